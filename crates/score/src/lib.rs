@@ -1,1 +1,14 @@
-//! placeholder
+//! MusicXML read into exact musical time.
+//!
+//! `Document` (bytes and ranges) goes in, [`Score`] (music, problems, back-references to the
+//! document's elements) comes out. Reading never fails on well-formed MusicXML: what cannot be
+//! understood is kept as a [`Problem`].
+//!
+//! Score time is exact: [`Length`] and [`Moment`] count whole notes as reduced fractions. Seconds do
+//! not exist in this crate.
+
+pub mod model;
+pub mod time;
+
+pub use model::*;
+pub use time::{Length, Moment};

@@ -1,0 +1,136 @@
+//! Parts and the whole score.
+
+use arcata_xml::NodeId;
+
+use crate::{
+    Bar, Dynamic, Instruction, Length, Meter, Moment, Note, NoteId, OpenSlur, Problem, Slur, Swell, Tempo,
+};
+
+/// A whole score.
+#[derive(Clone, Debug, Default)]
+pub struct Score {
+    /// Title of the work or movement, when the file has one.
+    pub title: Option<String>,
+    /// Composer, when the file has one.
+    pub composer: Option<String>,
+    /// The bars, in printed order, shared by all parts.
+    pub bars: Vec<Bar>,
+    /// The parts, in score order.
+    pub parts: Vec<Part>,
+    /// Tempo events of all parts, in order of time, doubles removed.
+    pub tempos: Vec<Tempo>,
+    /// What could not be read as music, in document order.
+    pub problems: Vec<Problem>,
+}
+
+/// One part of the score.
+#[derive(Clone, Debug)]
+pub struct Part {
+    /// The `id` of the file.
+    pub id: String,
+    /// Full name as printed.
+    pub name: String,
+    /// Short name as printed.
+    pub abbreviation: String,
+    /// Which instrument plays it.
+    pub instrument: Instrument,
+    /// One player or a section, as far as the score tells.
+    pub players: Players,
+    /// Written pitch plus this many cents sounds.
+    pub transpose_cents: i32,
+    /// Staves.
+    pub staves: u8,
+    /// Names of the voices, in order of appearance.
+    pub voices: Vec<String>,
+    /// Notes and rests by onset, then document order.
+    pub notes: Vec<Note>,
+    /// Complete slurs by start.
+    pub slurs: Vec<Slur>,
+    /// Slurs with one end.
+    pub open_slurs: Vec<OpenSlur>,
+    /// Dynamic marks in order of time.
+    pub dynamics: Vec<Dynamic>,
+    /// Hairpins and words.
+    pub swells: Vec<Swell>,
+    /// Words and sounds with a meaning.
+    pub instructions: Vec<Instruction>,
+    /// Time signatures by the bar they begin at; the first always begins at bar 0.
+    pub meters: Vec<(u32, Meter)>,
+    /// Key signatures (bar, fifths).
+    pub keys: Vec<(u32, i8)>,
+    /// Each bar's `<measure>` element in this part; `None` where the part has no such bar.
+    pub measures: Vec<Option<NodeId>>,
+}
+
+/// The instruments Arcata knows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Instrument {
+    /// Violin.
+    Violin,
+    /// Viola.
+    Viola,
+    /// Cello.
+    Cello,
+    /// Double bass.
+    Bass,
+    /// A bowed string instrument that is none of the four (viol, viola d'amore …).
+    OtherBowed,
+    /// Anything else.
+    NotBowed,
+}
+
+impl Instrument {
+    /// Whether a bow plan makes sense.
+    #[must_use]
+    pub fn is_bowed(self) -> bool {
+        self != Self::NotBowed
+    }
+}
+
+/// How many play a part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Players {
+    /// One to a part: solo, chamber music.
+    Solo,
+    /// Several to a part.
+    Section,
+    /// The score does not tell.
+    #[default]
+    Unknown,
+}
+
+impl Part {
+    /// The note with this id.
+    #[must_use]
+    pub fn note(&self, id: NoteId) -> &Note {
+        &self.notes[id.0 as usize]
+    }
+
+    /// The time signature in force in a bar.
+    #[must_use]
+    pub fn meter_at(&self, bar: u32) -> Option<&Meter> {
+        let after = self.meters.partition_point(|(from, _)| *from <= bar);
+        after.checked_sub(1).map(|index| &self.meters[index].1)
+    }
+}
+
+impl Score {
+    /// The bar that holds a moment (the last bar for any moment past the end).
+    #[must_use]
+    pub fn bar_at(&self, moment: Moment) -> Option<u32> {
+        let after = self.bars.partition_point(|bar| bar.start <= moment);
+        u32::try_from(after.checked_sub(1)?).ok()
+    }
+
+    /// How far into its bar a moment lies.
+    #[must_use]
+    pub fn offset_in_bar(&self, moment: Moment, bar: u32) -> Length {
+        self.bars.get(bar as usize).map_or(Length::ZERO, |bar| moment - bar.start)
+    }
+
+    /// Where the last bar ends.
+    #[must_use]
+    pub fn end(&self) -> Moment {
+        self.bars.last().map_or(Moment::START, |bar| bar.start + bar.length)
+    }
+}
