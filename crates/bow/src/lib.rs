@@ -1,1 +1,13 @@
-//! placeholder
+//! What the bow does: bowing lines, strokes, mechanics, cost terms and the exact planner.
+//!
+//! `Score` → [`Line`] (what one player reads) → [`Stroke`]s (one travel in one direction each) →
+//! [`Plan`] (direction, place and link of every stroke, with the cost that says why). Pure: no files,
+//! no clock, no printing; costs are integers, so that ties are ties on every machine.
+
+pub mod cost;
+pub mod plan;
+pub mod stroke;
+
+pub use cost::{Cost, Term};
+pub use plan::{Link, Plan, PlannedStroke};
+pub use stroke::*;

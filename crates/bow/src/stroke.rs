@@ -1,0 +1,221 @@
+//! Strokes: what the notation fixes about one travel of the bow, before any direction is chosen.
+
+use arcata_score::{BowDirection, Instrument, Length, Moment, NoteId};
+
+/// What one player, or one group that bows alike, reads: a part, one of its staves, its voices and
+/// its state of division.
+#[derive(Clone, Debug)]
+pub struct Line {
+    /// Index of the part in the score.
+    pub part: usize,
+    /// Staff within the part, from 1.
+    pub staff: u8,
+    /// The voices this line reads (indices into the part's voices): several where one player reads
+    /// double stops written as two voices.
+    pub voices: Vec<u16>,
+    /// Name for messages: the part's name, with the voice where several lines share a part.
+    pub name: String,
+    /// Instrument.
+    pub instrument: Instrument,
+    /// Who plays.
+    pub force: Force,
+    /// The strokes in order of time.
+    pub strokes: Vec<Stroke>,
+    /// Repeated stretches of strokes, in order, not overlapping.
+    pub repeats: Vec<RepeatedStretch>,
+    /// Whether any tempo was written before the first stroke; if not, seconds rest on an assumption.
+    pub tempo_written: Written,
+}
+
+/// A player alone or a section: thresholds differ.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Force {
+    /// One player.
+    Solo,
+    /// Several players on one part.
+    Section,
+}
+
+/// Whether something stands in the score or was assumed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Written {
+    /// It is written.
+    InScore,
+    /// It was assumed.
+    Assumed,
+}
+
+/// A stretch of strokes played several times from one printing.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RepeatedStretch {
+    /// First stroke.
+    pub first: usize,
+    /// One past the last stroke of the stretch that every pass plays.
+    pub body_end: usize,
+    /// One past the last stroke of the first ending; equal to `body_end` when there are no endings.
+    /// The pass after the first jumps from `body_end` over the first ending to `first_ending_end`.
+    pub first_ending_end: usize,
+    /// Silence between the end of the pass and its beginning again, seconds.
+    pub silence_at_turn: Seconds,
+    /// Silence between `body_end` and the stroke at `first_ending_end`, seconds.
+    pub silence_at_skip: Seconds,
+}
+
+/// Real time, whole microseconds: integers so that plans are alike on every machine.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub struct Seconds {
+    /// Microseconds.
+    pub micros: i64,
+}
+
+impl Seconds {
+    /// From whole microseconds.
+    #[must_use]
+    pub const fn from_micros(micros: i64) -> Self {
+        Self { micros }
+    }
+
+    /// For display.
+    #[must_use]
+    #[expect(clippy::cast_precision_loss, reason = "for display")]
+    pub fn to_f64(self) -> f64 {
+        self.micros as f64 / 1_000_000.0
+    }
+}
+
+/// One stroke: what the notation asks of one travel in one direction.
+#[derive(Clone, Debug)]
+pub struct Stroke {
+    /// The notes it sounds, in order (chords: every member), never empty.
+    pub notes: Vec<NoteId>,
+    /// Begin.
+    pub onset: Moment,
+    /// Score time from the first onset to the end of the last note.
+    pub length: Length,
+    /// Bar index of the onset.
+    pub bar: u32,
+    /// Offset of the onset in its bar.
+    pub offset: Length,
+    /// How long the bow is on the string.
+    pub duration: Seconds,
+    /// Silence between this stroke's end and the next onset (rests, or the time a short note leaves
+    /// open is *not* counted here: see `lendable`).
+    pub silence_after: Seconds,
+    /// How much of its own time this stroke may give to a lift after it: half for short or accented
+    /// notes, a quarter for others, none under tenuto or a tie into the next.
+    pub lendable: Seconds,
+    /// What kind of stroke the notation makes it.
+    pub kind: StrokeKind,
+    /// How the line goes on from the stroke before.
+    pub join: Join,
+    /// Printed mark on its first note.
+    pub printed: Option<BowDirection>,
+    /// Metric and written emphasis of its onset.
+    pub emphasis: Emphasis,
+    /// Loudness at the beginning, in [`LoudnessStep`]s.
+    pub level_start: Loudness,
+    /// Loudness at the end.
+    pub level_end: Loudness,
+    /// Bow speed that the level prefers, micrometres a second (already scaled to the instrument).
+    pub speed: SpeedWindow,
+    /// Where in the bow this kind of stroke lives.
+    pub home: BowInterval,
+    /// How many notes (attacks inside one bow count, chord members do not).
+    pub note_count: u16,
+    /// Where the phrase stands.
+    pub phrase: PhrasePlace,
+}
+
+/// Loudness on a fine integer scale: 100 a dynamic step, p = 300, f = 600 (see `Level`).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Loudness(pub i32);
+
+/// Bow speeds for one dynamic on one instrument, micrometres a second.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct SpeedWindow {
+    /// Below this the tone breaks.
+    pub slowest: u32,
+    /// What a player would choose.
+    pub preferred: u32,
+    /// Above this the tone is louder than written whatever the hand does.
+    pub fastest: u32,
+}
+
+/// An interval of the bow in thousandths of the usable hair, 0 at the frog.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct BowInterval {
+    /// Nearest the frog.
+    pub from: u16,
+    /// Nearest the tip.
+    pub to: u16,
+}
+
+impl BowInterval {
+    /// The whole bow: no preference.
+    pub const ANYWHERE: Self = Self { from: 0, to: 1000 };
+}
+
+/// What kind of stroke the notation makes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum StrokeKind {
+    /// One note, its own stroke.
+    Single,
+    /// One note with a dot or wedge, off or shortened.
+    Short,
+    /// Several notes under one slur (or a tie chain, or a trill).
+    Slurred,
+    /// Notes under a slur with dots or dashes: one direction, with pulses.
+    Pulsed,
+    /// Dotted pair joined in one direction by slur and dot.
+    HookedPair,
+    /// A chord of three or more notes, broken over one stroke.
+    BrokenChord,
+    /// A tremolo: many strokes, the direction after it is free.
+    Tremolo,
+}
+
+/// How a stroke begins after the one before.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Join {
+    /// First of the line, or after pizzicato, tremolo or a long rest: the bow is free.
+    Entry,
+    /// After a rest too short to be free.
+    AfterRest,
+    /// Straight on.
+    Continues,
+}
+
+/// Why an onset is strong; all in hundredths of the weight of a plain downbeat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
+pub struct Emphasis {
+    /// Place in the bar.
+    pub metric: MetricPlace,
+    /// Strength in hundredths: metric place raised by accents, chords, sudden rises, long notes after
+    /// short, rehearsal marks; lowered in syncopations.
+    pub strength: u16,
+    /// Whether an accent, sf, or chord asks for weight, hundredths (0 = none).
+    pub accent: u16,
+}
+
+/// Place in the bar.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub enum MetricPlace {
+    /// The first beat.
+    Downbeat,
+    /// The middle of an even bar, or the start of a later group of an additive one.
+    MidBar,
+    /// Another beat.
+    Beat,
+    /// Between beats.
+    #[default]
+    Offbeat,
+}
+
+/// Place in the phrase.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
+pub struct PhrasePlace {
+    /// Strength of the joint before this stroke, hundredths (100 = a long rest or double bar).
+    pub joint_before: u16,
+    /// Strength of the joint after it.
+    pub joint_after: u16,
+}
