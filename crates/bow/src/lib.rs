@@ -5,9 +5,10 @@
 //! no clock, no printing; costs are integers, so that ties are ties on every machine.
 
 pub mod cost;
+pub mod logarithm;
 pub mod plan;
 pub mod stroke;
 
 pub use cost::{Cost, Term};
-pub use plan::{Link, Plan, PlannedStroke};
+pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use stroke::*;
