@@ -1,7 +1,7 @@
 //! What a piece's player brings: words, hair, thresholds, and how places are said.
 
-use arcata_bow::{Line, PlanSettings, Written};
-use arcata_score::{Note, Part};
+use arcata_bow::{Line, PlanSettings, Stroke, StrokeKind, Written};
+use arcata_score::{Moment, Note, Part};
 
 use crate::beats::beat_in_bar;
 use crate::words::{Words, beat_text};
@@ -48,6 +48,37 @@ impl Piece<'_> {
         }
         let label = self.score.bars.get(note.bar as usize).map_or("", |bar| bar.label.as_str());
         format!("{} {label}, beat {beat}", self.words().bar())
+    }
+
+    /// "bar 12, beat 3" for a stroke of a line.
+    #[must_use]
+    pub fn stroke_is_at(&self, line: usize, stroke: &Stroke) -> String {
+        let part = self.lines.get(line).and_then(|line| self.score.parts.get(line.part));
+        let meter = part.and_then(|part| part.meter_at(stroke.bar));
+        let beat = meter.map_or_else(String::new, |meter| beat_text(beat_in_bar(meter, stroke.offset)));
+        let label = self.score.bars.get(stroke.bar as usize).map_or("", |bar| bar.label.as_str());
+        format!("{} {label}, beat {beat}", self.words().bar())
+    }
+
+    /// The printed number of the bar that holds a moment.
+    #[must_use]
+    pub fn bar_label_at(&self, at: Moment) -> &str {
+        let bar = self.score.bar_at(at).and_then(|bar| self.score.bars.get(bar as usize));
+        bar.map_or("", |bar| bar.label.as_str())
+    }
+
+    /// How long it takes to lift the bow at one place and set it down at another (thousandths of the
+    /// hair), microseconds.
+    #[must_use]
+    pub fn lift_time(&self, line: usize, from: u16, to: u16) -> i64 {
+        let reach = self.plan_settings(line).reach;
+        reach.lift.micros + reach.carry.micros * i64::from(from.abs_diff(to)) / 1000
+    }
+
+    /// Whether the direction after a stroke is free whatever it was.
+    #[must_use]
+    pub fn is_free_after(&self, stroke: &Stroke) -> bool {
+        stroke.kind == StrokeKind::Tremolo
     }
 
     /// Says that the seconds of a draft rest on an assumed tempo, when they do.

@@ -49,7 +49,7 @@ pub struct Thresholds {
     /// Length from which a swell within one stroke counts as long, microseconds.
     ///
     /// 2,000,000: shorter swells are made by the hand at either end of the bow (from memory).
-    pub swell_longest: i64,
+    pub swell_shortest: i64,
     /// Change of level from which it counts, hundredths of a dynamic step.
     ///
     /// 100: one step.
@@ -84,7 +84,7 @@ impl Default for Thresholds {
             return_longest: 600_000,
             silent_downbeat_run: 4,
             beat_strength: 150,
-            swell_longest: 2_000_000,
+            swell_shortest: 2_000_000,
             swell_steps: 100,
             ending_long: 1_500_000,
             ending_loud: 600,

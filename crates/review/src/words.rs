@@ -139,3 +139,12 @@ pub fn seconds(micros: i64) -> String {
     let tenths = (micros + 50_000) / 100_000;
     format!("{}.{} s", tenths / 10, tenths % 10)
 }
+
+/// "a down-bow" or "an up-bow".
+#[must_use]
+pub const fn a_bow(direction: BowDirection) -> &'static str {
+    match direction {
+        BowDirection::Down => "a down-bow",
+        BowDirection::Up => "an up-bow",
+    }
+}

@@ -11,7 +11,7 @@
 //! sticks out because it rushes.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=72
 //! part Violin

@@ -10,7 +10,7 @@
 //! known.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=60
 //! part Violin

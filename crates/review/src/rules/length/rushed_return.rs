@@ -9,7 +9,7 @@
 //! player wants it, and no marking of the dynamic takes it away.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=60
 //! part Violin

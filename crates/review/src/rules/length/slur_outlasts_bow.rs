@@ -11,7 +11,7 @@
 //! say so in another way.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=60
 //! part Violin
