@@ -2,9 +2,12 @@
 mod attributes;
 mod content;
 mod document;
+mod edit;
+mod editor;
 mod element;
 mod encoding;
 mod error;
+mod layout;
 mod limits;
 mod place;
 mod reading;
@@ -13,6 +16,8 @@ mod tags;
 
 pub use attributes::{Attribute, Attributes};
 pub use document::{Document, NodeId, Remark, RemarkKind};
+pub use edit::{Edit, EditError, EditList};
+pub use editor::{Editor, Position};
 pub use element::{Children, Element};
 pub use encoding::Encoding;
 pub use error::{Limited, XmlError, XmlErrorKind};
