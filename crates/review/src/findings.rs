@@ -2,11 +2,11 @@
 
 use std::collections::BTreeMap;
 
-use arcata_bow::{Cost, Stroke};
+use arcata_bow::Stroke;
 use arcata_score::{Length, Moment, Note, NoteId};
-use arcata_xml::Edit;
 
 use crate::beats::beat_in_bar;
+use crate::change::{self, Change};
 use crate::{Card, Evidence, Figure, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// Findings of one rule over one piece.
@@ -21,6 +21,8 @@ pub struct Findings<'a> {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Draft {
     finding: Finding,
+    /// For each proposal, what it changes in the file.
+    changes: Vec<Vec<Change>>,
     /// Findings of one rule, part and cause are one finding with a count.
     cause: Option<String>,
 }
@@ -83,23 +85,22 @@ impl<'a> Findings<'a> {
         let mut drafts = self.drafts;
         drafts.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
         let mut first_of: BTreeMap<(String, Severity, String), usize> = BTreeMap::new();
-        let mut gathered: Vec<Finding> = Vec::new();
+        let mut gathered: Vec<Draft> = Vec::new();
         for draft in drafts {
-            let Some(cause) = draft.cause else {
-                gathered.push(draft.finding);
-                continue;
-            };
-            let key = (draft.finding.place.section.clone(), draft.finding.severity, cause);
-            if let Some(first) = first_of.get(&key) {
-                let first: &mut Finding = &mut gathered[*first];
-                first.count += 1;
-                first.further.push(draft.finding.place);
-            } else {
-                first_of.insert(key, gathered.len());
-                gathered.push(draft.finding);
+            let key = draft.cause.clone().map(|cause| {
+                (draft.finding.place.section.clone(), draft.finding.severity, cause)
+            });
+            match key.as_ref().and_then(|key| first_of.get(key)) {
+                Some(first) => gathered[*first].join(draft),
+                None => {
+                    if let Some(key) = key {
+                        first_of.insert(key, gathered.len());
+                    }
+                    gathered.push(draft);
+                }
             }
         }
-        gathered
+        gathered.into_iter().map(|draft| draft.finished(&self.piece)).collect()
     }
 }
 
@@ -121,7 +122,7 @@ impl Draft {
             further: Vec::new(),
             proposals: Vec::new(),
         };
-        Self { finding, cause: None }
+        Self { finding, changes: Vec::new(), cause: None }
     }
 
     /// Where it is.
@@ -174,27 +175,56 @@ impl Draft {
     /// A change for the pencil.
     #[must_use]
     pub fn propose(self, grade: Grade, kind: ProposalKind, sentence: impl Into<String>) -> Self {
-        self.propose_edits(grade, kind, sentence, Vec::new())
+        self.propose_change(grade, kind, sentence, Vec::new())
     }
 
     /// A change to the file.
     #[must_use]
-    pub fn propose_edits(
-        mut self,
+    pub fn propose_change(
+        self,
         grade: Grade,
         kind: ProposalKind,
         sentence: impl Into<String>,
-        edits: Vec<Edit>,
+        changes: Vec<Change>,
     ) -> Self {
-        let proposal = Proposal { grade, kind, sentence: sentence.into(), edits, cost_change: None };
+        let sentence = sentence.into();
+        self.propose_whole(Proposal { grade, kind, sentence, edits: Vec::new(), cost_change: None }, changes)
+    }
+
+    /// A proposal as it is; its edits are made from the changes.
+    #[must_use]
+    pub fn propose_whole(mut self, proposal: Proposal, changes: Vec<Change>) -> Self {
         self.finding.proposals.push(proposal);
+        self.changes.push(changes);
         self
     }
 
-    /// A change whose effect on the bow plan is known.
-    #[must_use]
-    pub fn propose_costed(mut self, proposal: Proposal, change: Cost) -> Self {
-        self.finding.proposals.push(Proposal { cost_change: Some(change), ..proposal });
-        self
+    /// Takes in another place of the same cause, with what the same proposals change there.
+    fn join(&mut self, other: Self) {
+        self.finding.count += 1;
+        self.finding.further.push(other.finding.place);
+        let mut elsewhere: Vec<_> =
+            other.finding.proposals.iter().map(|proposal| proposal.kind).zip(other.changes).collect();
+        for (proposal, changes) in self.finding.proposals.iter_mut().zip(&mut self.changes) {
+            let same = elsewhere.iter().position(|(kind, _)| *kind == proposal.kind);
+            if let Some(same) = same {
+                changes.extend(elsewhere.remove(same).1);
+            }
+            proposal.cost_change = None;
+        }
+    }
+
+    /// The finding, its changes made into edits of the file.
+    fn finished(self, piece: &Piece<'_>) -> Finding {
+        let mut finding = self.finding;
+        for (proposal, changes) in finding.proposals.iter_mut().zip(self.changes) {
+            if let Some(document) = piece.document.filter(|_| !changes.is_empty()) {
+                proposal.edits = change::edits(document, &changes);
+            }
+            if finding.count > 1 && !changes.is_empty() {
+                proposal.sentence.push_str(" The further places are changed in the same way.");
+            }
+        }
+        finding
     }
 }

@@ -5,12 +5,18 @@
 //! here: proposals carry byte edits that somebody may apply.
 
 pub mod beats;
+pub mod change;
 mod finding;
 mod findings;
+pub mod mechanics;
+mod player;
 mod register;
 mod review;
 mod rule;
 pub mod rules;
+mod split;
+mod thresholds;
+mod under_slur;
 pub mod words;
 
 pub use arcata_bow::Profile;
@@ -20,3 +26,4 @@ pub use register::{HEADINGS, Registered, rule};
 pub use review::{ReviewSettings, review};
 pub use rule::{Card, Family, Piece, Rule};
 pub use rules::REGISTER;
+pub use thresholds::Thresholds;
