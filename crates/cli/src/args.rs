@@ -20,7 +20,9 @@ pub(crate) struct Arguments {
 #[derive(Debug, Subcommand)]
 pub(crate) enum Command {
     /// Say what will not work in a score, or in folders of scores, and why
-    #[command(after_help = "Exit codes: 0 nothing found at the chosen severity, 1 something found or a file not read,\n2 could not run.")]
+    #[command(
+        after_help = "Exit codes: 0 nothing found at the chosen severity, 1 something found or a file not read,\n2 could not run."
+    )]
     Review(ReviewArguments),
     /// Work out the bow of every string part: direction, link, place, seconds, cost
     Plan(PlanArguments),

@@ -17,7 +17,9 @@ pub(crate) fn bars(score: &Score, text: Option<&str>) -> Result<RangeInclusive<u
         let matches = |bar: &arcata_score::Bar| bar.label == label;
         let found =
             if from_end { score.bars.iter().rposition(matches) } else { score.bars.iter().position(matches) };
-        found.and_then(|at| u32::try_from(at).ok()).ok_or_else(|| failed(format!("the score has no bar {label}")))
+        found
+            .and_then(|at| u32::try_from(at).ok())
+            .ok_or_else(|| failed(format!("the score has no bar {label}")))
     };
     let (from, to) = (find(from, false)?, find(to, true)?);
     if from > to { Err(failed("the second bar comes before the first".into())) } else { Ok(from..=to) }

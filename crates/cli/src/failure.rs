@@ -23,17 +23,31 @@ impl fmt::Display for Failure {
         match self {
             Self::NoScores { named } => {
                 let named: Vec<String> = named.iter().map(|path| path.display().to_string()).collect();
-                write!(f, "No score found in {}. Name a .musicxml, .xml or .mxl file, or a folder that holds some.", named.join(", "))
+                write!(
+                    f,
+                    "No score found in {}. Name a .musicxml, .xml or .mxl file, or a folder that holds some.",
+                    named.join(", ")
+                )
             }
             Self::Read { path, why } => write!(f, "{}: {why}", path.display()),
             Self::Write { path, why } => {
-                write!(f, "{} could not be written: {why}. What was there before is still there.", path.display())
+                write!(
+                    f,
+                    "{} could not be written: {why}. What was there before is still there.",
+                    path.display()
+                )
             }
             Self::Profile { name, why } => {
-                write!(f, "Profile {name}: {why}\nShipped profiles: professional, amateur, student; or name a profile file.")
+                write!(
+                    f,
+                    "Profile {name}: {why}\nShipped profiles: professional, amateur, student; or name a profile file."
+                )
             }
             Self::Bars { text, why } => {
-                write!(f, "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8.")
+                write!(
+                    f,
+                    "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
+                )
             }
             Self::Part { asked, known } => {
                 write!(f, "No part is called \"{asked}\". The score's bowed parts: {}.", known.join(", "))

@@ -48,7 +48,12 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     Ok(if unread.is_empty() { ExitCode::SUCCESS } else { ExitCode::from(2) })
 }
 
-fn view(score: &Path, arguments: &PlanArguments, profile: &Profile, marks: MarkReading) -> Result<PlanView, Failure> {
+fn view(
+    score: &Path,
+    arguments: &PlanArguments,
+    profile: &Profile,
+    marks: MarkReading,
+) -> Result<PlanView, Failure> {
     let desk = studio::open(score, &arguments.shared, profile, marks)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
     let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone());
@@ -94,12 +99,17 @@ fn write_marked(
                 continue;
             }
             if let Some(note) = stroke.notes.first() {
-                additions.push(BowAddition { part: line.part, note: *note, direction: plan.strokes[index].direction });
+                additions.push(BowAddition {
+                    part: line.part,
+                    note: *note,
+                    direction: plan.strokes[index].direction,
+                });
             }
         }
     }
     let failed = |why: String| Failure::Marks { why };
-    let edits = add_marks(desk.file.document(), &desk.score, &additions).map_err(|error| failed(error.to_string()))?;
+    let edits = add_marks(desk.file.document(), &desk.score, &additions)
+        .map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.document().apply(&edits).map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.write(bytes).map_err(|error| failed(error.to_string()))?;
     files::write_whole(out, &bytes)?;

@@ -99,7 +99,8 @@ fn review_all(
         };
     }
     let bar = ProgressBar::new(scores.len() as u64).with_style(
-        ProgressStyle::with_template("{bar:30} {pos}/{len} scores").unwrap_or_else(|_| ProgressStyle::default_bar()),
+        ProgressStyle::with_template("{bar:30} {pos}/{len} scores")
+            .unwrap_or_else(|_| ProgressStyle::default_bar()),
     );
     let reviewed = scores
         .par_iter()

@@ -38,7 +38,12 @@ pub(crate) fn settings(line: &Line, profile: &Profile, marks: MarkReading) -> Pl
 }
 
 /// Reads a score and plans its lines.
-pub(crate) fn open(path: &Path, shared: &Shared, profile: &Profile, marks: MarkReading) -> Result<Desk, Failure> {
+pub(crate) fn open(
+    path: &Path,
+    shared: &Shared,
+    profile: &Profile,
+    marks: MarkReading,
+) -> Result<Desk, Failure> {
     let failed = |why: String| Failure::Read { path: path.to_owned(), why };
     let limits = Limits::default();
     let bytes = files::read(path, limits.max_bytes).map_err(failed)?;
