@@ -58,7 +58,6 @@ impl EditList {
     /// # Errors
     ///
     /// A range that runs backwards, and two edits of which one would change what the other takes away.
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     pub fn new(mut edits: Vec<Edit>) -> Result<EditList, EditError> {
         if let Some(edit) = edits.iter().find(|edit| edit.range.start > edit.range.end) {
             return Err(EditError::Backwards { range: edit.range.clone() });
@@ -83,7 +82,6 @@ impl EditList {
     /// # Errors
     ///
     /// As for [`EditList::new`].
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     pub fn join(self, other: EditList) -> Result<EditList, EditError> {
         let mut edits = self.edits;
         edits.extend(other.edits);
@@ -213,7 +211,6 @@ impl Document {
     /// # Errors
     ///
     /// An edit past the end of the text or inside a character: it was made for another text.
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     pub fn apply(&self, list: &EditList) -> Result<Vec<u8>, EditError> {
         let text = self.text();
         for Edit { range, .. } in list.edits() {

@@ -83,7 +83,6 @@ impl<'d> Editor<'d> {
     ///
     /// XML that is not exactly one well-formed element, or a position beside an element that is not a
     /// child of `parent`.
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     pub fn insert_child(
         &mut self,
         parent: Element<'d>,
@@ -119,7 +118,6 @@ impl<'d> Editor<'d> {
     /// # Errors
     ///
     /// The root, and an element of another document.
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     pub fn remove(&mut self, element: Element<'d>) -> Result<(), EditError> {
         self.check_owner(element)?;
         if element.parent().is_none() {
@@ -139,7 +137,6 @@ impl<'d> Editor<'d> {
     /// # Errors
     ///
     /// Changes that touch each other, such as removing an element and inserting into it.
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     pub fn finish(mut self) -> Result<EditList, EditError> {
         let opened = std::mem::take(&mut self.opened);
         for (id, added) in opened {
@@ -179,7 +176,6 @@ impl<'d> Editor<'d> {
         }
     }
 
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     fn check_owner(&self, element: Element<'d>) -> Result<(), EditError> {
         match std::ptr::eq(element.document(), self.document) {
             true => Ok(()),
@@ -188,7 +184,6 @@ impl<'d> Editor<'d> {
     }
 
     /// The child whose manners a new one takes over.
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     fn neighbour(&self, parent: Element<'d>, position: Position) -> Result<Option<Element<'d>>, EditError> {
         match position {
             Position::First => Ok(parent.children().next()),
@@ -203,7 +198,6 @@ impl<'d> Editor<'d> {
         }
     }
 
-    #[expect(clippy::result_large_err, reason = "edits are built rarely, and the error names both")]
     fn fragment(&self, xml: &str) -> Result<Document, EditError> {
         let xml = crate::content::trim(xml);
         let fragment = Document::parse(xml.as_bytes().to_vec(), &Limits::default()).map_err(|error| {
