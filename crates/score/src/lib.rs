@@ -8,7 +8,9 @@
 //! not exist in this crate.
 
 pub mod model;
+pub mod tempo_words;
 pub mod time;
+pub mod words;
 
 pub use model::*;
 pub use time::{Length, Moment};
