@@ -11,7 +11,7 @@ mod phrases;
 mod read;
 mod table;
 
-pub(crate) use fold::{Case, Dot, Token, tokens};
+pub(crate) use fold::{Token, tokens};
 pub use table::Language;
 
 use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoKind};

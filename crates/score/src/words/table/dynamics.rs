@@ -2,7 +2,6 @@
 
 use super::{Entry, Sense, When, entry, only};
 use crate::DynamicKind::{Accented, Level as Lasting, Shape};
-use crate::Level;
 use crate::Level::{F, Ff, Fff, Mf, Mp, P, Pp, Ppp};
 use crate::Meaning::{LevelWord, Subito};
 use crate::SwellKind::{Fading, Growing};
@@ -122,12 +121,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     entry(German, word!(Ff), &["sehr laut/stark"]),
     entry(German, word!(P), &["leise"]),
     entry(German, word!(Pp), &["sehr leise"]),
-    entry(
-        Italian,
-        LOUDER,
-        &["piu/piuu/pi/pui/un? poco? piu f/forte/ff", "meno p/piano/pp", "poco piu f/forte"],
-    ),
-    entry(Italian, SOFTER, &["piu/pi/pui p/piano/pp", "meno f/forte/ff", "poco piu p/piano"]),
+    entry(Italian, LOUDER, &["piu/pi/pui f/forte/ff", "meno p/piano/pp"]),
+    entry(Italian, SOFTER, &["piu/pi/pui p/piano/pp", "meno f/forte/ff"]),
     entry(English, LOUDER, &["louder"]),
     entry(English, SOFTER, &["softer/quieter"]),
     entry(French, LOUDER, &["plus fort", "moins doux"]),
@@ -152,7 +147,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     letters!(Shape(F, P), &["fp/sfp/fzp"]),
     letters!(Shape(F, Pp), &["fpp/sfpp"]),
     letters!(Shape(Ff, P), &["ffp/sffp"]),
-    letters!(Shape(Level::Mf, P), &["mfp"]),
+    letters!(Shape(Mf, P), &["mfp"]),
     entry(Italian, &[Sense::Dynamic(Shape(F, P))], &["forte piano", "fortepiano"]),
     // A level in another sense: the keyboard, the pedal, a voice.
     entry(Italian, &[], &["piano forte/solo/part", "mezzo soprano"]),

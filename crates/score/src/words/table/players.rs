@@ -19,7 +19,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     entry(German, DIVISI, &["geteilt/getheilt/get."]),
     entry(Italian, NON_DIVISI, &["non/no divisi/divise/divis/div"]),
     entry(English, NON_DIVISI, &["not divided", "not div"]),
-    entry(French, NON_DIVISI, &["non/pas divise/divisee/divisees/divises"]),
+    entry(French, NON_DIVISI, &["pas divise/divisee/divisees/divises", "non divisee/divisees/divises"]),
     entry(German, NON_DIVISI, &["nicht geteilt/getheilt/get.", "ungeteilt"]),
     entry(Italian, UNISON, &["unisono/unisoni/unis", "all unisono"]),
     only(When::Alone, Italian, UNISON, &["uniti/unite"]),

@@ -11,7 +11,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         &[
             "da capo",
             "da capo al/alla fine/coda/segno",
-            "da capo e poi/poi? la? coda",
+            "da capo e poi la? coda",
+            "da capo e la? coda",
             "d. c",
             "d. c al/alla fine/coda/segno/fin",
             "dc al/alla fine/coda/segno",

@@ -71,9 +71,10 @@ pub(super) const ENTRIES: &[Entry] = &[
         Italian,
         TIP,
         &[
-            "a/alla/colla/con/col/sulla/con? la? punta/punto d/dell/del arco",
+            "a/alla/colla/con/col/sulla/coll? punta/punto d/dell/del arco",
+            "con la punta d/dell/del arco",
             "alla/colla/sulla/a punta",
-            "punta/punte d/dell arco",
+            "punte d/dell arco",
         ],
     ),
     only(When::Alone, Italian, TIP, &["punta"]),
@@ -97,11 +98,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         &["con? tutto l arco", "tutta arco", "con? tutt arco", "tutto arco", "a tutt arco", "arco intero"],
     ),
     entry(English, WHOLE, &["whole/full bow/bows", "use the? whole bow", "long bows"]),
-    entry(
-        French,
-        WHOLE,
-        &["de/avec? tout l archet", "a/de? grand archet", "tout l archet", "grands archets"],
-    ),
+    entry(French, WHOLE, &["de/avec? tout l archet", "a/de? grand archet", "grands archets"]),
     entry(
         German,
         WHOLE,

@@ -205,7 +205,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         German,
         FIRST,
         &[
-            "erstes/anfangs/1 zeitmass/tempo",
+            "erstes/anfangs zeitmass/tempo",
+            "1 zeitmass",
             "im ersten tempo/zeitmass",
             "hauptzeitmass/haupttempo/anfangstempo/hauptzeitmasz",
             "wie zu/im? anfang/anfangs",
