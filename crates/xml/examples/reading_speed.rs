@@ -1,7 +1,11 @@
 //! How much reading a document costs beside bare tokenising of the same bytes.
 //!
 //! `cargo run --release -p arcata-xml --example reading_speed < score.musicxml`
-#![allow(clippy::disallowed_macros, clippy::disallowed_methods, reason = "a measuring program reads, times and prints")]
+#![allow(
+    clippy::disallowed_macros,
+    clippy::disallowed_methods,
+    reason = "a measuring program reads, times and prints"
+)]
 
 use std::error::Error;
 use std::io::Read as _;

@@ -163,29 +163,26 @@ impl Source {
                 }
             }
         }
-        if bytes.len() % 2 != 0 {
+        if !bytes.len().is_multiple_of(2) {
             let kind = XmlErrorKind::Unfinished { what: "character" };
             return Err(XmlError::new(kind, Place::of(whole.as_bytes(), whole.len())));
         }
-        if let Some(claimed) = declared_encoding(whole.as_bytes()) {
-            if !claimed.to_ascii_lowercase().starts_with("utf-16") {
-                let found = format!("its bytes are {encoding}");
-                return Err(XmlError::new(
-                    XmlErrorKind::EncodingContradicted { claimed, found },
-                    Place::START,
-                ));
-            }
+        if let Some(claimed) = declared_encoding(whole.as_bytes())
+            && !claimed.to_ascii_lowercase().starts_with("utf-16")
+        {
+            let found = format!("its bytes are {encoding}");
+            return Err(XmlError::new(XmlErrorKind::EncodingContradicted { claimed, found }, Place::START));
         }
         Ok(Source { whole, start: 0, other: Some(bytes), encoding, mark })
     }
 
     fn from_narrow(bytes: Vec<u8>, encoding: Encoding) -> Result<Source, XmlError> {
-        if encoding == Encoding::Ascii {
-            if let Some(at) = bytes.iter().position(|byte| !byte.is_ascii()) {
-                let found = format!("the byte 0x{:02X} here is not", bytes[at]);
-                let kind = XmlErrorKind::EncodingContradicted { claimed: encoding.to_string(), found };
-                return Err(XmlError::new(kind, Place::of(&bytes, at)));
-            }
+        if encoding == Encoding::Ascii
+            && let Some(at) = bytes.iter().position(|byte| !byte.is_ascii())
+        {
+            let found = format!("the byte 0x{:02X} here is not", bytes[at]);
+            let kind = XmlErrorKind::EncodingContradicted { claimed: encoding.to_string(), found };
+            return Err(XmlError::new(kind, Place::of(&bytes, at)));
         }
         let whole = match encoding {
             Encoding::Windows1252 => {
