@@ -22,4 +22,11 @@ macro_rules! register {
     };
 }
 
-register! {}
+register! {
+    length {
+        slur_outlasts_bow: SlurOutlastsBow,
+        note_outlasts_bow: NoteOutlastsBow,
+        bow_drift: BowDrift,
+        rushed_return: RushedReturn,
+    }
+}

@@ -101,10 +101,11 @@ fn with_proposals(piece: &Piece<'_>, draft: Draft, at: usize, index: usize, long
     let line = &piece.lines[at];
     let mut draft = draft;
     if let Some(split) = split::evenly(piece, line, &line.strokes[index], longest) {
+        let places = split.places(piece, draft.place());
         draft = draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::Split,
-            format!("Split the slur before {}.", split.places(piece, draft.place())),
+            format!("Split the slur before {}.", places),
             split.changes(piece),
         );
     }
