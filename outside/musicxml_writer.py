@@ -34,12 +34,15 @@ class Written:
     """The document, and its bow marks as [bar, note, "up" or "down"], both counted from 1.
 
     A bar is a `measure` element; a note is a `note` element of that bar that is
-    no rest, no grace note and no further note of a chord. A mark that stands on a
+    no rest, no grace note and no further note of a chord; `notes` counts them and
+    `pitches` counts the further notes of chords too. A mark that stands on a
     grace note is listed apart, with the note that the grace note leads to (0 when
     it leads to none in its bar).
     """
 
     document: bytes
+    notes: int
+    pitches: int
     marks: list
     grace_marks: list
 
@@ -69,6 +72,7 @@ class ScoreWriter:
         self.divisions = lcm(*(value.denominator for note in notes for value in self.pieces(note)))
         self.tie_targets(notes)
         self.out = [HEADER]
+        self.notes = self.pitches = 0
         self.marks, self.grace_marks = [], []
         self.slur_numbers = {}
 
@@ -109,7 +113,8 @@ class ScoreWriter:
             ending = self.bar(index, bar, ending)
             self.line(2, "</measure>")
         self.out.append("  </part>\n</score-partwise>\n")
-        return Written("".join(self.out).encode("utf-8"), self.marks, self.grace_marks)
+        document = "".join(self.out).encode("utf-8")
+        return Written(document, self.notes, self.pitches, self.marks, self.grace_marks)
 
     def bar(self, index, bar, ending):
         self.left_line(bar)
@@ -198,7 +203,11 @@ class ScoreWriter:
                 self.rest(value, length, note, place)
             for pitch in note.pitches:
                 self.head(note, pitch, value, length, place)
-        return ordinal if note.rest else ordinal + len(values)
+        if note.rest:
+            return ordinal
+        self.notes += len(values)
+        self.pitches += len(values) * len(note.pitches)
+        return ordinal + len(values)
 
     def rest(self, value, length, note, place):
         self.line(3, "<note>")

@@ -77,10 +77,10 @@ impl PartReader {
     }
 
     /// Ends the last bar and gives the part away.
-    pub(crate) fn finish(mut self, place: &Place) -> Read<Part> {
+    pub(crate) fn finish(mut self) -> Read<Part> {
         self.check_all_closed()?;
         if self.bar_has_events() || self.bar.fill == BarFill::Empty {
-            self.end_bar(BarStyle::Plain, place)?;
+            self.end_bar(BarStyle::Plain, &self.last_line.clone())?;
         } else if let Some(last) = self.part.bars.last_mut() {
             // Directions after the last bar line, such as the end of a hairpin, belong to the last bar.
             last.items.append(&mut self.bar.items);
@@ -98,7 +98,7 @@ impl PartReader {
             )));
         }
         if self.part.bars.is_empty() {
-            return Err(place.error(format!("music for {}", self.part.name)));
+            return Err(self.last_line.error(format!("music for {}", self.part.name)));
         }
         Ok(self.part)
     }

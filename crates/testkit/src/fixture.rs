@@ -1,6 +1,6 @@
 //! A whole fixture: header, parts, expectations.
 
-use crate::cursor::{Cursor, Place};
+use crate::cursor::Cursor;
 use crate::error::{FixtureError, Read};
 use crate::expect::{self, Expectation, ExpectationLine};
 use crate::facts::{self, WrittenBar, WrittenNote, WrittenSlur};
@@ -98,7 +98,6 @@ struct Lines {
     /// The part of the line of music above, with the events that stand in it.
     above: Option<(usize, std::ops::Range<usize>)>,
     expectations: Vec<ExpectationLine>,
-    last: Place,
 }
 
 impl Lines {
@@ -143,8 +142,8 @@ impl Lines {
         let reader = &mut self.readers[index];
         let first_event = reader.part.events.len();
         reader.read_line(cursor)?;
+        reader.last_line = cursor.place_from(from);
         self.above = Some((index, first_event..reader.part.events.len()));
-        self.last = cursor.place_from(from);
         Ok(())
     }
 
@@ -153,7 +152,7 @@ impl Lines {
             return Err(Cursor::new("", first_line).error("a part line such as `violin: d'4 e' f' g'`"));
         }
         let mut parts: Vec<Part> =
-            self.readers.into_iter().map(|reader| reader.finish(&self.last)).collect::<Read<_>>()?;
+            self.readers.into_iter().map(|reader| reader.finish()).collect::<Read<_>>()?;
         open_with(&mut parts, &self.header.opening);
         settle::settle(&mut parts, &self.header)?;
         let expectations = expect::resolve(&parts, &self.expectations)?;

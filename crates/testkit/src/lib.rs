@@ -6,12 +6,15 @@ mod error;
 mod expect;
 mod facts;
 mod fixture;
+mod generate;
 mod header;
 mod marks;
 mod model;
 mod music;
 mod notes;
+mod random;
 mod settle;
+pub mod suite;
 mod write;
 mod write_note;
 
@@ -19,7 +22,9 @@ pub use error::FixtureError;
 pub use expect::{Expectation, Pointer};
 pub use facts::{NoteKind, Tie, WrittenBar, WrittenNote, WrittenSlur};
 pub use fixture::Fixture;
+pub use generate::{Detail, Shape, random_fixture, random_score};
 pub use model::{Fraction, Pitch};
+pub use random::Random;
 
 /// The MusicXML of a fixture, for tests.
 ///

@@ -111,12 +111,12 @@ pub(crate) fn read(cursor: &mut Cursor<'_>) -> Read<Mark> {
     let names: Vec<&str> = NAMES.iter().map(|(name, ..)| *name).collect();
     cursor.go_back(from);
     Err(cursor.error(format!(
-        "a mark: . > ^ - ' , // or a dynamic or trem1 to trem4, gliss( gliss), wavy( wavy), {}",
+        "a mark: . > ^ - ' , // or a dynamic or trem1 to trem4, trem1< trem1>, gliss< gliss>, wavy< wavy>, {}",
         names.join(", ")
     )))
 }
 
-/// Marks that reach from one note to another take their own bracket: `!gliss(` … `!gliss)`.
+/// Marks that reach from one note to another take their own bracket, not that of slurs: `!gliss<` … `!gliss>`.
 fn spanning(name: &str, cursor: &mut Cursor<'_>) -> Option<Mark> {
     if let Some(strokes) = name.strip_prefix("trem").filter(|n| matches!(*n, "1" | "2" | "3" | "4")) {
         let kind = bracket(cursor).unwrap_or("single");
@@ -133,9 +133,9 @@ fn spanning(name: &str, cursor: &mut Cursor<'_>) -> Option<Mark> {
 }
 
 fn bracket(cursor: &mut Cursor<'_>) -> Option<&'static str> {
-    if cursor.take('(') {
+    if cursor.take('<') {
         Some("start")
-    } else if cursor.take(')') {
+    } else if cursor.take('>') {
         Some("stop")
     } else {
         None

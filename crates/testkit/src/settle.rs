@@ -181,7 +181,10 @@ impl Walk<'_> {
         }
         let last = voices.iter().rev().find_map(|voice| last_event(voice)).unwrap_or_default();
         let lengths: Vec<String> = ends.iter().map(|end| (end - onset).to_string()).collect();
-        Err(self.events[last].place.error(format!("voices of one length, not {}", lengths.join(" and "))))
+        Err(self.events[last].place.error(format!(
+            "voices of one length, not {} (a bare f is a dynamic, the note is f4)",
+            lengths.join(" and ")
+        )))
     }
 }
 
