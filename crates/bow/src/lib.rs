@@ -6,8 +6,10 @@
 
 pub mod cost;
 pub mod plan;
+pub mod profile;
 pub mod stroke;
 
 pub use cost::{Cost, Term};
 pub use plan::{Link, Plan, PlannedStroke};
+pub use profile::{Profile, Setting};
 pub use stroke::*;
