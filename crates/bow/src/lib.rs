@@ -7,8 +7,10 @@
 pub mod cost;
 pub mod logarithm;
 pub mod plan;
+pub mod profile;
 pub mod stroke;
 
 pub use cost::{Cost, Term};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
+pub use profile::{Profile, Setting};
 pub use stroke::*;
