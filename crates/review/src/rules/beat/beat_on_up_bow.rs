@@ -28,7 +28,7 @@
 use arcata_score::BowDirection;
 
 use crate::other_bow::with_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity, Thresholds};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,14 +45,13 @@ impl Rule for BeatOnUpBow {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
-        let least = piece.thresholds().beat_strength;
         let weak: Vec<(usize, usize)> = piece
             .planned_strokes()
             .filter(|(.., stroke, planned)| {
                 planned.direction == BowDirection::Up
                     && stroke.printed.is_none()
                     && stroke.emphasis.accent > 0
-                    && stroke.emphasis.strength >= least
+                    && stroke.emphasis.strength >= Thresholds::BEAT_STRENGTH
             })
             .map(|(line, index, ..)| (line, index))
             .collect();

@@ -66,7 +66,7 @@ fn reversed(
     let (first, last) = (planned.get(stretch.first)?, planned.get(last_index)?);
     let last_stroke = line.strokes.get(last_index)?;
     let available = stretch.silence_at_turn.micros + last_stroke.lendable.micros;
-    let needed = piece.lift_time(at, last.end, first.start);
+    let needed = piece.lift_time(last.end, first.start);
     if first.direction != last.direction || available >= needed || piece.is_free_after(last_stroke) {
         return None;
     }

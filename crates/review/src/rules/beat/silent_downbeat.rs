@@ -231,7 +231,7 @@ fn runs(piece: &Piece<'_>, found: &Findings<'_>, spoken: &[Spoken]) -> Vec<Draft
             let sentence = format!(
                 "From {} no string section begins a note on the downbeat for {length} {}s.",
                 piece.where_is(draft.place()),
-                piece.words().bar(),
+                piece.bar_word(),
             );
             let bars = Figure::Whole(i64::try_from(length).unwrap_or(i64::MAX));
             drafts.push(draft.say(sentence).evidence("downbeats in a row", bars, "").propose(

@@ -46,13 +46,12 @@ impl Rule for EndingOnUpBow {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
-        let thresholds = piece.thresholds();
         let ending: Vec<_> = piece
             .planned_strokes()
             .filter(|(.., stroke, planned)| {
                 planned.direction == BowDirection::Up
                     && stroke.printed.is_none()
-                    && closes(stroke, &thresholds)
+                    && closes(stroke)
             })
             .map(|(line, index, ..)| (line, index))
             .collect();
@@ -63,11 +62,11 @@ impl Rule for EndingOnUpBow {
     }
 }
 
-fn closes(stroke: &Stroke, thresholds: &Thresholds) -> bool {
-    let long = stroke.duration.micros >= thresholds.ending_long;
-    let loud = stroke.level_end.0 >= thresholds.ending_loud;
+fn closes(stroke: &Stroke) -> bool {
+    let long = stroke.duration.micros >= Thresholds::ENDING_LONG;
+    let loud = stroke.level_end.0 >= Thresholds::ENDING_LOUD;
     let grows = stroke.level_end > stroke.level_start;
-    stroke.phrase.joint_after >= thresholds.ending_joint
+    stroke.phrase.joint_after >= Thresholds::ENDING_JOINT
         && stroke.kind != StrokeKind::Tremolo
         && (long || loud)
         && !grows

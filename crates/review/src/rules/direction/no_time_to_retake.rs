@@ -32,7 +32,7 @@ use arcata_score::BowDirection;
 use crate::change::Change;
 use crate::under_slur::note;
 use crate::words::{a_bow, bow};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, Thresholds};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -71,7 +71,7 @@ fn planned_lift(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize
     let (before, after) = (planned.get(index - 1)?, planned.get(index)?);
     let lifts = matches!(after.link, Link::Retake | Link::Reset) && before.direction == after.direction;
     let stroke = &piece.lines[at].strokes[index - 1];
-    let needed = piece.lift_time(at, before.end, after.start);
+    let needed = piece.lift_time(before.end, after.start);
     if !lifts || piece.is_free_after(stroke) {
         return None;
     }
@@ -88,7 +88,7 @@ fn printed_lift(
 ) -> Option<Draft> {
     let line = &piece.lines[at];
     let direction = line.strokes[index].printed?;
-    let draft = late(piece, found, at, index, piece.lift_time(at, 0, 0), direction)?;
+    let draft = late(piece, found, at, index, piece.lift_time(0, 0), direction)?;
     let part = piece.score.parts.get(line.part)?;
     let marks = line.strokes[first + 1..]
         .iter()
@@ -124,7 +124,7 @@ fn late(
     let line = &piece.lines[at];
     let before = &line.strokes[index - 1];
     let available = before.silence_after.micros + before.lendable.micros;
-    if needed - available < piece.thresholds().retake_lack {
+    if needed - available < Thresholds::RETAKE_LACK {
         return None;
     }
     let draft = found.at_stroke(Severity::B, at, index);

@@ -115,7 +115,7 @@ fn with_proposals(piece: &Piece<'_>, draft: Draft, at: usize, index: usize, long
             ProposalKind::Stagger,
             format!(
                 "Let the players of each {} change bow at different times, unheard.",
-                piece.words().stand()
+                piece.stand_word()
             ),
         );
     }

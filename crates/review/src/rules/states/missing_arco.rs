@@ -110,7 +110,7 @@ fn bowed_while_plucked(
         let sentence = format!(
             "{sign} stands at {}, and the last word was pizz. in {} {}.",
             piece.where_is(draft.place()),
-            piece.words().bar(),
+            piece.bar_word(),
             piece.bar_label_at(since),
         );
         let arco = direction_before(note, part.staves, "above", "<words>arco</words>");
@@ -167,7 +167,7 @@ fn twice(
         "pizz. is written at {} though it holds since {} {}: either arco is missing between them, or the \
          second word is one too many.",
         piece.where_is(draft.place()),
-        piece.words().bar(),
+        piece.bar_word(),
         piece.bar_label_at(before.place.at),
     );
     draft.say(sentence).cause("pizz. twice").propose_change(
