@@ -82,7 +82,7 @@ impl Term {
     }
 }
 
-/// A cost by terms, in hundredths of a point.
+/// A cost by terms, in thousandths of a point.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub struct Cost {
     terms: [i64; Term::ALL.len()],
@@ -91,9 +91,9 @@ pub struct Cost {
 impl Cost {
     /// A cost of one term.
     #[must_use]
-    pub fn of(term: Term, hundredths: i64) -> Self {
+    pub fn of(term: Term, thousandths: i64) -> Self {
         let mut cost = Self::default();
-        cost.terms[term as usize] = hundredths;
+        cost.terms[term as usize] = thousandths;
         cost
     }
 
@@ -147,7 +147,8 @@ impl fmt::Display for Cost {
         for (term, share) in self.parts() {
             let sign = if share < 0 { "−" } else { "" };
             let gap = if first { "" } else { ", " };
-            write!(f, "{gap}{} {sign}{}.{:02}", term.name(), share.abs() / 100, share.abs() % 100)?;
+            let (points, rest) = (share.abs() / 1000, share.abs() % 1000 / 10);
+            write!(f, "{gap}{} {sign}{points}.{rest:02}", term.name())?;
             first = false;
         }
         if first { write!(f, "nothing") } else { Ok(()) }

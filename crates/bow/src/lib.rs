@@ -7,6 +7,7 @@
 pub mod cost;
 pub mod emphasis;
 pub mod lines;
+pub mod logarithm;
 pub mod loudness;
 mod phrase;
 pub mod plan;
@@ -16,7 +17,7 @@ pub mod techniques;
 pub mod timing;
 
 pub use cost::{Cost, Term};
-pub use plan::{Link, Plan, PlannedStroke};
 pub use lines::{Options, Reading, all_lines, lines};
+pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use profile::{Profile, Setting};
 pub use stroke::*;

@@ -61,6 +61,16 @@ pub struct RepeatedStretch {
     pub silence_at_skip: Seconds,
 }
 
+impl RepeatedStretch {
+    /// Whether its bounds make sense in a line of this many strokes.
+    #[must_use]
+    pub fn is_sound(&self, strokes: usize) -> bool {
+        self.first < self.body_end
+            && self.body_end <= self.first_ending_end
+            && self.first_ending_end <= strokes
+    }
+}
+
 /// Real time, whole microseconds: integers so that plans are alike on every machine.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 pub struct Seconds {

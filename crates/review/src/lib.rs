@@ -1,1 +1,29 @@
-//! placeholder
+//! The review: rules that read strokes and plans, findings with their numbers, proposals.
+//!
+//! A [`Piece`] goes in, [`Finding`]s come out, in one order on every machine. A rule is one file, one
+//! name, one page of the manual and one literate test; [`REGISTER`] holds them all. Nothing is changed
+//! here: proposals carry byte edits that somebody may apply.
+
+pub mod beats;
+pub mod change;
+mod finding;
+mod findings;
+pub mod mechanics;
+mod player;
+mod register;
+mod review;
+mod rule;
+pub mod rules;
+mod split;
+mod thresholds;
+mod under_slur;
+pub mod words;
+
+pub use arcata_bow::Profile;
+pub use finding::*;
+pub use findings::{Draft, Findings};
+pub use register::{HEADINGS, Registered, rule};
+pub use review::{ReviewSettings, review};
+pub use rule::{Card, Family, Piece, Rule};
+pub use rules::REGISTER;
+pub use thresholds::Thresholds;

@@ -7,8 +7,11 @@
 //! Score time is exact: [`Length`] and [`Moment`] count whole notes as reduced fractions. Seconds do
 //! not exist in this crate.
 
+pub mod instrument;
 pub mod model;
+pub mod tempo_words;
 pub mod time;
+pub mod words;
 
 pub use model::*;
 pub use time::{Length, Moment};

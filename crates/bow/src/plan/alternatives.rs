@@ -1,0 +1,211 @@
+//! The k best plans that differ in what a player does.
+
+use std::ops::Range;
+
+use arcata_score::BowDirection;
+
+use super::{Allowed, Link, Plan, PlanSettings, anchors, plan_allowed};
+use crate::{Cost, Join, Line};
+
+/// Another way to bow a passage.
+#[derive(Clone, Debug)]
+pub struct Alternative {
+    /// The whole plan of the line's stretch (see `strokes`).
+    pub plan: Plan,
+    /// Which strokes of the line the plan covers.
+    pub strokes: Range<usize>,
+    /// What the arm does otherwise than in the best plan; empty for the best itself.
+    pub differences: Vec<Difference>,
+    /// Its cost less the best plan's, term by term.
+    pub more: Cost,
+}
+
+/// One thing that a player does otherwise.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Difference {
+    /// Index of the stroke in the line.
+    pub stroke: usize,
+    /// What.
+    pub kind: DifferenceKind,
+}
+
+/// What a player does otherwise.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DifferenceKind {
+    /// Starts (after a silence, or the piece) on this bow.
+    Start(BowDirection),
+    /// Hooks this stroke to the one before, in this direction.
+    Hook(BowDirection),
+    /// Retakes before this stroke, in this direction.
+    Retake(BowDirection),
+    /// Goes on alternating where the best plan hooks or retakes.
+    AsItComes(BowDirection),
+}
+
+/// The `count` cheapest plans of the strokes in `window` that differ in direction or link somewhere
+/// inside it, cheapest first; the first is the best plan. Exact: the space of plans is split by the
+/// first stroke at which a plan departs from one already found (Lawler's method).
+///
+/// The line is planned from the free joint before the window to the free joint after it: beyond
+/// those nothing changes.
+#[must_use]
+pub fn alternatives(
+    line: &Line,
+    settings: &PlanSettings,
+    window: Range<usize>,
+    count: usize,
+) -> Vec<Alternative> {
+    let around = independent(line, &window);
+    let stretch = cut(line, &around);
+    let local = window.start.max(around.start) - around.start..window.end.min(around.end) - around.start;
+    let mut settings = settings.clone();
+    settings.anchors.retain(|anchor| around.contains(&anchor.stroke));
+    for anchor in &mut settings.anchors {
+        anchor.stroke -= around.start;
+    }
+    let mut open = vec![Branch::of(&stretch, &settings, anchors::allowed(&stretch, &settings), local.start)];
+    let mut found: Vec<Branch> = Vec::new();
+    while found.len() < count {
+        let Some(next) = cheapest(&open) else { break };
+        let branch = open.swap_remove(next);
+        open.extend(branch.split(&stretch, &settings, &local));
+        found.push(branch);
+    }
+    let Some(best) = found.first().map(|branch| branch.plan.clone()) else { return Vec::new() };
+    found
+        .into_iter()
+        .map(|branch| Alternative {
+            differences: differences(&best, &branch.plan, around.start),
+            more: branch.plan.total.less(&best.total),
+            strokes: around.clone(),
+            plan: branch.plan,
+        })
+        .collect()
+}
+
+/// A part of the space of plans, with its cheapest plan.
+struct Branch {
+    allowed: Vec<Allowed>,
+    /// Strokes before this one are fixed.
+    fixed: usize,
+    plan: Plan,
+}
+
+impl Branch {
+    fn of(line: &Line, settings: &PlanSettings, allowed: Vec<Allowed>, fixed: usize) -> Self {
+        let plan = plan_allowed(line, settings, &allowed);
+        Self { allowed, fixed, plan }
+    }
+
+    /// The branch without its own plan, as disjoint branches.
+    fn split(&self, line: &Line, settings: &PlanSettings, window: &Range<usize>) -> Vec<Self> {
+        let mut branches = Vec::new();
+        let mut allowed = self.allowed.clone();
+        for index in self.fixed..window.end {
+            let planned = self.plan.strokes[index];
+            let mut other = allowed.clone();
+            other[index] = other[index].without(planned.direction, planned.link);
+            if possible(line, index, other[index]) {
+                let branch = Self::of(line, settings, other, index);
+                if obeys(&branch.plan, &branch.allowed) {
+                    branches.push(branch);
+                }
+            }
+            allowed[index] = Allowed::only(planned.direction, planned.link);
+        }
+        branches
+    }
+}
+
+fn possible(line: &Line, index: usize, allowed: Allowed) -> bool {
+    let join = if index == 0 { Join::Entry } else { line.strokes[index].join };
+    [BowDirection::Down, BowDirection::Up]
+        .into_iter()
+        .any(|direction| anchors::offered(join).iter().any(|link| allowed.permits(direction, *link)))
+}
+
+/// Whether the plan keeps to its branch: where nothing does, the search returns an unreachable row.
+fn obeys(plan: &Plan, allowed: &[Allowed]) -> bool {
+    plan.strokes
+        .iter()
+        .zip(allowed)
+        .all(|(planned, allowed)| allowed.permits(planned.direction, planned.link))
+}
+
+fn cheapest(open: &[Branch]) -> Option<usize> {
+    (0..open.len()).min_by_key(|at| (open[*at].plan.total.total(), open[*at].fixed))
+}
+
+/// The strokes around a window that hang together with it: from a free joint to a free joint, no
+/// repeated stretch cut through.
+pub(super) fn independent(line: &Line, window: &Range<usize>) -> Range<usize> {
+    let count = line.strokes.len();
+    let (mut start, mut end) = (window.start.min(count.saturating_sub(1)), window.end.min(count));
+    loop {
+        while start > 0 && line.strokes[start].join != Join::Entry {
+            start -= 1;
+        }
+        while end < count && line.strokes[end].join != Join::Entry {
+            end += 1;
+        }
+        let before = (start, end);
+        for stretch in line.repeats.iter().filter(|stretch| stretch.is_sound(count)) {
+            // The stroke after a skipped ending hangs on the body too.
+            let (first, last) = (stretch.first, (stretch.first_ending_end + 1).min(count));
+            if first < end && start < last {
+                start = start.min(first);
+                end = end.max(last);
+            }
+        }
+        if before == (start, end) {
+            return start..end;
+        }
+    }
+}
+
+/// The line reduced to a range of strokes.
+pub(super) fn cut(line: &Line, range: &Range<usize>) -> Line {
+    let repeats = line
+        .repeats
+        .iter()
+        .filter(|stretch| range.start <= stretch.first && stretch.first_ending_end <= range.end)
+        .map(|stretch| crate::RepeatedStretch {
+            first: stretch.first - range.start,
+            body_end: stretch.body_end - range.start,
+            first_ending_end: stretch.first_ending_end - range.start,
+            ..stretch.clone()
+        })
+        .collect();
+    Line {
+        strokes: line.strokes[range.clone()].to_vec(),
+        repeats,
+        voices: line.voices.clone(),
+        name: line.name.clone(),
+        ..*line
+    }
+}
+
+/// What the arm does otherwise: links that differ, and starts on the other bow.
+fn differences(best: &Plan, other: &Plan, offset: usize) -> Vec<Difference> {
+    let differs = |kind, index| Difference { stroke: offset + index, kind };
+    best.strokes
+        .iter()
+        .zip(&other.strokes)
+        .enumerate()
+        .filter_map(|(index, (best, other))| match (best.link, other.link) {
+            (before, Link::Reset) if before != Link::Reset || best.direction != other.direction => {
+                Some(differs(DifferenceKind::Start(other.direction), index))
+            }
+            (Link::Reset | Link::Hooked | Link::Retake, Link::Change) => {
+                Some(differs(DifferenceKind::AsItComes(other.direction), index))
+            }
+            (before, Link::Hooked) if before != Link::Hooked => {
+                Some(differs(DifferenceKind::Hook(other.direction), index))
+            }
+            (before, Link::Retake) if before != Link::Retake => {
+                Some(differs(DifferenceKind::Retake(other.direction), index))
+            }
+            _ => None,
+        })
+        .collect()
+}

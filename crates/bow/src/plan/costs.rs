@@ -1,0 +1,252 @@
+//! What one step of a plan costs: the only place where costs are made.
+//!
+//! The search asks for sums, reports ask for terms; both come from the same functions, which add
+//! named shares to a [`Tally`].
+
+use arcata_score::BowDirection;
+
+use super::{Link, Weights};
+use crate::logarithm::milli_octaves;
+use crate::{Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
+
+/// Something that named shares of cost are added to.
+pub(crate) trait Tally {
+    /// Add a share.
+    fn add(&mut self, term: Term, thousandths: i64);
+}
+
+impl Tally for i64 {
+    fn add(&mut self, _: Term, thousandths: i64) {
+        *self += thousandths;
+    }
+}
+
+impl Tally for Cost {
+    fn add(&mut self, term: Term, thousandths: i64) {
+        *self += Self::of(term, thousandths);
+    }
+}
+
+/// What the mechanics needs besides the strokes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Reach {
+    /// Usable hair, micrometres.
+    pub hair: i64,
+    /// Time to lift and set down on the spot.
+    pub lift: Seconds,
+    /// Further time to carry the bow its whole length through the air.
+    pub carry: Seconds,
+}
+
+impl Default for Reach {
+    /// Violin: 0.60 m of hair; lift 0.15 s and 0.3 s a bow (defaults, from memory).
+    fn default() -> Self {
+        Self { hair: 600_000, lift: Seconds::from_micros(150_000), carry: Seconds::from_micros(300_000) }
+    }
+}
+
+/// Whether a stroke's first note is a place where the line turns back or skips an ending.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Approach {
+    /// Silence before the stroke on this way in.
+    pub(crate) silence: Seconds,
+    /// Time that the stroke before may lend.
+    pub(crate) lendable: Seconds,
+    /// How the line goes on.
+    pub(crate) join: Join,
+    /// Whether either neighbour is slurred.
+    pub(crate) slurred: bool,
+    /// Phrase joint, hundredths.
+    pub(crate) joint: i64,
+}
+
+/// Silences from here on free the bow altogether (default: time to lift, carry a whole bow and breathe).
+const FREE_SILENCE: i64 = 1_500_000;
+
+impl Approach {
+    pub(crate) fn between(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
+        let join = if before.kind == StrokeKind::Tremolo || silence.micros >= FREE_SILENCE {
+            Join::Entry
+        } else if silence.micros > 0 {
+            Join::AfterRest
+        } else {
+            Join::Continues
+        };
+        Self { join, ..Self::plain(before, stroke, silence) }
+    }
+
+    fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
+        let slurred =
+            [before, stroke].iter().any(|s| matches!(s.kind, StrokeKind::Slurred | StrokeKind::Pulsed));
+        Self {
+            silence,
+            lendable: before.lendable,
+            join: stroke.join,
+            slurred,
+            joint: i64::from(stroke.phrase.joint_before),
+        }
+    }
+}
+
+/// The costs of a line on a grid of `cells` places in the bow.
+pub(crate) struct Costs<'a> {
+    pub(crate) strokes: &'a [Stroke],
+    pub(crate) weights: &'a Weights,
+    pub(crate) reach: Reach,
+    pub(crate) cells: usize,
+}
+
+impl<'a> Costs<'a> {
+    pub(crate) fn new(line: &'a Line, weights: &'a Weights, reach: Reach, cells: usize) -> Self {
+        Self { strokes: &line.strokes, weights, reach, cells }
+    }
+
+    /// How stroke `index` is reached from the one printed before it.
+    pub(crate) fn approach(&self, index: usize) -> Option<Approach> {
+        let stroke = &self.strokes[index];
+        let before = self.strokes.get(index.checked_sub(1)?)?;
+        Some(Approach::plain(before, stroke, before.silence_after))
+    }
+
+    /// Everything that depends on the direction alone.
+    pub(crate) fn direction<T: Tally>(&self, index: usize, direction: BowDirection, tally: &mut T) {
+        let (stroke, weights) = (&self.strokes[index], self.weights);
+        let next = self.strokes.get(index + 1);
+        let emphasis = stroke.emphasis;
+        if direction == BowDirection::Up {
+            let beat = match emphasis.metric {
+                MetricPlace::Downbeat => weights.downbeat,
+                MetricPlace::MidBar => weights.mid_bar,
+                MetricPlace::Beat => weights.beat,
+                MetricPlace::Offbeat => 0,
+            };
+            tally.add(Term::Beat, beat);
+            tally.add(Term::Accent, weights.accent * i64::from(emphasis.accent) / 100);
+            if stroke.join != Join::Continues && emphasis.metric == MetricPlace::Downbeat {
+                tally.add(Term::Entry, weights.entry);
+            }
+            tally.add(Term::Ending, weights.ending * i64::from(stroke.phrase.joint_after) / 100);
+        } else {
+            if emphasis.metric == MetricPlace::Offbeat {
+                tally.add(Term::Beat, weights.offbeat);
+            }
+            let leads_on = next.is_some_and(|next| {
+                next.emphasis.metric == MetricPlace::Downbeat && next.join == Join::Continues
+            });
+            if leads_on {
+                tally.add(Term::Upbeat, weights.upbeat);
+                if stroke.join != Join::Continues {
+                    tally.add(Term::Entry, weights.entry);
+                }
+            }
+        }
+        let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
+        let against = if direction == BowDirection::Down { rise } else { -rise };
+        tally.add(Term::Swell, weights.swell * against.max(0) / 100);
+    }
+
+    /// Setting the bow down at a cell.
+    pub(crate) fn begin_at<T: Tally>(&self, index: usize, cell: usize, tally: &mut T) {
+        let stroke = &self.strokes[index];
+        self.place(stroke, cell, tally);
+        let from_frog = self.thousandths(cell);
+        tally.add(
+            Term::Place,
+            self.weights.accent_place * i64::from(stroke.emphasis.accent) * from_frog / 100_000,
+        );
+    }
+
+    /// Ending at a cell.
+    pub(crate) fn end_at<T: Tally>(&self, index: usize, cell: usize, tally: &mut T) {
+        self.place(&self.strokes[index], cell, tally);
+    }
+
+    fn place<T: Tally>(&self, stroke: &Stroke, cell: usize, tally: &mut T) {
+        let at = self.thousandths(cell);
+        let outside = (i64::from(stroke.home.from) - at).max(at - i64::from(stroke.home.to)).max(0);
+        tally.add(Term::Place, self.weights.place * outside / 1000);
+    }
+
+    /// Travelling over a number of cells. A cell is an interval, so travel is known to half a cell:
+    /// the speed nearest the preferred one is taken, and short notes do not pay for the grid.
+    pub(crate) fn travel<T: Tally>(&self, index: usize, cells: usize, tally: &mut T) {
+        let stroke = &self.strokes[index];
+        let nanoseconds_free = u64::try_from(stroke.duration.micros.max(1)).unwrap_or(1);
+        let least = self.travelled(2 * cells as u64, -1);
+        let most = self.travelled(2 * cells as u64, 1);
+        let distance = |speed: u32| u64::from(speed) * nanoseconds_free / 1_000_000;
+        let used = distance(stroke.speed.preferred).clamp(least, most).max(1);
+        let octaves = |from: u32| milli_octaves(used) - milli_octaves(distance(from).max(1));
+        let off = i64::from(octaves(stroke.speed.preferred));
+        if off > 0 {
+            tally.add(Term::Speed, self.weights.speed_fast * off / 1000);
+        } else {
+            tally.add(Term::Speed, self.weights.speed_slow * -off / 1000);
+        }
+        let over = i64::from(octaves(stroke.speed.fastest)).max(0);
+        let under = i64::from(-octaves(stroke.speed.slowest)).max(0);
+        tally.add(Term::SpeedLimit, self.weights.speed_limit * (over + under) / 1000);
+    }
+
+    /// Micrometres in a number of half cells, moved by half a cell outwards or inwards.
+    fn travelled(&self, half_cells: u64, moved: i64) -> u64 {
+        let half_cells = half_cells.saturating_add_signed(moved);
+        u64::try_from(self.reach.hair).unwrap_or(1) * half_cells / (2 * self.cells as u64)
+    }
+
+    /// Linking one stroke to the next; `distance` in cells between where the bow was and where it is
+    /// set down. `None` where the approach does not allow the link.
+    pub(crate) fn link<T: Tally>(
+        &self,
+        approach: Option<&Approach>,
+        link: Link,
+        distance: usize,
+        tally: &mut T,
+    ) -> bool {
+        let Some(approach) = approach else { return link == Link::Reset };
+        let weights = self.weights;
+        match (approach.join, link) {
+            (Join::Entry, Link::Reset) => {}
+            (Join::Continues | Join::AfterRest, Link::Change) => {}
+            (Join::Continues, Link::Hooked) => {
+                tally.add(Term::Hook, weights.hook);
+                if approach.slurred {
+                    tally.add(Term::Hook, weights.hook_by_slur);
+                }
+            }
+            (Join::AfterRest, Link::Hooked) => tally.add(Term::Hook, weights.hook_over_rest),
+            (Join::Continues, Link::Retake) => {
+                let relief = weights.retake * weights.retake_joint_relief * approach.joint / 10_000;
+                tally.add(Term::Retake, (weights.retake - relief).max(0));
+                self.lift(approach, distance, tally);
+            }
+            (Join::AfterRest, Link::Reset) => {
+                let needed = self.reach.lift.micros + self.reach.carry.micros;
+                let tight = (needed * 100 / approach.silence.micros.max(1)).min(200);
+                tally.add(Term::Reset, weights.reset * tight / 100);
+                self.lift(approach, distance, tally);
+            }
+            _ => return false,
+        }
+        true
+    }
+
+    /// A lift: its distance, and the time it lacks. Both are linear in the distance (what a carry over
+    /// the whole bow lacks is shared out evenly over its cells), which keeps the search linear too.
+    fn lift<T: Tally>(&self, approach: &Approach, distance: usize, tally: &mut T) {
+        let weights = self.weights;
+        let (distance, cells) = (distance as i64, self.cells as i64);
+        tally.add(Term::Retake, weights.retake_distance / cells * distance);
+        let available = approach.silence.micros + approach.lendable.micros;
+        let lacking_here = (self.reach.lift.micros - available).max(0);
+        let lacking_far =
+            (self.reach.lift.micros + self.reach.carry.micros - available).max(0) - lacking_here;
+        tally.add(Term::RetakeTime, weights.retake_lack * lacking_here / 100_000);
+        tally.add(Term::RetakeTime, weights.retake_lack * lacking_far / 100_000 / cells * distance);
+    }
+
+    /// The middle of a cell, thousandths of the hair.
+    pub(crate) fn thousandths(&self, cell: usize) -> i64 {
+        (2 * cell as i64 + 1) * 1000 / (2 * self.cells as i64)
+    }
+}

@@ -1,0 +1,428 @@
+//! The exact search: dynamic programming over (stroke, direction, cell of the bow).
+//!
+//! A row holds, for every direction and cell, the least cost of all plans so far whose last stroke
+//! goes that way and ends there. Speed costs may have any shape: the step over the travel is a
+//! min-plus product over whole rows, which compilers turn into vector instructions; lifts cost
+//! linearly in their distance and are found by two passes. Rows are kept, and the plan is read back
+//! from the last row to the first with a stated order among ties.
+
+use arcata_score::BowDirection;
+
+use super::costs::{Approach, Costs};
+use super::{Allowed, Link};
+use crate::SpeedWindow;
+use rustc_hash::FxHashMap;
+
+/// More than any plan of one step can cost; added to itself it does not overflow.
+pub(crate) const NEVER: i32 = 1 << 29;
+
+const DIRECTIONS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
+
+/// Least costs by direction (down, up) and end cell, less the base that was taken off.
+pub(crate) type Row<const CELLS: usize> = [[i32; CELLS]; 2];
+
+/// What one step costs, as numbers only.
+struct Step<const CELLS: usize> {
+    direction: [i32; 2],
+    place: [i32; CELLS],
+    begin: [i32; CELLS],
+    travel: usize,
+    links: Links,
+}
+
+/// The four links' costs; `NEVER` where not allowed. A lift costs `base + per_cell · distance`.
+#[derive(Clone, Copy)]
+struct Links {
+    change: i32,
+    hooked: i32,
+    retake: Lift,
+    reset: Lift,
+}
+
+#[derive(Clone, Copy)]
+struct Lift {
+    base: i32,
+    per_cell: i32,
+}
+
+/// Where one stroke was found to begin and how it was reached.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Choice {
+    pub(crate) direction: BowDirection,
+    pub(crate) link: Link,
+    pub(crate) start: usize,
+    pub(crate) end: usize,
+}
+
+/// A direction and an end cell.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Stand {
+    pub(crate) direction: BowDirection,
+    pub(crate) cell: usize,
+}
+
+/// All numbers of a line, ready for the search.
+pub(crate) struct Search<'a, const CELLS: usize> {
+    pub(crate) costs: Costs<'a>,
+    steps: Vec<Step<CELLS>>,
+    travels: Vec<[i32; CELLS]>,
+    allowed: &'a [Allowed],
+}
+
+fn narrow(cost: i64) -> i32 {
+    i32::try_from(cost).unwrap_or(NEVER).min(NEVER)
+}
+
+impl<'a, const CELLS: usize> Search<'a, CELLS> {
+    pub(crate) fn new(costs: Costs<'a>, allowed: &'a [Allowed]) -> Self {
+        let mut travels = Vec::new();
+        let mut known: FxHashMap<(i64, SpeedWindow), usize> = FxHashMap::default();
+        let steps = (0..costs.strokes.len())
+            .map(|index| {
+                let stroke = &costs.strokes[index];
+                let travel = *known.entry((stroke.duration.micros, stroke.speed)).or_insert_with(|| {
+                    travels.push(std::array::from_fn(|cells| {
+                        let mut sum = 0i64;
+                        costs.travel(index, cells, &mut sum);
+                        narrow(sum)
+                    }));
+                    travels.len() - 1
+                });
+                Self::step(&costs, index, travel)
+            })
+            .collect();
+        Self { costs, steps, travels, allowed }
+    }
+
+    fn step(costs: &Costs<'_>, index: usize, travel: usize) -> Step<CELLS> {
+        let direction = DIRECTIONS.map(|direction| {
+            let mut sum = 0i64;
+            costs.direction(index, direction, &mut sum);
+            narrow(sum)
+        });
+        let place = std::array::from_fn(|cell| {
+            let mut sum = 0i64;
+            costs.end_at(index, cell, &mut sum);
+            narrow(sum)
+        });
+        let begin = std::array::from_fn(|cell| {
+            let mut sum = 0i64;
+            costs.begin_at(index, cell, &mut sum);
+            narrow(sum)
+        });
+        Step { direction, place, begin, travel, links: Self::links(costs, costs.approach(index).as_ref()) }
+    }
+
+    fn links(costs: &Costs<'_>, approach: Option<&Approach>) -> Links {
+        let at = |link, distance| {
+            let mut sum = 0i64;
+            if costs.link(approach, link, distance, &mut sum) { narrow(sum) } else { NEVER }
+        };
+        let lift = |link| {
+            let base = at(link, 0);
+            Lift { base, per_cell: if base == NEVER { 0 } else { at(link, 1) - base } }
+        };
+        Links {
+            change: at(Link::Change, 0),
+            hooked: at(Link::Hooked, 0),
+            retake: lift(Link::Retake),
+            reset: lift(Link::Reset),
+        }
+    }
+
+    /// Cost of setting the bow down for stroke `index`, by direction and cell, from `before`.
+    fn begins(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Row<CELLS> {
+        let step = &self.steps[index];
+        let allowed = self.allowed[index];
+        let mut begins = [[NEVER; CELLS]; 2];
+        let Some(before) = before else {
+            for (way, direction) in DIRECTIONS.into_iter().enumerate() {
+                if allowed.permits(direction, Link::Reset) {
+                    begins[way] = step.begin.map(|place| place + step.direction[way]);
+                }
+            }
+            return begins;
+        };
+        let reset = (links.reset.base < NEVER).then(|| {
+            let mut either: [i32; CELLS] = std::array::from_fn(|cell| before[0][cell].min(before[1][cell]));
+            carry(&mut either, links.reset.per_cell);
+            either
+        });
+        for (way, direction) in DIRECTIONS.into_iter().enumerate() {
+            let begin = &mut begins[way];
+            if links.change < NEVER && allowed.permits(direction, Link::Change) {
+                lower(begin, &before[1 - way], links.change);
+            }
+            if links.hooked < NEVER && allowed.permits(direction, Link::Hooked) {
+                lower(begin, &before[way], links.hooked);
+            }
+            if links.retake.base < NEVER && allowed.permits(direction, Link::Retake) {
+                let mut carried = before[way];
+                carry(&mut carried, links.retake.per_cell);
+                lower(begin, &carried, links.retake.base);
+            }
+            if let (Some(carried), true) = (&reset, allowed.permits(direction, Link::Reset)) {
+                lower(begin, carried, links.reset.base);
+            }
+            for (cell, place) in begin.iter_mut().zip(&step.begin) {
+                *cell = (*cell + place + step.direction[way]).min(NEVER);
+            }
+        }
+        begins
+    }
+
+    /// Travel from the begins to the ends of stroke `index`.
+    fn travel(&self, index: usize, begins: &Row<CELLS>) -> Row<CELLS> {
+        let step = &self.steps[index];
+        let table = &self.travels[step.travel];
+        let mut ends = [[NEVER; CELLS]; 2];
+        for start in 0..CELLS {
+            let from = begins[0][start];
+            for (end, cost) in ends[0][start..].iter_mut().zip(table) {
+                *end = (*end).min(from + cost);
+            }
+        }
+        // The up-bow mirrored: the same loop over cells counted from the tip.
+        let mut mirrored = [NEVER; CELLS];
+        for start in 0..CELLS {
+            let from = begins[1][CELLS - 1 - start];
+            for (end, cost) in mirrored[start..].iter_mut().zip(table) {
+                *end = (*end).min(from + cost);
+            }
+        }
+        mirrored.reverse();
+        ends[1] = mirrored;
+        for way in &mut ends {
+            for (end, place) in way.iter_mut().zip(&step.place) {
+                *end = (*end + place).min(NEVER);
+            }
+        }
+        ends
+    }
+
+    /// One forward step by the printed order.
+    pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> Row<CELLS> {
+        self.travel(index, &self.begins(index, &self.steps[index].links, before))
+    }
+
+    /// One forward step that reaches stroke `index` over another way in (a turn or a skip).
+    pub(crate) fn forward_by(&self, index: usize, approach: &Approach, before: &Row<CELLS>) -> Row<CELLS> {
+        let links = Self::links(&self.costs, Some(approach));
+        self.travel(index, &self.begins(index, &links, Some(before)))
+    }
+
+    /// The cheapest way in which stroke `index` can have begun and ended at `stand`, given the row before.
+    pub(crate) fn choose(
+        &self,
+        index: usize,
+        approach: Option<&Approach>,
+        before: Option<&Row<CELLS>>,
+        stand: Stand,
+    ) -> Choice {
+        let links =
+            approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
+        let begins = self.begins(index, &links, before);
+        let table = &self.travels[self.steps[index].travel];
+        let way = stand.direction as usize;
+        let cells = match stand.direction {
+            BowDirection::Down => 0..=stand.cell,
+            BowDirection::Up => stand.cell..=CELLS - 1,
+        };
+        // Ties: the shortest travel.
+        let start = cells
+            .min_by_key(|start| {
+                let used = start.abs_diff(stand.cell);
+                (begins[way][*start].saturating_add(table[used]), used)
+            })
+            .unwrap_or(stand.cell);
+        let link = self.link_into(index, &links, before, stand.direction, start);
+        Choice { direction: stand.direction, link, start, end: stand.cell }
+    }
+
+    /// The cheapest link into a begin; ties go to change, hooked, retake, reset in this order.
+    fn link_into(
+        &self,
+        index: usize,
+        links: &Links,
+        before: Option<&Row<CELLS>>,
+        direction: BowDirection,
+        start: usize,
+    ) -> Link {
+        let Some(before) = before else { return Link::Reset };
+        [Link::Change, Link::Hooked, Link::Retake, Link::Reset]
+            .into_iter()
+            .filter(|link| self.allowed[index].permits(direction, *link))
+            .min_by_key(|link| self.link_from(links, before, direction, start, *link).1)
+            .unwrap_or(Link::Reset)
+    }
+
+    /// See [`Self::link_into`]; by the printed way in.
+    pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: Stand) -> Link {
+        self.link_into(index, &self.steps[index].links, before, begin.direction, begin.cell)
+    }
+
+    /// Where the bow stood before a begin reached by `link`, and the cost so far with the link.
+    fn link_from(
+        &self,
+        links: &Links,
+        before: &Row<CELLS>,
+        direction: BowDirection,
+        start: usize,
+        link: Link,
+    ) -> (Stand, i32) {
+        let way = direction as usize;
+        let stand = |direction: BowDirection, cell| Stand { direction, cell };
+        let lifted = |lift: Lift, directions: &[BowDirection]| {
+            directions
+                .iter()
+                .flat_map(|from| (0..CELLS).map(move |cell| (*from, cell)))
+                .map(|(from, cell)| {
+                    let distance = i32::try_from(cell.abs_diff(start)).unwrap_or(0);
+                    let cost = before[from as usize][cell]
+                        .saturating_add(lift.base)
+                        .saturating_add(lift.per_cell * distance);
+                    (stand(from, cell), cost.min(NEVER), distance)
+                })
+                .min_by_key(|(_, cost, distance)| (*cost, *distance))
+                .map_or((stand(direction, start), NEVER), |(from, cost, _)| (from, cost))
+        };
+        match link {
+            Link::Change => {
+                (stand(direction.other(), start), (before[1 - way][start] + links.change).min(NEVER))
+            }
+            Link::Hooked => (stand(direction, start), (before[way][start] + links.hooked).min(NEVER)),
+            Link::Retake => lifted(links.retake, &[direction]),
+            Link::Reset => lifted(links.reset, &DIRECTIONS),
+        }
+    }
+
+    /// Where the bow stood before a choice.
+    pub(crate) fn stood(
+        &self,
+        index: usize,
+        approach: Option<&Approach>,
+        before: &Row<CELLS>,
+        choice: Choice,
+    ) -> Stand {
+        let links =
+            approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
+        self.link_from(&links, before, choice.direction, choice.start, choice.link).0
+    }
+
+    /// Cost of beginning stroke `index` at `begin` from each stand, over `approach`: the price of a turn.
+    /// What the stroke is allowed binds the printed way in, not the turn.
+    pub(crate) fn turn(&self, approach: &Approach, begin: Stand) -> Row<CELLS> {
+        let links = Self::links(&self.costs, Some(approach));
+        let way = begin.direction as usize;
+        let lifted = |lift: Lift, distance: i32| {
+            if lift.base == NEVER { NEVER } else { (lift.base + lift.per_cell * distance).min(NEVER) }
+        };
+        std::array::from_fn(|from| {
+            std::array::from_fn(|cell| {
+                let distance = i32::try_from(cell.abs_diff(begin.cell)).unwrap_or(0);
+                let on_the_string = match (distance, from == way) {
+                    (0, true) => links.hooked,
+                    (0, false) => links.change,
+                    _ => NEVER,
+                };
+                let retake = if from == way { lifted(links.retake, distance) } else { NEVER };
+                on_the_string.min(retake).min(lifted(links.reset, distance))
+            })
+        })
+    }
+
+    /// A row in which only plans whose stroke `index` begins at `begin` go on.
+    pub(crate) fn forward_from(&self, index: usize, before: Option<&Row<CELLS>>, begin: Stand) -> Row<CELLS> {
+        let all = self.begins(index, &self.steps[index].links, before);
+        let mut one = [[NEVER; CELLS]; 2];
+        one[begin.direction as usize][begin.cell] = all[begin.direction as usize][begin.cell];
+        self.travel(index, &one)
+    }
+
+    /// Backward step: the least cost of stroke `index` and all that follows, by the stand before it.
+    pub(crate) fn backward(&self, index: usize, after: &Row<CELLS>) -> Row<CELLS> {
+        let step = &self.steps[index];
+        let table = &self.travels[step.travel];
+        let mut begins = [[NEVER; CELLS]; 2];
+        for (way, row) in begins.iter_mut().enumerate() {
+            for (start, begin) in row.iter_mut().enumerate() {
+                for used in 0..CELLS {
+                    let end = if way == 0 { start + used } else { start.wrapping_sub(used) };
+                    if end >= CELLS {
+                        break;
+                    }
+                    *begin = (*begin).min(table[used] + step.place[end] + after[way][end]);
+                }
+                *begin = begin.saturating_add(step.begin[start] + step.direction[way]).min(NEVER);
+            }
+        }
+        let links = step.links;
+        let allowed = self.allowed[index];
+        std::array::from_fn(|from| {
+            std::array::from_fn(|cell| {
+                let mut least = NEVER;
+                for (way, direction) in DIRECTIONS.into_iter().enumerate() {
+                    let (link, cost) =
+                        if from == way { (Link::Hooked, links.hooked) } else { (Link::Change, links.change) };
+                    if cost < NEVER && allowed.permits(direction, link) {
+                        least = least.min(cost + begins[way][cell]);
+                    }
+                    for (link, lift) in [(Link::Retake, links.retake), (Link::Reset, links.reset)] {
+                        if lift.base == NEVER
+                            || (link == Link::Retake && from != way)
+                            || !allowed.permits(direction, link)
+                        {
+                            continue;
+                        }
+                        for (start, begin) in begins[way].iter().enumerate() {
+                            let distance = i32::try_from(cell.abs_diff(start)).unwrap_or(0);
+                            least = least.min(lift.base + lift.per_cell * distance + begin);
+                        }
+                    }
+                }
+                least
+            })
+        })
+    }
+}
+
+/// Lower each cell to what the other row offers at a price.
+fn lower<const CELLS: usize>(begin: &mut [i32; CELLS], offered: &[i32; CELLS], price: i32) {
+    for (cell, offer) in begin.iter_mut().zip(offered) {
+        *cell = (*cell).min(offer + price);
+    }
+}
+
+/// The least of each cell and its neighbours plus the price of the way: two passes.
+fn carry<const CELLS: usize>(row: &mut [i32; CELLS], per_cell: i32) {
+    for cell in 1..CELLS {
+        row[cell] = row[cell].min(row[cell - 1] + per_cell);
+    }
+    for cell in (0..CELLS - 1).rev() {
+        row[cell] = row[cell].min(row[cell + 1] + per_cell);
+    }
+}
+
+/// Take the least value off a row; it goes into the running base, so that rows never overflow.
+pub(crate) fn settle<const CELLS: usize>(row: &mut Row<CELLS>) -> i64 {
+    let least = row.iter().flatten().copied().min().unwrap_or(0);
+    if least < NEVER {
+        for cell in row.iter_mut().flatten() {
+            *cell = if *cell >= NEVER { NEVER } else { *cell - least };
+        }
+    }
+    i64::from(least)
+}
+
+/// The cheapest stand of a row: ties go to the end nearest the frog, down before up.
+pub(crate) fn cheapest<const CELLS: usize>(row: &Row<CELLS>) -> Stand {
+    let mut best = (NEVER, Stand { direction: BowDirection::Down, cell: 0 });
+    for cell in 0..CELLS {
+        for (way, direction) in DIRECTIONS.into_iter().enumerate() {
+            if row[way][cell] < best.0 {
+                best = (row[way][cell], Stand { direction, cell });
+            }
+        }
+    }
+    best.1
+}

@@ -1,0 +1,117 @@
+//! What the planner weighs.
+
+/// The planner's weights, whole thousandths of a point. A point is roughly what an up-bow on an
+/// unaccented main beat costs a player in comfort. Names are the keys of `[weights]` in a player
+/// profile, where each stands with its reason, source and status.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Weights {
+    /// An up-bow on a downbeat.
+    pub downbeat: i64,
+    /// An up-bow on the middle of an even bar.
+    pub mid_bar: i64,
+    /// An up-bow on another beat.
+    pub beat: i64,
+    /// A down-bow between beats.
+    pub offbeat: i64,
+    /// The last stroke before a downbeat taken down.
+    pub upbeat: i64,
+    /// An entry on the bow against the beat.
+    pub entry: i64,
+    /// An up-bow on a fully accented onset.
+    pub accent: i64,
+    /// A full accent begun at the tip rather than the frog.
+    pub accent_place: i64,
+    /// A swell of one dynamic step against the bow.
+    pub swell: i64,
+    /// A phrase's last note on an up-bow, at a full joint.
+    pub ending: i64,
+    /// Two single strokes in one direction, stopped on the string.
+    pub hook: i64,
+    /// More for a hook next to a slur.
+    pub hook_by_slur: i64,
+    /// A hook over a rest.
+    pub hook_over_rest: i64,
+    /// A retake without a rest.
+    pub retake: i64,
+    /// How much of the retake's cost a full phrase joint takes off, percent.
+    pub retake_joint_relief: i64,
+    /// A retake or reset the whole length of the bow, for its distance.
+    pub retake_distance: i64,
+    /// Each tenth of a second that a lift lacks.
+    pub retake_lack: i64,
+    /// A lift in a rest that breaks the alternation, when the rest has just the time it needs.
+    pub reset: i64,
+    /// An octave (a doubling) above the preferred speed.
+    pub speed_fast: i64,
+    /// An octave below it.
+    pub speed_slow: i64,
+    /// An octave beyond the fastest or slowest speed.
+    pub speed_limit: i64,
+    /// A whole bow away from where the stroke lives.
+    pub place: i64,
+    /// A printed mark not kept, where marks are advice.
+    pub mark: i64,
+}
+
+impl Default for Weights {
+    /// The shipped professional profile.
+    fn default() -> Self {
+        Self {
+            downbeat: 2500,
+            mid_bar: 600,
+            beat: 300,
+            offbeat: 0,
+            upbeat: 4200,
+            entry: 700,
+            accent: 800,
+            accent_place: 600,
+            swell: 400,
+            ending: 600,
+            hook: 3000,
+            hook_by_slur: 2000,
+            hook_over_rest: 1200,
+            retake: 1400,
+            retake_joint_relief: 60,
+            retake_distance: 400,
+            retake_lack: 300,
+            reset: 600,
+            speed_fast: 500,
+            speed_slow: 500,
+            speed_limit: 4000,
+            place: 500,
+            mark: 5000,
+        }
+    }
+}
+
+impl Weights {
+    /// Every weight by its name, in the order of the profile; the one list that profile and tuning use.
+    #[must_use]
+    pub fn named(&mut self) -> Vec<(&'static str, &mut i64)> {
+        vec![
+            ("downbeat", &mut self.downbeat),
+            ("mid_bar", &mut self.mid_bar),
+            ("beat", &mut self.beat),
+            ("offbeat", &mut self.offbeat),
+            ("upbeat", &mut self.upbeat),
+            ("entry", &mut self.entry),
+            ("accent", &mut self.accent),
+            ("accent_place", &mut self.accent_place),
+            ("swell", &mut self.swell),
+            ("ending", &mut self.ending),
+            ("hook", &mut self.hook),
+            ("hook_by_slur", &mut self.hook_by_slur),
+            ("hook_over_rest", &mut self.hook_over_rest),
+            ("retake", &mut self.retake),
+            ("retake_joint_relief", &mut self.retake_joint_relief),
+            ("retake_distance", &mut self.retake_distance),
+            ("retake_lack", &mut self.retake_lack),
+            ("reset", &mut self.reset),
+            ("speed_fast", &mut self.speed_fast),
+            ("speed_slow", &mut self.speed_slow),
+            ("speed_limit", &mut self.speed_limit),
+            ("place", &mut self.place),
+            ("mark", &mut self.mark),
+        ]
+    }
+}

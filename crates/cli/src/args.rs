@@ -1,0 +1,118 @@
+//! The command line.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+/// What a score makes the players' bows do.
+#[derive(Debug, Parser)]
+#[command(
+    name = "arcata",
+    version,
+    about = "What a score makes the players' bows do: down or up, where in the bow, and what will not work",
+    after_help = "The tool advises; players decide. Nothing leaves this machine, and no score is changed:\nwhat is written goes to the file you name with --out."
+)]
+pub(crate) struct Arguments {
+    #[command(subcommand)]
+    pub(crate) command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// Say what will not work in a score, or in folders of scores, and why
+    #[command(
+        after_help = "Exit codes: 0 nothing found at the chosen severity, 1 something found or a file not read,\n2 could not run."
+    )]
+    Review(ReviewArguments),
+    /// Work out the bow of every string part: direction, link, place, seconds, cost
+    Plan(PlanArguments),
+}
+
+/// What both commands ask.
+#[derive(Debug, Args)]
+pub(crate) struct Shared {
+    /// MusicXML files (.musicxml, .xml, .mxl), or folders of them
+    #[arg(required = true, value_name = "SCORE")]
+    pub(crate) scores: Vec<PathBuf>,
+    /// Only this part: its name, the beginning of it, or its number in the score
+    #[arg(long, value_name = "PART")]
+    pub(crate) part: Vec<String>,
+    /// Only these bars, by printed number: 12 or 5-8
+    #[arg(long, value_name = "BARS")]
+    pub(crate) bars: Option<String>,
+    /// The player: professional, amateur, student, or a profile file
+    #[arg(long, value_name = "PROFILE", default_value = "professional")]
+    pub(crate) profile: String,
+    /// Quarter notes a minute, instead of what the score says
+    #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
+    pub(crate) tempo: Option<u32>,
+    /// Text for people, json or csv for programs
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(crate) format: Format,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Format {
+    Text,
+    Json,
+    Csv,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct ReviewArguments {
+    #[command(flatten)]
+    pub(crate) shared: Shared,
+    /// The lightest severity to report: A cannot be played, B costs rehearsal time, C probably not
+    /// meant, D clutter
+    #[arg(long, value_enum, default_value_t = Weight::D)]
+    pub(crate) severity: Weight,
+    /// Leave a rule out
+    #[arg(long, value_name = "RULE")]
+    pub(crate) without: Vec<String>,
+    /// Ask only this rule
+    #[arg(long, value_name = "RULE")]
+    pub(crate) only: Vec<String>,
+    /// Write the report here instead of the terminal
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    /// Write a table (CSV) with one row a file here
+    #[arg(long, value_name = "FILE")]
+    pub(crate) summary: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Weight {
+    #[value(name = "A", alias = "a")]
+    A,
+    #[value(name = "B", alias = "b")]
+    B,
+    #[value(name = "C", alias = "c")]
+    C,
+    #[value(name = "D", alias = "d")]
+    D,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct PlanArguments {
+    #[command(flatten)]
+    pub(crate) shared: Shared,
+    /// Also show this many other ways to bow the bars of --bars
+    #[arg(long, value_name = "COUNT", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=20), requires = "bars")]
+    pub(crate) alternatives: u8,
+    /// Write the score itself to --out, with the plan's down- and up-bows added: on every stroke, or
+    /// only where players bowing as it comes would go wrong
+    #[arg(long, value_enum, requires = "out")]
+    pub(crate) marks: Option<Marks>,
+    /// Plan as if no bow marks were printed
+    #[arg(long)]
+    pub(crate) hide_printed: bool,
+    /// Write here instead of the terminal
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Marks {
+    All,
+    Least,
+}

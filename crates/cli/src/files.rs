@@ -1,0 +1,128 @@
+//! The only place that opens, lists and writes files, and prints.
+#![expect(clippy::disallowed_methods, reason = "the command line is where files are opened")]
+#![expect(clippy::disallowed_macros, reason = "the command line is where text is printed")]
+
+use std::ffi::OsStr;
+use std::io::{IsTerminal as _, Read as _, Write as _};
+use std::path::{Path, PathBuf};
+
+use arcata_report::{Colour, Page};
+
+use crate::failure::Failure;
+
+const ENDINGS: [&str; 3] = ["musicxml", "xml", "mxl"];
+
+/// The scores that were named, folders searched through, in order of name; a file named outright is
+/// taken whatever its ending.
+pub(crate) fn scores(named: &[PathBuf]) -> Result<Vec<PathBuf>, Failure> {
+    let mut found = Vec::new();
+    for path in named {
+        if path.is_dir() {
+            search(path, &mut found)?;
+        } else {
+            found.push(path.clone());
+        }
+    }
+    if found.is_empty() { Err(Failure::NoScores { named: named.to_vec() }) } else { Ok(found) }
+}
+
+fn search(folder: &Path, found: &mut Vec<PathBuf>) -> Result<(), Failure> {
+    let failed = |error: std::io::Error| Failure::Read { path: folder.to_owned(), why: error.to_string() };
+    let mut entries: Vec<PathBuf> = std::fs::read_dir(folder)
+        .map_err(failed)?
+        .map(|entry| entry.map(|entry| entry.path()))
+        .collect::<Result<_, _>>()
+        .map_err(failed)?;
+    entries.sort();
+    for entry in entries {
+        let hidden = entry.file_name().and_then(OsStr::to_str).is_some_and(|name| name.starts_with('.'));
+        // A link to a folder could lead in a circle.
+        let is_folder = entry.is_dir() && !entry.is_symlink();
+        if hidden {
+            continue;
+        } else if is_folder {
+            search(&entry, found)?;
+        } else if is_score(&entry) {
+            found.push(entry);
+        }
+    }
+    Ok(())
+}
+
+/// Whether a file's name ends like a score's.
+pub(crate) fn is_score(path: &Path) -> bool {
+    let ending = path.extension().and_then(OsStr::to_str).map(str::to_ascii_lowercase);
+    path.is_file() && ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str()))
+}
+
+/// A file's bytes, not more than `most`.
+pub(crate) fn read(path: &Path, most: usize) -> Result<Vec<u8>, String> {
+    let file = std::fs::File::open(path).map_err(|error| error.to_string())?;
+    let mut bytes = Vec::new();
+    let most = u64::try_from(most).unwrap_or(u64::MAX);
+    file.take(most.saturating_add(1)).read_to_end(&mut bytes).map_err(|error| error.to_string())?;
+    if bytes.len() as u64 > most {
+        return Err(format!("the file is larger than the limit of {most} bytes"));
+    }
+    Ok(bytes)
+}
+
+/// A text file of settings.
+pub(crate) fn read_text(path: &Path) -> Result<String, String> {
+    std::fs::read_to_string(path).map_err(|error| error.to_string())
+}
+
+/// Writes a file whole: beside the target, then renamed over it, so that the old one stays until the
+/// new one is complete.
+pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    let failed = |why: String| Failure::Write { path: path.to_owned(), why };
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    let mut beside = tempfile::NamedTempFile::new_in(folder).map_err(|error| failed(error.to_string()))?;
+    beside.write_all(bytes).map_err(|error| failed(error.to_string()))?;
+    beside.as_file().sync_all().map_err(|error| failed(error.to_string()))?;
+    open_to_readers(beside.as_file(), path);
+    beside.persist(path).map_err(|error| failed(error.error.to_string()))?;
+    Ok(())
+}
+
+/// Temporary files are private; the result gets the permissions of the file it replaces, or the usual
+/// ones. Where that fails the file is still whole, only private.
+fn open_to_readers(file: &std::fs::File, path: &Path) {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt as _;
+        let permissions = std::fs::metadata(path)
+            .map_or_else(|_| std::fs::Permissions::from_mode(0o644), |metadata| metadata.permissions());
+        let _ = file.set_permissions(permissions);
+    }
+    #[cfg(not(unix))]
+    let _ = (file, path);
+}
+
+/// Whether two paths are one file.
+pub(crate) fn same(one: &Path, other: &Path) -> bool {
+    match (one.canonicalize(), other.canonicalize()) {
+        (Ok(one), Ok(other)) => one == other,
+        _ => false,
+    }
+}
+
+/// Prints a result. A reader that has seen enough (`| head`) is no error.
+pub(crate) fn show(text: &str) {
+    let _ = std::io::stdout().lock().write_all(text.as_bytes());
+}
+
+/// Says what went wrong.
+pub(crate) fn complain(text: &str) {
+    eprintln!("arcata: {text}");
+}
+
+/// The page that the terminal is; plain and 80 wide where there is none.
+pub(crate) fn page() -> Page {
+    let terminal = std::io::stdout().is_terminal();
+    let plain = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
+    let colour = if terminal && !plain { Colour::On } else { Colour::Off };
+    let columns = std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok());
+    let width = if terminal { columns.unwrap_or_else(textwrap::termwidth) } else { columns.unwrap_or(80) };
+    Page { width: width.clamp(40, 120), colour }
+}

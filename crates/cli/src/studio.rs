@@ -1,0 +1,77 @@
+//! A score on the desk: read, its lines found, its bows planned.
+
+use std::path::Path;
+
+use arcata_bow::plan::MarkReading;
+use arcata_bow::{Line, Plan, PlanSettings, Profile, plan};
+use arcata_score::Score;
+use arcata_xml::{Limits, ScoreFile};
+use rayon::prelude::*;
+
+use crate::args::Shared;
+use crate::bars;
+use crate::failure::Failure;
+use crate::files;
+
+/// A score with the plans of its lines.
+pub(crate) struct Desk {
+    pub(crate) file: ScoreFile,
+    pub(crate) score: Score,
+    pub(crate) lines: Vec<Line>,
+    pub(crate) plans: Vec<Plan>,
+    pub(crate) assumptions: Vec<String>,
+}
+
+/// The profile that was named: shipped, or a file.
+pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
+    let failed = |why: String| Failure::Profile { name: name.to_owned(), why };
+    if let Some(shipped) = Profile::shipped(name) {
+        return Ok(shipped);
+    }
+    let text = files::read_text(Path::new(name)).map_err(failed)?;
+    Profile::from_toml(&text).map_err(|error| failed(error.to_string()))
+}
+
+/// Settings of the planner for one line.
+pub(crate) fn settings(line: &Line, profile: &Profile, marks: MarkReading) -> PlanSettings {
+    PlanSettings { marks, ..profile.plan_settings(line.instrument) }
+}
+
+/// Reads a score and plans its lines.
+pub(crate) fn open(
+    path: &Path,
+    shared: &Shared,
+    profile: &Profile,
+    marks: MarkReading,
+) -> Result<Desk, Failure> {
+    let failed = |why: String| Failure::Read { path: path.to_owned(), why };
+    let limits = Limits::default();
+    let bytes = files::read(path, limits.max_bytes).map_err(failed)?;
+    let file = arcata_xml::open_score(bytes, &limits).map_err(|error| failed(error.to_string()))?;
+    let score = arcata_score::read(file.document());
+    if let Some(problem) =
+        score.problems.iter().find(|problem| problem.kind == arcata_score::ProblemKind::NotAScore)
+    {
+        return Err(failed(problem.message.clone()));
+    }
+    let chosen = bars::parts(&score, &shared.part)?;
+    let options = arcata_bow::LineOptions { tempo: shared.tempo, ..Default::default() };
+    let lines: Vec<Line> =
+        chosen.par_iter().flat_map(|part| arcata_bow::lines(&score, *part, profile, &options)).collect();
+    let plans = lines.par_iter().map(|line| plan(line, &settings(line, profile, marks))).collect();
+    let assumptions = assumptions(&lines, shared);
+    Ok(Desk { file, score, lines, plans, assumptions })
+}
+
+fn assumptions(lines: &[Line], shared: &Shared) -> Vec<String> {
+    let mut said = Vec::new();
+    if let Some(tempo) = shared.tempo {
+        said.push(format!("{tempo} quarter notes a minute throughout, as asked for with --tempo"));
+    } else if lines.iter().any(|line| line.tempo_written == arcata_bow::Written::Assumed) {
+        said.push(format!(
+            "{} quarter notes a minute, because the score gives no tempo; every number of seconds rests on it",
+            arcata_bow::ASSUMED_TEMPO
+        ));
+    }
+    said
+}

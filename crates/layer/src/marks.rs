@@ -1,0 +1,126 @@
+//! Down- and up-bows as edits.
+
+use arcata_score::{BowDirection, NoteId, Score};
+use arcata_xml::{Document, EditError, EditList, Editor, Element, NodeId, Position, Tag};
+
+/// A mark to be written over a note.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct BowAddition {
+    /// Index of the part.
+    pub part: usize,
+    /// The note; of a chord its first.
+    pub note: NoteId,
+    /// Which way.
+    pub direction: BowDirection,
+}
+
+/// Children of a `<note>` that come after its `<notations>` (MusicXML 4.0, type `note`).
+const AFTER_NOTATIONS: [Tag; 3] = [Tag::LYRIC, Tag::PLAY, Tag::LISTEN];
+
+/// Edits that write the marks. Notes that carry a bow mark already, rests and notes that do not exist
+/// are passed over; so are doubles.
+///
+/// A mark joins the note's `<technical>` when it has one, else its `<notations>`, else gets both.
+///
+/// # Errors
+///
+/// Only where the document's own markup leaves no place for an insertion.
+#[expect(clippy::result_large_err, reason = "an error is rare and names both edits")]
+pub fn add_marks(
+    document: &Document,
+    score: &Score,
+    additions: &[BowAddition],
+) -> Result<EditList, EditError> {
+    let mut wanted: Vec<(NodeId, BowDirection)> = additions
+        .iter()
+        .filter_map(|addition| {
+            let note = score.parts.get(addition.part)?.notes.get(addition.note.0 as usize)?;
+            (note.bow_mark.is_none() && !note.pitch.is_rest()).then_some((note.node, addition.direction))
+        })
+        .collect();
+    wanted.sort_by_key(|(node, _)| *node);
+    wanted.dedup_by_key(|(node, _)| *node);
+    let mut editor = Editor::new(document);
+    for (node, direction) in wanted {
+        if let Some(note) = document.element(node) {
+            add_mark(&mut editor, note, direction)?;
+        }
+    }
+    editor.finish()
+}
+
+#[expect(clippy::result_large_err, reason = "see add_marks")]
+fn add_mark<'d>(
+    editor: &mut Editor<'d>,
+    note: Element<'d>,
+    direction: BowDirection,
+) -> Result<(), EditError> {
+    let mark = match direction {
+        BowDirection::Down => "<down-bow/>",
+        BowDirection::Up => "<up-bow/>",
+    };
+    if let Some(technical) =
+        note.children_named(Tag::NOTATIONS).find_map(|notations| notations.child(Tag::TECHNICAL))
+    {
+        return editor.insert_child(technical, mark, Position::Last);
+    }
+    let technical = format!("<technical>{mark}</technical>");
+    if let Some(notations) = note.child(Tag::NOTATIONS) {
+        return editor.insert_child(notations, &technical, Position::Last);
+    }
+    let notations = format!("<notations>{technical}</notations>");
+    let after = note.children().find(|child| AFTER_NOTATIONS.contains(&child.tag()));
+    let position = after.map_or(Position::Last, |child| Position::Before(child.id()));
+    editor.insert_child(note, &notations, position)
+}
+
+/// Edits that take off every bow mark that `chosen` picks, by part and note, with the `<technical>` and
+/// `<notations>` that would be left empty.
+///
+/// # Errors
+///
+/// Only where the document's own markup leaves no way to take an element out.
+#[expect(clippy::result_large_err, reason = "see add_marks")]
+pub fn remove_marks(
+    document: &Document,
+    score: &Score,
+    mut chosen: impl FnMut(usize, NoteId) -> bool,
+) -> Result<EditList, EditError> {
+    let mut editor = Editor::new(document);
+    for (part, notes) in score.parts.iter().enumerate() {
+        for (index, note) in notes.notes.iter().enumerate() {
+            let id = NoteId(u32::try_from(index).unwrap_or(u32::MAX));
+            let marks: Vec<NodeId> =
+                note.bow_mark.iter().chain(&note.more_bow_marks).map(|mark| mark.node).collect();
+            if marks.is_empty() || !chosen(part, id) {
+                continue;
+            }
+            for element in emptied(document, &marks) {
+                editor.remove(element)?;
+            }
+        }
+    }
+    editor.finish()
+}
+
+/// The elements to take out so that the marks are gone and no empty shell is left: a shell goes whole
+/// when everything in it goes.
+fn emptied<'d>(document: &'d Document, marks: &[NodeId]) -> Vec<Element<'d>> {
+    let mut going: Vec<Element<'d>> = marks.iter().filter_map(|mark| document.element(*mark)).collect();
+    for _ in 0..2 {
+        let ids: Vec<NodeId> = going.iter().map(|element| element.id()).collect();
+        let mut shells: Vec<Element<'d>> = Vec::new();
+        for element in &going {
+            let shell = element.parent().filter(|parent| {
+                matches!(parent.tag(), Tag::TECHNICAL | Tag::NOTATIONS)
+                    && parent.children().all(|child| ids.contains(&child.id()))
+            });
+            let next = shell.unwrap_or(*element);
+            if !shells.iter().any(|kept| kept.id() == next.id()) {
+                shells.push(next);
+            }
+        }
+        going = shells;
+    }
+    going
+}

@@ -1,0 +1,117 @@
+//! Tables for spreadsheets.
+
+use crate::{Outcome, PlanView, ReviewView, SummaryRow};
+
+/// A cell that a spreadsheet would take for a formula is quoted, so that a score's title cannot act.
+fn cell(text: &str) -> String {
+    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) { format!("'{text}") } else { text.to_owned() }
+}
+
+fn table(header: &[&str], rows: impl Iterator<Item = Vec<String>>) -> String {
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    // Writing to memory does not fail.
+    let _ = writer.write_record(header);
+    for row in rows {
+        let _ = writer.write_record(row.iter().map(|text| cell(text)));
+    }
+    writer.into_inner().ok().and_then(|bytes| String::from_utf8(bytes).ok()).unwrap_or_default()
+}
+
+/// One row a finding.
+#[must_use]
+pub fn findings_csv(view: &ReviewView) -> String {
+    let header =
+        ["file", "severity", "rule", "section", "bar", "beat", "count", "sentence", "evidence", "proposals"];
+    let rows = view.files.iter().flat_map(|file| {
+        file.findings.iter().map(|finding| {
+            let evidence: Vec<String> = finding
+                .evidence
+                .iter()
+                .map(|evidence| {
+                    format!("{}: {} {}", evidence.name, evidence.value, evidence.unit).trim_end().to_owned()
+                })
+                .collect();
+            let proposals: Vec<&str> =
+                finding.proposals.iter().map(|proposal| proposal.sentence.as_str()).collect();
+            vec![
+                file.file.clone(),
+                finding.severity.clone(),
+                finding.rule.to_owned(),
+                finding.place.section.clone(),
+                finding.place.bar.clone(),
+                finding.place.beat.clone(),
+                finding.count.to_string(),
+                finding.sentence.clone(),
+                evidence.join("; "),
+                proposals.join(" | "),
+            ]
+        })
+    });
+    table(&header, rows)
+}
+
+/// One row a stroke.
+#[must_use]
+pub fn strokes_csv(views: &[PlanView]) -> String {
+    let header = [
+        "file",
+        "line",
+        "bar",
+        "beat",
+        "length",
+        "seconds",
+        "notes",
+        "kind",
+        "direction",
+        "link",
+        "start",
+        "end",
+        "printed",
+        "cost",
+    ];
+    let rows = views.iter().flat_map(|view| {
+        view.lines.iter().flat_map(move |line| {
+            line.strokes.iter().map(move |stroke| {
+                vec![
+                    view.file.clone(),
+                    line.name.clone(),
+                    stroke.bar.clone(),
+                    stroke.beat.clone(),
+                    stroke.length.clone(),
+                    format!("{:.3}", stroke.seconds),
+                    stroke.notes.to_string(),
+                    stroke.kind.to_owned(),
+                    stroke.direction.to_owned(),
+                    stroke.link.to_owned(),
+                    stroke.start.to_string(),
+                    stroke.end.to_string(),
+                    stroke.printed.unwrap_or_default().to_owned(),
+                    stroke.cost.values().sum::<i64>().to_string(),
+                ]
+            })
+        })
+    });
+    table(&header, rows)
+}
+
+/// One row a file.
+#[must_use]
+pub fn summary_csv(rows: &[SummaryRow]) -> String {
+    let header = ["file", "title", "bars", "bowed parts", "strokes", "A", "B", "C", "D", "problems", "error"];
+    let rows = rows.iter().map(|row| match &row.outcome {
+        Outcome::Reviewed { title, bars, bowed_parts, strokes, findings, problems } => {
+            let mut cells = vec![row.file.clone(), title.clone().unwrap_or_default()];
+            cells.extend([*bars, *bowed_parts, *strokes].map(|number| number.to_string()));
+            cells.extend(findings.map(|number| number.to_string()));
+            cells.extend([problems.to_string(), String::new()]);
+            cells
+        }
+        Outcome::Unreadable { error } => {
+            let mut cells = vec![row.file.clone()];
+            cells.extend(std::iter::repeat_n(String::new(), 9));
+            cells.push(error.clone());
+            cells
+        }
+    });
+    table(&header, rows)
+}

@@ -1,0 +1,272 @@
+//! The bow plan as data.
+
+use std::collections::BTreeMap;
+use std::ops::RangeInclusive;
+
+use arcata_bow::plan::{Alternative, DifferenceKind};
+use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Stroke, StrokeKind};
+use arcata_review::beats::beat_in_bar;
+use arcata_review::words;
+use arcata_score::{BowDirection, Length, Score};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// The plan of one score.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct PlanView {
+    /// Always `arcata-plan`.
+    pub format: &'static str,
+    /// Version of this format.
+    pub version: u32,
+    /// The file as named.
+    pub file: String,
+    /// Title of the work.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub title: Option<String>,
+    /// What was assumed because the score does not say it.
+    pub assumptions: Vec<String>,
+    /// The bowing lines.
+    pub lines: Vec<PlannedLineView>,
+}
+
+/// One planned line.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct PlannedLineView {
+    /// Name.
+    pub name: String,
+    /// The strokes, in order.
+    pub strokes: Vec<StrokeView>,
+    /// Repeated stretches: how the second pass begins.
+    pub turns: Vec<TurnView>,
+    /// What the whole line costs, thousandths of a point, term by term.
+    pub cost: BTreeMap<&'static str, i64>,
+    /// Other ways to bow the bars asked for, the cheapest first.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub alternatives: Vec<AlternativeView>,
+}
+
+/// One stroke.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct StrokeView {
+    /// Bar as printed.
+    pub bar: String,
+    /// Bar by position in the file, from 1.
+    pub bar_ordinal: u32,
+    /// Beat from 1 as an exact fraction.
+    pub beat: String,
+    /// The beat as it is said.
+    #[serde(skip)]
+    pub spoken_beat: String,
+    /// Score time from the first onset to the last note's end, whole notes as a fraction.
+    pub length: String,
+    /// Seconds on the string.
+    pub seconds: f64,
+    /// Attacks in the stroke.
+    pub notes: u16,
+    /// Kind of stroke.
+    pub kind: &'static str,
+    /// `down` or `up`.
+    pub direction: &'static str,
+    /// How it follows the stroke before: `change`, `hooked`, `retake`, `reset`.
+    pub link: &'static str,
+    /// Where it begins, thousandths of the usable hair from the frog.
+    pub start: u16,
+    /// Where it ends.
+    pub end: u16,
+    /// The mark printed on it: `down` or `up`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub printed: Option<&'static str>,
+    /// What it costs, thousandths of a point, term by term.
+    pub cost: BTreeMap<&'static str, i64>,
+}
+
+/// How a repeated stretch comes back to its beginning.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TurnView {
+    /// Bar of the beginning, as printed.
+    pub bar: String,
+    /// The link into the second pass.
+    pub link: &'static str,
+    /// What it costs.
+    pub cost: BTreeMap<&'static str, i64>,
+}
+
+/// Another way to bow a passage.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct AlternativeView {
+    /// Its name in the trade's words.
+    pub name: String,
+    /// What it costs more than the best, thousandths of a point.
+    pub more: i64,
+    /// The difference, term by term.
+    pub cost_change: BTreeMap<&'static str, i64>,
+    /// The directions of the bars asked for.
+    pub directions: Vec<&'static str>,
+}
+
+/// `down` or `up`.
+#[must_use]
+pub const fn direction_name(direction: BowDirection) -> &'static str {
+    match direction {
+        BowDirection::Down => "down",
+        BowDirection::Up => "up",
+    }
+}
+
+/// The link in one word.
+#[must_use]
+pub const fn link_name(link: Link) -> &'static str {
+    match link {
+        Link::Change => "change",
+        Link::Hooked => "hooked",
+        Link::Retake => "retake",
+        Link::Reset => "reset",
+    }
+}
+
+const fn kind_name(kind: StrokeKind) -> &'static str {
+    match kind {
+        StrokeKind::Single => "single",
+        StrokeKind::Short => "short",
+        StrokeKind::Slurred => "slurred",
+        StrokeKind::Pulsed => "pulsed",
+        StrokeKind::HookedPair => "hooked pair",
+        StrokeKind::BrokenChord => "broken chord",
+        StrokeKind::Tremolo => "tremolo",
+    }
+}
+
+fn terms(cost: &Cost) -> BTreeMap<&'static str, i64> {
+    cost.parts().map(|(term, share)| (term.name(), share)).collect()
+}
+
+impl PlanView {
+    /// A plan view with its lines still to come.
+    #[must_use]
+    pub fn new(file: &str, score: &Score, assumptions: Vec<String>) -> Self {
+        let (file, title) = (file.to_owned(), score.title.clone());
+        Self { format: "arcata-plan", version: 1, file, title, assumptions, lines: Vec::new() }
+    }
+
+    /// Add a line; only strokes that begin in `bars` (indices) are shown.
+    pub fn add(
+        &mut self,
+        score: &Score,
+        line: &Line,
+        plan: &Plan,
+        bars: &RangeInclusive<u32>,
+        others: &[Alternative],
+    ) {
+        let strokes = line
+            .strokes
+            .iter()
+            .zip(&plan.strokes)
+            .filter(|(stroke, _)| bars.contains(&stroke.bar))
+            .map(|(stroke, planned)| StrokeView::of(score, line, stroke, planned))
+            .collect();
+        let turns = line
+            .repeats
+            .iter()
+            .filter(|stretch| stretch.is_sound(line.strokes.len()))
+            .zip(&plan.turns)
+            .filter(|(stretch, _)| bars.contains(&line.strokes[stretch.first].bar))
+            .map(|(stretch, turn)| TurnView {
+                bar: bar_label(score, line.strokes[stretch.first].bar),
+                link: link_name(turn.link),
+                cost: terms(&turn.cost),
+            })
+            .collect();
+        let alternatives = others.iter().map(|other| AlternativeView::of(score, line, other, bars)).collect();
+        let cost = terms(&plan.total);
+        self.lines.push(PlannedLineView { name: line.name.clone(), strokes, turns, cost, alternatives });
+    }
+}
+
+fn bar_label(score: &Score, bar: u32) -> String {
+    score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone())
+}
+
+/// Beat of a stroke in its bar, from 1.
+fn beat(score: &Score, line: &Line, stroke: &Stroke) -> Length {
+    let one = Length::new(1, 1);
+    let meter = score.parts.get(line.part).and_then(|part| part.meter_at(stroke.bar));
+    meter.map_or(one, |meter| beat_in_bar(meter, stroke.offset))
+}
+
+impl StrokeView {
+    fn of(score: &Score, line: &Line, stroke: &Stroke, planned: &PlannedStroke) -> Self {
+        let beat = beat(score, line, stroke);
+        Self {
+            bar: bar_label(score, stroke.bar),
+            bar_ordinal: stroke.bar + 1,
+            beat: beat.to_string(),
+            spoken_beat: words::beat_text(beat),
+            length: stroke.length.to_string(),
+            seconds: stroke.duration.to_f64(),
+            notes: stroke.note_count,
+            kind: kind_name(stroke.kind),
+            direction: direction_name(planned.direction),
+            link: link_name(planned.link),
+            start: planned.start,
+            end: planned.end,
+            printed: stroke.printed.map(direction_name),
+            cost: terms(&planned.cost),
+        }
+    }
+}
+
+impl AlternativeView {
+    fn of(score: &Score, line: &Line, other: &Alternative, bars: &RangeInclusive<u32>) -> Self {
+        let directions = other
+            .strokes
+            .clone()
+            .zip(&other.plan.strokes)
+            .filter(|(index, _)| bars.contains(&line.strokes[*index].bar))
+            .map(|(_, planned)| direction_name(planned.direction))
+            .collect();
+        Self {
+            name: alternative_name(score, line, other),
+            more: other.more.total(),
+            cost_change: terms(&other.more),
+            directions,
+        }
+    }
+}
+
+/// An alternative in a player's words: what the arm does otherwise, in order.
+#[must_use]
+pub fn alternative_name(score: &Score, line: &Line, other: &Alternative) -> String {
+    if other.differences.is_empty() {
+        return "the best way".to_owned();
+    }
+    let said: Vec<String> = other
+        .differences
+        .iter()
+        .map(|difference| {
+            let stroke = &line.strokes[difference.stroke];
+            let place = format!(
+                "bar {} beat {}",
+                bar_label(score, stroke.bar),
+                words::beat_text(beat(score, line, stroke))
+            );
+            match difference.kind {
+                DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
+                DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
+                DifferenceKind::Retake(direction) => {
+                    format!("retake the {} at {place}", words::bow(direction))
+                }
+                DifferenceKind::AsItComes(direction) => {
+                    format!("{} as it comes at {place}", words::bow(direction))
+                }
+            }
+        })
+        .collect();
+    said.join(", ")
+}
+
+const fn said(direction: BowDirection) -> &'static str {
+    match direction {
+        BowDirection::Down => "on a down-bow",
+        BowDirection::Up => "on an up-bow",
+    }
+}

@@ -1,0 +1,248 @@
+//! The review as data.
+
+use std::collections::BTreeMap;
+
+use arcata_bow::Line;
+use arcata_review::{Figure, Finding, FindingPlace, Proposal};
+use arcata_score::Score;
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// The review of one or several files.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct ReviewView {
+    /// Always `arcata-review`.
+    pub format: &'static str,
+    /// Version of this format.
+    pub version: u32,
+    /// One entry a file, in the order they were named.
+    pub files: Vec<FileView>,
+}
+
+/// The review of one file.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct FileView {
+    /// The file as named.
+    pub file: String,
+    /// Why it could not be read; the rest is empty then.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub error: Option<String>,
+    /// Title of the work.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub title: Option<String>,
+    /// Bars in the score.
+    pub bars: usize,
+    /// Bowing lines: names and numbers of strokes.
+    pub lines: Vec<LineView>,
+    /// What was assumed because the score does not say it.
+    pub assumptions: Vec<String>,
+    /// Where the file contradicts itself.
+    pub problems: Vec<ProblemView>,
+    /// What the review found.
+    pub findings: Vec<FindingView>,
+}
+
+/// A bowing line.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct LineView {
+    /// Name.
+    pub name: String,
+    /// Strokes.
+    pub strokes: usize,
+}
+
+/// A contradiction in the file.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct ProblemView {
+    /// Part by name.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub part: Option<String>,
+    /// Bar as printed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub bar: Option<String>,
+    /// One sentence.
+    pub message: String,
+}
+
+/// A finding.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct FindingView {
+    /// The rule's name.
+    pub rule: &'static str,
+    /// `A` cannot be played or is undefined, `B` costs rehearsal time, `C` probably not meant, `D` clutter.
+    pub severity: String,
+    /// Where it is first.
+    pub place: PlaceView,
+    /// One sentence for players.
+    pub sentence: String,
+    /// The numbers it rests on.
+    pub evidence: Vec<EvidenceView>,
+    /// What had to be assumed.
+    pub assumptions: Vec<String>,
+    /// How often the same cause shows.
+    pub count: u32,
+    /// Where else.
+    pub further: Vec<PlaceView>,
+    /// What could be done, the best first.
+    pub proposals: Vec<ProposalView>,
+}
+
+/// A place in the score.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct PlaceView {
+    /// Section or part.
+    pub section: String,
+    /// Bar as printed.
+    pub bar: String,
+    /// Bar by position in the file, from 1.
+    pub bar_ordinal: u32,
+    /// Beat from 1 as an exact fraction: `7/2` is the second half of beat 3.
+    pub beat: String,
+    /// The beat as it is said.
+    #[serde(skip)]
+    pub spoken_beat: String,
+}
+
+/// A number behind a finding.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct EvidenceView {
+    /// What was measured.
+    pub name: &'static str,
+    /// The value as printed.
+    pub value: String,
+    /// Its unit.
+    pub unit: &'static str,
+}
+
+/// A change offered.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct ProposalView {
+    /// `safe`, `player's choice` or `writer's choice`.
+    pub grade: &'static str,
+    /// The kind of change.
+    pub kind: &'static str,
+    /// One sentence that begins with a verb.
+    pub sentence: String,
+    /// What the bow plan would cost more (or less, negative), thousandths of a point, term by term.
+    #[serde(skip_serializing_if = "BTreeMap::is_empty")]
+    pub cost_change: BTreeMap<&'static str, i64>,
+}
+
+impl ReviewView {
+    /// Several files.
+    #[must_use]
+    pub fn new(files: Vec<FileView>) -> Self {
+        Self { format: "arcata-review", version: 1, files }
+    }
+}
+
+impl FileView {
+    /// A file that was read and reviewed.
+    #[must_use]
+    pub fn reviewed(
+        file: &str,
+        score: &Score,
+        lines: &[Line],
+        assumptions: Vec<String>,
+        findings: &[Finding],
+    ) -> Self {
+        Self {
+            file: file.to_owned(),
+            error: None,
+            title: score.title.clone(),
+            bars: score.bars.len(),
+            lines: lines
+                .iter()
+                .map(|line| LineView { name: line.name.clone(), strokes: line.strokes.len() })
+                .collect(),
+            assumptions,
+            problems: score
+                .problems
+                .iter()
+                .map(|problem| ProblemView {
+                    part: problem
+                        .part
+                        .and_then(|part| score.parts.get(part as usize))
+                        .map(|part| part.name.clone()),
+                    bar: problem
+                        .bar
+                        .and_then(|bar| score.bars.get(bar as usize))
+                        .map(|bar| bar.label.clone()),
+                    message: problem.message.clone(),
+                })
+                .collect(),
+            findings: findings.iter().map(FindingView::of).collect(),
+        }
+    }
+
+    /// A file that could not be read.
+    #[must_use]
+    pub fn unreadable(file: &str, error: &str) -> Self {
+        Self {
+            file: file.to_owned(),
+            error: Some(error.to_owned()),
+            title: None,
+            bars: 0,
+            lines: Vec::new(),
+            assumptions: Vec::new(),
+            problems: Vec::new(),
+            findings: Vec::new(),
+        }
+    }
+}
+
+impl FindingView {
+    fn of(finding: &Finding) -> Self {
+        Self {
+            rule: finding.rule,
+            severity: finding.severity.to_string(),
+            place: PlaceView::of(&finding.place),
+            sentence: finding.sentence.clone(),
+            evidence: finding
+                .evidence
+                .iter()
+                .map(|evidence| EvidenceView {
+                    name: evidence.name,
+                    value: figure(&evidence.value),
+                    unit: evidence.unit,
+                })
+                .collect(),
+            assumptions: finding.assumptions.clone(),
+            count: finding.count,
+            further: finding.further.iter().map(PlaceView::of).collect(),
+            proposals: finding.proposals.iter().map(ProposalView::of).collect(),
+        }
+    }
+}
+
+fn figure(figure: &Figure) -> String {
+    figure.to_string()
+}
+
+impl PlaceView {
+    fn of(place: &FindingPlace) -> Self {
+        Self {
+            section: place.section.clone(),
+            bar: place.bar_label.clone(),
+            bar_ordinal: place.bar + 1,
+            beat: place.beat.to_string(),
+            spoken_beat: place.beat_text(),
+        }
+    }
+}
+
+impl ProposalView {
+    fn of(proposal: &Proposal) -> Self {
+        Self {
+            grade: proposal.grade.name(),
+            kind: proposal.kind.name(),
+            sentence: proposal.sentence.clone(),
+            cost_change: proposal
+                .cost_change
+                .iter()
+                .flat_map(|cost| cost.parts().collect::<Vec<_>>())
+                .map(|(term, share)| (term.name(), share))
+                .collect(),
+        }
+    }
+}

@@ -1,0 +1,230 @@
+//! Where rules hand in what they find: places named, repeats of one cause gathered, all in order.
+
+use std::collections::BTreeMap;
+
+use arcata_bow::Stroke;
+use arcata_score::{Length, Moment, Note, NoteId};
+
+use crate::beats::beat_in_bar;
+use crate::change::{self, Change};
+use crate::{Card, Evidence, Figure, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
+
+/// Findings of one rule over one piece.
+#[derive(Debug)]
+pub struct Findings<'a> {
+    piece: Piece<'a>,
+    card: Card,
+    drafts: Vec<Draft>,
+}
+
+/// A finding and the cause by which it is gathered with others.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Draft {
+    finding: Finding,
+    /// For each proposal, what it changes in the file.
+    changes: Vec<Vec<Change>>,
+    /// Findings of one rule, part and cause are one finding with a count.
+    cause: Option<String>,
+}
+
+impl<'a> Findings<'a> {
+    pub(crate) fn new(piece: Piece<'a>, card: Card) -> Self {
+        Self { piece, card, drafts: Vec::new() }
+    }
+
+    /// Hands a draft in.
+    pub fn report(&mut self, draft: Draft) {
+        self.drafts.push(draft);
+    }
+
+    /// A draft at a moment of a part, about some of its notes.
+    #[must_use]
+    pub fn at_notes(&self, severity: Severity, part: usize, notes: &[NoteId]) -> Draft {
+        let known = self.piece.score.parts.get(part);
+        let first = notes.first().and_then(|id| known?.notes.get(id.0 as usize));
+        let (bar, at) = first.map_or((0, Moment::START), |note: &Note| (note.bar, note.onset));
+        self.at(severity, Some(part), bar, at).about(notes.to_vec())
+    }
+
+    /// A draft at a moment; without a part it is about the whole score.
+    #[must_use]
+    pub fn at(&self, severity: Severity, part: Option<usize>, bar: u32, at: Moment) -> Draft {
+        let score = self.piece.score;
+        let known = part.and_then(|part| score.parts.get(part));
+        let offset = score.offset_in_bar(at, bar);
+        let meter = known.or(score.parts.first()).and_then(|part| part.meter_at(bar));
+        let place = FindingPlace {
+            bar,
+            beat: meter.map_or(Length::new(1, 1), |meter| beat_in_bar(meter, offset)),
+            part,
+            section: known.map_or_else(|| "the score".to_owned(), |part| part.name.clone()),
+            bar_label: score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone()),
+            stroke: None,
+            notes: Vec::new(),
+        };
+        Draft::new(self.card.id, severity, place)
+    }
+
+    /// A draft about one stroke of a line, at its onset.
+    #[must_use]
+    pub fn at_stroke(&self, severity: Severity, line: usize, index: usize) -> Draft {
+        let Some(line_read) = self.piece.lines.get(line) else {
+            return self.at(severity, None, 0, Moment::START);
+        };
+        let Some(stroke): Option<&Stroke> = line_read.strokes.get(index) else {
+            return self.at(severity, Some(line_read.part), 0, Moment::START);
+        };
+        let mut draft = self.at(severity, Some(line_read.part), stroke.bar, stroke.onset);
+        draft.finding.place.section.clone_from(&line_read.name);
+        draft.finding.place.stroke = Some((line, index));
+        draft.about(stroke.notes.clone())
+    }
+
+    /// The findings gathered and in order of the score.
+    pub(crate) fn gathered(self) -> Vec<Finding> {
+        let mut drafts = self.drafts;
+        drafts.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
+        let mut first_of: BTreeMap<(String, Severity, String), usize> = BTreeMap::new();
+        let mut gathered: Vec<Draft> = Vec::new();
+        for draft in drafts {
+            let key = draft.cause.clone().map(|cause| {
+                (draft.finding.place.section.clone(), draft.finding.severity, cause)
+            });
+            match key.as_ref().and_then(|key| first_of.get(key)) {
+                Some(first) => gathered[*first].join(draft),
+                None => {
+                    if let Some(key) = key {
+                        first_of.insert(key, gathered.len());
+                    }
+                    gathered.push(draft);
+                }
+            }
+        }
+        gathered.into_iter().map(|draft| draft.finished(&self.piece)).collect()
+    }
+}
+
+/// The order of findings: place in the score, then weight, rule and words, so that it is total.
+pub(crate) fn order(finding: &Finding) -> (&FindingPlace, Severity, &str, &str) {
+    (&finding.place, finding.severity, finding.rule, &finding.sentence)
+}
+
+impl Draft {
+    fn new(rule: &'static str, severity: Severity, place: FindingPlace) -> Self {
+        let finding = Finding {
+            rule,
+            severity,
+            place,
+            sentence: String::new(),
+            evidence: Vec::new(),
+            assumptions: Vec::new(),
+            count: 1,
+            further: Vec::new(),
+            proposals: Vec::new(),
+        };
+        Self { finding, changes: Vec::new(), cause: None }
+    }
+
+    /// Where it is.
+    #[must_use]
+    pub fn place(&self) -> &FindingPlace {
+        &self.finding.place
+    }
+
+    /// The notes it is about.
+    #[must_use]
+    pub fn about(mut self, notes: Vec<NoteId>) -> Self {
+        self.finding.place.notes = notes;
+        self
+    }
+
+    /// The sentence.
+    #[must_use]
+    pub fn say(mut self, sentence: impl Into<String>) -> Self {
+        self.finding.sentence = sentence.into();
+        self
+    }
+
+    /// A number it rests on.
+    #[must_use]
+    pub fn evidence(mut self, name: &'static str, value: Figure, unit: &'static str) -> Self {
+        self.finding.evidence.push(Evidence { name, value, unit });
+        self
+    }
+
+    /// Seconds it rests on.
+    #[must_use]
+    pub fn seconds(self, name: &'static str, micros: i64) -> Self {
+        self.evidence(name, Figure::Thousandths((micros + 500).div_euclid(1000)), "s")
+    }
+
+    /// Something that had to be assumed.
+    #[must_use]
+    pub fn assuming(mut self, assumption: impl Into<String>) -> Self {
+        self.finding.assumptions.push(assumption.into());
+        self
+    }
+
+    /// Gathers it with other findings of this rule that have the same cause in the same section.
+    #[must_use]
+    pub fn cause(mut self, cause: impl Into<String>) -> Self {
+        self.cause = Some(cause.into());
+        self
+    }
+
+    /// A change for the pencil.
+    #[must_use]
+    pub fn propose(self, grade: Grade, kind: ProposalKind, sentence: impl Into<String>) -> Self {
+        self.propose_change(grade, kind, sentence, Vec::new())
+    }
+
+    /// A change to the file.
+    #[must_use]
+    pub fn propose_change(
+        self,
+        grade: Grade,
+        kind: ProposalKind,
+        sentence: impl Into<String>,
+        changes: Vec<Change>,
+    ) -> Self {
+        let sentence = sentence.into();
+        self.propose_whole(Proposal { grade, kind, sentence, edits: Vec::new(), cost_change: None }, changes)
+    }
+
+    /// A proposal as it is; its edits are made from the changes.
+    #[must_use]
+    pub fn propose_whole(mut self, proposal: Proposal, changes: Vec<Change>) -> Self {
+        self.finding.proposals.push(proposal);
+        self.changes.push(changes);
+        self
+    }
+
+    /// Takes in another place of the same cause, with what the same proposals change there.
+    fn join(&mut self, other: Self) {
+        self.finding.count += 1;
+        self.finding.further.push(other.finding.place);
+        let mut elsewhere: Vec<_> =
+            other.finding.proposals.iter().map(|proposal| proposal.kind).zip(other.changes).collect();
+        for (proposal, changes) in self.finding.proposals.iter_mut().zip(&mut self.changes) {
+            let same = elsewhere.iter().position(|(kind, _)| *kind == proposal.kind);
+            if let Some(same) = same {
+                changes.extend(elsewhere.remove(same).1);
+            }
+            proposal.cost_change = None;
+        }
+    }
+
+    /// The finding, its changes made into edits of the file.
+    fn finished(self, piece: &Piece<'_>) -> Finding {
+        let mut finding = self.finding;
+        for (proposal, changes) in finding.proposals.iter_mut().zip(self.changes) {
+            if let Some(document) = piece.document.filter(|_| !changes.is_empty()) {
+                proposal.edits = change::edits(document, &changes);
+            }
+            if finding.count > 1 && !changes.is_empty() {
+                proposal.sentence.push_str(" The further places are changed in the same way.");
+            }
+        }
+        finding
+    }
+}

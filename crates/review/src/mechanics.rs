@@ -1,0 +1,57 @@
+//! What a stroke needs and what the bow has, for sentences and thresholds.
+
+use arcata_bow::{Loudness, PlannedStroke, Stroke};
+
+/// Names of the dynamic steps, 100 apart from `n` = 0.
+const STEPS: [&str; 9] = ["niente", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff"];
+
+/// The dynamic mark nearest to a loudness.
+#[must_use]
+pub fn dynamic_name(loudness: Loudness) -> &'static str {
+    let step = (loudness.0 + 50).div_euclid(100).clamp(0, 8);
+    STEPS[usize::try_from(step).unwrap_or(0)]
+}
+
+/// How long one bow lasts at the slowest speed of a stroke's dynamic, microseconds.
+#[must_use]
+pub fn longest_bow(stroke: &Stroke, hair: i64) -> i64 {
+    hair.saturating_mul(1_000_000) / i64::from(stroke.speed.slowest.max(1))
+}
+
+/// A stroke's duration in thousandths of the longest bow at its dynamic.
+#[must_use]
+pub fn share_of_longest(stroke: &Stroke, hair: i64) -> i64 {
+    stroke.duration.micros.saturating_mul(1000) / longest_bow(stroke, hair).max(1)
+}
+
+/// Travel at the preferred speed, thousandths of the hair; not limited to the bow.
+#[must_use]
+pub fn preferred_travel(stroke: &Stroke, hair: i64) -> i64 {
+    let micrometres = i64::from(stroke.speed.preferred).saturating_mul(stroke.duration.micros) / 1_000_000;
+    micrometres.saturating_mul(1000) / hair.max(1)
+}
+
+/// Planned travel, thousandths of the hair.
+#[must_use]
+pub fn planned_travel(planned: &PlannedStroke) -> i64 {
+    (i64::from(planned.end) - i64::from(planned.start)).abs()
+}
+
+/// Planned speed in micrometres a second over a travel in thousandths of the hair.
+#[must_use]
+pub fn speed_over(travel: i64, stroke: &Stroke, hair: i64) -> i64 {
+    travel.saturating_mul(hair).saturating_mul(1000) / stroke.duration.micros.max(1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn dynamics_are_named_by_the_nearest_step() {
+        assert_eq!(dynamic_name(Loudness(300)), "p");
+        assert_eq!(dynamic_name(Loudness(549)), "mf");
+        assert_eq!(dynamic_name(Loudness(900)), "fff");
+        assert_eq!(dynamic_name(Loudness(-20)), "niente");
+    }
+}

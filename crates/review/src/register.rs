@@ -1,0 +1,48 @@
+//! The register: every rule, once.
+
+use crate::{Card, Findings, Piece};
+
+/// A rule in the register.
+#[derive(Clone, Copy, Debug)]
+pub struct Registered {
+    /// What it says about itself.
+    pub card: Card,
+    /// The rule's question; see [`Rule::check`](crate::Rule::check).
+    pub check: fn(&Piece<'_>, &mut Findings<'_>),
+    /// File name of its source, without the folder.
+    pub file: &'static str,
+    source: &'static str,
+}
+
+impl Registered {
+    pub(crate) const fn new(
+        card: Card,
+        check: fn(&Piece<'_>, &mut Findings<'_>),
+        file: &'static str,
+        source: &'static str,
+    ) -> Self {
+        Self { card, check, file, source }
+    }
+
+    /// Its page of the manual, Markdown: the documentation at the head of its file.
+    #[must_use]
+    pub fn page(&self) -> String {
+        let lines = self.source.lines().map_while(|line| line.strip_prefix("//!"));
+        let mut page = String::new();
+        for line in lines {
+            page.push_str(line.strip_prefix(' ').unwrap_or(line));
+            page.push('\n');
+        }
+        page
+    }
+}
+
+/// Looks a rule up by its id.
+#[must_use]
+pub fn rule(id: &str) -> Option<&'static Registered> {
+    crate::REGISTER.iter().find(|rule| rule.card.id == id)
+}
+
+/// The headings of every rule's page, in order.
+pub const HEADINGS: [&str; 6] =
+    ["What it finds", "Why it matters", "Example", "What it proposes", "What it cannot know", "Sources"];

@@ -1,0 +1,65 @@
+//! The review itself: every rule asked, the findings in one order.
+
+use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
+
+use rayon::prelude::*;
+
+use crate::findings::order;
+use crate::{Finding, Findings, Piece, REGISTER, Severity};
+
+/// What to look at and what to leave out.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct ReviewSettings {
+    /// Rules that are not asked, by id.
+    pub off: BTreeSet<String>,
+    /// When not empty, only these rules are asked.
+    pub only: BTreeSet<String>,
+    /// The lightest severity that is still reported; `None` reports all.
+    pub lightest: Option<Severity>,
+    /// Only this part (index in the score); findings about the whole score stay.
+    pub part: Option<usize>,
+    /// Only bars with these indices.
+    pub bars: Option<RangeInclusive<u32>>,
+}
+
+impl ReviewSettings {
+    fn asks(&self, id: &str) -> bool {
+        !self.off.contains(id) && (self.only.is_empty() || self.only.contains(id))
+    }
+
+    fn keeps(&self, finding: &Finding) -> bool {
+        let place = &finding.place;
+        let heavy_enough = self.lightest.is_none_or(|lightest| finding.severity <= lightest);
+        let part_asked = self.part.is_none_or(|part| place.part.is_none_or(|found| found == part));
+        let bar_asked = self.bars.as_ref().is_none_or(|bars| {
+            bars.contains(&place.bar) || finding.further.iter().any(|further| bars.contains(&further.bar))
+        });
+        heavy_enough && part_asked && bar_asked
+    }
+
+    /// Ids in these settings that no rule has, so that a slip of the pen is not taken for silence.
+    #[must_use]
+    pub fn unknown_rules(&self) -> Vec<&str> {
+        let known = |id: &&str| REGISTER.iter().any(|rule| rule.card.id == *id);
+        self.off.iter().chain(&self.only).map(String::as_str).filter(|id| !known(id)).collect()
+    }
+}
+
+/// Asks every rule and returns the findings in order of the score, then weight. The result does not
+/// depend on the number of threads.
+#[must_use]
+pub fn review(piece: &Piece<'_>, settings: &ReviewSettings) -> Vec<Finding> {
+    let asked: Vec<_> = REGISTER.iter().filter(|rule| settings.asks(rule.card.id)).collect();
+    let mut findings: Vec<Finding> = asked
+        .par_iter()
+        .flat_map_iter(|rule| {
+            let mut found = Findings::new(*piece, rule.card);
+            (rule.check)(piece, &mut found);
+            found.gathered()
+        })
+        .collect();
+    findings.retain(|finding| settings.keeps(finding));
+    findings.sort_by(|a, b| order(a).cmp(&order(b)));
+    findings
+}

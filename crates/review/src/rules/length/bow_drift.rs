@@ -1,0 +1,155 @@
+//! # A pattern carries the bow to one end
+//!
+//! ## What it finds
+//! A pattern of strokes that comes at least three times in a row without a rest, and whose down-bows and
+//! up-bows are so unequal that, bowed as it comes at the speeds its dynamic wants, it carries the bow
+//! more than half its length towards one end.
+//!
+//! ## Why it matters
+//! Slurs of three and a single note, over and over: each slur takes more bow than the single note gives
+//! back. The arm ends up at an end of the bow where the passage does not sound, or every single note
+//! sticks out because it rushes.
+//!
+//! ## Example
+//! ```fixture
+//! time 4/4
+//! quarter=72
+//! part Violin
+//! f (c5/4. d5/8 e5/4) f5/4 | (c5/4. d5/8 e5/4) f5/4 | (c5/4. d5/8 e5/4) f5/4 | (c5/4. d5/8 e5/4) f5/4 |
+//! ```
+//!
+//! ## What it proposes
+//! To hook the single note to the slur, with a stop (hook, player's choice); to split the slur so that
+//! both directions weigh alike (split, writer's choice).
+//!
+//! ## What it cannot know
+//! Whether the player evens the strokes out by playing the slurs near the bridge with little bow.
+//!
+//! ## Sources
+//! A. Broadley, *Chats to 'Cello Students* (1899), mixed bowings: after an odd number of single notes
+//! between slurs the single note must win the bow back. A 19th-century American self-instructor, p. 17:
+//! the single note after three or seven slurred ones must take as much bow as all of them.
+
+use arcata_bow::logarithm::centibels;
+use arcata_bow::{Join, Line, Stroke, StrokeKind};
+use arcata_score::BowDirection;
+
+use crate::mechanics::preferred_travel;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct BowDrift;
+
+/// Patterns of up to so many strokes are looked for; with an odd number of strokes the directions turn
+/// round each time and the drift with them.
+const PATTERN_LENGTHS: [usize; 3] = [2, 4, 6];
+
+impl Rule for BowDrift {
+    const CARD: Card = Card {
+        id: "bow-drift",
+        family: Family::Length,
+        gravest: Severity::C,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "A pattern carries the bow to one end",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (at, line) in piece.lines.iter().enumerate() {
+            let mut index = 0;
+            while index < line.strokes.len() {
+                let Some(run) = PATTERN_LENGTHS.iter().find_map(|length| run_of(line, index, *length)) else {
+                    index += 1;
+                    continue;
+                };
+                if let Some(draft) = drifting(piece, found, at, &run) {
+                    found.report(draft);
+                }
+                index = run.end();
+            }
+        }
+    }
+}
+
+/// A pattern repeated in a row.
+struct Run {
+    first: usize,
+    length: usize,
+    times: usize,
+}
+
+impl Run {
+    fn end(&self) -> usize {
+        self.first + self.length * self.times
+    }
+}
+
+/// The longest run of a pattern that begins here, when it comes more than once.
+fn run_of(line: &Line, first: usize, length: usize) -> Option<Run> {
+    let pattern = line.strokes.get(first..first + length)?;
+    let joined = pattern[1..].iter().all(|stroke| stroke.join == Join::Continues);
+    let plain = pattern.iter().all(|stroke| stroke.kind != StrokeKind::Tremolo);
+    if !joined || !plain {
+        return None;
+    }
+    let mut times = 1;
+    let again = |times: usize| line.strokes.get(first + length * times..first + length * (times + 1));
+    while again(times).is_some_and(|next| next.iter().zip(pattern).all(|(a, b)| alike(a, b))) {
+        times += 1;
+    }
+    (times > 1).then_some(Run { first, length, times })
+}
+
+fn alike(again: &Stroke, first: &Stroke) -> bool {
+    again.join == Join::Continues
+        && again.length == first.length
+        && again.kind == first.kind
+        && again.speed.preferred == first.speed.preferred
+}
+
+fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Option<Draft> {
+    let (line, thresholds) = (&piece.lines[at], piece.thresholds());
+    if run.times < thresholds.drift_repetitions {
+        return None;
+    }
+    let (mut there, mut back) = (0i64, 0i64);
+    for (place, stroke) in line.strokes[run.first..run.first + run.length].iter().enumerate() {
+        let side = if place % 2 == 0 { &mut there } else { &mut back };
+        *side += preferred_travel(stroke, piece.hair(at));
+    }
+    let net = (there - back) * i64::try_from(run.times).unwrap_or(1);
+    let (more, less) = (there.max(back), there.min(back));
+    let level = centibels(more.unsigned_abs(), less.unsigned_abs().max(1));
+    if net.abs() < thresholds.drift_travel || level < thresholds.drift_level {
+        return None;
+    }
+    let first = piece.planned(at).get(run.first).map_or(BowDirection::Down, |planned| planned.direction);
+    let to_tip = (net > 0) == (first == BowDirection::Down);
+    let end = if to_tip { piece.words().tip() } else { piece.words().frog() };
+    let draft = found.at_stroke(Severity::C, at, run.first);
+    let sentence = format!(
+        "From {} the same pattern comes {} times, and as it comes it carries the bow towards the {end}: \
+         the light strokes would have to stick out by {} dB to bring it back.",
+        piece.where_is(draft.place()),
+        run.times,
+        Figure::Thousandths(i64::from(level) * 10),
+    );
+    let draft = draft
+        .say(sentence)
+        .evidence("times in a row", Figure::Whole(i64::try_from(run.times).unwrap_or(i64::MAX)), "")
+        .evidence("travel in one direction", Figure::Thousandths(more), "bows a pattern")
+        .evidence("travel in the other", Figure::Thousandths(less), "bows a pattern")
+        .evidence("difference of level", Figure::Thousandths(i64::from(level) * 10), "dB")
+        .propose(
+            Grade::PlayersChoice,
+            ProposalKind::Hook,
+            "Hook the short stroke to the long one before it, with a stop, and alternate from there.",
+        )
+        .propose(
+            Grade::WritersChoice,
+            ProposalKind::Split,
+            "Split the long slur, so that the down-bows and the up-bows of the pattern weigh alike.",
+        );
+    Some(piece.with_tempo_assumption(draft, line))
+}

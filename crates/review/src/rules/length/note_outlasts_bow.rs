@@ -1,0 +1,134 @@
+//! # A note lasts longer than one bow
+//!
+//! ## What it finds
+//! One note, with its ties, that lasts longer than the slowest bow at its dynamic: B for a player alone,
+//! D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
+//!
+//! ## Why it matters
+//! A player alone must change bow inside the note, and a listener may hear where. A section hides the
+//! change if the players do it at different times; nothing need be written for that, but it should be
+//! known.
+//!
+//! ## Example
+//! ```fixture
+//! time 4/4
+//! quarter=60
+//! part Violin
+//! ff c5/1~ | c5/1~ | c5/1
+//! ```
+//!
+//! ## What it proposes
+//! In a section: players change at different times (stagger, player's choice). For one player: break the
+//! note where a change is least heard (split, writer's choice).
+//!
+//! ## What it cannot know
+//! Whether a fermata will be held longer or shorter than twice the note, and whether a soloist wants the
+//! change to be heard.
+//!
+//! ## Sources
+//! R. Hoffmann, "Bow length duration on strings"; staggered changes: M. Berry, stringsection.co.uk.
+
+use arcata_bow::{Force, StrokeKind};
+use arcata_score::{Moment, NoteKind, Part};
+
+use crate::mechanics::{dynamic_name, longest_bow, share_of_longest};
+use crate::under_slur::{free_bowing, tied_from_before};
+use crate::words::seconds;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct NoteOutlastsBow;
+
+/// So many onsets in other parts while a note lies still make it a pedal tone (common practice: the
+/// other parts play on; the figure from memory).
+const ONSETS_OVER_A_PEDAL: usize = 4;
+
+impl Rule for NoteOutlastsBow {
+    const CARD: Card = Card {
+        id: "note-outlasts-bow",
+        family: Family::Length,
+        gravest: Severity::B,
+        lightest: Severity::D,
+        since: "0.1",
+        title: "A note lasts longer than one bow",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (at, line) in piece.lines.iter().enumerate() {
+            for index in 0..line.strokes.len() {
+                if let Some(draft) = outlasting(piece, found, at, index) {
+                    found.report(draft);
+                }
+            }
+        }
+    }
+}
+
+fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
+    let line = &piece.lines[at];
+    let stroke = &line.strokes[index];
+    if stroke.note_count != 1 || stroke.kind == StrokeKind::Tremolo {
+        return None;
+    }
+    let hair = piece.hair(at);
+    let ratio = share_of_longest(stroke, hair);
+    let part = piece.score.parts.get(line.part)?;
+    if ratio <= 1000 || free_bowing(part, stroke.onset) || is_pedal(piece, at, index) {
+        return None;
+    }
+    let severity = match line.force {
+        Force::Solo => Severity::B,
+        Force::Section => Severity::D,
+    };
+    let (dynamic, longest) = (dynamic_name(stroke.level_start), longest_bow(stroke, hair));
+    let draft = found.at_stroke(severity, at, index);
+    let sentence = format!(
+        "The note at {} lasts {}; one bow at {dynamic} lasts at most {}.",
+        piece.where_is(draft.place()),
+        seconds(stroke.duration.micros),
+        seconds(longest),
+    );
+    let draft = draft
+        .say(sentence)
+        .seconds("note lasts", stroke.duration.micros)
+        .seconds("slowest bow lasts", longest)
+        .evidence("bows needed", Figure::Thousandths(ratio), "")
+        .evidence("dynamic", Figure::Word(dynamic.to_owned()), "")
+        .cause(format!("{ratio}"));
+    let draft = match line.force {
+        Force::Section => draft.propose(
+            Grade::PlayersChoice,
+            ProposalKind::Stagger,
+            format!(
+                "Let the players of each {} change bow at different times, unheard.",
+                piece.words().stand()
+            ),
+        ),
+        Force::Solo => draft.propose(
+            Grade::WritersChoice,
+            ProposalKind::Split,
+            "Break the note with a new attack at a barline, where a change is least heard.",
+        ),
+    };
+    Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// A note over two bars or more while others move.
+fn is_pedal(piece: &Piece<'_>, at: usize, index: usize) -> bool {
+    let line = &piece.lines[at];
+    let stroke = &line.strokes[index];
+    let bar = piece.score.bars.get(stroke.bar as usize);
+    let two_bars = bar.is_some_and(|bar| stroke.length >= bar.length * 2);
+    let (from, to) = (stroke.onset, stroke.onset + stroke.length);
+    let others = piece.score.parts.iter().enumerate().filter(|(part, _)| *part != line.part);
+    two_bars && others.map(|(_, part)| onsets_between(part, from, to)).any(|n| n >= ONSETS_OVER_A_PEDAL)
+}
+
+fn onsets_between(part: &Part, from: Moment, to: Moment) -> usize {
+    let first = part.notes.partition_point(|note| note.onset <= from);
+    let inside = part.notes[first..].iter().take_while(|note| note.onset < to);
+    inside
+        .filter(|note| !note.pitch.is_rest() && note.kind == NoteKind::Ordinary && !tied_from_before(note))
+        .count()
+}

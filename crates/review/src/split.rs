@@ -1,0 +1,151 @@
+//! Where a slur is best split.
+
+use arcata_bow::{Line, Stroke};
+use arcata_score::{Length, Meter, Moment, NoteId, Part, Slur, SlurLine};
+
+use crate::beats::{beat_in_bar, beat_length};
+use crate::change::Change;
+use crate::under_slur::{main_notes, note, point, tied_from_before};
+use crate::{FindingPlace, Piece};
+
+/// A slur in pieces.
+#[derive(Clone, Debug)]
+pub(crate) struct Split {
+    part: usize,
+    slur: Slur,
+    /// The last note of each piece but the last, with the first note of the next.
+    joints: Vec<(NoteId, NoteId)>,
+}
+
+/// The pieces of a stroke's slur that each last no longer than `longest` microseconds, cut at the
+/// strongest beats and as few as they can be; `None` when no cut between notes does it.
+pub(crate) fn evenly(piece: &Piece<'_>, line: &Line, stroke: &Stroke, longest: i64) -> Option<Split> {
+    let part = piece.score.parts.get(line.part)?;
+    let slur = slur_of(part, stroke)?;
+    let chain = notes_under(part, &slur);
+    let moments: Vec<Moment> = chain.iter().filter_map(|id| Some(note(part, *id)?.onset)).collect();
+    if moments.len() != chain.len() || stroke.length <= Length::ZERO {
+        return None;
+    }
+    let cuts = cheapest_cuts(piece, part, stroke, &chain, &moments, longest)?;
+    let joints: Vec<_> = cuts.into_iter().map(|cut| (chain[cut - 1], chain[cut])).collect();
+    (!joints.is_empty()).then_some(Split { part: line.part, slur, joints })
+}
+
+/// A slur in two, at one of its notes.
+pub(crate) fn before_note(part_index: usize, part: &Part, slur: &Slur, first: NoteId) -> Option<Split> {
+    let chain = notes_under(part, slur);
+    let cut = chain.iter().position(|id| *id == first).filter(|cut| *cut > 0)?;
+    Some(Split { part: part_index, slur: *slur, joints: vec![(chain[cut - 1], chain[cut])] })
+}
+
+/// The slur that makes a stroke: it begins on the stroke's first note and ends on its last.
+fn slur_of(part: &Part, stroke: &Stroke) -> Option<Slur> {
+    let mut slurs = part.slurs.iter().filter(|slur| slur.line == SlurLine::Solid);
+    slurs.find(|slur| stroke.notes.contains(&slur.start) && stroke.notes.contains(&slur.end)).copied()
+}
+
+/// The notes of a slur's voice from its start to its end.
+fn notes_under(part: &Part, slur: &Slur) -> Vec<NoteId> {
+    let (Some(start), Some(end)) = (note(part, slur.start), note(part, slur.end)) else { return Vec::new() };
+    let (from, to) = (point(start), point(end));
+    main_notes(part, start.voice)
+        .filter(|(_, note)| (from..=to).contains(&point(note)) && !note.pitch.is_rest())
+        .map(|(id, _)| id)
+        .collect()
+}
+
+/// How unwelcome a change of bow is at an onset: nothing on a downbeat, most between beats.
+fn unwelcome(meter: &Meter, offset: Length) -> i64 {
+    let beat = beat_in_bar(meter, offset);
+    let half_bar = meter.bar_length().scaled(1, 2);
+    match () {
+        () if offset.is_zero() => 0,
+        () if offset == half_bar && beat.denominator() == 1 => 1,
+        () if beat.denominator() == 1 => 2,
+        () if offset.in_units_of(beat_length(meter).scaled(1, 2)).is_some_and(|n| n.denominator() == 1) => 5,
+        () => 9,
+    }
+}
+
+/// Least number of pieces first, then the welcome places, then even pieces (dynamic programming over
+/// the cuts; a slur has few notes).
+fn cheapest_cuts(
+    piece: &Piece<'_>,
+    part: &Part,
+    stroke: &Stroke,
+    chain: &[NoteId],
+    moments: &[Moment],
+    longest: i64,
+) -> Option<Vec<usize>> {
+    let end = stroke.onset + stroke.length;
+    let micros = |from: Moment, to: Moment| share(to - from, stroke.length, stroke.duration.micros);
+    let mut best: Vec<Option<(i64, usize)>> = vec![None; chain.len() + 1];
+    best[0] = Some((0, 0));
+    for to in 1..=chain.len() {
+        let to_moment = if to == chain.len() { end } else { moments[to] };
+        let here = if to == chain.len() { 0 } else { penalty(piece, part, chain[to])? };
+        best[to] = (0..to)
+            .filter_map(|from| {
+                let (before, _) = best[from]?;
+                let lasts = micros(moments[from], to_moment);
+                if lasts > longest || here == i64::MAX {
+                    return None;
+                }
+                // Uneven pieces cost up to as much as one step of the beat's rank.
+                let unused = (longest - lasts) * 1000 / longest.max(1);
+                Some((before + 100_000 + here * 1000 + unused * unused / 1000, from))
+            })
+            .min();
+    }
+    let mut cuts = Vec::new();
+    let mut at = chain.len();
+    while at > 0 {
+        let (_, from) = best[at]?;
+        if from > 0 {
+            cuts.push(from);
+        }
+        at = from;
+    }
+    cuts.reverse();
+    Some(cuts)
+}
+
+/// What a cut before a note costs; `i64::MAX` where none may be: inside a tie, before a grace note's
+/// main note.
+fn penalty(piece: &Piece<'_>, part: &Part, id: NoteId) -> Option<i64> {
+    let note = note(part, id)?;
+    if tied_from_before(note) || note.length.is_zero() {
+        return Some(i64::MAX);
+    }
+    let meter = part.meter_at(note.bar)?;
+    Some(unwelcome(meter, piece.score.offset_in_bar(note.onset, note.bar)))
+}
+
+fn share(length: Length, whole: Length, micros: i64) -> i64 {
+    let part = length.in_units_of(whole).unwrap_or(Length::ZERO);
+    let scaled = i128::from(part.numerator()) * i128::from(micros) / i128::from(part.denominator().max(1));
+    i64::try_from(scaled).unwrap_or(i64::MAX)
+}
+
+impl Split {
+    /// Where the new slurs begin, as said: "beat 3, and beat 1 of bar 13".
+    pub(crate) fn places(&self, piece: &Piece<'_>, from: &FindingPlace) -> String {
+        let part = &piece.score.parts[self.part];
+        let starts = self.joints.iter().filter_map(|(_, first)| note(part, *first));
+        let said: Vec<String> = starts.map(|note| piece.said_from(from, part, note)).collect();
+        said.join(" and ")
+    }
+
+    /// The changes: each piece but the last gets an end, each but the first a beginning.
+    pub(crate) fn changes(&self, piece: &Piece<'_>) -> Vec<Change> {
+        let part = &piece.score.parts[self.part];
+        let number = self.slur.number;
+        let slur = |id: NoteId, edge: &str| {
+            let xml = format!("<slur number=\"{number}\" type=\"{edge}\"/>");
+            note(part, id).map(|note| Change::Notation { note: note.node, xml })
+        };
+        let both = |(last, first): &(NoteId, NoteId)| [slur(*last, "stop"), slur(*first, "start")];
+        self.joints.iter().flat_map(both).flatten().collect()
+    }
+}

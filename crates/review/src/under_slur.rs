@@ -1,0 +1,93 @@
+//! Questions about notes, slurs and states that several rules ask.
+
+use std::collections::BTreeMap;
+
+use arcata_score::{ChordRole, Meaning, Moment, Note, NoteId, NoteKind, Part, Slur, SlurLine, TieEnd};
+
+use crate::Piece;
+
+/// A point in a voice: grace notes stand before the note that they share a moment with.
+pub(crate) type Point = (Moment, u8);
+
+/// Where a note stands in its voice.
+pub(crate) fn point(note: &Note) -> Point {
+    let after_grace = u8::from(!matches!(note.kind, NoteKind::Grace | NoteKind::SlashedGrace));
+    (note.onset, after_grace)
+}
+
+/// The note with this id, when the part has it.
+pub(crate) fn note(part: &Part, id: NoteId) -> Option<&Note> {
+    part.notes.get(id.0 as usize)
+}
+
+/// A slur's two ends, when both notes exist.
+pub(crate) fn ends<'a>(part: &'a Part, slur: &Slur) -> Option<(&'a Note, &'a Note)> {
+    Some((note(part, slur.start)?, note(part, slur.end)?))
+}
+
+/// Solid slurs, with their ends: broken lines are an editor's or phrase marks.
+pub(crate) fn solid_slurs(part: &Part) -> impl Iterator<Item = (&Slur, &Note, &Note)> {
+    part.slurs
+        .iter()
+        .filter(|slur| slur.line == SlurLine::Solid)
+        .filter_map(move |slur| ends(part, slur).map(|(start, end)| (slur, start, end)))
+}
+
+/// Whether a note goes on from the one before by a tie.
+pub(crate) fn tied_from_before(note: &Note) -> bool {
+    matches!(note.tie.from_before, TieEnd::Joined(_))
+}
+
+/// The notes that stand on their own stem in one voice, in order: no chord members, no cues.
+pub(crate) fn main_notes(part: &Part, voice: u16) -> impl Iterator<Item = (NoteId, &Note)> {
+    (0u32..).map(NoteId).zip(&part.notes).filter(move |(_, note)| {
+        note.voice == voice && note.chord == ChordRole::Main && note.kind != NoteKind::Cue
+    })
+}
+
+/// The stroke each note belongs to: (line, stroke).
+pub(crate) fn strokes_by_note(piece: &Piece<'_>, part: usize) -> BTreeMap<NoteId, (usize, usize)> {
+    let lines = piece.lines.iter().enumerate().filter(|(_, line)| line.part == part);
+    lines
+        .flat_map(|(at, line)| {
+            let strokes = line.strokes.iter().enumerate();
+            strokes.flat_map(move |(index, stroke)| stroke.notes.iter().map(move |id| (*id, (at, index))))
+        })
+        .collect()
+}
+
+/// How the string is sounded.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Sounding {
+    /// With the bow.
+    Bowed,
+    /// Plucked, said at this moment.
+    Plucked(Moment),
+}
+
+/// Changes between bow and finger on one staff of a part, in order of time.
+pub(crate) fn sounding_changes(part: &Part, staff: u8) -> Vec<(Moment, Sounding)> {
+    let on_staff = part.instructions.iter().filter(|said| said.place.staff == 0 || said.place.staff == staff);
+    on_staff
+        .filter_map(|said| match said.meaning {
+            Meaning::Pizzicato => Some((said.place.at, Sounding::Plucked(said.place.at))),
+            Meaning::Arco | Meaning::ColLegno | Meaning::ColLegnoBattuto => {
+                Some((said.place.at, Sounding::Bowed))
+            }
+            _ => None,
+        })
+        .collect()
+}
+
+/// How the string is sounded at a moment, after the changes given.
+pub(crate) fn sounding_at(changes: &[(Moment, Sounding)], at: Moment) -> Sounding {
+    let after = changes.partition_point(|(from, _)| *from <= at);
+    after.checked_sub(1).map_or(Sounding::Bowed, |index| changes[index].1)
+}
+
+/// Whether the players were told to change bow as they like at this moment of the part.
+pub(crate) fn free_bowing(part: &Part, at: Moment) -> bool {
+    let said = part.instructions.iter().filter(|said| said.place.at <= at);
+    let last = said.filter(|said| matches!(said.meaning, Meaning::FreeBowing | Meaning::AsItComes)).last();
+    last.is_some_and(|said| said.meaning == Meaning::FreeBowing)
+}

@@ -1,0 +1,141 @@
+//! The words of the trade, in the reader's English.
+
+use arcata_score::{BowDirection, Length};
+
+/// Which of two English terms is used; never a mix.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub struct Words {
+    /// bar or measure
+    pub bar: BarWord,
+    /// frog or heel
+    pub frog: FrogWord,
+    /// tip or point
+    pub tip: TipWord,
+    /// stand or desk
+    pub stand: StandWord,
+}
+
+/// What a bar is called.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum BarWord {
+    /// bar
+    #[default]
+    Bar,
+    /// measure
+    Measure,
+}
+
+/// What the end of the bow in the hand is called.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum FrogWord {
+    /// frog
+    #[default]
+    Frog,
+    /// heel
+    Heel,
+}
+
+/// What the far end of the bow is called.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum TipWord {
+    /// tip
+    #[default]
+    Tip,
+    /// point
+    Point,
+}
+
+/// What two players share.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum StandWord {
+    /// stand
+    #[default]
+    Stand,
+    /// desk
+    Desk,
+}
+
+impl Words {
+    /// "bar" or "measure".
+    #[must_use]
+    pub const fn bar(self) -> &'static str {
+        match self.bar {
+            BarWord::Bar => "bar",
+            BarWord::Measure => "measure",
+        }
+    }
+
+    /// "frog" or "heel".
+    #[must_use]
+    pub const fn frog(self) -> &'static str {
+        match self.frog {
+            FrogWord::Frog => "frog",
+            FrogWord::Heel => "heel",
+        }
+    }
+
+    /// "tip" or "point".
+    #[must_use]
+    pub const fn tip(self) -> &'static str {
+        match self.tip {
+            TipWord::Tip => "tip",
+            TipWord::Point => "point",
+        }
+    }
+
+    /// "stand" or "desk".
+    #[must_use]
+    pub const fn stand(self) -> &'static str {
+        match self.stand {
+            StandWord::Stand => "stand",
+            StandWord::Desk => "desk",
+        }
+    }
+}
+
+/// "down-bow" or "up-bow".
+#[must_use]
+pub const fn bow(direction: BowDirection) -> &'static str {
+    match direction {
+        BowDirection::Down => "down-bow",
+        BowDirection::Up => "up-bow",
+    }
+}
+
+/// A beat as players say it: `3`, `3½`, `2⅓`; rarer places as `2 + 5/16`.
+///
+/// ```
+/// use arcata_review::words::beat_text;
+/// use arcata_score::Length;
+/// assert_eq!(beat_text(Length::new(7, 2)), "3½");
+/// assert_eq!(beat_text(Length::new(2, 1)), "2");
+/// assert_eq!(beat_text(Length::new(37, 16)), "2 + 5/16");
+/// ```
+#[must_use]
+pub fn beat_text(beat: Length) -> String {
+    let whole = beat.floor();
+    let rest = beat - Length::new(whole, 1);
+    let sign = match (rest.numerator(), rest.denominator()) {
+        (0, _) => return whole.to_string(),
+        (1, 2) => "½",
+        (1, 3) => "⅓",
+        (2, 3) => "⅔",
+        (1, 4) => "¼",
+        (3, 4) => "¾",
+        (1, 6) => "⅙",
+        (5, 6) => "⅚",
+        (1, 8) => "⅛",
+        (3, 8) => "⅜",
+        (5, 8) => "⅝",
+        (7, 8) => "⅞",
+        _ => return format!("{whole} + {rest}"),
+    };
+    format!("{whole}{sign}")
+}
+
+/// Seconds with one place, from microseconds: `6.2 s`.
+#[must_use]
+pub fn seconds(micros: i64) -> String {
+    let tenths = (micros + 50_000) / 100_000;
+    format!("{}.{} s", tenths / 10, tenths % 10)
+}

@@ -1,0 +1,57 @@
+//! What printed words mean to string players, in English, Italian, French and German.
+//!
+//! A text is folded to plain lower-case tokens; at every token the longest phrase of the
+//! table that fits is taken. A word that negates ("senza", "nicht") silences what it stands before, unless
+//! the table knows both together ("senza sord."). What the table does not know means nothing here:
+//! a missed word is better than an invented instruction.
+
+mod fold;
+mod metronome;
+mod phrases;
+mod read;
+mod table;
+
+pub(crate) use fold::{Token, tokens};
+pub use table::Language;
+
+use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoKind};
+
+/// One thing that a printed text says.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum WordMeaning {
+    /// How to play, or who.
+    Instruction(Meaning),
+    /// cresc., dim. and their like, until the next dynamic.
+    Swell(SwellKind),
+    /// A tempo, a change of tempo or a return to one.
+    Tempo(TempoKind),
+    /// A sign of the road: D.C., Fine …
+    Jump(Jump),
+    /// Dynamic letters printed as words: "sempre pp", "p cresc.".
+    Dynamic(DynamicKind),
+    /// A step from the level in force: "più f", "meno f", "più piano".
+    LevelStep(SwellKind),
+}
+
+/// Everything a printed text says, in printed order, without repetitions.
+///
+/// A tempo word's speed counts quarter notes, as in simple time; see
+/// [`tempo_words::quarters_in`](crate::tempo_words::quarters_in) for other time signatures.
+///
+/// ```
+/// use arcata_score::words::{WordMeaning, meanings};
+/// use arcata_score::Meaning;
+/// let read = meanings("arco, div. a 3");
+/// assert_eq!(
+///     read,
+///     [WordMeaning::Instruction(Meaning::Arco), WordMeaning::Instruction(Meaning::Divisi(3))]
+/// );
+/// assert!(meanings("non legato").is_empty());
+/// ```
+#[must_use]
+pub fn meanings(text: &str) -> Vec<WordMeaning> {
+    read::meanings(text)
+}
+
+#[cfg(test)]
+mod tests;

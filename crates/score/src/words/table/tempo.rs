@@ -1,0 +1,215 @@
+//! Tempo: words, ramps, changes and returns.
+
+use super::{Entry, Sense, When, entry, only};
+use crate::TempoBack::{First, Previous};
+use crate::tempo_words::{Change, TEMPO_WORDS, TempoSense};
+use crate::words::Language::{English, French, German, Italian};
+
+const SLOWING: &[Sense] = &[Sense::Slowing];
+const QUICKENING: &[Sense] = &[Sense::Quickening];
+const FASTER: &[Sense] = &[Sense::Change(Change::Faster)];
+const SLOWER: &[Sense] = &[Sense::Change(Change::Slower)];
+const SAME: &[Sense] = &[Sense::Change(Change::Same)];
+const DOUBLE: &[Sense] = &[Sense::Change(Change::Double)];
+const HALF: &[Sense] = &[Sense::Change(Change::Half)];
+const BACK: &[Sense] = &[Sense::Back(Previous)];
+const FIRST: &[Sense] = &[Sense::Back(First)];
+
+/// The tempo words of [`TEMPO_WORDS`] as entries of the table.
+pub(super) fn words() -> impl Iterator<Item = Entry> {
+    TEMPO_WORDS.iter().map(|word| Entry {
+        language: word.language,
+        senses: speed(word.beats_per_minute),
+        when: match word.sense {
+            TempoSense::Tempo => When::Anywhere,
+            TempoSense::Heading => When::Heading,
+        },
+        phrases: word.phrases,
+    })
+}
+
+/// The sense of a speed, once for the whole program.
+fn speed(beats_per_minute: u16) -> &'static [Sense] {
+    /// One sense for every speed that the table may name.
+    static SPEEDS: [[Sense; 1]; 256] = {
+        let mut speeds = [[Sense::TempoWord(0)]; 256];
+        let mut beats = 0;
+        while beats < 256 {
+            speeds[beats as usize] = [Sense::TempoWord(beats)];
+            beats += 1;
+        }
+        speeds
+    };
+    SPEEDS.get(usize::from(beats_per_minute)).map_or(&[], |sense| sense.as_slice())
+}
+
+pub(super) const ENTRIES: &[Entry] = &[
+    entry(
+        Italian,
+        SLOWING,
+        &[
+            "ritardando/ritard/ritardan/rit/ritar/ritardato",
+            "ritenuto/riten/ritenente/ritenendo/ritenu",
+            "rallentando/rallent/rallen/rall/rallentato",
+            "allargando/allarg/allargan/slargando/slarg/slargandosi/largando",
+            "lentando/slentando/tardando/stentando/stent/strascinando/trattenuto/tratt/trattenendo",
+            "poco a poco piu? lento/largo/sostenuto",
+            "sempre piu lento/largo",
+            "rilasciando/rallentare/ritardare",
+        ],
+    ),
+    entry(
+        Italian,
+        QUICKENING,
+        &[
+            "accelerando/accel/acceler/accelerato",
+            "stringendo/string./stringen/string",
+            "affrettando/affrett/affret/affrettare",
+            "incalzando/incalz/animando/animandosi/ravvivando/precipitando/precip/pressando/serrando",
+            "poco a poco piu? animato/mosso/allegro/presto/vivace/agitato/vivo/stretto",
+            "sempre piu animato/mosso/allegro/presto/vivace/vivo/stretto/agitato",
+        ],
+    ),
+    only(When::Doubtful, Italian, QUICKENING, &["stretto"]),
+    entry(
+        English,
+        SLOWING,
+        &[
+            "slowing down?",
+            "slow down",
+            "gradually slower",
+            "getting slower",
+            "holding back",
+            "hold back",
+            "broadening",
+        ],
+    ),
+    entry(
+        English,
+        QUICKENING,
+        &["speeding up", "gradually faster", "getting faster", "pushing forward/ahead", "hurrying"],
+    ),
+    entry(
+        French,
+        SLOWING,
+        &[
+            "cedez/ceder/ced./cedant",
+            "ralentir/ralentissez/ralentissant/ralenti/ral.",
+            "en ralentissant/retenant/elargissant/cedant",
+            "retenu/retenez/retenir/reten.",
+            "elargir/elargissez/elargi/elargissant",
+            "de plus en plus lent/large/lentement",
+            "peu a peu plus lent",
+        ],
+    ),
+    entry(
+        French,
+        QUICKENING,
+        &[
+            "pressez/presser/pressant/serrez/serrer/serrant",
+            "en pressant/serrant/animant/accelerant",
+            "animez/accelerez/accelerer/accelerant",
+            "de plus en plus vite/anime/vif",
+            "peu a peu plus? anime/vite/vif",
+        ],
+    ),
+    entry(
+        German,
+        SLOWING,
+        &[
+            "zuruckhaltend/zuruckhalten/zuruckgehalten/zuruckhaltung",
+            "verlangsamen/verlangsamend/nachlassen/nachlassend/zogernd/zurucktretend/ritardierend",
+            "verbreitern/verbreiternd",
+            "langsamer/breiter/ruhiger werdend/werden",
+            "immer/allmahlich/allmaehlich etwas? langsamer/breiter/ruhiger werdend/werden?",
+            "nach und nach langsamer/breiter/ruhiger",
+        ],
+    ),
+    entry(
+        German,
+        QUICKENING,
+        &[
+            "beschleunigt/beschleunigen/beschleunigend/eilen/eilend/treibend/drangend/draengend/vorwarts/belebend/antreibend",
+            "schneller/lebhafter/bewegter/rascher werdend/werden",
+            "immer/allmahlich/allmaehlich etwas? schneller/lebhafter/bewegter/rascher/belebter werdend/werden?",
+            "nach und nach schneller/lebhafter/bewegter/rascher",
+        ],
+    ),
+    entry(
+        Italian,
+        FASTER,
+        &[
+            "piu mosso/allegro/presto/vivace/animato/vivo/moto/agitato/andante/veloce/stretto",
+            "meno lento/adagio/largo/sostenuto",
+        ],
+    ),
+    only(When::Alone, Italian, FASTER, &["un? poco animato"]),
+    entry(
+        Italian,
+        SLOWER,
+        &[
+            "meno mosso/allegro/presto/vivace/animato/vivo/moto/agitato",
+            "piu lento/adagio/largo/sostenuto/tranquillo/moderato/ritenuto/calmo/grave",
+        ],
+    ),
+    only(When::Alone, Italian, SLOWER, &["meno", "un? poco meno"]),
+    only(When::Heading, Italian, FASTER, &["mosso"]),
+    entry(English, FASTER, &["faster/quicker/livelier", "more lively/movement/motion"]),
+    entry(English, SLOWER, &["slower", "less movement/motion"]),
+    entry(French, FASTER, &["plus vite/anime/vif/rapide/mouvemente", "moins lent"]),
+    entry(French, SLOWER, &["plus lent/lentement/calme/large", "moins vite/anime/vif/rapide"]),
+    entry(German, FASTER, &["schneller/lebhafter/bewegter/rascher/geschwinder/belebter"]),
+    entry(German, SLOWER, &["langsamer/ruhiger/breiter/gemassigter"]),
+    entry(
+        Italian,
+        SAME,
+        &["l? istesso tempo/movimento", "lo stesso tempo/movimento", "medesimo tempo", "stesso tempo"],
+    ),
+    entry(English, SAME, &["same tempo/speed", "the same tempo/speed"]),
+    entry(French, SAME, &["le? meme mouvement/tempo/mouvt"]),
+    entry(German, SAME, &["im? gleichen/gleiches/dasselbe/demselben/selben tempo/zeitmass", "derselbe takt"]),
+    entry(Italian, DOUBLE, &["doppio movimento", "doppio piu mosso"]),
+    entry(English, DOUBLE, &["twice as fast", "double tempo"]),
+    entry(French, DOUBLE, &["deux fois plus vite", "le double plus vite"]),
+    entry(German, DOUBLE, &["doppelt so schnell", "noch einmal so schnell", "doppeltes tempo"]),
+    entry(English, HALF, &["half as fast", "half tempo"]),
+    entry(French, HALF, &["deux fois plus lent", "le double plus lent"]),
+    entry(German, HALF, &["halb so schnell", "doppelt so langsam"]),
+    entry(Italian, HALF, &["doppio piu lento"]),
+    entry(Italian, BACK, &["a/in/al tempo", "a tempo giusto/ordinario"]),
+    only(When::Alone, Italian, BACK, &["tempo"]),
+    entry(English, BACK, &["in time", "back in tempo"]),
+    entry(French, BACK, &["au mouvement/mouvt/mvt/mouv/temps", "reprenez le mouvement/mouvt"]),
+    only(When::Alone, French, BACK, &["mouvement/mouvt/mvt"]),
+    entry(
+        German,
+        BACK,
+        &["im tempo/zeitmass/zeitmasz", "voriges zeitmass/tempo", "wie vorher", "im vorigen tempo"],
+    ),
+    entry(
+        Italian,
+        FIRST,
+        &["a? tempo i/primo/prima/1/imo/1mo/1o/1a", "al? primo tempo", "come prima", "tempo del principio"],
+    ),
+    entry(English, FIRST, &["original/first/opening tempo", "tempo one"]),
+    entry(
+        French,
+        FIRST,
+        &[
+            "au? 1er/1/premier/i/1o mouvement/mouvt/mvt/mouv/tempo/temps",
+            "mouvement du debut",
+            "au mouvement initial",
+        ],
+    ),
+    entry(
+        German,
+        FIRST,
+        &[
+            "erstes/anfangs zeitmass/tempo",
+            "1 zeitmass",
+            "im ersten tempo/zeitmass",
+            "hauptzeitmass/haupttempo/anfangstempo/hauptzeitmasz",
+            "wie zu/im? anfang/anfangs",
+        ],
+    ),
+];

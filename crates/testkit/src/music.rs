@@ -1,0 +1,467 @@
+//! Reads the music of a part, line by line.
+
+use crate::changes::{read_clef, read_key, read_tempo, read_time, read_transpose};
+use crate::cursor::{Cursor, Place};
+use crate::error::Read;
+use crate::marks::{self, dynamic};
+use crate::model::{
+    Bar, BarFill, Change, Direction, EndingStop, Event, Grace, Item, Leave, NoteValue, Part, Settled, Sound,
+    Tuplet, TupletEdge, Wedge,
+};
+use crate::notes::{read_chord, read_note, read_value};
+
+/// What has been opened inside a bar and must be closed in it.
+#[derive(Debug)]
+enum Frame {
+    Tuplet { first_event: usize, place: Place },
+    Voices { outer: Vec<Item>, done: Vec<Vec<Item>>, place: Place },
+}
+
+/// A slur that has been opened and not yet closed.
+#[derive(Debug)]
+pub(crate) struct OpenSlur {
+    pub(crate) number: u32,
+    pub(crate) place: Place,
+}
+
+/// Builds one part out of its lines.
+#[derive(Debug)]
+pub(crate) struct PartReader {
+    pub(crate) part: Part,
+    leave: Vec<Leave>,
+    pub(crate) bar: Bar,
+    pub(crate) last_line: Place,
+    frames: Vec<Frame>,
+    tuplets: Vec<Tuplet>,
+    value: NoteValue,
+    staff: u32,
+    slur_starts: Vec<(u32, Place)>,
+    grace: Option<Grace>,
+    /// Where the prefixes of the next note began.
+    prefix: Option<usize>,
+    pub(crate) open_slurs: Vec<OpenSlur>,
+    /// The label of the ending that is under way.
+    pub(crate) open_ending: Option<String>,
+}
+
+impl PartReader {
+    pub(crate) fn new(part: Part, leave: Vec<Leave>) -> Self {
+        Self {
+            part,
+            leave,
+            bar: Bar::default(),
+            last_line: Place::default(),
+            frames: Vec::new(),
+            tuplets: Vec::new(),
+            value: NoteValue::QUARTER,
+            staff: 1,
+            slur_starts: Vec::new(),
+            grace: None,
+            prefix: None,
+            open_slurs: Vec::new(),
+            open_ending: None,
+        }
+    }
+
+    pub(crate) fn asks(&self, leave: Leave) -> bool {
+        self.leave.contains(&leave)
+    }
+
+    /// Reads one line of music.
+    pub(crate) fn read_line(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        loop {
+            cursor.skip_spaces();
+            if cursor.peek().is_none() {
+                return Ok(());
+            }
+            self.read_token(cursor)?;
+        }
+    }
+
+    fn read_token(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        match (cursor.peek(), cursor.peek_by(1)) {
+            (Some('|' | ':'), _) => self.read_bar_line(cursor),
+            (Some('"'), _) => {
+                cursor.take('"');
+                let words = cursor.take_quoted()?;
+                self.direction(Direction::Words(words));
+                Ok(())
+            }
+            (Some('['), _) => self.read_bracket(cursor),
+            (Some(']'), _) => self.close_ending(cursor),
+            (Some('('), _) => self.open_slur(cursor),
+            (Some(')'), _) => self.close_slur(cursor),
+            (Some('{'), Some('{')) => self.open_voices(cursor),
+            (Some('{'), _) => self.open_tuplet(cursor),
+            (Some('}'), _) => self.close_brace(cursor),
+            (Some('/'), Some('/')) => self.next_voice(cursor),
+            (Some('<' | '>' | '='), Some('=')) => self.read_hairpin(cursor),
+            (Some('<'), _) => self.read_chord_event(cursor),
+            (Some('*'), _) => {
+                self.prefix.get_or_insert(cursor.position());
+                cursor.take('*');
+                self.grace = Some(if cursor.take('/') { Grace::Slashed } else { Grace::Plain });
+                Ok(())
+            }
+            _ => self.read_word(cursor),
+        }
+    }
+
+    fn direction(&mut self, direction: Direction) {
+        self.bar.items.push(Item::Direction(direction, self.staff));
+    }
+
+    /// `<=` and `>=` open a hairpin, `==` closes it; `<=o` comes from nothing, `==o` goes to nothing.
+    fn read_hairpin(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let wedge = if cursor.take_text("<=o") {
+            Wedge::CrescendoFromNothing
+        } else if cursor.take_text("<=") {
+            Wedge::Crescendo
+        } else if cursor.take_text(">=") {
+            Wedge::Diminuendo
+        } else if cursor.take_text("==o") {
+            Wedge::StopToNothing
+        } else if cursor.take_text("==") {
+            Wedge::Stop
+        } else {
+            return Err(cursor.error("a hairpin: <= or >= opens it, == closes it"));
+        };
+        self.direction(Direction::Wedge(wedge));
+        Ok(())
+    }
+
+    /// `[A]` is a rehearsal mark; `[1` or `[1,2` opens an ending.
+    fn read_bracket(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let from = cursor.position();
+        cursor.take('[');
+        let label = cursor.take_while(|c| c.is_alphanumeric() || c == ',');
+        if !label.is_empty() && cursor.take(']') {
+            self.direction(Direction::Rehearsal(label));
+            return Ok(());
+        }
+        if label.is_empty() || label.contains(char::is_alphabetic) {
+            cursor.go_back(from);
+            return Err(cursor.error("a rehearsal mark such as [A], or an ending such as [1 or [1,2"));
+        }
+        if self.bar_has_events() {
+            cursor.go_back(from);
+            return Err(cursor.error("a bar line before the ending"));
+        }
+        let before = self.part.bars.last_mut();
+        if let (Some(open), Some(before)) = (self.open_ending.take(), before) {
+            before.ending_stop.get_or_insert((open, EndingStop::Closed));
+        }
+        self.bar.ending_start = Some(label.clone());
+        self.open_ending = Some(label);
+        Ok(())
+    }
+
+    fn close_ending(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let Some(open) = self.open_ending.take().filter(|_| self.bar_has_events()) else {
+            return Err(cursor.error("`]` at the end of a bar under an ending"));
+        };
+        cursor.take(']');
+        self.bar.ending_stop = Some((open, EndingStop::Open));
+        Ok(())
+    }
+
+    fn open_slur(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let from = *self.prefix.get_or_insert(cursor.position());
+        cursor.take('(');
+        let number = self.read_slur_number(cursor)?;
+        self.slur_starts.push((number, cursor.place_from(from)));
+        Ok(())
+    }
+
+    fn read_slur_number(&self, cursor: &mut Cursor<'_>) -> Read<u32> {
+        let from = cursor.position();
+        let number = cursor.take_number()?.unwrap_or(1);
+        if (1..=16).contains(&number) {
+            return Ok(number);
+        }
+        cursor.go_back(from);
+        Err(cursor.error("a slur number from 1 to 16"))
+    }
+
+    fn close_slur(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let from = cursor.position();
+        cursor.take(')');
+        let number = self.read_slur_number(cursor)?;
+        let place = cursor.place_from(from);
+        let Some(last) = self.part.events.len().checked_sub(1).filter(|_| self.bar_has_events()) else {
+            return Err(place.error("a note before the end of the slur"));
+        };
+        let event = &mut self.part.events[last];
+        event.place.to = place.to;
+        event.slur_stops.push(number);
+        let open = self.open_slurs.iter().position(|slur| slur.number == number);
+        let started_here = event.slur_starts.contains(&number);
+        match open {
+            // A slur may end on the note another of the same number begins on: the older one ends.
+            Some(index) => {
+                self.open_slurs.remove(index);
+                Ok(())
+            }
+            None if self.leave.contains(&Leave::BrokenSlurs) => Ok(()),
+            None if started_here => {
+                Err(place.error("a slur over more than one note (or the header broken-slurs)"))
+            }
+            None => Err(place.error(format!("slur {number} to be open here (or the header broken-slurs)"))),
+        }
+    }
+
+    fn open_voices(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let from = cursor.position();
+        if !self.frames.is_empty() {
+            return Err(cursor.error("voices outside tuplets and other voices"));
+        }
+        cursor.take_text("{{");
+        let outer = std::mem::take(&mut self.bar.items);
+        self.frames.push(Frame::Voices { outer, done: Vec::new(), place: cursor.place_from(from) });
+        Ok(())
+    }
+
+    fn next_voice(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let Some(Frame::Voices { done, .. }) = self.frames.last_mut() else {
+            return Err(cursor.error("`//` only between the voices inside {{ … }}, with tuplets closed"));
+        };
+        done.push(std::mem::take(&mut self.bar.items));
+        cursor.take_text("//");
+        Ok(())
+    }
+
+    fn open_tuplet(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let from = cursor.position();
+        cursor.take('{');
+        let actual = cursor.take_number()?.filter(|n| (1..=99).contains(n));
+        let normal = if cursor.take(':') { cursor.take_number()? } else { None };
+        let (Some(actual), Some(normal)) = (actual, normal.filter(|n| (1..=99).contains(n))) else {
+            return Err(cursor.place_from(from).error("a tuplet {3:2 … } or voices {{ … // … }}"));
+        };
+        self.tuplets.push(Tuplet { actual, normal });
+        let first_event = self.part.events.len();
+        self.frames.push(Frame::Tuplet { first_event, place: cursor.place_from(from) });
+        Ok(())
+    }
+
+    /// `}` closes the innermost tuplet; where none is open, `}}` closes the voices.
+    fn close_brace(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        match self.frames.pop() {
+            Some(Frame::Tuplet { first_event, place }) => {
+                cursor.take('}');
+                let level = self.tuplets.len();
+                let bracket = self.tuplets.pop().is_some_and(Tuplet::has_bracket);
+                let inside = &mut self.part.events[first_event..];
+                let (Some(first), Some(last)) = (
+                    inside.iter().position(|event| event.grace.is_none()),
+                    inside.iter().rposition(|event| event.grace.is_none()),
+                ) else {
+                    return Err(place.error("notes inside the tuplet"));
+                };
+                if bracket {
+                    inside[first].tuplet_edges.push(TupletEdge::Start(level));
+                    inside[last].tuplet_edges.push(TupletEdge::Stop(level));
+                }
+                Ok(())
+            }
+            Some(Frame::Voices { outer, mut done, place }) if cursor.take_text("}}") => {
+                done.push(std::mem::replace(&mut self.bar.items, outer));
+                if done.len() < 2 {
+                    return Err(place.error("two voices or more, with `//` between them"));
+                }
+                self.bar.items.push(Item::Voices(done));
+                Ok(())
+            }
+            _ => Err(cursor.error("a `{` that this closes; voices are closed by `}}`")),
+        }
+    }
+
+    fn read_chord_event(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        let from = cursor.position();
+        let notes = read_chord(cursor)?;
+        self.finish_event(cursor, from, Sound::Notes(notes))
+    }
+
+    fn read_word(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        if let Some(tempo) = read_tempo(cursor)? {
+            self.direction(tempo);
+            return Ok(());
+        }
+        let from = cursor.position();
+        let word = cursor.take_while(|c| c.is_ascii_alphabetic());
+        let alone = cursor.peek().is_none_or(|c| c.is_whitespace() || c == '|' || c == ':');
+        if alone && let Some(level) = dynamic(&word) {
+            self.direction(Direction::Dynamic(level));
+            return Ok(());
+        }
+        match word.as_str() {
+            "time" if self.bar_has_events() => {
+                return Err(cursor.place_from(from).error("a new metre only at the start of its bar"));
+            }
+            "time" => self.change(Change::Time(read_time(cursor)?)),
+            "key" => self.change(Change::Key(read_key(cursor)?)),
+            "clef" => self.change(Change::Clef(read_clef(cursor, self.staff)?)),
+            "transpose" => self.change(read_transpose(cursor)?),
+            "staff" => self.read_staff(cursor)?,
+            "short" => self.bar.fill = BarFill::Short,
+            "unnumbered" => self.bar.fill = BarFill::Unnumbered,
+            "empty" => self.bar.fill = BarFill::Empty,
+            "dashes" if cursor.take('(') => self.direction(Direction::DashesStart),
+            "dashes" if cursor.take(')') => self.direction(Direction::DashesStop),
+            "R" => return self.read_bar_rest(cursor, from),
+            "r" => return self.finish_event(cursor, from, Sound::Rest),
+            "s" => return self.finish_event(cursor, from, Sound::Gap),
+            _ => {
+                cursor.go_back(from);
+                let notes = vec![read_note(cursor)?];
+                return self.finish_event(cursor, from, Sound::Notes(notes));
+            }
+        }
+        Ok(())
+    }
+
+    fn change(&mut self, change: Change) {
+        self.bar.items.push(Item::Change(change));
+    }
+
+    fn read_staff(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+        cursor.skip_spaces();
+        self.staff = cursor
+            .take_number()?
+            .filter(|staff| (1..=4).contains(staff))
+            .ok_or_else(|| cursor.error("a staff from 1 to 4"))?;
+        Ok(())
+    }
+
+    /// `R` rests for a bar, `R*8` for eight bars printed as one rest.
+    fn read_bar_rest(&mut self, cursor: &mut Cursor<'_>, from: usize) -> Read<()> {
+        if cursor.take('*') {
+            let count = cursor.take_number()?.filter(|count| (2..=999).contains(count));
+            let count = count.ok_or_else(|| cursor.error("a number of bars from 2 to 999"))?;
+            if !self.frames.is_empty() || self.bar_has_events() {
+                return Err(cursor.place_from(from).error("a rest of several bars alone between bar lines"));
+            }
+            self.bar.rest_bars = Some(count);
+        }
+        self.finish_event(cursor, from, Sound::BarRest)
+    }
+
+    /// Reads value and suffixes of an event and puts it into the bar.
+    fn finish_event(&mut self, cursor: &mut Cursor<'_>, from: usize, sound: Sound) -> Read<()> {
+        let from = self.prefix.take().unwrap_or(from);
+        let grace = self.grace.take();
+        let written = if matches!(sound, Sound::BarRest) { None } else { read_value(cursor)? };
+        let value = match (written, grace) {
+            (Some(value), Some(_)) => value,
+            (None, Some(_)) => NoteValue::SIXTEENTH,
+            (Some(value), None) => {
+                self.value = value;
+                value
+            }
+            (None, None) => self.value,
+        };
+        let mut event = Event {
+            sound,
+            value,
+            tuplets: if grace.is_some() { Vec::new() } else { self.tuplets.clone() },
+            tuplet_edges: Vec::new(),
+            grace,
+            marks: Vec::new(),
+            slur_starts: Vec::new(),
+            slur_stops: Vec::new(),
+            staff: self.staff,
+            place: cursor.place_from(from),
+            settled: Settled::default(),
+        };
+        if grace.is_some() && event.notes().is_empty() {
+            return Err(event.place.error("a note after the `*` of a grace note"));
+        }
+        event.slur_starts = self.slur_starts.iter().map(|(number, _)| *number).collect();
+        self.bar.items.push(Item::Event(self.part.events.len()));
+        self.part.events.push(event);
+        self.read_suffixes(cursor, from)?;
+        self.settle_slur_starts()?;
+        let separated =
+            cursor.peek().is_none_or(|c| c.is_whitespace() || matches!(c, '|' | ':' | '}' | ']' | '/'));
+        if separated {
+            Ok(())
+        } else {
+            Err(cursor.error("a space after the note, or ~ for a tie, ! for a mark, )"))
+        }
+    }
+
+    fn read_suffixes(&mut self, cursor: &mut Cursor<'_>, from: usize) -> Read<()> {
+        let index = self.part.events.len() - 1;
+        loop {
+            if cursor.peek() == Some(')') {
+                self.close_slur(cursor)?;
+            } else if cursor.take('~') {
+                let event = &mut self.part.events[index];
+                match &mut event.sound {
+                    Sound::Notes(notes) if event.grace.is_none() => {
+                        notes.iter_mut().for_each(|note| note.tied_on = true);
+                    }
+                    _ => return Err(event.place.error("a tie only after a full note")),
+                }
+            } else if cursor.take('!') {
+                let mark = marks::read(cursor)?;
+                self.part.events[index].marks.push(mark);
+            } else {
+                self.part.events[index].place.to = cursor.place_from(from).to;
+                return Ok(());
+            }
+        }
+    }
+
+    /// Opens the slurs that stood before a note, after those that end on it are closed.
+    fn settle_slur_starts(&mut self) -> Read<()> {
+        let last = self.part.events.len() - 1;
+        for (number, place) in std::mem::take(&mut self.slur_starts) {
+            if self.asks(Leave::BrokenSlurs) && self.part.events[last].slur_stops.contains(&number) {
+                continue;
+            }
+            if self.open_slurs.iter().any(|slur| slur.number == number) {
+                if self.asks(Leave::BrokenSlurs) {
+                    continue;
+                }
+                return Err(place.error(format!(
+                    "slur {number} to be closed first; an inner or crossing slur takes another number, as in (2 … )2"
+                )));
+            }
+            self.open_slurs.push(OpenSlur { number, place });
+        }
+        Ok(())
+    }
+
+    pub(crate) fn bar_has_events(&self) -> bool {
+        fn any(items: &[Item]) -> bool {
+            items.iter().any(|item| match item {
+                Item::Event(_) => true,
+                Item::Voices(voices) => voices.iter().any(|voice| any(voice)),
+                _ => false,
+            })
+        }
+        let outer = self.frames.iter().any(|frame| match frame {
+            Frame::Voices { outer, done, .. } => any(outer) || done.iter().any(|voice| any(voice)),
+            Frame::Tuplet { .. } => false,
+        });
+        outer || any(&self.bar.items)
+    }
+
+    /// The trouble if something is still open where the bar ends.
+    pub(crate) fn check_all_closed(&self) -> Read<()> {
+        match self.frames.last() {
+            Some(Frame::Tuplet { place, .. }) => {
+                return Err(place.error("the tuplet to be closed in its bar by `}`"));
+            }
+            Some(Frame::Voices { place, .. }) => {
+                return Err(place.error("the voices to be closed in their bar by `}}`"));
+            }
+            None => {}
+        }
+        match self.slur_starts.first() {
+            Some((_, place)) => Err(place.error("a note in this bar after the `(` of a slur")),
+            None => Ok(()),
+        }
+    }
+}
