@@ -23,13 +23,19 @@ pub struct TempoWord {
     pub sense: TempoSense,
 }
 
-/// How sure a tempo word is.
+/// How a tempo word may be taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum TempoSense {
     /// A tempo wherever it stands in a direction.
     Tempo,
-    /// A tempo only at the head of a section (the text begins with a capital): "Maestoso", "Breit".
+    /// A tempo only at the head of a section (the text begins with a capital): "Breit", "Vivo".
     Heading,
+    /// A word of character, as [`TempoSense::Heading`]; beside another tempo word it can only make it
+    /// quicker: "Allegro con brio".
+    Urging,
+    /// A word of character, as [`TempoSense::Heading`]; beside another tempo word it can only make it
+    /// slower: "Allegro maestoso".
+    Restraining,
 }
 
 /// The table, by language and speed. Reason, source and status: see the module.
@@ -37,23 +43,24 @@ pub const TEMPO_WORDS: &[TempoWord] = &[
     tempo(Italian, 40, &["larghissimo", "adagissimo", "adagio assai", "lentissimo"]),
     heading(Italian, 44, &["grave"]),
     tempo(Italian, 48, &["largo", "largamente assai"]),
-    tempo(Italian, 52, &["lento"]),
+    tempo(Italian, 52, &["lento", "lentamente"]),
     tempo(Italian, 56, &["adagio"]),
     heading(Italian, 60, &["largamente"]),
     tempo(Italian, 63, &["larghetto"]),
-    heading(Italian, 66, &["sostenuto", "mesto", "lamentoso", "funebre"]),
+    restraining(Italian, 66, &["sostenuto", "mesto", "lamentoso", "funebre"]),
     tempo(Italian, 66, &["adagietto", "andante sostenuto"]),
     tempo(Italian, 76, &["andante"]),
-    heading(Italian, 76, &["tranquillo", "cantabile", "pesante"]),
-    heading(Italian, 84, &["maestoso", "comodo/commodo", "con moto"]),
+    restraining(Italian, 76, &["tranquillo", "cantabile", "pesante"]),
+    restraining(Italian, 84, &["maestoso", "comodo/commodo"]),
+    urging(Italian, 84, &["con moto"]),
     tempo(Italian, 84, &["andantino"]),
     tempo(Italian, 96, &["moderato"]),
-    heading(Italian, 100, &["tempo giusto", "grazioso"]),
+    restraining(Italian, 100, &["tempo giusto", "grazioso"]),
     tempo(Italian, 108, &["allegretto"]),
     tempo(Italian, 112, &["tempo di marcia", "alla? marcia", "tempo di menuetto/minuetto/minuet/menuet"]),
-    heading(Italian, 126, &["animato", "scherzando", "risoluto", "con spirito", "con anima", "con brio"]),
+    urging(Italian, 126, &["animato", "scherzando", "risoluto", "con spirito", "con anima", "con brio"]),
     tempo(Italian, 132, &["allegro/alleg/allo."]),
-    heading(Italian, 138, &["agitato", "con fuoco", "appassionato", "spiritoso"]),
+    urging(Italian, 138, &["agitato", "con fuoco", "appassionato", "spiritoso"]),
     heading(Italian, 152, &["vivo"]),
     tempo(Italian, 152, &["vivace"]),
     tempo(Italian, 160, &["tempo di valse", "vivacissimo", "allegrissimo"]),
@@ -61,8 +68,8 @@ pub const TEMPO_WORDS: &[TempoWord] = &[
     tempo(Italian, 200, &["prestissimo"]),
     tempo(English, 48, &["very slow/slowly"]),
     heading(English, 60, &["slow/slowly", "broadly", "solemnly", "mournfully"]),
-    heading(English, 76, &["gently", "calmly", "flowing", "walking pace/tempo"]),
-    heading(English, 84, &["majestically", "stately"]),
+    restraining(English, 76, &["gently", "calmly", "flowing", "walking pace/tempo"]),
+    restraining(English, 84, &["majestically", "stately"]),
     heading(English, 96, &["moderate/moderately", "moderate tempo"]),
     heading(English, 108, &["moderately fast", "march tempo"]),
     heading(English, 126, &["lively", "briskly/brisk", "with spirit", "cheerfully", "spirited"]),
@@ -72,32 +79,44 @@ pub const TEMPO_WORDS: &[TempoWord] = &[
     tempo(French, 46, &["tres lent"]),
     heading(French, 50, &["grave et lent"]),
     tempo(French, 56, &["lent/lente/lentement"]),
-    heading(French, 66, &["large/largement", "calme"]),
+    heading(French, 66, &["largement", "tres large", "calme"]),
     heading(French, 76, &["allant", "tranquille/tranquillement", "sans lenteur"]),
     tempo(French, 92, &["modere/moderement", "sans presser"]),
     heading(French, 100, &["gracieux", "assez anime", "mouvement de menuet"]),
     heading(French, 112, &["mouvement de marche"]),
-    heading(French, 126, &["anime", "gai/gaiement/gaiment", "agite", "decide"]),
+    urging(French, 126, &["anime", "gai/gaiement/gaiment", "agite", "decide"]),
     heading(French, 138, &["rapide/rapidement", "vite", "leger et rapide"]),
     tempo(French, 144, &["vif/vive/vivement", "vif et agite"]),
     tempo(French, 160, &["tres vif/vite/anime"]),
     tempo(German, 46, &["sehr langsam"]),
     heading(German, 54, &["langsam", "getragen", "schleppend", "schwer"]),
-    heading(German, 60, &["breit", "feierlich", "gemessen"]),
-    heading(German, 69, &["ruhig", "innig"]),
+    restraining(German, 60, &["breit", "feierlich", "gemessen"]),
+    restraining(German, 69, &["ruhig", "innig"]),
     heading(German, 76, &["gehend", "ruhig bewegt", "ruhig fliessend"]),
     heading(German, 88, &["gemachlich", "behaglich", "gemutlich", "fliessend"]),
     tempo(German, 92, &["massig/maessig/maszig", "gemassigt"]),
     heading(German, 100, &["massig bewegt", "nicht schnell"]),
     heading(German, 112, &["bewegt", "im? marschtempo", "massig schnell", "mit bewegung", "menuett tempo"]),
-    heading(German, 126, &["munter", "frisch", "lustig", "heiter", "leidenschaftlich", "kraftig bewegt"]),
+    urging(German, 126, &["munter", "frisch", "lustig", "heiter", "leidenschaftlich", "kraftig bewegt"]),
     heading(German, 132, &["lebhaft", "belebt", "feurig"]),
     heading(German, 144, &["schnell", "rasch", "geschwind", "eilig", "sehr lebhaft/bewegt"]),
-    heading(German, 168, &["sehr schnell/rasch", "so schnell wie moglich"]),
+    heading(German, 168, &["sehr schnell/rasch", "so schnell/rasch als/wie moglich"]),
 ];
 
 const fn tempo(language: Language, beats_per_minute: u16, phrases: &'static [&'static str]) -> TempoWord {
     TempoWord { language, phrases, beats_per_minute, sense: TempoSense::Tempo }
+}
+
+const fn urging(language: Language, beats_per_minute: u16, phrases: &'static [&'static str]) -> TempoWord {
+    TempoWord { language, phrases, beats_per_minute, sense: TempoSense::Urging }
+}
+
+const fn restraining(
+    language: Language,
+    beats_per_minute: u16,
+    phrases: &'static [&'static str],
+) -> TempoWord {
+    TempoWord { language, phrases, beats_per_minute, sense: TempoSense::Restraining }
 }
 
 const fn heading(language: Language, beats_per_minute: u16, phrases: &'static [&'static str]) -> TempoWord {

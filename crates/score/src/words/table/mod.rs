@@ -17,7 +17,8 @@ mod road;
 mod stroke;
 mod tempo;
 
-use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoBack, tempo_words};
+use crate::tempo_words::{self, TempoWord};
+use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoBack};
 
 /// The language of a phrase.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -59,6 +60,8 @@ pub(crate) enum When {
     Letters,
     /// Only when nothing else is in the text.
     Alone,
+    /// As [`When::Alone`], and with a capital: a syllable of a text sung otherwise.
+    Title,
 }
 
 /// What a phrase says, as the table can write it.
@@ -76,8 +79,8 @@ pub(crate) enum Sense {
     LevelStep(SwellKind),
     /// A sign of the road.
     Jump(Jump),
-    /// A tempo word with its beats a minute.
-    TempoWord(u16),
+    /// A tempo word with its row of the table.
+    TempoWord(&'static TempoWord),
     /// Gradually slower.
     Slowing,
     /// Gradually faster.
