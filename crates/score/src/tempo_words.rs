@@ -5,7 +5,10 @@
 //! * Unit: beats a minute; the beat follows the time signature, see [`quarters_in`].
 //! * Source: common practice. The order of the words is the usual one; the numbers lie inside the
 //!   ranges that metronomes print beside them.
-//! * Status: from memory. Composers differ by a third and more on the same word.
+//! * Status: the numbers are from memory. Held against 126 tempo words that stand beside a number in
+//!   open-licensed scores (quartets, two orchestral movements, the music21 corpus), read through [`quarters_in`]: the
+//!   printed tempo is 1.00 times the table's in the middle, half lie between 0.85 and 1.13, 103 within a third.
+//!   Some of those numbers are themselves a playback default. Composers differ by a third and more on one word.
 
 use crate::words::Language::{self, English, French, German, Italian};
 use crate::{Length, Meter, MeterSymbol};
@@ -188,36 +191,41 @@ impl Change {
 
 /// A word's beats a minute as quarter notes a minute under a time signature.
 ///
-/// | beat | quarters a minute |
+/// | time signature | quarters a minute |
 /// |---|---|
-/// | quarter (2/4, 3/4, 4/4, C) | the table's number |
-/// | half (cut time, 2/2, 3/2) | 3/2 of it: the half notes go at 3/4 of the table's number |
-/// | dotted quarter (6/8, 9/8, 12/8), [`MIDDLE_OF_THE_SCALE`] and quicker | 9/8 of it |
-/// | dotted quarter, slower than that: felt in eighths | 3/4 of it |
-/// | eighth (3/8, 2/8, 4/8) | 3/4 of it |
-/// | sixteenth | 1/2 of it |
+/// | 2/4, 3/4, 4/4, C | the table's number |
+/// | cut time, 2/2: two half-note beats | 5/4 of it |
+/// | 3/2, 4/2 | 3/2 of it |
+/// | 6/4, 9/4: dotted halves | 15/8 of it |
+/// | 6/8, 9/8, 12/8: dotted quarters | 9/8 of it |
+/// | 3/8 and other eighths | 3/4 of it |
+/// | sixteenths | 1/2 of it |
 ///
-/// Reason: "Allegro" in cut time is not twice as fast as in common time, and not as fast either.
-/// Source: common practice. Status: from memory.
+/// Reason: "Allegro" in cut time is not twice as fast as in common time, but faster.
+/// Source: common practice, the fractions set by the tempo words that stand beside numbers in
+/// open-licensed scores (string quartets, two orchestral movements, an open corpus).
+/// Status: judged by eye on about forty such places; they scatter by a third.
 ///
 /// ```
 /// use arcata_score::{Length, Meter};
 /// use arcata_score::tempo_words::quarters_in;
 /// let allegro = Length::new(132, 1);
 /// assert_eq!(quarters_in(allegro, &Meter::simple(4, 4)), allegro);
-/// assert_eq!(quarters_in(allegro, &Meter::simple(2, 2)), Length::new(198, 1));
+/// assert_eq!(quarters_in(allegro, &Meter::simple(2, 2)), Length::new(165, 1));
 /// ```
 #[must_use]
 pub fn quarters_in(beats_per_minute: Length, meter: &Meter) -> Length {
     let unit = meter.groups.first().map_or(4, |group| group.unit);
     let count: u32 = meter.groups.iter().map(|group| u32::from(group.count)).sum();
-    let slow = beats_per_minute < Length::new(i64::from(MIDDLE_OF_THE_SCALE), 1);
-    let (numerator, denominator) = match unit {
-        _ if meter.symbol == MeterSymbol::Cut => (3, 2),
-        0..=2 => (3, 2),
-        3..=4 => (1, 1),
-        5..=8 if count > 3 && count.is_multiple_of(3) && !slow => (9, 8),
-        5..=8 => (3, 4),
+    let compound = count > 3 && count.is_multiple_of(3);
+    let (numerator, denominator) = match (unit, count) {
+        _ if meter.symbol == MeterSymbol::Cut => (5, 4),
+        (0..=2, 2) => (5, 4),
+        (0..=2, _) => (3, 2),
+        (3..=4, _) if compound => (15, 8),
+        (3..=4, _) => (1, 1),
+        (5..=8, _) if compound => (9, 8),
+        (5..=8, _) => (3, 4),
         _ => (1, 2),
     };
     beats_per_minute.scaled(numerator, denominator)
@@ -269,10 +277,11 @@ mod tests {
         cut.symbol = MeterSymbol::Cut;
         let cases = [
             (allegro, Meter::simple(3, 4), Length::new(132, 1)),
-            (allegro, cut, Length::new(198, 1)),
+            (allegro, cut, Length::new(165, 1)),
             (allegro, Meter::simple(3, 2), Length::new(198, 1)),
             (allegro, Meter::simple(6, 8), Length::new(297, 2)),
-            (andante, Meter::simple(6, 8), Length::new(57, 1)),
+            (andante, Meter::simple(6, 8), Length::new(171, 2)),
+            (allegro, Meter::simple(6, 4), Length::new(495, 2)),
             (andante, Meter::simple(3, 8), Length::new(57, 1)),
             (andante, Meter::simple(6, 16), Length::new(38, 1)),
         ];

@@ -57,7 +57,7 @@ impl Context {
                 continue;
             }
             let token = &tokens[at];
-            let known = token.number().is_some() || COMPANIONS.contains(&token.text.as_str());
+            let known = token.number().is_some() || COMPANIONS.split(' ').any(|word| word == token.text);
             unknown += usize::from(!known);
             at += 1;
         }
@@ -261,11 +261,18 @@ fn tempo_word(hits: &[Hit], tokens: &[Token]) -> Option<Length> {
         .collect();
     let (first, hit) = named.first()?;
     let beats = |word: &TempoWord| i64::from(word.beats_per_minute);
-    let plain = match named.get(1) {
-        Some((second, _)) if draws(second, first) => Length::new(beats(first) + beats(second), 2),
-        _ => Length::new(beats(first), 1),
+    let drawn = named.get(1).filter(|(second, _)| draws(second, first));
+    let beats = match drawn {
+        Some((second, _)) => Length::new(beats(first) + beats(second), 2),
+        None => Length::new(beats(first), 1),
     };
-    Some(shaded(plain, shade(hit, tokens, named.len())))
+    let shade = match drawn {
+        // Two words already say where between them the tempo lies.
+        Some(_) if held_back(hit, tokens) => Shade::Less,
+        Some(_) => Shade::Plain,
+        None => shade(hit, tokens),
+    };
+    Some(shaded(beats, shade))
 }
 
 /// Whether a second tempo word moves the first.
@@ -285,27 +292,28 @@ enum Shade {
     Less,
 }
 
-fn shade(hit: &Hit, tokens: &[Token], words: usize) -> Shade {
-    if hit.denied == Denial::NotTooMuch {
-        return Shade::Less;
+/// The shade of a tempo word that stands alone.
+fn shade(hit: &Hit, tokens: &[Token]) -> Shade {
+    let says =
+        |list: &[&str], token: Option<&Token>| token.is_some_and(|token| list.contains(&token.text.as_str()));
+    let before = hit.from.checked_sub(1).and_then(|index| tokens.get(index));
+    let after = tokens[hit.to..].iter().find(|token| token.text != "di");
+    if held_back(hit, tokens) || says(LITTLE, before) {
+        Shade::Less
+    } else if says(MUCH, before) || says(MUCH, after) {
+        Shade::More
+    } else {
+        Shade::Plain
     }
-    let before = hit.from.checked_sub(1).map(|index| tokens[index].text.as_str());
-    let after: Vec<&str> = tokens[hit.to..].iter().take(3).map(|token| token.text.as_str()).collect();
-    let after: Vec<&str> =
-        after.into_iter().skip_while(|word| matches!(*word, "ma" | "di" | "mais" | "aber")).collect();
-    match (before, after.as_slice()) {
-        (_, [negation, measure, ..])
-            if NEGATIONS.contains(negation) && (TOO_MUCH.contains(measure) || MUCH.contains(measure)) =>
-        {
-            Shade::Less
-        }
-        // Two words already say where between them the tempo lies.
-        _ if words > 1 => Shade::Plain,
-        (Some(word), _) if LITTLE.contains(&word) => Shade::Less,
-        (Some(word), _) if MUCH.contains(&word) => Shade::More,
-        (_, [word, ..]) if MUCH.contains(word) => Shade::More,
-        _ => Shade::Plain,
-    }
+}
+
+/// "non troppo" before a tempo word, or "ma non troppo" behind it.
+fn held_back(hit: &Hit, tokens: &[Token]) -> bool {
+    let after = tokens[hit.to..].iter().map(|token| token.text.as_str());
+    let mut after = after.skip_while(|word| matches!(*word, "ma" | "mais" | "aber"));
+    let measured = |word: &str| TOO_MUCH.contains(&word) || MUCH.contains(&word);
+    hit.denied == Denial::NotTooMuch
+        || (after.next().is_some_and(|word| NEGATIONS.contains(&word)) && after.next().is_some_and(measured))
 }
 
 fn shaded(beats: Length, shade: Shade) -> Length {
