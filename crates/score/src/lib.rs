@@ -9,9 +9,11 @@
 
 pub mod instrument;
 pub mod model;
+mod read;
 pub mod tempo_words;
 pub mod time;
 pub mod words;
 
 pub use model::*;
+pub use read::read;
 pub use time::{Length, Moment};

@@ -1,0 +1,177 @@
+//! `<notations>`: what is written about a single note.
+
+use arcata_xml::{Element, Tag};
+
+use super::notes::mark_tie;
+use super::numbers::integer_in;
+use super::part_reader::PartReader;
+use super::slurs::SlurMark;
+use super::wavy::WavyMark;
+use crate::{
+    Arpeggio, Articulation, BowDirection, BowMark, ChordRole, Fermata, Harmonic, Note, OpenString, Ornament,
+    Plucked, SlurEnd, SlurLine, TieEnd, Tremolo, TremoloRole,
+};
+
+impl PartReader {
+    /// Reads one `<notations>` of the note at `index`.
+    pub(super) fn read_notations(&mut self, element: Element<'_>, index: usize) {
+        for child in element.children() {
+            match child.tag() {
+                Tag::SLUR => self.read_slur(child, index),
+                Tag::TIED => self.read_tied(child, index),
+                Tag::ARTICULATIONS => {
+                    let note = &mut self.part.notes[index];
+                    child.children().filter_map(articulation).for_each(|mark| {
+                        note.articulations = note.articulations.with(mark);
+                    });
+                }
+                Tag::TECHNICAL => {
+                    let note = &mut self.part.notes[index];
+                    child.children().for_each(|mark| read_technical(note, mark));
+                }
+                Tag::ORNAMENTS => self.read_ornaments(child, index),
+                Tag::FERMATA => self.part.notes[index].fermata = Fermata::Held,
+                Tag::ARPEGGIATE => self.part.notes[index].arpeggio = Arpeggio::Rolled,
+                Tag::NON_ARPEGGIATE => self.part.notes[index].arpeggio = Arpeggio::NotRolled,
+                Tag::DYNAMICS => {
+                    let note = &self.part.notes[index];
+                    let place =
+                        self.place(note.onset.since_start(), note.staff, Some(note.voice), child.id());
+                    self.read_dynamics(child, place);
+                }
+                _ => {}
+            }
+        }
+    }
+
+    fn read_slur(&mut self, element: Element<'_>, index: usize) {
+        let (mut number, mut end, mut line) = (1, None, SlurLine::Solid);
+        for attribute in element.attributes() {
+            match (attribute.name(), attribute.raw_value()) {
+                ("type", "start") => end = Some(SlurEnd::Start),
+                ("type", "stop") => end = Some(SlurEnd::Stop),
+                ("number", value) => number = value.trim().parse().unwrap_or(1),
+                ("line-type", "dashed" | "dotted") => line = SlurLine::Broken,
+                _ => {}
+            }
+        }
+        // `continue` only shapes the curve where a system breaks.
+        if let Some(end) = end {
+            let head = self.chord_head(index);
+            self.slurs.push(SlurMark {
+                note: index as u32,
+                head,
+                bar: self.bar,
+                number,
+                end,
+                line,
+                node: element.id(),
+            });
+        }
+    }
+
+    /// The first note of the chord that a note belongs to.
+    fn chord_head(&self, index: usize) -> u32 {
+        /// No hand holds more, and a hostile file could make the search slow.
+        const LARGEST_CHORD: usize = 64;
+        let notes = &self.part.notes[self.first_note..=index];
+        let mut backwards = notes.iter().rev().take(LARGEST_CHORD);
+        let back = backwards.position(|note| note.chord == ChordRole::Main).unwrap_or(0);
+        (index - back) as u32
+    }
+
+    fn read_tied(&mut self, element: Element<'_>, index: usize) {
+        let tie = &mut self.part.notes[index].tie;
+        if element.attribute("type").as_deref() == Some("let-ring") {
+            tie.to_after = TieEnd::Open;
+            self.ringing.push(index as u32);
+        } else {
+            mark_tie(tie, element);
+        }
+    }
+
+    fn read_ornaments(&mut self, element: Element<'_>, index: usize) {
+        for child in element.children() {
+            let ornament = match child.tag() {
+                Tag::TREMOLO => {
+                    self.part.notes[index].tremolo = Some(read_tremolo(child));
+                    continue;
+                }
+                Tag::WAVY_LINE => {
+                    self.waves.extend(WavyMark::read(child, index as u32));
+                    continue;
+                }
+                Tag::TRILL_MARK => Ornament::Trill,
+                Tag::TURN
+                | Tag::DELAYED_TURN
+                | Tag::INVERTED_TURN
+                | Tag::DELAYED_INVERTED_TURN
+                | Tag::VERTICAL_TURN
+                | Tag::INVERTED_VERTICAL_TURN => Ornament::Turn,
+                Tag::MORDENT | Tag::INVERTED_MORDENT => Ornament::Mordent,
+                Tag::SHAKE | Tag::SCHLEIFER | Tag::HAYDN | Tag::OTHER_ORNAMENT => Ornament::Other,
+                _ => continue,
+            };
+            let known = &mut self.part.notes[index].ornament;
+            // Of two ornaments the first keeps its place, unless it was one that says nothing.
+            if matches!(known, None | Some(Ornament::Other)) {
+                *known = Some(ornament);
+            }
+        }
+    }
+}
+
+fn articulation(element: Element<'_>) -> Option<Articulation> {
+    Some(match element.tag() {
+        Tag::STACCATO => Articulation::Staccato,
+        Tag::STACCATISSIMO => Articulation::Staccatissimo,
+        Tag::TENUTO => Articulation::Tenuto,
+        Tag::DETACHED_LEGATO => Articulation::DetachedLegato,
+        Tag::ACCENT => Articulation::Accent,
+        Tag::STRONG_ACCENT => Articulation::StrongAccent,
+        Tag::SOFT_ACCENT => Articulation::SoftAccent,
+        Tag::STRESS => Articulation::Stress,
+        Tag::UNSTRESS => Articulation::Unstress,
+        Tag::SPICCATO => Articulation::Spiccato,
+        Tag::BREATH_MARK => Articulation::Breath,
+        Tag::CAESURA => Articulation::Caesura,
+        Tag::SCOOP | Tag::PLOP | Tag::DOIT | Tag::FALLOFF => Articulation::Slide,
+        _ => return None,
+    })
+}
+
+fn read_technical(note: &mut Note, mark: Element<'_>) {
+    let technical = &mut note.technical;
+    match mark.tag() {
+        Tag::DOWN_BOW => add_bow_mark(note, BowMark { direction: BowDirection::Down, node: mark.id() }),
+        Tag::UP_BOW => add_bow_mark(note, BowMark { direction: BowDirection::Up, node: mark.id() }),
+        Tag::HARMONIC if mark.child(Tag::ARTIFICIAL).is_some() => technical.harmonic = Harmonic::Artificial,
+        Tag::HARMONIC => technical.harmonic = Harmonic::Natural,
+        Tag::OPEN_STRING => technical.open_string = OpenString::Written,
+        Tag::STRING => {
+            technical.string = integer_in(mark).and_then(|string| u8::try_from(string).ok()).unwrap_or(0);
+        }
+        Tag::SNAP_PIZZICATO => technical.plucked = Plucked::Snap,
+        // The + of MusicXML: on a bowed string it means the left hand plucks.
+        Tag::STOPPED => technical.plucked = Plucked::LeftHand,
+        _ => {}
+    }
+}
+
+fn add_bow_mark(note: &mut Note, mark: BowMark) {
+    match note.bow_mark {
+        None => note.bow_mark = Some(mark),
+        Some(_) => note.more_bow_marks.push(mark),
+    }
+}
+
+fn read_tremolo(element: Element<'_>) -> Tremolo {
+    let (role, unmeasured) = match element.attribute("type").as_deref() {
+        Some("start") => (TremoloRole::PairStart, false),
+        Some("stop") => (TremoloRole::PairStop, false),
+        Some("unmeasured") => (TremoloRole::Single, true),
+        _ => (TremoloRole::Single, false),
+    };
+    let beams = integer_in(element).and_then(|beams| u8::try_from(beams).ok()).unwrap_or(0);
+    Tremolo { beams: if unmeasured { 0 } else { beams.min(8) }, role }
+}
