@@ -5,10 +5,19 @@
 //! no clock, no printing; costs are integers, so that ties are ties on every machine.
 
 pub mod cost;
+pub mod emphasis;
+pub mod lines;
 pub mod logarithm;
+pub mod loudness;
+mod phrase;
 pub mod plan;
+pub mod profile;
 pub mod stroke;
+pub mod techniques;
+pub mod timing;
 
 pub use cost::{Cost, Term};
+pub use lines::{Options, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
+pub use profile::{Profile, Setting};
 pub use stroke::*;

@@ -1,4 +1,5 @@
-//! A small notation for fixtures, and helpers for checks.
+#![doc = include_str!("../README.md")]
+
 mod bars;
 mod changes;
 mod cursor;

@@ -75,7 +75,7 @@ impl Case {
 /// that belongs to no fixture.
 ///
 /// # Examples
-/// ```
+/// ````
 /// let document = "\
 /// ## A slur that is too long
 /// Eight slow bars under one slur.
@@ -91,7 +91,7 @@ impl Case {
 /// assert_eq!(cases[0].music.line, 4);
 /// assert!(cases[0].expects("the slur outlasts the bow"));
 /// # Ok::<(), arcata_testkit::suite::SuiteError>(())
-/// ```
+/// ````
 pub fn parse(markdown: &str) -> Result<Vec<Case>, SuiteError> {
     Ok(read(markdown)?.cases.into_iter().map(|located| located.case).collect())
 }

@@ -279,17 +279,21 @@ fn change_xml(change: &Change, staves: u32) -> String {
             };
             format!("<clef{number}><sign>{}</sign><line>{}</line>{octave}</clef>", clef.sign, clef.sign_line)
         }
-        Change::Transpose(semitones) => {
-            let octaves = semitones / 12;
-            let chromatic = semitones % 12;
-            let octave = if octaves == 0 {
-                String::new()
-            } else {
-                format!("<octave-change>{octaves}</octave-change>")
-            };
-            format!("<transpose><chromatic>{chromatic}</chromatic>{octave}</transpose>")
-        }
+        Change::Transpose(semitones) => transpose_xml(*semitones),
     }
+}
+
+fn transpose_xml(semitones: i32) -> String {
+    // Letters passed in an interval of so many semitones: the simplest spelling, a fifth for seven.
+    const LETTERS: [i32; 12] = [0, 1, 1, 2, 2, 3, 3, 4, 5, 5, 6, 6];
+    let (octaves, chromatic) = (semitones / 12, semitones % 12);
+    let letters = usize::try_from(chromatic.abs()).map_or(0, |size| LETTERS[size]);
+    let diatonic = letters * chromatic.signum();
+    let octaves =
+        if octaves == 0 { String::new() } else { format!("<octave-change>{octaves}</octave-change>") };
+    format!(
+        "<transpose><diatonic>{diatonic}</diatonic><chromatic>{chromatic}</chromatic>{octaves}</transpose>"
+    )
 }
 
 fn metre_xml(metre: &Metre) -> String {

@@ -1,6 +1,6 @@
 //! The notation, feature by feature.
 
-use arcata_testkit::{Fixture, Fraction, Pointer, Tie, musicxml};
+use arcata_testkit::{Detail, Fixture, Fraction, Pointer, Random, Shape, Tie, musicxml, random_fixture};
 
 fn lengths(text: &str) -> Vec<String> {
     let fixture = Fixture::parse(text).unwrap_or_else(|error| panic!("{error}"));
@@ -85,4 +85,229 @@ fn expectations_find_their_notes() {
     assert_eq!(fixture.notes()[3].tie, Tie::Start);
     assert_eq!(fixture.notes()[4].tie, Tie::Stop);
     assert_eq!(fixture.expectations()[0].onset, Fraction::default());
+}
+
+#[test]
+fn the_first_part_gives_metre_repeats_and_endings_to_all() {
+    let xml = musicxml(
+        "time 3/4
+         violin: d'2. |: e' | [1 f' :| [2 g' | time 2/4 a'2 ] | b' |.
+         cello:  d2.  |  e  |    f4 r r |  R |          R   | b2",
+    );
+    assert_eq!(xml.matches("<repeat direction=\"forward\"/>").count(), 2);
+    assert_eq!(xml.matches("<repeat direction=\"backward\"/>").count(), 2);
+    for ending in
+        ["\"1\" type=\"start\"", "\"1\" type=\"stop\"", "\"2\" type=\"start\"", "\"2\" type=\"discontinue\""]
+    {
+        assert_eq!(xml.matches(&format!("<ending number={ending}/>")).count(), 2, "{ending}\n{xml}");
+    }
+    assert_eq!(xml.matches("<beats>2</beats>").count(), 2);
+    assert_eq!(xml.matches("<bar-style>light-heavy</bar-style>").count(), 4);
+}
+
+#[test]
+fn pickups_and_unnumbered_bars_have_their_numbers() {
+    let fixture =
+        Fixture::parse("pickup time 2/4\nviola: c'8 | d'2 | short e'4 :| unnumbered f'4 | R*3 | empty | c'2")
+            .unwrap_or_else(|error| panic!("{error}"));
+    let labels: Vec<String> = fixture.bars().into_iter().map(|bar| bar.label).collect();
+    assert_eq!(labels, ["0", "1", "2", "X1", "3", "4", "5", "6", "7"]);
+    let xml = fixture.musicxml();
+    assert!(xml.contains("<measure number=\"0\" implicit=\"yes\">"));
+    assert!(xml.contains("<measure number=\"X1\" implicit=\"yes\">"));
+    assert!(xml.contains("<multiple-rest>3</multiple-rest>"));
+}
+
+#[test]
+fn slurs_may_meet_nest_and_cross() {
+    let fixture = Fixture::parse("violin: (d'4 (e') f' g') | (a'8 (2b' c'') d'' e'')2 r a'4")
+        .unwrap_or_else(|error| panic!("{error}"));
+    let slurs: Vec<_> =
+        fixture.slurs().iter().map(|slur| (slur.number, slur.first_note, slur.last_note)).collect();
+    assert_eq!(slurs, [(1, 0, 1), (1, 1, 3), (1, 4, 6), (2, 5, 8)]);
+    let xml = fixture.musicxml();
+    assert!(xml.contains("<slur number=\"1\" type=\"stop\"/><slur number=\"1\" type=\"start\"/>"), "{xml}");
+}
+
+#[test]
+fn broken_slurs_and_ties_need_leave() {
+    for (text, expected) in [
+        ("violin: (d'4 e' f' g'", "slur 1 to be closed by the end of the part"),
+        ("violin: d'4 e') f' g'", "slur 1 to be open here"),
+        ("violin: (d'4) e' f' g'", "a slur over more than one note"),
+        ("violin: (d'4 (e' f' g')", "another number, as in (2"),
+        ("violin: d'4~ e' f' g'", "a tie to the same pitch"),
+        ("violin: d'4 e' f' g'~", "a note after the tie"),
+    ] {
+        let message = trouble(text);
+        assert!(message.contains(expected), "{text}: {message}");
+        let broken = format!("broken-slurs broken-ties\n{text}");
+        assert!(Fixture::parse(&broken).is_ok(), "{broken}");
+    }
+    let xml = musicxml("broken-slurs broken-ties\nviolin: (d'4) e'~ f' g'");
+    assert!(xml.contains("<slur number=\"1\" type=\"stop\"/><slur number=\"1\" type=\"start\"/>"), "{xml}");
+    assert_eq!(
+        (xml.matches("<tied type=\"start\"/>").count(), xml.matches("<tied type=\"stop\"/>").count()),
+        (1, 1)
+    );
+}
+
+#[test]
+fn marks_stand_where_musicxml_has_them() {
+    let xml = musicxml("violin: <d'~ a'>4!arp!.!down!fermata!sf <d' b'>!trem3 e'!gliss< f'!gliss>");
+    assert!(xml.contains(
+        "<notations><tied type=\"start\"/><technical><down-bow/></technical>\
+         <articulations><staccato/></articulations><dynamics><sf/></dynamics>\
+         <fermata type=\"upright\"/><arpeggiate/></notations>"
+    ));
+    // The upper note of the chord: not tied, but under the same arpeggio.
+    assert!(xml.contains("<notations><arpeggiate/></notations>"));
+    assert!(xml.contains("<tremolo type=\"single\">3</tremolo>"));
+    assert!(xml.contains("<glissando number=\"1\" type=\"stop\"/>"));
+}
+
+#[test]
+fn voices_go_back_and_stay_level() {
+    let fixture = Fixture::parse("time 2/4\nviola: {{ c''4~ c'' // e'8 f' g'4 }} | c'2")
+        .unwrap_or_else(|e| panic!("{e}"));
+    let voices: Vec<_> = fixture.notes().iter().map(|note| (note.voice, note.onset.to_string())).collect();
+    let wanted = [(1, "0"), (1, "1/4"), (2, "0"), (2, "1/8"), (2, "1/4"), (1, "0")];
+    assert_eq!(voices, wanted.map(|(voice, onset)| (voice, onset.to_owned())));
+    assert!(fixture.musicxml().contains("<backup><duration>4</duration></backup>"));
+    assert!(trouble("time 2/4\nviola: {{ c''2 // e'4 }}").contains("voices of one length, not 1/2 and 1/4"));
+}
+
+#[test]
+fn directions_are_written_before_their_note() {
+    let xml = musicxml(
+        "\"Allegro\" quarter=96\nviolin: pp <=o \"pizz.\" dashes( d'4 e' quarter.=92-96 dashes) == ff f' [B] quarter=half g'",
+    );
+    let order = [
+        "<words>Allegro</words>",
+        "<beat-unit>quarter</beat-unit><per-minute>96</per-minute>",
+        "<pp/>",
+        "<wedge niente=\"yes\" type=\"crescendo\"/>",
+        "<words>pizz.</words>",
+        "<dashes number=\"1\" type=\"start\"/>",
+        "<step>D</step>",
+        "<beat-unit>quarter</beat-unit><beat-unit-dot/><per-minute>92-96</per-minute>",
+        "<wedge type=\"stop\"/>",
+        "<ff/>",
+        "<step>F</step>",
+        "<rehearsal>B</rehearsal>",
+        "<beat-unit>quarter</beat-unit><beat-unit>half</beat-unit>",
+        "<step>G</step>",
+    ];
+    let places: Vec<usize> = order
+        .iter()
+        .map(|text| xml.find(text).unwrap_or_else(|| panic!("{text} is missing in\n{xml}")))
+        .collect();
+    assert!(places.is_sorted(), "{places:?}");
+}
+
+#[test]
+fn headers_reach_the_file() {
+    let xml = musicxml(
+        "title \"Reeds & Water\" composer \"N. N.\" timewise version 3.1 time 3+2/8 key Bb minor
+         double bass [abbreviation Db.; program 44]: d8 e f8 g a",
+    );
+    for text in [
+        "<score-timewise version=\"3.1\">",
+        "<work-title>Reeds &amp; Water</work-title>",
+        "<beats>3+2</beats><beat-type>8</beat-type>",
+        "<fifths>-5</fifths><mode>minor</mode>",
+        "<part-abbreviation>Db.</part-abbreviation>",
+        "<midi-program>44</midi-program>",
+        "<transpose><diatonic>0</diatonic><chromatic>0</chromatic><octave-change>-1</octave-change></transpose>",
+    ] {
+        assert!(xml.contains(text), "{text} is missing in\n{xml}");
+    }
+    let measure = xml.find("<measure").unwrap_or_default();
+    assert!(xml.find("<part id").is_some_and(|part| part > measure));
+}
+
+#[test]
+fn keys_are_found_from_their_tonic() {
+    for (key, fifths) in
+        [("C", 0), ("D", 2), ("Bb", -2), ("F#", 6), ("Cb", -7), ("A minor", 0), ("F# minor", 3)]
+    {
+        let xml = musicxml(&format!("key {key}\nviolin: R"));
+        assert!(xml.contains(&format!("<fifths>{fifths}</fifths>")), "{key}");
+    }
+    assert!(trouble("key G#\nviolin: R").contains("a key"));
+}
+
+#[test]
+fn troubles_are_named_where_they_are() {
+    for (text, place, expected) in [
+        ("violin: d'4 h", "column 13", "a note (a to g)"),
+        ("violin: d'3", "column 11", "a value: 1, 2, 4"),
+        ("violin: d'.", "column 11", "staccato is written"),
+        ("violin: {3:2 d'8 e' f' |", "column 9", "the tuplet to be closed"),
+        ("violin: {{ d'1 // e'1 |", "column 9", "the voices to be closed"),
+        ("violin: d'4!sideways", "column 13", "a mark"),
+        ("violin: <d' a' | ", "column 16", "a note"),
+        ("violin: d'1\ncello: d1 | e", "line 2", "1 bars in cello as in violin, not 2"),
+        ("violin: d'1\n     ^x", "column 6", "the nearest begins in column 9"),
+        ("violin: d'2 e'\n ? D", "column 4", "2 expectations here"),
+        ("violin: d'1 | e'\n ? D | U | D", "column 2", "expectations for 2 bars"),
+        ("? D", "column 1", "a line of music above"),
+        ("tempo 96\nviolin: d'1", "column 1", "a header item"),
+        ("violin: d'4 time 2/4 e'4", "column 13", "at the start of its bar"),
+        ("violin: d'2 | e'2", "bar 1", "the header pickup"),
+        ("time none\nviolin: R", "column 9", "without a metre"),
+        ("", "line 1", "a part line"),
+    ] {
+        let message = trouble(text);
+        assert!(message.contains(place) && message.contains(expected), "{text}:\n{message}");
+    }
+}
+
+#[test]
+fn a_test_panics_with_a_readable_message() {
+    let panic = std::panic::catch_unwind(|| musicxml("violin: d'4 h'")).expect_err("the fixture is wrong");
+    let message = panic.downcast_ref::<String>().map_or("", String::as_str);
+    assert!(
+        message.contains("line 1, column 13") && message.contains("  violin: d'4 h'\n              ^"),
+        "{message}"
+    );
+}
+
+#[test]
+fn strokes_skip_slurs_ties_cues_and_grace_notes() {
+    let fixture = Fixture::parse(
+        "viola: *d'16 *e'16 f'4 (*g'16 a'4 b'4) c''4~ | c''8 d'8!cue <d'~ a'>4 <d' b'>4 {{ (e'8 f') // c'8 d' }}
+         ?      1               2              3     |             4          5            6          7   8",
+    )
+    .unwrap_or_else(|error| panic!("{error}"));
+    let notes: Vec<usize> = fixture.expectations().iter().map(|e| e.note).collect();
+    assert_eq!(notes, [0, 3, 6, 9, 11, 13, 15, 16]);
+}
+
+#[test]
+fn no_text_makes_the_reader_panic() {
+    let alphabet: Vec<char> = " \n|:[](){}<>=~!*/^?\"'.,#_0123456789abcdefgrsRIVtimekyp%é".chars().collect();
+    let mut random = Random::new(11);
+    let mut refused = 0;
+    for seed in 0..3000 {
+        let shape = Shape { parts: 2, bars: 3, detail: Detail::All };
+        let mut text: Vec<char> = random_fixture(seed, shape).chars().collect();
+        for _ in 0..=random.below(4) {
+            let place = random.below(text.len());
+            match random.below(3) {
+                0 => text[place] = *random.pick(&alphabet),
+                1 => text.insert(place, *random.pick(&alphabet)),
+                _ => drop(text.remove(place)),
+            }
+        }
+        let text: String = text.into_iter().collect();
+        match Fixture::parse(&text) {
+            Ok(fixture) => assert!(fixture.musicxml().ends_with("partwise>\n")),
+            Err(error) => {
+                refused += 1;
+                assert!(error.line >= 1 && error.column >= 1 && !error.to_string().is_empty());
+            }
+        }
+    }
+    assert!(refused > 500, "only {refused} texts were refused");
 }

@@ -1,0 +1,130 @@
+//! Where one stroke ends and the next begins.
+
+use arcata_score::{Length, NoteKind, Part, TremoloRole};
+
+use super::events::{ELSEWHERE, Event, Events, Sounding, TieInto};
+
+/// How an event goes on from the one before it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Going {
+    /// A new stroke.
+    Anew,
+    /// In the same stroke, under a slur.
+    Slurred,
+    /// In the same stroke, held by a tie.
+    Tied,
+    /// In the same stroke: the second of two notes of one bowed tremolo.
+    Alternating,
+}
+
+/// A slur from one event to another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+struct Span {
+    first: usize,
+    last: usize,
+}
+
+/// A rest longer than this under a slur ends the stroke.
+const STOP_UNDER_SLUR: Length = Length::QUARTER;
+
+/// How each event goes on; grace notes that a slur joins to the note before are moved there.
+pub(super) fn goings(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Going> {
+    let spans = spans(part, events, is_phrase_mark);
+    let list = &events.list;
+    let mut goings = vec![Going::Anew; list.len()];
+    for (index, span) in spans.iter().enumerate() {
+        // A bow begins where a slur begins: overlapping or chained slurs hand over there.
+        let next = spans.get(index + 1).map_or(usize::MAX, |next| next.first);
+        let last = span.last.min(next.saturating_sub(1));
+        for event in span.first + 1..=last {
+            goings[event] = Going::Slurred;
+        }
+    }
+    for index in 0..list.len() {
+        let Some(before) = index.checked_sub(1).map(|before| &list[before]) else { continue };
+        goings[index] = settle(before, &list[index], goings[index]);
+    }
+    goings
+}
+
+fn settle(before: &Event, event: &Event, slurred: Going) -> Going {
+    if before.stroke == Sounding::Otherwise || event.stroke == Sounding::Otherwise {
+        return Going::Anew;
+    }
+    if event.tie == TieInto::Held && before.end == event.onset {
+        return if slurred == Going::Slurred { slurred } else { Going::Tied };
+    }
+    if event.onset - before.end > STOP_UNDER_SLUR {
+        return Going::Anew;
+    }
+    let pair = before.tremolo == Some(TremoloRole::PairStart) && event.tremolo == Some(TremoloRole::PairStop);
+    if slurred == Going::Anew && pair { Going::Alternating } else { slurred }
+}
+
+/// The slurs that are bows, in order, none inside another.
+fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Span> {
+    let mut spans = Vec::new();
+    for (index, slur) in part.slurs.iter().enumerate() {
+        let at = |id: arcata_score::NoteId| events.of_note.get(id.0 as usize).copied().unwrap_or(ELSEWHERE);
+        let (first, last) = (at(slur.start), at(slur.end));
+        if first == ELSEWHERE || last == ELSEWHERE || first >= last || is_phrase_mark(index) {
+            continue;
+        }
+        let (first, mut last) = (first as usize, last as usize);
+        if part.note(slur.start).voice != events.list[first].voice {
+            continue;
+        }
+        if part.note(slur.end).kind != NoteKind::Ordinary && part.note(slur.start).kind == NoteKind::Ordinary {
+            last -= 1;
+            bring_graces_back(part, &mut events.list, last);
+        }
+        if first < last {
+            spans.push(Span { first, last });
+        }
+    }
+    spans.sort_unstable_by_key(|span| (span.first, std::cmp::Reverse(span.last)));
+    spans.dedup();
+    keep_innermost(&events.list, spans)
+}
+
+/// Moves the grace notes of the event after `index` to the end of event `index`.
+fn bring_graces_back(part: &Part, list: &mut [Event], index: usize) {
+    let Some(after) = list.get_mut(index + 1) else { return };
+    let (graces, mains) = std::mem::take(&mut after.notes)
+        .into_iter()
+        .partition::<Vec<_>, _>(|id| part.note(*id).kind != NoteKind::Ordinary);
+    after.notes = mains;
+    list[index].notes.extend(graces);
+}
+
+/// Drops the spans that hold another one: they are phrase marks. A slur over two notes of one pitch is a
+/// tie written wrongly and turns no slur around it into a phrase mark.
+fn keep_innermost(list: &[Event], spans: Vec<Span>) -> Vec<Span> {
+    let like_a_tie =
+        |span: &Span| span.last == span.first + 1 && list[span.first].pitch == list[span.last].pitch;
+    let mut earliest_end = usize::MAX;
+    let mut kept = Vec::with_capacity(spans.len());
+    for span in spans.into_iter().rev() {
+        if like_a_tie(&span) {
+            kept.push(span);
+            continue;
+        }
+        if span.last < earliest_end {
+            kept.push(span);
+        }
+        earliest_end = earliest_end.min(span.last);
+    }
+    kept.reverse();
+    swallow_ties(kept)
+}
+
+/// A slur like a tie inside a kept slur adds nothing.
+fn swallow_ties(spans: Vec<Span>) -> Vec<Span> {
+    let mut kept: Vec<Span> = Vec::with_capacity(spans.len());
+    for span in spans {
+        if kept.last().is_none_or(|last| span.last > last.last) {
+            kept.push(span);
+        }
+    }
+    kept
+}

@@ -1,0 +1,148 @@
+//! Onsets of a line: what begins together.
+
+use arcata_score::{
+    Arpeggio, Articulations, BowDirection, Fermata, Length, Moment, Note, NoteId, NoteKind, Ornament, Part,
+    Pitch, Plucked, TieEnd, TremoloRole,
+};
+
+use super::voices::Group;
+use crate::techniques::{Contact, Division, Techniques};
+
+/// Not in this line.
+pub(super) const ELSEWHERE: u32 = u32::MAX;
+
+/// All that begins at one moment.
+#[derive(Clone, Debug)]
+pub(crate) struct Event {
+    pub(crate) onset: Moment,
+    pub(crate) end: Moment,
+    pub(crate) bar: u32,
+    /// Grace notes, then notes.
+    pub(crate) notes: Vec<NoteId>,
+    /// The voice of the first note: its slurs count.
+    pub(crate) voice: u16,
+    pub(crate) pitch: Pitch,
+    pub(crate) articulations: Articulations,
+    pub(crate) printed: Option<BowDirection>,
+    pub(crate) tremolo: Option<TremoloRole>,
+    pub(crate) ornament: Option<Ornament>,
+    pub(crate) fermata: Fermata,
+    /// Notes that one player sounds together; 1 where a chord is divided.
+    pub(crate) stopped: usize,
+    pub(crate) rolled: Arpeggio,
+    pub(crate) tie: TieInto,
+    pub(crate) stroke: Sounding,
+}
+
+/// Whether an event is held over from the one before.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum TieInto {
+    /// A new attack.
+    Not,
+    /// Tied from the event before.
+    Held,
+}
+
+/// Whether the bow sounds an event.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Sounding {
+    /// The bow does.
+    Bowed,
+    /// A finger or the stick does.
+    Otherwise,
+}
+
+impl Event {
+    pub(crate) fn length(&self) -> Length {
+        self.end - self.onset
+    }
+}
+
+/// The events of a line, and for each note of the part the event it belongs to.
+pub(super) struct Events {
+    pub(super) list: Vec<Event>,
+    pub(super) of_note: Vec<u32>,
+    /// Rests under a fermata: (onset, length).
+    pub(super) held_rests: Vec<(Moment, Length)>,
+}
+
+pub(super) fn events(part: &Part, staff: u8, group: &Group, techniques: &Techniques) -> Events {
+    let mut list: Vec<Event> = Vec::with_capacity(group.notes.len());
+    let mut of_note = vec![ELSEWHERE; part.notes.len()];
+    for ids in group.notes.chunk_by(|a, b| part.note(*a).onset == part.note(*b).onset) {
+        let (graces, mains): (Vec<NoteId>, Vec<NoteId>) =
+            ids.iter().partition(|id| part.note(**id).kind != NoteKind::Ordinary);
+        if let Some(first) = mains.first() {
+            let event = event(part, *first, graces, &mains, techniques);
+            list.push(event);
+        } else if let Some(before) = list.last_mut() {
+            before.notes.extend(graces);
+        } else {
+            continue;
+        }
+        let index = u32::try_from(list.len() - 1).unwrap_or(ELSEWHERE);
+        for id in ids {
+            of_note[id.0 as usize] = index;
+        }
+    }
+    for index in 1..list.len() {
+        let onset = list[index].onset;
+        let before = &mut list[index - 1];
+        before.end = before.end.min(onset);
+        if is_held(part, &list[index], &of_note, index) {
+            list[index].tie = TieInto::Held;
+        }
+    }
+    let held_rests = part
+        .notes
+        .iter()
+        .filter(|note| note.pitch.is_rest() && note.fermata == Fermata::Held)
+        .filter(|note| (note.staff == staff || part.staves <= 1) && group.voices.contains(&note.voice))
+        .map(|note| (note.onset, note.length))
+        .collect();
+    Events { list, of_note, held_rests }
+}
+
+fn event(
+    part: &Part,
+    first: NoteId,
+    mut notes: Vec<NoteId>,
+    mains: &[NoteId],
+    techniques: &Techniques,
+) -> Event {
+    let leading = part.note(first);
+    let run = techniques.at(leading.onset);
+    let members = || mains.iter().map(|id| part.note(*id));
+    notes.extend_from_slice(mains);
+    let marked = |note: &Note| note.bow_mark.map(|mark| mark.direction);
+    let stopped = if run.division == Division::Divided { 1 } else { mains.len() };
+    let bowed = run.contact == Contact::Arco
+        && members().any(|note| note.technical.plucked == Plucked::None && note.pitch != Pitch::Unpitched);
+    Event {
+        onset: leading.onset,
+        end: leading.onset + leading.length,
+        bar: leading.bar,
+        voice: leading.voice,
+        pitch: leading.pitch,
+        articulations: members().fold(Articulations::default(), |all, note| all.union(note.articulations)),
+        printed: notes.iter().find_map(|id| marked(part.note(*id))),
+        tremolo: members().find_map(|note| note.tremolo.map(|tremolo| tremolo.role)),
+        ornament: members().find_map(|note| note.ornament),
+        fermata: members().map(|note| note.fermata).find(|f| *f == Fermata::Held).unwrap_or_default(),
+        stopped,
+        rolled: members().map(|note| note.arpeggio).find(|a| *a != Arpeggio::None).unwrap_or_default(),
+        tie: TieInto::Not,
+        stroke: if bowed { Sounding::Bowed } else { Sounding::Otherwise },
+        notes,
+    }
+}
+
+/// Whether any note of an event is tied from the event right before it.
+fn is_held(part: &Part, event: &Event, of_note: &[u32], index: usize) -> bool {
+    event.notes.iter().any(|id| match part.note(*id).tie.from_before {
+        TieEnd::Joined(partner) => {
+            of_note.get(partner.0 as usize).is_some_and(|event| *event as usize + 1 == index)
+        }
+        TieEnd::None | TieEnd::Open => false,
+    })
+}

@@ -1,0 +1,143 @@
+//! From a part to its bowing lines: what one player reads, stroke by stroke.
+//!
+//! How notes become strokes, and what is taken in the least surprising way (each such place is also a
+//! matter for the review):
+//! - notes under one slur and tie chains are one stroke; of slurs inside one another the innermost are
+//!   bows and the outer ones phrase marks; where slurs overlap or share a note, a bow begins where a
+//!   slur begins; an inner slur over two notes of one pitch counts as a tie;
+//! - a rest of up to a quarter under a slur stops the bow without ending the stroke, a longer one ends it;
+//! - pizzicato, col legno battuto, plucked single notes, unpitched and cue notes are no strokes; the bow
+//!   is free after them;
+//! - a tremolo is one stroke of kind [`Tremolo`](crate::StrokeKind::Tremolo) whether measured or not;
+//!   two alternating notes under a slur are fingered, and so slurred;
+//! - grace notes belong to the stroke of the note after them, unless a slur from the note before ends on
+//!   them; with no note after them they belong to the note before;
+//! - a printed bow mark inside a slur begins no stroke;
+//! - of several voices on a staff the first with notes in a bar leads; another voice with the same rhythm
+//!   in that bar is a double stop of the same line, one with another rhythm, or any voice while div. is
+//!   in force, goes to a line of its own;
+//! - repeat signs and first endings become repeated stretches; da capo and dal segno do not.
+
+mod bows;
+mod events;
+mod repeats;
+mod strokes;
+mod voices;
+
+pub(crate) use events::{Event, TieInto};
+pub(crate) use strokes::Extent;
+
+use std::collections::BTreeSet;
+
+use arcata_score::{Instrument, Part, Players, Score};
+
+use crate::profile::{Profile, SpeedTable};
+use crate::techniques::Techniques;
+use crate::timing::{TempoChoice, TempoMap};
+use crate::{Force, Line};
+
+/// What shapes the lines besides score and profile.
+#[derive(Clone, Debug, Default)]
+pub struct Options {
+    /// The tempo to reckon with.
+    pub tempo: TempoChoice,
+    /// Slurs taken as phrase marks and not as bows: (index of the part, index into its slurs).
+    pub phrase_marks: BTreeSet<(usize, usize)>,
+    /// Who plays; `None` to go by the score.
+    pub force: Option<Force>,
+}
+
+/// Everything that the lines of all parts share.
+pub struct Reading<'a> {
+    pub(crate) score: &'a Score,
+    pub(crate) profile: &'a Profile,
+    pub(crate) options: &'a Options,
+    /// The seconds of the score.
+    pub tempo: TempoMap,
+}
+
+impl<'a> Reading<'a> {
+    /// Prepares a score to be read part by part.
+    #[must_use]
+    pub fn new(score: &'a Score, profile: &'a Profile, options: &'a Options) -> Self {
+        Self { score, profile, options, tempo: TempoMap::new(score, profile, options.tempo) }
+    }
+
+    /// The bowing lines of a part, staff by staff, leading voices first; none for parts without bows.
+    #[must_use]
+    pub fn lines(&self, part_index: usize) -> Vec<Line> {
+        let Some(part) = self.score.parts.get(part_index).filter(|part| part.instrument.is_bowed()) else {
+            return Vec::new();
+        };
+        let speeds = SpeedTable::new(self.profile, part.instrument);
+        let mut lines = Vec::new();
+        for staff in 1..=part.staves.max(1) {
+            let techniques = Techniques::new(part, staff);
+            for group in voices::groups(self.score, part, staff, &techniques) {
+                let material = strokes::Material {
+                    reading: self,
+                    part_index,
+                    part,
+                    staff,
+                    techniques: &techniques,
+                    speeds: &speeds,
+                };
+                lines.push(strokes::line(&material, &group));
+            }
+        }
+        name_apart(part, &mut lines);
+        lines
+    }
+}
+
+/// The bowing lines of one part. For whole scores prepare a [`Reading`] once.
+#[must_use]
+pub fn lines(score: &Score, part: usize, profile: &Profile, options: &Options) -> Vec<Line> {
+    Reading::new(score, profile, options).lines(part)
+}
+
+/// The bowing lines of every part, in score order.
+#[must_use]
+pub fn all_lines(score: &Score, profile: &Profile, options: &Options) -> Vec<Line> {
+    let reading = Reading::new(score, profile, options);
+    (0..score.parts.len()).flat_map(|part| reading.lines(part)).collect()
+}
+
+/// One player or a section: as the score says, else a section unless the strings are at most two
+/// violins, two violas and two cellos, each with a part, and no bass: then it is chamber music.
+pub(crate) fn force(score: &Score, part: &Part, options: &Options) -> Force {
+    if let Some(force) = options.force {
+        return force;
+    }
+    let count = |instrument| score.parts.iter().filter(|part| part.instrument == instrument).count();
+    let chamber = [Instrument::Violin, Instrument::Viola, Instrument::Cello]
+        .into_iter()
+        .all(|instrument| count(instrument) <= 2)
+        && count(Instrument::Bass) == 0
+        && score.parts.len() <= 8;
+    match part.players {
+        Players::Solo => Force::Solo,
+        Players::Section => Force::Section,
+        Players::Unknown if chamber => Force::Solo,
+        Players::Unknown => Force::Section,
+    }
+}
+
+/// Where a part has several lines, their names say which is which.
+fn name_apart(part: &Part, lines: &mut [Line]) {
+    if lines.len() < 2 {
+        return;
+    }
+    for line in lines {
+        if part.staves > 1 {
+            line.name = format!("{}, staff {}", line.name, line.staff);
+        }
+        let voice = line.voices.first().and_then(|voice| part.voices.get(usize::from(*voice)));
+        if let Some(voice) = voice {
+            line.name = format!("{}, voice {voice}", line.name);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

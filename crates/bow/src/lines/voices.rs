@@ -1,0 +1,96 @@
+//! Which voices of a staff one player reads together.
+
+use arcata_score::{ChordRole, Length, Moment, Note, NoteId, NoteKind, Part, Pitch, Score};
+
+use crate::techniques::{Division, Techniques};
+
+/// The notes of one line, by onset, graces before the notes they belong to.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Group {
+    pub(super) voices: Vec<u16>,
+    pub(super) notes: Vec<NoteId>,
+}
+
+impl Group {
+    fn take(&mut self, voice: u16, notes: &[NoteId]) {
+        if !self.voices.contains(&voice) {
+            self.voices.push(voice);
+        }
+        self.notes.extend_from_slice(notes);
+    }
+}
+
+fn sounds(note: &Note) -> bool {
+    note.kind != NoteKind::Cue && matches!(note.pitch, Pitch::Pitched { .. } | Pitch::Unpitched)
+}
+
+/// The lines of a staff. Every sounding note goes to exactly one of them.
+pub(super) fn groups(score: &Score, part: &Part, staff: u8, techniques: &Techniques) -> Vec<Group> {
+    let ids: Vec<NoteId> = (0u32..)
+        .zip(&part.notes)
+        .filter(|(_, note)| sounds(note) && (note.staff == staff || part.staves <= 1))
+        .map(|(index, _)| NoteId(index))
+        .collect();
+    let mut ranks: Vec<u16> = Vec::new();
+    for id in &ids {
+        let voice = part.note(*id).voice;
+        if !ranks.contains(&voice) {
+            ranks.push(voice);
+        }
+    }
+    ranks.sort_unstable();
+    if ranks.len() < 2 {
+        let group = Group { voices: ranks, notes: ids };
+        return if group.notes.is_empty() { Vec::new() } else { vec![group] };
+    }
+    let mut groups = vec![Group::default(); ranks.len()];
+    for bar in ids.chunk_by(|a, b| part.note(*a).bar == part.note(*b).bar) {
+        share_out(score, part, techniques, &ranks, bar, &mut groups);
+    }
+    for group in &mut groups {
+        group.notes.sort_by_key(|id| (part.note(*id).onset, *id));
+        group.voices.sort_unstable();
+    }
+    groups.retain(|group| !group.notes.is_empty());
+    groups
+}
+
+fn share_out(
+    score: &Score,
+    part: &Part,
+    techniques: &Techniques,
+    ranks: &[u16],
+    bar: &[NoteId],
+    groups: &mut [Group],
+) {
+    let by_voice: Vec<Vec<NoteId>> = ranks
+        .iter()
+        .map(|voice| bar.iter().copied().filter(|id| part.note(*id).voice == *voice).collect())
+        .collect();
+    let divided = bar.first().is_some_and(|id| {
+        let note = part.note(*id);
+        let from = score.bars.get(note.bar as usize).map_or(note.onset, |bar| bar.start);
+        techniques.at(from.max(note.onset)).division == Division::Divided
+    });
+    let mut leader: Option<Vec<(Moment, Length)>> = None;
+    for (rank, notes) in by_voice.iter().enumerate().filter(|(_, notes)| !notes.is_empty()) {
+        let rhythm = rhythm(part, notes);
+        let owner = match &leader {
+            _ if divided => rank,
+            None => 0,
+            Some(leading) if *leading == rhythm => 0,
+            Some(_) => rank,
+        };
+        leader.get_or_insert(rhythm);
+        groups[owner].take(ranks[rank], notes);
+    }
+}
+
+fn rhythm(part: &Part, notes: &[NoteId]) -> Vec<(Moment, Length)> {
+    notes
+        .iter()
+        .map(|id| part.note(*id))
+        .filter(|note| note.kind == NoteKind::Ordinary && note.chord == ChordRole::Main)
+        .map(|note| (note.onset, note.length))
+        .collect()
+}

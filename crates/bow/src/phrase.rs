@@ -1,0 +1,133 @@
+//! Joints of the phrase, in hundredths: 100 for a long rest or the end of a movement.
+
+use arcata_score::{Articulation, BarlineStyle, Fermata, Length, Score};
+
+use crate::lines::{Event, Extent};
+use crate::{PhrasePlace, Stroke, StrokeKind};
+
+/// What is certainly a joint.
+const FULL: u16 = 100;
+/// From here on a joint begins a new count of bars.
+const CLEAR: u16 = 50;
+
+/// Fills in the joints before and after every stroke.
+///
+/// Reasons at one place do not add up beyond the strongest, but a weak one may add to another: rests by
+/// their length, breath marks, fermatas, double bars and repeat signs, the long last note of a slur,
+/// bars that open as the phrase opened, and, as the weakest, every second bar of a phrase.
+pub(crate) fn fill(score: &Score, events: &[Event], extents: &[Extent], strokes: &mut [Stroke]) {
+    let openings = Openings::new(events, score.bars.len());
+    let mut phrase_bar = strokes.first().map_or(0, |stroke| stroke.bar);
+    let mut before = FULL;
+    for index in 0..strokes.len() {
+        let joint_after = match extents.get(index + 1) {
+            None => FULL,
+            Some(next) => {
+                let bars = (phrase_bar, events[next.first].bar);
+                let next_stroke = &strokes[index + 1];
+                let mut joint = certain(score, &strokes[index], next_stroke, &events[extents[index].end - 1]);
+                if next_stroke.offset.is_zero() && bars.1 > bars.0 {
+                    joint += regular(&openings, bars);
+                }
+                joint += after_long_note(&strokes[index], events, extents[index], *next);
+                joint.min(FULL)
+            }
+        };
+        strokes[index].phrase = PhrasePlace { joint_before: before, joint_after };
+        if joint_after >= CLEAR
+            && let Some(next) = strokes.get(index + 1)
+        {
+            phrase_bar = next.bar;
+        }
+        before = joint_after;
+    }
+}
+
+/// The strongest written joint between two strokes.
+fn certain(score: &Score, stroke: &Stroke, next: &Stroke, last: &Event) -> u16 {
+    let rest = next.onset - last.end;
+    let by_rest = if rest >= Length::WHOLE || stroke.silence_after.micros >= 1_500_000 {
+        FULL
+    } else if rest >= Length::QUARTER {
+        50
+    } else if rest >= Length::new(1, 8) {
+        30
+    } else if rest.is_positive() {
+        15
+    } else {
+        0
+    };
+    let has = |mark| last.articulations.has(mark);
+    let by_mark = match () {
+        () if has(Articulation::Caesura) => 90,
+        () if last.fermata == Fermata::Held => 80,
+        () if has(Articulation::Breath) => 70,
+        () => 0,
+    };
+    by_rest.max(by_mark).max(by_barline(score, stroke, next))
+}
+
+/// Double bars and repeat signs that lie between the beginnings of two strokes.
+fn by_barline(score: &Score, stroke: &Stroke, next: &Stroke) -> u16 {
+    (stroke.bar..next.bar)
+        .filter_map(|bar| {
+            let (left_of, right_of) = (score.bars.get(bar as usize)?, score.bars.get(bar as usize + 1)?);
+            let repeat = left_of.right.repeat.is_some() || right_of.left.repeat.is_some();
+            Some(match left_of.right.style {
+                BarlineStyle::Final => FULL,
+                BarlineStyle::Double => 90,
+                BarlineStyle::Single if repeat => 90,
+                BarlineStyle::Single if right_of.rehearsal.is_some() => 40,
+                BarlineStyle::Single => 0,
+            })
+        })
+        .max()
+        .unwrap_or(0)
+}
+
+/// Bars that open like the phrase, and every second bar.
+fn regular(openings: &Openings, (phrase_bar, bar): (u32, u32)) -> u16 {
+    let passed = bar - phrase_bar;
+    let again = passed >= 2 && openings.alike(phrase_bar, bar) && !openings.alike(bar - 1, bar);
+    let second = if passed.is_multiple_of(2) { 10 } else { 0 };
+    second + if again { 20 } else { 0 }
+}
+
+/// A slur's long last note, before something shorter, closes a thought.
+fn after_long_note(stroke: &Stroke, events: &[Event], extent: Extent, next: Extent) -> u16 {
+    let (last, following) = (events[extent.end - 1].length(), events[next.first].length());
+    let long = last >= Length::QUARTER && last >= following * 2;
+    match stroke.kind {
+        _ if !long => 0,
+        StrokeKind::Slurred | StrokeKind::Pulsed => 25,
+        _ => 10,
+    }
+}
+
+/// How each bar of a line opens: a digest of its rhythm.
+struct Openings {
+    digests: Vec<u64>,
+}
+
+impl Openings {
+    fn new(events: &[Event], bars: usize) -> Self {
+        let mut digests = vec![0_u64; bars];
+        for bar in events.chunk_by(|a, b| a.bar == b.bar) {
+            // Any mixing of the lengths will do: equal rhythms give equal digests.
+            let digest = bar.iter().fold(0xcbf2_9ce4_8422_2325_u64, |digest, event| {
+                let length = event.length();
+                let word = length.numerator().cast_unsigned() << 32 ^ length.denominator().cast_unsigned();
+                (digest ^ word).wrapping_mul(0x0000_0100_0000_01b3).rotate_left(17)
+            });
+            if let Some(slot) = bar.first().and_then(|event| digests.get_mut(event.bar as usize)) {
+                *slot = digest;
+            }
+        }
+        Self { digests }
+    }
+
+    fn alike(&self, one: u32, other: u32) -> bool {
+        let digest = |bar: u32| self.digests.get(bar as usize).copied().unwrap_or(0);
+        digest(one) != 0 && digest(one) == digest(other)
+    }
+}

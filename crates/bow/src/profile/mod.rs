@@ -1,0 +1,170 @@
+//! Player profiles: every constant that shapes a result, with unit, reason, source and status.
+//!
+//! Three profiles are shipped. A user's own file says which one it `extends` and overrides single
+//! values with bare numbers:
+//!
+//! ```
+//! use arcata_bow::profile::{Profile, Status};
+//! let profile = Profile::parse("extends = \"amateur\"\n[hair]\nviolin = 560\n").unwrap();
+//! assert_eq!(profile.hair.violin.value, 560);
+//! assert_eq!(profile.hair.violin.status, Status::Yours);
+//! let mistake = Profile::parse("[hair]\nviolon = 560\n").unwrap_err();
+//! assert_eq!((mistake.line, mistake.key.as_str()), (2, "hair.violon"));
+//! ```
+
+mod document;
+mod read;
+mod sections;
+mod setting;
+mod speeds;
+
+use arcata_score::Instrument;
+use serde::Deserialize;
+
+use crate::Seconds;
+pub use read::ProfileError;
+pub use sections::{Assumed, Homes, Named, Speeds, Thresholds, Times, Words};
+pub use setting::{ByInstrument, Setting, Status};
+pub use speeds::SpeedTable;
+
+/// The constants by which one kind of player is judged.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Profile {
+    /// Its name.
+    pub name: String,
+    /// Whom it describes.
+    pub about: String,
+    /// What things are called.
+    pub words: Words,
+    /// Usable hair, millimetres.
+    pub hair: ByInstrument,
+    /// Bow speeds of a violin.
+    pub speed: Speeds,
+    /// Bow speeds of the other instruments, percent of a violin's.
+    pub scale: ByInstrument,
+    /// Where strokes live.
+    pub homes: Homes,
+    /// Times that players need.
+    pub times: Times,
+    /// What is assumed where the score is silent.
+    pub assumed: Assumed,
+    /// Rates of strokes, strokes in 100 s.
+    pub rates: Named,
+    /// Thresholds of the review.
+    pub thresholds: Thresholds,
+    /// Weights of the planner.
+    pub weights: Named,
+    /// All of it as read, for the documented form.
+    #[serde(skip)]
+    table: toml::Table,
+}
+
+/// The profiles that come with the program.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Shipped {
+    /// An experienced player.
+    #[default]
+    Professional,
+    /// A community orchestra's player.
+    Amateur,
+    /// A school orchestra's player.
+    Student,
+}
+
+impl Shipped {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Professional, Self::Amateur, Self::Student];
+
+    /// The name by which a profile extends it.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Professional => "professional",
+            Self::Amateur => "amateur",
+            Self::Student => "student",
+        }
+    }
+
+    fn text(self) -> &'static str {
+        match self {
+            Self::Professional => include_str!("../../profiles/professional.toml"),
+            Self::Amateur => include_str!("../../profiles/amateur.toml"),
+            Self::Student => include_str!("../../profiles/student.toml"),
+        }
+    }
+}
+
+impl Default for Profile {
+    /// The professional profile.
+    fn default() -> Self {
+        Self::shipped(Shipped::Professional)
+    }
+}
+
+impl Profile {
+    /// A profile that comes with the program.
+    #[must_use]
+    #[expect(clippy::expect_used, reason = "the shipped files are part of the program; a test reads each")]
+    pub fn shipped(which: Shipped) -> Self {
+        Self::parse(which.text()).expect("shipped profiles are sound")
+    }
+
+    /// A user's profile from its text.
+    ///
+    /// # Errors
+    /// The first thing that is not TOML, not a known setting, or not an allowed value, with its line.
+    pub fn parse(text: &str) -> Result<Self, ProfileError> {
+        let table = read::read(text)?;
+        Self::try_from_table(table)
+    }
+
+    fn try_from_table(table: toml::Table) -> Result<Self, ProfileError> {
+        let mut profile: Self = table.clone().try_into().map_err(|error: toml::de::Error| ProfileError {
+            line: 1,
+            column: 1,
+            key: String::new(),
+            message: error.message().to_owned(),
+        })?;
+        profile.table = table;
+        Ok(profile)
+    }
+
+    /// Usable hair of an instrument's bow, micrometres.
+    #[must_use]
+    pub fn hair_micrometres(&self, instrument: Instrument) -> i64 {
+        self.hair.of(instrument).value * 1000
+    }
+
+    /// Time to lift the bow and set it down on the spot.
+    #[must_use]
+    pub fn lift(&self) -> Seconds {
+        milliseconds(self.times.lift.value)
+    }
+
+    /// Further time to carry the bow its whole length through the air.
+    #[must_use]
+    pub fn carry(&self) -> Seconds {
+        milliseconds(self.times.carry.value)
+    }
+
+    /// A weight of the planner by its name.
+    #[must_use]
+    pub fn weight(&self, name: &str) -> Option<i64> {
+        self.weights.get(name).map(|setting| setting.value)
+    }
+
+    /// A rate by its name, strokes in 100 s.
+    #[must_use]
+    pub fn rate(&self, name: &str) -> Option<i64> {
+        self.rates.get(name).map(|setting| setting.value)
+    }
+}
+
+/// Milliseconds as real time.
+pub(crate) const fn milliseconds(value: i64) -> Seconds {
+    Seconds::from_micros(value * 1000)
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,76 @@
+use super::*;
+
+#[test]
+fn every_shipped_profile_reads_and_gives_reasons() {
+    for shipped in Shipped::ALL {
+        let profile = Profile::parse(shipped.text()).unwrap();
+        assert_eq!(profile.name, shipped.name());
+        for section in profile.table.values().filter_map(toml::Value::as_table) {
+            for (key, setting) in section {
+                for part in ["unit", "reason", "source", "status"] {
+                    let text = setting.get(part).and_then(toml::Value::as_str).unwrap_or_default();
+                    assert!(!text.is_empty(), "{}: {key} has no {part}", profile.name);
+                }
+                assert_ne!(setting.get("status").and_then(toml::Value::as_str), Some("yours"));
+            }
+        }
+    }
+}
+
+#[test]
+fn a_student_reaches_less_and_lifts_slower_than_a_professional() {
+    let (student, professional) = (Profile::shipped(Shipped::Student), Profile::default());
+    assert!(student.hair.cello.value < professional.hair.cello.value);
+    assert!(student.lift() > professional.lift());
+    assert_eq!(student.homes, professional.homes);
+}
+
+#[test]
+fn every_dynamic_has_three_speeds_in_order() {
+    for shipped in Shipped::ALL {
+        let profile = Profile::shipped(shipped);
+        for setting in profile.speed.in_order() {
+            assert!(setting.value.is_sorted(), "{} {setting:?}", profile.name);
+        }
+    }
+}
+
+#[test]
+fn a_profile_written_out_reads_back_the_same() {
+    let own =
+        Profile::parse("name = \"Ours\"\n[speed]\np = [6, 9, 20]\n[words]\nbar = \"measure\"\n").unwrap();
+    let again = Profile::parse(&own.to_documented_toml()).unwrap();
+    assert_eq!(own, again);
+    assert_eq!(again.words.bar.value, "measure");
+    assert!(own.to_markdown().contains("| `p` | 6 / 9 / 20 | cm/s |"));
+}
+
+#[test]
+fn mistakes_say_where_and_what_is_allowed() {
+    let message = |text: &str| Profile::parse(text).unwrap_err().to_string();
+    let cases = [
+        (
+            "extends = \"soloist\"",
+            "line 1, column 11: extends: no such profile; allowed are professional, amateur, student",
+        ),
+        ("[heir]\nviolin = 1", "line 1, column 2: heir: no such section; allowed are"),
+        (
+            "[hair]\nviolin = 0.6",
+            "line 2, column 10: hair.violin: a whole number from 50 to 1000 is expected (mm)",
+        ),
+        (
+            "[hair]\nviolin = { value = 60, unit = \"cm\" }",
+            "line 2, column 31: hair.violin.unit: the unit is mm",
+        ),
+        (
+            "[speed]\np = [6, 3, 9]",
+            "line 2, column 5: speed.p: 3 whole numbers from small to large are expected",
+        ),
+        ("[words]\nbar = 3", "line 2, column 7: words.bar: a word in quotation marks is expected"),
+        ("[hair\n", "line 1, column 6"),
+    ];
+    for (text, expected) in cases {
+        let said = message(text);
+        assert!(said.starts_with(expected), "{text}: {said}");
+    }
+}
