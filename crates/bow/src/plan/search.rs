@@ -243,17 +243,22 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         let begins = self.begins(index, &links, before);
         let table = &self.travels[self.steps[index].travel];
         let way = stand.direction as usize;
-        let cells = match stand.direction {
-            BowDirection::Down => 0..=stand.cell,
-            BowDirection::Up => stand.cell..=CELLS - 1,
-        };
-        // Ties: the shortest travel.
-        let start = cells
-            .min_by_key(|start| {
-                let used = start.abs_diff(stand.cell);
-                (begins[way][*start].saturating_add(table[used]), used)
-            })
-            .unwrap_or(stand.cell);
+        // Ties: the shortest travel, which is tried first.
+        let mut best = (i32::MAX, stand.cell);
+        for (used, cost) in table.iter().enumerate() {
+            let start = match stand.direction {
+                BowDirection::Down => stand.cell.wrapping_sub(used),
+                BowDirection::Up => stand.cell + used,
+            };
+            if start >= CELLS {
+                break;
+            }
+            let whole = begins[way][start] + cost;
+            if whole < best.0 {
+                best = (whole, start);
+            }
+        }
+        let start = best.1;
         let begin = Stand { direction: stand.direction, cell: start };
         let link = self.link_into(index, &links, before, begin, self.without_place(index, &begins, begin));
         Choice { direction: stand.direction, link, start, end: stand.cell }
