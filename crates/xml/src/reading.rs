@@ -27,7 +27,7 @@ pub(crate) struct Tree {
 const MOST_REMARKS: usize = 64;
 
 pub(crate) fn read_tree(text: &str, limits: &Limits) -> Result<Tree, XmlError> {
-    let mut builder = Builder::new(text, limits)?;
+    let mut builder = Builder::new(text, limits);
     let mut reader = Reader::from_str(text);
     let config = reader.config_mut();
     // The builder compares the names itself, and so can say where the open element began.
@@ -72,16 +72,14 @@ struct Builder<'t> {
 }
 
 impl<'t> Builder<'t> {
-    fn new(text: &'t str, limits: &'t Limits) -> Result<Builder<'t>, XmlError> {
-        if text.starts_with('\u{FEFF}') {
-            // The tokens' offsets would be counted from behind a second mark.
-            return Err(XmlError::new(XmlErrorKind::TextOutsideRoot, Place::START));
-        }
+    fn new(text: &'t str, limits: &'t Limits) -> Builder<'t> {
+        // The tokens' offsets would be counted from behind a mark.
+        debug_assert!(!text.starts_with('\u{FEFF}'), "a text that is XML begins with < or blanks");
         let names = Names::new();
         let nodes = Vec::with_capacity(count_start_tags(text).min(limits.max_elements));
         let tree = Tree { nodes, names, doctype: None, remarks: Vec::new() };
         let has_references = memchr(b'&', text.as_bytes()).is_some();
-        Ok(Builder { text, limits, tree, open: NO_NODE, depth: 0, has_references })
+        Builder { text, limits, tree, open: NO_NODE, depth: 0, has_references }
     }
 
     fn is_inside(&self) -> bool {
