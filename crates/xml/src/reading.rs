@@ -346,3 +346,15 @@ fn count_start_tags(text: &str) -> usize {
     let pairs = bytes.iter().zip(bytes.get(1..).unwrap_or_default());
     pairs.filter(|&(&first, &second)| (first == b'<') & (second != b'/')).count()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_arena_takes_no_more_room_than_it_needs() {
+        let text = format!("<a>{}</a>", "<b><c x='1'/>text</b>\n".repeat(1000));
+        let tree = read_tree(&text, &Limits::default()).unwrap();
+        assert_eq!((tree.nodes.len(), tree.nodes.capacity()), (2001, 2001));
+    }
+}

@@ -102,6 +102,16 @@ fn packed_in_an_unknown_way() {
 }
 
 #[test]
+fn two_members_of_one_name() {
+    let mut bytes = package(&[("score1.xml", SCORE.as_bytes()), ("score2.xml", SCORE.as_bytes())]);
+    while let Some(at) = bytes.windows(6).position(|window| window == b"score2") {
+        bytes[at + 5] = b'1';
+    }
+    let error = refuse(bytes);
+    assert!(error.to_string().contains("two members have the same name"), "{error}");
+}
+
+#[test]
 fn a_member_that_swells() {
     let blank = format!("<a>{}</a>", " ".repeat(8 << 20));
     let bytes = package(&[("readme.txt", b"x"), ("score.xml", blank.as_bytes())]);

@@ -27,8 +27,12 @@ pub(crate) fn package(members: &[(&str, &[u8])]) -> Vec<u8> {
             .unix_permissions(0o640)
             .into_full_options()
             .with_file_comment("kept");
-        writer.start_file(*name, options).unwrap();
-        writer.write_all(bytes).unwrap();
+        if name.ends_with('/') {
+            writer.add_directory(*name, options).unwrap();
+        } else {
+            writer.start_file(*name, options).unwrap();
+            writer.write_all(bytes).unwrap();
+        }
     }
     writer.set_comment("made by nobody").unwrap();
     writer.finish().unwrap().into_inner()
@@ -39,6 +43,7 @@ fn usual() -> Vec<u8> {
     package(&[
         ("mimetype", b"application/vnd.recordare.musicxml"),
         ("META-INF/container.xml", container.as_bytes()),
+        ("pictures/", b""),
         ("pictures/cover.png", b"\x89PNG\r\n\x1A\n not really"),
         ("music/score.xml", SCORE.as_bytes()),
         ("sound.mid", &[7; 5000]),
@@ -73,8 +78,8 @@ fn a_package_names_its_score() {
     let package = Package::open(usual(), &Limits::default()).unwrap();
     assert_eq!(package.score_name(), "music/score.xml");
     assert_eq!(package.score_bytes(), SCORE.as_bytes());
-    assert_eq!(package.members().len(), 5);
-    assert_eq!(package.members()[4].unpacked, 5000);
+    assert_eq!(package.members().len(), 6);
+    assert_eq!(package.members()[5].unpacked, 5000);
     assert_eq!(package.remarks(), []);
 }
 
