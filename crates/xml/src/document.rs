@@ -109,6 +109,10 @@ impl std::fmt::Debug for Document {
 impl Document {
     /// Reads a document.
     ///
+    /// Four faults do no harm here and are let through: `--` inside a comment, `]]>` in text, oddities in
+    /// the XML declaration behind the encoding, and references to entities that are nowhere declared
+    /// (those are [remarked](Document::remarks)).
+    ///
     /// # Errors
     ///
     /// One [`XmlError`] for anything that is not well-formed XML in a known encoding, or that passes a
