@@ -57,8 +57,14 @@ fn divisions_zero_negative_or_not_a_number() {
 }
 
 #[test]
-fn durations_missing_negative_or_not_a_number() {
-    for duration in ["", "<duration>-4</duration>", "<duration>0</duration>", "<duration>long</duration>"] {
+fn durations_missing_negative_endless_or_not_a_number() {
+    for duration in [
+        "",
+        "<duration>-4</duration>",
+        "<duration>0</duration>",
+        "<duration>long</duration>",
+        "<duration>9223372036854775807</duration>",
+    ] {
         let first = format!(
             "<note><pitch><step>C</step><octave>5</octave></pitch>{duration}<type>half</type></note>"
         );
@@ -182,7 +188,8 @@ fn numbers_beyond_all_music_do_not_overflow() {
     )
     .replace("<step>", "<alter>12</alter><step>");
     let score = violin(&[&bar, &note("C5", 16, "")]);
-    assert!(kinds(&score).contains(&ProblemKind::BarOverfull));
+    assert!(kinds(&score).contains(&ProblemKind::Duration));
+    assert!(score.end().since_start() < Length::new(1 << 20, 1));
     assert!(score.parts[0].notes.is_sorted_by_key(|note| note.onset));
 }
 

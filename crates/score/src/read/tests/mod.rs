@@ -3,6 +3,7 @@
 mod bad_input;
 mod bars;
 mod directions;
+mod laws;
 mod marks;
 mod slurs_and_ties;
 mod tempo;

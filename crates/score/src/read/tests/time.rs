@@ -53,6 +53,26 @@ fn timewise_and_partwise_read_alike() {
 }
 
 #[test]
+fn a_part_may_be_missing_from_bars_of_a_timewise_score() {
+    let part = |id: &str| {
+        format!(
+            "<part id=\"{id}\"><attributes><divisions>4</divisions></attributes>{}</part>",
+            note("C5", 16, "")
+        )
+    };
+    let score = score_of(&format!(
+        "<score-timewise><part-list><score-part id=\"P1\"/><score-part id=\"P2\"/></part-list>\
+         <measure number=\"1\">{}</measure><measure number=\"2\">{}{}</measure></score-timewise>",
+        part("P1"),
+        part("P1"),
+        part("P2")
+    ));
+    assert_sound(&score);
+    assert_eq!(score.parts[1].measures.iter().filter(|measure| measure.is_none()).count(), 1);
+    assert_eq!(score.parts[1].notes[0].onset.since_start(), Length::WHOLE);
+}
+
+#[test]
 fn voices_share_a_bar_and_stand_in_the_order_of_time() {
     let bar = [
         voiced("C5", 8, 1, ""),
