@@ -149,10 +149,9 @@ fn finish(reader: PartReader, score: &mut Score, problems: &mut Problems) {
     let bars = &score.bars;
     for rest in bar_rests {
         let rest = &mut part.notes[rest as usize];
-        rest.length = bars[rest.bar as usize].length - rest.onset.since_start();
-        if !rest.length.is_positive() {
-            rest.length = crate::Length::ZERO;
-        }
+        let length = bars[rest.bar as usize].length;
+        rest.onset = rest.onset.min(Moment(length));
+        rest.length = length - rest.onset.since_start();
     }
     for note in &mut part.notes {
         note.onset = bars[note.bar as usize].start + note.onset.since_start();

@@ -60,6 +60,14 @@ fn a_rest_for_the_bar_is_as_long_as_the_bar() {
 }
 
 #[test]
+fn a_second_rest_for_the_bar_finds_no_room() {
+    let rest = "<note><rest measure=\"yes\"/><duration>16</duration></note>";
+    let score = violin(&[&rest.repeat(3)]);
+    assert_eq!(score.bars[0].length, Length::WHOLE);
+    assert_eq!(times(&only_part(&score).notes)[2], (Length::WHOLE, Length::ZERO));
+}
+
+#[test]
 fn bars_are_as_long_as_the_longest_part_and_parts_may_have_fewer() {
     let xml = violin_xml(&[&note("C5", 16, ""), &note("D5", 16, "")]).replace(
         "</score-partwise>",
