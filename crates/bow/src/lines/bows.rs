@@ -36,8 +36,8 @@ pub(super) fn goings(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(u
         // A bow begins where a slur begins: overlapping or chained slurs hand over there.
         let next = spans.get(index + 1).map_or(usize::MAX, |next| next.first);
         let last = span.last.min(next.saturating_sub(1));
-        for event in span.first + 1..=last {
-            goings[event] = Going::Slurred;
+        if let Some(under) = goings.get_mut(span.first + 1..=last) {
+            under.fill(Going::Slurred);
         }
     }
     for index in 0..list.len() {
@@ -74,7 +74,8 @@ fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> boo
         if part.note(slur.start).voice != events.list[first].voice {
             continue;
         }
-        if part.note(slur.end).kind != NoteKind::Ordinary && part.note(slur.start).kind == NoteKind::Ordinary {
+        if part.note(slur.end).kind != NoteKind::Ordinary && part.note(slur.start).kind == NoteKind::Ordinary
+        {
             last -= 1;
             bring_graces_back(part, &mut events.list, last);
         }

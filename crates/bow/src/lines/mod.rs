@@ -38,7 +38,7 @@ use crate::{Force, Line};
 
 /// What shapes the lines besides score and profile.
 #[derive(Clone, Debug, Default)]
-pub struct Options {
+pub struct LineOptions {
     /// The tempo to reckon with.
     pub tempo: TempoChoice,
     /// Slurs taken as phrase marks and not as bows: (index of the part, index into its slurs).
@@ -51,7 +51,7 @@ pub struct Options {
 pub struct Reading<'a> {
     pub(crate) score: &'a Score,
     pub(crate) profile: &'a Profile,
-    pub(crate) options: &'a Options,
+    pub(crate) options: &'a LineOptions,
     /// The seconds of the score.
     pub tempo: TempoMap,
 }
@@ -59,7 +59,7 @@ pub struct Reading<'a> {
 impl<'a> Reading<'a> {
     /// Prepares a score to be read part by part.
     #[must_use]
-    pub fn new(score: &'a Score, profile: &'a Profile, options: &'a Options) -> Self {
+    pub fn new(score: &'a Score, profile: &'a Profile, options: &'a LineOptions) -> Self {
         Self { score, profile, options, tempo: TempoMap::new(score, profile, options.tempo) }
     }
 
@@ -92,20 +92,20 @@ impl<'a> Reading<'a> {
 
 /// The bowing lines of one part. For whole scores prepare a [`Reading`] once.
 #[must_use]
-pub fn lines(score: &Score, part: usize, profile: &Profile, options: &Options) -> Vec<Line> {
+pub fn lines(score: &Score, part: usize, profile: &Profile, options: &LineOptions) -> Vec<Line> {
     Reading::new(score, profile, options).lines(part)
 }
 
 /// The bowing lines of every part, in score order.
 #[must_use]
-pub fn all_lines(score: &Score, profile: &Profile, options: &Options) -> Vec<Line> {
+pub fn all_lines(score: &Score, profile: &Profile, options: &LineOptions) -> Vec<Line> {
     let reading = Reading::new(score, profile, options);
     (0..score.parts.len()).flat_map(|part| reading.lines(part)).collect()
 }
 
 /// One player or a section: as the score says, else a section unless the strings are at most two
 /// violins, two violas and two cellos, each with a part, and no bass: then it is chamber music.
-pub(crate) fn force(score: &Score, part: &Part, options: &Options) -> Force {
+pub(crate) fn force(score: &Score, part: &Part, options: &LineOptions) -> Force {
     if let Some(force) = options.force {
         return force;
     }
