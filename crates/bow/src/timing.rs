@@ -153,7 +153,7 @@ impl TempoMap {
     pub fn at(&self, moment: Moment) -> Seconds {
         let segment = self.segment_at(moment);
         let nanos = segment.nanos + segment.nanos_after(moment - segment.start);
-        Seconds::from_micros(i64::try_from(nanos.max(0) / 1000).unwrap_or(i64::MAX))
+        Seconds::from_micros(i64::try_from((nanos.max(0) + 500) / 1000).unwrap_or(i64::MAX))
     }
 
     /// Real time between two moments.
