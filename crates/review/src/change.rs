@@ -27,14 +27,8 @@ pub enum Change {
 }
 
 /// Containers that mean nothing without content.
-const CONTAINERS: [Tag; 6] = [
-    Tag::NOTATIONS,
-    Tag::TECHNICAL,
-    Tag::ARTICULATIONS,
-    Tag::ORNAMENTS,
-    Tag::DIRECTION,
-    Tag::DIRECTION_TYPE,
-];
+const CONTAINERS: [Tag; 6] =
+    [Tag::NOTATIONS, Tag::TECHNICAL, Tag::ARTICULATIONS, Tag::ORNAMENTS, Tag::DIRECTION, Tag::DIRECTION_TYPE];
 
 /// The edits that make the changes, sorted and disjoint; empty when the file does not hold the
 /// elements, or the changes touch each other.

@@ -87,9 +87,10 @@ impl<'a> Findings<'a> {
         let mut first_of: BTreeMap<(String, Severity, String), usize> = BTreeMap::new();
         let mut gathered: Vec<Draft> = Vec::new();
         for draft in drafts {
-            let key = draft.cause.clone().map(|cause| {
-                (draft.finding.place.section.clone(), draft.finding.severity, cause)
-            });
+            let key = draft
+                .cause
+                .clone()
+                .map(|cause| (draft.finding.place.section.clone(), draft.finding.severity, cause));
             match key.as_ref().and_then(|key| first_of.get(key)) {
                 Some(first) => gathered[*first].join(draft),
                 None => {

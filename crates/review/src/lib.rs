@@ -9,6 +9,7 @@ pub mod change;
 mod finding;
 mod findings;
 pub mod mechanics;
+mod other_bow;
 mod player;
 mod register;
 mod review;

@@ -1,41 +1,68 @@
 //! What a piece's player brings: words, hair, thresholds, and how places are said.
 
-use arcata_bow::{Line, PlanSettings, Written};
-use arcata_score::{Note, Part};
+use arcata_bow::plan::Reach;
+use arcata_bow::{Line, PlanSettings, Stroke, StrokeKind, Weights, Written};
+use arcata_score::{Instrument, Moment, Note, Part};
 
 use crate::beats::beat_in_bar;
-use crate::words::{Words, beat_text};
+use crate::words::beat_text;
 use crate::{Draft, FindingPlace, Piece, Thresholds};
 
 impl Piece<'_> {
-    /// The words the player uses.
+    /// "bar" or "measure", as the player says.
     #[must_use]
-    pub fn words(&self) -> Words {
-        Words::default()
+    pub fn bar_word(&self) -> &str {
+        &self.profile.words.bar.value
+    }
+
+    /// "frog" or "heel".
+    #[must_use]
+    pub fn frog_word(&self) -> &str {
+        &self.profile.words.frog.value
+    }
+
+    /// "tip" or "point".
+    #[must_use]
+    pub fn tip_word(&self) -> &str {
+        &self.profile.words.tip.value
+    }
+
+    /// "stand" or "desk".
+    #[must_use]
+    pub fn stand_word(&self) -> &str {
+        &self.profile.words.stand.value
     }
 
     /// What counts as too much for this player.
     #[must_use]
     pub fn thresholds(&self) -> Thresholds {
-        Thresholds::default()
+        Thresholds::of(self.profile)
     }
 
     /// Usable hair of a line's bow, micrometres.
     #[must_use]
     pub fn hair(&self, line: usize) -> i64 {
-        self.plan_settings(line).reach.hair
+        let instrument = self.lines.get(line).map_or(Instrument::Violin, |line| line.instrument);
+        self.profile.hair_micrometres(instrument)
     }
 
-    /// How a line is planned.
+    /// How a line is planned by this player.
     #[must_use]
-    pub fn plan_settings(&self, _line: usize) -> PlanSettings {
-        PlanSettings::default()
+    pub fn plan_settings(&self, line: usize) -> PlanSettings {
+        let mut weights = Weights::default();
+        for (name, weight) in weights.named() {
+            if let Some(value) = self.profile.weight(name) {
+                *weight = value;
+            }
+        }
+        let reach = Reach { hair: self.hair(line), lift: self.profile.lift(), carry: self.profile.carry() };
+        PlanSettings { weights, reach, ..PlanSettings::default() }
     }
 
     /// "bar 12, beat 3".
     #[must_use]
     pub fn where_is(&self, place: &FindingPlace) -> String {
-        format!("{} {}, beat {}", self.words().bar(), place.bar_label, place.beat_text())
+        format!("{} {}, beat {}", self.bar_word(), place.bar_label, place.beat_text())
     }
 
     /// A note's place seen from another: "beat 3" in the same bar, "bar 13, beat 1" elsewhere.
@@ -47,7 +74,38 @@ impl Piece<'_> {
             return format!("beat {beat}");
         }
         let label = self.score.bars.get(note.bar as usize).map_or("", |bar| bar.label.as_str());
-        format!("{} {label}, beat {beat}", self.words().bar())
+        format!("{} {label}, beat {beat}", self.bar_word())
+    }
+
+    /// "bar 12, beat 3" for a stroke of a line.
+    #[must_use]
+    pub fn stroke_is_at(&self, line: usize, stroke: &Stroke) -> String {
+        let part = self.lines.get(line).and_then(|line| self.score.parts.get(line.part));
+        let meter = part.and_then(|part| part.meter_at(stroke.bar));
+        let beat = meter.map_or_else(String::new, |meter| beat_text(beat_in_bar(meter, stroke.offset)));
+        let label = self.score.bars.get(stroke.bar as usize).map_or("", |bar| bar.label.as_str());
+        format!("{} {label}, beat {beat}", self.bar_word())
+    }
+
+    /// The printed number of the bar that holds a moment.
+    #[must_use]
+    pub fn bar_label_at(&self, at: Moment) -> &str {
+        let bar = self.score.bar_at(at).and_then(|bar| self.score.bars.get(bar as usize));
+        bar.map_or("", |bar| bar.label.as_str())
+    }
+
+    /// How long it takes to lift the bow at one place and set it down at another (thousandths of the
+    /// hair), microseconds.
+    #[must_use]
+    pub fn lift_time(&self, from: u16, to: u16) -> i64 {
+        let (lift, carry) = (self.profile.lift().micros, self.profile.carry().micros);
+        lift + carry * i64::from(from.abs_diff(to)) / 1000
+    }
+
+    /// Whether the direction after a stroke is free whatever it was.
+    #[must_use]
+    pub fn is_free_after(&self, stroke: &Stroke) -> bool {
+        stroke.kind == StrokeKind::Tremolo
     }
 
     /// Says that the seconds of a draft rest on an assumed tempo, when they do.

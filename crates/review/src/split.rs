@@ -13,8 +13,19 @@ use crate::{FindingPlace, Piece};
 pub(crate) struct Split {
     part: usize,
     slur: Slur,
-    /// The last note of each piece but the last, with the first note of the next.
-    joints: Vec<(NoteId, NoteId)>,
+    /// First and last note of each piece; a piece of one note needs no slur.
+    pieces: Vec<(NoteId, NoteId)>,
+}
+
+/// Which side of a cut keeps its slur.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Keep {
+    /// The notes before the cut.
+    Before,
+    /// The notes after it.
+    After,
+    /// Both.
+    Both,
 }
 
 /// The pieces of a stroke's slur that each last no longer than `longest` microseconds, cut at the
@@ -28,15 +39,32 @@ pub(crate) fn evenly(piece: &Piece<'_>, line: &Line, stroke: &Stroke, longest: i
         return None;
     }
     let cuts = cheapest_cuts(piece, part, stroke, &chain, &moments, longest)?;
-    let joints: Vec<_> = cuts.into_iter().map(|cut| (chain[cut - 1], chain[cut])).collect();
-    (!joints.is_empty()).then_some(Split { part: line.part, slur, joints })
+    if cuts.is_empty() {
+        return None;
+    }
+    let starts = std::iter::once(0).chain(cuts.iter().copied());
+    let ends = cuts.iter().copied().chain(std::iter::once(chain.len()));
+    let pieces = starts.zip(ends).map(|(from, to)| (chain[from], chain[to - 1])).collect();
+    Some(Split { part: line.part, slur, pieces })
 }
 
-/// A slur in two, at one of its notes.
-pub(crate) fn before_note(part_index: usize, part: &Part, slur: &Slur, first: NoteId) -> Option<Split> {
+/// A slur cut before one of its notes.
+pub(crate) fn before_note(
+    part_index: usize,
+    part: &Part,
+    slur: &Slur,
+    first: NoteId,
+    keep: Keep,
+) -> Option<Split> {
     let chain = notes_under(part, slur);
     let cut = chain.iter().position(|id| *id == first).filter(|cut| *cut > 0)?;
-    Some(Split { part: part_index, slur: *slur, joints: vec![(chain[cut - 1], chain[cut])] })
+    let (before, after) = ((chain[0], chain[cut - 1]), (chain[cut], chain[chain.len() - 1]));
+    let pieces = match keep {
+        Keep::Before => vec![before],
+        Keep::After => vec![after],
+        Keep::Both => vec![before, after],
+    };
+    Some(Split { part: part_index, slur: *slur, pieces })
 }
 
 /// The slur that makes a stroke: it begins on the stroke's first note and ends on its last.
@@ -129,23 +157,35 @@ fn share(length: Length, whole: Length, micros: i64) -> i64 {
 }
 
 impl Split {
-    /// Where the new slurs begin, as said: "beat 3, and beat 1 of bar 13".
+    /// Where the new slurs begin, as said: "beat 3 and bar 13, beat 1".
     pub(crate) fn places(&self, piece: &Piece<'_>, from: &FindingPlace) -> String {
         let part = &piece.score.parts[self.part];
-        let starts = self.joints.iter().filter_map(|(_, first)| note(part, *first));
+        let starts = self.pieces.iter().skip(1).filter_map(|(first, _)| note(part, *first));
         let said: Vec<String> = starts.map(|note| piece.said_from(from, part, note)).collect();
         said.join(" and ")
     }
 
-    /// The changes: each piece but the last gets an end, each but the first a beginning.
+    /// The changes: an end and a beginning at every cut, the old ends gone where no piece needs them.
     pub(crate) fn changes(&self, piece: &Piece<'_>) -> Vec<Change> {
         let part = &piece.score.parts[self.part];
-        let number = self.slur.number;
-        let slur = |id: NoteId, edge: &str| {
-            let xml = format!("<slur number=\"{number}\" type=\"{edge}\"/>");
-            note(part, id).map(|note| Change::Notation { note: note.node, xml })
-        };
-        let both = |(last, first): &(NoteId, NoteId)| [slur(*last, "stop"), slur(*first, "start")];
-        self.joints.iter().flat_map(both).flatten().collect()
+        let slurred: Vec<_> = self.pieces.iter().filter(|(first, last)| first != last).collect();
+        let mut changes = Vec::new();
+        if !slurred.iter().any(|(first, _)| *first == self.slur.start) {
+            changes.push(Change::Remove(self.slur.start_node));
+        }
+        if !slurred.iter().any(|(_, last)| *last == self.slur.end) {
+            changes.push(Change::Remove(self.slur.end_node));
+        }
+        for (first, last) in slurred {
+            let starts = (*first != self.slur.start).then(|| self.edge(part, *first, "start"));
+            let stops = (*last != self.slur.end).then(|| self.edge(part, *last, "stop"));
+            changes.extend([starts, stops].into_iter().flatten().flatten());
+        }
+        changes
+    }
+
+    fn edge(&self, part: &Part, id: NoteId, edge: &str) -> Option<Change> {
+        let xml = format!("<slur number=\"{}\" type=\"{edge}\"/>", self.slur.number);
+        note(part, id).map(|note| Change::Notation { note: note.node, xml })
     }
 }

@@ -2,97 +2,6 @@
 
 use arcata_score::{BowDirection, Length};
 
-/// Which of two English terms is used; never a mix.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub struct Words {
-    /// bar or measure
-    pub bar: BarWord,
-    /// frog or heel
-    pub frog: FrogWord,
-    /// tip or point
-    pub tip: TipWord,
-    /// stand or desk
-    pub stand: StandWord,
-}
-
-/// What a bar is called.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub enum BarWord {
-    /// bar
-    #[default]
-    Bar,
-    /// measure
-    Measure,
-}
-
-/// What the end of the bow in the hand is called.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub enum FrogWord {
-    /// frog
-    #[default]
-    Frog,
-    /// heel
-    Heel,
-}
-
-/// What the far end of the bow is called.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub enum TipWord {
-    /// tip
-    #[default]
-    Tip,
-    /// point
-    Point,
-}
-
-/// What two players share.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub enum StandWord {
-    /// stand
-    #[default]
-    Stand,
-    /// desk
-    Desk,
-}
-
-impl Words {
-    /// "bar" or "measure".
-    #[must_use]
-    pub const fn bar(self) -> &'static str {
-        match self.bar {
-            BarWord::Bar => "bar",
-            BarWord::Measure => "measure",
-        }
-    }
-
-    /// "frog" or "heel".
-    #[must_use]
-    pub const fn frog(self) -> &'static str {
-        match self.frog {
-            FrogWord::Frog => "frog",
-            FrogWord::Heel => "heel",
-        }
-    }
-
-    /// "tip" or "point".
-    #[must_use]
-    pub const fn tip(self) -> &'static str {
-        match self.tip {
-            TipWord::Tip => "tip",
-            TipWord::Point => "point",
-        }
-    }
-
-    /// "stand" or "desk".
-    #[must_use]
-    pub const fn stand(self) -> &'static str {
-        match self.stand {
-            StandWord::Stand => "stand",
-            StandWord::Desk => "desk",
-        }
-    }
-}
-
 /// "down-bow" or "up-bow".
 #[must_use]
 pub const fn bow(direction: BowDirection) -> &'static str {
@@ -138,4 +47,13 @@ pub fn beat_text(beat: Length) -> String {
 pub fn seconds(micros: i64) -> String {
     let tenths = (micros + 50_000) / 100_000;
     format!("{}.{} s", tenths / 10, tenths % 10)
+}
+
+/// "a down-bow" or "an up-bow".
+#[must_use]
+pub const fn a_bow(direction: BowDirection) -> &'static str {
+    match direction {
+        BowDirection::Down => "a down-bow",
+        BowDirection::Up => "an up-bow",
+    }
 }

@@ -74,7 +74,8 @@ fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> boo
         if part.note(slur.start).voice != events.list[first].voice {
             continue;
         }
-        if part.note(slur.end).kind != NoteKind::Ordinary && part.note(slur.start).kind == NoteKind::Ordinary {
+        if part.note(slur.end).kind != NoteKind::Ordinary && part.note(slur.start).kind == NoteKind::Ordinary
+        {
             last -= 1;
             bring_graces_back(part, &mut events.list, last);
         }

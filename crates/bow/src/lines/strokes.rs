@@ -11,9 +11,7 @@ use crate::loudness::LoudnessCurve;
 use crate::phrase;
 use crate::profile::{Homes, SpeedTable, milliseconds};
 use crate::techniques::Techniques;
-use crate::{
-    BowInterval, Emphasis, Join, Line, Loudness, PhrasePlace, Seconds, Stroke, StrokeKind, Written,
-};
+use crate::{BowInterval, Emphasis, Join, Line, Loudness, PhrasePlace, Seconds, Stroke, StrokeKind, Written};
 
 /// What the strokes of a line are made from.
 pub(super) struct Material<'a> {
@@ -55,9 +53,7 @@ pub(super) fn line(material: &Material<'_>, group: &Group) -> Line {
         instrument: part.instrument,
         force: force(reading.score, part, reading.options),
         repeats: repeats::stretches(reading.score, &reading.tempo, &strokes),
-        tempo_written: strokes
-            .first()
-            .map_or(Written::Assumed, |stroke| reading.tempo.written(stroke.onset)),
+        tempo_written: strokes.first().map_or(Written::Assumed, |stroke| reading.tempo.written(stroke.onset)),
         strokes,
     }
 }
@@ -269,9 +265,10 @@ fn attacks(events: &[Event]) -> u16 {
 
 fn kind(events: &[Event], goings: &[Going]) -> StrokeKind {
     let first = &events[0];
-    let fingered = events.windows(2).zip(&goings[1..]).any(|(pair, going)| {
-        pair[0].tremolo == Some(TremoloRole::PairStart) && *going == Going::Slurred
-    });
+    let fingered = events
+        .windows(2)
+        .zip(&goings[1..])
+        .any(|(pair, going)| pair[0].tremolo == Some(TremoloRole::PairStart) && *going == Going::Slurred);
     if !fingered && events.iter().any(|event| event.tremolo.is_some()) {
         return StrokeKind::Tremolo;
     }

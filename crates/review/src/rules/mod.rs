@@ -29,4 +29,30 @@ register! {
         bow_drift: BowDrift,
         rushed_return: RushedReturn,
     }
+    slurs {
+        crossing_slurs: CrossingSlurs,
+        broken_slur: BrokenSlur,
+        slur_over_change: SlurOverChange,
+    }
+    beat {
+        silent_downbeat: SilentDownbeat,
+        beat_on_up_bow: BeatOnUpBow,
+        repeat_comes_back_reversed: RepeatComesBackReversed,
+    }
+    direction {
+        swell_against_bow: SwellAgainstBow,
+        ending_on_up_bow: EndingOnUpBow,
+        no_time_to_retake: NoTimeToRetake,
+    }
+    states {
+        missing_arco: MissingArco,
+    }
+    marks {
+        mark_states_the_obvious: MarkStatesTheObvious,
+        mark_cannot_be: MarkCannotBe,
+    }
+    parts {
+        entry_without_dynamic: EntryWithoutDynamic,
+        no_tempo: NoTempo,
+    }
 }

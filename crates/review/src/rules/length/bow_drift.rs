@@ -11,7 +11,7 @@
 //! sticks out because it rushes.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=72
 //! part Violin
@@ -35,7 +35,7 @@ use arcata_bow::{Join, Line, Stroke, StrokeKind};
 use arcata_score::BowDirection;
 
 use crate::mechanics::preferred_travel;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, Thresholds};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -110,7 +110,7 @@ fn alike(again: &Stroke, first: &Stroke) -> bool {
 
 fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Option<Draft> {
     let (line, thresholds) = (&piece.lines[at], piece.thresholds());
-    if run.times < thresholds.drift_repetitions {
+    if run.times < Thresholds::DRIFT_REPETITIONS || !lasts(piece, line, run, thresholds.drift_bars) {
         return None;
     }
     let (mut there, mut back) = (0i64, 0i64);
@@ -121,12 +121,12 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
     let net = (there - back) * i64::try_from(run.times).unwrap_or(1);
     let (more, less) = (there.max(back), there.min(back));
     let level = centibels(more.unsigned_abs(), less.unsigned_abs().max(1));
-    if net.abs() < thresholds.drift_travel || level < thresholds.drift_level {
+    if net.abs() < thresholds.drift_travel || level < Thresholds::DRIFT_LEVEL {
         return None;
     }
     let first = piece.planned(at).get(run.first).map_or(BowDirection::Down, |planned| planned.direction);
     let to_tip = (net > 0) == (first == BowDirection::Down);
-    let end = if to_tip { piece.words().tip() } else { piece.words().frog() };
+    let end = if to_tip { piece.tip_word() } else { piece.frog_word() };
     let draft = found.at_stroke(Severity::C, at, run.first);
     let sentence = format!(
         "From {} the same pattern comes {} times, and as it comes it carries the bow towards the {end}: \
@@ -152,4 +152,11 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
             "Split the long slur, so that the down-bows and the up-bows of the pattern weigh alike.",
         );
     Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// Whether the run lasts so many of the bars it begins in.
+fn lasts(piece: &Piece<'_>, line: &Line, run: &Run, bars: i64) -> bool {
+    let (first, last) = (&line.strokes[run.first], &line.strokes[run.end() - 1]);
+    let bar = piece.score.bars.get(first.bar as usize);
+    bar.is_some_and(|bar| last.onset + last.length - first.onset >= bar.length * bars)
 }

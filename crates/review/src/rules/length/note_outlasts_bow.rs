@@ -10,7 +10,7 @@
 //! known.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=60
 //! part Violin
@@ -74,7 +74,7 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
     let hair = piece.hair(at);
     let ratio = share_of_longest(stroke, hair);
     let part = piece.score.parts.get(line.part)?;
-    if ratio <= 1000 || free_bowing(part, stroke.onset) || is_pedal(piece, at, index) {
+    if ratio <= piece.thresholds().note_too_long || free_bowing(part, stroke.onset) || is_pedal(piece, at, index) {
         return None;
     }
     let severity = match line.force {
@@ -102,7 +102,7 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
             ProposalKind::Stagger,
             format!(
                 "Let the players of each {} change bow at different times, unheard.",
-                piece.words().stand()
+                piece.stand_word()
             ),
         ),
         Force::Solo => draft.propose(

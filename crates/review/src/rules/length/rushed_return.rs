@@ -9,7 +9,7 @@
 //! player wants it, and no marking of the dynamic takes it away.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=60
 //! part Violin
@@ -33,7 +33,7 @@ use arcata_bow::logarithm::centibels;
 use arcata_bow::{Link, StrokeKind};
 
 use crate::mechanics::{dynamic_name, planned_travel, speed_over};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, Thresholds};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -67,7 +67,7 @@ impl Rule for RushedReturn {
 fn rushed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
     let (line, thresholds) = (&piece.lines[at], piece.thresholds());
     let (stroke, planned) = (&line.strokes[index], piece.planned(at).get(index)?);
-    let short = stroke.note_count == 1 && stroke.duration.micros <= thresholds.return_longest;
+    let short = stroke.note_count == 1 && stroke.duration.micros <= Thresholds::RETURN_LONGEST;
     let wants_weight = stroke.emphasis.accent > 0 || stroke.kind == StrokeKind::Tremolo;
     if !short || wants_weight || !between_longer(piece, at, index) {
         return None;

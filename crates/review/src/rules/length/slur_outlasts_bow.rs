@@ -11,7 +11,7 @@
 //! say so in another way.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4
 //! quarter=60
 //! part Violin
@@ -115,7 +115,7 @@ fn with_proposals(piece: &Piece<'_>, draft: Draft, at: usize, index: usize, long
             ProposalKind::Stagger,
             format!(
                 "Let the players of each {} change bow at different times, unheard.",
-                piece.words().stand()
+                piece.stand_word()
             ),
         );
     }

@@ -9,7 +9,7 @@
 //! over from an edit, and export from one program into another multiplies them.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4  quarter=80  leave broken slurs
 //! violin: mf (c'4 d' e' f' | g'1 |.
 //! ```

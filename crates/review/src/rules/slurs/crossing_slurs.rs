@@ -8,7 +8,7 @@
 //! differently, and the section asks.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4  quarter=80
 //! violin: mf (c'4 2(d' e') f')2 | c'1 |.
 //! ```

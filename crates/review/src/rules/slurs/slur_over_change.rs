@@ -8,13 +8,14 @@
 //! string, so either the slur or the word stands in the wrong place and the player must guess which.
 //!
 //! ## Example
-//! ```fixture
+//! ```music
 //! time 4/4  quarter=80
 //! violin: mf (c'4 d' "pizz." e' f') | g'1 |.
 //! ```
 //!
 //! ## What it proposes
-//! To split the slur where the word stands (split, writer's choice).
+//! To end the slur before pizz., to begin it at arco, to split it at a change of mute (split, writer's
+//! choice).
 //!
 //! ## What it cannot know
 //! Whether the word only stands too early. Left-hand pizzicato under a slur is no change of state and is
@@ -25,6 +26,7 @@
 
 use arcata_score::{Instruction, Meaning, NoteId, Part, Slur};
 
+use crate::split::Keep;
 use crate::under_slur::{main_notes, solid_slurs};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity, split};
 
@@ -92,13 +94,22 @@ fn changed(
     let sentence =
         format!("\"{word}\" at {} stands in the middle of a slur.", piece.where_is(draft.place()));
     let draft = draft.say(sentence);
+    let keep = match said.meaning {
+        Meaning::Pizzicato => Keep::Before,
+        Meaning::Arco => Keep::After,
+        _ => Keep::Both,
+    };
     let first = first_note_from(part, slur, said);
-    match first.and_then(|first| split::before_note(part_index, part, slur, first)) {
+    match first.and_then(|first| split::before_note(part_index, part, slur, first, keep)) {
         None => draft,
         Some(split) => draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::Split,
-            format!("End the slur before \"{word}\", and begin a new one after it if one is wanted."),
+            match keep {
+                Keep::Before => format!("End the slur before \"{word}\"."),
+                Keep::After => format!("Begin the slur at \"{word}\"."),
+                Keep::Both => format!("Split the slur at \"{word}\"."),
+            },
             split.changes(piece),
         ),
     }

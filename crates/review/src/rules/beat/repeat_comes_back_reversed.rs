@@ -1,0 +1,98 @@
+//! # A repeat comes back on the other bow
+//!
+//! ## What it finds
+//! A repeated section whose end leaves the player, as it comes, on the other bow than the one it began
+//! with, and gives no time to lift at the repeat sign.
+//!
+//! ## Why it matters
+//! The same printing must serve both passes. The player either plays the whole second pass with the bow
+//! reversed, against every mark in the part, or makes up a bow at the seam, every stand in its own way.
+//!
+//! ## Example
+//! ```music
+//! time 2/4  quarter=132
+//! violin: |: mf c''8 d'' e'' f'' | g''4 (e''8 c'') :|
+//! ```
+//!
+//! ## What it proposes
+//! To hook two notes near the repeat sign (hook, player's choice), or to mark the first stroke of the
+//! section so that everyone restarts alike (start, player's choice).
+//!
+//! ## What it cannot know
+//! Whether the repeat will be taken.
+//!
+//! ## Sources
+//! Common practice; one bowing for all passes follows from parts being printed once.
+
+use arcata_bow::{Line, RepeatedStretch};
+
+use crate::words::{a_bow, seconds};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct RepeatComesBackReversed;
+
+impl Rule for RepeatComesBackReversed {
+    const CARD: Card = Card {
+        id: "repeat-comes-back-reversed",
+        family: Family::Beat,
+        gravest: Severity::C,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "A repeat comes back on the other bow",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (at, line) in piece.lines.iter().enumerate() {
+            for stretch in &line.repeats {
+                if let Some(draft) = reversed(piece, found, at, line, stretch) {
+                    found.report(draft);
+                }
+            }
+        }
+    }
+}
+
+fn reversed(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    at: usize,
+    line: &Line,
+    stretch: &RepeatedStretch,
+) -> Option<Draft> {
+    let planned = piece.planned(at);
+    let last_index = stretch.first_ending_end.checked_sub(1).filter(|last| *last > stretch.first)?;
+    let (first, last) = (planned.get(stretch.first)?, planned.get(last_index)?);
+    let last_stroke = line.strokes.get(last_index)?;
+    let available = stretch.silence_at_turn.micros + last_stroke.lendable.micros;
+    let needed = piece.lift_time(last.end, first.start);
+    if first.direction != last.direction || available >= needed || piece.is_free_after(last_stroke) {
+        return None;
+    }
+    let draft = found.at_stroke(Severity::C, at, stretch.first);
+    let end = piece.stroke_is_at(at, last_stroke);
+    let sentence = format!(
+        "The repeat from {} ends on {} at {end}, so the second time begins on the other bow: \
+         there is {} to lift, and it takes {}.",
+        piece.where_is(draft.place()),
+        a_bow(last.direction),
+        seconds(available),
+        seconds(needed),
+    );
+    let draft = draft
+        .say(sentence)
+        .seconds("time to lift", available)
+        .seconds("a lift takes", needed)
+        .propose(
+            Grade::PlayersChoice,
+            ProposalKind::Hook,
+            format!("Hook the note at {end} to the one before it, so that the section comes back as it began."),
+        )
+        .propose(
+            Grade::PlayersChoice,
+            ProposalKind::Start,
+            format!("Mark {} on the section's first note for every pass.", a_bow(first.direction)),
+        );
+    Some(piece.with_tempo_assumption(draft, line))
+}

@@ -1,0 +1,246 @@
+//! # A downbeat that no string section begins
+//!
+//! ## What it finds
+//! A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
+//! rest) and no string section begins a note on the downbeat, though at least one holds a note over it.
+//! At a new tempo or metre B, else C. Also runs of four or more bars whose downbeat nobody begins (C).
+//!
+//! ## Why it matters
+//! Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
+//! barline, the new tempo is nobody's, and the ensemble slips until the next stroke.
+//!
+//! ## Example
+//! ```music
+//! time 4/4  quarter=96
+//! violin: mf c''4 d'' e''2~ | quarter=72 e''4 d'' c''2 |.
+//! viola:  mf e'4 f' (g'2    | a'4) g' e'2 |.
+//! ```
+//!
+//! ## What it proposes
+//! To let one section change bow on the downbeat: to break the slur or tie there in the part it costs
+//! least, a slur before a tie, an inner part before an outer one (split, writer's choice).
+//!
+//! ## What it cannot know
+//! Whether the effect is wanted (a tempo that creeps in, a syncopated climax), and what a conductor will
+//! give. Harmony is not read.
+//!
+//! ## Sources
+//! Common practice.
+
+use arcata_score::{Bar, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur, TempoKind};
+
+use crate::split::{self, Keep};
+use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct SilentDownbeat;
+
+/// So many winds entering together make an entry (common practice: one may be an upbeat figure).
+const WINDS_IN_AN_ENTRY: usize = 2;
+
+impl Rule for SilentDownbeat {
+    const CARD: Card = Card {
+        id: "silent-downbeat",
+        family: Family::Beat,
+        gravest: Severity::B,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "A downbeat that no string section begins",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let strings: Vec<usize> = (0..piece.score.parts.len())
+            .filter(|part| piece.score.parts[*part].instrument.is_bowed())
+            .collect();
+        if strings.len() < 2 {
+            return;
+        }
+        let spoken: Vec<Spoken> =
+            piece.score.bars.iter().map(|bar| spoken(piece, &strings, bar.start)).collect();
+        for (bar, spoken) in spoken.iter().enumerate() {
+            if let Some(draft) = unspoken(piece, found, &strings, bar, *spoken) {
+                found.report(draft);
+            }
+        }
+        for draft in runs(piece, found, &spoken) {
+            found.report(draft);
+        }
+    }
+}
+
+/// What happens on a downbeat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Spoken {
+    /// Somebody begins a note.
+    Begun,
+    /// Some hold, the others are silent.
+    HeldOver,
+    /// All are silent.
+    Silent,
+}
+
+/// What one part does at a moment.
+fn part_at(part: &Part, at: Moment) -> Spoken {
+    let first = part.notes.partition_point(|note| note.onset < at);
+    let begins = part.notes[first..]
+        .iter()
+        .take_while(|note| note.onset == at)
+        .any(|note| is_played(note) && !tied_from_before(note) && !slurred_into(part, note, at));
+    if begins {
+        return Spoken::Begun;
+    }
+    // Notes are in order of onset, but a long one may have begun many notes ago.
+    let holds = part.notes[..first].iter().rev().take(LOOK_BACK).any(|note| {
+        is_played(note) && note.onset < at && note.onset + note.length > at
+    });
+    let continues = part.notes[first..].iter().take_while(|note| note.onset == at).any(is_played);
+    if holds || continues { Spoken::HeldOver } else { Spoken::Silent }
+}
+
+/// A held note is looked for among so many notes before: four voices of thirty-second notes in a bar.
+const LOOK_BACK: usize = 128;
+
+fn is_played(note: &Note) -> bool {
+    note.kind == NoteKind::Ordinary && note.pitch != Pitch::Rest
+}
+
+fn slurred_into(part: &Part, note: &Note, at: Moment) -> bool {
+    solid_slurs(part)
+        .any(|(_, start, end)| start.voice == note.voice && start.onset < at && end.onset >= at)
+}
+
+fn spoken(piece: &Piece<'_>, strings: &[usize], at: Moment) -> Spoken {
+    let parts = strings.iter().map(|part| part_at(&piece.score.parts[*part], at));
+    let states: Vec<Spoken> = parts.collect();
+    if states.contains(&Spoken::Begun) {
+        Spoken::Begun
+    } else if states.contains(&Spoken::HeldOver) {
+        Spoken::HeldOver
+    } else {
+        Spoken::Silent
+    }
+}
+
+/// Why a downbeat wants to be heard.
+fn reason(piece: &Piece<'_>, strings: &[usize], index: usize) -> Option<(Severity, &'static str)> {
+    let bar = &piece.score.bars[index];
+    if index == 0 {
+        return None;
+    }
+    if new_tempo(piece, bar) {
+        Some((Severity::B, "A new tempo begins"))
+    } else if new_meter(piece, index) {
+        Some((Severity::B, "A new metre begins"))
+    } else if bar.rehearsal.is_some() {
+        Some((Severity::C, "A rehearsal mark stands"))
+    } else if winds_enter(piece, strings, bar) {
+        Some((Severity::C, "The winds enter"))
+    } else {
+        None
+    }
+}
+
+fn new_tempo(piece: &Piece<'_>, bar: &Bar) -> bool {
+    piece.score.tempos.iter().any(|tempo| {
+        let at_once = !matches!(tempo.kind, TempoKind::Slowing | TempoKind::Quickening);
+        tempo.place.at == bar.start && at_once && !tempo.text.is_empty()
+    })
+}
+
+fn new_meter(piece: &Piece<'_>, index: usize) -> bool {
+    let Some(part) = piece.score.parts.first() else { return false };
+    let Ok(bar) = u32::try_from(index) else { return false };
+    let pair = (part.meter_at(bar.saturating_sub(1)), part.meter_at(bar));
+    matches!(pair, (Some(before), Some(now)) if Meter::bar_length(before) != Meter::bar_length(now))
+}
+
+fn winds_enter(piece: &Piece<'_>, strings: &[usize], bar: &Bar) -> bool {
+    let winds = piece.score.parts.iter().enumerate().filter(|(part, _)| !strings.contains(part));
+    let entering = winds.filter(|(_, part)| {
+        let quiet = part.notes.iter().all(|note| {
+            !is_played(note) || note.onset >= bar.start || note.onset + note.length + bar.length <= bar.start
+        });
+        quiet && part_at(part, bar.start) == Spoken::Begun
+    });
+    entering.count() >= WINDS_IN_AN_ENTRY
+}
+
+fn unspoken(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    strings: &[usize],
+    index: usize,
+    spoken: Spoken,
+) -> Option<Draft> {
+    if spoken != Spoken::HeldOver {
+        return None;
+    }
+    let (severity, reason) = reason(piece, strings, index)?;
+    let bar = &piece.score.bars[index];
+    let draft = found.at(severity, None, u32::try_from(index).ok()?, bar.start);
+    let sentence = format!(
+        "{reason} at {}, and no string section begins a note there: all hold over the barline or rest.",
+        piece.where_is(draft.place()),
+    );
+    Some(with_cheapest_split(piece, draft.say(sentence), strings, bar.start))
+}
+
+/// Offers to break the slur over the barline in the part it costs least.
+fn with_cheapest_split(piece: &Piece<'_>, draft: Draft, strings: &[usize], at: Moment) -> Draft {
+    // Inner parts first: a fresh bow stands out least there.
+    let inner = strings.iter().skip(1).chain(strings.first());
+    let slurred = inner.filter_map(|part| slur_over(&piece.score.parts[*part], at).map(|s| (*part, s)));
+    for (part_index, (slur, first)) in slurred {
+        let part = &piece.score.parts[part_index];
+        if let Some(split) = split::before_note(part_index, part, slur, first, Keep::Both) {
+            let sentence = format!("Let {} change bow on the downbeat: split the slur there.", part.name);
+            return draft.propose_change(
+                Grade::WritersChoice,
+                ProposalKind::Split,
+                sentence,
+                split.changes(piece),
+            );
+        }
+    }
+    draft.propose(
+        Grade::WritersChoice,
+        ProposalKind::Split,
+        "Let one inner section attack the held note afresh on the downbeat.",
+    )
+}
+
+/// A slur over the barline with the note that begins there, where no tie is in the way.
+fn slur_over(part: &Part, at: Moment) -> Option<(&Slur, NoteId)> {
+    let (slur, start, _) = solid_slurs(part).find(|(_, start, end)| start.onset < at && end.onset >= at)?;
+    let (first, note) = main_notes(part, start.voice).find(|(_, note)| note.onset == at && is_played(note))?;
+    (!tied_from_before(note)).then_some((slur, first))
+}
+
+/// Runs of held-over downbeats.
+fn runs(piece: &Piece<'_>, found: &Findings<'_>, spoken: &[Spoken]) -> Vec<Draft> {
+    let least = piece.thresholds().silent_downbeat_run;
+    let mut drafts = Vec::new();
+    let mut index = 0;
+    while index < spoken.len() {
+        let length = spoken[index..].iter().take_while(|spoken| **spoken == Spoken::HeldOver).count();
+        if length >= least && !piece.score.bars.is_empty() {
+            let bar = &piece.score.bars[index];
+            let draft = found.at(Severity::C, None, u32::try_from(index).unwrap_or(0), bar.start);
+            let sentence = format!(
+                "From {} no string section begins a note on the downbeat for {length} {}s.",
+                piece.where_is(draft.place()),
+                piece.bar_word(),
+            );
+            let bars = Figure::Whole(i64::try_from(length).unwrap_or(i64::MAX));
+            drafts.push(draft.say(sentence).evidence("downbeats in a row", bars, "").propose(
+                Grade::WritersChoice,
+                ProposalKind::Split,
+                "Let one inner section change bow on some of these downbeats.",
+            ));
+        }
+        index += length.max(1);
+    }
+    drafts
+}

@@ -1,0 +1,97 @@
+//! # A swell against the bow
+//!
+//! ## What it finds
+//! One long stroke that grows on a down-bow, or fades on an up-bow, by a dynamic step or more, in the best
+//! plan there is.
+//!
+//! ## Why it matters
+//! The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
+//! grows. Against that the hand must press, and a long swell runs out of bow or of tone.
+//!
+//! ## Example
+//! ```music
+//! time 4/4  quarter=60
+//! violin: p <= c''1 | == f d''1!down |.
+//! ```
+//!
+//! ## What it proposes
+//! To start the stroke on the other bow (start, player's choice), with what that costs; to change bow
+//! inside the swell (split, writer's choice).
+//!
+//! ## What it cannot know
+//! Contact point and pressure: good players make any swell on any bow, up to a point. Short swells are
+//! left out for that reason.
+//!
+//! ## Sources
+//! C. Schroeder, *Handbook of Violin Playing* (soft beginnings that grow start up-bow); Freund & Cutler
+//! 2024; weight of the bow along its length: statics of a lever, about 1.0 N near the hand to 0.16 N at
+//! the tip.
+
+use arcata_score::BowDirection;
+
+use crate::mechanics::dynamic_name;
+use crate::other_bow::with_bow;
+use crate::words::bow;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct SwellAgainstBow;
+
+impl Rule for SwellAgainstBow {
+    const CARD: Card = Card {
+        id: "swell-against-bow",
+        family: Family::Direction,
+        gravest: Severity::C,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "A swell against the bow",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let thresholds = piece.thresholds();
+        let against: Vec<_> = piece
+            .planned_strokes()
+            .filter(|(.., stroke, planned)| {
+                let rise = stroke.level_end.0 - stroke.level_start.0;
+                let against = if planned.direction == BowDirection::Down { rise } else { -rise };
+                against >= thresholds.swell_steps
+                    && stroke.duration.micros >= thresholds.swell_shortest
+                    && stroke.printed.is_none()
+            })
+            .map(|(line, index, ..)| (line, index))
+            .collect();
+        for (line, index) in against {
+            let draft = swelling(piece, found, line, index);
+            found.report(draft);
+        }
+    }
+}
+
+fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {
+    let line = &piece.lines[at];
+    let (stroke, planned) = (&line.strokes[index], &piece.planned(at)[index]);
+    let grows = planned.direction == BowDirection::Down;
+    let (from, to) = (dynamic_name(stroke.level_start), dynamic_name(stroke.level_end));
+    let draft = found.at_stroke(Severity::C, at, index);
+    let sentence = format!(
+        "The {} from {from} to {to} at {} falls on {}, which {} by itself.",
+        if grows { "crescendo" } else { "diminuendo" },
+        piece.where_is(draft.place()),
+        crate::words::a_bow(planned.direction),
+        if grows { "fades" } else { "grows" },
+    );
+    let steps = i64::from(stroke.level_end.0 - stroke.level_start.0) * 10;
+    let draft = draft
+        .say(sentence)
+        .evidence("change of level", Figure::Thousandths(steps), "dynamic steps")
+        .seconds("stroke lasts", stroke.duration.micros)
+        .cause(format!("{}/{}/{steps}", stroke.length, bow(planned.direction)));
+    let draft = with_bow(piece, draft, at, index, planned.direction.other());
+    let draft = draft.propose(
+        Grade::WritersChoice,
+        ProposalKind::Split,
+        "Let the players change bow inside the swell.",
+    );
+    piece.with_tempo_assumption(draft, line)
+}

@@ -1,0 +1,74 @@
+//! What the suite and the laws share: a fixture read, planned and reviewed, and its findings as text.
+
+use arcata_bow::plan::Plan;
+use arcata_bow::{Line, Options, Profile, all_lines, plan};
+use arcata_review::{Finding, Piece, ReviewSettings, review};
+use arcata_score::{Score, read};
+use arcata_xml::{Document, Limits};
+
+/// A file with everything a review needs.
+pub(crate) struct Read {
+    pub(crate) document: Document,
+    score: Score,
+    lines: Vec<Line>,
+    plans: Vec<Plan>,
+    profile: Profile,
+}
+
+impl Read {
+    pub(crate) fn new(bytes: Vec<u8>, profile: &Profile) -> Self {
+        let document = Document::parse(bytes, &Limits::default()).expect("a fixture is well-formed");
+        let score = read(&document);
+        let lines = all_lines(&score, profile, &Options::default());
+        let mut read = Self { document, score, lines, plans: Vec::new(), profile: profile.clone() };
+        let plans =
+            read.lines.iter().enumerate().map(|(at, line)| plan(line, &read.piece().plan_settings(at)));
+        read.plans = plans.collect();
+        read
+    }
+
+    pub(crate) fn piece(&self) -> Piece<'_> {
+        Piece {
+            document: Some(&self.document),
+            score: &self.score,
+            lines: &self.lines,
+            plans: &self.plans,
+            profile: &self.profile,
+        }
+    }
+
+    pub(crate) fn review(&self, settings: &ReviewSettings) -> Vec<Finding> {
+        review(&self.piece(), settings)
+    }
+}
+
+/// Settings that ask one rule.
+pub(crate) fn only(rule: &str) -> ReviewSettings {
+    ReviewSettings { only: [rule.to_owned()].into(), ..ReviewSettings::default() }
+}
+
+/// Findings as the test documents print them.
+pub(crate) fn text(findings: &[Finding]) -> String {
+    findings.iter().map(one).collect::<Vec<_>>().join("\n")
+}
+
+fn one(finding: &Finding) -> String {
+    let mut lines = vec![format!("{} {}: {}", finding.severity, finding.place.section, finding.sentence)];
+    for further in &finding.further {
+        lines.push(format!(
+            "  also {}, bar {}, beat {}",
+            further.section,
+            further.bar_label,
+            further.beat_text()
+        ));
+    }
+    lines.extend(finding.evidence.iter().map(|evidence| format!("  {evidence}")));
+    lines.extend(finding.assumptions.iter().map(|assumption| format!("  assumed: {assumption}")));
+    for proposal in &finding.proposals {
+        let cost = proposal.cost_change.map_or_else(String::new, |cost| format!(" [costs {cost}]"));
+        let file = if proposal.edits.is_empty() { "" } else { " (in the file)" };
+        let (kind, grade) = (proposal.kind.name(), proposal.grade.name());
+        lines.push(format!("  > {kind}, {grade}: {}{file}{cost}", proposal.sentence));
+    }
+    lines.join("\n")
+}
