@@ -1,1 +1,61 @@
-fn main() {}
+//! The project's own commands. Standard library only, so that the first one starts within seconds; what
+//! links the workspace's crates is in `arcata-checks`, which this program builds and calls.
+#![allow(
+    clippy::disallowed_macros,
+    clippy::disallowed_methods,
+    reason = "an edge crate: it prints, times, reads its arguments and the environment"
+)]
+
+mod command;
+mod fuzz;
+mod places;
+mod steps;
+mod tally;
+mod tools;
+
+use std::process::ExitCode;
+
+use places::Places;
+
+const HELP: &str = "\
+cargo xtask COMMAND
+
+  test [--only STEP]...   all that must hold; ends with a line of counts
+                          STEP: format, lints, tests, doc-tests, pages, outside, fuzz
+  outside [CHECK]...      the outside checks
+                          CHECK: examples, ryan, reader, laws (all of them without a name)
+  tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
+  bench [FILE]            speed and memory, with a report
+  docs [--check]          writes docs/rules and docs/schema, or only says what is out of date
+
+Kept outside the checkout: built files in $CARGO_TARGET_DIR, the rest in $XDG_CACHE_HOME/arcata
+(~/.cache/arcata).
+";
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    match run(&arguments) {
+        Ok(code) => code,
+        Err(problem) => {
+            eprintln!("xtask: {problem}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+fn run(arguments: &[String]) -> Result<ExitCode, String> {
+    let (command, rest) = match arguments.split_first() {
+        Some((command, rest)) => (command.as_str(), rest),
+        None => ("help", arguments),
+    };
+    if matches!(command, "help" | "--help" | "-h") {
+        print!("{HELP}");
+        return Ok(ExitCode::SUCCESS);
+    }
+    let places = Places::find()?;
+    match command {
+        "test" => steps::test(&places, rest),
+        "outside" | "tune" | "bench" | "docs" => steps::call_checks(&places, command, rest),
+        other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),
+    }
+}

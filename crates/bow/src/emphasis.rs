@@ -105,7 +105,8 @@ fn strength(place: MetricPlace) -> u16 {
 fn missing_at_left(bars: &[Bar], index: usize, full: Length) -> Length {
     let Some(bar) = bars.get(index) else { return Length::ZERO };
     let uncounted = |bar: &Bar| bar.kind == BarKind::NotCounted;
-    let first_half = bars.get(index + 1).is_some_and(|next| uncounted(next) && bar.length + next.length == full);
+    let first_half =
+        bars.get(index + 1).is_some_and(|next| uncounted(next) && bar.length + next.length == full);
     let second_half = index > 0 && bars[index - 1].length + bar.length == full;
     let pickup = index == 0 || uncounted(bar) && (second_half || !first_half);
     if bar.length < full && pickup { full - bar.length } else { Length::ZERO }
@@ -181,7 +182,8 @@ impl<'a> Emphases<'a> {
             (Articulation::Stress, 40),
             (Articulation::SoftAccent, 30),
         ];
-        let marks = MARKS.iter().filter(|(mark, _)| event.articulations.has(*mark)).map(|(_, weight)| *weight);
+        let marks =
+            MARKS.iter().filter(|(mark, _)| event.articulations.has(*mark)).map(|(_, weight)| *weight);
         let chord = if event.stopped >= 3 { 50 } else { 0 };
         let attack = self.curve.attack(event.onset).map_or(0, |attack| match attack.kind {
             DynamicKind::Accented(level) if level >= Level::Ff => 100,

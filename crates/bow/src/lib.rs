@@ -17,7 +17,8 @@ pub mod techniques;
 pub mod timing;
 
 pub use cost::{Cost, Term};
-pub use lines::{Options, Reading, all_lines, lines};
+pub use lines::{LineOptions, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use profile::{Profile, Setting};
 pub use stroke::*;
+pub use timing::TempoChoice;

@@ -15,10 +15,19 @@ pub enum TempoChoice {
     /// As written.
     #[default]
     Written,
+    /// This many quarters a minute throughout, whatever is written.
+    Throughout(Length),
     /// The score opens at this many quarters a minute; later tempos keep their proportion to it.
     Opening(Length),
     /// Everything at this percentage of what is written.
     Percent(u16),
+}
+
+impl From<Option<u32>> for TempoChoice {
+    /// Whole quarters a minute throughout, if any are given.
+    fn from(quarters: Option<u32>) -> Self {
+        quarters.map_or(Self::Written, |quarters| Self::Throughout(Length::new(i64::from(quarters), 1)))
+    }
 }
 
 /// Seconds for every moment of a score.
@@ -99,9 +108,12 @@ impl TempoMap {
     /// The tempo of a score, as written or as a user wants it.
     #[must_use]
     pub fn new(score: &Score, profile: &Profile, choice: TempoChoice) -> Self {
+        if let TempoChoice::Throughout(quarters) = choice {
+            return Self::steady(quarters);
+        }
         let mut map = Builder::new(score, profile).build();
         let percent = match choice {
-            TempoChoice::Written => return map,
+            TempoChoice::Written | TempoChoice::Throughout(_) => return map,
             TempoChoice::Percent(percent) => Length::new(i64::from(percent.max(1)), 100),
             TempoChoice::Opening(wanted) => {
                 wanted.in_units_of(map.quarters_a_minute(Moment::START)).unwrap_or(Length::WHOLE)
@@ -112,6 +124,11 @@ impl TempoMap {
             map.written_from = Some(Moment::START);
         }
         map
+    }
+
+    fn steady(quarters: Length) -> Self {
+        let segment = Segment { start: Moment::START, nanos: 0, pace: pace(quarters), ramp: None };
+        Self { segments: vec![segment], written_from: Some(Moment::START), assumed: quarters }
     }
 
     fn scale(&mut self, factor: Length) {
@@ -136,7 +153,7 @@ impl TempoMap {
     pub fn at(&self, moment: Moment) -> Seconds {
         let segment = self.segment_at(moment);
         let nanos = segment.nanos + segment.nanos_after(moment - segment.start);
-        Seconds::from_micros(i64::try_from(nanos.max(0) / 1000).unwrap_or(i64::MAX))
+        Seconds::from_micros(i64::try_from((nanos.max(0) + 500) / 1000).unwrap_or(i64::MAX))
     }
 
     /// Real time between two moments.

@@ -74,7 +74,9 @@ pub fn recognise(head: &PartHead<'_>) -> Recognised {
         (RecognisedBy::Abbreviation, names::read(head.abbreviation, names::Spelling::Short)),
         (RecognisedBy::InstrumentName, names::read(head.instrument_name, names::Spelling::Full)),
     ];
-    let players = texts.iter().map(|(_, read)| read.players).find(|players| *players != Players::Unknown);
+    // Only what is printed for the players: "String Ensemble" is a favourite sound for a quartet.
+    let printed = &texts[..2];
+    let players = printed.iter().map(|(_, read)| read.players).find(|players| *players != Players::Unknown);
     let mut decided = None;
     for (by, read) in &texts {
         decided = decided.or_else(|| Some((decide(read.claim, sound, program, head.midi_program)?, *by)));
@@ -83,7 +85,7 @@ pub fn recognise(head: &PartHead<'_>) -> Recognised {
         .or_else(|| sound.map(|instrument| (instrument, RecognisedBy::Sound)))
         .or_else(|| program.map(|instrument| (instrument, RecognisedBy::MidiProgram)))
         .unwrap_or((Instrument::NotBowed, RecognisedBy::Nothing));
-    let group = head.instrument_sound.starts_with("strings.group");
+    let group = by == RecognisedBy::Sound && head.instrument_sound.trim() == "strings.group";
     let players = match players {
         _ if !instrument.is_bowed() => Players::Unknown,
         Some(players) => players,

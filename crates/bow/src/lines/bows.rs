@@ -2,7 +2,7 @@
 
 use arcata_score::{Length, NoteKind, Part, TremoloRole};
 
-use super::events::{ELSEWHERE, Event, Events, Sounding, TieInto};
+use super::events::{Event, Events, Sounding, TieInto};
 
 /// How an event goes on from the one before it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,8 +36,8 @@ pub(super) fn goings(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(u
         // A bow begins where a slur begins: overlapping or chained slurs hand over there.
         let next = spans.get(index + 1).map_or(usize::MAX, |next| next.first);
         let last = span.last.min(next.saturating_sub(1));
-        for event in span.first + 1..=last {
-            goings[event] = Going::Slurred;
+        if let Some(under) = goings.get_mut(span.first + 1..=last) {
+            under.fill(Going::Slurred);
         }
     }
     for index in 0..list.len() {
@@ -65,16 +65,22 @@ fn settle(before: &Event, event: &Event, slurred: Going) -> Going {
 fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Span> {
     let mut spans = Vec::new();
     for (index, slur) in part.slurs.iter().enumerate() {
-        let at = |id: arcata_score::NoteId| events.of_note.get(id.0 as usize).copied().unwrap_or(ELSEWHERE);
-        let (first, last) = (at(slur.start), at(slur.end));
-        if first == ELSEWHERE || last == ELSEWHERE || first >= last || is_phrase_mark(index) {
+        if is_phrase_mark(index) {
             continue;
         }
-        let (first, mut last) = (first as usize, last as usize);
-        if part.note(slur.start).voice != events.list[first].voice {
+        let (Some(first), Some(mut last)) =
+            (events.from_note(part, slur.start), events.until_note(part, slur.end))
+        else {
+            continue;
+        };
+        if first >= last {
             continue;
         }
-        if part.note(slur.end).kind != NoteKind::Ordinary && part.note(slur.start).kind == NoteKind::Ordinary {
+        if !runs_through(part, &events.list[first..=last], part.note(slur.start).voice) {
+            continue;
+        }
+        if part.note(slur.end).kind != NoteKind::Ordinary && part.note(slur.start).kind == NoteKind::Ordinary
+        {
             last -= 1;
             bring_graces_back(part, &mut events.list, last);
         }
@@ -85,6 +91,12 @@ fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> boo
     spans.sort_unstable_by_key(|span| (span.first, std::cmp::Reverse(span.last)));
     spans.dedup();
     keep_innermost(&events.list, spans)
+}
+
+/// Whether a voice sounds in every one of some events. A slur binds the bow only then: where another
+/// voice moves under it, that voice leads.
+fn runs_through(part: &Part, events: &[Event], voice: u16) -> bool {
+    events.iter().all(|event| event.notes.iter().any(|id| part.note(*id).voice == voice))
 }
 
 /// Moves the grace notes of the event after `index` to the end of event `index`.

@@ -9,7 +9,7 @@ use super::voices::Group;
 use crate::techniques::{Contact, Division, Techniques};
 
 /// Not in this line.
-pub(super) const ELSEWHERE: u32 = u32::MAX;
+const ELSEWHERE: u32 = u32::MAX;
 
 /// All that begins at one moment.
 #[derive(Clone, Debug)]
@@ -19,8 +19,6 @@ pub(crate) struct Event {
     pub(crate) bar: u32,
     /// Grace notes, then notes.
     pub(crate) notes: Vec<NoteId>,
-    /// The voice of the first note: its slurs count.
-    pub(crate) voice: u16,
     pub(crate) pitch: Pitch,
     pub(crate) articulations: Articulations,
     pub(crate) printed: Option<BowDirection>,
@@ -61,9 +59,32 @@ impl Event {
 /// The events of a line, and for each note of the part the event it belongs to.
 pub(super) struct Events {
     pub(super) list: Vec<Event>,
-    pub(super) of_note: Vec<u32>,
+    of_note: Vec<u32>,
     /// Rests under a fermata: (onset, length).
     pub(super) held_rests: Vec<(Moment, Length)>,
+}
+
+impl Events {
+    /// The event with which something written from a note on begins: its own, or for a rest the next one.
+    pub(super) fn from_note(&self, part: &Part, id: NoteId) -> Option<usize> {
+        self.of_note(part, id, |onset| self.list.partition_point(|event| event.onset < onset))
+    }
+
+    /// The event with which something written up to a note ends: its own, or for a rest the one before.
+    pub(super) fn until_note(&self, part: &Part, id: NoteId) -> Option<usize> {
+        self.of_note(part, id, |onset| self.list.partition_point(|event| event.onset < onset).wrapping_sub(1))
+    }
+
+    fn of_note(&self, part: &Part, id: NoteId, near: impl Fn(Moment) -> usize) -> Option<usize> {
+        match self.of_note.get(id.0 as usize).copied() {
+            Some(index) if index != ELSEWHERE => Some(index as usize),
+            _ => {
+                let note = part.note(id);
+                let index = note.pitch.is_rest().then(|| near(note.onset))?;
+                (index < self.list.len()).then_some(index)
+            }
+        }
+    }
 }
 
 pub(super) fn events(part: &Part, staff: u8, group: &Group, techniques: &Techniques) -> Events {
@@ -120,9 +141,8 @@ fn event(
         && members().any(|note| note.technical.plucked == Plucked::None && note.pitch != Pitch::Unpitched);
     Event {
         onset: leading.onset,
-        end: leading.onset + leading.length,
+        end: members().map(|note| note.onset + note.length).max().unwrap_or(leading.onset),
         bar: leading.bar,
-        voice: leading.voice,
         pitch: leading.pitch,
         articulations: members().fold(Articulations::default(), |all, note| all.union(note.articulations)),
         printed: notes.iter().find_map(|id| marked(part.note(*id))),

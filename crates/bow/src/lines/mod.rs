@@ -6,6 +6,7 @@
 //!   bows and the outer ones phrase marks; where slurs overlap or share a note, a bow begins where a
 //!   slur begins; an inner slur over two notes of one pitch counts as a tie;
 //! - a rest of up to a quarter under a slur stops the bow without ending the stroke, a longer one ends it;
+//!   a slur that begins or ends on a rest begins or ends with the nearest note inside it;
 //! - pizzicato, col legno battuto, plucked single notes, unpitched and cue notes are no strokes; the bow
 //!   is free after them;
 //! - a tremolo is one stroke of kind [`Tremolo`](crate::StrokeKind::Tremolo) whether measured or not;
@@ -13,9 +14,9 @@
 //! - grace notes belong to the stroke of the note after them, unless a slur from the note before ends on
 //!   them; with no note after them they belong to the note before;
 //! - a printed bow mark inside a slur begins no stroke;
-//! - of several voices on a staff the first with notes in a bar leads; another voice with the same rhythm
-//!   in that bar is a double stop of the same line, one with another rhythm, or any voice while div. is
-//!   in force, goes to a line of its own;
+//! - while div. is in force every voice of a staff is a line of its own; else a soloist plays all voices
+//!   with one bow, whose strokes follow whichever voice moves, and a section joins to the first voice with
+//!   notes in a bar those that share its rhythm there (double stops), leaving others to lines of their own;
 //! - repeat signs and first endings become repeated stretches; da capo and dal segno do not.
 
 mod bows;
@@ -38,7 +39,7 @@ use crate::{Force, Line};
 
 /// What shapes the lines besides score and profile.
 #[derive(Clone, Debug, Default)]
-pub struct Options {
+pub struct LineOptions {
     /// The tempo to reckon with.
     pub tempo: TempoChoice,
     /// Slurs taken as phrase marks and not as bows: (index of the part, index into its slurs).
@@ -51,7 +52,7 @@ pub struct Options {
 pub struct Reading<'a> {
     pub(crate) score: &'a Score,
     pub(crate) profile: &'a Profile,
-    pub(crate) options: &'a Options,
+    pub(crate) options: &'a LineOptions,
     /// The seconds of the score.
     pub tempo: TempoMap,
 }
@@ -59,30 +60,36 @@ pub struct Reading<'a> {
 impl<'a> Reading<'a> {
     /// Prepares a score to be read part by part.
     #[must_use]
-    pub fn new(score: &'a Score, profile: &'a Profile, options: &'a Options) -> Self {
+    pub fn new(score: &'a Score, profile: &'a Profile, options: &'a LineOptions) -> Self {
         Self { score, profile, options, tempo: TempoMap::new(score, profile, options.tempo) }
     }
 
-    /// The bowing lines of a part, staff by staff, leading voices first; none for parts without bows.
+    /// The bowing lines of a part, staff by staff, leading voices first; none for parts without bows
+    /// or where nothing is bowed.
     #[must_use]
     pub fn lines(&self, part_index: usize) -> Vec<Line> {
         let Some(part) = self.score.parts.get(part_index).filter(|part| part.instrument.is_bowed()) else {
             return Vec::new();
         };
         let speeds = SpeedTable::new(self.profile, part.instrument);
+        let force = force(self.score, part, self.options);
         let mut lines = Vec::new();
         for staff in 1..=part.staves.max(1) {
             let techniques = Techniques::new(part, staff);
-            for group in voices::groups(self.score, part, staff, &techniques) {
+            for group in voices::groups(self.score, part, staff, force, &techniques) {
                 let material = strokes::Material {
                     reading: self,
                     part_index,
                     part,
                     staff,
+                    force,
                     techniques: &techniques,
                     speeds: &speeds,
                 };
-                lines.push(strokes::line(&material, &group));
+                let line = strokes::line(&material, &group);
+                if !line.strokes.is_empty() {
+                    lines.push(line);
+                }
             }
         }
         name_apart(part, &mut lines);
@@ -92,20 +99,20 @@ impl<'a> Reading<'a> {
 
 /// The bowing lines of one part. For whole scores prepare a [`Reading`] once.
 #[must_use]
-pub fn lines(score: &Score, part: usize, profile: &Profile, options: &Options) -> Vec<Line> {
+pub fn lines(score: &Score, part: usize, profile: &Profile, options: &LineOptions) -> Vec<Line> {
     Reading::new(score, profile, options).lines(part)
 }
 
 /// The bowing lines of every part, in score order.
 #[must_use]
-pub fn all_lines(score: &Score, profile: &Profile, options: &Options) -> Vec<Line> {
+pub fn all_lines(score: &Score, profile: &Profile, options: &LineOptions) -> Vec<Line> {
     let reading = Reading::new(score, profile, options);
     (0..score.parts.len()).flat_map(|part| reading.lines(part)).collect()
 }
 
 /// One player or a section: as the score says, else a section unless the strings are at most two
 /// violins, two violas and two cellos, each with a part, and no bass: then it is chamber music.
-pub(crate) fn force(score: &Score, part: &Part, options: &Options) -> Force {
+fn force(score: &Score, part: &Part, options: &LineOptions) -> Force {
     if let Some(force) = options.force {
         return force;
     }
@@ -140,4 +147,4 @@ fn name_apart(part: &Part, lines: &mut [Line]) {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

@@ -5,14 +5,14 @@ use arcata_score::{Arpeggio, Articulation, Fermata, Length, Ornament, Part, TieE
 use super::bows::{Going, goings};
 use super::events::{Event, Events, Sounding, TieInto, events};
 use super::voices::Group;
-use super::{Reading, force, repeats};
+use super::{Reading, repeats};
 use crate::emphasis::Emphases;
 use crate::loudness::LoudnessCurve;
 use crate::phrase;
 use crate::profile::{Homes, SpeedTable, milliseconds};
 use crate::techniques::Techniques;
 use crate::{
-    BowInterval, Emphasis, Join, Line, Loudness, PhrasePlace, Seconds, Stroke, StrokeKind, Written,
+    BowInterval, Emphasis, Force, Join, Line, Loudness, PhrasePlace, Seconds, Stroke, StrokeKind, Written,
 };
 
 /// What the strokes of a line are made from.
@@ -21,6 +21,7 @@ pub(super) struct Material<'a> {
     pub(super) part_index: usize,
     pub(super) part: &'a Part,
     pub(super) staff: u8,
+    pub(super) force: Force,
     pub(super) techniques: &'a Techniques,
     pub(super) speeds: &'a SpeedTable,
 }
@@ -53,11 +54,9 @@ pub(super) fn line(material: &Material<'_>, group: &Group) -> Line {
         voices: group.voices.clone(),
         name: part.name.clone(),
         instrument: part.instrument,
-        force: force(reading.score, part, reading.options),
+        force: material.force,
         repeats: repeats::stretches(reading.score, &reading.tempo, &strokes),
-        tempo_written: strokes
-            .first()
-            .map_or(Written::Assumed, |stroke| reading.tempo.written(stroke.onset)),
+        tempo_written: strokes.first().map_or(Written::Assumed, |stroke| reading.tempo.written(stroke.onset)),
         strokes,
     }
 }
@@ -269,9 +268,10 @@ fn attacks(events: &[Event]) -> u16 {
 
 fn kind(events: &[Event], goings: &[Going]) -> StrokeKind {
     let first = &events[0];
-    let fingered = events.windows(2).zip(&goings[1..]).any(|(pair, going)| {
-        pair[0].tremolo == Some(TremoloRole::PairStart) && *going == Going::Slurred
-    });
+    let fingered = events
+        .windows(2)
+        .zip(&goings[1..])
+        .any(|(pair, going)| pair[0].tremolo == Some(TremoloRole::PairStart) && *going == Going::Slurred);
     if !fingered && events.iter().any(|event| event.tremolo.is_some()) {
         return StrokeKind::Tremolo;
     }

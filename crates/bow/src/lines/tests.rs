@@ -1,0 +1,261 @@
+//! One small fixture for every rule by which notes become strokes.
+
+use arcata_testkit::musicxml;
+use arcata_xml::{Document, Limits};
+
+use super::*;
+use crate::{Join, RepeatedStretch, StrokeKind, Written};
+
+/// A score from the fixtures' notation.
+pub(crate) fn score(fixture: &str) -> Score {
+    let document = Document::parse(musicxml(fixture).into_bytes(), &Limits::default()).unwrap();
+    arcata_score::read(&document)
+}
+
+/// The lines of the first part, for the professional.
+pub(crate) fn lines_of(fixture: &str) -> Vec<Line> {
+    lines(&score(fixture), 0, &Profile::default(), &LineOptions::default())
+}
+
+/// The only line of the first part.
+pub(crate) fn line(fixture: &str) -> Line {
+    let mut lines = lines_of(fixture);
+    assert_eq!(lines.len(), 1, "{:?}", lines.iter().map(|line| &line.name).collect::<Vec<_>>());
+    lines.remove(0)
+}
+
+/// Each stroke as kind, count of attacks and length in quarters.
+fn told(line: &Line) -> Vec<String> {
+    line.strokes
+        .iter()
+        .map(|stroke| {
+            let kind = match stroke.kind {
+                StrokeKind::Single => "single",
+                StrokeKind::Short => "short",
+                StrokeKind::Slurred => "slurred",
+                StrokeKind::Pulsed => "pulsed",
+                StrokeKind::HookedPair => "hooked",
+                StrokeKind::BrokenChord => "chord",
+                StrokeKind::Tremolo => "tremolo",
+            };
+            format!("{kind} {} {}", stroke.note_count, stroke.length * 4)
+        })
+        .collect()
+}
+
+fn joins(line: &Line) -> Vec<Join> {
+    line.strokes.iter().map(|stroke| stroke.join).collect()
+}
+
+#[track_caller]
+fn check(fixture: &str, expected: &[&str]) {
+    assert_eq!(told(&line(fixture)), expected, "{fixture}");
+}
+
+#[test]
+fn each_note_is_a_stroke_and_a_slur_is_one() {
+    check("violin: d'4 (e'8 f#') g'4 a'4!.", &["single 1 1", "slurred 2 1", "single 1 1", "short 1 1"]);
+}
+
+#[test]
+fn a_tie_chain_is_one_attack_in_one_stroke() {
+    check("violin: d'2 e'2~ | e'1~ | e'4 f'2.", &["single 1 2", "slurred 1 7", "single 1 3"]);
+}
+
+#[test]
+fn a_slur_that_ends_on_a_tied_note_goes_on_with_it() {
+    check("violin: (d'4 e'2.)~ | e'2 f'", &["slurred 2 6", "single 1 2"]);
+}
+
+#[test]
+fn dots_and_dashes_under_a_slur_are_pulses() {
+    check("violin: (d'4!. e'!. f'!. g'!.) | (a'2!- b'!-)", &["pulsed 4 4", "pulsed 2 4"]);
+}
+
+#[test]
+fn a_dot_on_the_last_note_alone_only_shortens_it() {
+    check("violin: (d'4 e' f' g'!.)", &["slurred 4 4"]);
+}
+
+#[test]
+fn a_dotted_pair_with_a_dot_on_the_short_note_is_hooked() {
+    check("violin: (d'4. e'8!.) (f'4. g'8!.)", &["hooked 2 2", "hooked 2 2"]);
+}
+
+#[test]
+fn nested_slurs_leave_the_inner_ones_as_bows() {
+    check(
+        "violin: (d'4 (2e' f')2 g') | (a'4 b')  c''2",
+        &["single 1 1", "slurred 2 2", "single 1 1", "slurred 2 2", "single 1 2"],
+    );
+}
+
+#[test]
+fn an_inner_slur_over_one_pitch_is_a_tie_and_makes_no_phrase_mark() {
+    check("violin: (d'4 (2e' e')2 g')", &["slurred 4 4"]);
+}
+
+#[test]
+fn where_slurs_overlap_or_share_a_note_a_bow_begins_where_a_slur_begins() {
+    check("violin: (d'4 (2e' f') g')2", &["single 1 1", "slurred 3 3"]);
+    check("violin: (d'4 e' (f') g')", &["slurred 2 2", "slurred 2 2"]);
+}
+
+#[test]
+fn a_slur_named_as_a_phrase_mark_binds_nothing() {
+    let score = score("violin: (d'4 e' f' g')");
+    let options = LineOptions { phrase_marks: BTreeSet::from([(0, 0)]), ..LineOptions::default() };
+    assert_eq!(lines(&score, 0, &Profile::default(), &options)[0].strokes.len(), 4);
+}
+
+#[test]
+fn a_short_rest_under_a_slur_stops_the_bow_and_a_long_one_ends_the_stroke() {
+    check("violin: (d'8!. r e'!. r) f'2", &["pulsed 2 3/2", "single 1 2"]);
+    check("violin: (d'8!. r e'!.) r f'2", &["pulsed 2 3/2", "single 1 2"]);
+    check("violin: (d'4 r2 e'4)", &["single 1 1", "single 1 1"]);
+}
+
+#[test]
+fn a_trill_is_one_stroke() {
+    check("violin: d'2!trill e'2", &["slurred 1 2", "single 1 2"]);
+}
+
+#[test]
+fn a_tremolo_is_free_after_itself_and_a_slurred_pair_is_fingered() {
+    let tremolo = line("violin: d'2!trem3 e'2");
+    assert_eq!(told(&tremolo), ["tremolo 1 2", "single 1 2"]);
+    assert_eq!(joins(&tremolo), [Join::Entry, Join::Entry]);
+    check("violin: {2:1 d'2!trem3< f'!trem3>} e'2", &["tremolo 2 2", "single 1 2"]);
+    check("violin: {2:1 (d'2!trem3< f'!trem3>)} e'2", &["slurred 2 2", "single 1 2"]);
+}
+
+#[test]
+fn plucked_struck_and_cue_notes_are_no_strokes_and_free_the_bow() {
+    let plucked = line("violin: d'4 \"pizz.\" e' f' \"arco\" g'");
+    assert_eq!(told(&plucked), ["single 1 1", "single 1 1"]);
+    assert_eq!(joins(&plucked), [Join::Entry, Join::Entry]);
+    assert_eq!(plucked.strokes[0].silence_after.micros, 1_200_000);
+    check("violin: d'4 \"col legno battuto\" e' f' \"ord.\" g'", &["single 1 1", "single 1 1"]);
+    check("violin: d'4 e'!cue f' g'!snap", &["single 1 1", "single 1 1"]);
+}
+
+#[test]
+fn grace_notes_go_with_the_next_note_or_with_the_one_they_are_slurred_from() {
+    let before = line("violin: d'2 *g'16 a'2");
+    assert_eq!(before.strokes.iter().map(|stroke| stroke.notes.len()).collect::<Vec<_>>(), [1, 2]);
+    let after = line("violin: (d'2 *c'16 *d'16) e'2");
+    assert_eq!(after.strokes.iter().map(|stroke| stroke.notes.len()).collect::<Vec<_>>(), [3, 1]);
+    let bound = line("violin: (*g'16 a'2) b'2");
+    assert_eq!(told(&bound), ["single 1 2", "single 1 2"]);
+}
+
+#[test]
+fn chords_of_three_are_broken_unless_the_section_divides() {
+    check("violin: <g d' b'>2 <d' b'>2", &["chord 1 2", "single 1 2"]);
+    check("violin: \"div.\" <g d' b'>1", &["single 1 4"]);
+}
+
+#[test]
+fn a_printed_mark_inside_a_slur_begins_no_stroke() {
+    let line = line("violin: (d'4!down e'!up f') g'!up");
+    let printed: Vec<_> = line.strokes.iter().map(|stroke| stroke.printed).collect();
+    use arcata_score::BowDirection::{Down, Up};
+    assert_eq!(printed, [Some(Down), Some(Up)]);
+}
+
+#[test]
+fn rests_are_silence_and_long_ones_free_the_bow() {
+    let line = line("quarter=60\nviolin: d'4 r8 e'8 r2 | f'1 | R | g'1");
+    assert_eq!(joins(&line), [Join::Entry, Join::AfterRest, Join::Entry, Join::Entry]);
+    let silences: Vec<i64> = line.strokes.iter().map(|stroke| stroke.silence_after.micros / 1000).collect();
+    assert_eq!(silences, [500, 2000, 4000, 0]);
+    assert_eq!(line.tempo_written, Written::InScore);
+}
+
+#[test]
+fn short_and_accented_notes_lend_half_others_a_quarter_and_held_ones_nothing() {
+    let line = line("quarter=60\nviolin: d'4!. e'!> f' g'!-");
+    let lent: Vec<i64> = line.strokes.iter().map(|stroke| stroke.lendable.micros / 1000).collect();
+    assert_eq!(lent, [500, 500, 250, 0]);
+}
+
+#[test]
+fn a_fermata_doubles_its_note_only() {
+    let line = line("quarter=60\nviolin: (d'4 e'!fermata) f'2");
+    assert_eq!(line.strokes[0].duration.micros, 3_000_000);
+    assert_eq!(line.strokes[1].duration.micros, 2_000_000);
+}
+
+#[test]
+fn a_soloist_has_one_bow_for_all_voices() {
+    // Alone with its part, the violin is chamber music.
+    check("violin: {{ d''2 e'' // (b'4 a') g'2 }}", &["slurred 2 2", "single 1 2"]);
+    check("violin: {{ d''2 e'' // b'2 c'' }}", &["single 1 2", "single 1 2"]);
+}
+
+#[test]
+fn a_section_leaves_another_rhythm_to_a_line_of_its_own() {
+    let score = score("violin: {{ d''2 e'' // b'4 a' g'2 }} | {{ d''2 e'' // b'2 c'' }}");
+    let options = LineOptions { force: Some(Force::Section), ..LineOptions::default() };
+    let lines = lines(&score, 0, &Profile::default(), &options);
+    let told: Vec<_> = lines.iter().map(|line| (line.name.as_str(), line.strokes.len())).collect();
+    assert_eq!(told, [("violin, voice 1", 4), ("violin, voice 2", 3)]);
+    assert_eq!(lines[0].voices, [0, 1]);
+    assert_eq!(lines[0].strokes[2].notes.len(), 2);
+}
+
+#[test]
+fn divided_voices_are_lines_of_their_own_until_unis() {
+    let lines = lines_of("violin: \"div.\" {{ d''2 e'' // b'2 c'' }} | \"unis.\" d''1");
+    assert_eq!(lines.iter().map(|line| line.strokes.len()).collect::<Vec<_>>(), [3, 2]);
+}
+
+#[test]
+fn repeat_signs_and_first_endings_are_stretches() {
+    let line = line("quarter=60\nviolin: d'1 |: e'2 f' |[1 g'2 r :|[2 a'1 |.");
+    let expected = RepeatedStretch {
+        first: 1,
+        body_end: 3,
+        first_ending_end: 4,
+        silence_at_turn: crate::Seconds::from_micros(2_000_000),
+        silence_at_skip: crate::Seconds::from_micros(0),
+    };
+    assert_eq!(line.repeats, [expected]);
+}
+
+#[test]
+fn a_repeat_without_a_beginning_goes_back_to_the_last_one() {
+    let line = line("violin: d'1 :| e'1 :| f'1");
+    let bounds: Vec<_> = line.repeats.iter().map(|s| (s.first, s.body_end, s.first_ending_end)).collect();
+    assert_eq!(bounds, [(0, 1, 1), (1, 2, 2)]);
+}
+
+#[test]
+fn parts_without_bows_have_no_lines() {
+    assert!(lines_of("flute: d'1").is_empty());
+    assert!(lines_of("violin: \"pizz.\" d'1").is_empty());
+}
+
+#[test]
+fn lines_of_made_up_scores_hold_together() {
+    use arcata_testkit::{Detail, Shape, random_score};
+    for seed in 0..60 {
+        let xml = random_score(seed, Shape { parts: 3, bars: 12, detail: Detail::All });
+        let document = Document::parse(xml.into_bytes(), &Limits::default()).unwrap();
+        let score = arcata_score::read(&document);
+        for line in all_lines(&score, &Profile::default(), &LineOptions::default()) {
+            let mut seen = BTreeSet::new();
+            for (index, stroke) in line.strokes.iter().enumerate() {
+                assert!(!stroke.notes.is_empty() && stroke.duration.micros > 0, "seed {seed}: {stroke:?}");
+                assert!(stroke.notes.iter().all(|note| seen.insert(*note)), "seed {seed}: a note twice");
+                assert!(stroke.silence_after.micros >= 0 && stroke.home.from < stroke.home.to);
+                assert!(stroke.lendable <= stroke.duration);
+                if let Some(next) = line.strokes.get(index + 1) {
+                    assert!(stroke.onset + stroke.length <= next.onset, "seed {seed}: strokes overlap");
+                    assert_eq!(stroke.phrase.joint_after, next.phrase.joint_before);
+                }
+            }
+            assert!(line.repeats.iter().all(|stretch| stretch.is_sound(line.strokes.len())));
+        }
+    }
+}

@@ -2,6 +2,7 @@
 
 use arcata_score::{ChordRole, Length, Moment, Note, NoteId, NoteKind, Part, Pitch, Score};
 
+use crate::Force;
 use crate::techniques::{Division, Techniques};
 
 /// The notes of one line, by onset, graces before the notes they belong to.
@@ -25,7 +26,13 @@ fn sounds(note: &Note) -> bool {
 }
 
 /// The lines of a staff. Every sounding note goes to exactly one of them.
-pub(super) fn groups(score: &Score, part: &Part, staff: u8, techniques: &Techniques) -> Vec<Group> {
+pub(super) fn groups(
+    score: &Score,
+    part: &Part,
+    staff: u8,
+    force: Force,
+    techniques: &Techniques,
+) -> Vec<Group> {
     let ids: Vec<NoteId> = (0u32..)
         .zip(&part.notes)
         .filter(|(_, note)| sounds(note) && (note.staff == staff || part.staves <= 1))
@@ -45,7 +52,8 @@ pub(super) fn groups(score: &Score, part: &Part, staff: u8, techniques: &Techniq
     }
     let mut groups = vec![Group::default(); ranks.len()];
     for bar in ids.chunk_by(|a, b| part.note(*a).bar == part.note(*b).bar) {
-        share_out(score, part, techniques, &ranks, bar, &mut groups);
+        let division = division(score, part, techniques, bar);
+        share_out(part, (force, division), &ranks, bar, &mut groups);
     }
     for group in &mut groups {
         group.notes.sort_by_key(|id| (part.note(*id).onset, *id));
@@ -55,34 +63,38 @@ pub(super) fn groups(score: &Score, part: &Part, staff: u8, techniques: &Techniq
     groups
 }
 
+/// Whether the part is divided at its first note in a bar.
+fn division(score: &Score, part: &Part, techniques: &Techniques, bar: &[NoteId]) -> Division {
+    bar.first().map_or(Division::Together, |id| {
+        let note = part.note(*id);
+        let from = score.bars.get(note.bar as usize).map_or(note.onset, |bar| bar.start);
+        techniques.at(from.max(note.onset)).division
+    })
+}
+
 fn share_out(
-    score: &Score,
     part: &Part,
-    techniques: &Techniques,
+    (force, division): (Force, Division),
     ranks: &[u16],
     bar: &[NoteId],
     groups: &mut [Group],
 ) {
-    let by_voice: Vec<Vec<NoteId>> = ranks
-        .iter()
-        .map(|voice| bar.iter().copied().filter(|id| part.note(*id).voice == *voice).collect())
-        .collect();
-    let divided = bar.first().is_some_and(|id| {
-        let note = part.note(*id);
-        let from = score.bars.get(note.bar as usize).map_or(note.onset, |bar| bar.start);
-        techniques.at(from.max(note.onset)).division == Division::Divided
-    });
     let mut leader: Option<Vec<(Moment, Length)>> = None;
-    for (rank, notes) in by_voice.iter().enumerate().filter(|(_, notes)| !notes.is_empty()) {
-        let rhythm = rhythm(part, notes);
-        let owner = match &leader {
-            _ if divided => rank,
-            None => 0,
-            Some(leading) if *leading == rhythm => 0,
-            Some(_) => rank,
+    for (rank, voice) in ranks.iter().enumerate() {
+        let notes: Vec<NoteId> = bar.iter().copied().filter(|id| part.note(*id).voice == *voice).collect();
+        if notes.is_empty() {
+            continue;
+        }
+        let rhythm = rhythm(part, &notes);
+        let owner = match (&leader, division, force) {
+            (_, Division::Divided, _) => rank,
+            // Alone, a player has but one bow for all voices.
+            (None, _, _) | (_, _, Force::Solo) => 0,
+            (Some(leading), _, Force::Section) if *leading == rhythm => 0,
+            (Some(_), _, Force::Section) => rank,
         };
         leader.get_or_insert(rhythm);
-        groups[owner].take(ranks[rank], notes);
+        groups[owner].take(*voice, &notes);
     }
 }
 

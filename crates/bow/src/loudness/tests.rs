@@ -1,0 +1,60 @@
+use super::*;
+use crate::lines::tests::{line, score};
+
+/// Loudness at the beginning and end of each stroke.
+fn levels(fixture: &str) -> Vec<(i32, i32)> {
+    line(fixture).strokes.iter().map(|stroke| (stroke.level_start.0, stroke.level_end.0)).collect()
+}
+
+#[test]
+fn mf_is_assumed_until_a_dynamic_is_written() {
+    assert_eq!(levels("violin: d'2 p e'2"), [(500, 500), (300, 300)]);
+    let score = score("violin: d'2 p e'2");
+    let curve = LoudnessCurve::new(&score, &score.parts[0], 1, &[0], &Profile::default());
+    assert_eq!(curve.written(Moment::START), Written::Assumed);
+    assert_eq!(curve.written(Moment(Length::new(1, 2))), Written::InScore);
+}
+
+#[test]
+fn a_hairpin_leads_in_a_straight_line_to_its_dynamic() {
+    assert_eq!(
+        levels("violin: p <= d'4 e' f' g' == | f a'1"),
+        [(300, 375), (375, 450), (450, 525), (525, 600), (600, 600)]
+    );
+}
+
+#[test]
+fn a_hairpin_without_a_goal_goes_one_step() {
+    assert_eq!(levels("violin: p <= d'2 == >= e'2 == | f'1"), [(300, 400), (400, 300), (300, 300)]);
+}
+
+#[test]
+fn a_hairpin_against_its_goal_goes_one_step_and_then_jumps() {
+    // Growing, then suddenly soft.
+    assert_eq!(levels("violin: mf <= d'1 == | pp e'1"), [(500, 600), (200, 200)]);
+}
+
+#[test]
+fn cresc_in_words_ends_at_the_next_dynamic() {
+    assert_eq!(levels("violin: p \"cresc.\" d'1 | e'1 | f f'1"), [(300, 450), (450, 600), (600, 600)]);
+}
+
+#[test]
+fn an_fp_is_loud_only_at_its_beginning() {
+    assert_eq!(levels("violin: mf d'2 fp e'2 | f'1"), [(500, 500), (600, 300), (300, 300)]);
+}
+
+#[test]
+fn an_sf_leaves_the_level_alone() {
+    let line = line("violin: p d'2 sf e'2 | f'1");
+    assert_eq!(line.strokes[1].level_end, Loudness(300));
+    assert!(line.strokes[1].level_start > Loudness(300));
+    assert_eq!(line.strokes[2].level_start, Loudness(300));
+    assert!(line.strokes[1].emphasis.accent >= 90);
+}
+
+#[test]
+fn a_niente_hairpin_reaches_silence() {
+    assert_eq!(levels("violin: p >= d'1 ==o"), [(300, 0)]);
+    assert_eq!(levels("violin: p <=o d'1 == | mf e'1"), [(0, 500), (500, 500)]);
+}

@@ -10,7 +10,7 @@ use arcata_score::BowDirection;
 
 use super::costs::{Approach, Costs};
 use super::{Allowed, Link};
-use crate::SpeedWindow;
+use crate::{BowInterval, SpeedWindow};
 use rustc_hash::FxHashMap;
 
 /// More than any plan of one step can cost; added to itself it does not overflow.
@@ -21,13 +21,18 @@ const DIRECTIONS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
 /// Least costs by direction (down, up) and end cell, less the base that was taken off.
 pub(crate) type Row<const CELLS: usize> = [[i32; CELLS]; 2];
 
-/// What one step costs, as numbers only.
-struct Step<const CELLS: usize> {
+/// What one step costs, as numbers only. Tables that many strokes share are kept once.
+struct Step {
     direction: [i32; 2],
-    place: [i32; CELLS],
-    begin: [i32; CELLS],
+    places: usize,
     travel: usize,
     links: Links,
+}
+
+/// What it costs to begin and to end at each cell.
+struct Places<const CELLS: usize> {
+    begin: [i32; CELLS],
+    end: [i32; CELLS],
 }
 
 /// The four links' costs; `NEVER` where not allowed. A lift costs `base + per_cell · distance`.
@@ -37,6 +42,18 @@ struct Links {
     hooked: i32,
     retake: Lift,
     reset: Lift,
+}
+
+impl Links {
+    fn offer(&self, link: Link) -> bool {
+        let cost = match link {
+            Link::Change => self.change,
+            Link::Hooked => self.hooked,
+            Link::Retake => self.retake.base,
+            Link::Reset => self.reset.base,
+        };
+        cost < NEVER
+    }
 }
 
 #[derive(Clone, Copy)]
@@ -64,8 +81,9 @@ pub(crate) struct Stand {
 /// All numbers of a line, ready for the search.
 pub(crate) struct Search<'a, const CELLS: usize> {
     pub(crate) costs: Costs<'a>,
-    steps: Vec<Step<CELLS>>,
+    steps: Vec<Step>,
     travels: Vec<[i32; CELLS]>,
+    places: Vec<Places<CELLS>>,
     allowed: &'a [Allowed],
 }
 
@@ -73,44 +91,44 @@ fn narrow(cost: i64) -> i32 {
     i32::try_from(cost).unwrap_or(NEVER).min(NEVER)
 }
 
+/// A table of costs by cell.
+fn table<const CELLS: usize>(cost: impl Fn(usize, &mut i64)) -> [i32; CELLS] {
+    std::array::from_fn(|cell| {
+        let mut sum = 0i64;
+        cost(cell, &mut sum);
+        narrow(sum)
+    })
+}
+
 impl<'a, const CELLS: usize> Search<'a, CELLS> {
     pub(crate) fn new(costs: Costs<'a>, allowed: &'a [Allowed]) -> Self {
-        let mut travels = Vec::new();
-        let mut known: FxHashMap<(i64, SpeedWindow), usize> = FxHashMap::default();
+        let (mut travels, mut places) = (Vec::new(), Vec::new());
+        let mut known_travels: FxHashMap<(i64, SpeedWindow), usize> = FxHashMap::default();
+        let mut known_places: FxHashMap<(BowInterval, u16), usize> = FxHashMap::default();
         let steps = (0..costs.strokes.len())
             .map(|index| {
                 let stroke = &costs.strokes[index];
-                let travel = *known.entry((stroke.duration.micros, stroke.speed)).or_insert_with(|| {
-                    travels.push(std::array::from_fn(|cells| {
-                        let mut sum = 0i64;
-                        costs.travel(index, cells, &mut sum);
-                        narrow(sum)
-                    }));
-                    travels.len() - 1
+                let travel =
+                    *known_travels.entry((stroke.duration.micros, stroke.speed)).or_insert_with(|| {
+                        travels.push(table(|cell, sum| costs.travel(index, cell, sum)));
+                        travels.len() - 1
+                    });
+                let place = *known_places.entry((stroke.home, stroke.emphasis.accent)).or_insert_with(|| {
+                    let begin = table(|cell, sum| costs.begin_at(index, cell, sum));
+                    let end = table(|cell, sum| costs.end_at(index, cell, sum));
+                    places.push(Places { begin, end });
+                    places.len() - 1
                 });
-                Self::step(&costs, index, travel)
+                let direction = DIRECTIONS.map(|direction| {
+                    let mut sum = 0i64;
+                    costs.direction(index, direction, &mut sum);
+                    narrow(sum)
+                });
+                let links = Self::links(&costs, costs.approach(index).as_ref());
+                Step { direction, places: place, travel, links }
             })
             .collect();
-        Self { costs, steps, travels, allowed }
-    }
-
-    fn step(costs: &Costs<'_>, index: usize, travel: usize) -> Step<CELLS> {
-        let direction = DIRECTIONS.map(|direction| {
-            let mut sum = 0i64;
-            costs.direction(index, direction, &mut sum);
-            narrow(sum)
-        });
-        let place = std::array::from_fn(|cell| {
-            let mut sum = 0i64;
-            costs.end_at(index, cell, &mut sum);
-            narrow(sum)
-        });
-        let begin = std::array::from_fn(|cell| {
-            let mut sum = 0i64;
-            costs.begin_at(index, cell, &mut sum);
-            narrow(sum)
-        });
-        Step { direction, place, begin, travel, links: Self::links(costs, costs.approach(index).as_ref()) }
+        Self { costs, steps, travels, places, allowed }
     }
 
     fn links(costs: &Costs<'_>, approach: Option<&Approach>) -> Links {
@@ -133,12 +151,13 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     /// Cost of setting the bow down for stroke `index`, by direction and cell, from `before`.
     fn begins(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Row<CELLS> {
         let step = &self.steps[index];
+        let places = &self.places[step.places];
         let allowed = self.allowed[index];
         let mut begins = [[NEVER; CELLS]; 2];
         let Some(before) = before else {
             for (way, direction) in DIRECTIONS.into_iter().enumerate() {
                 if allowed.permits(direction, Link::Reset) {
-                    begins[way] = step.begin.map(|place| place + step.direction[way]);
+                    begins[way] = places.begin.map(|place| place + step.direction[way]);
                 }
             }
             return begins;
@@ -164,7 +183,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             if let (Some(carried), true) = (&reset, allowed.permits(direction, Link::Reset)) {
                 lower(begin, carried, links.reset.base);
             }
-            for (cell, place) in begin.iter_mut().zip(&step.begin) {
+            for (cell, place) in begin.iter_mut().zip(&places.begin) {
                 *cell = (*cell + place + step.direction[way]).min(NEVER);
             }
         }
@@ -193,7 +212,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         mirrored.reverse();
         ends[1] = mirrored;
         for way in &mut ends {
-            for (end, place) in way.iter_mut().zip(&step.place) {
+            for (end, place) in way.iter_mut().zip(&self.places[step.places].end) {
                 *end = (*end + place).min(NEVER);
             }
         }
@@ -224,41 +243,60 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         let begins = self.begins(index, &links, before);
         let table = &self.travels[self.steps[index].travel];
         let way = stand.direction as usize;
-        let cells = match stand.direction {
-            BowDirection::Down => 0..=stand.cell,
-            BowDirection::Up => stand.cell..=CELLS - 1,
-        };
-        // Ties: the shortest travel.
-        let start = cells
-            .min_by_key(|start| {
-                let used = start.abs_diff(stand.cell);
-                (begins[way][*start].saturating_add(table[used]), used)
-            })
-            .unwrap_or(stand.cell);
-        let link = self.link_into(index, &links, before, stand.direction, start);
+        // Ties: the shortest travel, which is tried first.
+        let mut best = (i32::MAX, stand.cell);
+        for (used, cost) in table.iter().enumerate() {
+            let start = match stand.direction {
+                BowDirection::Down => stand.cell.wrapping_sub(used),
+                BowDirection::Up => stand.cell + used,
+            };
+            if start >= CELLS {
+                break;
+            }
+            let whole = begins[way][start] + cost;
+            if whole < best.0 {
+                best = (whole, start);
+            }
+        }
+        let start = best.1;
+        let begin = Stand { direction: stand.direction, cell: start };
+        let link = self.link_into(index, &links, before, begin, self.without_place(index, &begins, begin));
         Choice { direction: stand.direction, link, start, end: stand.cell }
     }
 
-    /// The cheapest link into a begin; ties go to change, hooked, retake, reset in this order.
+    /// A begin's cost up to and with its link.
+    fn without_place(&self, index: usize, begins: &Row<CELLS>, begin: Stand) -> i32 {
+        let step = &self.steps[index];
+        let way = begin.direction as usize;
+        begins[way][begin.cell] - step.direction[way] - self.places[step.places].begin[begin.cell]
+    }
+
+    /// The cheapest link into a begin; ties go to change, hooked, retake, reset in this order. `paid` is
+    /// what the cheapest link comes to, so that the first link that reaches it is the one.
     fn link_into(
         &self,
         index: usize,
         links: &Links,
         before: Option<&Row<CELLS>>,
-        direction: BowDirection,
-        start: usize,
+        begin: Stand,
+        paid: i32,
     ) -> Link {
         let Some(before) = before else { return Link::Reset };
-        [Link::Change, Link::Hooked, Link::Retake, Link::Reset]
-            .into_iter()
-            .filter(|link| self.allowed[index].permits(direction, *link))
-            .min_by_key(|link| self.link_from(links, before, direction, start, *link).1)
+        let offered = |link: &Link| self.allowed[index].permits(begin.direction, *link) && links.offer(*link);
+        let all = [Link::Change, Link::Hooked, Link::Retake, Link::Reset];
+        let cost = |link: &Link| self.link_from(links, before, begin.direction, begin.cell, *link).1;
+        all.into_iter()
+            .filter(offered)
+            .find(|link| cost(link) == paid)
+            .or_else(|| all.into_iter().filter(offered).min_by_key(cost))
             .unwrap_or(Link::Reset)
     }
 
     /// See [`Self::link_into`]; by the printed way in.
     pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: Stand) -> Link {
-        self.link_into(index, &self.steps[index].links, before, begin.direction, begin.cell)
+        let begins = self.begins(index, &self.steps[index].links, before);
+        let paid = self.without_place(index, &begins, begin);
+        self.link_into(index, &self.steps[index].links, before, begin, paid)
     }
 
     /// Where the bow stood before a begin reached by `link`, and the cost so far with the link.
@@ -273,18 +311,17 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         let way = direction as usize;
         let stand = |direction: BowDirection, cell| Stand { direction, cell };
         let lifted = |lift: Lift, directions: &[BowDirection]| {
-            directions
-                .iter()
-                .flat_map(|from| (0..CELLS).map(move |cell| (*from, cell)))
-                .map(|(from, cell)| {
-                    let distance = i32::try_from(cell.abs_diff(start)).unwrap_or(0);
-                    let cost = before[from as usize][cell]
-                        .saturating_add(lift.base)
-                        .saturating_add(lift.per_cell * distance);
-                    (stand(from, cell), cost.min(NEVER), distance)
-                })
-                .min_by_key(|(_, cost, distance)| (*cost, *distance))
-                .map_or((stand(direction, start), NEVER), |(from, cost, _)| (from, cost))
+            let mut best = (stand(direction, start), NEVER, usize::MAX);
+            for from in directions {
+                for (cell, paid) in before[*from as usize].iter().enumerate() {
+                    let distance = cell.abs_diff(start);
+                    let cost = paid + lift.base + lift.per_cell * i32::try_from(distance).unwrap_or(0);
+                    if (cost, distance) < (best.1, best.2) {
+                        best = (stand(*from, cell), cost, distance);
+                    }
+                }
+            }
+            (best.0, best.1)
         };
         match link {
             Link::Change => {
@@ -343,6 +380,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     pub(crate) fn backward(&self, index: usize, after: &Row<CELLS>) -> Row<CELLS> {
         let step = &self.steps[index];
         let table = &self.travels[step.travel];
+        let places = &self.places[step.places];
         let mut begins = [[NEVER; CELLS]; 2];
         for (way, row) in begins.iter_mut().enumerate() {
             for (start, begin) in row.iter_mut().enumerate() {
@@ -351,9 +389,9 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
                     if end >= CELLS {
                         break;
                     }
-                    *begin = (*begin).min(table[used] + step.place[end] + after[way][end]);
+                    *begin = (*begin).min(table[used] + places.end[end] + after[way][end]);
                 }
-                *begin = begin.saturating_add(step.begin[start] + step.direction[way]).min(NEVER);
+                *begin = begin.saturating_add(places.begin[start] + step.direction[way]).min(NEVER);
             }
         }
         let links = step.links;

@@ -31,10 +31,15 @@ impl SpeedTable {
         });
         let mut windows = Vec::with_capacity(701);
         for pair in levels.windows(2) {
-            let columns = [0, 1, 2].map(|column| between(pair[0][column], pair[1][column]));
-            for shade in 0..STEP as usize {
-                windows.push(window([0, 1, 2].map(|column: usize| columns[column][shade])));
-            }
+            let [slowest, preferred, fastest] =
+                [0, 1, 2].map(|column| between(pair[0][column], pair[1][column]));
+            windows.extend(
+                slowest
+                    .into_iter()
+                    .zip(preferred)
+                    .zip(fastest)
+                    .map(|((slow, liked), fast)| window([slow, liked, fast])),
+            );
         }
         windows.push(window(levels[levels.len() - 1]));
         Self { windows }

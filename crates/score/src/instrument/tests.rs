@@ -182,6 +182,18 @@ fn sound_and_program_settle_what_a_name_leaves_open() {
     assert_eq!(head("P1", "", None).by, RecognisedBy::Nothing);
 }
 
+#[test]
+fn a_playback_sound_does_not_make_a_section() {
+    let read = recognise(&PartHead {
+        name: "Violin I",
+        abbreviation: "Vln. I",
+        instrument_name: "String Ensemble 1",
+        instrument_sound: "strings.group",
+        midi_program: Some(49),
+    });
+    assert_eq!((read.instrument, read.players), (Violin, Unknown));
+}
+
 fn company(names: &[&str]) -> Vec<Players> {
     players_of_score(&names.iter().map(|name| named(name)).collect::<Vec<_>>())
 }

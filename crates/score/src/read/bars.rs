@@ -178,13 +178,15 @@ fn report_length(
         problems.add(
             ProblemKind::BarOverfull,
             place,
-            format!("The bar holds {told} of a whole note where {expected} fill it."),
+            format!(
+                "The notes of the bar add up to {told} whole notes; the time signature asks for {expected}."
+            ),
         );
     } else if told < expected && short == Short::Wrong {
         problems.add(
             ProblemKind::BarUnderfull,
             place,
-            format!("The bar holds only {told} of a whole note where {expected} fill it."),
+            format!("The notes of the bar add up to only {told} whole notes; the time signature asks for {expected}."),
         );
     }
 }

@@ -70,86 +70,123 @@ struct Open {
     swell: Option<usize>,
 }
 
+/// Hairpins, or dashes, and what they lack so far.
+struct Pairs {
+    what: &'static str,
+    open: Vec<Open>,
+    /// Ends that found no beginning before them: a `<backup>` may bring them first.
+    early: Vec<SwellMark>,
+}
+
 /// Joins the swells of a part whose marks have their absolute moments.
 pub(super) fn join(part: &mut Part, index: u32, marks: &[SwellMark], problems: &mut Problems) {
-    let (mut wedges, mut dashes): (Vec<Open>, Vec<Open>) = (Vec::new(), Vec::new());
+    let mut wedges = Pairs { what: "hairpin", open: Vec::new(), early: Vec::new() };
+    let mut dashes = Pairs { what: "line of dashes", open: Vec::new(), early: Vec::new() };
+    let mut report = |mark: &SwellMark, message: String| {
+        let place = Where { node: Some(mark.place.node), part: Some(index), bar: Some(mark.place.bar) };
+        problems.add(ProblemKind::Swell, place, message);
+    };
     let swells = &mut part.swells;
     for mark in marks {
         match mark.sign {
             SwellSign::Opens(kind, niente) => {
-                close_reused(&mut wedges, mark, index, problems);
-                wedges.push(Open { mark: *mark, swell: Some(swells.len()) });
                 swells.push(new_swell(mark.place, kind, SwellWriting::Hairpin, niente));
+                wedges.open(*mark, Some(swells.len() - 1), swells, &mut report);
             }
-            SwellSign::Closes(niente) => match take(&mut wedges, mark).and_then(|open| open.swell) {
-                Some(swell) => {
-                    swells[swell].end = Some(mark.place.at);
-                    if niente == Niente::Circle {
-                        swells[swell].niente = niente;
-                    }
-                }
-                None => add(problems, mark, index, "A hairpin ends here that never began."),
-            },
+            SwellSign::Closes(_) => wedges.close(*mark, swells, &mut report),
             SwellSign::Word(kind) => {
                 swells.push(new_swell(mark.place, kind, SwellWriting::Word, Niente::No));
             }
             SwellSign::DashesBegin => {
-                close_reused(&mut dashes, mark, index, problems);
-                let word = swells.iter().rposition(|swell| {
-                    swell.written == SwellWriting::Word
-                        && swell.place.at == mark.place.at
-                        && swell.place.staff == mark.place.staff
-                });
-                // Only the words just written can be meant.
-                let word = word.filter(|word| word + MOST_OPEN > swells.len());
-                dashes.push(Open { mark: *mark, swell: word });
+                let word = word_at(swells, &mark.place);
+                dashes.open(*mark, word, swells, &mut report);
             }
-            SwellSign::DashesEnd => match take(&mut dashes, mark) {
-                Some(Open { swell: Some(swell), .. }) => swells[swell].end = Some(mark.place.at),
-                Some(_) => {}
-                None => add(problems, mark, index, "Dashes end here that never began."),
-            },
+            SwellSign::DashesEnd => dashes.close(*mark, swells, &mut report),
         }
     }
-    for open in wedges {
-        add(problems, &open.mark, index, "A hairpin begins here and never ends.");
-    }
-    for open in dashes {
-        add(problems, &open.mark, index, "Dashes begin here and never end.");
-    }
+    wedges.report_rest(&mut report);
+    dashes.report_rest(&mut report);
     swells.sort_by_key(|swell| swell.place.at);
+}
+
+/// The words that dashes at a place draw out: just written, at the same moment, for the same staff.
+fn word_at(swells: &[Swell], place: &Place) -> Option<usize> {
+    let first = swells.len().saturating_sub(MOST_OPEN);
+    let word = swells[first..].iter().rposition(|swell| {
+        swell.written == SwellWriting::Word && swell.place.at == place.at && swell.place.staff == place.staff
+    });
+    word.map(|index| first + index)
+}
+
+impl Pairs {
+    fn open(
+        &mut self,
+        mark: SwellMark,
+        swell: Option<usize>,
+        swells: &mut [Swell],
+        report: &mut impl FnMut(&SwellMark, String),
+    ) {
+        let same_staff = |other: &SwellMark| other.place.staff == mark.place.staff;
+        let fits = |stop: &SwellMark| stop.number == mark.number && stop.place.at >= mark.place.at;
+        let early = (0..self.early.len())
+            .filter(|index| fits(&self.early[*index]))
+            .max_by_key(|index| (same_staff(&self.early[*index]), *index));
+        if let Some(index) = early {
+            let stop = self.early.remove(index);
+            end(swell, &stop, swells);
+            return;
+        }
+        let reused =
+            self.open.iter().position(|open| open.mark.number == mark.number && same_staff(&open.mark));
+        // A number that begins again before it has ended leaves the older one without an end.
+        if let Some(index) = reused.or((self.open.len() >= MOST_OPEN).then_some(0)) {
+            let older = self.open.remove(index);
+            report(&older.mark, format!("A {} begins here and never ends.", self.what));
+        }
+        self.open.push(Open { mark, swell });
+    }
+
+    fn close(&mut self, stop: SwellMark, swells: &mut [Swell], report: &mut impl FnMut(&SwellMark, String)) {
+        match self.start_of(&stop) {
+            Some(index) => end(self.open.remove(index).swell, &stop, swells),
+            None => {
+                self.early.push(stop);
+                if self.early.len() > MOST_OPEN {
+                    let oldest = self.early.remove(0);
+                    self.report_early(&oldest, report);
+                }
+            }
+        }
+    }
+
+    /// The open mark that an end belongs to: of its number, begun not later, of its staff if possible.
+    fn start_of(&self, stop: &SwellMark) -> Option<usize> {
+        let fits = |open: &Open| open.mark.number == stop.number && open.mark.place.at <= stop.place.at;
+        (0..self.open.len())
+            .filter(|index| fits(&self.open[*index]))
+            .max_by_key(|index| (self.open[*index].mark.place.staff == stop.place.staff, *index))
+    }
+
+    fn report_early(&self, stop: &SwellMark, report: &mut impl FnMut(&SwellMark, String)) {
+        report(stop, format!("A {} ends here that never began.", self.what));
+    }
+
+    fn report_rest(&self, report: &mut impl FnMut(&SwellMark, String)) {
+        self.early.iter().for_each(|stop| self.report_early(stop, report));
+        for open in &self.open {
+            report(&open.mark, format!("A {} begins here and never ends.", self.what));
+        }
+    }
+}
+
+fn end(swell: Option<usize>, stop: &SwellMark, swells: &mut [Swell]) {
+    let Some(swell) = swell.and_then(|index| swells.get_mut(index)) else { return };
+    swell.end = Some(stop.place.at);
+    if stop.sign == SwellSign::Closes(Niente::Circle) {
+        swell.niente = Niente::Circle;
+    }
 }
 
 fn new_swell(place: Place, kind: SwellKind, written: SwellWriting, niente: Niente) -> Swell {
     Swell { place, end: None, kind, written, niente }
-}
-
-/// The open mark that a closing one belongs to: of its number, begun not later, of its staff if possible.
-fn take(open: &mut Vec<Open>, stop: &SwellMark) -> Option<Open> {
-    let fits = |open: &Open| open.mark.number == stop.number && open.mark.place.at <= stop.place.at;
-    let best = (0..open.len())
-        .filter(|index| fits(&open[*index]))
-        .max_by_key(|index| (open[*index].mark.place.staff == stop.place.staff, *index))?;
-    Some(open.remove(best))
-}
-
-/// A number that begins again on its staff before it has ended leaves the older one without an end.
-fn close_reused(open: &mut Vec<Open>, mark: &SwellMark, part: u32, problems: &mut Problems) {
-    let same = |open: &Open| open.mark.number == mark.number && open.mark.place.staff == mark.place.staff;
-    let index = open.iter().position(same).or((open.len() >= MOST_OPEN).then_some(0));
-    if let Some(index) = index {
-        let older = open.remove(index);
-        let what = match older.mark.sign {
-            SwellSign::DashesBegin => {
-                "Dashes begin here, and others of their number before these have ended."
-            }
-            _ => "A hairpin begins here, and another of its number before it has ended.",
-        };
-        add(problems, &older.mark, part, what);
-    }
-}
-
-fn add(problems: &mut Problems, mark: &SwellMark, part: u32, message: &str) {
-    let place = Where { node: Some(mark.place.node), part: Some(part), bar: Some(mark.place.bar) };
-    problems.add(ProblemKind::Swell, place, message);
 }

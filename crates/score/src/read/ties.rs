@@ -1,4 +1,8 @@
 //! Joining tied notes: by pitch and moment, whatever their voices, across barlines.
+//!
+//! A tie may also bridge a gap: between a part whose bar is a little short of the others' and its next bar,
+//! or from a note that is held while others of a broken chord enter. Then both ends must be marked, in one
+//! voice, not more than a bar apart.
 
 use super::problems::{Problems, Where};
 use crate::{Moment, Note, NoteId, Part, ProblemKind, TieEnd};
@@ -31,7 +35,8 @@ pub(super) fn join(
         if !open.is_empty() && !notes[current].pitch.is_rest() {
             join_before(notes, current, &mut open);
         }
-        open.retain(|waiting| waiting.end >= onset);
+        let bar = notes[current].bar;
+        open.retain(|waiting| waiting.end >= onset || notes[waiting.note as usize].bar + 1 >= bar);
         let note = &notes[current];
         if note.tie.to_after == TieEnd::Open && ringing.binary_search(&(current as u32)).is_err() {
             open.push(Waiting { note: current as u32, end: onset + note.length, pitch });
@@ -62,10 +67,15 @@ fn join_before(notes: &mut [Note], current: usize, open: &mut Vec<Waiting>) {
     let (onset, pitch, marked) = (note.onset, note.pitch.cents(), note.tie.from_before == TieEnd::Open);
     let near = |waiting: &Waiting| {
         let before = &notes[waiting.note as usize];
-        (before.voice == note.voice, before.staff == note.staff)
+        (waiting.end == onset, before.voice == note.voice, before.staff == note.staff)
     };
     let fits = |waiting: &Waiting| {
-        waiting.end == onset && waiting.pitch == pitch && (marked || near(waiting) == (true, true))
+        waiting.pitch == pitch
+            && match near(waiting) {
+                (true, true, true) => true,
+                (true, _, _) => marked,
+                (false, same_voice, same_staff) => marked && same_voice && same_staff,
+            }
     };
     let best = (0..open.len()).filter(|index| fits(&open[*index])).max_by_key(|index| near(&open[*index]));
     if let Some(best) = best {

@@ -1,5 +1,7 @@
 //! Metronome marks and metric modulations printed as text: "♩ = 120", "(♩. = 60-66)", "q =165", "♩ = ♪".
 
+use std::ops::RangeInclusive;
+
 use crate::{Length, TempoKind};
 
 /// Signs of note values and what they are worth, in whole notes: Unicode's musical symbols and the private
@@ -45,22 +47,26 @@ const DOTS: &[char] = &['.', '\u{1D16D}', '\u{ECB7}', '\u{E1E7}', '·'];
 
 /// Slowest and fastest number believed, in beats a minute: metronomes print 40 to 208; the rest is room
 /// for unusual beats. Status: from memory.
-const BELIEVED: std::ops::RangeInclusive<i64> = 8..=600;
+const BELIEVED: RangeInclusive<i64> = 8..=600;
+
+/// The same where the note is only a letter: "e = 30" may be anything.
+const BELIEVED_OF_LETTERS: RangeInclusive<i64> = 40..=300;
 
 /// The tempo that a text prints as an equation, when it does.
 pub(crate) fn mark(text: &str) -> Option<TempoKind> {
     let (left, right) = text.split_once('=')?;
-    let unit = value_at_end(left)?;
+    let (unit, believed) = value_at_end(left)?;
     let right = right.trim_start_matches(['(', '[']).trim_start();
     if let Some(new) = value_at_start(right) {
         return Some(TempoKind::Modulation(unit, new));
     }
-    let beats = beats(right)?;
+    let beats = beats(right).filter(|beats| believed.contains(&beats.floor()))?;
     let quarters = unit.scaled(4, 1);
     Some(TempoKind::Marked(beats.scaled(quarters.numerator(), quarters.denominator())))
 }
 
-fn value_at_end(text: &str) -> Option<Length> {
+/// The note value that a text ends with, and the numbers of beats to believe beside it.
+fn value_at_end(text: &str) -> Option<(Length, RangeInclusive<i64>)> {
     let text = text.trim_end();
     let bare = text.trim_end_matches(|letter: char| DOTS.contains(&letter) || letter.is_whitespace());
     let dots = text[bare.len()..].chars().filter(|letter| DOTS.contains(letter)).count();
@@ -68,10 +74,13 @@ fn value_at_end(text: &str) -> Option<Length> {
     let bare = bare.trim_end_matches(['\u{1D165}', '\u{1D16E}']);
     let sign = bare.chars().next_back()?;
     if let Some((_, value)) = SIGNS.iter().find(|(known, _)| *known == sign) {
-        return Some(dotted(*value, dots));
+        return Some((dotted(*value, dots), BELIEVED));
     }
     let word = bare.rsplit(|letter: char| !letter.is_alphabetic()).next()?;
-    LETTERS.iter().find(|(known, _)| *known == word).map(|(_, value)| dotted(*value, dots))
+    LETTERS
+        .iter()
+        .find(|(known, _)| *known == word)
+        .map(|(_, value)| (dotted(*value, dots), BELIEVED_OF_LETTERS))
 }
 
 fn value_at_start(text: &str) -> Option<Length> {
@@ -111,7 +120,7 @@ fn beats(text: &str) -> Option<Length> {
         Some((second, _)) if second > first => (first + second).scaled(1, 2),
         _ => first,
     };
-    BELIEVED.contains(&beats.floor()).then_some(beats)
+    Some(beats)
 }
 
 fn number(text: &str) -> Option<(Length, &str)> {
@@ -172,6 +181,7 @@ mod tests {
             "♩ = 99999999999999",
             "c'=fis'''",
             "♩ = 4711",
+            "e = 30",
         ] {
             assert_eq!(mark(text), None, "{text}");
         }

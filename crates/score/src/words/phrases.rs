@@ -33,10 +33,11 @@ static PHRASES: LazyLock<BTreeMap<String, Vec<Phrase>>> = LazyLock::new(|| {
         }
     }
     for phrases in by_first.values_mut() {
-        // Among equals the dotted spelling is the more exact; the sort is stable, so table order decides last.
+        // Among equals a condition or a dotted spelling is the more exact; the sort is stable, so table
+        // order decides last.
         phrases.sort_by_key(|phrase| {
             let dotted = phrase.words.iter().filter(|word| matches!(word, Word::Dotted(_))).count();
-            std::cmp::Reverse((phrase.words.len(), dotted))
+            std::cmp::Reverse((phrase.words.len(), dotted, phrase.when != When::Anywhere))
         });
     }
     by_first

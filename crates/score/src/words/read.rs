@@ -4,7 +4,7 @@ use super::fold::{Case, Gap, Token, tokens};
 use super::phrases::{self, Phrase};
 use super::table::{COMPANIONS, Sense, When};
 use super::{WordMeaning, metronome};
-use crate::tempo_words::{Degree, MIDDLE_OF_THE_SCALE, SHADE};
+use crate::tempo_words::{Degree, MIDDLE_OF_THE_SCALE, SHADE, TempoSense, TempoWord};
 use crate::{Length, Meaning, TempoKind};
 
 pub(super) fn meanings(text: &str) -> Vec<WordMeaning> {
@@ -18,15 +18,17 @@ pub(super) fn meanings(text: &str) -> Vec<WordMeaning> {
         }
     };
     let mark = metronome::mark(text);
+    let mut named = tempo_word(&hits, &tokens).filter(|_| !names_a_tempo(&hits) && mark.is_none());
     for hit in &hits {
         for sense in hit.phrase.senses {
-            if let Some(meaning) = meaning_of(*sense, hit, &tokens, mark.as_ref()) {
+            let meaning = match sense {
+                Sense::TempoWord(_) => named.take().map(|beats| WordMeaning::Tempo(TempoKind::Word(beats))),
+                _ => meaning_of(*sense, hit, &tokens, mark.as_ref()),
+            };
+            if let Some(meaning) = meaning {
                 say(meaning);
             }
         }
-    }
-    if let Some(tempo) = tempo_word(&hits, &tokens).filter(|_| !names_a_tempo(&hits) && mark.is_none()) {
-        say(WordMeaning::Tempo(TempoKind::Word(tempo)));
     }
     if let Some(mark) = mark {
         say(WordMeaning::Tempo(mark));
@@ -55,7 +57,7 @@ impl Context {
                 continue;
             }
             let token = &tokens[at];
-            let known = token.number().is_some() || COMPANIONS.contains(&token.text.as_str());
+            let known = token.number().is_some() || COMPANIONS.split(' ').any(|word| word == token.text);
             unknown += usize::from(!known);
             at += 1;
         }
@@ -70,6 +72,7 @@ impl Context {
             When::Doubtful => at_home,
             When::Letters => at_home && tokens.iter().all(|token| token.case == Case::Small),
             When::Alone => self.all == tokens.len(),
+            When::Title => self.heading && self.all == tokens.len(),
         }
     }
 }
@@ -152,9 +155,9 @@ fn meaning_of(sense: Sense, hit: &Hit, tokens: &[Token], mark: Option<&TempoKind
         Sense::Slowing => WordMeaning::Tempo(TempoKind::Slowing),
         Sense::Quickening => WordMeaning::Tempo(TempoKind::Quickening),
         Sense::Change(_) | Sense::Back(_) | Sense::TempoWord(_) if mark.is_some() => return None,
-        Sense::Change(change) => {
-            WordMeaning::Tempo(TempoKind::Scaled(change.fraction(degree(&tokens[..hit.from]))))
-        }
+        Sense::Change(change) => WordMeaning::Tempo(TempoKind::Scaled(
+            change.fraction(degree(&tokens[hit.from.saturating_sub(2)..hit.to])),
+        )),
         Sense::Back(back) => WordMeaning::Tempo(TempoKind::Back(back)),
         Sense::TempoWord(_) => return None,
     };
@@ -222,12 +225,12 @@ const LITTLE: &[&str] = &[
     "massig",
 ];
 
-/// How far a change goes, by the words just before it.
-fn degree(before: &[Token]) -> Degree {
-    let near = || before.iter().rev().take(2).map(|token| token.text.as_str());
-    if near().any(|word| LITTLE.contains(&word)) {
+/// How far a change goes, by its own words and the two before it.
+fn degree(words: &[Token]) -> Degree {
+    let any = |list: &[&str]| words.iter().any(|token| list.contains(&token.text.as_str()));
+    if any(LITTLE) {
         Degree::Little
-    } else if near().any(|word| MUCH.contains(&word)) {
+    } else if any(MUCH) {
         Degree::Much
     } else {
         Degree::Plain
@@ -244,20 +247,41 @@ fn names_a_tempo(hits: &[Hit]) -> bool {
 /// The tempo that the text's tempo words name together, in beats a minute: one alone, or the mean of the
 /// first two ("Allegro moderato", "Andante quasi allegretto"), shaded by "molto", "ma non troppo" and the like.
 fn tempo_word(hits: &[Hit], tokens: &[Token]) -> Option<Length> {
-    let named: Vec<(u16, &Hit)> = hits
+    // A capital that begins "Cresc. e sostenuto" does not make a heading of what follows.
+    let heads = |hit: &Hit| matches!(hit.phrase.senses, [] | [Sense::TempoWord(_)]);
+    let headed = hits.first().is_some_and(heads);
+    let named: Vec<(&TempoWord, &Hit)> = hits
         .iter()
         .filter_map(|hit| match hit.phrase.senses {
-            [Sense::TempoWord(beats)] if hit.denied != Denial::Denied => Some((*beats, hit)),
+            [Sense::TempoWord(word)] if hit.denied != Denial::Denied => Some((*word, hit)),
             _ => None,
         })
+        .filter(|(word, _)| headed || word.sense == TempoSense::Tempo)
         .take(2)
         .collect();
     let (first, hit) = named.first()?;
-    let plain = match named.get(1) {
-        Some((second, _)) => Length::new(i64::from(*first) + i64::from(*second), 2),
-        None => Length::new(i64::from(*first), 1),
+    let beats = |word: &TempoWord| i64::from(word.beats_per_minute);
+    let drawn = named.get(1).filter(|(second, _)| draws(second, first));
+    let beats = match drawn {
+        Some((second, _)) => Length::new(beats(first) + beats(second), 2),
+        None => Length::new(beats(first), 1),
     };
-    Some(shaded(plain, shade(hit, tokens, named.len())))
+    let shade = match drawn {
+        // Two words already say where between them the tempo lies.
+        Some(_) if held_back(hit, tokens) => Shade::Less,
+        Some(_) => Shade::Plain,
+        None => shade(hit, tokens),
+    };
+    Some(shaded(beats, shade))
+}
+
+/// Whether a second tempo word moves the first.
+fn draws(second: &TempoWord, first: &TempoWord) -> bool {
+    match second.sense {
+        TempoSense::Tempo | TempoSense::Heading => true,
+        TempoSense::Urging => second.beats_per_minute > first.beats_per_minute,
+        TempoSense::Restraining => second.beats_per_minute < first.beats_per_minute,
+    }
 }
 
 /// More of it, less of it, or as it is.
@@ -268,27 +292,28 @@ enum Shade {
     Less,
 }
 
-fn shade(hit: &Hit, tokens: &[Token], words: usize) -> Shade {
-    if hit.denied == Denial::NotTooMuch {
-        return Shade::Less;
+/// The shade of a tempo word that stands alone.
+fn shade(hit: &Hit, tokens: &[Token]) -> Shade {
+    let says =
+        |list: &[&str], token: Option<&Token>| token.is_some_and(|token| list.contains(&token.text.as_str()));
+    let before = hit.from.checked_sub(1).and_then(|index| tokens.get(index));
+    let after = tokens[hit.to..].iter().find(|token| token.text != "di");
+    if held_back(hit, tokens) || says(LITTLE, before) {
+        Shade::Less
+    } else if says(MUCH, before) || says(MUCH, after) {
+        Shade::More
+    } else {
+        Shade::Plain
     }
-    let before = hit.from.checked_sub(1).map(|index| tokens[index].text.as_str());
-    let after: Vec<&str> = tokens[hit.to..].iter().take(3).map(|token| token.text.as_str()).collect();
-    let after: Vec<&str> =
-        after.into_iter().skip_while(|word| matches!(*word, "ma" | "di" | "mais" | "aber")).collect();
-    match (before, after.as_slice()) {
-        (_, [negation, measure, ..])
-            if NEGATIONS.contains(negation) && (TOO_MUCH.contains(measure) || MUCH.contains(measure)) =>
-        {
-            Shade::Less
-        }
-        // Two words already say where between them the tempo lies.
-        _ if words > 1 => Shade::Plain,
-        (Some(word), _) if LITTLE.contains(&word) => Shade::Less,
-        (Some(word), _) if MUCH.contains(&word) => Shade::More,
-        (_, [word, ..]) if MUCH.contains(word) => Shade::More,
-        _ => Shade::Plain,
-    }
+}
+
+/// "non troppo" before a tempo word, or "ma non troppo" behind it.
+fn held_back(hit: &Hit, tokens: &[Token]) -> bool {
+    let after = tokens[hit.to..].iter().map(|token| token.text.as_str());
+    let mut after = after.skip_while(|word| matches!(*word, "ma" | "mais" | "aber"));
+    let measured = |word: &str| TOO_MUCH.contains(&word) || MUCH.contains(&word);
+    hit.denied == Denial::NotTooMuch
+        || (after.next().is_some_and(|word| NEGATIONS.contains(&word)) && after.next().is_some_and(measured))
 }
 
 fn shaded(beats: Length, shade: Shade) -> Length {

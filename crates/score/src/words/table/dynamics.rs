@@ -100,6 +100,9 @@ pub(super) const ENTRIES: &[Entry] = &[
         ],
     ),
     entry(Italian, DYING, &["morendo/mor.", "calando/cal."]),
+    // Syllables that a long word is printed in, one text each.
+    only(When::Alone, Italian, FADING, &["smor"]),
+    entry(Italian, &[], &["attacca/attaca/volti subito"]),
     entry(Italian, SUBITO, &["subito/sub/subitamente"]),
     entry(English, SUBITO, &["suddenly"]),
     entry(French, SUBITO, &["subitement", "tout a coup", "soudain"]),

@@ -17,7 +17,8 @@ mod road;
 mod stroke;
 mod tempo;
 
-use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoBack, tempo_words};
+use crate::tempo_words::{self, TempoWord};
+use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoBack};
 
 /// The language of a phrase.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -59,6 +60,8 @@ pub(crate) enum When {
     Letters,
     /// Only when nothing else is in the text.
     Alone,
+    /// As [`When::Alone`], and with a capital: a syllable of a text sung otherwise.
+    Title,
 }
 
 /// What a phrase says, as the table can write it.
@@ -76,8 +79,8 @@ pub(crate) enum Sense {
     LevelStep(SwellKind),
     /// A sign of the road.
     Jump(Jump),
-    /// A tempo word with its beats a minute.
-    TempoWord(u16),
+    /// A tempo word with its row of the table.
+    TempoWord(&'static TempoWord),
     /// Gradually slower.
     Slowing,
     /// Gradually faster.
@@ -117,149 +120,15 @@ pub(crate) fn entries() -> impl Iterator<Item = Entry> {
 }
 
 /// Words that say nothing by themselves and are at home in directions: they speak for the words beside them.
-pub(crate) const COMPANIONS: &[&str] = &[
-    "sempre",
-    "poco",
-    "a",
-    "molto",
-    "e",
-    "ed",
-    "et",
-    "und",
-    "and",
-    "ma",
-    "mais",
-    "aber",
-    "but",
-    "con",
-    "avec",
-    "mit",
-    "with",
-    "piu",
-    "plus",
-    "meno",
-    "moins",
-    "un",
-    "ein",
-    "etwas",
-    "peu",
-    "assai",
-    "tres",
-    "sehr",
-    "assez",
-    "ziemlich",
-    "non",
-    "senza",
-    "sans",
-    "ohne",
-    "nicht",
-    "pas",
-    "quasi",
-    "troppo",
-    "tanto",
-    "trop",
-    "zu",
-    "immer",
-    "toujours",
-    "always",
-    "al",
-    "alla",
-    "il",
-    "la",
-    "le",
-    "les",
-    "der",
-    "die",
-    "das",
-    "the",
-    "of",
-    "in",
-    "di",
-    "del",
-    "possibile",
-    "dolce",
-    "dol",
-    "espressivo",
-    "espress",
-    "espr",
-    "cantabile",
-    "cant",
-    "marcato",
-    "marc",
-    "leggiero",
-    "leggero",
-    "legg",
-    "leggiermente",
-    "tranquillo",
-    "agitato",
-    "animato",
-    "grazioso",
-    "semplice",
-    "sotto",
-    "mezza",
-    "voce",
-    "pesante",
-    "risoluto",
-    "appassionato",
-    "moto",
-    "brio",
-    "fuoco",
-    "spirito",
-    "maestoso",
-    "scherzando",
-    "scherzoso",
-    "energico",
-    "dolcissimo",
-    "feroce",
-    "teneramente",
-    "expressif",
-    "doux",
-    "zart",
-    "ausdrucksvoll",
-    "tempo",
-    "mosso",
-    "violin",
-    "violins",
-    "violini",
-    "violino",
-    "viola",
-    "viole",
-    "violas",
-    "cello",
-    "celli",
-    "cellos",
-    "violoncello",
-    "violoncelli",
-    "bass",
-    "basses",
-    "bassi",
-    "vn",
-    "vln",
-    "vl",
-    "vla",
-    "vle",
-    "vc",
-    "vlc",
-    "cb",
-    "kb",
-    "vi",
-    "i",
-    "ii",
-    "iii",
-    "iv",
-    "sul",
-    "sulla",
-    "punta",
-    "sfz",
-    "ad",
-    "lib",
-    "libitum",
-    "sostenuto",
-    "lunga",
-    "ritmico",
-    "vibrato",
-    "vibr",
-];
+pub(crate) const COMPANIONS: &str = "sempre poco a molto e ed et und and ma mais aber but con avec mit with piu plus meno moins un ein \
+    etwas peu assai tres sehr assez ziemlich non senza sans ohne nicht pas quasi troppo tanto trop zu \
+    immer toujours always al alla il la le les der die das the of in di del possibile dolce dol \
+    espressivo espress espr cantabile cant marcato marc leggiero leggero legg leggiermente tranquillo \
+    agitato animato grazioso semplice sotto mezza voce pesante risoluto appassionato moto brio fuoco \
+    spirito maestoso scherzando scherzoso energico dolcissimo feroce teneramente expressif doux zart \
+    ausdrucksvoll tempo mosso violin violins violini violino viola viole violas cello celli cellos \
+    violoncello violoncelli bass basses bassi vn vln vl vla vle vc vlc cb kb vi ii iii iv sul sulla \
+    punta sfz ad lib libitum sostenuto lunga ritmico vibrato vibr";
 
 #[cfg(test)]
 mod tests {

@@ -15,32 +15,25 @@ const HALF: &[Sense] = &[Sense::Change(Change::Half)];
 const BACK: &[Sense] = &[Sense::Back(Previous)];
 const FIRST: &[Sense] = &[Sense::Back(First)];
 
+/// One sense for every word of the tempo table.
+static SENSES: [[Sense; 1]; TEMPO_WORDS.len()] = {
+    let mut senses = [[Sense::TempoWord(&TEMPO_WORDS[0])]; TEMPO_WORDS.len()];
+    let mut index = 0;
+    while index < TEMPO_WORDS.len() {
+        senses[index] = [Sense::TempoWord(&TEMPO_WORDS[index])];
+        index += 1;
+    }
+    senses
+};
+
 /// The tempo words of [`TEMPO_WORDS`] as entries of the table.
 pub(super) fn words() -> impl Iterator<Item = Entry> {
-    TEMPO_WORDS.iter().map(|word| Entry {
+    TEMPO_WORDS.iter().zip(&SENSES).map(|(word, sense)| Entry {
         language: word.language,
-        senses: speed(word.beats_per_minute),
-        when: match word.sense {
-            TempoSense::Tempo => When::Anywhere,
-            TempoSense::Heading => When::Heading,
-        },
+        senses: sense,
+        when: if word.sense == TempoSense::Tempo { When::Anywhere } else { When::Heading },
         phrases: word.phrases,
     })
-}
-
-/// The sense of a speed, once for the whole program.
-fn speed(beats_per_minute: u16) -> &'static [Sense] {
-    /// One sense for every speed that the table may name.
-    static SPEEDS: [[Sense; 1]; 256] = {
-        let mut speeds = [[Sense::TempoWord(0)]; 256];
-        let mut beats = 0;
-        while beats < 256 {
-            speeds[beats as usize] = [Sense::TempoWord(beats)];
-            beats += 1;
-        }
-        speeds
-    };
-    SPEEDS.get(usize::from(beats_per_minute)).map_or(&[], |sense| sense.as_slice())
 }
 
 pub(super) const ENTRIES: &[Entry] = &[
@@ -131,8 +124,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         &[
             "beschleunigt/beschleunigen/beschleunigend/eilen/eilend/treibend/drangend/draengend/vorwarts/belebend/antreibend",
             "schneller/lebhafter/bewegter/rascher werdend/werden",
-            "immer/allmahlich/allmaehlich etwas? schneller/lebhafter/bewegter/rascher/belebter werdend/werden?",
-            "nach und nach schneller/lebhafter/bewegter/rascher",
+            "immer/allmahlich/allmaehlich etwas? schneller/lebhafter/bewegter/rascher/belebter/geschwinder werdend/werden?",
+            "nach und nach schneller/lebhafter/bewegter/rascher/belebter/geschwinder",
         ],
     ),
     entry(
@@ -152,7 +145,7 @@ pub(super) const ENTRIES: &[Entry] = &[
             "piu lento/adagio/largo/sostenuto/tranquillo/moderato/ritenuto/calmo/grave",
         ],
     ),
-    only(When::Alone, Italian, SLOWER, &["meno", "un? poco meno"]),
+    only(When::Alone, Italian, SLOWER, &["meno", "un? poco meno", "molto meno"]),
     only(When::Heading, Italian, FASTER, &["mosso"]),
     entry(English, FASTER, &["faster/quicker/livelier", "more lively/movement/motion"]),
     entry(English, SLOWER, &["slower", "less movement/motion"]),
@@ -177,15 +170,12 @@ pub(super) const ENTRIES: &[Entry] = &[
     entry(German, HALF, &["halb so schnell", "doppelt so langsam"]),
     entry(Italian, HALF, &["doppio piu lento"]),
     entry(Italian, BACK, &["a/in/al tempo", "a tempo giusto/ordinario"]),
+    only(When::Alone, German, BACK, &["wie vorher"]),
     only(When::Alone, Italian, BACK, &["tempo"]),
     entry(English, BACK, &["in time", "back in tempo"]),
     entry(French, BACK, &["au mouvement/mouvt/mvt/mouv/temps", "reprenez le mouvement/mouvt"]),
     only(When::Alone, French, BACK, &["mouvement/mouvt/mvt"]),
-    entry(
-        German,
-        BACK,
-        &["im tempo/zeitmass/zeitmasz", "voriges zeitmass/tempo", "wie vorher", "im vorigen tempo"],
-    ),
+    entry(German, BACK, &["im tempo/zeitmass/zeitmasz", "voriges zeitmass/tempo", "im vorigen tempo"]),
     entry(
         Italian,
         FIRST,
@@ -208,7 +198,7 @@ pub(super) const ENTRIES: &[Entry] = &[
             "erstes/anfangs zeitmass/tempo",
             "1 zeitmass",
             "im ersten tempo/zeitmass",
-            "hauptzeitmass/haupttempo/anfangstempo/hauptzeitmasz",
+            "hauptzeitmass/hauptzeitmasse/haupttempo/anfangstempo/hauptzeitmasz",
             "wie zu/im? anfang/anfangs",
         ],
     ),

@@ -1,0 +1,64 @@
+//! Arcata beside outside sources, its speed, and the pages made from its code. `cargo xtask` calls this
+//! program and gives it its folders in the environment: `ARCATA_ROOT` (the checkout), `ARCATA_CACHE`,
+//! `ARCATA_PYTHON`, and `ARCATA_COUNTS` (a file that gets the counts).
+#![allow(
+    clippy::disallowed_macros,
+    clippy::disallowed_methods,
+    reason = "an edge crate: it opens files, prints, times, and reads its arguments and the environment"
+)]
+
+mod outcome;
+mod ryan;
+mod scores;
+mod setting;
+
+use std::process::ExitCode;
+
+use outcome::{Outcome, Result};
+use setting::Setting;
+
+/// A check against an outside source: its name and what it does.
+type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
+
+const OUTSIDE: [Check; 1] = [("ryan", ryan::check)];
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    let mut outcome = Outcome::default();
+    if let Err(problem) = run(&arguments, &mut outcome) {
+        outcome.check(false, &problem);
+    }
+    if let Err(problem) = outcome.write_counts() {
+        eprintln!("{problem}");
+        return ExitCode::from(2);
+    }
+    if outcome.has_failed() { ExitCode::FAILURE } else { ExitCode::SUCCESS }
+}
+
+fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
+    let (command, rest) = arguments.split_first().ok_or("call this through cargo xtask")?;
+    let setting = Setting::from_environment()?;
+    match command.as_str() {
+        "outside" => outside(&setting, rest, outcome),
+        "tune" => ryan::tune(&setting, rest),
+        other => Err(format!("there is no command \"{other}\"")),
+    }
+}
+
+/// Runs the named checks, or all; one that cannot run is a failure, and the rest are run.
+fn outside(setting: &Setting, names: &[String], outcome: &mut Outcome) -> Result<()> {
+    if let Some(unknown) = names.iter().find(|name| !OUTSIDE.iter().any(|(known, _)| known == name)) {
+        let known = OUTSIDE.map(|(name, _)| name).join(", ");
+        return Err(format!("there is no outside check \"{unknown}\"; there are {known}"));
+    }
+    for (name, check) in OUTSIDE {
+        if !names.is_empty() && !names.iter().any(|wanted| wanted == name) {
+            continue;
+        }
+        println!("\n# {name}");
+        if let Err(problem) = check(setting, outcome) {
+            outcome.check(false, &format!("{name}: {problem}"));
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,62 @@
+//! Ryan's Mammoth Collection (Boston 1883): the printed bow marks against the planner, which does not see
+//! them, and against three ways of bowing without a planner.
+
+mod agreement;
+mod bare;
+mod floors;
+mod tune;
+mod tunes;
+
+use arcata_bow::{Profile, plan};
+use arcata_score::BowDirection;
+use rayon::prelude::*;
+
+use crate::outcome::{Outcome, Result};
+use crate::scores;
+use crate::setting::Setting;
+use agreement::Agreement;
+pub(crate) use tune::tune;
+use tunes::{Half, Tune};
+
+/// A way of bowing a tune: a direction for each mark, in the order of the tune's marks.
+type Bowing = (&'static str, fn(&Tune) -> Vec<BowDirection>);
+
+const WITHOUT_PLANNER: [Bowing; 3] = [
+    ("place in the bar", bare::place_in_the_bar),
+    ("as it comes", bare::as_it_comes),
+    ("corrected at each mark", bare::corrected),
+];
+
+/// Reports agreement by half and by place; holds the planner to what it has reached before.
+pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+    let profile = Profile::default();
+    let collection = tunes::load(setting, &profile)?;
+    collection.report(outcome);
+    println!("\nagreement with the printed marks, percent (marks)");
+    println!(
+        "{:24} {:>8} {:>20} {:>20} {:>20} {:>20}",
+        "", "half", "all", "downbeats", "before downbeats", "elsewhere"
+    );
+    for half in [Half::Reporting, Half::Tuning] {
+        let chosen: Vec<&Tune> = collection.tunes.iter().filter(|tune| tune.half == half).collect();
+        let planned = agreement_of(&chosen, |tune| planned(tune, &profile));
+        for (name, bowing) in WITHOUT_PLANNER {
+            println!("{name:24} {half:>8} {}", agreement_of(&chosen, bowing));
+        }
+        println!("{:24} {half:>8} {planned}", "planner, marks hidden");
+        floors::hold(setting, half, &planned, outcome)?;
+    }
+    println!("{:24} {:>8} {:>20} {:>20} {:>20}", "wanted", "", "92.0", "93.0", "97.5");
+    Ok(())
+}
+
+fn agreement_of(tunes: &[&Tune], bowing: impl Fn(&Tune) -> Vec<BowDirection> + Sync) -> Agreement {
+    let each = tunes.par_iter().map(|tune| Agreement::of(tune, &bowing(tune)));
+    each.reduce(Agreement::default, Agreement::plus)
+}
+
+/// What the planner does at the marks.
+fn planned(tune: &Tune, profile: &Profile) -> Vec<BowDirection> {
+    let plans: Vec<_> = tune.lines.iter().map(|line| plan(line, &scores::blind(line, profile))).collect();
+    tune.marks.iter().map(|mark| plans[mark.line].strokes[mark.stroke].direction).collect()
+}

@@ -1,0 +1,27 @@
+//! Scores opened and their lines found, as the command line does it.
+
+use std::path::Path;
+
+use arcata_bow::plan::MarkReading;
+use arcata_bow::{Line, LineOptions, PlanSettings, Profile};
+use arcata_score::Score;
+use arcata_xml::{Limits, ScoreFile, open_score};
+
+use crate::outcome::Result;
+use crate::setting::read;
+
+/// Opens a score file of either kind.
+pub(crate) fn open(path: &Path) -> Result<ScoreFile> {
+    open_score(read(path)?, &Limits::default()).map_err(|problem| format!("{}: {problem}", path.display()))
+}
+
+/// The bowing lines of all bowed parts.
+pub(crate) fn lines(score: &Score, profile: &Profile) -> Vec<Line> {
+    let bowed = (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed());
+    bowed.flat_map(|part| arcata_bow::lines(score, part, profile, &LineOptions::default())).collect()
+}
+
+/// Settings of the planner that does not see printed marks.
+pub(crate) fn blind(line: &Line, profile: &Profile) -> PlanSettings {
+    PlanSettings { marks: MarkReading::Hidden, ..PlanSettings::of(profile, line.instrument) }
+}

@@ -1,0 +1,135 @@
+//! The steps of `cargo xtask test`, in order.
+
+use std::fs;
+use std::process::ExitCode;
+use std::time::Instant;
+
+use crate::command::{answer, cargo, run};
+use crate::fuzz;
+use crate::places::Places;
+use crate::tally::{Tally, of_cargo_test, of_file, of_nextest};
+use crate::tools;
+
+/// A step: its name and what it does.
+type Step = (&'static str, fn(&Places) -> Result<Tally, String>);
+
+const STEPS: [Step; 7] = [
+    ("format", format),
+    ("lints", lints),
+    ("tests", tests),
+    ("doc-tests", doc_tests),
+    ("pages", pages),
+    ("outside", outside),
+    ("fuzz", fuzz::fuzz),
+];
+
+/// Runs the steps, or those that `--only` names, all of them whatever fails on the way.
+pub(crate) fn test(places: &Places, arguments: &[String]) -> Result<ExitCode, String> {
+    let chosen = chosen(arguments)?;
+    let mut sum = Tally::default();
+    let mut table = Vec::new();
+    for (name, step) in chosen {
+        println!("== {name}");
+        let started = Instant::now();
+        let tally = step(places).unwrap_or_else(|problem| {
+            println!("{name}: {problem}");
+            Tally { failed: 1, ..Tally::default() }
+        });
+        let seconds = started.elapsed().as_secs_f64();
+        let said = if tally.failed > 0 { "FAILED" } else { "good" };
+        println!("-- {name}: {said} after {seconds:.1} s");
+        table.push(format!(
+            "{name:10} {seconds:7.1} s {:6} good {:4} bad {:4} left out",
+            tally.passed, tally.failed, tally.skipped
+        ));
+        sum += tally;
+    }
+    println!("\n{}\n", table.join("\n"));
+    println!("{}", sum.line());
+    Ok(if sum.failed == 0 { ExitCode::SUCCESS } else { ExitCode::FAILURE })
+}
+
+fn chosen(arguments: &[String]) -> Result<Vec<Step>, String> {
+    let mut names = Vec::new();
+    let mut left = arguments.iter();
+    while let Some(argument) = left.next() {
+        let name = match (argument.as_str(), argument.strip_prefix("--only=")) {
+            ("--only", _) => left.next().ok_or("--only wants the name of a step")?.as_str(),
+            (_, Some(name)) => name,
+            (other, None) => return Err(format!("test does not know \"{other}\"; it takes --only STEP")),
+        };
+        if !STEPS.iter().any(|(known, _)| *known == name) {
+            let known = STEPS.map(|(name, _)| name).join(", ");
+            return Err(format!("there is no step \"{name}\"; the steps are {known}"));
+        }
+        names.push(name);
+    }
+    Ok(STEPS.into_iter().filter(|(name, _)| names.is_empty() || names.contains(name)).collect())
+}
+
+/// A step without counts of its own adds only its failure.
+fn plain(places: &Places, arguments: &[&str]) -> Result<Tally, String> {
+    Ok(Tally::default().of_run(run(&mut cargo(places, arguments), "  ")?.well))
+}
+
+fn format(places: &Places) -> Result<Tally, String> {
+    plain(places, &["fmt", "--all", "--check"])
+}
+
+fn lints(places: &Places) -> Result<Tally, String> {
+    plain(places, &["clippy", "--quiet", "--workspace", "--all-targets", "--", "-D", "warnings"])
+}
+
+fn tests(places: &Places) -> Result<Tally, String> {
+    if answer(&mut cargo(places, &["nextest", "--version"])).is_some() {
+        let arguments = ["nextest", "run", "--workspace", "--no-fail-fast", "--status-level", "fail"];
+        let ran = run(&mut cargo(places, &arguments), "  ")?;
+        return Ok(of_nextest(&ran.lines).of_run(ran.well));
+    }
+    let arguments = ["test", "--quiet", "--workspace", "--all-targets", "--no-fail-fast"];
+    let ran = run(&mut cargo(places, &arguments), "  ")?;
+    Ok(of_cargo_test(&ran.lines).of_run(ran.well))
+}
+
+fn doc_tests(places: &Places) -> Result<Tally, String> {
+    let ran = run(&mut cargo(places, &["test", "--quiet", "--workspace", "--doc", "--no-fail-fast"]), "  ")?;
+    Ok(of_cargo_test(&ran.lines).of_run(ran.well))
+}
+
+fn pages(places: &Places) -> Result<Tally, String> {
+    counted_checks(places, "docs", &["--check".to_owned()])
+}
+
+fn outside(places: &Places) -> Result<Tally, String> {
+    counted_checks(places, "outside", &[])
+}
+
+/// Calls `arcata-checks` and reads its counts.
+fn counted_checks(places: &Places, command: &str, arguments: &[String]) -> Result<Tally, String> {
+    let counts = places.cache.join(format!("counts-{command}-{}", std::process::id()));
+    let mut checks = checks(places, command, arguments)?;
+    checks.env("ARCATA_COUNTS", &counts);
+    let ran = run(&mut checks, "  ");
+    let text = fs::read_to_string(&counts).unwrap_or_default();
+    // Only a leftover of this run; that it cannot be removed does not matter.
+    let _ = fs::remove_file(&counts);
+    Ok(of_file(&text).unwrap_or_default().of_run(ran?.well))
+}
+
+/// Calls `arcata-checks` for a person.
+pub(crate) fn call_checks(places: &Places, command: &str, arguments: &[String]) -> Result<ExitCode, String> {
+    let status = checks(places, command, arguments)?
+        .status()
+        .map_err(|problem| format!("cannot start cargo: {problem}"))?;
+    Ok(if status.success() { ExitCode::SUCCESS } else { ExitCode::FAILURE })
+}
+
+fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<std::process::Command, String> {
+    let mut checks =
+        cargo(places, &["run", "--quiet", "--release", "--package", "arcata-checks", "--", command]);
+    checks.args(arguments).env("ARCATA_ROOT", &places.root).env("ARCATA_CACHE", &places.cache);
+    if command != "docs" {
+        checks.env("ARCATA_PYTHON", tools::python(places)?);
+    }
+    Ok(checks)
+}

@@ -1,0 +1,98 @@
+//! What the checks need besides Rust: an environment for Python, and cargo-fuzz.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use crate::command::{answer, cargo, run};
+use crate::places::{Places, key};
+
+/// The Python of an environment with the packages of `outside/requirements.txt`, made when it is not
+/// there yet. A change of the list makes another environment.
+pub(crate) fn python(places: &Places) -> Result<PathBuf, String> {
+    let list = places.root.join("outside").join("requirements.txt");
+    let wanted = fs::read(&list).map_err(|problem| format!("{}: {problem}", list.display()))?;
+    let home = places.cache.join(format!("python-{}", key(&wanted)));
+    let program = home.join("bin").join("python");
+    let ready = home.join("complete");
+    if ready.is_file() {
+        return Ok(program);
+    }
+    println!("installing the Python packages of outside/requirements.txt into {}", home.display());
+    if home.exists() {
+        fs::remove_dir_all(&home).map_err(|problem| format!("{}: {problem}", home.display()))?;
+    }
+    let made = run(Command::new("python3").args(["-m", "venv"]).arg(&home), "  ")?;
+    if !made.well {
+        return Err("python3 cannot make an environment; on Debian install python3-venv".to_owned());
+    }
+    let mut install = Command::new(&program);
+    install
+        .args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--requirement"])
+        .arg(&list);
+    if !run(&mut install, "  ")?.well {
+        return Err("pip could not install the packages; see above".to_owned());
+    }
+    fs::write(&ready, "").map_err(|problem| format!("{}: {problem}", ready.display()))?;
+    Ok(program)
+}
+
+/// How `cargo fuzz` is called: its sanitizers need a nightly compiler, or a stable one that is told to
+/// take nightly flags.
+pub(crate) enum Fuzzer {
+    /// By a toolchain of this name.
+    Nightly(String),
+    /// By the toolchain in use, with `RUSTC_BOOTSTRAP=1`.
+    Bootstrap,
+}
+
+impl Fuzzer {
+    /// Finds the fuzzer, and installs cargo-fuzz into the cache where there is none.
+    pub(crate) fn find(places: &Places) -> Result<Self, String> {
+        let tools = tools_folder(places);
+        let there = answer(cargo(places, &["fuzz", "--version"]).env("PATH", path_with(&tools)));
+        if there.is_none() {
+            println!("installing cargo-fuzz into {}", tools.display());
+            let mut install = cargo(places, &["install", "cargo-fuzz", "--locked", "--quiet", "--root"]);
+            if !run(install.arg(&tools), "  ")?.well {
+                return Err("cargo-fuzz could not be installed; see above".to_owned());
+            }
+        }
+        let toolchains = answer(Command::new("rustup").args(["toolchain", "list"])).unwrap_or_default();
+        let names = toolchains.lines().filter_map(|line| line.split_whitespace().next());
+        let nightly = names.filter(|name| name.starts_with("nightly")).map(str::to_owned).next();
+        Ok(nightly.map_or(Self::Bootstrap, Self::Nightly))
+    }
+
+    /// A `cargo fuzz` command.
+    pub(crate) fn command(&self, places: &Places, arguments: &[&str]) -> Command {
+        let mut command = match self {
+            Self::Nightly(toolchain) => {
+                let mut command = Command::new("rustup");
+                command.args(["run", toolchain, "cargo"]);
+                // The stable cargo that runs this program must not be taken for the nightly one.
+                command.env_remove("CARGO").env_remove("RUSTUP_TOOLCHAIN");
+                command
+            }
+            Self::Bootstrap => {
+                let mut command = cargo(places, &[]);
+                command.env("RUSTC_BOOTSTRAP", "1");
+                command
+            }
+        };
+        command.arg("fuzz").args(arguments).current_dir(&places.root);
+        command.env("PATH", path_with(&tools_folder(places))).env_remove("CARGO_TARGET_DIR");
+        command
+    }
+}
+
+fn tools_folder(places: &Places) -> PathBuf {
+    places.cache.join("tools")
+}
+
+/// The search path with the programs of the cache at its end.
+fn path_with(tools: &Path) -> std::ffi::OsString {
+    let path = std::env::var_os("PATH").unwrap_or_default();
+    let folders = std::env::split_paths(&path).chain([tools.join("bin")]);
+    std::env::join_paths(folders).unwrap_or(path)
+}
