@@ -2,8 +2,8 @@
 
 use std::ops::Range;
 
-use arcata_bow::plan::{Alternative, Anchor, DifferenceKind, alternatives};
-use arcata_bow::{Link, Plan};
+use arcata_bow::plan::{Anchor, DifferenceKind};
+use arcata_bow::{Join, Line, Link, Plan, plan};
 use arcata_score::BowDirection;
 
 use crate::words::a_bow;
@@ -23,15 +23,30 @@ pub(crate) fn with_bow(
     }
 }
 
+/// How far around the stroke the passage is planned again: beyond it the plan stays as it is, because
+/// the strokes at the edges keep their bows.
+const BEFORE: usize = 24;
+/// See [`BEFORE`].
+const AFTER: usize = 12;
+
 fn cheapest(piece: &Piece<'_>, at: usize, index: usize, direction: BowDirection) -> Option<Proposal> {
     let line = piece.lines.get(at)?;
-    let window: Range<usize> = index..(index + 1).min(line.strokes.len());
+    let range = passage(line, index);
+    let planned = piece.planned(at).get(range.clone())?;
+    let stretch = Line { strokes: line.strokes[range.clone()].to_vec(), repeats: Vec::new(), ..line.clone() };
     let mut settings = piece.plan_settings(at);
-    let best = alternatives(line, &settings, window.clone(), 1).into_iter().next()?;
-    settings.anchors.push(Anchor { stroke: index, direction: Some(direction), link: None });
-    let other = alternatives(line, &settings, window, 1).into_iter().next()?;
-    let (kind, sentence) = nearest_difference(piece, at, index, &best, &other)?;
-    let change = other.plan.total.less(&best.plan.total);
+    let edges = [0, planned.len().checked_sub(1)?];
+    settings.anchors = edges
+        .into_iter()
+        .filter(|edge| range.start + edge != index && !is_free(line, range.start + edge, range.end))
+        .map(|edge| Anchor { stroke: edge, direction: Some(planned[edge].direction), link: None })
+        .collect();
+    let best = plan(&stretch, &settings);
+    let local = index - range.start;
+    settings.anchors.push(Anchor { stroke: local, direction: Some(direction), link: None });
+    let other = plan(&stretch, &settings);
+    let (kind, sentence) = nearest_difference(piece, at, range.start, local, &best, &other)?;
+    let change = other.total.less(&best.total);
     Some(Proposal {
         grade: Grade::PlayersChoice,
         kind,
@@ -41,20 +56,34 @@ fn cheapest(piece: &Piece<'_>, at: usize, index: usize, direction: BowDirection)
     })
 }
 
+/// The strokes around one, from and to a free joint where one is near.
+fn passage(line: &Line, index: usize) -> Range<usize> {
+    let entry = |at: &usize| line.strokes[*at].join == Join::Entry;
+    let from = index.saturating_sub(BEFORE);
+    let start = (from..=index).rev().find(entry).unwrap_or(from);
+    let to = (index + 1 + AFTER).min(line.strokes.len());
+    let end = (index + 1..to).find(entry).unwrap_or(to);
+    start..end
+}
+
+/// Whether an edge of the passage lies at a free joint, so that its bow need not be kept.
+fn is_free(line: &Line, edge: usize, end: usize) -> bool {
+    let enters = |at: usize| line.strokes.get(at).is_none_or(|stroke| stroke.join == Join::Entry);
+    if edge + 1 == end { enters(end) } else { enters(edge) }
+}
+
 /// What the arm does otherwise, nearest before the stroke.
 fn nearest_difference(
     piece: &Piece<'_>,
     at: usize,
-    index: usize,
-    best: &Alternative,
-    other: &Alternative,
+    start: usize,
+    last: usize,
+    best: &Plan,
+    other: &Plan,
 ) -> Option<(ProposalKind, String)> {
-    let offset = other.strokes.start;
-    let last = index.checked_sub(offset)?;
-    let (local, kind) = (0..=last)
-        .rev()
-        .find_map(|local| difference(&best.plan, &other.plan, local).map(|kind| (local, kind)))?;
-    let place = piece.stroke_is_at(at, piece.lines[at].strokes.get(offset + local)?);
+    let (local, kind) =
+        (0..=last).rev().find_map(|local| difference(best, other, local).map(|kind| (local, kind)))?;
+    let place = piece.stroke_is_at(at, piece.lines[at].strokes.get(start + local)?);
     Some(match kind {
         DifferenceKind::Start(direction) => {
             (ProposalKind::Start, format!("Start on {} at {place}.", a_bow(direction)))

@@ -9,7 +9,6 @@ mod support;
 use std::path::PathBuf;
 
 use arcata_bow::Profile;
-use arcata_bow::profile::Shipped;
 use arcata_review::{Finding, Proposal, REGISTER, Registered, ReviewSettings};
 use arcata_testkit::suite::{self, Case};
 use arcata_xml::EditList;
@@ -23,8 +22,8 @@ fn document_of(rule: &Registered) -> PathBuf {
 
 fn profile_of(case: &Case) -> Profile {
     match &case.profile {
-        None => Profile::shipped(Shipped::Professional),
-        Some(block) => Profile::parse(&block.text).expect("a case's profile is sound"),
+        None => Profile::default(),
+        Some(block) => Profile::from_toml(&block.text).expect("a case's profile is sound"),
     }
 }
 

@@ -92,7 +92,7 @@ impl Weights {
     pub fn of(profile: &Profile) -> Self {
         let mut weights = Self::default();
         for (name, weight) in weights.named() {
-            if let Some(value) = profile.weight(name) {
+            if let Some(value) = profile.weights.get(name).map(|setting| setting.value) {
                 *weight = value;
             }
         }

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! time 3/4  quarter=200
-//! violin: f c''4!> (d'' e'') | f''!> (e'' d'') | c''4!> d'' e'' | f''!> e'' d'' | c''!> d'' e'' | f''2.!> |.
+//! violin: f c''4 d'' e'' | f''2.!sf | g''!sf | a''!sf | c''4 d'' e'' | c''2. |.
 //! ```
 //!
 //! ## What it proposes
@@ -28,7 +28,7 @@
 use arcata_score::BowDirection;
 
 use crate::other_bow::with_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity, Thresholds};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,13 +45,14 @@ impl Rule for BeatOnUpBow {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let least = piece.thresholds().beat_strength;
         let weak: Vec<(usize, usize)> = piece
             .planned_strokes()
             .filter(|(.., stroke, planned)| {
                 planned.direction == BowDirection::Up
                     && stroke.printed.is_none()
                     && stroke.emphasis.accent > 0
-                    && stroke.emphasis.strength >= Thresholds::BEAT_STRENGTH
+                    && stroke.emphasis.strength >= least
             })
             .map(|(line, index, ..)| (line, index))
             .collect();

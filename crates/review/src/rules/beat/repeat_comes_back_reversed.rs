@@ -26,8 +26,8 @@
 
 use arcata_bow::{Line, RepeatedStretch};
 
-use crate::words::{a_bow, seconds};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::words::a_bow;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -74,11 +74,11 @@ fn reversed(
     let end = piece.stroke_is_at(at, last_stroke);
     let sentence = format!(
         "The repeat from {} ends on {} at {end}, so the second time begins on the other bow: \
-         there is {} to lift, and it takes {}.",
+         there are {} s to lift, and it takes {} s.",
         piece.where_is(draft.place()),
         a_bow(last.direction),
-        seconds(available),
-        seconds(needed),
+        Figure::Thousandths(available / 1000),
+        Figure::Thousandths(needed / 1000),
     );
     let draft = draft
         .say(sentence)

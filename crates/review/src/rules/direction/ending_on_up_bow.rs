@@ -1,8 +1,8 @@
 //! # A phrase ends on an up-bow
 //!
 //! ## What it finds
-//! A phrase's last note, loud or long and not growing, that ends on an up-bow in the best plan there is.
-//! A phrase ends before a long rest, at a double bar, and at the end.
+//! A phrase's last note on a beat, long, or loud and at least half as long, and not growing, that ends on
+//! an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar, and at the end.
 //!
 //! ## Why it matters
 //! A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! quarter=132
-//! violin: f c''4!down d'' e''!down d'' | c''4 d'' e'' d''!down | c''1 |.
+//! quarter=80
+//! violin: f c''4 d'' e'' d'' | c''2 d'' |.
 //! ```
 //!
 //! ## What it proposes
@@ -24,7 +24,7 @@
 //! ## Sources
 //! Counted: in 30 solo pieces as really played the last note is down in 24. The rule itself from memory.
 
-use arcata_bow::{Stroke, StrokeKind};
+use arcata_bow::{MetricPlace, Stroke, StrokeKind};
 use arcata_score::BowDirection;
 
 use crate::mechanics::dynamic_name;
@@ -46,12 +46,13 @@ impl Rule for EndingOnUpBow {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let thresholds = piece.thresholds();
         let ending: Vec<_> = piece
             .planned_strokes()
             .filter(|(.., stroke, planned)| {
                 planned.direction == BowDirection::Up
                     && stroke.printed.is_none()
-                    && closes(stroke)
+                    && closes(stroke, &thresholds)
             })
             .map(|(line, index, ..)| (line, index))
             .collect();
@@ -62,13 +63,15 @@ impl Rule for EndingOnUpBow {
     }
 }
 
-fn closes(stroke: &Stroke) -> bool {
-    let long = stroke.duration.micros >= Thresholds::ENDING_LONG;
-    let loud = stroke.level_end.0 >= Thresholds::ENDING_LOUD;
+fn closes(stroke: &Stroke, thresholds: &Thresholds) -> bool {
+    let long = stroke.duration.micros >= thresholds.ending_long;
+    let sustained = stroke.duration.micros * 2 >= thresholds.ending_long;
+    let loud = stroke.level_end.0 >= thresholds.ending_loud;
     let grows = stroke.level_end > stroke.level_start;
-    stroke.phrase.joint_after >= Thresholds::ENDING_JOINT
+    stroke.phrase.joint_after >= thresholds.ending_joint
         && stroke.kind != StrokeKind::Tremolo
-        && (long || loud)
+        && (long || loud && sustained)
+        && stroke.emphasis.metric != MetricPlace::Offbeat
         && !grows
 }
 

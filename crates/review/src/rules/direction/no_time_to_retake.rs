@@ -1,8 +1,9 @@
 //! # No time to lift
 //!
 //! ## What it finds
-//! Two strokes in one direction with a lift between them, printed or in the best plan there is, where the
-//! silence and what the first note can lend are shorter than the lift.
+//! Strokes printed in one direction with a lift between them, where the silence and what the note before
+//! can lend are shorter than the lift. In a row of three or more the bow is lifted on the spot, and each
+//! note gives up half its length; two strokes count only where the best plan lifts and does not hook.
 //!
 //! ## Why it matters
 //! To play two down-bows running the bow must leave the string, travel back and be set down. Where there
@@ -32,14 +33,11 @@ use arcata_score::BowDirection;
 use crate::change::Change;
 use crate::under_slur::note;
 use crate::words::{a_bow, bow};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, Thresholds};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
 pub struct NoTimeToRetake;
-
-/// A printed row of strokes in one direction asks for lifts from so many on; two may be a hook.
-const PRINTED_ROW: usize = 3;
 
 impl Rule for NoTimeToRetake {
     const CARD: Card = Card {
@@ -55,8 +53,10 @@ impl Rule for NoTimeToRetake {
         for (at, line) in piece.lines.iter().enumerate() {
             for index in 1..line.strokes.len() {
                 let row = printed_row(&line.strokes, index);
-                let draft = planned_lift(piece, found, at, index)
-                    .or_else(|| row.and_then(|first| printed_lift(piece, found, at, index, first)));
+                let draft = row.and_then(|(first, length)| match length {
+                    2 => planned_lift(piece, found, at, index),
+                    _ => printed_lift(piece, found, at, index, first),
+                });
                 if let Some(draft) = draft {
                     found.report(draft);
                 }
@@ -65,7 +65,8 @@ impl Rule for NoTimeToRetake {
     }
 }
 
-/// The planner itself must lift, from where the bow is to where it is needed.
+/// Two marks in one direction, between which the best plan lifts, from where the bow is to where it is
+/// needed; where it hooks them there is no lift.
 fn planned_lift(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
     let planned = piece.planned(at);
     let (before, after) = (planned.get(index - 1)?, planned.get(index)?);
@@ -75,7 +76,7 @@ fn planned_lift(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize
     if !lifts || piece.is_free_after(stroke) {
         return None;
     }
-    late(piece, found, at, index, needed, after.direction)
+    late(piece, found, at, index, &Lift { needed, lent: stroke.lendable.micros, direction: after.direction })
 }
 
 /// A printed row of one direction: it must at least be lifted on the spot.
@@ -88,7 +89,9 @@ fn printed_lift(
 ) -> Option<Draft> {
     let line = &piece.lines[at];
     let direction = line.strokes[index].printed?;
-    let draft = late(piece, found, at, index, piece.lift_time(0, 0), direction)?;
+    // In a row of one direction the players shorten every note: the marks ask for it.
+    let lent = line.strokes[index - 1].duration.micros / 2;
+    let draft = late(piece, found, at, index, &Lift { needed: piece.lift_time(0, 0), lent, direction })?;
     let part = piece.score.parts.get(line.part)?;
     let marks = line.strokes[first + 1..]
         .iter()
@@ -104,43 +107,47 @@ fn printed_lift(
     ))
 }
 
-/// The first stroke of the printed row in one direction that reaches this stroke, when it is long enough.
-fn printed_row(strokes: &[Stroke], index: usize) -> Option<usize> {
+/// The first stroke and the length of the printed row in one direction that reaches a stroke from the
+/// one before it.
+fn printed_row(strokes: &[Stroke], index: usize) -> Option<(usize, usize)> {
     let direction = strokes[index].printed?;
     let same = |stroke: &&Stroke| stroke.printed == Some(direction);
     let before = strokes[..index].iter().rev().take_while(same).count();
     let after = strokes[index..].iter().take_while(same).count();
-    (before > 0 && before + after >= PRINTED_ROW).then_some(index - before)
+    (before > 0).then_some((index - before, before + after))
 }
 
-fn late(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    at: usize,
-    index: usize,
+/// A lift, microseconds.
+struct Lift {
+    /// How long it takes.
     needed: i64,
+    /// What the note before it gives.
+    lent: i64,
+    /// The direction taken again.
     direction: BowDirection,
-) -> Option<Draft> {
+}
+
+fn late(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize, lift: &Lift) -> Option<Draft> {
     let line = &piece.lines[at];
     let before = &line.strokes[index - 1];
-    let available = before.silence_after.micros + before.lendable.micros;
-    if needed - available < Thresholds::RETAKE_LACK {
+    let available = before.silence_after.micros + lift.lent;
+    if lift.needed - available < piece.thresholds().retake_lack {
         return None;
     }
     let draft = found.at_stroke(Severity::B, at, index);
     let sentence = format!(
         "A retake for {} at {} takes about {} s and has {} s.",
-        a_bow(direction),
+        a_bow(lift.direction),
         piece.where_is(draft.place()),
-        Figure::Thousandths(needed / 1000),
+        Figure::Thousandths(lift.needed / 1000),
         Figure::Thousandths(available / 1000),
     );
     let draft = draft
         .say(sentence)
         .seconds("silence before it", before.silence_after.micros)
-        .seconds("the note before can lend", before.lendable.micros)
-        .seconds("the lift takes", needed)
-        .cause(format!("{}/{}", before.length, bow(direction)))
+        .seconds("the note before can lend", lift.lent)
+        .seconds("the lift takes", lift.needed)
+        .cause(format!("{}/{}", before.length, bow(lift.direction)))
         .propose(
             Grade::PlayersChoice,
             ProposalKind::Hook,

@@ -1,8 +1,8 @@
 //! # A swell against the bow
 //!
 //! ## What it finds
-//! One long stroke that grows on a down-bow, or fades on an up-bow, by a dynamic step or more, in the best
-//! plan there is.
+//! One long stroke, over most of the bow, that grows on a down-bow, or fades on an up-bow, by a dynamic
+//! step or more, in the best plan there is.
 //!
 //! ## Why it matters
 //! The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! quarter=66
-//! violin: p <= c''1 | == f d''4 e'' f'' g'' | c''1 |.
+//! quarter=40
+//! violin: p <= c''2 == f d'' | c''1 |.
 //! ```
 //!
 //! ## What it proposes
@@ -29,10 +29,14 @@
 
 use arcata_score::BowDirection;
 
-use crate::mechanics::dynamic_name;
+use crate::mechanics::{dynamic_name, planned_travel};
 use crate::other_bow::with_bow;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// Travel from which the weight of the bow changes enough to be fought, thousandths of the hair: it falls
+/// about six to one over the whole length (statics of a lever; the share from memory).
+const MOST_OF_THE_BOW: i64 = 600;
 
 /// See the module's page.
 #[derive(Debug)]
@@ -57,6 +61,7 @@ impl Rule for SwellAgainstBow {
                 let against = if planned.direction == BowDirection::Down { rise } else { -rise };
                 against >= thresholds.swell_steps
                     && stroke.duration.micros >= thresholds.swell_shortest
+                    && planned_travel(planned) >= MOST_OF_THE_BOW
                     && stroke.printed.is_none()
             })
             .map(|(line, index, ..)| (line, index))

@@ -33,7 +33,7 @@ use arcata_bow::{Join, Line, Stroke, StrokeKind};
 use arcata_score::BowDirection;
 
 use crate::mechanics::preferred_travel;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, Thresholds};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -108,7 +108,7 @@ fn alike(again: &Stroke, first: &Stroke) -> bool {
 
 fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Option<Draft> {
     let (line, thresholds) = (&piece.lines[at], piece.thresholds());
-    if run.times < Thresholds::DRIFT_REPETITIONS || !lasts(piece, line, run, thresholds.drift_bars) {
+    if run.times < thresholds.drift_repetitions {
         return None;
     }
     let (mut there, mut back) = (0i64, 0i64);
@@ -119,7 +119,7 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
     let net = (there - back) * i64::try_from(run.times).unwrap_or(1);
     let (more, less) = (there.max(back), there.min(back));
     let level = centibels(more.unsigned_abs(), less.unsigned_abs().max(1));
-    if net.abs() < thresholds.drift_travel || level < Thresholds::DRIFT_LEVEL {
+    if net.abs() < thresholds.drift_travel || level < thresholds.drift_level {
         return None;
     }
     let first = piece.planned(at).get(run.first).map_or(BowDirection::Down, |planned| planned.direction);
@@ -150,11 +150,4 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
             "Split the long slur, so that the down-bows and the up-bows of the pattern weigh alike.",
         );
     Some(piece.with_tempo_assumption(draft, line))
-}
-
-/// Whether the run lasts so many of the bars it begins in.
-fn lasts(piece: &Piece<'_>, line: &Line, run: &Run, bars: i64) -> bool {
-    let (first, last) = (&line.strokes[run.first], &line.strokes[run.end() - 1]);
-    let bar = piece.score.bars.get(first.bar as usize);
-    bar.is_some_and(|bar| last.onset + last.length - first.onset >= bar.length * bars)
 }

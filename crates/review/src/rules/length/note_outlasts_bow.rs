@@ -1,8 +1,8 @@
 //! # A note lasts longer than one bow
 //!
 //! ## What it finds
-//! One note, with its ties, that lasts longer than the slowest bow at its dynamic: B for a player alone,
-//! D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
+//! One note, with its ties, that lasts longer than the slowest bow at its dynamic: B for a player alone (C
+//! up to 1.3 bows, where it is only stretched), D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
 //!
 //! ## Why it matters
 //! A player alone must change bow inside the note, and a listener may hear where. A section hides the
@@ -76,7 +76,8 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         return None;
     }
     let severity = match line.force {
-        Force::Solo => Severity::B,
+        Force::Solo if ratio > piece.thresholds().slur_stretched => Severity::B,
+        Force::Solo => Severity::C,
         Force::Section => Severity::D,
     };
     let (dynamic, longest) = (dynamic_name(stroke.level_start), longest_bow(stroke, hair));

@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A short single note that, in the best plan there is, travels so much faster than its dynamic wants
-//! that it sticks out by 8 dB or more, because the stroke before it or after it is long.
+//! that it sticks out by 6 dB or more, because the stroke before it or after it is long.
 //!
 //! ## Why it matters
 //! It is the unwanted accent of student scores: a soft upbeat note between two long slurs barks. No
@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! quarter=50
-//! violin: p (c''4 d'' e''8.) f''16 (g''4~ | g''2 f''4.. ) e''16 | (d''2. c''4) |.
+//! quarter=72
+//! violin: ff (c''2!down d''4..) e''16!up | (f''2!down e''4..) d''16!up | c''1!down |.
 //! ```
 //!
 //! ## What it proposes
@@ -19,8 +19,8 @@
 //! the short note need not carry it all back (split, writer's choice).
 //!
 //! ## What it cannot know
-//! How much the player takes back by moving away from the bridge: about a doubling of speed (6 dB) is
-//! allowed for.
+//! How much the player takes back by moving away from the bridge. Travel that may only come from the
+//! planner's grid of places is not held against the note.
 //!
 //! ## Sources
 //! Broadley (1899), mixed bowings. Level is proportional to bow speed at one contact point: Cremer, *The
@@ -31,7 +31,7 @@ use arcata_bow::logarithm::centibels;
 use arcata_bow::{Link, StrokeKind};
 
 use crate::mechanics::{dynamic_name, planned_travel, speed_over};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, Thresholds};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -65,7 +65,7 @@ impl Rule for RushedReturn {
 fn rushed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
     let (line, thresholds) = (&piece.lines[at], piece.thresholds());
     let (stroke, planned) = (&line.strokes[index], piece.planned(at).get(index)?);
-    let short = stroke.note_count == 1 && stroke.duration.micros <= Thresholds::RETURN_LONGEST;
+    let short = stroke.note_count == 1 && stroke.duration.micros <= thresholds.return_longest;
     let wants_weight = stroke.emphasis.accent > 0 || stroke.kind == StrokeKind::Tremolo;
     if !short || wants_weight || !between_longer(piece, at, index) {
         return None;

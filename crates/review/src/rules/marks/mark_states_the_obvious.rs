@@ -66,27 +66,43 @@ fn obvious(piece: &Piece<'_>, at: usize, line: &Line) -> BTreeSet<usize> {
     let mut surplus: BTreeSet<usize> =
         (1..planned.len()).filter(|index| comes_anyway(line, planned, *index)).collect();
     // Without the marks the planner may find something better elsewhere: marks that hold it back stay.
-    while !surplus.is_empty() {
+    for _ in 0..ROUNDS {
+        if surplus.is_empty() {
+            return surplus;
+        }
         let mut bare = line.clone();
         for index in &surplus {
             bare.strokes[*index].printed = None;
         }
         let without = plan(&bare, &piece.plan_settings(at));
-        let changed = (0..planned.len()).find(|index| {
-            let now = without.strokes.get(*index);
-            now.is_none_or(|now| {
-                (now.direction, now.link) != (planned[*index].direction, planned[*index].link)
+        let changed: Vec<usize> = (0..planned.len())
+            .filter(|index| {
+                let now = without.strokes.get(*index);
+                now.is_none_or(|now| {
+                    (now.direction, now.link) != (planned[*index].direction, planned[*index].link)
+                })
             })
-        });
-        let Some(changed) = changed else { break };
-        // The mark nearest to the first change is the one that was needed.
-        let nearest = surplus.iter().min_by_key(|index| (index.abs_diff(changed), **index)).copied();
-        match nearest {
-            Some(needed) => surplus.remove(&needed),
-            None => break,
-        };
+            .collect();
+        if changed.is_empty() {
+            return surplus;
+        }
+        for changed in changed {
+            let nearest = nearest(&surplus, changed);
+            nearest.map(|needed| surplus.remove(&needed));
+        }
     }
-    surplus
+    BTreeSet::new()
+}
+
+/// So many times the line is planned without the marks that are left; if strokes still change, all marks
+/// stay (a bound on time: each round takes out at least one mark, mostly all that matter).
+const ROUNDS: usize = 6;
+
+/// The mark that held a changed stroke back: the nearest to it.
+fn nearest(surplus: &BTreeSet<usize>, changed: usize) -> Option<usize> {
+    let before = surplus.range(..=changed).next_back();
+    let after = surplus.range(changed..).next();
+    before.into_iter().chain(after).copied().min_by_key(|index| (index.abs_diff(changed), *index))
 }
 
 fn comes_anyway(line: &Line, planned: &[PlannedStroke], index: usize) -> bool {
