@@ -23,7 +23,8 @@
 //! ## Sources
 //! Common practice; MusicXML 4.0, element `slur`: every start has its stop of the same number.
 
-use arcata_score::{EndingEdge, Note, OpenSlur, Part, RepeatSign, SlurEnd};
+use arcata_score::{EndingEdge, Note, NoteId, OpenSlur, Part, RepeatSign, SlurEnd};
+use arcata_xml::NodeId;
 
 use crate::change::Change;
 use crate::under_slur::note;
@@ -49,25 +50,47 @@ impl Rule for BrokenSlur {
                 continue;
             }
             for open in &part.open_slurs {
-                if let Some(draft) = loose_end(piece, found, part_index, open) {
+                let draft = match other_end_on_its_note(part, open) {
+                    None => loose_end(piece, found, part_index, open),
+                    // Told once, at its start.
+                    Some(_) if open.written == SlurEnd::Stop => None,
+                    Some(stop) => Some(on_one_note(piece, found, part_index, [open.node, stop.node], open.note)),
+                };
+                if let Some(draft) = draft {
                     found.report(draft);
                 }
             }
             for slur in part.slurs.iter().filter(|slur| slur.start == slur.end) {
-                let draft = found.at_notes(Severity::A, part_index, &[slur.start]);
-                let sentence =
-                    format!("The slur at {} begins and ends on the same note.", piece.where_is(draft.place()));
-                let changes = vec![Change::Remove(slur.start_node), Change::Remove(slur.end_node)];
-                let proposal = "Take the slur out.";
-                found.report(draft.say(sentence).propose_change(
-                    Grade::WritersChoice,
-                    ProposalKind::Split,
-                    proposal,
-                    changes,
-                ));
+                let ends = [slur.start_node, slur.end_node];
+                let draft = on_one_note(piece, found, part_index, ends, slur.start);
+                found.report(draft);
             }
         }
     }
+}
+
+/// The other end of a slur on a single note: two loose ends of one number.
+fn other_end_on_its_note<'a>(part: &'a Part, open: &OpenSlur) -> Option<&'a OpenSlur> {
+    part.open_slurs.iter().find(|other| {
+        (other.note, other.number) == (open.note, open.number) && other.written != open.written
+    })
+}
+
+fn on_one_note(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    part_index: usize,
+    ends: [NodeId; 2],
+    carrier: NoteId,
+) -> Draft {
+    let draft = found.at_notes(Severity::A, part_index, &[carrier]);
+    let sentence = format!("The slur at {} begins and ends on the same note.", piece.where_is(draft.place()));
+    draft.say(sentence).propose_change(
+        Grade::WritersChoice,
+        ProposalKind::Split,
+        "Take the slur out.",
+        ends.map(Change::Remove).to_vec(),
+    )
 }
 
 fn loose_end(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, open: &OpenSlur) -> Option<Draft> {
