@@ -3,7 +3,7 @@
 use std::fmt;
 use std::path::Path;
 
-use arcata_bow::{Line, Profile};
+use arcata_bow::{Line, Profile, RepeatedStretch};
 use arcata_score::{BarKind, BowDirection, Length, Score};
 use rayon::prelude::*;
 use serde_json::Value;
@@ -146,6 +146,20 @@ fn marks(lines: &[Line], on_downbeat: &[Vec<bool>]) -> Vec<Mark> {
 }
 
 impl Collection {
+    /// Takes the repeats off all lines, and gives them in the order of the lines.
+    pub(super) fn without_repeats(&mut self) -> Vec<Vec<RepeatedStretch>> {
+        let lines = self.tunes.iter_mut().flat_map(|tune| &mut tune.lines);
+        lines.map(|line| std::mem::take(&mut line.repeats)).collect()
+    }
+
+    /// Puts back what [`Self::without_repeats`] took.
+    pub(super) fn with_repeats(&mut self, repeats: Vec<Vec<RepeatedStretch>>) {
+        let lines = self.tunes.iter_mut().flat_map(|tune| &mut tune.lines);
+        for (line, repeats) in lines.zip(repeats) {
+            line.repeats = repeats;
+        }
+    }
+
     /// Says what was read, and whether no printed mark was lost on the way.
     pub(super) fn report(&self, outcome: &mut Outcome) {
         let sum = |count: fn(&Tune) -> usize| self.tunes.iter().map(count).sum::<usize>();
