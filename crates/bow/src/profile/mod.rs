@@ -21,7 +21,8 @@ mod speeds;
 use arcata_score::Instrument;
 use serde::Deserialize;
 
-use crate::Seconds;
+use crate::plan::Reach;
+use crate::{PlanSettings, Seconds, Weights};
 pub use read::ProfileError;
 pub use sections::{Assumed, Homes, Named, Speeds, Thresholds, Times, Words};
 pub use setting::{ByInstrument, Setting, Status};
@@ -148,10 +149,17 @@ impl Profile {
         milliseconds(self.times.carry.value)
     }
 
-    /// A weight of the planner by its name.
+    /// How lines of an instrument are planned: this player's weights, hair and times.
     #[must_use]
-    pub fn weight(&self, name: &str) -> Option<i64> {
-        self.weights.get(name).map(|setting| setting.value)
+    pub fn plan_settings(&self, instrument: Instrument) -> PlanSettings {
+        let mut weights = Weights::default();
+        for (name, weight) in weights.named() {
+            if let Some(setting) = self.weights.get(name) {
+                *weight = setting.value;
+            }
+        }
+        let reach = Reach { hair: self.hair_micrometres(instrument), lift: self.lift(), carry: self.carry() };
+        PlanSettings { weights, reach, ..PlanSettings::default() }
     }
 
     /// A rate by its name, strokes in 100 s.
