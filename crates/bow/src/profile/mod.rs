@@ -154,12 +154,18 @@ impl Profile {
     pub fn plan_settings(&self, instrument: Instrument) -> PlanSettings {
         let mut weights = Weights::default();
         for (name, weight) in weights.named() {
-            if let Some(setting) = self.weights.get(name) {
-                *weight = setting.value;
+            if let Some(value) = self.weight(name) {
+                *weight = value;
             }
         }
         let reach = Reach { hair: self.hair_micrometres(instrument), lift: self.lift(), carry: self.carry() };
         PlanSettings { weights, reach, ..PlanSettings::default() }
+    }
+
+    /// A weight of the planner by its name.
+    #[must_use]
+    pub fn weight(&self, name: &str) -> Option<i64> {
+        self.weights.get(name).map(|setting| setting.value)
     }
 
     /// A rate by its name, strokes in 100 s.
