@@ -7,10 +7,12 @@
     reason = "an edge crate: it opens files, prints, times, and reads its arguments and the environment"
 )]
 
+mod examples;
 mod outcome;
 mod ryan;
 mod scores;
 mod setting;
+mod tables;
 
 use std::process::ExitCode;
 
@@ -20,7 +22,7 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 1] = [("ryan", ryan::check)];
+const OUTSIDE: [Check; 2] = [("examples", examples::check), ("ryan", ryan::check)];
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
