@@ -62,7 +62,8 @@ fn run_target(places: &Places, fuzzer: &Fuzzer, target: &str, built_in: &str) ->
     let mut command = fuzzer.command(places, &["run", "--target-dir", built_in, target]);
     command.arg(&corpus);
     // The first folder grows, the others are only read.
-    let seeds = [Path::new("fuzz").join("seeds").join(target), Path::new("fuzz").join("seeds"), "demo".into()];
+    let seeds =
+        [Path::new("fuzz").join("seeds").join(target), Path::new("fuzz").join("seeds"), "demo".into()];
     command.args(seeds.iter().filter(|folder| places.root.join(folder).is_dir()));
     command.arg("--").args([
         format!("-max_total_time={SECONDS}"),

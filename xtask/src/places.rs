@@ -30,7 +30,8 @@ impl Places {
             fs::create_dir_all(folder)
                 .map_err(|problem| format!("cannot make the folder {}: {problem}", folder.display()))?;
         }
-        let target = fs::canonicalize(&target).map_err(|problem| format!("{}: {problem}", target.display()))?;
+        let target =
+            fs::canonicalize(&target).map_err(|problem| format!("{}: {problem}", target.display()))?;
         Ok(Self { root, cache, target })
     }
 }
@@ -42,8 +43,8 @@ fn folder(variable: &str) -> Option<PathBuf> {
 
 /// A short key for a content (FNV-1a, 64 bits): folders of the cache are named after what they hold.
 pub(crate) fn key(content: &[u8]) -> String {
-    let hash = content
-        .iter()
-        .fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3));
+    let hash = content.iter().fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
+        (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3)
+    });
     format!("{hash:016x}")
 }

@@ -125,7 +125,8 @@ pub(crate) fn call_checks(places: &Places, command: &str, arguments: &[String]) 
 }
 
 fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<std::process::Command, String> {
-    let mut checks = cargo(places, &["run", "--quiet", "--release", "--package", "arcata-checks", "--", command]);
+    let mut checks =
+        cargo(places, &["run", "--quiet", "--release", "--package", "arcata-checks", "--", command]);
     checks.args(arguments).env("ARCATA_ROOT", &places.root).env("ARCATA_CACHE", &places.cache);
     if command != "docs" {
         checks.env("ARCATA_PYTHON", tools::python(places)?);

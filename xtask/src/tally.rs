@@ -54,7 +54,8 @@ pub(crate) fn of_nextest(lines: &[String]) -> Tally {
 
 /// Sums the numbers that stand before words.
 fn counted(line: &str, passed: &[&str], failed: &[&str], skipped: &[&str]) -> Tally {
-    let words: Vec<&str> = line.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
+    let words: Vec<&str> =
+        line.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
     let sum = |names: &[&str]| {
         let pairs = words.windows(2).filter(|pair| names.contains(&pair[1]));
         pairs.filter_map(|pair| pair[0].parse::<u64>().ok()).sum()

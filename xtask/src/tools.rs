@@ -27,7 +27,9 @@ pub(crate) fn python(places: &Places) -> Result<PathBuf, String> {
         return Err("python3 cannot make an environment; on Debian install python3-venv".to_owned());
     }
     let mut install = Command::new(&program);
-    install.args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--requirement"]).arg(&list);
+    install
+        .args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--requirement"])
+        .arg(&list);
     if !run(&mut install, "  ")?.well {
         return Err("pip could not install the packages; see above".to_owned());
     }

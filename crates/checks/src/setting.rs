@@ -20,7 +20,9 @@ pub(crate) struct Setting {
 impl Setting {
     pub(crate) fn from_environment() -> Result<Self> {
         let folder = |name: &str| {
-            env::var_os(name).map(PathBuf::from).ok_or(format!("{name} is not set; call this through cargo xtask"))
+            env::var_os(name)
+                .map(PathBuf::from)
+                .ok_or(format!("{name} is not set; call this through cargo xtask"))
         };
         Ok(Self {
             root: folder("ARCATA_ROOT")?,

@@ -43,7 +43,8 @@ pub(crate) struct Shared {
     /// The player: professional, amateur, student, or a profile file
     #[arg(long, value_name = "PROFILE", default_value = "professional")]
     pub(crate) profile: String,
-    /// Quarter notes a minute, instead of what the score says
+    /// Quarter notes a minute at the opening, instead of what the score says; later tempos keep their
+    /// proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
     pub(crate) tempo: Option<u32>,
     /// Text for people, json or csv for programs

@@ -111,7 +111,7 @@ fn write_marked(
     let edits = add_marks(desk.file.document(), &desk.score, &additions)
         .map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.document().apply(&edits).map_err(|error| failed(error.to_string()))?;
-    let bytes = desk.file.write(bytes).map_err(|error| failed(error.to_string()))?;
+    let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
     files::write_whole(out, &bytes)?;
     files::complain(&format!("{} marks written to {}", edits.edits().len(), out.display()));
     Ok(ExitCode::SUCCESS)

@@ -3,8 +3,10 @@
 use std::path::Path;
 
 use arcata_bow::plan::MarkReading;
-use arcata_bow::{Line, Plan, PlanSettings, Profile, plan};
-use arcata_score::Score;
+use arcata_bow::profile::Shipped;
+use arcata_bow::timing::TempoChoice;
+use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
+use arcata_score::{Length, Score};
 use arcata_xml::{Limits, ScoreFile};
 use rayon::prelude::*;
 
@@ -25,16 +27,16 @@ pub(crate) struct Desk {
 /// The profile that was named: shipped, or a file.
 pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
     let failed = |why: String| Failure::Profile { name: name.to_owned(), why };
-    if let Some(shipped) = Profile::shipped(name) {
-        return Ok(shipped);
+    if let Some(shipped) = Shipped::ALL.into_iter().find(|shipped| shipped.name() == name) {
+        return Ok(Profile::shipped(shipped));
     }
     let text = files::read_text(Path::new(name)).map_err(failed)?;
-    Profile::from_toml(&text).map_err(|error| failed(error.to_string()))
+    Profile::parse(&text).map_err(|error| failed(error.to_string()))
 }
 
 /// Settings of the planner for one line.
 pub(crate) fn settings(line: &Line, profile: &Profile, marks: MarkReading) -> PlanSettings {
-    PlanSettings { marks, ..profile.plan_settings(line.instrument) }
+    PlanSettings { marks, ..PlanSettings::of(profile, line.instrument) }
 }
 
 /// Reads a score and plans its lines.
@@ -55,22 +57,24 @@ pub(crate) fn open(
         return Err(failed(problem.message.clone()));
     }
     let chosen = bars::parts(&score, &shared.part)?;
-    let options = arcata_bow::LineOptions { tempo: shared.tempo, ..Default::default() };
-    let lines: Vec<Line> =
-        chosen.par_iter().flat_map(|part| arcata_bow::lines(&score, *part, profile, &options)).collect();
+    let tempo = shared
+        .tempo
+        .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
+    let options = LineOptions { tempo, ..LineOptions::default() };
+    let reading = Reading::new(&score, profile, &options);
+    let lines: Vec<Line> = chosen.par_iter().flat_map(|part| reading.lines(*part)).collect();
     let plans = lines.par_iter().map(|line| plan(line, &settings(line, profile, marks))).collect();
-    let assumptions = assumptions(&lines, shared);
+    let assumptions = assumptions(&lines, reading.tempo.assumed(), shared);
     Ok(Desk { file, score, lines, plans, assumptions })
 }
 
-fn assumptions(lines: &[Line], shared: &Shared) -> Vec<String> {
+fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {
     let mut said = Vec::new();
     if let Some(tempo) = shared.tempo {
-        said.push(format!("{tempo} quarter notes a minute throughout, as asked for with --tempo"));
+        said.push(format!("{tempo} quarter notes a minute at the opening, as asked for with --tempo"));
     } else if lines.iter().any(|line| line.tempo_written == arcata_bow::Written::Assumed) {
         said.push(format!(
-            "{} quarter notes a minute, because the score gives no tempo; every number of seconds rests on it",
-            arcata_bow::ASSUMED_TEMPO
+            "{assumed} quarter notes a minute where the score gives no tempo; seconds there rest on it"
         ));
     }
     said

@@ -38,7 +38,5 @@ fn main() -> Result<(), Box<dyn Error>> {
     println!("tokens alone: {:6.1} ms", bare.as_secs_f64() * 1e3);
     println!("document:     {:6.1} ms", document.as_secs_f64() * 1e3);
     println!("ratio:        {:6.2}", document.as_secs_f64() / bare.as_secs_f64());
-    let memory = bytes.len() + elements * 28;
-    println!("memory:       {:6.2} times the file", memory as f64 / bytes.len() as f64);
     Ok(())
 }

@@ -67,7 +67,6 @@ impl std::fmt::Display for PackageRemark {
 }
 
 /// A score in a zip archive.
-#[derive(Debug)]
 pub struct Package {
     shell: Shell,
     score: Vec<u8>,
@@ -81,9 +80,15 @@ pub(crate) struct Shell {
     remarks: Vec<PackageRemark>,
 }
 
+impl std::fmt::Debug for Package {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        self.shell.fmt(out)
+    }
+}
+
 impl std::fmt::Debug for Shell {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        out.debug_struct("Shell").field("members", &self.members).field("score", &self.score).finish()
+        out.debug_struct("Package").field("members", &self.members).field("score", &self.score).finish()
     }
 }
 
@@ -199,6 +204,10 @@ fn open_archive(bytes: &[u8]) -> Result<Archive<'_>, ContainerError> {
 fn list_members(archive: &mut Archive<'_>, limits: &Limits) -> Result<Vec<Member>, ContainerError> {
     if archive.len() > limits.max_members {
         return Err(ContainerError::TooManyMembers { count: archive.len(), limit: limits.max_members });
+    }
+    if archive.has_duplicate_names() {
+        // Which of the two is meant cannot be known, and a copy would keep only one of them.
+        return Err(ContainerError::Damaged { detail: "two members have the same name".to_owned() });
     }
     (0..archive.len())
         .map(|index| {

@@ -7,7 +7,7 @@ use crate::edit::{Edit, EditError, EditList};
 use crate::element::Element;
 use crate::error::shown;
 use crate::layout::{
-    EmptyLayout, blanks_before, closing_bracket, has_text, laid_out, lead_of, step_around, step_between,
+    EmptyLayout, blanks_before, closing_bracket, has_text, laid_out, lead_of, step_around, step_inside,
     was_empty_tag,
 };
 use crate::limits::Limits;
@@ -101,10 +101,7 @@ impl<'d> Editor<'d> {
             return Ok(());
         }
         let lead = lead_for_child(parent, neighbour);
-        let step = match step_between(lead_of(parent), &lead) {
-            "" => step_around(parent),
-            step => step,
-        };
+        let step = step_inside(parent, &lead);
         let insert = format!("{lead}{}", laid_out(&fragment, &lead, step));
         self.edits.push(Edit::insertion(self.offset(parent, position), insert));
         Ok(())

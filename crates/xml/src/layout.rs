@@ -26,9 +26,12 @@ pub(crate) fn lead_before(text: &str, at: usize) -> &str {
     }
 }
 
-/// The blanks that belong to an element.
+/// The blanks that belong to an element; none where they are part of a text.
 pub(crate) fn lead_of(element: Element<'_>) -> &str {
-    lead_before(element.document().text(), element.range().start)
+    match element.parent() {
+        Some(parent) if has_text(parent) => "",
+        _ => lead_before(element.document().text(), element.range().start),
+    }
 }
 
 fn last_break(blanks: &str) -> Option<usize> {
@@ -40,17 +43,24 @@ pub(crate) fn breaks_line(lead: &str) -> bool {
     lead.contains(['\n', '\r'])
 }
 
-/// What a lead sets in after its line break.
-fn indent(lead: &str) -> &str {
-    lead.trim_start_matches(['\n', '\r'])
+/// What a lead sets in after its line break; nothing where it breaks no line.
+fn indent(lead: &str) -> Option<&str> {
+    breaks_line(lead).then(|| lead.trim_start_matches(['\n', '\r']))
+}
+
+/// How far an element is set in; nothing where it does not begin a line.
+fn indent_of(element: Element<'_>) -> Option<&str> {
+    let lead = lead_of(element);
+    // The first line of a file begins without a line break.
+    let begins_file = lead.len() == element.range().start;
+    if begins_file { Some(lead) } else { indent(lead) }
 }
 
 /// How much deeper a level is set in than the one around it, going by the elements around `parent`.
 pub(crate) fn step_around(parent: Element<'_>) -> &str {
     let mut inner = parent;
     while let Some(outer) = inner.parent() {
-        let step = step_between(lead_of(outer), lead_of(inner));
-        if !step.is_empty() {
+        if let Some(step) = indent_of(inner).and_then(|indent| step_from(outer, indent)) {
             return step;
         }
         inner = outer;
@@ -58,12 +68,15 @@ pub(crate) fn step_around(parent: Element<'_>) -> &str {
     USUAL_STEP
 }
 
-/// How much deeper the second lead is set in than the first; empty where that cannot be said.
-pub(crate) fn step_between<'t>(outer: &str, inner: &'t str) -> &'t str {
-    if !breaks_line(outer) || !breaks_line(inner) {
-        return "";
-    }
-    indent(inner).strip_prefix(indent(outer)).unwrap_or("")
+/// How much deeper the children of `parent` are set in, if `lead` stands before one of them.
+pub(crate) fn step_inside<'t>(parent: Element<'t>, lead: &'t str) -> &'t str {
+    let step = indent(lead).and_then(|indent| step_from(parent, indent));
+    step.unwrap_or_else(|| step_around(parent))
+}
+
+/// How much deeper `inner` is set in than an element; nothing where it is not deeper.
+fn step_from<'t>(outer: Element<'_>, inner: &'t str) -> Option<&'t str> {
+    inner.strip_prefix(indent_of(outer)?).filter(|step| !step.is_empty())
 }
 
 /// How the content of an empty element would be laid out: what stands before each child, and what

@@ -57,6 +57,7 @@ mod open;
 mod place;
 mod reading;
 mod references;
+mod tag_names;
 mod tags;
 
 pub use attributes::{Attribute, Attributes};

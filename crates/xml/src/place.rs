@@ -47,7 +47,7 @@ impl fmt::Display for Place {
 }
 
 /// Bytes between two known places: a look-up reads at most as many.
-const STRIDE: usize = 4096;
+const STRIDE: usize = 512;
 
 /// The places of every `STRIDE`th byte, so that a look-up is quick however long the lines are.
 #[derive(Debug)]

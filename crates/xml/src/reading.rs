@@ -27,7 +27,7 @@ pub(crate) struct Tree {
 const MOST_REMARKS: usize = 64;
 
 pub(crate) fn read_tree(text: &str, limits: &Limits) -> Result<Tree, XmlError> {
-    let mut builder = Builder::new(text, limits)?;
+    let mut builder = Builder::new(text, limits);
     let mut reader = Reader::from_str(text);
     let config = reader.config_mut();
     // The builder compares the names itself, and so can say where the open element began.
@@ -72,16 +72,14 @@ struct Builder<'t> {
 }
 
 impl<'t> Builder<'t> {
-    fn new(text: &'t str, limits: &'t Limits) -> Result<Builder<'t>, XmlError> {
-        if text.starts_with('\u{FEFF}') {
-            // The tokens' offsets would be counted from behind a second mark.
-            return Err(XmlError::new(XmlErrorKind::TextOutsideRoot, Place::START));
-        }
+    fn new(text: &'t str, limits: &'t Limits) -> Builder<'t> {
+        // The tokens' offsets would be counted from behind a mark.
+        debug_assert!(!text.starts_with('\u{FEFF}'), "a text that is XML begins with < or blanks");
         let names = Names::new();
         let nodes = Vec::with_capacity(count_start_tags(text).min(limits.max_elements));
         let tree = Tree { nodes, names, doctype: None, remarks: Vec::new() };
         let has_references = memchr(b'&', text.as_bytes()).is_some();
-        Ok(Builder { text, limits, tree, open: NO_NODE, depth: 0, has_references })
+        Builder { text, limits, tree, open: NO_NODE, depth: 0, has_references }
     }
 
     fn is_inside(&self) -> bool {
@@ -347,4 +345,16 @@ fn count_start_tags(text: &str) -> usize {
     let bytes = text.as_bytes();
     let pairs = bytes.iter().zip(bytes.get(1..).unwrap_or_default());
     pairs.filter(|&(&first, &second)| (first == b'<') & (second != b'/')).count()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_arena_takes_no_more_room_than_it_needs() {
+        let text = format!("<a>{}</a>", "<b><c x='1'/>text</b>\n".repeat(1000));
+        let tree = read_tree(&text, &Limits::default()).unwrap();
+        assert_eq!((tree.nodes.len(), tree.nodes.capacity()), (2001, 2001));
+    }
 }

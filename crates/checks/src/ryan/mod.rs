@@ -33,7 +33,10 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
     let collection = tunes::load(setting, &profile)?;
     collection.report(outcome);
     println!("\nagreement with the printed marks, percent (marks)");
-    println!("{:24} {:>8} {:>20} {:>20} {:>20} {:>20}", "", "half", "all", "downbeats", "before downbeats", "elsewhere");
+    println!(
+        "{:24} {:>8} {:>20} {:>20} {:>20} {:>20}",
+        "", "half", "all", "downbeats", "before downbeats", "elsewhere"
+    );
     for half in [Half::Reporting, Half::Tuning] {
         let chosen: Vec<&Tune> = collection.tunes.iter().filter(|tune| tune.half == half).collect();
         let planned = agreement_of(&chosen, |tune| planned(tune, &profile));

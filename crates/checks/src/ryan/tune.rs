@@ -139,7 +139,8 @@ fn read_arguments(arguments: &[String], weights: &mut Weights) -> Result<Search>
             "--least-gain" => search.least_gain = number()?,
             "--coarse" => search.grid = Grid::Coarse,
             other => {
-                let (name, value) = other.split_once('=').map_or((other, None), |(name, value)| (name, Some(value)));
+                let (name, value) =
+                    other.split_once('=').map_or((other, None), |(name, value)| (name, Some(value)));
                 if !known(weights, name) {
                     let names: Vec<&str> = weights.named().into_iter().map(|(name, _)| name).collect();
                     return Err(format!("there is no weight \"{name}\"; there are {}", names.join(", ")));

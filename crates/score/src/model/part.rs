@@ -58,8 +58,38 @@ pub struct Part {
     pub meters: Vec<(u32, Meter)>,
     /// Key signatures (bar, fifths).
     pub keys: Vec<(u32, i8)>,
+    /// Clefs by the bar they first stand in.
+    pub clefs: Vec<ClefChange>,
     /// Each bar's `<measure>` element in this part; `None` where the part has no such bar.
     pub measures: Vec<Option<NodeId>>,
+}
+
+/// A clef that begins to hold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ClefChange {
+    /// Bar index.
+    pub bar: u32,
+    /// Staff, from 1.
+    pub staff: u8,
+    /// Which clef.
+    pub sign: ClefSign,
+    /// The line it stands on, from the lowest, 1; 0 when not said.
+    pub line: u8,
+    /// Octaves up (or down) that the small figure moves it.
+    pub octaves: i8,
+}
+
+/// The kinds of clef.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ClefSign {
+    /// G: treble.
+    G,
+    /// F: bass.
+    F,
+    /// C: alto, tenor.
+    C,
+    /// Percussion, tablature and others that name no pitch.
+    Other,
 }
 
 /// The instruments Arcata knows.

@@ -1,11 +1,11 @@
-//! `<attributes>`: divisions, key, time, staves, transposition.
+//! `<attributes>`: divisions, key, time, staves, clefs, transposition.
 
 use arcata_xml::{Element, Tag};
 
 use super::notes::staff_in;
 use super::numbers::{decimal_in, integer_in};
 use super::part_reader::PartReader;
-use crate::{BeatGroup, Meter, MeterSymbol, ProblemKind};
+use crate::{BeatGroup, ClefChange, ClefSign, Meter, MeterSymbol, ProblemKind};
 
 impl PartReader {
     pub(super) fn read_attributes(&mut self, element: Element<'_>) {
@@ -27,6 +27,7 @@ impl PartReader {
                         self.part.staves = self.part.staves.max(staves);
                     }
                 }
+                Tag::CLEF => self.part.clefs.push(read_clef(child, self.bar)),
                 Tag::TRANSPOSE => self.read_transposition(child),
                 _ => {}
             }
@@ -83,6 +84,20 @@ impl PartReader {
             self.part.transpose_cents = cents;
         }
     }
+}
+
+fn read_clef(element: Element<'_>, bar: u32) -> ClefChange {
+    let number = |tag| element.child(tag).and_then(integer_in);
+    let staff = element.attribute("number").and_then(|staff| staff.trim().parse().ok()).unwrap_or(1);
+    let sign = match element.child(Tag::SIGN).map(Element::text).as_deref() {
+        Some("G") => ClefSign::G,
+        Some("F") => ClefSign::F,
+        Some("C") => ClefSign::C,
+        _ => ClefSign::Other,
+    };
+    let line = number(Tag::LINE).and_then(|line| u8::try_from(line).ok()).unwrap_or(0);
+    let octaves = number(Tag::CLEF_OCTAVE_CHANGE).and_then(|octaves| i8::try_from(octaves).ok()).unwrap_or(0);
+    ClefChange { bar, staff, sign, line, octaves }
 }
 
 #[derive(PartialEq, Eq)]

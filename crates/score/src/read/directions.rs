@@ -22,7 +22,6 @@ impl PartReader {
         }
         let place = self.place(self.cursor, staff, voice, element.id());
         let moved = Place { at: place.at + self.offset_in(offset), ..place };
-        let tempos_before = self.tempos.len();
         for kind in element.children_named(Tag::DIRECTION_TYPE) {
             self.read_direction_type(kind, moved);
         }
@@ -30,7 +29,7 @@ impl PartReader {
             // An offset moves what is printed; the sound only when the file says so.
             let sounding = offset.is_some_and(|offset| offset.attribute("sound").as_deref() == Some("yes"));
             let at = if sounding { moved } else { place };
-            self.read_sound(sound, at, tempos_before);
+            self.read_sound(sound, at);
         }
     }
 

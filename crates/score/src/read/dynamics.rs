@@ -6,27 +6,43 @@ use super::part_reader::PartReader;
 use crate::{Dynamic, DynamicKind, Level, Place};
 
 impl PartReader {
-    /// Reads a `<dynamics>`; its letters are read together where they make one mark (`f` and `p`: fp).
+    /// Reads a `<dynamics>`; its letters are read together where they make one mark (`f` and `p`: fp), and
+    /// with the words that writers put beside them ("più f", "p dolce").
     pub(super) fn read_dynamics(&mut self, element: Element<'_>, place: Place) {
         let mut children = element.children();
         let (first, second) = (children.next(), children.next());
         if let (Some(only), None) = (first, second) {
-            self.read_mark(only, place);
+            let letters = letters_of(only);
+            if !self.take_letters(&letters, place) {
+                self.read_text(&letters, place);
+            }
             return;
         }
-        let letters: String = element.children().map(|child| letters_of(child)).collect();
-        match from_letters(&letters) {
-            Some(kind) => self.part.dynamics.push(Dynamic { place, kind }),
-            None => element.children().for_each(|child| self.read_mark(child, place)),
+        let pieces: Vec<_> = element.children().map(letters_of).collect();
+        if self.take_letters(&pieces.concat(), place) {
+            return;
+        }
+        let known = (self.part.dynamics.len(), self.levels.len());
+        self.read_text(&pieces.join(" "), place);
+        if (self.part.dynamics.len(), self.levels.len()) == known {
+            for piece in pieces {
+                self.take_letters(&piece, place);
+            }
         }
     }
 
-    fn read_mark(&mut self, mark: Element<'_>, place: Place) {
-        let letters = letters_of(mark);
-        match from_letters(&letters) {
-            Some(kind) => self.part.dynamics.push(Dynamic { place, kind }),
-            None => self.read_text(&letters, place),
-        }
+    /// Takes up dynamic letters; whether they were any.
+    fn take_letters(&mut self, letters: &str, place: Place) -> bool {
+        let marks = match from_letters(letters) {
+            Some(kind) => [Some(kind), None],
+            // "ffsf": a level, and an accent in it.
+            None => match letters.rfind("sf").map(|at| letters.split_at(at)) {
+                Some((level, accent)) => [from_letters(level), from_letters(accent)],
+                None => [None, None],
+            },
+        };
+        self.part.dynamics.extend(marks.into_iter().flatten().map(|kind| Dynamic { place, kind }));
+        marks[0].is_some()
     }
 }
 
@@ -127,7 +143,7 @@ mod tests {
 
     #[test]
     fn other_letters_are_no_dynamic() {
-        for letters in ["", "s", "sp", "dim", "forte", "più f", "fpf", "z", "pz"] {
+        for letters in ["", "s", "sp", "ffsf", "dim", "forte", "più f", "fpf", "z", "pz"] {
             assert_eq!(from_letters(letters), None, "{letters}");
         }
     }

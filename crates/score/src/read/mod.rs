@@ -21,6 +21,7 @@ mod slurs;
 mod sounds;
 mod source;
 mod swells;
+mod tempos;
 #[cfg(test)]
 mod tests;
 mod text;
@@ -35,7 +36,7 @@ use self::part_reader::PartReader;
 use self::problems::{Problems, Where};
 use self::source::PartSource;
 use crate::instrument::players_of_score;
-use crate::{Bar, Meter, Moment, Place, ProblemKind, Score, Tempo};
+use crate::{Bar, Meter, Moment, Place, ProblemKind, Score};
 
 /// Reads the music of a MusicXML document, partwise or timewise, 2.0 to 4.0.
 ///
@@ -125,7 +126,7 @@ fn join_parts(mut readers: Vec<PartReader>, problems: &mut Problems) -> Score {
     for reader in readers {
         finish(reader, &mut score, problems);
     }
-    score.tempos = in_order(std::mem::take(&mut score.tempos));
+    score.tempos = tempos::in_order(std::mem::take(&mut score.tempos));
     score
 }
 
@@ -148,10 +149,9 @@ fn finish(reader: PartReader, score: &mut Score, problems: &mut Problems) {
     let bars = &score.bars;
     for rest in bar_rests {
         let rest = &mut part.notes[rest as usize];
-        rest.length = bars[rest.bar as usize].length - rest.onset.since_start();
-        if !rest.length.is_positive() {
-            rest.length = crate::Length::ZERO;
-        }
+        let length = bars[rest.bar as usize].length;
+        rest.onset = rest.onset.min(Moment(length));
+        rest.length = length - rest.onset.since_start();
     }
     for note in &mut part.notes {
         note.onset = bars[note.bar as usize].start + note.onset.since_start();
@@ -183,20 +183,4 @@ fn settle(place: &mut Place, score: &Score) {
     {
         place.bar = bar;
     }
-}
-
-/// Tempo events in the order of time; what several parts say alike is said once, printed before silent.
-fn in_order(mut tempos: Vec<Tempo>) -> Vec<Tempo> {
-    /// A hostile file could make the search for doubles slow.
-    const MOST_AT_ONCE: usize = 64;
-    tempos.sort_by_key(|tempo| (tempo.place.at, tempo.text.is_empty()));
-    let mut kept: Vec<Tempo> = Vec::with_capacity(tempos.len());
-    for tempo in tempos {
-        let same_moment = kept.iter().rev().take_while(|known| known.place.at == tempo.place.at);
-        let mut same_moment = same_moment.take(MOST_AT_ONCE);
-        if !same_moment.any(|known| known.kind == tempo.kind) {
-            kept.push(tempo);
-        }
-    }
-    kept
 }

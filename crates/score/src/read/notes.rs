@@ -162,7 +162,7 @@ impl PartReader {
                     Some(_) => "its note value is taken",
                     None => "it takes no time",
                 };
-                let what = if facts.duration.is_none() { "is missing" } else { "is not a positive number" };
+                let what = if facts.duration.is_none() { "is missing" } else { "makes no sense" };
                 self.problem(
                     ProblemKind::Duration,
                     element.id(),

@@ -18,6 +18,10 @@ use super::text::LevelStep;
 use super::wavy::WavyMark;
 use crate::{Length, Moment, Part, Place, ProblemKind, Tempo};
 
+/// Whole notes that no single duration exceeds: a note of them lasts hours. The sum of all durations of a
+/// file stays exact below it.
+const LONGEST: i64 = 4096;
+
 /// A part while it is read.
 pub(super) struct PartReader {
     pub(super) part: Part,
@@ -158,7 +162,7 @@ impl PartReader {
                     ProblemKind::Duration,
                     element.id(),
                     format!(
-                        "A <{}> has no duration, or not a positive number; it is passed over.",
+                        "A <{}> has no duration, or one that makes no sense; it is passed over.",
                         element.name()
                     ),
                 );
@@ -167,7 +171,7 @@ impl PartReader {
         }
     }
 
-    /// The ticks that an element holds, as a length; negative ones too.
+    /// The ticks that an element holds, as a length; negative ones too, but none beyond all music.
     pub(super) fn length_in(&mut self, element: Element<'_>) -> Option<Length> {
         if *self.clock.given() == Given::No {
             *self.clock.given() = Given::Reported;
@@ -177,10 +181,11 @@ impl PartReader {
                 "A duration comes before any <divisions> says what it counts; one is taken as a quarter note.",
             );
         }
-        match integer_in(element) {
-            Some(ticks) => Some(self.clock.whole_span(ticks)),
-            None => decimal_in(element).map(|ticks| self.clock.span(ticks)),
-        }
+        let length = match integer_in(element) {
+            Some(ticks) => self.clock.whole_span(ticks),
+            None => self.clock.span(decimal_in(element)?),
+        };
+        (-LONGEST..=LONGEST).contains(&length.floor()).then_some(length)
     }
 
     /// The index of a voice by its name.

@@ -90,6 +90,7 @@ pub(super) fn empty_part(id: &str, listed: Option<&Listed>) -> Part {
         instructions: Vec::new(),
         meters: Vec::new(),
         keys: Vec::new(),
+        clefs: Vec::new(),
         measures: Vec::new(),
     }
 }

@@ -12,15 +12,15 @@ impl PartReader {
         let ticks = element.child(Tag::OFFSET).and_then(decimal_in);
         let offset = ticks.map_or(Length::ZERO, |ticks| self.clock.span(ticks));
         let place = self.place(self.cursor + offset, 0, None, element.id());
-        self.read_sound(element, place, self.tempos.len());
+        self.read_sound(element, place);
     }
 
-    /// Reads a `<sound>`. Tempos from `said` on were printed in the same direction.
-    pub(super) fn read_sound(&mut self, element: Element<'_>, place: Place, said: usize) {
+    /// Reads a `<sound>`.
+    pub(super) fn read_sound(&mut self, element: Element<'_>, place: Place) {
         let place = Place { node: element.id(), ..place };
         for attribute in element.attributes() {
             match (attribute.name(), attribute.value().as_ref()) {
-                ("tempo", tempo) => self.read_sound_tempo(tempo, place, said),
+                ("tempo", tempo) => self.read_sound_tempo(tempo, place),
                 ("pizzicato", "yes") => self.instruct(place, Meaning::Pizzicato, ""),
                 ("pizzicato", "no") => self.instruct(place, Meaning::Arco, ""),
                 ("dacapo", "yes") => self.shared.jump(Jump::DaCapo),
@@ -34,7 +34,7 @@ impl PartReader {
         }
     }
 
-    fn read_sound_tempo(&mut self, text: &str, place: Place, said: usize) {
+    fn read_sound_tempo(&mut self, text: &str, place: Place) {
         let Some(speed) = decimal(text).filter(|speed| speed.is_positive()) else {
             self.problem(
                 ProblemKind::Tempo,
@@ -43,20 +43,6 @@ impl PartReader {
             );
             return;
         };
-        // A printed mark that already has a number keeps it. A word takes the number as its own. Under a
-        // gradual change the number belongs to a machine's version of it.
-        let mut says_all = false;
-        for tempo in &mut self.tempos[said..] {
-            match tempo.kind {
-                TempoKind::Word(_) | TempoKind::Back(_) | TempoKind::Scaled(_) => {
-                    tempo.kind = TempoKind::Marked(speed);
-                    says_all = true;
-                }
-                _ => says_all = true,
-            }
-        }
-        if !says_all {
-            self.tempos.push(Tempo { place, kind: TempoKind::Marked(speed), text: String::new() });
-        }
+        self.tempos.push(Tempo { place, kind: TempoKind::Marked(speed), text: String::new() });
     }
 }
