@@ -92,8 +92,8 @@ impl Weights {
     pub fn of(profile: &Profile) -> Self {
         let mut weights = Self::default();
         for (name, weight) in weights.named() {
-            if let Some(value) = profile.weight(name) {
-                *weight = value;
+            if let Some(setting) = profile.weights.get(name) {
+                *weight = setting.value;
             }
         }
         weights
