@@ -149,5 +149,55 @@ section! {
     }
 }
 
-/// Settings by name: rates of strokes, thresholds of the review, weights of the planner.
+section! {
+    /// Thresholds of the review.
+    Thresholds of i64 {
+        /// A slur is stretched, percent of the slowest bow.
+        slur_stretched,
+        /// A slur will be broken, percent of the slowest bow.
+        slur_too_long,
+        /// A slur cannot be one bow, percent of the slowest bow.
+        slur_impossible,
+        /// A note needs a change of bow, percent of the slowest bow.
+        note_too_long,
+        /// A note sticks out, hundredths of a decibel.
+        rushed_return,
+        /// Drift matters from this many bars.
+        drift_bars,
+        /// Drift is felt, thousandths of the hair.
+        drift_distance,
+        /// Swells against the bow are felt from this long, milliseconds.
+        swell_length,
+        /// And from this many hundredths of a dynamic step.
+        swell_steps,
+        /// An accent finds no weight beyond this place in the bow.
+        accent_at_tip,
+        /// A soft entry is heavy below this place in the bow.
+        soft_entry_at_frog,
+        /// Most notes in one throw.
+        thrown_notes,
+        /// A slur looks like a phrase mark, percent of the slowest bow.
+        phrase_slur,
+        /// Tremolo will be counted below this rate, strokes in 100 s.
+        countable_tremolo,
+        /// A skipped string is heard below this time, milliseconds.
+        string_skip,
+        /// Leaps tried on strings, semitones.
+        string_reach,
+        /// Run of bars without a bow starting on the downbeat.
+        silent_downbeats,
+        /// Instances of a pattern that are worth marking.
+        effect_instances,
+        /// Marks are clutter above this share of strokes, percent.
+        marks_dense,
+        /// Rehearsal marks are far apart from this many bars.
+        landmark_bars,
+        /// Stops of three and four strings are held too long, milliseconds.
+        stop_held,
+        /// Parts moving alike for this many bars are bowed alike.
+        unity_bars,
+    }
+}
+
+/// Settings by name: rates of strokes, weights of the planner.
 pub type Named = BTreeMap<String, Setting<i64>>;

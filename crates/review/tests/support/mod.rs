@@ -2,7 +2,7 @@
 //! What the suite and the laws share: a fixture read, planned and reviewed, and its findings as text.
 
 use arcata_bow::plan::Plan;
-use arcata_bow::{Line, Options, Profile, all_lines, plan};
+use arcata_bow::{Line, LineOptions, Profile, all_lines, plan};
 use arcata_review::{Finding, Piece, ReviewSettings, review};
 use arcata_score::{Score, read};
 use arcata_xml::{Document, Limits};
@@ -20,7 +20,7 @@ impl Read {
     pub(crate) fn new(bytes: Vec<u8>, profile: &Profile) -> Self {
         let document = Document::parse(bytes, &Limits::default()).expect("a fixture is well-formed");
         let score = read(&document);
-        let lines = all_lines(&score, profile, &Options::default());
+        let lines = all_lines(&score, profile, &LineOptions::default());
         let mut read = Self { document, score, lines, plans: Vec::new(), profile: profile.clone() };
         let plans =
             read.lines.iter().enumerate().map(|(at, line)| plan(line, &read.piece().plan_settings(at)));
