@@ -28,8 +28,8 @@ pub(crate) enum Keep {
     Both,
 }
 
-/// The pieces of a stroke's slur that each last no longer than `longest` microseconds, cut at the
-/// strongest beats and as few as they can be; `None` when no cut between notes does it.
+/// The pieces of a stroke's slur that each last no longer than `longest` microseconds, cut at
+/// strong beats and few; `None` when no cut between notes does it.
 pub(crate) fn evenly(piece: &Piece<'_>, line: &Line, stroke: &Stroke, longest: i64) -> Option<Split> {
     let part = piece.score.parts.get(line.part)?;
     let slur = slur_of(part, stroke)?;
@@ -90,14 +90,18 @@ fn unwelcome(meter: &Meter, offset: Length) -> i64 {
     match () {
         () if offset.is_zero() => 0,
         () if offset == half_bar && beat.denominator() == 1 => 1,
-        () if beat.denominator() == 1 => 2,
-        () if offset.in_units_of(beat_length(meter).scaled(1, 2)).is_some_and(|n| n.denominator() == 1) => 5,
-        () => 9,
+        () if beat.denominator() == 1 => 3,
+        () if offset.in_units_of(beat_length(meter).scaled(1, 2)).is_some_and(|n| n.denominator() == 1) => 6,
+        () => 10,
     }
 }
 
-/// Least number of pieces first, then the welcome places, then even pieces (dynamic programming over
-/// the cuts; a slur has few notes).
+/// What one piece more costs, thousandths of a step of [`unwelcome`]: a bow change on the middle of the
+/// bar is worth avoiding one on a weaker beat (rule of thumb).
+const PIECE: i64 = 1500;
+
+/// Few pieces at welcome places, then even ones (dynamic programming over the cuts; a slur has few
+/// notes).
 fn cheapest_cuts(
     piece: &Piece<'_>,
     part: &Part,
@@ -122,7 +126,7 @@ fn cheapest_cuts(
                 }
                 // Uneven pieces cost up to as much as one step of the beat's rank.
                 let unused = (longest - lasts) * 1000 / longest.max(1);
-                Some((before + 100_000 + here * 1000 + unused * unused / 1000, from))
+                Some((before + PIECE + here * 1000 + unused * unused / 1000, from))
             })
             .min();
     }

@@ -19,9 +19,9 @@ pub use as_it_comes::{as_it_comes, least_marks};
 pub use costs::Reach;
 pub use weights::Weights;
 
-use arcata_score::BowDirection;
+use arcata_score::{BowDirection, Instrument};
 
-use crate::{Cost, Line};
+use crate::{Cost, Line, Profile};
 use costs::Costs;
 use search::Search;
 
@@ -101,6 +101,19 @@ pub struct PlanSettings {
     pub marks: MarkReading,
     /// Required directions and links.
     pub anchors: Vec<Anchor>,
+}
+
+impl PlanSettings {
+    /// The settings of a player profile for an instrument.
+    #[must_use]
+    pub fn of(profile: &Profile, instrument: Instrument) -> Self {
+        let reach = Reach {
+            hair: profile.hair_micrometres(instrument),
+            lift: profile.lift(),
+            carry: profile.carry(),
+        };
+        Self { weights: Weights::of(profile), reach, ..Self::default() }
+    }
 }
 
 /// The cheapest plan of a line.

@@ -1,3 +1,4 @@
+#![allow(dead_code, reason = "each test file uses a part of it")]
 //! What the suite and the laws share: a fixture read, planned and reviewed, and its findings as text.
 
 use arcata_bow::plan::Plan;

@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=132
-//! violin: f c''8 d'' e'' f'' g''4 a''8 | b''!>2 c'''2 |.
+//! time 3/4  quarter=200
+//! violin: f c''4!> (d'' e'') | f''!> (e'' d'') | c''4!> d'' e'' | f''!> e'' d'' | c''!> d'' e'' | f''2.!> |.
 //! ```
 //!
 //! ## What it proposes

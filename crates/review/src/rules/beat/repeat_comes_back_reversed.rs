@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 2/4  quarter=132
-//! violin: |: mf c''8 d'' e'' f'' | g''4 (e''8 c'') :|
+//! time 2/4  quarter=152
+//! violin: |: mf c''8!down d''!up e''!down f''!up | (g''8!down e'' d'' c'') :|
 //! ```
 //!
 //! ## What it proposes

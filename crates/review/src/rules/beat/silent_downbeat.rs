@@ -11,9 +11,9 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=96
+//! quarter=96
 //! violin: mf c''4 d'' e''2~ | quarter=72 e''4 d'' c''2 |.
-//! viola:  mf e'4 f' (g'2    | a'4) g' e'2 |.
+//! viola: mf e'4 f' (g'2 | a'4) g' e'2 |.
 //! ```
 //!
 //! ## What it proposes

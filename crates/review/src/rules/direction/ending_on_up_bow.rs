@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=120
-//! violin: f c''4 d'' e'' f'' | g''4 a'' b''2!- | c'''4 b'' a''4 g'' | c''1 |.
+//! quarter=132
+//! violin: f c''4!down d'' e''!down d'' | c''4 d'' e'' d''!down | c''1 |.
 //! ```
 //!
 //! ## What it proposes

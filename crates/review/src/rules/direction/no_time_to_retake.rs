@@ -11,8 +11,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=176
-//! violin: ff c''8!down d''8!down e''8!down f''8!down c''2!down |.
+//! time 2/4  quarter=132
+//! violin: ff c''16!down d''!down e''!down f''!down c''4!down | c''2 |.
 //! ```
 //!
 //! ## What it proposes

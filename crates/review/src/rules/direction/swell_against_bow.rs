@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=60
-//! violin: p <= c''1 | == f d''1!down |.
+//! quarter=66
+//! violin: p <= c''1 | == f d''4 e'' f'' g'' | c''1 |.
 //! ```
 //!
 //! ## What it proposes

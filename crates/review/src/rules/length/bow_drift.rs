@@ -12,10 +12,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4
-//! quarter=72
-//! part Violin
-//! f (c5/4. d5/8 e5/4) f5/4 | (c5/4. d5/8 e5/4) f5/4 | (c5/4. d5/8 e5/4) f5/4 | (c5/4. d5/8 e5/4) f5/4 |
+//! quarter=84
+//! violin: f (c''8 d'' e'' f'' g'' f'' e'') d'' | (c''8 d'' e'' f'' g'' f'' e'') d'' | (c''8 d'' e'' f'' g'' f'' e'') d'' | (c''8 d'' e'' f'' g'' f'' e'') d'' | c''1 |.
 //! ```
 //!
 //! ## What it proposes
@@ -133,7 +131,7 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
          the light strokes would have to stick out by {} dB to bring it back.",
         piece.where_is(draft.place()),
         run.times,
-        Figure::Thousandths(i64::from(level) * 10),
+        level / 100,
     );
     let draft = draft
         .say(sentence)

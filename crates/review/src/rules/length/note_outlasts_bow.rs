@@ -11,10 +11,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4
 //! quarter=60
-//! part Violin
-//! ff c5/1~ | c5/1~ | c5/1
+//! violin: ff c''1~ | c''1~ | c''1 |.
 //! ```
 //!
 //! ## What it proposes

@@ -10,10 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4
-//! quarter=60
-//! part Violin
-//! p (c5/2. d5/8.) e5/16 | (c5/2. d5/8.) e5/16 | c5/1 |
+//! quarter=50
+//! violin: p (c''4 d'' e''8.) f''16 (g''4~ | g''2 f''4.. ) e''16 | (d''2. c''4) |.
 //! ```
 //!
 //! ## What it proposes

@@ -12,10 +12,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4
-//! quarter=60
-//! part Violin
-//! f (c5/1 | d5 | e5/2 f5/2)
+//! quarter=40
+//! violin: f (c''4 d'' e'' f'' | g'' a'' b'' c''' | b'' a'' g'' f'') |.
 //! ```
 //!
 //! ## What it proposes

@@ -9,7 +9,7 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=96
+//! quarter=96
 //! violin: mf (c''4 d''!up e'' f'') | g''1 |.
 //! ```
 //!

@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=96
-//! violin: mf c''4!down d''!up e''!down f''!up | g''1 |.
+//! quarter=96
+//! violin: mf c''4!down d''!up e''!down f''!up | g''1!down |.
 //! ```
 //!
 //! ## What it proposes

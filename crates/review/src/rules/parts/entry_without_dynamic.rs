@@ -10,9 +10,9 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=96
+//! quarter=96
 //! violin: p c''1 | d''1 |.
-//! viola: r1 | e'2 f' |.
+//! viola: R | e'2 f' |.
 //! ```
 //!
 //! ## What it proposes

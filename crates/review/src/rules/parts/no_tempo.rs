@@ -10,7 +10,6 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4
 //! violin: mf c''1 | d''1 |.
 //! ```
 //!

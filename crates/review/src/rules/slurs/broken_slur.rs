@@ -10,8 +10,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=80  leave broken slurs
-//! violin: mf (c'4 d' e' f' | g'1 |.
+//! quarter=80  broken-slurs
+//! violin: mf (c''4 d'' e'' f'' | g''1 |.
 //! ```
 //!
 //! ## What it proposes

@@ -9,8 +9,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=80
-//! violin: mf (c'4 2(d' e') f')2 | c'1 |.
+//! quarter=80
+//! violin: mf (c''4 d'' (2e'' f'') | g''2) c'' |.
 //! ```
 //!
 //! ## What it proposes

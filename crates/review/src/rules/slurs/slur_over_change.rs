@@ -9,8 +9,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=80
-//! violin: mf (c'4 d' "pizz." e' f') | g'1 |.
+//! quarter=80
+//! violin: mf (c''4 d'' "pizz." e'' f'') | "arco" g''1 |.
 //! ```
 //!
 //! ## What it proposes

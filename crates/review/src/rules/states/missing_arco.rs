@@ -10,7 +10,7 @@
 //!
 //! ## Example
 //! ```music
-//! time 4/4  quarter=96
+//! quarter=96
 //! cello: mf "pizz." c4 e g c' | r1 | (c4 e g c') |.
 //! ```
 //!
