@@ -7,11 +7,12 @@ use super::tunes::{Mark, Place, Tune};
 
 /// Down on every beat, up between beats and before a downbeat.
 pub(super) fn place_in_the_bar(tune: &Tune) -> Vec<BowDirection> {
-    let direction = |mark: &Mark| match (mark.place, tune.lines[mark.line].strokes[mark.stroke].emphasis.metric) {
-        (Place::Downbeat, _) => BowDirection::Down,
-        (Place::BeforeDownbeat, _) | (Place::Elsewhere, MetricPlace::Offbeat) => BowDirection::Up,
-        (Place::Elsewhere, _) => BowDirection::Down,
-    };
+    let direction =
+        |mark: &Mark| match (mark.place, tune.lines[mark.line].strokes[mark.stroke].emphasis.metric) {
+            (Place::Downbeat, _) => BowDirection::Down,
+            (Place::BeforeDownbeat, _) | (Place::Elsewhere, MetricPlace::Offbeat) => BowDirection::Up,
+            (Place::Elsewhere, _) => BowDirection::Down,
+        };
     tune.marks.iter().map(direction).collect()
 }
 
