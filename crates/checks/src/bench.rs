@@ -130,7 +130,7 @@ fn whole_review(bytes: Vec<u8>) -> Result<(Vec<Line>, usize)> {
     let score = arcata_score::read(file.document());
     let lines = scores::lines(&score, &profile);
     let plans: Vec<Plan> =
-        lines.iter().map(|line| plan(line, &PlanSettings::of(&profile, line.instrument))).collect();
+        lines.iter().map(|line| plan(line, &profile.plan_settings(line.instrument))).collect();
     let document = Some(file.document());
     let piece = Piece { document, score: &score, lines: &lines, plans: &plans, profile: &profile };
     let findings = review(&piece, &ReviewSettings::default()).len();
@@ -160,7 +160,7 @@ fn memory(path: &Path) -> Result<()> {
 fn planner(lines: &[Line]) -> Result<()> {
     let longest = lines.iter().max_by_key(|line| line.strokes.len()).filter(|line| !line.strokes.is_empty());
     let longest = longest.ok_or("the file has no strokes to plan")?;
-    let settings = PlanSettings::of(&Profile::default(), longest.instrument);
+    let settings = Profile::default().plan_settings(longest.instrument);
     for count in STROKES {
         let line = repeated(longest, count);
         let start = Instant::now();

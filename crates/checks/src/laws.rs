@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use arcata_bow::{PlanSettings, Profile, plan};
+use arcata_bow::{Profile, plan};
 use arcata_layer::{BowAddition, add_marks, remove_marks};
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_xml::{Editor, Input, Limits, ScoreFile, open_score};
@@ -129,7 +129,7 @@ fn ask(path: &Path, folder: &Path, number: usize, profile: &Profile, held: &mut 
 fn planned_marks(score: &Score, profile: &Profile) -> Vec<BowAddition> {
     let mut marks = Vec::new();
     for line in scores::lines(score, profile) {
-        let plan = plan(&line, &PlanSettings::of(profile, line.instrument));
+        let plan = plan(&line, &profile.plan_settings(line.instrument));
         for (stroke, planned) in line.strokes.iter().zip(&plan.strokes) {
             let note = stroke.notes.first().copied();
             marks.extend(note.map(|note| BowAddition {

@@ -25,7 +25,6 @@ const AFTER_NOTATIONS: [Tag; 3] = [Tag::LYRIC, Tag::PLAY, Tag::LISTEN];
 /// # Errors
 ///
 /// Only where the document's own markup leaves no place for an insertion.
-#[expect(clippy::result_large_err, reason = "an error is rare and names both edits")]
 pub fn add_marks(
     document: &Document,
     score: &Score,
@@ -49,7 +48,6 @@ pub fn add_marks(
     editor.finish()
 }
 
-#[expect(clippy::result_large_err, reason = "see add_marks")]
 fn add_mark<'d>(
     editor: &mut Editor<'d>,
     note: Element<'d>,
@@ -80,7 +78,6 @@ fn add_mark<'d>(
 /// # Errors
 ///
 /// Only where the document's own markup leaves no way to take an element out.
-#[expect(clippy::result_large_err, reason = "see add_marks")]
 pub fn remove_marks(
     document: &Document,
     score: &Score,

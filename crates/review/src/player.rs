@@ -1,7 +1,6 @@
 //! What a piece's player brings: words, hair, thresholds, and how places are said.
 
-use arcata_bow::plan::Reach;
-use arcata_bow::{Line, PlanSettings, Stroke, StrokeKind, Weights, Written};
+use arcata_bow::{Line, PlanSettings, Stroke, StrokeKind, Written};
 use arcata_score::{Instrument, Moment, Note, Part};
 
 use crate::beats::beat_in_bar;
@@ -49,14 +48,8 @@ impl Piece<'_> {
     /// How a line is planned by this player.
     #[must_use]
     pub fn plan_settings(&self, line: usize) -> PlanSettings {
-        let mut weights = Weights::default();
-        for (name, weight) in weights.named() {
-            if let Some(value) = self.profile.weight(name) {
-                *weight = value;
-            }
-        }
-        let reach = Reach { hair: self.hair(line), lift: self.profile.lift(), carry: self.profile.carry() };
-        PlanSettings { weights, reach, ..PlanSettings::default() }
+        let instrument = self.lines.get(line).map_or(Instrument::Violin, |line| line.instrument);
+        self.profile.plan_settings(instrument)
     }
 
     /// "bar 12, beat 3".

@@ -19,9 +19,9 @@ pub use as_it_comes::{as_it_comes, least_marks};
 pub use costs::Reach;
 pub use weights::Weights;
 
-use arcata_score::{BowDirection, Instrument};
+use arcata_score::BowDirection;
 
-use crate::{Cost, Line, Profile};
+use crate::{Cost, Line};
 use costs::Costs;
 use search::Search;
 
@@ -101,19 +101,6 @@ pub struct PlanSettings {
     pub marks: MarkReading,
     /// Required directions and links.
     pub anchors: Vec<Anchor>,
-}
-
-impl PlanSettings {
-    /// The settings of a player profile for an instrument.
-    #[must_use]
-    pub fn of(profile: &Profile, instrument: Instrument) -> Self {
-        let reach = Reach {
-            hair: profile.hair_micrometres(instrument),
-            lift: profile.lift(),
-            carry: profile.carry(),
-        };
-        Self { weights: Weights::of(profile), reach, ..Self::default() }
-    }
 }
 
 /// The cheapest plan of a line.
