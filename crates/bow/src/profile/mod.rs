@@ -21,7 +21,8 @@ mod speeds;
 use arcata_score::Instrument;
 use serde::Deserialize;
 
-use crate::Seconds;
+use crate::plan::Reach;
+use crate::{PlanSettings, Seconds, Weights};
 pub use read::ProfileError;
 pub use sections::{Assumed, Homes, Named, Speeds, Thresholds, Times, Words};
 pub use setting::{ByInstrument, Setting, Status};
@@ -146,6 +147,19 @@ impl Profile {
     #[must_use]
     pub fn carry(&self) -> Seconds {
         milliseconds(self.times.carry.value)
+    }
+
+    /// How lines of an instrument are planned: this player's weights, hair and times.
+    #[must_use]
+    pub fn plan_settings(&self, instrument: Instrument) -> PlanSettings {
+        let mut weights = Weights::default();
+        for (name, weight) in weights.named() {
+            if let Some(value) = self.weight(name) {
+                *weight = value;
+            }
+        }
+        let reach = Reach { hair: self.hair_micrometres(instrument), lift: self.lift(), carry: self.carry() };
+        PlanSettings { weights, reach, ..PlanSettings::default() }
     }
 
     /// A weight of the planner by its name.

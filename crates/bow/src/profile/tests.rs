@@ -74,3 +74,27 @@ fn mistakes_say_where_and_what_is_allowed() {
         assert!(said.starts_with(expected), "{text}: {said}");
     }
 }
+
+#[test]
+fn profiles_name_every_weight_and_no_other() {
+    let mut settings = PlanSettings::default();
+    let mut names: Vec<&str> = settings.weights.named().iter().map(|(name, _)| *name).collect();
+    names.sort_unstable();
+    for shipped in Shipped::ALL {
+        let profile = Profile::shipped(shipped);
+        assert_eq!(names, profile.weights.keys().map(String::as_str).collect::<Vec<_>>());
+    }
+}
+
+#[test]
+fn the_planner_s_defaults_are_the_professional_s() {
+    let settings = Profile::default().plan_settings(Instrument::Violin);
+    assert_eq!((settings.weights, settings.reach), (Weights::default(), Reach::default()));
+}
+
+#[test]
+fn own_weights_and_hair_reach_the_planner() {
+    let own = Profile::parse("[weights]\nhook = 900\n[hair]\ncello = 500\n").unwrap();
+    let settings = own.plan_settings(Instrument::Cello);
+    assert_eq!((settings.weights.hook, settings.reach.hair), (900, 500_000));
+}
