@@ -57,13 +57,16 @@ fn add_mark<'d>(
         BowDirection::Down => "<down-bow/>",
         BowDirection::Up => "<up-bow/>",
     };
-    if let Some(technical) =
-        note.children_named(Tag::NOTATIONS).find_map(|notations| notations.child(Tag::TECHNICAL))
-    {
+    // An empty shell that the file brought along is left as it is: once filled, nothing would tell it
+    // from one that came with the mark, and taking the mark off would take it, too.
+    let filled = |element: &Element<'d>| element.children().next().is_some();
+    let mut shells = note.children_named(Tag::NOTATIONS).filter(filled);
+    let technical = |notations: Element<'d>| notations.children_named(Tag::TECHNICAL).find(filled);
+    if let Some(technical) = shells.clone().find_map(technical) {
         return editor.insert_child(technical, mark, Position::Last);
     }
     let technical = format!("<technical>{mark}</technical>");
-    if let Some(notations) = note.child(Tag::NOTATIONS) {
+    if let Some(notations) = shells.next() {
         return editor.insert_child(notations, &technical, Position::Last);
     }
     let notations = format!("<notations>{technical}</notations>");

@@ -61,7 +61,13 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
         share.examples += 1;
         share.examples_right += usize::from(answer.letters == answer.right);
         if answer.letters != answer.right {
-            report_miss(id, status, &answer, reasons.get(id).map(String::as_str), outcome);
+            report_miss(
+                id,
+                status,
+                &answer,
+                reasons.get(id).and_then(|cells| cells.last()).map(String::as_str),
+                outcome,
+            );
         }
     }
     println!("\nstatus          examples right          letters right");
