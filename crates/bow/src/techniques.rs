@@ -107,3 +107,45 @@ fn apply(run: &mut TechniqueRun, meaning: Meaning) {
         _ => {}
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use arcata_score::Length;
+
+    use super::*;
+    use crate::lines::tests::score;
+
+    fn runs(fixture: &str) -> Vec<TechniqueRun> {
+        Techniques::new(&score(fixture).parts[0], 1).runs
+    }
+
+    #[test]
+    fn words_hold_until_they_are_cancelled() {
+        let runs = runs("violin: d'2 \"con sord.\" e' | \"pizz.\" f' \"arco\" g' | \"senza sord.\" a'1");
+        let told: Vec<_> = runs.iter().map(|run| (run.from.since_start(), run.contact, run.mute)).collect();
+        assert_eq!(
+            told,
+            [
+                (Length::ZERO, Contact::Arco, Mute::Off),
+                (Length::new(1, 2), Contact::Arco, Mute::On),
+                (Length::WHOLE, Contact::Pizzicato, Mute::On),
+                (Length::new(3, 2), Contact::Arco, Mute::On),
+                (Length::new(2, 1), Contact::Arco, Mute::Off),
+            ]
+        );
+    }
+
+    #[test]
+    fn ord_ends_the_stick_but_not_the_fingers() {
+        let last = |fixture: &str| runs(fixture).last().map(|run| run.contact);
+        assert_eq!(last("violin: \"col legno battuto\" d'2 \"ord.\" e'"), Some(Contact::Arco));
+        assert_eq!(last("violin: \"pizz.\" d'2 \"ord.\" e'"), Some(Contact::Pizzicato));
+    }
+
+    #[test]
+    fn a_division_ends_with_unis() {
+        let runs = runs("violin: d'2 \"div.\" e' | \"unis.\" f'1");
+        let divisions: Vec<Division> = runs.iter().map(|run| run.division).collect();
+        assert_eq!(divisions, [Division::Together, Division::Divided, Division::Together]);
+    }
+}

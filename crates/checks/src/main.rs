@@ -7,10 +7,16 @@
     reason = "an edge crate: it opens files, prints, times, and reads its arguments and the environment"
 )]
 
+mod bench;
+mod docs;
+mod examples;
+mod laws;
 mod outcome;
+mod reader;
 mod ryan;
 mod scores;
 mod setting;
+mod tables;
 
 use std::process::ExitCode;
 
@@ -20,7 +26,8 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 1] = [("ryan", ryan::check)];
+const OUTSIDE: [Check; 4] =
+    [("examples", examples::check), ("ryan", ryan::check), ("reader", reader::check), ("laws", laws::check)];
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -37,9 +44,14 @@ fn main() -> ExitCode {
 
 fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
     let (command, rest) = arguments.split_first().ok_or("call this through cargo xtask")?;
+    if command == "one-review" {
+        return bench::one_review(rest);
+    }
     let setting = Setting::from_environment()?;
     match command.as_str() {
         "outside" => outside(&setting, rest, outcome),
+        "docs" => docs::run(&setting, rest, outcome),
+        "bench" => bench::run(&setting, rest),
         "tune" => ryan::tune(&setting, rest),
         other => Err(format!("there is no command \"{other}\"")),
     }

@@ -23,5 +23,5 @@ pub(crate) fn lines(score: &Score, profile: &Profile) -> Vec<Line> {
 
 /// Settings of the planner that does not see printed marks.
 pub(crate) fn blind(line: &Line, profile: &Profile) -> PlanSettings {
-    PlanSettings { marks: MarkReading::Hidden, ..PlanSettings::of(profile, line.instrument) }
+    PlanSettings { marks: MarkReading::Hidden, ..profile.plan_settings(line.instrument) }
 }

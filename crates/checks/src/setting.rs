@@ -47,6 +47,13 @@ impl Setting {
         Ok(folder)
     }
 
+    /// An empty folder of the cache for this run alone.
+    pub(crate) fn scratch(&self, name: &str) -> Result<PathBuf> {
+        let folder = self.cache.join("scratch").join(format!("{name}-{}", std::process::id()));
+        fs::create_dir_all(&folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
+        Ok(folder)
+    }
+
     /// A key for all Python files of `outside/` and the list of packages.
     fn key_of_scripts(&self) -> Result<String> {
         let outside = self.root.join("outside");

@@ -36,7 +36,7 @@ pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
 
 /// Settings of the planner for one line.
 pub(crate) fn settings(line: &Line, profile: &Profile, marks: MarkReading) -> PlanSettings {
-    PlanSettings { marks, ..PlanSettings::of(profile, line.instrument) }
+    PlanSettings { marks, ..profile.plan_settings(line.instrument) }
 }
 
 /// Reads a score and plans its lines.

@@ -25,7 +25,6 @@ const AFTER_NOTATIONS: [Tag; 3] = [Tag::LYRIC, Tag::PLAY, Tag::LISTEN];
 /// # Errors
 ///
 /// Only where the document's own markup leaves no place for an insertion.
-#[expect(clippy::result_large_err, reason = "an error is rare and names both edits")]
 pub fn add_marks(
     document: &Document,
     score: &Score,
@@ -49,7 +48,6 @@ pub fn add_marks(
     editor.finish()
 }
 
-#[expect(clippy::result_large_err, reason = "see add_marks")]
 fn add_mark<'d>(
     editor: &mut Editor<'d>,
     note: Element<'d>,
@@ -59,13 +57,16 @@ fn add_mark<'d>(
         BowDirection::Down => "<down-bow/>",
         BowDirection::Up => "<up-bow/>",
     };
-    if let Some(technical) =
-        note.children_named(Tag::NOTATIONS).find_map(|notations| notations.child(Tag::TECHNICAL))
-    {
+    // An empty shell that the file brought along is left as it is: once filled, nothing would tell it
+    // from one that came with the mark, and taking the mark off would take it, too.
+    let filled = |element: &Element<'d>| element.children().next().is_some();
+    let mut shells = note.children_named(Tag::NOTATIONS).filter(filled);
+    let technical = |notations: Element<'d>| notations.children_named(Tag::TECHNICAL).find(filled);
+    if let Some(technical) = shells.clone().find_map(technical) {
         return editor.insert_child(technical, mark, Position::Last);
     }
     let technical = format!("<technical>{mark}</technical>");
-    if let Some(notations) = note.child(Tag::NOTATIONS) {
+    if let Some(notations) = shells.next() {
         return editor.insert_child(notations, &technical, Position::Last);
     }
     let notations = format!("<notations>{technical}</notations>");
@@ -80,7 +81,6 @@ fn add_mark<'d>(
 /// # Errors
 ///
 /// Only where the document's own markup leaves no way to take an element out.
-#[expect(clippy::result_large_err, reason = "see add_marks")]
 pub fn remove_marks(
     document: &Document,
     score: &Score,

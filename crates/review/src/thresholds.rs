@@ -43,32 +43,31 @@ pub struct Thresholds {
 }
 
 impl Thresholds {
-    /// The thresholds of a player. Every profile extends a shipped one, which has them all; a missing one
-    /// counts as the largest number, so that its rule stays silent rather than guess.
+    /// The thresholds of a player.
     #[must_use]
     pub fn of(profile: &Profile) -> Self {
-        let set = |name: &str| profile.threshold(name).unwrap_or(i64::MAX / 1000);
-        let narrow = |name: &str| i32::try_from(set(name)).unwrap_or(i32::MAX);
-        let share = |name: &str| u16::try_from(set(name)).unwrap_or(u16::MAX);
-        let count = |name: &str| usize::try_from(set(name)).unwrap_or(1).max(1);
-        let milliseconds = |name: &str| set(name).saturating_mul(1000);
+        let set = &profile.thresholds;
+        let narrow = |value: i64| i32::try_from(value).unwrap_or(i32::MAX);
+        let share = |value: i64| u16::try_from(value).unwrap_or(u16::MAX);
+        let count = |value: i64| usize::try_from(value).unwrap_or(1).max(1);
+        let milliseconds = |value: i64| value.saturating_mul(1000);
         Self {
-            slur_stretched: set("slur_stretched"),
-            slur_impossible: set("slur_impossible"),
-            note_too_long: set("note_too_long"),
-            drift_repetitions: count("drift_repetitions"),
-            drift_travel: set("drift_travel"),
-            drift_level: narrow("drift_level"),
-            return_level: narrow("return_level"),
-            return_longest: milliseconds("return_longest"),
-            beat_strength: share("beat_strength"),
-            silent_downbeat_run: count("silent_downbeat_run"),
-            swell_shortest: milliseconds("swell_longest"),
-            swell_steps: narrow("swell_steps"),
-            ending_long: milliseconds("ending_long"),
-            ending_loud: narrow("ending_loud"),
-            ending_joint: share("ending_joint"),
-            retake_lack: milliseconds("retake_lack"),
+            slur_stretched: set.slur_stretched.value,
+            slur_impossible: set.slur_impossible.value,
+            note_too_long: set.note_too_long.value,
+            drift_repetitions: count(set.drift_repetitions.value),
+            drift_travel: set.drift_travel.value,
+            drift_level: narrow(set.drift_level.value),
+            return_level: narrow(set.return_level.value),
+            return_longest: milliseconds(set.return_longest.value),
+            beat_strength: share(set.beat_strength.value),
+            silent_downbeat_run: count(set.silent_downbeat_run.value),
+            swell_shortest: milliseconds(set.swell_shortest.value),
+            swell_steps: narrow(set.swell_steps.value),
+            ending_long: milliseconds(set.ending_long.value),
+            ending_loud: narrow(set.ending_loud.value),
+            ending_joint: share(set.ending_joint.value),
+            retake_lack: milliseconds(set.retake_lack.value),
         }
     }
 

@@ -87,7 +87,7 @@ pub(crate) fn sounding_at(changes: &[(Moment, Sounding)], at: Moment) -> Soundin
 
 /// Whether the players were told to change bow as they like at this moment of the part.
 pub(crate) fn free_bowing(part: &Part, at: Moment) -> bool {
-    let said = part.instructions.iter().filter(|said| said.place.at <= at);
-    let last = said.filter(|said| matches!(said.meaning, Meaning::FreeBowing | Meaning::AsItComes)).last();
+    let mut said = part.instructions.iter().filter(|said| said.place.at <= at);
+    let last = said.rfind(|said| matches!(said.meaning, Meaning::FreeBowing | Meaning::AsItComes));
     last.is_some_and(|said| said.meaning == Meaning::FreeBowing)
 }

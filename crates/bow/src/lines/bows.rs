@@ -69,7 +69,7 @@ fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> boo
             continue;
         }
         let (Some(first), Some(mut last)) =
-            (events.from_note(part, slur.start), events.until_note(part, slur.end))
+            (events.first_event(part, slur.start), events.last_event(part, slur.end))
         else {
             continue;
         };

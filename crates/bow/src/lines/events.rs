@@ -66,12 +66,12 @@ pub(super) struct Events {
 
 impl Events {
     /// The event with which something written from a note on begins: its own, or for a rest the next one.
-    pub(super) fn from_note(&self, part: &Part, id: NoteId) -> Option<usize> {
+    pub(super) fn first_event(&self, part: &Part, id: NoteId) -> Option<usize> {
         self.of_note(part, id, |onset| self.list.partition_point(|event| event.onset < onset))
     }
 
     /// The event with which something written up to a note ends: its own, or for a rest the one before.
-    pub(super) fn until_note(&self, part: &Part, id: NoteId) -> Option<usize> {
+    pub(super) fn last_event(&self, part: &Part, id: NoteId) -> Option<usize> {
         self.of_note(part, id, |onset| self.list.partition_point(|event| event.onset < onset).wrapping_sub(1))
     }
 

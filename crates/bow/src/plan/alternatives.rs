@@ -47,7 +47,8 @@ pub enum DifferenceKind {
 /// first stroke at which a plan departs from one already found (Lawler's method).
 ///
 /// The line is planned from the free joint before the window to the free joint after it: beyond
-/// those nothing changes.
+/// those nothing changes. Where the stretch holds a repeat the order of the alternatives is not proven: a
+/// later one has been seen cheaper than an earlier one.
 #[must_use]
 pub fn alternatives(
     line: &Line,
@@ -63,7 +64,10 @@ pub fn alternatives(
     for anchor in &mut settings.anchors {
         anchor.stroke -= around.start;
     }
-    let mut open = vec![Branch::of(&stretch, &settings, anchors::allowed(&stretch, &settings), local.start)];
+    let mut open: Vec<Branch> =
+        Branch::of(&stretch, &settings, anchors::allowed(&stretch, &settings), local.start)
+            .into_iter()
+            .collect();
     let mut found: Vec<Branch> = Vec::new();
     while found.len() < count {
         let Some(next) = cheapest(&open) else { break };
@@ -92,9 +96,9 @@ struct Branch {
 }
 
 impl Branch {
-    fn of(line: &Line, settings: &PlanSettings, allowed: Vec<Allowed>, fixed: usize) -> Self {
-        let plan = plan_allowed(line, settings, &allowed);
-        Self { allowed, fixed, plan }
+    fn of(line: &Line, settings: &PlanSettings, allowed: Vec<Allowed>, fixed: usize) -> Option<Self> {
+        let plan = plan_allowed(line, settings, &allowed)?;
+        Some(Self { allowed, fixed, plan })
     }
 
     /// The branch without its own plan, as disjoint branches.
@@ -105,31 +109,11 @@ impl Branch {
             let planned = self.plan.strokes[index];
             let mut other = allowed.clone();
             other[index] = other[index].without(planned.direction, planned.link);
-            if possible(line, index, other[index]) {
-                let branch = Self::of(line, settings, other, index);
-                if obeys(&branch.plan, &branch.allowed) {
-                    branches.push(branch);
-                }
-            }
+            branches.extend(Self::of(line, settings, other, index));
             allowed[index] = Allowed::only(planned.direction, planned.link);
         }
         branches
     }
-}
-
-fn possible(line: &Line, index: usize, allowed: Allowed) -> bool {
-    let join = if index == 0 { Join::Entry } else { line.strokes[index].join };
-    [BowDirection::Down, BowDirection::Up]
-        .into_iter()
-        .any(|direction| anchors::offered(join).iter().any(|link| allowed.permits(direction, *link)))
-}
-
-/// Whether the plan keeps to its branch: where nothing does, the search returns an unreachable row.
-fn obeys(plan: &Plan, allowed: &[Allowed]) -> bool {
-    plan.strokes
-        .iter()
-        .zip(allowed)
-        .all(|(planned, allowed)| allowed.permits(planned.direction, planned.link))
 }
 
 fn cheapest(open: &[Branch]) -> Option<usize> {

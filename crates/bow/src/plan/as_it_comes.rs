@@ -9,15 +9,13 @@ use crate::{Join, Line, MetricPlace};
 /// come down by plain alternation, else up (common practice; "after-rest-parity" in the treatises).
 fn entry(line: &Line, index: usize) -> BowDirection {
     let strokes = &line.strokes;
-    let mut away = 0;
-    for stroke in &strokes[index..] {
+    for (away, stroke) in strokes[index..].iter().enumerate() {
         if away > 0 && stroke.join == Join::Entry {
             break;
         }
         if stroke.emphasis.metric == MetricPlace::Downbeat {
             return if away % 2 == 0 { BowDirection::Down } else { BowDirection::Up };
         }
-        away += 1;
     }
     BowDirection::Down
 }

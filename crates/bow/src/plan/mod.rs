@@ -19,9 +19,9 @@ pub use as_it_comes::{as_it_comes, least_marks};
 pub use costs::Reach;
 pub use weights::Weights;
 
-use arcata_score::{BowDirection, Instrument};
+use arcata_score::BowDirection;
 
-use crate::{Cost, Line, Profile};
+use crate::{Cost, Line};
 use costs::Costs;
 use search::Search;
 
@@ -103,19 +103,6 @@ pub struct PlanSettings {
     pub anchors: Vec<Anchor>,
 }
 
-impl PlanSettings {
-    /// The settings of a player profile for an instrument.
-    #[must_use]
-    pub fn of(profile: &Profile, instrument: Instrument) -> Self {
-        let reach = Reach {
-            hair: profile.hair_micrometres(instrument),
-            lift: profile.lift(),
-            carry: profile.carry(),
-        };
-        Self { weights: Weights::of(profile), reach, ..Self::default() }
-    }
-}
-
 /// The cheapest plan of a line.
 ///
 /// Linear in the number of strokes (repeated stretches: linear with a factor of twice the cells).
@@ -124,10 +111,12 @@ impl PlanSettings {
 #[must_use]
 pub fn plan(line: &Line, settings: &PlanSettings) -> Plan {
     let allowed = anchors::allowed(line, settings);
-    plan_allowed(line, settings, &allowed)
+    // Every stroke may go both ways or one, by every link that its place offers: there is a way through.
+    plan_allowed(line, settings, &allowed).unwrap_or_default()
 }
 
-fn plan_allowed(line: &Line, settings: &PlanSettings, allowed: &[Allowed]) -> Plan {
+/// The cheapest plan within what is allowed; `None` where nothing is possible.
+fn plan_allowed(line: &Line, settings: &PlanSettings, allowed: &[Allowed]) -> Option<Plan> {
     match settings.grid {
         Grid::Coarse => plan_on::<24>(line, settings, allowed),
         Grid::Fine => plan_on::<48>(line, settings, allowed),
@@ -136,14 +125,14 @@ fn plan_allowed(line: &Line, settings: &PlanSettings, allowed: &[Allowed]) -> Pl
     }
 }
 
-fn plan_on<const CELLS: usize>(line: &Line, settings: &PlanSettings, allowed: &[Allowed]) -> Plan {
+fn plan_on<const CELLS: usize>(line: &Line, settings: &PlanSettings, allowed: &[Allowed]) -> Option<Plan> {
     if line.strokes.is_empty() {
-        return Plan::default();
+        return Some(Plan::default());
     }
     let costs = Costs::new(line, &settings.weights, settings.reach, CELLS);
     let search = Search::<CELLS>::new(costs, allowed);
-    let choices = route::best(&search, &line.repeats);
-    evaluate::evaluate(line, settings, CELLS, &choices)
+    let choices = route::best(&search, &line.repeats)?;
+    Some(evaluate::evaluate(line, settings, CELLS, &choices))
 }
 
 #[cfg(test)]

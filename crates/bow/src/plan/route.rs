@@ -20,11 +20,11 @@ struct Passed<'a, const CELLS: usize> {
     begins: Vec<Stand>,
 }
 
-/// The cheapest choices for all strokes.
+/// The cheapest choices for all strokes; `None` where what is allowed leaves no way through.
 pub(super) fn best<const CELLS: usize>(
     search: &Search<'_, CELLS>,
     repeats: &[RepeatedStretch],
-) -> Vec<Choice> {
+) -> Option<Vec<Choice>> {
     let count = search.costs.strokes.len();
     let mut passed: Vec<Passed<'_, CELLS>> = Vec::with_capacity(count);
     let mut index = 0;
@@ -46,9 +46,12 @@ pub(super) fn best<const CELLS: usize>(
             index += 1;
             Passed { leg: Leg::Stroke(index - 1), row, begins: Vec::new() }
         };
+        if next.row.iter().flatten().all(|cost| *cost >= NEVER) {
+            return None;
+        }
         passed.push(next);
     }
-    read_back(search, &passed)
+    Some(read_back(search, &passed))
 }
 
 /// The approach over a skipped first ending, when the leg before is a stretch that has one.

@@ -384,12 +384,12 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         let mut begins = [[NEVER; CELLS]; 2];
         for (way, row) in begins.iter_mut().enumerate() {
             for (start, begin) in row.iter_mut().enumerate() {
-                for used in 0..CELLS {
+                for (used, cost) in table.iter().enumerate() {
                     let end = if way == 0 { start + used } else { start.wrapping_sub(used) };
                     if end >= CELLS {
                         break;
                     }
-                    *begin = (*begin).min(table[used] + places.end[end] + after[way][end]);
+                    *begin = (*begin).min(cost + places.end[end] + after[way][end]);
                 }
                 *begin = begin.saturating_add(places.begin[start] + step.direction[way]).min(NEVER);
             }
@@ -433,12 +433,14 @@ fn lower<const CELLS: usize>(begin: &mut [i32; CELLS], offered: &[i32; CELLS], p
 
 /// The least of each cell and its neighbours plus the price of the way: two passes.
 fn carry<const CELLS: usize>(row: &mut [i32; CELLS], per_cell: i32) {
-    for cell in 1..CELLS {
-        row[cell] = row[cell].min(row[cell - 1] + per_cell);
-    }
-    for cell in (0..CELLS - 1).rev() {
-        row[cell] = row[cell].min(row[cell + 1] + per_cell);
-    }
+    let lower = |nearest: &mut i32, cell: &mut i32| {
+        *cell = (*cell).min(nearest.saturating_add(per_cell));
+        *nearest = *cell;
+    };
+    let mut nearest = NEVER;
+    row.iter_mut().for_each(|cell| lower(&mut nearest, cell));
+    nearest = NEVER;
+    row.iter_mut().rev().for_each(|cell| lower(&mut nearest, cell));
 }
 
 /// Take the least value off a row; it goes into the running base, so that rows never overflow.
@@ -455,10 +457,10 @@ pub(crate) fn settle<const CELLS: usize>(row: &mut Row<CELLS>) -> i64 {
 /// The cheapest stand of a row: ties go to the end nearest the frog, down before up.
 pub(crate) fn cheapest<const CELLS: usize>(row: &Row<CELLS>) -> Stand {
     let mut best = (NEVER, Stand { direction: BowDirection::Down, cell: 0 });
-    for cell in 0..CELLS {
-        for (way, direction) in DIRECTIONS.into_iter().enumerate() {
-            if row[way][cell] < best.0 {
-                best = (row[way][cell], Stand { direction, cell });
+    for (cell, (down, up)) in row[0].iter().zip(&row[1]).enumerate() {
+        for (direction, cost) in [(BowDirection::Down, *down), (BowDirection::Up, *up)] {
+            if cost < best.0 {
+                best = (cost, Stand { direction, cell });
             }
         }
     }

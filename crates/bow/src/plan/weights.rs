@@ -1,7 +1,5 @@
 //! What the planner weighs.
 
-use crate::Profile;
-
 /// The planner's weights, whole thousandths of a point. A point is roughly what an up-bow on an
 /// unaccented main beat costs a player in comfort. Names are the keys of `[weights]` in a player
 /// profile, where each stands with its reason, source and status.
@@ -87,18 +85,6 @@ impl Default for Weights {
 }
 
 impl Weights {
-    /// The weights of a player profile; a name that the profile does not have keeps its default.
-    #[must_use]
-    pub fn of(profile: &Profile) -> Self {
-        let mut weights = Self::default();
-        for (name, weight) in weights.named() {
-            if let Some(value) = profile.weights.get(name).map(|setting| setting.value) {
-                *weight = value;
-            }
-        }
-        weights
-    }
-
     /// Every weight by its name, in the order of the profile; the one list that profile and tuning use.
     #[must_use]
     pub fn named(&mut self) -> Vec<(&'static str, &mut i64)> {
@@ -127,25 +113,5 @@ impl Weights {
             ("place", &mut self.place),
             ("mark", &mut self.mark),
         ]
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::profile::Shipped;
-
-    #[test]
-    fn profiles_name_every_weight_and_no_other() {
-        let mut defaults = Weights::default();
-        let mut names: Vec<&str> = defaults.named().into_iter().map(|(name, _)| name).collect();
-        names.sort_unstable();
-        for shipped in Shipped::ALL {
-            let profile = Profile::shipped(shipped);
-            let mut known: Vec<&str> = profile.weights.keys().map(String::as_str).collect();
-            known.sort_unstable();
-            assert_eq!(names, known);
-        }
-        assert_eq!(Weights::of(&Profile::default()), Weights::default());
     }
 }

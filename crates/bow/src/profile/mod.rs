@@ -5,10 +5,10 @@
 //!
 //! ```
 //! use arcata_bow::profile::{Profile, Status};
-//! let profile = Profile::from_toml("extends = \"amateur\"\n[hair]\nviolin = 560\n").unwrap();
+//! let profile = Profile::parse("extends = \"amateur\"\n[hair]\nviolin = 560\n").unwrap();
 //! assert_eq!(profile.hair.violin.value, 560);
 //! assert_eq!(profile.hair.violin.status, Status::Yours);
-//! let mistake = Profile::from_toml("[hair]\nviolon = 560\n").unwrap_err();
+//! let mistake = Profile::parse("[hair]\nviolon = 560\n").unwrap_err();
 //! assert_eq!((mistake.line, mistake.key.as_str()), (2, "hair.violon"));
 //! ```
 
@@ -24,7 +24,7 @@ use serde::Deserialize;
 use crate::plan::Reach;
 use crate::{PlanSettings, Seconds, Weights};
 pub use read::ProfileError;
-pub use sections::{Assumed, Homes, Named, Speeds, Times, Words};
+pub use sections::{Assumed, Homes, Named, Speeds, Thresholds, Times, Words};
 pub use setting::{ByInstrument, Setting, Status};
 pub use speeds::SpeedTable;
 
@@ -53,7 +53,7 @@ pub struct Profile {
     /// Rates of strokes, strokes in 100 s.
     pub rates: Named,
     /// Thresholds of the review.
-    pub thresholds: Named,
+    pub thresholds: Thresholds,
     /// Weights of the planner.
     pub weights: Named,
     /// All of it as read, for the documented form.
@@ -99,29 +99,23 @@ impl Shipped {
 impl Default for Profile {
     /// The professional profile.
     fn default() -> Self {
-        Self::from(Shipped::Professional)
-    }
-}
-
-impl From<Shipped> for Profile {
-    #[expect(clippy::expect_used, reason = "the shipped files are part of the program; a test reads each")]
-    fn from(shipped: Shipped) -> Self {
-        Self::from_toml(shipped.text()).expect("shipped profiles are sound")
+        Self::shipped(Shipped::Professional)
     }
 }
 
 impl Profile {
-    /// The shipped profile of this name: professional, amateur or student.
+    /// A profile that comes with the program.
     #[must_use]
-    pub fn shipped(name: &str) -> Option<Self> {
-        Shipped::ALL.into_iter().find(|shipped| shipped.name() == name).map(Self::from)
+    #[expect(clippy::expect_used, reason = "the shipped files are part of the program; a test reads each")]
+    pub fn shipped(which: Shipped) -> Self {
+        Self::parse(which.text()).expect("shipped profiles are sound")
     }
 
     /// A user's profile from its text.
     ///
     /// # Errors
     /// The first thing that is not TOML, not a known setting, or not an allowed value, with its line.
-    pub fn from_toml(text: &str) -> Result<Self, ProfileError> {
+    pub fn parse(text: &str) -> Result<Self, ProfileError> {
         let table = read::read(text)?;
         Self::try_from_table(table)
     }
@@ -160,18 +154,18 @@ impl Profile {
     pub fn plan_settings(&self, instrument: Instrument) -> PlanSettings {
         let mut weights = Weights::default();
         for (name, weight) in weights.named() {
-            if let Some(setting) = self.weights.get(name) {
-                *weight = setting.value;
+            if let Some(value) = self.weight(name) {
+                *weight = value;
             }
         }
         let reach = Reach { hair: self.hair_micrometres(instrument), lift: self.lift(), carry: self.carry() };
         PlanSettings { weights, reach, ..PlanSettings::default() }
     }
 
-    /// A threshold of the review by its name, in the unit that the setting gives.
+    /// A weight of the planner by its name.
     #[must_use]
-    pub fn threshold(&self, name: &str) -> Option<i64> {
-        self.thresholds.get(name).map(|setting| setting.value)
+    pub fn weight(&self, name: &str) -> Option<i64> {
+        self.weights.get(name).map(|setting| setting.value)
     }
 
     /// A rate by its name, strokes in 100 s.

@@ -149,5 +149,67 @@ section! {
     }
 }
 
-/// Settings by name: rates of strokes, thresholds of the review, weights of the planner.
+section! {
+    /// Thresholds of the review.
+    Thresholds of i64 {
+        /// Up to here a slur that outlasts the slowest bow is merely stretched, thousandths of it.
+        slur_stretched,
+        /// A slur cannot be one bow from here, thousandths of the slowest bow.
+        slur_impossible,
+        /// A note needs a change of bow from here, thousandths of the slowest bow.
+        note_too_long,
+        /// A pattern must come so many times in a row before it counts as drift.
+        drift_repetitions,
+        /// Drift is felt, thousandths of the hair.
+        drift_travel,
+        /// How far light strokes would have to stick out to win the bow back, hundredths of a decibel.
+        drift_level,
+        /// A short note that wins the bow back sticks out, hundredths of a decibel.
+        return_level,
+        /// Longest note that counts as a short returning one, milliseconds.
+        return_longest,
+        /// Swells against the bow are felt from this long, milliseconds.
+        swell_shortest,
+        /// And from this many hundredths of a dynamic step.
+        swell_steps,
+        /// A beat is emphasised from this strength, hundredths of a plain downbeat.
+        beat_strength,
+        /// Run of bars whose downbeat no bow begins.
+        silent_downbeat_run,
+        /// A phrase's last note is long from here, milliseconds.
+        ending_long,
+        /// A phrase's last note is loud from here, hundredths of a dynamic step.
+        ending_loud,
+        /// A joint ends a phrase from here, hundredths of a full joint.
+        ending_joint,
+        /// Shortest lack of time for a lift that is reported, milliseconds.
+        retake_lack,
+        /// An accent finds no weight beyond this place in the bow.
+        accent_at_tip,
+        /// A soft entry is heavy below this place in the bow.
+        soft_entry_at_frog,
+        /// Most notes in one throw.
+        thrown_notes,
+        /// A slur looks like a phrase mark, percent of the slowest bow.
+        phrase_slur,
+        /// Tremolo will be counted below this rate, strokes in 100 s.
+        countable_tremolo,
+        /// A skipped string is heard below this time, milliseconds.
+        string_skip,
+        /// Leaps tried on strings, semitones.
+        string_reach,
+        /// Instances of a pattern that are worth marking.
+        effect_instances,
+        /// Marks are clutter above this share of strokes, percent.
+        marks_dense,
+        /// Rehearsal marks are far apart from this many bars.
+        landmark_bars,
+        /// Stops of three and four strings are held too long, milliseconds.
+        stop_held,
+        /// Parts moving alike for this many bars are bowed alike.
+        unity_bars,
+    }
+}
+
+/// Settings by name: rates of strokes, weights of the planner.
 pub type Named = BTreeMap<String, Setting<i64>>;

@@ -3,7 +3,7 @@ use super::*;
 #[test]
 fn every_shipped_profile_reads_and_gives_reasons() {
     for shipped in Shipped::ALL {
-        let profile = Profile::from_toml(shipped.text()).unwrap();
+        let profile = Profile::parse(shipped.text()).unwrap();
         assert_eq!(profile.name, shipped.name());
         for section in profile.table.values().filter_map(toml::Value::as_table) {
             for (key, setting) in section {
@@ -19,7 +19,7 @@ fn every_shipped_profile_reads_and_gives_reasons() {
 
 #[test]
 fn a_student_reaches_less_and_lifts_slower_than_a_professional() {
-    let (student, professional) = (Profile::from(Shipped::Student), Profile::default());
+    let (student, professional) = (Profile::shipped(Shipped::Student), Profile::default());
     assert!(student.hair.cello.value < professional.hair.cello.value);
     assert!(student.lift() > professional.lift());
     assert_eq!(student.homes, professional.homes);
@@ -28,7 +28,7 @@ fn a_student_reaches_less_and_lifts_slower_than_a_professional() {
 #[test]
 fn every_dynamic_has_three_speeds_in_order() {
     for shipped in Shipped::ALL {
-        let profile = Profile::from(shipped);
+        let profile = Profile::shipped(shipped);
         for setting in profile.speed.in_order() {
             assert!(setting.value.is_sorted(), "{} {setting:?}", profile.name);
         }
@@ -38,8 +38,8 @@ fn every_dynamic_has_three_speeds_in_order() {
 #[test]
 fn a_profile_written_out_reads_back_the_same() {
     let own =
-        Profile::from_toml("name = \"Ours\"\n[speed]\np = [6, 9, 20]\n[words]\nbar = \"measure\"\n").unwrap();
-    let again = Profile::from_toml(&own.to_documented_toml()).unwrap();
+        Profile::parse("name = \"Ours\"\n[speed]\np = [6, 9, 20]\n[words]\nbar = \"measure\"\n").unwrap();
+    let again = Profile::parse(&own.to_documented_toml()).unwrap();
     assert_eq!(own, again);
     assert_eq!(again.words.bar.value, "measure");
     assert!(own.to_markdown().contains("| `p` | 6 / 9 / 20 | cm/s |"));
@@ -47,7 +47,7 @@ fn a_profile_written_out_reads_back_the_same() {
 
 #[test]
 fn mistakes_say_where_and_what_is_allowed() {
-    let message = |text: &str| Profile::from_toml(text).unwrap_err().to_string();
+    let message = |text: &str| Profile::parse(text).unwrap_err().to_string();
     let cases = [
         (
             "extends = \"soloist\"",
@@ -76,20 +76,25 @@ fn mistakes_say_where_and_what_is_allowed() {
 }
 
 #[test]
-fn the_planner_has_no_weight_that_the_profile_does_not_give() {
-    let profile = Profile::default();
-    let mut settings = profile.plan_settings(Instrument::Violin);
-    let names: Vec<&str> = settings.weights.named().iter().map(|(name, _)| *name).collect();
-    let mut sorted = names.clone();
-    sorted.sort_unstable();
-    assert_eq!(sorted, profile.weights.keys().map(String::as_str).collect::<Vec<_>>());
-    assert_eq!(settings.weights, Weights::default(), "the shipped profile and the planner's default differ");
-    assert_eq!(settings.reach, Reach::default());
+fn profiles_name_every_weight_and_no_other() {
+    let mut settings = PlanSettings::default();
+    let mut names: Vec<&str> = settings.weights.named().iter().map(|(name, _)| *name).collect();
+    names.sort_unstable();
+    for shipped in Shipped::ALL {
+        let profile = Profile::shipped(shipped);
+        assert_eq!(names, profile.weights.keys().map(String::as_str).collect::<Vec<_>>());
+    }
+}
+
+#[test]
+fn the_planner_s_defaults_are_the_professional_s() {
+    let settings = Profile::default().plan_settings(Instrument::Violin);
+    assert_eq!((settings.weights, settings.reach), (Weights::default(), Reach::default()));
 }
 
 #[test]
 fn own_weights_and_hair_reach_the_planner() {
-    let own = Profile::from_toml("[weights]\nhook = 900\n[hair]\ncello = 500\n").unwrap();
+    let own = Profile::parse("[weights]\nhook = 900\n[hair]\ncello = 500\n").unwrap();
     let settings = own.plan_settings(Instrument::Cello);
     assert_eq!((settings.weights.hook, settings.reach.hair), (900, 500_000));
 }

@@ -1,13 +1,19 @@
 //! Ways of bowing without a planner.
 
+use arcata_bow::MetricPlace;
 use arcata_score::BowDirection;
 
-use super::tunes::{Place, Tune};
+use super::tunes::{Mark, Place, Tune};
 
-/// Down on a downbeat, up anywhere else.
+/// Down on every beat, up between beats and before a downbeat.
 pub(super) fn place_in_the_bar(tune: &Tune) -> Vec<BowDirection> {
-    let direction = |place| if place == Place::Downbeat { BowDirection::Down } else { BowDirection::Up };
-    tune.marks.iter().map(|mark| direction(mark.place)).collect()
+    let direction =
+        |mark: &Mark| match (mark.place, tune.lines[mark.line].strokes[mark.stroke].emphasis.metric) {
+            (Place::Downbeat, _) => BowDirection::Down,
+            (Place::BeforeDownbeat, _) | (Place::Elsewhere, MetricPlace::Offbeat) => BowDirection::Up,
+            (Place::Elsewhere, _) => BowDirection::Down,
+        };
+    tune.marks.iter().map(direction).collect()
 }
 
 /// Alternation from the beginning of the tune to its end, begun so that the first downbeat is down.

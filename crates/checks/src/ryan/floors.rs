@@ -6,7 +6,7 @@ use crate::outcome::{Outcome, Result};
 use crate::setting::{Setting, read_text};
 
 /// The recorded floors, relative to the checkout.
-const FLOORS: &str = "outside/ryan_floors.txt";
+const FLOORS: &str = "outside/ryan.floors";
 
 /// Compares the planner with the floors of one half; hundredths of a percent.
 pub(super) fn hold(setting: &Setting, half: Half, reached: &Agreement, outcome: &mut Outcome) -> Result<()> {

@@ -146,8 +146,11 @@ impl PartReader {
         if grace || (facts.kind == NoteKind::Cue && facts.duration.is_none()) {
             return Length::ZERO;
         }
-        let told = facts.duration.and_then(|duration| self.length_in(duration));
         let drawn = written.map(NoteValue::length);
+        if let (Some(duration), Some(drawn)) = (facts.duration, drawn.filter(|drawn| drawn.is_positive())) {
+            self.infer_divisions(duration, drawn);
+        }
+        let told = facts.duration.and_then(|duration| self.length_in(duration));
         match told {
             Some(length) if length.is_positive() => {
                 if let Some(drawn) = drawn.filter(|drawn| *drawn != length) {

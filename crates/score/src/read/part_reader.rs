@@ -173,19 +173,38 @@ impl PartReader {
 
     /// The ticks that an element holds, as a length; negative ones too, but none beyond all music.
     pub(super) fn length_in(&mut self, element: Element<'_>) -> Option<Length> {
-        if *self.clock.given() == Given::No {
-            *self.clock.given() = Given::Reported;
-            self.problem(
-                ProblemKind::Divisions,
-                element.id(),
-                "A duration comes before any <divisions> says what it counts; one is taken as a quarter note.",
-            );
-        }
+        self.miss_divisions(element);
         let length = match integer_in(element) {
             Some(ticks) => self.clock.whole_span(ticks),
             None => self.clock.span(decimal_in(element)?),
         };
         (-LONGEST..=LONGEST).contains(&length.floor()).then_some(length)
+    }
+
+    /// Says once that the file has not told what a duration counts.
+    fn miss_divisions(&mut self, element: Element<'_>) {
+        if *self.clock.given() == Given::No {
+            *self.clock.given() = Given::Reported;
+            self.problem(
+                ProblemKind::Divisions,
+                element.id(),
+                "A duration comes before any <divisions> says what it counts; it is taken from the first note value, or as a quarter note.",
+            );
+        }
+    }
+
+    /// Works out missing divisions from a note whose value is drawn.
+    pub(super) fn infer_divisions(&mut self, duration: Element<'_>, drawn: Length) {
+        if *self.clock.given() == Given::No {
+            self.miss_divisions(duration);
+            let ticks = decimal_in(duration).filter(|ticks| ticks.is_positive());
+            let quarters = drawn.in_units_of(Length::QUARTER);
+            if let Some(divisions) =
+                ticks.zip(quarters).and_then(|(ticks, quarters)| ticks.in_units_of(quarters))
+            {
+                self.clock.set(divisions);
+            }
+        }
     }
 
     /// The index of a voice by its name.

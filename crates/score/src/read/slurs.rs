@@ -6,6 +6,8 @@
 //! the latest open start of its number that does not lie later in time, of its own voice if there is one,
 //! else of its own staff, else of any.
 
+use std::collections::BTreeSet;
+
 use arcata_xml::NodeId;
 
 use super::problems::{Problems, Where};
@@ -28,6 +30,11 @@ pub(super) struct SlurMark {
 /// Of one number no more slurs than this are kept open: beyond it a file is broken, and would be slow.
 const MOST_OPEN: usize = 64;
 
+/// A start whose number has begun again is given up when no stop comes within this many bars. Reason: files
+/// with lone starts are real, and a stop a hundred bars later is another slur's; nested slurs that a writer
+/// gave one number are real too, and short. Source: the quartets of music21's corpus.
+const OVERTAKEN_BARS: u32 = 4;
+
 struct Pairing<'p> {
     notes: &'p [Note],
     /// Starts without a stop so far, in document order.
@@ -38,6 +45,8 @@ struct Pairing<'p> {
     lone: Vec<SlurMark>,
     /// Starts that came while their number was open in their voice: (the older one, the newer one).
     reused: Vec<(SlurMark, SlurMark)>,
+    /// The older ones of them.
+    overtaken: BTreeSet<NodeId>,
 }
 
 /// Joins the slurs of a part whose notes have their absolute moments; what cannot be joined becomes an
@@ -50,6 +59,7 @@ pub(super) fn join(part: &mut Part, index: u32, marks: &[SlurMark], problems: &m
         slurs: Vec::with_capacity(marks.len() / 2),
         lone: Vec::new(),
         reused: Vec::new(),
+        overtaken: BTreeSet::new(),
     };
     let mut bar = 0;
     for mark in marks {
@@ -62,7 +72,7 @@ pub(super) fn join(part: &mut Part, index: u32, marks: &[SlurMark], problems: &m
             SlurEnd::Stop => pairing.stop(*mark),
         }
     }
-    let Pairing { notes, mut open, mut early_stops, mut slurs, mut lone, reused } = pairing;
+    let Pairing { notes, mut open, mut early_stops, mut slurs, mut lone, reused, .. } = pairing;
     lone.append(&mut open);
     lone.append(&mut early_stops);
     lone.sort_by_key(|mark| mark.node);
@@ -99,6 +109,7 @@ impl Pairing<'_> {
         let voice = self.note(&start).voice;
         let same = |open: &&SlurMark| open.number == start.number && self.note(open).voice == voice;
         if let Some(older) = self.open.iter().rev().find(same) {
+            self.overtaken.insert(older.node);
             self.reused.push((*older, start));
         }
         self.open.push(start);
@@ -146,7 +157,9 @@ impl Pairing<'_> {
     /// Whether a slur could lead from one note to the other: onwards in time, and not within one chord.
     fn can_join(&self, start: &SlurMark, stop: &SlurMark) -> bool {
         let (beginning, ending) = (self.note(start), self.note(stop));
+        let given_up = stop.bar > start.bar + OVERTAKEN_BARS && self.overtaken.contains(&start.node);
         start.head != stop.head
+            && !given_up
             && (beginning.onset < ending.onset || (beginning.onset == ending.onset && start.note < stop.note))
     }
 

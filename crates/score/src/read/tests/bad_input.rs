@@ -47,6 +47,15 @@ fn divisions_missing() {
 }
 
 #[test]
+fn divisions_missing_are_worked_out_from_a_note_value() {
+    // A real file counts 10,080 ticks to a quarter note without ever saying so.
+    let bar = [note("C5", 10_080, "<type>quarter</type>"), note("D5", 30_240, "")].concat();
+    let score = score_of(&violin_xml(&[&bar]).replace("<divisions>4</divisions>", ""));
+    assert_problems(&score, &[ProblemKind::Divisions]);
+    assert_eq!(score.parts[0].notes[1].length, whole(3, 4));
+}
+
+#[test]
 fn divisions_zero_negative_or_not_a_number() {
     for divisions in ["0", "-4", "four", "", "NaN", "1e9"] {
         let attributes = format!("<attributes><divisions>{divisions}</divisions></attributes>");

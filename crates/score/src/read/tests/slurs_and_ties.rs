@@ -132,6 +132,31 @@ fn a_number_used_again_before_its_end_is_reported() {
 }
 
 #[test]
+fn a_lone_start_does_not_wait_for_a_stop_far_away() {
+    // As in a printed quartet of the corpus, where a slur led from bar 8 to bar 142.
+    let whole_slur = [note("C5", 8, &slur("start", 1)), note("D5", 8, &slur("stop", 1))].concat();
+    let silent = rest(16);
+    let start = note("C5", 16, &slur("start", 1));
+    let stop = note("D5", 16, &slur("stop", 1));
+    let score = violin(&[&start, &whole_slur, &silent, &silent, &silent, &silent, &stop]);
+    assert_eq!(slurs(&score), [(1, 2)]);
+    assert_eq!(only_part(&score).open_slurs.len(), 2);
+}
+
+#[test]
+fn nested_slurs_with_one_number_are_read_if_they_are_short() {
+    let bar = [
+        note("C5", 4, &slur("start", 1)),
+        note("D5", 4, &slur("start", 1)),
+        note("E5", 4, &slur("stop", 1)),
+        note("F5", 4, &slur("stop", 1)),
+    ];
+    let score = violin(&[&bar.concat()]);
+    assert_eq!(slurs(&score), [(0, 3), (1, 2)]);
+    assert_eq!(kinds(&score), [ProblemKind::Slur]);
+}
+
+#[test]
 fn crossing_slurs_are_read_and_reported() {
     let bar = [
         note("C5", 4, &slur("start", 1)),

@@ -1,0 +1,103 @@
+//! Pages made from the code: the rules' manual and the schemas of what is written as JSON.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::PathBuf;
+
+use arcata_review::{Family, REGISTER};
+
+use crate::outcome::{Outcome, Result};
+use crate::setting::{Setting, read_text, write};
+
+/// Folders that hold nothing but made pages.
+const FOLDERS: [&str; 2] = ["docs/rules", "docs/schema"];
+
+/// Writes the pages, or with `--check` only compares them.
+pub(crate) fn run(setting: &Setting, arguments: &[String], outcome: &mut Outcome) -> Result<()> {
+    let pages = pages()?;
+    match arguments {
+        [] => write_all(setting, &pages),
+        [only] if only == "--check" => compare(setting, &pages, outcome),
+        _ => Err("docs takes --check or nothing".to_owned()),
+    }
+}
+
+/// Every page by its path in the checkout.
+fn pages() -> Result<BTreeMap<String, String>> {
+    let mut pages = BTreeMap::new();
+    for rule in REGISTER {
+        pages.insert(format!("docs/rules/{}.md", rule.card.id), rule.page());
+    }
+    pages.insert("docs/rules/README.md".to_owned(), contents());
+    let schemas = [("review", arcata_report::review_schema()), ("plan", arcata_report::plan_schema())];
+    for (name, schema) in schemas {
+        let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;
+        pages.insert(format!("docs/schema/{name}.schema.json"), format!("{text}\n"));
+    }
+    Ok(pages)
+}
+
+/// The list of rules by chapter.
+fn contents() -> String {
+    let mut text =
+        "# Rules of the review\n\nMade by `cargo xtask docs` from the rules' own files.\n".to_owned();
+    for family in Family::ALL {
+        let rules: Vec<_> = REGISTER.iter().filter(|rule| rule.card.family == family).collect();
+        if rules.is_empty() {
+            continue;
+        }
+        text.push_str(&format!("\n## {}\n\n", heading(family.name())));
+        for rule in rules {
+            text.push_str(&format!("- [{0}]({0}.md): {1}\n", rule.card.id, rule.card.title));
+        }
+    }
+    text
+}
+
+fn heading(word: &str) -> String {
+    let mut letters = word.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+fn write_all(setting: &Setting, pages: &BTreeMap<String, String>) -> Result<()> {
+    for folder in FOLDERS {
+        let folder = setting.root.join(folder);
+        fs::create_dir_all(&folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
+    }
+    for path in strangers(setting, pages) {
+        println!("removing {}", path.display());
+        fs::remove_file(&path).map_err(|problem| format!("{}: {problem}", path.display()))?;
+    }
+    for (path, text) in pages {
+        write(&setting.root.join(path), text)?;
+    }
+    println!("{} pages written", pages.len());
+    Ok(())
+}
+
+fn compare(setting: &Setting, pages: &BTreeMap<String, String>, outcome: &mut Outcome) -> Result<()> {
+    for (path, text) in pages {
+        let there = read_text(&setting.root.join(path));
+        outcome.check(there.as_ref() == Ok(text), &format!("{path} is up to date; run cargo xtask docs"));
+    }
+    for path in strangers(setting, pages) {
+        outcome.check(false, &format!("{} is made from nothing; run cargo xtask docs", path.display()));
+    }
+    Ok(())
+}
+
+/// Files in the made folders that nothing makes any more.
+fn strangers(setting: &Setting, pages: &BTreeMap<String, String>) -> Vec<PathBuf> {
+    let mut strangers = Vec::new();
+    for folder in FOLDERS {
+        let Ok(entries) = fs::read_dir(setting.root.join(folder)) else { continue };
+        for path in entries.filter_map(|entry| Some(entry.ok()?.path())) {
+            let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+            if !pages.contains_key(&format!("{folder}/{name}")) {
+                strangers.push(path);
+            }
+        }
+    }
+    strangers.sort();
+    strangers
+}

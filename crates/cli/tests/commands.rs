@@ -1,0 +1,84 @@
+//! The commands as a user runs them, on the demo scores.
+#![allow(clippy::disallowed_methods, clippy::expect_used, reason = "the tests look at files they made")]
+
+use std::path::PathBuf;
+
+use assert_cmd::Command;
+
+fn demo(name: &str) -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../demo").join(name)
+}
+
+fn arcata() -> Command {
+    Command::new(assert_cmd::cargo::cargo_bin!("arcata"))
+}
+
+#[test]
+fn a_review_finds_something_and_says_so_in_its_exit_code() {
+    let done = arcata().arg("review").arg(demo("lantern-study.musicxml")).output().expect("runs");
+    let text = String::from_utf8(done.stdout).expect("UTF-8");
+    assert_eq!(done.status.code(), Some(1), "{text}");
+    assert!(text.contains("slur-outlasts-bow"), "{text}");
+    assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
+    assert!(!text.contains('\u{1b}'), "no colour outside a terminal");
+}
+
+#[test]
+fn a_file_that_cannot_be_read_gets_its_row_and_the_rest_is_done() {
+    let folder = tempfile::tempdir().expect("a folder");
+    std::fs::write(folder.path().join("broken.musicxml"), "<score-partwise><part>").expect("written");
+    std::fs::copy(demo("tide-table-exercise.musicxml"), folder.path().join("good.musicxml")).expect("copied");
+    let table = folder.path().join("table.csv");
+    let done = arcata().arg("review").arg(folder.path()).arg("--summary").arg(&table).output().expect("runs");
+    assert_eq!(done.status.code(), Some(1));
+    let table = std::fs::read_to_string(&table).expect("the table");
+    assert_eq!(table.lines().count(), 3, "{table}");
+    assert!(
+        table.lines().nth(1).is_some_and(|row| row.contains("broken.musicxml") && row.contains("line 1")),
+        "{table}"
+    );
+
+    let alone = arcata().arg("review").arg(folder.path().join("broken.musicxml")).output().expect("runs");
+    assert_eq!(alone.status.code(), Some(2));
+}
+
+#[test]
+fn marks_are_added_and_no_other_byte_changes() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let out = folder.path().join("marked.musicxml");
+    let score = demo("ferry-bell-quartet.musicxml");
+    let before = std::fs::read_to_string(&score).expect("the demo");
+    for kind in ["all", "least"] {
+        let mut plan = arcata();
+        plan.arg("plan").arg(&score).args(["--marks", kind]).arg("--out").arg(&out).assert().success();
+        let after = std::fs::read_to_string(&out).expect("the marked score");
+        assert!(after.len() > before.len());
+        let mut left = after.lines();
+        for line in before.lines() {
+            assert!(left.any(|marked| marked == line), "the line is still there, in order: {line}");
+        }
+    }
+}
+
+#[test]
+fn the_score_itself_is_never_written_over() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let score = folder.path().join("score.musicxml");
+    std::fs::copy(demo("tide-table-exercise.musicxml"), &score).expect("copied");
+    let before = std::fs::read(&score).expect("read");
+    let mut plan = arcata();
+    plan.arg("plan").arg(&score).args(["--marks", "all"]).arg("--out").arg(&score).assert().code(2);
+    arcata().arg("review").arg(&score).arg("--out").arg(&score).assert().code(2);
+    assert_eq!(std::fs::read(&score).expect("read"), before);
+}
+
+#[test]
+fn a_wrong_part_or_bar_is_told_with_what_there_is() {
+    let score = demo("ferry-bell-quartet.musicxml");
+    let wrong_part = arcata().arg("plan").arg(&score).args(["--part", "trombone"]).output().expect("runs");
+    assert_eq!(wrong_part.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&wrong_part.stderr).contains("Viola"));
+    let wrong_bar = arcata().arg("plan").arg(&score).args(["--bars", "900"]).output().expect("runs");
+    assert_eq!(wrong_bar.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&wrong_bar.stderr).contains("no bar 900"));
+}
