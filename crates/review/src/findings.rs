@@ -132,6 +132,12 @@ impl Draft {
         &self.finding.place
     }
 
+    /// How much it weighs.
+    #[must_use]
+    pub fn severity(&self) -> Severity {
+        self.finding.severity
+    }
+
     /// The notes it is about.
     #[must_use]
     pub fn about(mut self, notes: Vec<NoteId>) -> Self {

@@ -15,7 +15,13 @@ pub fn dynamic_name(loudness: Loudness) -> &'static str {
 /// How long one bow lasts at the slowest speed of a stroke's dynamic, microseconds.
 #[must_use]
 pub fn longest_bow(stroke: &Stroke, hair: i64) -> i64 {
-    hair.saturating_mul(1_000_000) / i64::from(stroke.speed.slowest.max(1))
+    bow_lasts(stroke.speed.slowest, hair)
+}
+
+/// How long the hair lasts at a speed (micrometres a second), microseconds.
+#[must_use]
+pub fn bow_lasts(speed: u32, hair: i64) -> i64 {
+    hair.saturating_mul(1_000_000) / i64::from(speed.max(1))
 }
 
 /// A stroke's duration in thousandths of the longest bow at its dynamic.

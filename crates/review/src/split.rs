@@ -1,17 +1,22 @@
 //! Where a slur is best split.
 
 use arcata_bow::{Line, Stroke};
-use arcata_score::{Length, Meter, Moment, NoteId, Part, Slur, SlurLine};
+use arcata_score::{Length, Meter, Moment, NoteId, Part, Slur};
 
 use crate::beats::{beat_in_bar, beat_length};
 use crate::change::Change;
-use crate::under_slur::{main_notes, note, point, tied_from_before};
+use crate::under_slur::{main_notes, note, point, solid_slurs, tied_from_before};
 use crate::{FindingPlace, Piece};
 
-/// A slur in pieces.
+/// A slur in pieces, with the slurs beside it over the same time (double stops in two voices, chords).
 #[derive(Clone, Debug)]
 pub(crate) struct Split {
     part: usize,
+    slurs: Vec<CutSlur>,
+}
+
+#[derive(Clone, Debug)]
+struct CutSlur {
     slur: Slur,
     /// First and last note of each piece; a piece of one note needs no slur.
     pieces: Vec<(NoteId, NoteId)>,
@@ -32,20 +37,39 @@ pub(crate) enum Keep {
 /// strong beats and few; `None` when no cut between notes does it.
 pub(crate) fn evenly(piece: &Piece<'_>, line: &Line, stroke: &Stroke, longest: i64) -> Option<Split> {
     let part = piece.score.parts.get(line.part)?;
-    let slur = slur_of(part, stroke)?;
-    let chain = notes_under(part, &slur);
+    let beside = slurs_of(part, stroke);
+    let chain = notes_under(part, beside.first()?);
     let moments: Vec<Moment> = chain.iter().filter_map(|id| Some(note(part, *id)?.onset)).collect();
     if moments.len() != chain.len() || stroke.length <= Length::ZERO {
         return None;
     }
-    let cuts = cheapest_cuts(piece, part, stroke, &chain, &moments, longest)?;
+    let cuts: Vec<Moment> = cheapest_cuts(piece, part, stroke, &chain, &moments, longest)?
+        .into_iter()
+        .map(|cut| moments[cut])
+        .collect();
     if cuts.is_empty() {
         return None;
     }
-    let starts = std::iter::once(0).chain(cuts.iter().copied());
-    let ends = cuts.iter().copied().chain(std::iter::once(chain.len()));
-    let pieces = starts.zip(ends).map(|(from, to)| (chain[from], chain[to - 1])).collect();
-    Some(Split { part: line.part, slur, pieces })
+    let slurs = beside.into_iter().map(|slur| cut_at(part, slur, &cuts)).collect::<Option<Vec<_>>>()?;
+    Some(Split { part: line.part, slurs })
+}
+
+/// A slur cut at moments; `None` where a note is held over one of them.
+fn cut_at(part: &Part, slur: Slur, cuts: &[Moment]) -> Option<CutSlur> {
+    let chain = notes_under(part, &slur);
+    let mut starts = vec![0];
+    for cut in cuts {
+        let first = chain.iter().position(|id| note(part, *id).is_some_and(|note| note.onset == *cut))?;
+        let fresh = note(part, chain[first]).is_some_and(|note| !tied_from_before(note));
+        let later = starts.last().is_none_or(|last| first > *last);
+        if !fresh || !later {
+            return None;
+        }
+        starts.push(first);
+    }
+    let ends = starts.iter().skip(1).copied().chain(std::iter::once(chain.len()));
+    let pieces = starts.iter().zip(ends).map(|(from, to)| (chain[*from], chain[to - 1])).collect();
+    Some(CutSlur { slur, pieces })
 }
 
 /// A slur cut before one of its notes.
@@ -64,13 +88,17 @@ pub(crate) fn before_note(
         Keep::After => vec![after],
         Keep::Both => vec![before, after],
     };
-    Some(Split { part: part_index, slur: *slur, pieces })
+    Some(Split { part: part_index, slurs: vec![CutSlur { slur: *slur, pieces }] })
 }
 
-/// The slur that makes a stroke: it begins on the stroke's first note and ends on its last.
-fn slur_of(part: &Part, stroke: &Stroke) -> Option<Slur> {
-    let mut slurs = part.slurs.iter().filter(|slur| slur.line == SlurLine::Solid);
-    slurs.find(|slur| stroke.notes.contains(&slur.start) && stroke.notes.contains(&slur.end)).copied()
+/// The slurs that make a stroke: they begin and end on its notes, over the same time as the longest.
+fn slurs_of(part: &Part, stroke: &Stroke) -> Vec<Slur> {
+    let inside = solid_slurs(part)
+        .filter(|(slur, ..)| stroke.notes.contains(&slur.start) && stroke.notes.contains(&slur.end));
+    let spans: Vec<_> = inside.map(|(slur, start, end)| (start.onset, end.onset, *slur)).collect();
+    let longest = spans.iter().map(|(start, end, _)| (*end - *start, *start, *end)).max();
+    let Some((_, from, to)) = longest else { return Vec::new() };
+    spans.into_iter().filter(|(start, end, _)| (*start, *end) == (from, to)).map(|(.., slur)| slur).collect()
 }
 
 /// The notes of a slur's voice from its start to its end.
@@ -164,7 +192,8 @@ impl Split {
     /// Where the new slurs begin, as said: "beat 3 and bar 13, beat 1".
     pub(crate) fn places(&self, piece: &Piece<'_>, from: &FindingPlace) -> String {
         let part = &piece.score.parts[self.part];
-        let starts = self.pieces.iter().skip(1).filter_map(|(first, _)| note(part, *first));
+        let pieces = self.slurs.first().into_iter().flat_map(|cut| cut.pieces.iter().skip(1));
+        let starts = pieces.filter_map(|(first, _)| note(part, *first));
         let said: Vec<String> = starts.map(|note| piece.said_from(from, part, note)).collect();
         said.join(" and ")
     }
@@ -172,6 +201,12 @@ impl Split {
     /// The changes: an end and a beginning at every cut, the old ends gone where no piece needs them.
     pub(crate) fn changes(&self, piece: &Piece<'_>) -> Vec<Change> {
         let part = &piece.score.parts[self.part];
+        self.slurs.iter().flat_map(|cut| cut.changes(part)).collect()
+    }
+}
+
+impl CutSlur {
+    fn changes(&self, part: &Part) -> Vec<Change> {
         let slurred: Vec<_> = self.pieces.iter().filter(|(first, last)| first != last).collect();
         let mut changes = Vec::new();
         if !slurred.iter().any(|(first, _)| *first == self.slur.start) {

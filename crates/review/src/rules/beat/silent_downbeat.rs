@@ -27,6 +27,8 @@
 //! ## Sources
 //! Common practice.
 
+use std::ops::Range;
+
 use arcata_score::{Bar, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur, TempoKind};
 
 use crate::split::{self, Keep};
@@ -59,12 +61,17 @@ impl Rule for SilentDownbeat {
         }
         let spoken: Vec<Spoken> =
             piece.score.bars.iter().map(|bar| spoken(piece, &strings, bar.start)).collect();
+        let runs = runs(&spoken, piece.thresholds().silent_downbeat_run);
         for (bar, spoken) in spoken.iter().enumerate() {
-            if let Some(draft) = unspoken(piece, found, &strings, bar, *spoken) {
+            // Within a run the run is the cause; only a new tempo or metre is told by itself.
+            let in_run = runs.iter().any(|run| run.contains(&bar));
+            let draft = unspoken(piece, found, &strings, bar, *spoken);
+            if let Some(draft) = draft.filter(|draft| !in_run || draft.severity() == Severity::B) {
                 found.report(draft);
             }
         }
-        for draft in runs(piece, found, &spoken) {
+        for run in runs {
+            let draft = whole_run(piece, found, &run);
             found.report(draft);
         }
     }
@@ -218,29 +225,33 @@ fn slur_over(part: &Part, at: Moment) -> Option<(&Slur, NoteId)> {
     (!tied_from_before(note)).then_some((slur, first))
 }
 
-/// Runs of held-over downbeats.
-fn runs(piece: &Piece<'_>, found: &Findings<'_>, spoken: &[Spoken]) -> Vec<Draft> {
-    let least = piece.thresholds().silent_downbeat_run;
-    let mut drafts = Vec::new();
+/// Runs of so many held-over downbeats at least, as ranges of bars.
+fn runs(spoken: &[Spoken], least: usize) -> Vec<Range<usize>> {
+    let mut runs = Vec::new();
     let mut index = 0;
     while index < spoken.len() {
         let length = spoken[index..].iter().take_while(|spoken| **spoken == Spoken::HeldOver).count();
-        if length >= least && !piece.score.bars.is_empty() {
-            let bar = &piece.score.bars[index];
-            let draft = found.at(Severity::C, None, u32::try_from(index).unwrap_or(0), bar.start);
-            let sentence = format!(
-                "From {} no string section begins a note on the downbeat for {length} {}s.",
-                piece.where_is(draft.place()),
-                piece.bar_word(),
-            );
-            let bars = Figure::Whole(i64::try_from(length).unwrap_or(i64::MAX));
-            drafts.push(draft.say(sentence).evidence("downbeats in a row", bars, "").propose(
-                Grade::WritersChoice,
-                ProposalKind::Split,
-                "Let one inner section change bow on some of these downbeats.",
-            ));
+        if length >= least {
+            runs.push(index..index + length);
         }
         index += length.max(1);
     }
-    drafts
+    runs
+}
+
+fn whole_run(piece: &Piece<'_>, found: &Findings<'_>, run: &Range<usize>) -> Draft {
+    let at = piece.score.bars.get(run.start).map_or(Moment::START, |bar| bar.start);
+    let draft = found.at(Severity::C, None, u32::try_from(run.start).unwrap_or(0), at);
+    let sentence = format!(
+        "From {} no string section begins a note on the downbeat for {} {}s.",
+        piece.where_is(draft.place()),
+        run.len(),
+        piece.bar_word(),
+    );
+    let bars = Figure::Whole(i64::try_from(run.len()).unwrap_or(i64::MAX));
+    draft.say(sentence).evidence("downbeats in a row", bars, "").propose(
+        Grade::WritersChoice,
+        ProposalKind::Split,
+        "Let one inner section change bow on some of these downbeats.",
+    )
 }

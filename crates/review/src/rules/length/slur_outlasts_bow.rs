@@ -30,9 +30,10 @@
 //! tone. Counted: 181,000 printed slurs in 122 string quartets (CC0), 99 % of them within the slowest
 //! bow used here.
 
+use arcata_bow::profile::SpeedTable;
 use arcata_bow::{Force, StrokeKind};
 
-use crate::mechanics::{dynamic_name, longest_bow, share_of_longest};
+use crate::mechanics::{bow_lasts, dynamic_name, longest_bow, share_of_longest};
 use crate::under_slur::free_bowing;
 use crate::words::seconds;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, split};
@@ -98,7 +99,12 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
 fn with_proposals(piece: &Piece<'_>, draft: Draft, at: usize, index: usize, longest: i64) -> Draft {
     let line = &piece.lines[at];
     let mut draft = draft;
-    if let Some(split) = split::evenly(piece, line, &line.strokes[index], longest) {
+    // The louder end of a swell leaves the least time: every piece must fit there too.
+    let stroke = &line.strokes[index];
+    let loudest = stroke.level_start.max(stroke.level_end);
+    let slowest = SpeedTable::new(piece.profile, line.instrument).window(loudest).slowest;
+    let shortest = longest.min(bow_lasts(slowest, piece.hair(at)));
+    if let Some(split) = split::evenly(piece, line, stroke, shortest) {
         let places = split.places(piece, draft.place());
         draft = draft.propose_change(
             Grade::WritersChoice,

@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! A printed down-bow or up-bow that the player would take anyway: it follows straight on, alternation
-//! gives it, no row in one direction begins or ends there, and without it the best plan is the same.
+//! gives it, no row in one direction begins or ends there, it vouches for no unusual bow (an accent, a
+//! swell or an ending against the rule), and without it the best plan is the same.
 //!
 //! ## Why it matters
 //! Players read marks as exceptions. Where every second note carries one, the few that matter drown, and
@@ -28,7 +29,8 @@
 use std::collections::BTreeSet;
 
 use arcata_bow::plan::plan;
-use arcata_bow::{Join, Line, Link, PlannedStroke};
+use arcata_bow::{Join, Line, Link, PlannedStroke, Stroke, Term};
+use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::under_slur::note;
@@ -65,6 +67,8 @@ fn obvious(piece: &Piece<'_>, at: usize, line: &Line) -> BTreeSet<usize> {
     let planned = piece.planned(at);
     let mut surplus: BTreeSet<usize> =
         (1..planned.len()).filter(|index| comes_anyway(line, planned, *index)).collect();
+    let ending_joint = piece.thresholds().ending_joint;
+    surplus.retain(|index| !vouches_for(&line.strokes[*index], &planned[*index], ending_joint));
     // Without the marks the planner may find something better elsewhere: marks that hold it back stay.
     for _ in 0..ROUNDS {
         if surplus.is_empty() {
@@ -103,6 +107,12 @@ fn nearest(surplus: &BTreeSet<usize>, changed: usize) -> Option<usize> {
     let before = surplus.range(..=changed).next_back();
     let after = surplus.range(changed..).next();
     before.into_iter().chain(after).copied().min_by_key(|index| (index.abs_diff(changed), *index))
+}
+
+/// Whether the mark says that an unusual bow is meant: on an accent, a swell or a phrase's end.
+fn vouches_for(stroke: &Stroke, planned: &PlannedStroke, ending_joint: u16) -> bool {
+    let against = [Term::Accent, Term::Swell].into_iter().any(|term| planned.cost.term(term) > 0);
+    against || planned.direction == BowDirection::Up && stroke.phrase.joint_after >= ending_joint
 }
 
 fn comes_anyway(line: &Line, planned: &[PlannedStroke], index: usize) -> bool {
