@@ -68,7 +68,6 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
                 status,
                 &answer,
                 reasons.get(id).and_then(|cells| cells.last()).map(String::as_str),
-                outcome,
             );
         }
     }
@@ -100,7 +99,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 
 /// What stands in no table is a failure; what is from memory is only shown, until somebody has looked
 /// it up.
-fn report_miss(id: &str, status: &str, answer: &Answer, reason: Option<&str>, outcome: &mut Outcome) {
+fn report_miss(id: &str, status: &str, answer: &Answer, reason: Option<&str>) {
     println!("{id} ({status}): {} wanted, {} planned", answer.asked, answer.given);
     match reason {
         Some(reason) => println!("    {reason}"),
