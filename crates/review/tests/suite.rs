@@ -13,7 +13,6 @@ mod support;
 use std::path::PathBuf;
 
 use arcata_bow::Profile;
-use arcata_bow::profile::Shipped;
 use arcata_review::{Finding, Proposal, REGISTER, Registered, ReviewSettings};
 use arcata_testkit::suite::{self, Case};
 use arcata_xml::EditList;
@@ -27,7 +26,7 @@ fn document_of(rule: &Registered) -> PathBuf {
 
 fn profile_of(case: &Case) -> Profile {
     match &case.profile {
-        None => Profile::shipped(Shipped::Professional),
+        None => Profile::default(),
         Some(block) => Profile::parse(&block.text).expect("a case's profile is sound"),
     }
 }

@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! violin: mf (c''4 d'' (2e'' f'') | g''2) c'' |.
+//! violin: mf (c''4 d'' (2e'' f'') | g''2)2 c'' |.
 //! ```
 //!
 //! ## What it proposes
