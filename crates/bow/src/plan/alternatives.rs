@@ -47,8 +47,7 @@ pub enum DifferenceKind {
 /// first stroke at which a plan departs from one already found (Lawler's method).
 ///
 /// The line is planned from the free joint before the window to the free joint after it: beyond
-/// those nothing changes. Where the stretch holds a repeat the order of the alternatives is not proven: a
-/// later one has been seen cheaper than an earlier one.
+/// those nothing changes.
 #[must_use]
 pub fn alternatives(
     line: &Line,

@@ -116,7 +116,7 @@ fn stretch_row<const CELLS: usize>(
 ) -> (Row<CELLS>, Vec<Stand>) {
     let approach = turn_approach(search, stretch);
     let nowhere = Stand { direction: BowDirection::Down, cell: 0 };
-    let mut best = vec![(i64::from(NEVER), nowhere); 2 * CELLS];
+    let mut best = vec![(i64::MAX, nowhere); 2 * CELLS];
     for direction in [BowDirection::Down, BowDirection::Up] {
         for cell in 0..CELLS {
             let begin = Stand { direction, cell };
@@ -140,7 +140,11 @@ fn stretch_row<const CELLS: usize>(
         }
     }
     let least = best.iter().map(|(cost, _)| *cost).min().unwrap_or(0);
-    let value = |cost: i64| i32::try_from(cost - least).unwrap_or(NEVER).min(NEVER);
+    // A stand that nothing reaches stays out of reach, also where nothing reaches any.
+    let value = |cost: i64| match cost {
+        i64::MAX => NEVER,
+        cost => i32::try_from(cost - least).unwrap_or(NEVER).min(NEVER),
+    };
     let row = std::array::from_fn(|way| std::array::from_fn(|at| value(best[way * CELLS + at].0)));
     (row, best.into_iter().map(|(_, begin)| begin).collect())
 }

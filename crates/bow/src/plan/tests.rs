@@ -304,7 +304,7 @@ proptest! {
     }
 
     #[test]
-    fn alternatives_differ_and_come_in_order(line in any_line(9)) {
+    fn alternatives_differ_and_come_in_order(line in any_line_with_repeat(9)) {
         let settings = PlanSettings { marks: MarkReading::Hidden, ..PlanSettings::default() };
         let count = line.strokes.len();
         let found = alternatives(&line, &settings, 0..count, 6);
