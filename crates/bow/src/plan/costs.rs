@@ -94,11 +94,30 @@ pub(crate) struct Costs<'a> {
     pub(crate) weights: &'a Weights,
     pub(crate) reach: Reach,
     pub(crate) cells: usize,
+    /// For each number of cells travelled, the shortest and the longest way it may stand for.
+    spans: Vec<[Span; 2]>,
+}
+
+/// A way on the bow: micrometres, and their logarithm in thousandths of an octave.
+type Span = (u64, i32);
+
+/// The ways that a stroke's dynamic asks for over its duration: micrometres and thousandths of an octave.
+pub(crate) struct Pace {
+    preferred: u64,
+    preferred_octaves: i32,
+    slowest_octaves: i32,
+    fastest_octaves: i32,
 }
 
 impl<'a> Costs<'a> {
     pub(crate) fn new(line: &'a Line, weights: &'a Weights, reach: Reach, cells: usize) -> Self {
-        Self { strokes: &line.strokes, weights, reach, cells }
+        let hair = u64::try_from(reach.hair).unwrap_or(1);
+        let span = |half_cells: u64| {
+            let way = (hair * half_cells / (2 * cells as u64)).max(1);
+            (way, milli_octaves(way))
+        };
+        let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
+        Self { strokes: &line.strokes, weights, reach, cells, spans: spans.collect() }
     }
 
     /// How stroke `index` is reached from the one printed before it.
@@ -167,31 +186,39 @@ impl<'a> Costs<'a> {
         tally.add(Term::Place, self.weights.place * outside / 1000);
     }
 
+    /// What a stroke's dynamic and duration make of the bow.
+    pub(crate) fn pace(&self, stroke: &Stroke) -> Pace {
+        let duration = u64::try_from(stroke.duration.micros.max(1)).unwrap_or(1);
+        let distance = |speed: u32| (u64::from(speed) * duration / 1_000_000).max(1);
+        let preferred = distance(stroke.speed.preferred);
+        Pace {
+            preferred,
+            preferred_octaves: milli_octaves(preferred),
+            slowest_octaves: milli_octaves(distance(stroke.speed.slowest)),
+            fastest_octaves: milli_octaves(distance(stroke.speed.fastest)),
+        }
+    }
+
     /// Travelling over a number of cells. A cell is an interval, so travel is known to half a cell:
     /// the speed nearest the preferred one is taken, and short notes do not pay for the grid.
-    pub(crate) fn travel<T: Tally>(&self, index: usize, cells: usize, tally: &mut T) {
-        let stroke = &self.strokes[index];
-        let nanoseconds_free = u64::try_from(stroke.duration.micros.max(1)).unwrap_or(1);
-        let least = self.travelled(2 * cells as u64, -1);
-        let most = self.travelled(2 * cells as u64, 1);
-        let distance = |speed: u32| u64::from(speed) * nanoseconds_free / 1_000_000;
-        let used = distance(stroke.speed.preferred).clamp(least, most).max(1);
-        let octaves = |from: u32| milli_octaves(used) - milli_octaves(distance(from).max(1));
-        let off = i64::from(octaves(stroke.speed.preferred));
+    pub(crate) fn travel<T: Tally>(&self, pace: &Pace, cells: usize, tally: &mut T) {
+        let [least, most] = self.spans[cells];
+        let octaves = if pace.preferred < least.0 {
+            least.1
+        } else if pace.preferred > most.0 {
+            most.1
+        } else {
+            pace.preferred_octaves
+        };
+        let off = i64::from(octaves - pace.preferred_octaves);
         if off > 0 {
             tally.add(Term::Speed, self.weights.speed_fast * off / 1000);
         } else {
             tally.add(Term::Speed, self.weights.speed_slow * -off / 1000);
         }
-        let over = i64::from(octaves(stroke.speed.fastest)).max(0);
-        let under = i64::from(-octaves(stroke.speed.slowest)).max(0);
+        let over = i64::from(octaves - pace.fastest_octaves).max(0);
+        let under = i64::from(pace.slowest_octaves - octaves).max(0);
         tally.add(Term::SpeedLimit, self.weights.speed_limit * (over + under) / 1000);
-    }
-
-    /// Micrometres in a number of half cells, moved by half a cell outwards or inwards.
-    fn travelled(&self, half_cells: u64, moved: i64) -> u64 {
-        let half_cells = half_cells.saturating_add_signed(moved);
-        u64::try_from(self.reach.hair).unwrap_or(1) * half_cells / (2 * self.cells as u64)
     }
 
     /// Linking one stroke to the next; `distance` in cells between where the bow was and where it is

@@ -15,7 +15,7 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
         let mut cost = Cost::default();
         costs.direction(index, choice.direction, &mut cost);
         costs.begin_at(index, choice.start, &mut cost);
-        costs.travel(index, choice.start.abs_diff(choice.end), &mut cost);
+        costs.travel(&costs.pace(&line.strokes[index]), choice.start.abs_diff(choice.end), &mut cost);
         costs.end_at(index, choice.end, &mut cost);
         let skipped = line.repeats.iter().find(|stretch| skips_to(stretch, index, count));
         let (approach, before) = match skipped {

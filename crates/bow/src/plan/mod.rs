@@ -10,6 +10,7 @@ mod as_it_comes;
 mod costs;
 mod evaluate;
 mod route;
+mod rows;
 mod search;
 mod weights;
 

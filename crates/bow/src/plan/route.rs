@@ -3,7 +3,7 @@
 use arcata_score::BowDirection;
 
 use super::costs::Approach;
-use super::search::{Choice, NEVER, Row, Search, Stand, cheapest, settle};
+use super::search::{Choice, NEVER, Row, Search, Settled, Stand, cheapest};
 use crate::RepeatedStretch;
 
 /// A piece of the way.
@@ -32,21 +32,20 @@ pub(super) fn best<const CELLS: usize>(
         let before = passed.last().map(|leg| &leg.row);
         let stretch = repeats.iter().find(|stretch| stretch.first == index && stretch.is_sound(count));
         let next = if let Some(stretch) = stretch {
-            let (mut row, begins) = stretch_row(search, stretch, before);
-            settle(&mut row);
+            let (row, begins) = stretch_row(search, stretch, before);
             index = stretch.first_ending_end;
             Passed { leg: Leg::Stretch(stretch), row, begins }
         } else {
             let skip = skip_into(search, &passed, index);
-            let mut row = match (&skip, before) {
+            let Settled { row, .. } = match (&skip, before) {
                 (Some(approach), Some(before)) => search.forward_by(index, approach, before),
                 _ => search.forward(index, before),
             };
-            settle(&mut row);
             index += 1;
             Passed { leg: Leg::Stroke(index - 1), row, begins: Vec::new() }
         };
-        if next.row.iter().flatten().all(|cost| *cost >= NEVER) {
+        // Settled rows hold a nought wherever anything is within reach.
+        if !next.row.iter().any(|way| way.contains(&0)) {
             return None;
         }
         passed.push(next);
@@ -97,12 +96,12 @@ fn body_rows<const CELLS: usize>(
     let mut rows: Vec<Row<CELLS>> = Vec::with_capacity(stretch.body_end - stretch.first);
     let mut base = 0;
     for index in stretch.first..stretch.body_end {
-        let mut row = match rows.last() {
+        let settled = match rows.last() {
             None => search.forward_from(index, before, begin),
             Some(last) => search.forward(index, Some(last)),
         };
-        base += settle(&mut row);
-        rows.push(row);
+        base += i64::from(settled.base);
+        rows.push(settled.row);
     }
     (rows, base)
 }
@@ -190,8 +189,8 @@ fn ending_back<const CELLS: usize>(
     first[body_end.direction as usize][body_end.cell] = 0;
     let mut rows = vec![first];
     for index in stretch.body_end..stretch.first_ending_end {
-        let row = search.forward(index, rows.last());
-        rows.push(row);
+        let settled = search.forward(index, rows.last());
+        rows.push(settled.row);
     }
     let turn = search.turn(&turn_approach(search, stretch), begin);
     let mut last = rows[rows.len() - 1];

@@ -9,6 +9,7 @@
 use arcata_score::BowDirection;
 
 use super::costs::{Approach, Costs};
+use super::rows::{Distances, carry, least, lower, pay, reach};
 use super::{Allowed, Link};
 use crate::{BowInterval, SpeedWindow};
 use rustc_hash::FxHashMap;
@@ -82,7 +83,8 @@ pub(crate) struct Stand {
 pub(crate) struct Search<'a, const CELLS: usize> {
     pub(crate) costs: Costs<'a>,
     steps: Vec<Step>,
-    travels: Vec<[i32; CELLS]>,
+    travels: Vec<Distances>,
+    arch: pulp::Arch,
     places: Vec<Places<CELLS>>,
     allowed: &'a [Allowed],
 }
@@ -110,7 +112,9 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
                 let stroke = &costs.strokes[index];
                 let travel =
                     *known_travels.entry((stroke.duration.micros, stroke.speed)).or_insert_with(|| {
-                        travels.push(table(|cell, sum| costs.travel(index, cell, sum)));
+                        let pace = costs.pace(stroke);
+                        let by_cell = table::<CELLS>(|cell, sum| costs.travel(&pace, cell, sum));
+                        travels.push(Distances::new(&by_cell));
                         travels.len() - 1
                     });
                 let place = *known_places.entry((stroke.home, stroke.emphasis.accent)).or_insert_with(|| {
@@ -128,7 +132,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
                 Step { direction, places: place, travel, links }
             })
             .collect();
-        Self { costs, steps, travels, places, allowed }
+        Self { costs, steps, travels, arch: pulp::Arch::new(), places, allowed }
     }
 
     fn links(costs: &Costs<'_>, approach: Option<&Approach>) -> Links {
@@ -149,6 +153,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// Cost of setting the bow down for stroke `index`, by direction and cell, from `before`.
+    #[inline(always)]
     fn begins(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Row<CELLS> {
         let step = &self.steps[index];
         let places = &self.places[step.places];
@@ -183,51 +188,49 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             if let (Some(carried), true) = (&reset, allowed.permits(direction, Link::Reset)) {
                 lower(begin, carried, links.reset.base);
             }
-            for (cell, place) in begin.iter_mut().zip(&places.begin) {
-                *cell = (*cell + place + step.direction[way]).min(NEVER);
-            }
+            pay(begin, &places.begin, step.direction[way]);
         }
         begins
     }
 
-    /// Travel from the begins to the ends of stroke `index`.
+    /// Travel from the begins to the ends of stroke `index`. The up-bow is the down-bow mirrored.
+    #[inline(always)]
     fn travel(&self, index: usize, begins: &Row<CELLS>) -> Row<CELLS> {
         let step = &self.steps[index];
-        let table = &self.travels[step.travel];
-        let mut ends = [[NEVER; CELLS]; 2];
-        for start in 0..CELLS {
-            let from = begins[0][start];
-            for (end, cost) in ends[0][start..].iter_mut().zip(table) {
-                *end = (*end).min(from + cost);
-            }
-        }
-        // The up-bow mirrored: the same loop over cells counted from the tip.
-        let mut mirrored = [NEVER; CELLS];
-        for start in 0..CELLS {
-            let from = begins[1][CELLS - 1 - start];
-            for (end, cost) in mirrored[start..].iter_mut().zip(table) {
-                *end = (*end).min(from + cost);
-            }
-        }
+        let distances = &self.travels[step.travel];
+        let down = reach(&begins[0], distances);
+        let mut mirrored = begins[1];
         mirrored.reverse();
-        ends[1] = mirrored;
+        let mut up = reach(&mirrored, distances);
+        up.reverse();
+        let mut ends = [down, up];
         for way in &mut ends {
-            for (end, place) in way.iter_mut().zip(&self.places[step.places].end) {
-                *end = (*end + place).min(NEVER);
-            }
+            pay(way, &self.places[step.places].end, 0);
         }
         ends
     }
 
+    fn step(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Settled<CELLS> {
+        self.arch.dispatch(WholeStep { search: self, index, links, before })
+    }
+
+    fn begins_widely(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Row<CELLS> {
+        self.arch.dispatch(Begins { search: self, index, links, before })
+    }
+
     /// One forward step by the printed order.
-    pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> Row<CELLS> {
-        self.travel(index, &self.begins(index, &self.steps[index].links, before))
+    pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> Settled<CELLS> {
+        self.step(index, &self.steps[index].links, before)
     }
 
     /// One forward step that reaches stroke `index` over another way in (a turn or a skip).
-    pub(crate) fn forward_by(&self, index: usize, approach: &Approach, before: &Row<CELLS>) -> Row<CELLS> {
-        let links = Self::links(&self.costs, Some(approach));
-        self.travel(index, &self.begins(index, &links, Some(before)))
+    pub(crate) fn forward_by(
+        &self,
+        index: usize,
+        approach: &Approach,
+        before: &Row<CELLS>,
+    ) -> Settled<CELLS> {
+        self.step(index, &Self::links(&self.costs, Some(approach)), Some(before))
     }
 
     /// The cheapest way in which stroke `index` can have begun and ended at `stand`, given the row before.
@@ -240,8 +243,8 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     ) -> Choice {
         let links =
             approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
-        let begins = self.begins(index, &links, before);
-        let table = &self.travels[self.steps[index].travel];
+        let begins = self.begins_widely(index, &links, before);
+        let table = self.travels[self.steps[index].travel].by_cell(CELLS);
         let way = stand.direction as usize;
         // Ties: the shortest travel, which is tried first.
         let mut best = (i32::MAX, stand.cell);
@@ -294,7 +297,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
 
     /// See [`Self::link_into`]; by the printed way in.
     pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: Stand) -> Link {
-        let begins = self.begins(index, &self.steps[index].links, before);
+        let begins = self.begins_widely(index, &self.steps[index].links, before);
         let paid = self.without_place(index, &begins, begin);
         self.link_into(index, &self.steps[index].links, before, begin, paid)
     }
@@ -369,17 +372,22 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// A row in which only plans whose stroke `index` begins at `begin` go on.
-    pub(crate) fn forward_from(&self, index: usize, before: Option<&Row<CELLS>>, begin: Stand) -> Row<CELLS> {
-        let all = self.begins(index, &self.steps[index].links, before);
+    pub(crate) fn forward_from(
+        &self,
+        index: usize,
+        before: Option<&Row<CELLS>>,
+        begin: Stand,
+    ) -> Settled<CELLS> {
+        let all = self.begins_widely(index, &self.steps[index].links, before);
         let mut one = [[NEVER; CELLS]; 2];
         one[begin.direction as usize][begin.cell] = all[begin.direction as usize][begin.cell];
-        self.travel(index, &one)
+        self.arch.dispatch(Travel { search: self, index, begins: &one })
     }
 
     /// Backward step: the least cost of stroke `index` and all that follows, by the stand before it.
     pub(crate) fn backward(&self, index: usize, after: &Row<CELLS>) -> Row<CELLS> {
         let step = &self.steps[index];
-        let table = &self.travels[step.travel];
+        let table = self.travels[step.travel].by_cell(CELLS);
         let places = &self.places[step.places];
         let mut begins = [[NEVER; CELLS]; 2];
         for (way, row) in begins.iter_mut().enumerate() {
@@ -424,34 +432,70 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 }
 
-/// Lower each cell to what the other row offers at a price.
-fn lower<const CELLS: usize>(begin: &mut [i32; CELLS], offered: &[i32; CELLS], price: i32) {
-    for (cell, offer) in begin.iter_mut().zip(offered) {
-        *cell = (*cell).min(offer + price);
+/// One whole step, compiled for each width of vectors (a closure would be compiled for the narrowest).
+struct WholeStep<'s, 'a, const CELLS: usize> {
+    search: &'s Search<'a, CELLS>,
+    index: usize,
+    links: &'s Links,
+    before: Option<&'s Row<CELLS>>,
+}
+
+impl<const CELLS: usize> pulp::NullaryFnOnce for WholeStep<'_, '_, CELLS> {
+    type Output = Settled<CELLS>;
+    #[inline(always)]
+    fn call(self) -> Settled<CELLS> {
+        settled(self.search.travel(self.index, &self.search.begins(self.index, self.links, self.before)))
     }
 }
 
-/// The least of each cell and its neighbours plus the price of the way: two passes.
-fn carry<const CELLS: usize>(row: &mut [i32; CELLS], per_cell: i32) {
-    let lower = |nearest: &mut i32, cell: &mut i32| {
-        *cell = (*cell).min(nearest.saturating_add(per_cell));
-        *nearest = *cell;
-    };
-    let mut nearest = NEVER;
-    row.iter_mut().for_each(|cell| lower(&mut nearest, cell));
-    nearest = NEVER;
-    row.iter_mut().rev().for_each(|cell| lower(&mut nearest, cell));
+/// The first half of a step, see [`WholeStep`].
+struct Begins<'s, 'a, const CELLS: usize> {
+    search: &'s Search<'a, CELLS>,
+    index: usize,
+    links: &'s Links,
+    before: Option<&'s Row<CELLS>>,
 }
 
-/// Take the least value off a row; it goes into the running base, so that rows never overflow.
-pub(crate) fn settle<const CELLS: usize>(row: &mut Row<CELLS>) -> i64 {
-    let least = row.iter().flatten().copied().min().unwrap_or(0);
-    if least < NEVER {
+impl<const CELLS: usize> pulp::NullaryFnOnce for Begins<'_, '_, CELLS> {
+    type Output = Row<CELLS>;
+    #[inline(always)]
+    fn call(self) -> Row<CELLS> {
+        self.search.begins(self.index, self.links, self.before)
+    }
+}
+
+/// The second half of a step, see [`WholeStep`].
+struct Travel<'s, 'a, const CELLS: usize> {
+    search: &'s Search<'a, CELLS>,
+    index: usize,
+    begins: &'s Row<CELLS>,
+}
+
+impl<const CELLS: usize> pulp::NullaryFnOnce for Travel<'_, '_, CELLS> {
+    type Output = Settled<CELLS>;
+    #[inline(always)]
+    fn call(self) -> Settled<CELLS> {
+        settled(self.search.travel(self.index, self.begins))
+    }
+}
+
+/// A row with its least value taken off, so that rows never overflow, and that value.
+pub(crate) struct Settled<const CELLS: usize> {
+    pub(crate) row: Row<CELLS>,
+    /// What was taken off; `NEVER` where nothing is within reach.
+    pub(crate) base: i32,
+}
+
+#[inline(always)]
+fn settled<const CELLS: usize>(mut row: Row<CELLS>) -> Settled<CELLS> {
+    let base = least(&row[0]).min(least(&row[1]));
+    if base < NEVER {
         for cell in row.iter_mut().flatten() {
-            *cell = if *cell >= NEVER { NEVER } else { *cell - least };
+            // Out of reach stays out of reach.
+            *cell = if *cell >= NEVER { NEVER } else { *cell - base };
         }
     }
-    i64::from(least)
+    Settled { row, base }
 }
 
 /// The cheapest stand of a row: ties go to the end nearest the frog, down before up.

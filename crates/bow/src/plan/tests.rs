@@ -195,7 +195,11 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
         }
         self.costs.direction(index, choice.direction, &mut sum);
         self.costs.begin_at(index, choice.start, &mut sum);
-        self.costs.travel(index, choice.start.abs_diff(choice.end), &mut sum);
+        self.costs.travel(
+            &self.costs.pace(&self.line.strokes[index]),
+            choice.start.abs_diff(choice.end),
+            &mut sum,
+        );
         self.costs.end_at(index, choice.end, &mut sum);
         Some(sum)
     }
@@ -411,9 +415,9 @@ fn the_search_and_the_terms_agree() {
     let mut row = None;
     let mut base = 0;
     for index in 0..12 {
-        let mut next = search.forward(index, row.as_ref());
-        base += search::settle(&mut next);
-        row = Some(next);
+        let settled = search.forward(index, row.as_ref());
+        base += i64::from(settled.base);
+        row = Some(settled.row);
     }
     assert_eq!(base, plan_on::<12>(&line, &settings, &allowed).expect("a way through").total.total());
 }
