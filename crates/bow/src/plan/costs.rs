@@ -56,8 +56,12 @@ pub(crate) struct Approach {
     pub(crate) join: Join,
     /// Whether either neighbour is slurred.
     pub(crate) slurred: bool,
+    /// Whether the stroke is half as long as the one before, or shorter.
+    pub(crate) shorter: bool,
     /// Phrase joint, hundredths.
     pub(crate) joint: i64,
+    /// What part of the price of a link is paid here, percent: all of it but for a repeat's turn.
+    pub(crate) share: i64,
 }
 
 /// Silences from here on free the bow altogether (default: time to lift, carry a whole bow and breathe).
@@ -75,6 +79,12 @@ impl Approach {
         Self { join, ..Self::plain(before, stroke, silence) }
     }
 
+    /// The way from the end of a repeated stretch back to its beginning. A repeat sign is a joint of the
+    /// phrase, and the second pass need not be as smooth as the first: `share` of the price counts.
+    pub(crate) fn turn(before: &Stroke, stroke: &Stroke, silence: Seconds, share: i64) -> Self {
+        Self { share, ..Self::between(before, stroke, silence) }
+    }
+
     fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
         let slurred =
             [before, stroke].iter().any(|s| matches!(s.kind, StrokeKind::Slurred | StrokeKind::Pulsed));
@@ -83,6 +93,8 @@ impl Approach {
             lendable: before.lendable,
             join: stroke.join,
             slurred,
+            shorter: stroke.duration.micros * 2 <= before.duration.micros,
+            share: 100,
             joint: i64::from(stroke.phrase.joint_before),
         }
     }
@@ -136,8 +148,7 @@ impl<'a> Costs<'a> {
             let beat = match emphasis.metric {
                 MetricPlace::Downbeat => weights.downbeat,
                 MetricPlace::MidBar => weights.mid_bar,
-                MetricPlace::Beat => weights.beat,
-                MetricPlace::Offbeat => 0,
+                MetricPlace::Beat | MetricPlace::Offbeat => 0,
             };
             tally.add(Term::Beat, beat);
             tally.add(Term::Accent, weights.accent * i64::from(emphasis.accent) / 100);
@@ -146,12 +157,23 @@ impl<'a> Costs<'a> {
             }
             tally.add(Term::Ending, weights.ending * i64::from(stroke.phrase.joint_after) / 100);
         } else {
-            if emphasis.metric == MetricPlace::Offbeat {
-                tally.add(Term::Beat, weights.offbeat);
+            match emphasis.metric {
+                MetricPlace::Beat => tally.add(Term::Beat, weights.beat),
+                MetricPlace::Offbeat => tally.add(Term::Beat, weights.offbeat),
+                MetricPlace::Downbeat | MetricPlace::MidBar => {}
             }
-            let leads_on = next.is_some_and(|next| {
-                next.emphasis.metric == MetricPlace::Downbeat && next.join == Join::Continues
-            });
+            // A stroke that holds a downbeat itself is weighed as one, not as the way to the next.
+            let leads_on = emphasis.metric != MetricPlace::Downbeat
+                && next.is_some_and(|next| {
+                    next.emphasis.metric == MetricPlace::Downbeat && next.join == Join::Continues
+                });
+            let into_middle = emphasis.metric != MetricPlace::Downbeat
+                && next.is_some_and(|next| {
+                    next.emphasis.metric == MetricPlace::MidBar && next.join == Join::Continues
+                });
+            if into_middle {
+                tally.add(Term::Upbeat, weights.upbeat_mid_bar);
+            }
             if leads_on {
                 tally.add(Term::Upbeat, weights.upbeat);
                 if stroke.join != Join::Continues {
@@ -232,25 +254,30 @@ impl<'a> Costs<'a> {
     ) -> bool {
         let Some(approach) = approach else { return link == Link::Reset };
         let weights = self.weights;
+        let paid = |price: i64| price * approach.share / 100;
         match (approach.join, link) {
             (Join::Entry, Link::Reset) => {}
             (Join::Continues | Join::AfterRest, Link::Change) => {}
             (Join::Continues, Link::Hooked) => {
-                tally.add(Term::Hook, weights.hook);
+                let mut relief = weights.hook_joint_relief * approach.joint / 100;
+                if approach.shorter {
+                    relief = relief.max(weights.hook_short_relief);
+                }
+                tally.add(Term::Hook, paid(weights.hook * (100 - relief).max(0) / 100));
                 if approach.slurred {
-                    tally.add(Term::Hook, weights.hook_by_slur);
+                    tally.add(Term::Hook, paid(weights.hook_by_slur));
                 }
             }
-            (Join::AfterRest, Link::Hooked) => tally.add(Term::Hook, weights.hook_over_rest),
+            (Join::AfterRest, Link::Hooked) => tally.add(Term::Hook, paid(weights.hook_over_rest)),
             (Join::Continues, Link::Retake) => {
-                let relief = weights.retake * weights.retake_joint_relief * approach.joint / 10_000;
-                tally.add(Term::Retake, (weights.retake - relief).max(0));
+                let relief = weights.retake_joint_relief * approach.joint / 100;
+                tally.add(Term::Retake, paid(weights.retake * (100 - relief).max(0) / 100));
                 self.lift(approach, distance, tally);
             }
             (Join::AfterRest, Link::Reset) => {
                 let needed = self.reach.lift.micros + self.reach.carry.micros;
                 let tight = (needed * 100 / approach.silence.micros.max(1)).min(200);
-                tally.add(Term::Reset, weights.reset * tight / 100);
+                tally.add(Term::Reset, paid(weights.reset * tight / 100));
                 self.lift(approach, distance, tally);
             }
             _ => return false,
@@ -263,13 +290,14 @@ impl<'a> Costs<'a> {
     fn lift<T: Tally>(&self, approach: &Approach, distance: usize, tally: &mut T) {
         let weights = self.weights;
         let (distance, cells) = (distance as i64, self.cells as i64);
-        tally.add(Term::Retake, weights.retake_distance / cells * distance);
+        let paid = |price: i64| price * approach.share / 100;
+        tally.add(Term::Retake, paid(weights.retake_distance) / cells * distance);
         let available = approach.silence.micros + approach.lendable.micros;
         let lacking_here = (self.reach.lift.micros - available).max(0);
         let lacking_far =
             (self.reach.lift.micros + self.reach.carry.micros - available).max(0) - lacking_here;
-        tally.add(Term::RetakeTime, weights.retake_lack * lacking_here / 100_000);
-        tally.add(Term::RetakeTime, weights.retake_lack * lacking_far / 100_000 / cells * distance);
+        tally.add(Term::RetakeTime, paid(weights.retake_lack) * lacking_here / 100_000);
+        tally.add(Term::RetakeTime, paid(weights.retake_lack) * lacking_far / 100_000 / cells * distance);
     }
 
     /// The middle of a cell, thousandths of the hair.

@@ -58,7 +58,12 @@ fn skips_to(stretch: &RepeatedStretch, index: usize, count: usize) -> bool {
 /// The cheapest way back to the beginning of a stretch, as chosen.
 fn turn(line: &Line, costs: &Costs<'_>, stretch: &RepeatedStretch, choices: &[Choice]) -> Turn {
     let (last, first) = (stretch.first_ending_end - 1, stretch.first);
-    let approach = Approach::between(&line.strokes[last], &line.strokes[first], stretch.silence_at_turn);
+    let approach = Approach::turn(
+        &line.strokes[last],
+        &line.strokes[first],
+        stretch.silence_at_turn,
+        costs.weights.turn,
+    );
     let (from, to) = (choices[last], choices[first]);
     let distance = from.end.abs_diff(to.start);
     let same_way = from.direction == to.direction;

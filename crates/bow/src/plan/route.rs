@@ -79,10 +79,11 @@ pub(super) fn skip<const CELLS: usize>(
 
 fn turn_approach<const CELLS: usize>(search: &Search<'_, CELLS>, stretch: &RepeatedStretch) -> Approach {
     let strokes = search.costs.strokes;
-    Approach::between(
+    Approach::turn(
         &strokes[stretch.first_ending_end - 1],
         &strokes[stretch.first],
         stretch.silence_at_turn,
+        search.costs.weights.turn,
     )
 }
 

@@ -9,12 +9,14 @@ pub struct Weights {
     pub downbeat: i64,
     /// An up-bow on the middle of an even bar.
     pub mid_bar: i64,
-    /// An up-bow on another beat.
+    /// A down-bow on a weak beat (odd parts down, even parts up: Mersenne 1636).
     pub beat: i64,
     /// A down-bow between beats.
     pub offbeat: i64,
     /// The last stroke before a downbeat taken down.
     pub upbeat: i64,
+    /// The last stroke before the middle of a bar taken down.
+    pub upbeat_mid_bar: i64,
     /// An entry on the bow against the beat.
     pub entry: i64,
     /// An up-bow on a fully accented onset.
@@ -27,6 +29,10 @@ pub struct Weights {
     pub ending: i64,
     /// Two single strokes in one direction, stopped on the string.
     pub hook: i64,
+    /// How much of the hook's cost a full phrase joint takes off, percent.
+    pub hook_joint_relief: i64,
+    /// How much of it goes when the stroke is half as long as the one before or shorter, percent.
+    pub hook_short_relief: i64,
     /// More for a hook next to a slur.
     pub hook_by_slur: i64,
     /// A hook over a rest.
@@ -39,6 +45,8 @@ pub struct Weights {
     pub retake_distance: i64,
     /// Each tenth of a second that a lift lacks.
     pub retake_lack: i64,
+    /// What part of the price of coming back to the beginning of a repeated stretch counts, percent.
+    pub turn: i64,
     /// A lift in a rest that breaks the alternation, when the rest has just the time it needs.
     pub reset: i64,
     /// An octave (a doubling) above the preferred speed.
@@ -57,28 +65,32 @@ impl Default for Weights {
     /// The shipped professional profile.
     fn default() -> Self {
         Self {
-            downbeat: 2500,
-            mid_bar: 600,
-            beat: 300,
+            downbeat: 2300,
+            mid_bar: 800,
+            beat: 150,
             offbeat: 0,
-            upbeat: 4200,
-            entry: 700,
+            upbeat: 5000,
+            upbeat_mid_bar: 1000,
+            entry: 600,
             accent: 800,
             accent_place: 600,
             swell: 400,
-            ending: 600,
-            hook: 3000,
+            ending: 640,
+            hook: 2700,
+            hook_joint_relief: 90,
+            hook_short_relief: 75,
             hook_by_slur: 2000,
             hook_over_rest: 1200,
-            retake: 1400,
-            retake_joint_relief: 60,
-            retake_distance: 400,
+            retake: 2200,
+            retake_joint_relief: 40,
+            retake_distance: 360,
             retake_lack: 300,
-            reset: 600,
-            speed_fast: 500,
-            speed_slow: 500,
+            turn: 30,
+            reset: 300,
+            speed_fast: 400,
+            speed_slow: 700,
             speed_limit: 4000,
-            place: 500,
+            place: 540,
             mark: 5000,
         }
     }
@@ -94,18 +106,22 @@ impl Weights {
             ("beat", &mut self.beat),
             ("offbeat", &mut self.offbeat),
             ("upbeat", &mut self.upbeat),
+            ("upbeat_mid_bar", &mut self.upbeat_mid_bar),
             ("entry", &mut self.entry),
             ("accent", &mut self.accent),
             ("accent_place", &mut self.accent_place),
             ("swell", &mut self.swell),
             ("ending", &mut self.ending),
             ("hook", &mut self.hook),
+            ("hook_joint_relief", &mut self.hook_joint_relief),
+            ("hook_short_relief", &mut self.hook_short_relief),
             ("hook_by_slur", &mut self.hook_by_slur),
             ("hook_over_rest", &mut self.hook_over_rest),
             ("retake", &mut self.retake),
             ("retake_joint_relief", &mut self.retake_joint_relief),
             ("retake_distance", &mut self.retake_distance),
             ("retake_lack", &mut self.retake_lack),
+            ("turn", &mut self.turn),
             ("reset", &mut self.reset),
             ("speed_fast", &mut self.speed_fast),
             ("speed_slow", &mut self.speed_slow),

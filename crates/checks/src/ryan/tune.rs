@@ -1,7 +1,8 @@
 //! A search for better planner weights, on the tuning half alone.
 
 use arcata_bow::plan::Grid;
-use arcata_bow::{PlanSettings, Profile, Weights, plan};
+use arcata_bow::{Join, MetricPlace, PlanSettings, Profile, Weights, plan};
+use arcata_score::BowDirection;
 
 use super::agreement::Agreement;
 use super::tunes::{self, Half, Tune};
@@ -24,13 +25,22 @@ struct Search {
     /// Weights to look at; all when empty.
     names: Vec<String>,
     grid: Grid,
+    /// Print every mark of the tuning half that the plan does not agree with.
+    misses: Misses,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Misses {
+    Hidden,
+    Shown,
 }
 
 /// Looks for weights that agree with more marks of the tuning half, one weight at a time, and prints
 /// what it takes.
 ///
 /// `NAME=VALUE` sets a weight to begin with; `NAME` alone restricts the search to the names given;
-/// `--rounds N`, `--least-gain N`, `--coarse` (24 cells: twice as fast). The search plans repeats as if
+/// `--rounds N`, `--least-gain N`, `--coarse` (24 cells: twice as fast),
+/// `--misses` (print the marks that the plan does not agree with). The search plans repeats as if
 /// they were played once, which is a hundred times faster; what it ends with is measured with them.
 pub(crate) fn tune(setting: &Setting, arguments: &[String]) -> Result<()> {
     let profile = Profile::default();
@@ -58,6 +68,9 @@ pub(crate) fn tune(setting: &Setting, arguments: &[String]) -> Result<()> {
         }
     }
     println!("{:24} {}", "reporting half", measured(&reporting, &settings));
+    if search.misses == Misses::Shown {
+        show_misses(&tuning, &settings);
+    }
     collection.with_repeats(repeats);
     for half in [Half::Tuning, Half::Reporting] {
         let tunes: Vec<&Tune> = collection.tunes.iter().filter(|tune| tune.half == half).collect();
@@ -75,6 +88,40 @@ fn measured(tunes: &[&Tune], settings: &PlanSettings) -> Agreement {
         let plans: Vec<_> = tune.lines.iter().map(|line| plan(line, settings)).collect();
         tune.marks.iter().map(|mark| plans[mark.line].strokes[mark.stroke].direction).collect()
     })
+}
+
+/// The marks that the plan does not agree with, a line each: where, what is printed, what surrounds it.
+fn show_misses(tunes: &[&Tune], settings: &PlanSettings) {
+    for tune in tunes {
+        let plans: Vec<_> = tune.lines.iter().map(|line| plan(line, settings)).collect();
+        for mark in &tune.marks {
+            let planned = &plans[mark.line].strokes;
+            if planned[mark.stroke].direction == mark.direction {
+                continue;
+            }
+            let strokes = &tune.lines[mark.line].strokes;
+            let stroke = &strokes[mark.stroke];
+            let around = mark.stroke.saturating_sub(4)..(mark.stroke + 5).min(strokes.len());
+            let shown: Vec<String> = around
+                .map(|index| {
+                    let here = if index == mark.stroke { "*" } else { "" };
+                    let first =
+                        if strokes[index].emphasis.metric == MetricPlace::Downbeat { "|" } else { "" };
+                    let rest = if strokes[index].join == Join::Continues { "" } else { "r" };
+                    let way = if planned[index].direction == BowDirection::Down { 'D' } else { 'U' };
+                    format!("{first}{rest}{here}{way}{:?}{}", strokes[index].kind, strokes[index].length)
+                })
+                .collect();
+            println!(
+                "{} bar {} {:?} printed {:?}: {}",
+                tune.file,
+                stroke.bar + 1,
+                mark.place,
+                mark.direction,
+                shown.join(" ")
+            );
+        }
+    }
 }
 
 /// One pass over the weights.
@@ -126,7 +173,8 @@ fn set_weight(weights: &mut Weights, wanted: &str, value: i64) {
 }
 
 fn read_arguments(arguments: &[String], weights: &mut Weights) -> Result<Search> {
-    let mut search = Search { rounds: 4, least_gain: 2, names: Vec::new(), grid: Grid::Fine };
+    let mut search =
+        Search { rounds: 4, least_gain: 2, names: Vec::new(), grid: Grid::Fine, misses: Misses::Hidden };
     let known = |weights: &mut Weights, name: &str| weights.named().iter().any(|(known, _)| *known == name);
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {
@@ -138,6 +186,7 @@ fn read_arguments(arguments: &[String], weights: &mut Weights) -> Result<Search>
             "--rounds" => search.rounds = number()?,
             "--least-gain" => search.least_gain = number()?,
             "--coarse" => search.grid = Grid::Coarse,
+            "--misses" => search.misses = Misses::Shown,
             other => {
                 let (name, value) =
                     other.split_once('=').map_or((other, None), |(name, value)| (name, Some(value)));
