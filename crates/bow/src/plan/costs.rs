@@ -7,7 +7,7 @@ use arcata_score::BowDirection;
 
 use super::{Link, Weights};
 use crate::logarithm::milli_octaves;
-use crate::{Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
+use crate::{Cost, Join, Line, MetricPlace, RepeatedStretch, Seconds, Stroke, StrokeKind, Term};
 
 /// Something that named shares of cost are added to.
 pub(crate) trait Tally {
@@ -36,12 +36,19 @@ pub struct Reach {
     pub lift: Seconds,
     /// Further time to carry the bow its whole length through the air.
     pub carry: Seconds,
+    /// A silence this long frees the bow altogether.
+    pub free_rest: Seconds,
 }
 
 impl Default for Reach {
-    /// Violin: 0.60 m of hair; lift 0.15 s and 0.3 s a bow (defaults, from memory).
+    /// Violin: 0.60 m of hair; lift 0.15 s and 0.3 s a bow; free after 1.5 s (defaults, from memory).
     fn default() -> Self {
-        Self { hair: 600_000, lift: Seconds::from_micros(150_000), carry: Seconds::from_micros(300_000) }
+        Self {
+            hair: 600_000,
+            lift: Seconds::from_micros(150_000),
+            carry: Seconds::from_micros(300_000),
+            free_rest: Seconds::from_micros(1_500_000),
+        }
     }
 }
 
@@ -64,27 +71,7 @@ pub(crate) struct Approach {
     pub(crate) share: i64,
 }
 
-/// Silences from here on free the bow altogether (default: time to lift, carry a whole bow and breathe).
-const FREE_SILENCE: i64 = 1_500_000;
-
 impl Approach {
-    pub(crate) fn between(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
-        let join = if before.kind == StrokeKind::Tremolo || silence.micros >= FREE_SILENCE {
-            Join::Entry
-        } else if silence.micros > 0 {
-            Join::AfterRest
-        } else {
-            Join::Continues
-        };
-        Self { join, ..Self::plain(before, stroke, silence) }
-    }
-
-    /// The way from the end of a repeated stretch back to its beginning. A repeat sign is a joint of the
-    /// phrase, and the second pass need not be as smooth as the first: `share` of the price counts.
-    pub(crate) fn turn(before: &Stroke, stroke: &Stroke, silence: Seconds, share: i64) -> Self {
-        Self { share, ..Self::between(before, stroke, silence) }
-    }
-
     fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
         let slurred =
             [before, stroke].iter().any(|s| matches!(s.kind, StrokeKind::Slurred | StrokeKind::Pulsed));
@@ -139,6 +126,32 @@ impl<'a> Costs<'a> {
         Some(Approach::plain(before, stroke, before.silence_after))
     }
 
+    /// How the stroke behind a stretch's first ending is reached when that ending is skipped; `None` for
+    /// stretches without one.
+    pub(crate) fn skip(&self, stretch: &RepeatedStretch) -> Option<Approach> {
+        (stretch.first_ending_end > stretch.body_end && stretch.first_ending_end < self.strokes.len())
+            .then(|| self.jump(stretch.body_end - 1, stretch.first_ending_end, stretch.silence_at_skip))
+    }
+
+    /// How a stretch's beginning is reached again from its end. A repeat sign is a joint of the phrase,
+    /// and the second pass need not be as smooth as the first: a part of the price counts.
+    pub(crate) fn turn(&self, stretch: &RepeatedStretch) -> Approach {
+        let way = self.jump(stretch.first_ending_end - 1, stretch.first, stretch.silence_at_turn);
+        Approach { share: self.weights.turn, ..way }
+    }
+
+    fn jump(&self, before: usize, index: usize, silence: Seconds) -> Approach {
+        let before = &self.strokes[before];
+        let join = if before.kind == StrokeKind::Tremolo || silence >= self.reach.free_rest {
+            Join::Entry
+        } else if silence.micros > 0 {
+            Join::AfterRest
+        } else {
+            Join::Continues
+        };
+        Approach { join, ..Approach::plain(before, &self.strokes[index], silence) }
+    }
+
     /// Everything that depends on the direction alone.
     pub(crate) fn direction<T: Tally>(&self, index: usize, direction: BowDirection, tally: &mut T) {
         let (stroke, weights) = (&self.strokes[index], self.weights);
@@ -155,7 +168,10 @@ impl<'a> Costs<'a> {
             if stroke.join != Join::Continues && emphasis.metric == MetricPlace::Downbeat {
                 tally.add(Term::Entry, weights.entry);
             }
-            tally.add(Term::Ending, weights.ending * i64::from(stroke.phrase.joint_after) / 100);
+            // A last note that grows may well end up (treatises on the last note of a phrase).
+            if stroke.level_end <= stroke.level_start {
+                tally.add(Term::Ending, weights.ending * i64::from(stroke.phrase.joint_after) / 100);
+            }
         } else {
             match emphasis.metric {
                 MetricPlace::Beat => tally.add(Term::Beat, weights.beat),

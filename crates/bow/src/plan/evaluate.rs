@@ -1,6 +1,6 @@
 //! A plan's cost, term by term, from what was chosen.
 
-use super::costs::{Approach, Costs};
+use super::costs::Costs;
 use super::search::Choice;
 use super::{Link, Plan, PlanSettings, PlannedStroke, Turn};
 use crate::{Cost, Line, RepeatedStretch};
@@ -19,12 +19,7 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
         costs.end_at(index, choice.end, &mut cost);
         let skipped = line.repeats.iter().find(|stretch| skips_to(stretch, index, count));
         let (approach, before) = match skipped {
-            Some(stretch) => {
-                let before = stretch.body_end - 1;
-                let approach =
-                    Approach::between(&line.strokes[before], &line.strokes[index], stretch.silence_at_skip);
-                (Some(approach), Some(before))
-            }
+            Some(stretch) => (costs.skip(stretch), Some(stretch.body_end - 1)),
             None => (costs.approach(index), index.checked_sub(1)),
         };
         let distance = before.map_or(0, |before| choices[before].end.abs_diff(choice.start));
@@ -43,7 +38,7 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
         .repeats
         .iter()
         .filter(|stretch| stretch.is_sound(count))
-        .map(|stretch| turn(line, &costs, stretch, choices))
+        .map(|stretch| turn(&costs, stretch, choices))
         .collect();
     for turn in &turns {
         total += turn.cost;
@@ -56,14 +51,9 @@ fn skips_to(stretch: &RepeatedStretch, index: usize, count: usize) -> bool {
 }
 
 /// The cheapest way back to the beginning of a stretch, as chosen.
-fn turn(line: &Line, costs: &Costs<'_>, stretch: &RepeatedStretch, choices: &[Choice]) -> Turn {
+fn turn(costs: &Costs<'_>, stretch: &RepeatedStretch, choices: &[Choice]) -> Turn {
     let (last, first) = (stretch.first_ending_end - 1, stretch.first);
-    let approach = Approach::turn(
-        &line.strokes[last],
-        &line.strokes[first],
-        stretch.silence_at_turn,
-        costs.weights.turn,
-    );
+    let approach = costs.turn(stretch);
     let (from, to) = (choices[last], choices[first]);
     let distance = from.end.abs_diff(to.start);
     let same_way = from.direction == to.direction;

@@ -36,7 +36,7 @@ pub(super) fn best<const CELLS: usize>(
             index = stretch.first_ending_end;
             Passed { leg: Leg::Stretch(stretch), row, begins }
         } else {
-            let skip = skip_into(search, &passed, index);
+            let skip = skip_into(search, &passed);
             let Settled { row, .. } = match (&skip, before) {
                 (Some(approach), Some(before)) => search.forward_by(index, approach, before),
                 _ => search.forward(index, before),
@@ -57,34 +57,11 @@ pub(super) fn best<const CELLS: usize>(
 fn skip_into<const CELLS: usize>(
     search: &Search<'_, CELLS>,
     passed: &[Passed<'_, CELLS>],
-    index: usize,
 ) -> Option<Approach> {
     match &passed.last()?.leg {
-        Leg::Stretch(stretch) => skip(search, stretch, index),
+        Leg::Stretch(stretch) => search.costs.skip(stretch),
         Leg::Stroke(_) => None,
     }
-}
-
-/// See [`skip_into`].
-pub(super) fn skip<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    stretch: &RepeatedStretch,
-    index: usize,
-) -> Option<Approach> {
-    (stretch.first_ending_end > stretch.body_end).then(|| {
-        let strokes = search.costs.strokes;
-        Approach::between(&strokes[stretch.body_end - 1], &strokes[index], stretch.silence_at_skip)
-    })
-}
-
-fn turn_approach<const CELLS: usize>(search: &Search<'_, CELLS>, stretch: &RepeatedStretch) -> Approach {
-    let strokes = search.costs.strokes;
-    Approach::turn(
-        &strokes[stretch.first_ending_end - 1],
-        &strokes[stretch.first],
-        stretch.silence_at_turn,
-        search.costs.weights.turn,
-    )
 }
 
 /// Rows through the body of a stretch whose first stroke begins at `begin`, and what was taken off them.
@@ -114,7 +91,7 @@ fn stretch_row<const CELLS: usize>(
     stretch: &RepeatedStretch,
     before: Option<&Row<CELLS>>,
 ) -> (Row<CELLS>, Vec<Stand>) {
-    let approach = turn_approach(search, stretch);
+    let approach = search.costs.turn(stretch);
     let nowhere = Stand { direction: BowDirection::Down, cell: 0 };
     let mut best = vec![(i64::MAX, nowhere); 2 * CELLS];
     for direction in [BowDirection::Down, BowDirection::Up] {
@@ -157,7 +134,7 @@ fn read_back<const CELLS: usize>(search: &Search<'_, CELLS>, passed: &[Passed<'_
         let before = at.checked_sub(1).map(|before| &passed[before].row);
         match leg.leg {
             Leg::Stroke(index) => {
-                let skip = skip_into(search, &passed[..at], index);
+                let skip = skip_into(search, &passed[..at]);
                 let choice = search.choose(index, skip.as_ref(), before, stand);
                 choices.push(choice);
                 if let Some(before) = before {
@@ -193,7 +170,7 @@ fn ending_back<const CELLS: usize>(
         let settled = search.forward(index, rows.last());
         rows.push(settled.row);
     }
-    let turn = search.turn(&turn_approach(search, stretch), begin);
+    let turn = search.turn(&search.costs.turn(stretch), begin);
     let mut last = rows[rows.len() - 1];
     for (way, row) in last.iter_mut().enumerate() {
         for (cell, cost) in row.iter_mut().enumerate() {

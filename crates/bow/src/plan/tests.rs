@@ -3,7 +3,7 @@
 use arcata_score::{BowDirection, Instrument, Length, Moment, NoteId};
 use proptest::prelude::*;
 
-use super::costs::{Approach, Costs};
+use super::costs::Costs;
 use super::search::{Choice, Search};
 use super::*;
 use crate::*;
@@ -166,14 +166,7 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
             .iter()
             .find(|s| s.is_sound(count) && s.first_ending_end == index && s.body_end < index);
         let (before, approach) = match skipped {
-            Some(stretch) => {
-                let before = stretch.body_end - 1;
-                let silence = stretch.silence_at_skip;
-                (
-                    Some(before),
-                    Some(Approach::between(&self.line.strokes[before], &self.line.strokes[index], silence)),
-                )
-            }
+            Some(stretch) => (Some(stretch.body_end - 1), self.costs.skip(stretch)),
             None => (index.checked_sub(1), self.costs.approach(index)),
         };
         if let Some(before) = before {

@@ -74,7 +74,7 @@ impl Default for Weights {
             entry: 600,
             accent: 800,
             accent_place: 600,
-            swell: 400,
+            swell: 1000,
             ending: 640,
             hook: 2700,
             hook_joint_relief: 90,

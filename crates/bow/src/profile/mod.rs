@@ -158,7 +158,12 @@ impl Profile {
                 *weight = value;
             }
         }
-        let reach = Reach { hair: self.hair_micrometres(instrument), lift: self.lift(), carry: self.carry() };
+        let reach = Reach {
+            hair: self.hair_micrometres(instrument),
+            lift: self.lift(),
+            carry: self.carry(),
+            free_rest: milliseconds(self.times.free_rest.value),
+        };
         PlanSettings { weights, reach, ..PlanSettings::default() }
     }
 

@@ -21,7 +21,7 @@ const MISSES: &str = "docs/example-misses.md";
 /// In percent of the examples.
 const WANTED: usize = 90;
 /// Examples wholly right when the floor was set: fewer is a step back and fails.
-const FLOORS: [(&str, usize); 2] = [("printed", 29), ("stated", 25)];
+const FLOORS: [(&str, usize); 2] = [("printed", 29), ("stated", 26)];
 
 /// Letters and whole examples that agree, of one status.
 #[derive(Default)]
@@ -68,6 +68,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
                 status,
                 &answer,
                 reasons.get(id).and_then(|cells| cells.last()).map(String::as_str),
+                outcome,
             );
         }
     }
@@ -99,11 +100,12 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 
 /// What stands in no table is a failure; what is from memory is only shown, until somebody has looked
 /// it up.
-fn report_miss(id: &str, status: &str, answer: &Answer, reason: Option<&str>) {
+fn report_miss(id: &str, status: &str, answer: &Answer, reason: Option<&str>, outcome: &mut Outcome) {
     println!("{id} ({status}): {} wanted, {} planned", answer.asked, answer.given);
     match reason {
         Some(reason) => println!("    {reason}"),
-        None => println!("    {MISSES} does not say why yet"),
+        None if status == "from memory" => {}
+        None => outcome.check(false, &format!("{id} is bowed otherwise, and {MISSES} does not say why")),
     }
 }
 
