@@ -55,12 +55,22 @@ pub(crate) fn is_score(path: &Path) -> bool {
     path.is_file() && ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str()))
 }
 
+/// What went wrong with a file, for people: the usual cases in plain words with what to do.
+fn said(error: &std::io::Error) -> String {
+    match error.kind() {
+        std::io::ErrorKind::NotFound => "there is no such file; check the name and the folder".into(),
+        std::io::ErrorKind::PermissionDenied => "you may not read this file; check its permissions".into(),
+        std::io::ErrorKind::IsADirectory => "this is a folder, not a file".into(),
+        _ => error.to_string(),
+    }
+}
+
 /// A file's bytes, not more than `most`.
 pub(crate) fn read(path: &Path, most: usize) -> Result<Vec<u8>, String> {
-    let file = std::fs::File::open(path).map_err(|error| error.to_string())?;
+    let file = std::fs::File::open(path).map_err(|error| said(&error))?;
     let mut bytes = Vec::new();
     let most = u64::try_from(most).unwrap_or(u64::MAX);
-    file.take(most.saturating_add(1)).read_to_end(&mut bytes).map_err(|error| error.to_string())?;
+    file.take(most.saturating_add(1)).read_to_end(&mut bytes).map_err(|error| said(&error))?;
     if bytes.len() as u64 > most {
         return Err(format!("the file is larger than the limit of {most} bytes"));
     }
@@ -69,7 +79,7 @@ pub(crate) fn read(path: &Path, most: usize) -> Result<Vec<u8>, String> {
 
 /// A text file of settings.
 pub(crate) fn read_text(path: &Path) -> Result<String, String> {
-    std::fs::read_to_string(path).map_err(|error| error.to_string())
+    std::fs::read_to_string(path).map_err(|error| said(&error))
 }
 
 /// Writes a file whole: beside the target, then renamed over it, so that the old one stays until the

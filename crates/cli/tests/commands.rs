@@ -82,3 +82,11 @@ fn a_wrong_part_or_bar_is_told_with_what_there_is() {
     assert_eq!(wrong_bar.status.code(), Some(2));
     assert!(String::from_utf8_lossy(&wrong_bar.stderr).contains("no bar 900"));
 }
+
+#[test]
+fn a_missing_file_is_told_in_plain_words() {
+    let done = arcata().args(["review", "no-such-score.musicxml"]).output().expect("runs");
+    assert_eq!(done.status.code(), Some(2));
+    let text = String::from_utf8_lossy(&done.stdout).into_owned();
+    assert!(text.contains("there is no such file") && !text.contains("os error"), "{text}");
+}
