@@ -152,15 +152,23 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         }
     }
 
-    /// Cost of setting the bow down for stroke `index`, by direction and cell, from `before`.
+    /// Cost of setting the bow down for stroke `index`, by direction and cell, from `before`, in the
+    /// directions asked for.
     #[inline(always)]
-    fn begins(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Row<CELLS> {
+    fn begins(
+        &self,
+        index: usize,
+        links: &Links,
+        before: Option<&Row<CELLS>>,
+        directions: &[BowDirection],
+    ) -> Row<CELLS> {
         let step = &self.steps[index];
         let places = &self.places[step.places];
         let allowed = self.allowed[index];
         let mut begins = [[NEVER; CELLS]; 2];
         let Some(before) = before else {
-            for (way, direction) in DIRECTIONS.into_iter().enumerate() {
+            for direction in directions.iter().copied() {
+                let way = direction as usize;
                 if allowed.permits(direction, Link::Reset) {
                     begins[way] = places.begin.map(|place| place + step.direction[way]);
                 }
@@ -172,7 +180,8 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             carry(&mut either, links.reset.per_cell);
             either
         });
-        for (way, direction) in DIRECTIONS.into_iter().enumerate() {
+        for direction in directions.iter().copied() {
+            let way = direction as usize;
             let begin = &mut begins[way];
             if links.change < NEVER && allowed.permits(direction, Link::Change) {
                 lower(begin, &before[1 - way], links.change);
@@ -214,8 +223,15 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         self.arch.dispatch(WholeStep { search: self, index, links, before })
     }
 
-    fn begins_widely(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Row<CELLS> {
-        self.arch.dispatch(Begins { search: self, index, links, before })
+    /// Cost of setting the bow down for stroke `index` in one direction, by cell.
+    fn begins_widely(
+        &self,
+        index: usize,
+        links: &Links,
+        before: Option<&Row<CELLS>>,
+        direction: BowDirection,
+    ) -> [i32; CELLS] {
+        self.arch.dispatch(Begins { search: self, index, links, before, direction })
     }
 
     /// One forward step by the printed order.
@@ -243,9 +259,8 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     ) -> Choice {
         let links =
             approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
-        let begins = self.begins_widely(index, &links, before);
+        let begins = self.begins_widely(index, &links, before, stand.direction);
         let table = self.travels[self.steps[index].travel].by_cell(CELLS);
-        let way = stand.direction as usize;
         // Ties: the shortest travel, which is tried first.
         let mut best = (i32::MAX, stand.cell);
         for (used, cost) in table.iter().enumerate() {
@@ -256,7 +271,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             if start >= CELLS {
                 break;
             }
-            let whole = begins[way][start] + cost;
+            let whole = begins[start] + cost;
             if whole < best.0 {
                 best = (whole, start);
             }
@@ -268,10 +283,10 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// A begin's cost up to and with its link.
-    fn without_place(&self, index: usize, begins: &Row<CELLS>, begin: Stand) -> i32 {
+    fn without_place(&self, index: usize, begins: &[i32; CELLS], begin: Stand) -> i32 {
         let step = &self.steps[index];
         let way = begin.direction as usize;
-        begins[way][begin.cell] - step.direction[way] - self.places[step.places].begin[begin.cell]
+        begins[begin.cell] - step.direction[way] - self.places[step.places].begin[begin.cell]
     }
 
     /// The cheapest link into a begin; ties go to change, hooked, retake, reset in this order. `paid` is
@@ -297,7 +312,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
 
     /// See [`Self::link_into`]; by the printed way in.
     pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: Stand) -> Link {
-        let begins = self.begins_widely(index, &self.steps[index].links, before);
+        let begins = self.begins_widely(index, &self.steps[index].links, before, begin.direction);
         let paid = self.without_place(index, &begins, begin);
         self.link_into(index, &self.steps[index].links, before, begin, paid)
     }
@@ -378,9 +393,9 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         before: Option<&Row<CELLS>>,
         begin: Stand,
     ) -> Settled<CELLS> {
-        let all = self.begins_widely(index, &self.steps[index].links, before);
+        let all = self.begins_widely(index, &self.steps[index].links, before, begin.direction);
         let mut one = [[NEVER; CELLS]; 2];
-        one[begin.direction as usize][begin.cell] = all[begin.direction as usize][begin.cell];
+        one[begin.direction as usize][begin.cell] = all[begin.cell];
         self.arch.dispatch(Travel { search: self, index, begins: &one })
     }
 
@@ -444,7 +459,10 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for WholeStep<'_, '_, CELLS> {
     type Output = Settled<CELLS>;
     #[inline(always)]
     fn call(self) -> Settled<CELLS> {
-        settled(self.search.travel(self.index, &self.search.begins(self.index, self.links, self.before)))
+        settled(
+            self.search
+                .travel(self.index, &self.search.begins(self.index, self.links, self.before, &DIRECTIONS)),
+        )
     }
 }
 
@@ -454,13 +472,15 @@ struct Begins<'s, 'a, const CELLS: usize> {
     index: usize,
     links: &'s Links,
     before: Option<&'s Row<CELLS>>,
+    direction: BowDirection,
 }
 
 impl<const CELLS: usize> pulp::NullaryFnOnce for Begins<'_, '_, CELLS> {
-    type Output = Row<CELLS>;
+    type Output = [i32; CELLS];
     #[inline(always)]
-    fn call(self) -> Row<CELLS> {
-        self.search.begins(self.index, self.links, self.before)
+    fn call(self) -> [i32; CELLS] {
+        let row = self.search.begins(self.index, self.links, self.before, &[self.direction]);
+        row[self.direction as usize]
     }
 }
 
@@ -490,9 +510,11 @@ pub(crate) struct Settled<const CELLS: usize> {
 fn settled<const CELLS: usize>(mut row: Row<CELLS>) -> Settled<CELLS> {
     let base = least(&row[0]).min(least(&row[1]));
     if base < NEVER {
-        for cell in row.iter_mut().flatten() {
-            // Out of reach stays out of reach.
-            *cell = if *cell >= NEVER { NEVER } else { *cell - base };
+        for way in &mut row {
+            for cell in way {
+                // Out of reach stays out of reach.
+                *cell = if *cell >= NEVER { NEVER } else { *cell - base };
+            }
         }
     }
     Settled { row, base }
