@@ -37,11 +37,15 @@ pub enum Term {
     Mark,
     /// The second pass of a repeat begins on the other bow.
     Repeat,
+    /// Going against the players who bow the same rhythm.
+    Unity,
+    /// A figure bowed otherwise than where it stood elsewhere.
+    Likeness,
 }
 
 impl Term {
     /// All terms, in the order they are reported.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 17] = [
         Self::Beat,
         Self::Upbeat,
         Self::Entry,
@@ -57,6 +61,8 @@ impl Term {
         Self::Place,
         Self::Mark,
         Self::Repeat,
+        Self::Unity,
+        Self::Likeness,
     ];
 
     /// The term's name in messages, JSON and the player profile.
@@ -78,6 +84,8 @@ impl Term {
             Self::Place => "place",
             Self::Mark => "mark",
             Self::Repeat => "repeat",
+            Self::Unity => "unity",
+            Self::Likeness => "likeness",
         }
     }
 }

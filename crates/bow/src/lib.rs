@@ -15,6 +15,7 @@ pub mod profile;
 pub mod stroke;
 pub mod techniques;
 pub mod timing;
+pub mod together;
 
 pub use cost::{Cost, Term};
 pub use lines::{LineOptions, Reading, all_lines, lines};

@@ -63,6 +63,10 @@ pub fn alternatives(
     for anchor in &mut settings.anchors {
         anchor.stroke -= around.start;
     }
+    settings.leanings.retain(|leaning| around.contains(&leaning.stroke));
+    for leaning in &mut settings.leanings {
+        leaning.stroke -= around.start;
+    }
     let mut open: Vec<Branch> =
         Branch::of(&stretch, &settings, anchors::allowed(&stretch, &settings), local.start)
             .into_iter()
@@ -121,7 +125,7 @@ fn cheapest(open: &[Branch]) -> Option<usize> {
 
 /// The strokes around a window that hang together with it: from a free joint to a free joint, no
 /// repeated stretch cut through.
-pub(super) fn independent(line: &Line, window: &Range<usize>) -> Range<usize> {
+pub(crate) fn independent(line: &Line, window: &Range<usize>) -> Range<usize> {
     let count = line.strokes.len();
     let (mut start, mut end) = (window.start.min(count.saturating_sub(1)), window.end.min(count));
     loop {
@@ -147,7 +151,7 @@ pub(super) fn independent(line: &Line, window: &Range<usize>) -> Range<usize> {
 }
 
 /// The line reduced to a range of strokes.
-pub(super) fn cut(line: &Line, range: &Range<usize>) -> Line {
+pub(crate) fn cut(line: &Line, range: &Range<usize>) -> Line {
     let repeats = line
         .repeats
         .iter()

@@ -5,7 +5,7 @@
 
 use arcata_score::BowDirection;
 
-use super::{Link, Weights};
+use super::{Leaning, Link, PlanSettings, Weights};
 use crate::logarithm::milli_octaves;
 use crate::{Cost, Join, Line, MetricPlace, RepeatedStretch, Seconds, Stroke, StrokeKind, Term};
 
@@ -93,6 +93,7 @@ pub(crate) struct Costs<'a> {
     pub(crate) weights: &'a Weights,
     pub(crate) reach: Reach,
     pub(crate) cells: usize,
+    leanings: &'a [Leaning],
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
     spans: Vec<[Span; 2]>,
 }
@@ -109,14 +110,15 @@ pub(crate) struct Pace {
 }
 
 impl<'a> Costs<'a> {
-    pub(crate) fn new(line: &'a Line, weights: &'a Weights, reach: Reach, cells: usize) -> Self {
+    pub(crate) fn new(line: &'a Line, settings: &'a PlanSettings, cells: usize) -> Self {
+        let (weights, reach, leanings) = (&settings.weights, settings.reach, &settings.leanings);
         let hair = u64::try_from(reach.hair).unwrap_or(1);
         let span = |half_cells: u64| {
             let way = (hair * half_cells / (2 * cells as u64)).max(1);
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        Self { strokes: &line.strokes, weights, reach, cells, spans: spans.collect() }
+        Self { strokes: &line.strokes, weights, reach, cells, leanings, spans: spans.collect() }
     }
 
     /// How stroke `index` is reached from the one printed before it.
@@ -200,6 +202,12 @@ impl<'a> Costs<'a> {
         let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
         let against = if direction == BowDirection::Down { rise } else { -rise };
         tally.add(Term::Swell, weights.swell * against.max(0) / 100);
+        let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
+        for leaning in self.leanings[first..].iter().take_while(|leaning| leaning.stroke == index) {
+            if leaning.direction != direction {
+                tally.add(leaning.term, leaning.thousandths);
+            }
+        }
     }
 
     /// Setting the bow down at a cell.

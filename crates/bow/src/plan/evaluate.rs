@@ -7,7 +7,7 @@ use crate::{Cost, Line, RepeatedStretch};
 
 /// The plan that the choices make, with its costs.
 pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choices: &[Choice]) -> Plan {
-    let costs = Costs::new(line, &settings.weights, settings.reach, cells);
+    let costs = Costs::new(line, settings, cells);
     let count = line.strokes.len();
     let mut total = Cost::default();
     let mut strokes = Vec::with_capacity(choices.len());

@@ -15,6 +15,7 @@ mod search;
 mod weights;
 
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
+pub(crate) use alternatives::{cut, independent};
 pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{as_it_comes, least_marks};
 pub use costs::Reach;
@@ -22,7 +23,7 @@ pub use weights::Weights;
 
 use arcata_score::BowDirection;
 
-use crate::{Cost, Line};
+use crate::{Cost, Line, Term};
 use costs::Costs;
 use search::Search;
 
@@ -102,6 +103,21 @@ pub struct PlanSettings {
     pub marks: MarkReading,
     /// Required directions and links.
     pub anchors: Vec<Anchor>,
+    /// Wished-for directions, in the order of their strokes.
+    pub leanings: Vec<Leaning>,
+}
+
+/// A direction that a stroke had better take, for the sake of other strokes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Leaning {
+    /// Index of the stroke in its line.
+    pub stroke: usize,
+    /// The direction wished for.
+    pub direction: BowDirection,
+    /// What the other direction costs.
+    pub thousandths: i64,
+    /// Under which name.
+    pub term: Term,
 }
 
 /// The cheapest plan of a line.
@@ -130,7 +146,7 @@ fn plan_on<const CELLS: usize>(line: &Line, settings: &PlanSettings, allowed: &[
     if line.strokes.is_empty() {
         return Some(Plan::default());
     }
-    let costs = Costs::new(line, &settings.weights, settings.reach, CELLS);
+    let costs = Costs::new(line, settings, CELLS);
     let search = Search::<CELLS>::new(costs, allowed);
     let choices = route::best(&search, &line.repeats)?;
     Some(evaluate::evaluate(line, settings, CELLS, &choices))

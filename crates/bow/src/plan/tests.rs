@@ -202,7 +202,7 @@ fn exhaustive<const CELLS: usize>(line: &Line, settings: &PlanSettings, at_most:
     let mut twin = Twin::<CELLS> {
         line,
         settings,
-        costs: Costs::new(line, &settings.weights, settings.reach, CELLS),
+        costs: Costs::new(line, settings, CELLS),
         allowed: anchors::allowed(line, settings),
         best: at_most,
     };
@@ -404,7 +404,7 @@ fn the_search_and_the_terms_agree() {
     let line = line_of((0..12).map(plain_stroke).collect(), Vec::new());
     let settings = PlanSettings::default();
     let allowed = vec![Allowed::ANY; 12];
-    let search = Search::<12>::new(Costs::new(&line, &settings.weights, settings.reach, 12), &allowed);
+    let search = Search::<12>::new(Costs::new(&line, &settings, 12), &allowed);
     let mut row = None;
     let mut base = 0;
     for index in 0..12 {

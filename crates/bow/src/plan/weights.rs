@@ -59,6 +59,16 @@ pub struct Weights {
     pub place: i64,
     /// A printed mark not kept, where marks are advice.
     pub mark: i64,
+    /// A stroke against the section that plays the same rhythm.
+    pub unity: i64,
+    /// The same for cellos and basses, which may bow the mirror image.
+    pub unity_low: i64,
+    /// The same for players who each have a part of their own.
+    pub unity_alone: i64,
+    /// A stroke of a repeated figure bowed otherwise than elsewhere in the part.
+    pub likeness: i64,
+    /// A stroke of an imitated figure bowed otherwise than in the other parts.
+    pub imitation: i64,
 }
 
 impl Default for Weights {
@@ -92,6 +102,11 @@ impl Default for Weights {
             speed_limit: 4000,
             place: 540,
             mark: 5000,
+            unity: 3000,
+            unity_low: 700,
+            unity_alone: 250,
+            likeness: 150,
+            imitation: 60,
         }
     }
 }
@@ -128,6 +143,11 @@ impl Weights {
             ("speed_limit", &mut self.speed_limit),
             ("place", &mut self.place),
             ("mark", &mut self.mark),
+            ("unity", &mut self.unity),
+            ("unity_low", &mut self.unity_low),
+            ("unity_alone", &mut self.unity_alone),
+            ("likeness", &mut self.likeness),
+            ("imitation", &mut self.imitation),
         ]
     }
 }

@@ -1,0 +1,77 @@
+//! Where strokes do not go with what they belong to, and why.
+
+use std::collections::BTreeMap;
+use std::ops::Range;
+
+use arcata_score::BowDirection;
+
+use super::{Agreement, Together};
+use crate::plan::{Anchor, alternatives};
+use crate::{Cost, Line, Term};
+
+/// A stretch of a line that does not go with the others, or not as it went elsewhere.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Departure {
+    /// Index of the line.
+    pub line: usize,
+    /// Its strokes, from the first that departs to one past the last.
+    pub strokes: Range<usize>,
+    /// How many of them depart.
+    pub departing: usize,
+    /// [`Term::Unity`] or [`Term::Likeness`].
+    pub term: Term,
+    /// What going along at its first stroke would cost on top, term by term; negative shares are saved.
+    pub dearer: Cost,
+}
+
+impl Departure {
+    /// The term that speaks most against going along; `None` where nothing does (a tie).
+    #[must_use]
+    pub fn reason(&self) -> Option<Term> {
+        let others = self.dearer.parts().filter(|(term, share)| *share > 0 && *term != self.term);
+        others.max_by_key(|(term, share)| (*share, std::cmp::Reverse(*term))).map(|(term, _)| term)
+    }
+}
+
+/// The stretches that depart from an agreement, by line and stroke.
+#[must_use]
+pub fn departures(lines: &[Line], together: &Together, agreements: &[Agreement]) -> Vec<Departure> {
+    let mut departing: BTreeMap<(usize, Term), BTreeMap<usize, BowDirection>> = BTreeMap::new();
+    for (agreement, wish) in agreements.iter().zip(&together.wishes) {
+        for member in &agreement.members {
+            if together.plans[member.line].strokes[member.stroke].direction != *wish {
+                departing.entry((member.line, agreement.term)).or_default().insert(member.stroke, *wish);
+            }
+        }
+    }
+    // A reason is told of one pass.
+    let once: Vec<Line> = lines.iter().map(|line| Line { repeats: Vec::new(), ..line.clone() }).collect();
+    let mut found = Vec::new();
+    for ((line, term), strokes) in departing {
+        let list: Vec<usize> = strokes.keys().copied().collect();
+        // Every second stroke may be of another figure: such gaps do not end a stretch.
+        for stretch in list.chunk_by(|a, b| *b <= a + 2) {
+            let first = stretch[0];
+            found.push(Departure {
+                line,
+                strokes: first..stretch[stretch.len() - 1] + 1,
+                departing: stretch.len(),
+                term,
+                dearer: dearer(&once[line], together, line, first, strokes[&first]),
+            });
+        }
+    }
+    found.sort_by_key(|departure| (departure.line, departure.strokes.start, departure.term));
+    found
+}
+
+fn dearer(line: &Line, together: &Together, index: usize, stroke: usize, wish: BowDirection) -> Cost {
+    let mut settings = together.settings[index].clone();
+    let cheapest = |settings: &_| alternatives(line, settings, stroke..stroke + 1, 1).into_iter().next();
+    let free = cheapest(&settings);
+    settings.anchors.push(Anchor { stroke, direction: Some(wish), link: None });
+    match (free, cheapest(&settings)) {
+        (Some(free), Some(along)) => along.plan.total.less(&free.plan.total),
+        _ => Cost::default(),
+    }
+}

@@ -1,0 +1,116 @@
+//! Figures that come back: the same strokes with the same intervals at the same place of the bar.
+
+use std::collections::BTreeMap;
+
+use arcata_score::{Length, NoteKind, Score};
+use rustc_hash::FxHashMap;
+
+use super::groups::first_pitch;
+use super::{Agreement, Member};
+use crate::{Line, Stroke, StrokeKind, Term, Weights};
+
+/// So many strokes in a row make a figure: fewer are found everywhere (rule of thumb).
+const FIGURE: usize = 4;
+
+/// What makes two strokes alike, wherever they stand in pitch.
+#[derive(Clone, PartialEq, Eq, Hash)]
+struct Token {
+    offset: Length,
+    length: Length,
+    kind: StrokeKind,
+    /// The notes inside: where they begin after the first, and how far from it, in cents.
+    inside: Vec<(Length, i32)>,
+}
+
+/// A number for each token, and the interval to the next stroke; equal numbers are equal tokens.
+struct Spelling {
+    tokens: Vec<u32>,
+    /// From each stroke's first note to the next stroke's, cents.
+    steps: Vec<i32>,
+}
+
+fn spell(score: &Score, line: &Line, known: &mut FxHashMap<Token, u32>) -> Spelling {
+    let pitches: Vec<i32> =
+        line.strokes.iter().map(|stroke| first_pitch(score, line, stroke).unwrap_or(0)).collect();
+    let tokens = line
+        .strokes
+        .iter()
+        .map(|stroke| {
+            let next = u32::try_from(known.len()).unwrap_or(u32::MAX);
+            *known.entry(token(score, line, stroke)).or_insert(next)
+        })
+        .collect();
+    let steps = pitches.windows(2).map(|pair| pair[1] - pair[0]).chain([0]).collect();
+    Spelling { tokens, steps }
+}
+
+fn token(score: &Score, line: &Line, stroke: &Stroke) -> Token {
+    let part = &score.parts[line.part];
+    let notes = stroke.notes.iter().map(|id| part.note(*id)).filter(|note| note.kind == NoteKind::Ordinary);
+    let mut sounding = notes.filter_map(|note| note.pitch.cents().map(|cents| (note.onset, cents)));
+    let first = sounding.next();
+    let inside = first.map_or_else(Vec::new, |(onset, cents)| {
+        sounding
+            .filter(|(later, _)| *later > onset)
+            .map(|(later, other)| (later - onset, other - cents))
+            .collect()
+    });
+    Token { offset: stroke.offset, length: stroke.length, kind: stroke.kind, inside }
+}
+
+/// Likeness: strokes that stand in the same figure at the same place of it. A stroke goes by the figure
+/// that begins with it, or else by the one that ends with it.
+pub(super) fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Vec<Agreement> {
+    let mut known = FxHashMap::default();
+    let spellings: Vec<Spelling> = lines.iter().map(|line| spell(score, line, &mut known)).collect();
+    let ahead = windows(lines, &spellings, 0);
+    let behind = windows(lines, &spellings, FIGURE - 1);
+    let mut taken: Vec<Vec<bool>> = lines.iter().map(|line| vec![false; line.strokes.len()]).collect();
+    let mut found = Vec::new();
+    for class in ahead.into_iter().chain(behind) {
+        let class: Vec<(usize, usize)> =
+            class.into_iter().filter(|(line, stroke)| !taken[*line][*stroke]).collect();
+        if class.len() < 2 {
+            continue;
+        }
+        for (line, stroke) in &class {
+            taken[*line][*stroke] = true;
+        }
+        found.push(agreement(&class, weights));
+    }
+    found
+}
+
+/// The places of every figure that stands more than once, in order of the first; `at` is which of its
+/// strokes is told.
+fn windows(lines: &[Line], spellings: &[Spelling], at: usize) -> Vec<Vec<(usize, usize)>> {
+    let mut order: Vec<Vec<(usize, usize)>> = Vec::new();
+    let mut places: FxHashMap<(&[u32], &[i32]), usize> = FxHashMap::default();
+    for (index, (line, spelling)) in lines.iter().zip(spellings).enumerate() {
+        for first in 0..(line.strokes.len() + 1).saturating_sub(FIGURE) {
+            let key = (&spelling.tokens[first..first + FIGURE], &spelling.steps[first..first + FIGURE - 1]);
+            let class = *places.entry(key).or_insert_with(|| {
+                order.push(Vec::new());
+                order.len() - 1
+            });
+            order[class].push((index, first + at));
+        }
+    }
+    order.retain(|class| class.len() > 1);
+    order
+}
+
+/// Within a line the price is the line's own; a figure that stands once in each of several lines is an
+/// imitation.
+fn agreement(class: &[(usize, usize)], weights: &Weights) -> Agreement {
+    let mut in_line: BTreeMap<usize, usize> = BTreeMap::new();
+    for (line, _) in class {
+        *in_line.entry(*line).or_default() += 1;
+    }
+    let price = |line| if in_line[&line] > 1 { weights.likeness } else { weights.imitation };
+    let members = class
+        .iter()
+        .map(|(line, stroke)| Member { line: *line, stroke: *stroke, thousandths: price(*line) })
+        .collect();
+    Agreement { members, term: Term::Likeness }
+}

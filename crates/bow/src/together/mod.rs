@@ -1,0 +1,68 @@
+//! Lines that go together: sections that play one rhythm, figures that come back, entries that imitate.
+//!
+//! What belongs together is a list of [`Agreement`]s: strokes that had better go the same way, each with
+//! the price of not doing so. [`plan_together`] looks for the bowing of all lines at once that costs
+//! least with these prices counted. A stroke goes its own way where that saves more than its price: this
+//! is the stated bound on what agreeing may cost.
+
+mod blocks;
+mod differences;
+mod downbeats;
+mod figures;
+mod groups;
+mod solve;
+
+pub use differences::{Departure, departures};
+pub use downbeats::{Downbeat, Speaking, downbeats};
+pub use groups::{Group, Relation, groups};
+pub use solve::{Together, plan_together};
+
+use arcata_score::Score;
+
+use crate::{Line, Term, Weights};
+
+/// A stroke of a line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Member {
+    /// Index of the line.
+    pub line: usize,
+    /// Index of its stroke.
+    pub stroke: usize,
+    /// What going the other way than the rest costs it, thousandths of a point.
+    pub thousandths: i64,
+}
+
+/// Strokes that had better go the same way.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Agreement {
+    /// The strokes, at least two, by line and stroke.
+    pub members: Vec<Member>,
+    /// [`Term::Unity`] for strokes at one moment, [`Term::Likeness`] for a figure's strokes.
+    pub term: Term,
+}
+
+/// All agreements of a score's lines: unity within each group, likeness of figures within lines and
+/// between them.
+///
+/// # Examples
+///
+/// ```
+/// use arcata_bow::{LineOptions, Profile, all_lines, together};
+///
+/// let xml = arcata_testkit::musicxml("violin: c''4 d'' e'' f''\nviola: c'4 d' e' f'");
+/// let document = arcata_xml::Document::parse(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
+/// let score = arcata_score::read(&document);
+/// let profile = Profile::default();
+/// let lines = all_lines(&score, &profile, &LineOptions::default());
+/// let weights = profile.plan_settings(lines[0].instrument).weights;
+/// assert_eq!(together::agreements(&score, &lines, &weights).len(), 4);
+/// ```
+#[must_use]
+pub fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Vec<Agreement> {
+    let mut found = groups::agreements(lines, weights);
+    found.extend(figures::agreements(score, lines, weights));
+    found
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,236 @@
+//! The bowing of all lines at once.
+//!
+//! With the wished direction of every agreement given, the lines do not hang together any more and each
+//! is planned exactly. So the search goes over the wishes: from several beginnings it plans all lines and
+//! lets each agreement wish what most of it does, by price, until nothing changes; every such step costs
+//! no more than the one before. Then stretches between free joints are turned round as a whole where that
+//! is cheaper. All this reckons with repeats played once; what it ends with is settled once more with
+//! them. With few agreements all wishes are tried, and the result is the optimum; else
+//! [`Together::apart`] bounds how far from it the result can be.
+
+use arcata_score::BowDirection;
+
+use super::Agreement;
+use super::blocks::{Blocks, Repeats, leanings};
+use crate::plan::Leaning;
+use crate::{Cost, Join, Line, Plan, PlanSettings, Term};
+
+/// Lines planned together.
+#[derive(Clone, Debug)]
+pub struct Together {
+    /// A plan for each line; going against an agreement counts in it.
+    pub plans: Vec<Plan>,
+    /// For each agreement, the direction that most of it takes.
+    pub wishes: Vec<BowDirection>,
+    /// The settings that each plan was made with.
+    pub settings: Vec<PlanSettings>,
+    /// What all plans cost.
+    pub total: Cost,
+    /// What the lines cost planned each for itself, agreements unseen, thousandths: no bowing of all
+    /// lines costs less.
+    pub apart: i64,
+}
+
+/// Up to so many agreements all wishes are tried.
+const EXACT: usize = 10;
+/// Planning and wishing anew hardly ever takes so many turns.
+const TURNS: usize = 16;
+/// So many lines at most are tried as leaders.
+const LEADERS: usize = 4;
+/// Blocks of more strokes are not turned round piece by piece: each piece would plan the whole block.
+const LONGEST: usize = 600;
+
+/// Plans lines together. `settings` are one for each line, without leanings.
+///
+/// Deterministic; where several beginnings end equally dear, the first is kept (each line for itself,
+/// then the lines as leaders in their order).
+#[must_use]
+pub fn plan_together(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement]) -> Together {
+    let problem = Problem { lines, agreements };
+    let mut blocks = Blocks::new(lines, settings);
+    let bound = blocks.total(Repeats::Counted);
+    let apart = blocks.directions(Repeats::Counted);
+    let best = if agreements.len() <= EXACT {
+        problem.every_wish(&mut blocks)
+    } else {
+        problem.search(&mut blocks, &apart)
+    };
+    let leanings = leanings(lines.len(), agreements, &best);
+    blocks.lean(&leanings);
+    let plans = blocks.plans(Repeats::Counted);
+    Together {
+        total: plans.iter().fold(Cost::default(), |sum, plan| sum + plan.total),
+        settings: settings
+            .iter()
+            .zip(leanings)
+            .map(|(settings, leanings)| PlanSettings { leanings, ..settings.clone() })
+            .collect(),
+        plans,
+        wishes: best,
+        apart: bound,
+    }
+}
+
+type Wishes = Vec<BowDirection>;
+
+struct Problem<'a> {
+    lines: &'a [Line],
+    agreements: &'a [Agreement],
+}
+
+impl Problem<'_> {
+    fn leanings(&self, wishes: &[BowDirection]) -> Vec<Vec<Leaning>> {
+        leanings(self.lines.len(), self.agreements, wishes)
+    }
+
+    /// What most of each agreement does, by price; where it is even, what `even` says.
+    fn wishes(&self, directions: &[Vec<BowDirection>], even: impl Fn(usize) -> BowDirection) -> Wishes {
+        let wish = |(index, agreement): (usize, &Agreement)| {
+            let mut down = 0;
+            for member in &agreement.members {
+                match directions[member.line][member.stroke] {
+                    BowDirection::Down => down += member.thousandths,
+                    BowDirection::Up => down -= member.thousandths,
+                }
+            }
+            match down {
+                0 => even(index),
+                1.. => BowDirection::Down,
+                _ => BowDirection::Up,
+            }
+        };
+        self.agreements.iter().enumerate().map(wish).collect()
+    }
+
+    /// Wishes to begin with: what most lines do by themselves; then what each leader does.
+    fn beginnings(&self, apart: &[Vec<BowDirection>]) -> Vec<Wishes> {
+        let first = |index: usize| {
+            let member = self.agreements[index].members[0];
+            apart[member.line][member.stroke]
+        };
+        let most = self.wishes(apart, first);
+        let mut leaders: Vec<usize> = Vec::new();
+        for agreement in self.agreements.iter().filter(|agreement| agreement.term == Term::Unity) {
+            let leader = agreement.members[0].line;
+            if leaders.len() < LEADERS && !leaders.contains(&leader) {
+                leaders.push(leader);
+            }
+        }
+        leaders.sort_unstable();
+        let led = leaders.into_iter().map(|leader| {
+            let wish = |(agreement, most): (&Agreement, &BowDirection)| {
+                let member = agreement.members.iter().find(|member| member.line == leader);
+                member.map_or(*most, |member| apart[member.line][member.stroke])
+            };
+            self.agreements.iter().zip(&most).map(wish).collect()
+        });
+        std::iter::once(most.clone()).chain(led).collect()
+    }
+
+    /// The best wishes found from all beginnings.
+    fn search(&self, blocks: &mut Blocks, apart: &[Vec<BowDirection>]) -> Wishes {
+        let mut best: Option<(i64, Wishes)> = None;
+        let beginnings = self.beginnings(apart);
+        let most = beginnings[0].clone();
+        for wishes in beginnings {
+            let settled = self.settle(blocks, wishes, Repeats::Once);
+            if best.as_ref().is_none_or(|best| settled.0 < best.0) {
+                best = Some(settled);
+            }
+        }
+        let found = best.map_or_else(|| most.clone(), |(_, wishes)| self.turn_round(blocks, wishes));
+        let found = self.settle(blocks, found, Repeats::Counted);
+        // Without repeats one thing may be best and with them another: what the lines do by themselves
+        // is always tried with them too.
+        let plain = self.settle(blocks, most, Repeats::Counted);
+        if plain.0 < found.0 { plain.1 } else { found.1 }
+    }
+
+    /// Plans and wishes in turn until nothing changes; what it costs then.
+    fn settle(&self, blocks: &mut Blocks, mut wishes: Wishes, repeats: Repeats) -> (i64, Wishes) {
+        blocks.lean(&self.leanings(&wishes));
+        let mut total = blocks.total(repeats);
+        for _ in 0..TURNS {
+            let next = self.wishes(&blocks.directions(repeats), |index| wishes[index]);
+            if next == wishes {
+                break;
+            }
+            wishes = next;
+            blocks.lean(&self.leanings(&wishes));
+            total = blocks.total(repeats);
+        }
+        (total, wishes)
+    }
+
+    /// Tries all wishes.
+    fn every_wish(&self, blocks: &mut Blocks) -> Wishes {
+        let mut best = (i64::MAX, Vec::new());
+        for pattern in 0..1_usize << self.agreements.len() {
+            let wish =
+                |index: usize| if pattern >> index & 1 == 0 { BowDirection::Down } else { BowDirection::Up };
+            let wishes: Wishes = (0..self.agreements.len()).map(wish).collect();
+            blocks.lean(&self.leanings(&wishes));
+            let total = blocks.total(Repeats::Counted);
+            if total < best.0 {
+                best = (total, wishes);
+            }
+        }
+        best.1
+    }
+
+    /// Turns stretches round, each from a free joint to the next, where all lines that agree in it then
+    /// cost less.
+    fn turn_round(&self, blocks: &mut Blocks, mut wishes: Wishes) -> Wishes {
+        blocks.lean(&self.leanings(&wishes));
+        let mut total = blocks.total(Repeats::Once);
+        for run in self.runs() {
+            let members = run.iter().flat_map(|index| &self.agreements[*index].members);
+            if members.clone().any(|member| blocks.length_around(member) > LONGEST) {
+                continue;
+            }
+            let mut turn = |blocks: &mut Blocks| {
+                for index in &run {
+                    wishes[*index] = wishes[*index].other();
+                    for member in &self.agreements[*index].members {
+                        blocks.turn(member, Term::Unity, wishes[*index]);
+                    }
+                }
+            };
+            turn(blocks);
+            let turned = blocks.total(Repeats::Once);
+            if turned < total {
+                total = turned;
+            } else {
+                turn(blocks);
+            }
+        }
+        wishes
+    }
+
+    /// Unity's agreements in order of time, cut where the lines change or one of them begins anew.
+    fn runs(&self) -> Vec<Vec<usize>> {
+        let mut runs: Vec<Vec<usize>> = Vec::new();
+        let unity = |index: &usize| self.agreements[*index].term == Term::Unity;
+        for index in (0..self.agreements.len()).filter(unity) {
+            let last = runs.last().and_then(|run| run.last());
+            if last.is_some_and(|last| self.goes_on(*last, index))
+                && let Some(run) = runs.last_mut()
+            {
+                run.push(index);
+            } else {
+                runs.push(vec![index]);
+            }
+        }
+        runs
+    }
+
+    /// Whether the same lines agree in both, and no bow is free in between.
+    fn goes_on(&self, before: usize, after: usize) -> bool {
+        let (before, after) = (&self.agreements[before].members, &self.agreements[after].members);
+        before.len() == after.len()
+            && before.iter().zip(after).all(|(from, to)| {
+                let free = |stroke: usize| self.lines[to.line].strokes[stroke].join == Join::Entry;
+                from.line == to.line && !(from.stroke + 1..to.stroke + 1).any(free)
+            })
+    }
+}

@@ -1,0 +1,209 @@
+//! Sections, figures and the search over all lines at once.
+
+use arcata_score::{BowDirection, Score};
+use proptest::prelude::*;
+
+use super::*;
+use crate::lines::tests::score;
+use crate::plan::{Anchor, Grid};
+use crate::{Line, LineOptions, Plan, PlanSettings, Profile, all_lines, plan};
+
+fn read(fixture: &str) -> (Score, Vec<Line>) {
+    let score = score(fixture);
+    let lines = all_lines(&score, &Profile::default(), &LineOptions::default());
+    (score, lines)
+}
+
+fn together(lines: &[Line], agreements: &[Agreement], grid: Grid) -> Together {
+    let settings: Vec<PlanSettings> = lines
+        .iter()
+        .map(|line| PlanSettings { grid, ..Profile::default().plan_settings(line.instrument) })
+        .collect();
+    plan_together(lines, &settings, agreements)
+}
+
+fn directions(plan: &Plan) -> String {
+    plan.strokes.iter().map(|s| if s.direction == BowDirection::Down { 'D' } else { 'U' }).collect()
+}
+
+/// The lines of an orchestra: a bass makes the others sections.
+const BASS: &str = "\ncontrabass: R | R";
+
+#[test]
+fn one_rhythm_is_a_group_and_its_relation_is_told() {
+    for (other, relation) in [
+        ("c''4 d'' e''2 | f''4 e'' d''2", Relation::Unison),
+        ("c'4 d' e'2 | f'4 e' d'2", Relation::Octaves),
+        ("a'4 b' c''2 | g'4 g' g'2", Relation::Chordal),
+    ] {
+        let (score, lines) = read(&format!("violin: c''4 d'' e''2 | f''4 e'' d''2\nviola: {other}{BASS}"));
+        let groups = groups(&score, &lines);
+        assert_eq!(groups.len(), 1, "{groups:?}");
+        assert_eq!((groups[0].bars.clone(), groups[0].strokes, groups[0].relation), (0..2, 6, relation));
+    }
+}
+
+#[test]
+fn independent_lines_are_left_free() {
+    let (score, lines) =
+        read(&format!("violin: c''4 d'' e''2 | f''1\nviola: c'8 d' e' f' g' a' b' c'' | c'2 d'2{BASS}"));
+    assert_eq!(groups(&score, &lines), []);
+}
+
+#[test]
+fn a_section_goes_along_and_a_player_alone_may_not() {
+    // The viola's bar begins after an extra upbeat, so that by itself it would come out the other way.
+    let fixture = "violin: r2. c''4 | d''4 e'' f'' g''\nviola: r2 c'4 c' | d'4 e' f' g'";
+    let (score, lines) = read(&format!("{fixture}{BASS}"));
+    let weights = Profile::default().plan_settings(lines[0].instrument).weights;
+    let planned = together(&lines, &agreements(&score, &lines, &weights), Grid::Fine);
+    assert_eq!(directions(&planned.plans[0])[1..], directions(&planned.plans[1])[2..]);
+}
+
+#[test]
+fn a_figure_agrees_with_itself_transposed_at_the_same_place_of_the_bar() {
+    let (score, lines) =
+        read("violin: c''8 d'' e'' c'' d''4 c'' | g'8 a' b' g' a'4 g' | r8 c'' d'' e'' c''2");
+    let weights = Profile::default().plan_settings(lines[0].instrument).weights;
+    let likeness: Vec<Vec<usize>> = agreements(&score, &lines, &weights)
+        .iter()
+        .map(|agreement| agreement.members.iter().map(|member| member.stroke).collect())
+        .collect();
+    assert_eq!(likeness, [[0, 6], [1, 7], [2, 8], [3, 9], [4, 10], [5, 11]]);
+}
+
+#[test]
+fn what_departs_says_what_going_along_would_cost() {
+    // Printed marks hold the two apart at the first note; then a lift is cheaper than going on so.
+    let (score, lines) = read("violin: c''4!down d'' e'' f''\nviola: c'4!up d' e' f'");
+    let weights = Profile::default().plan_settings(lines[0].instrument).weights;
+    let agreements = agreements(&score, &lines, &weights);
+    let planned = together(&lines, &agreements, Grid::Fine);
+    assert_eq!(planned.total.term(crate::Term::Unity), weights.unity_alone);
+    let found = departures(&lines, &planned, &agreements);
+    assert_eq!(found.len(), 1, "{found:?}");
+    assert_eq!((found[0].strokes.clone(), found[0].departing), (0..1, 1));
+}
+
+#[test]
+fn every_downbeat_says_who_begins() {
+    let (score, lines) = read("violin: c''2 (d''2 | e''2) f''2\nviola: r1 | c'1");
+    let settings = Profile::default().plan_settings(lines[0].instrument);
+    let plans: Vec<Plan> = lines.iter().map(|line| plan(line, &settings)).collect();
+    let told = downbeats(&score, &lines, &plans);
+    assert_eq!(told[0].lines, [Speaking::Begins(BowDirection::Down), Speaking::Rests]);
+    assert_eq!(told[1].lines, [Speaking::GoesOn, Speaking::Begins(BowDirection::Down)]);
+    assert!(!told[1].is_unspoken());
+}
+
+/// The least cost over all directions of all strokes of all lines, by trying every one.
+fn by_force(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement]) -> i64 {
+    let count: usize = lines.iter().map(|line| line.strokes.len()).sum();
+    let mut best = i64::MAX;
+    for pattern in 0..1_u32 << count {
+        let mut bit = 0;
+        let mut sum = 0;
+        let mut chosen: Vec<Vec<BowDirection>> = Vec::new();
+        for (line, settings) in lines.iter().zip(settings) {
+            let directions: Vec<BowDirection> = line
+                .strokes
+                .iter()
+                .map(|_| {
+                    bit += 1;
+                    if pattern >> (bit - 1) & 1 == 0 { BowDirection::Down } else { BowDirection::Up }
+                })
+                .collect();
+            let mut settings = settings.clone();
+            settings.anchors.extend(directions.iter().enumerate().map(|(stroke, direction)| Anchor {
+                stroke,
+                direction: Some(*direction),
+                link: None,
+            }));
+            sum += plan(line, &settings).total.total();
+            chosen.push(directions);
+        }
+        for agreement in agreements {
+            let side = |wanted: BowDirection| -> i64 {
+                let members = agreement.members.iter();
+                members.filter(|m| chosen[m.line][m.stroke] == wanted).map(|m| m.thousandths).sum()
+            };
+            sum += side(BowDirection::Down).min(side(BowDirection::Up));
+        }
+        best = best.min(sum);
+    }
+    best
+}
+
+const RHYTHMS: [&str; 6] =
+    ["c''4 d'' e''2", "c''2 d''4 e''", "(c''4 d'') e''2", "r4 c'' d'' e''", "c''4 d'' e'' f''", "c''2. d''4"];
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn short_lines_cost_what_trying_everything_costs(
+        rhythms in prop::collection::vec(prop::sample::select(RHYTHMS.to_vec()), 2..=3),
+        alone in any::<bool>(),
+    ) {
+        let names = ["violin", "viola", "cello"];
+        let mut fixture: Vec<String> =
+            rhythms.iter().zip(names).map(|(rhythm, name)| format!("{name}: {rhythm}")).collect();
+        if !alone {
+            fixture.push("contrabass: R".to_owned());
+        }
+        let (score, lines) = read(&fixture.join("\n"));
+        let settings: Vec<PlanSettings> = lines
+            .iter()
+            .map(|line| PlanSettings { grid: Grid::Coarse, ..Profile::default().plan_settings(line.instrument) })
+            .collect();
+        let agreements = agreements(&score, &lines, &settings[0].weights);
+        let planned = plan_together(&lines, &settings, &agreements);
+        prop_assert_eq!(planned.total.total(), by_force(&lines, &settings, &agreements));
+    }
+
+    #[test]
+    fn never_dearer_than_planning_apart_and_forcing_unity(seed in any::<u64>()) {
+        let xml = arcata_testkit::random_score(seed, arcata_testkit::Shape { parts: 3, ..arcata_testkit::Shape::default() });
+        let document = arcata_xml::Document::parse(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
+        let score = arcata_score::read(&document);
+        let mut lines = all_lines(&score, &Profile::default(), &LineOptions::default());
+        for line in &mut lines {
+            line.repeats.clear();
+        }
+        prop_assume!(!lines.is_empty());
+        let settings: Vec<PlanSettings> = lines
+            .iter()
+            .map(|line| PlanSettings { grid: Grid::Coarse, ..Profile::default().plan_settings(line.instrument) })
+            .collect();
+        let agreements = agreements(&score, &lines, &settings[0].weights);
+        let planned = plan_together(&lines, &settings, &agreements);
+        let apart: Vec<Plan> = lines.iter().zip(&settings).map(|(line, settings)| plan(line, settings)).collect();
+        // Forced: every agreement goes as most of its lines do by themselves.
+        let mut forced = settings.clone();
+        for agreement in &agreements {
+            let down: i64 = agreement.members.iter().map(|m| match apart[m.line].strokes[m.stroke].direction {
+                BowDirection::Down => m.thousandths,
+                BowDirection::Up => -m.thousandths,
+            }).sum();
+            for m in &agreement.members {
+                forced[m.line].anchors.push(Anchor {
+                    stroke: m.stroke,
+                    direction: Some(if down >= 0 { BowDirection::Down } else { BowDirection::Up }),
+                    link: None,
+                });
+            }
+        }
+        // A stroke of two agreements may be forced both ways: the last one holds, and the other is paid.
+        let forced_plans: Vec<Plan> = lines.iter().zip(&forced).map(|(line, settings)| plan(line, settings)).collect();
+        let paid: i64 = agreements.iter().map(|agreement| {
+            let side = |wanted: BowDirection| -> i64 {
+                let members = agreement.members.iter();
+                members.filter(|m| forced_plans[m.line].strokes[m.stroke].direction == wanted).map(|m| m.thousandths).sum()
+            };
+            side(BowDirection::Down).min(side(BowDirection::Up))
+        }).sum();
+        let forced_total = forced_plans.iter().map(|plan| plan.total.total()).sum::<i64>() + paid;
+        prop_assert!(planned.total.total() <= forced_total);
+        prop_assert!(planned.total.total() >= planned.apart);
+    }
+}
