@@ -16,7 +16,8 @@
 //! ```
 //!
 //! ## What it proposes
-//! In a section: players change at different times (stagger, player's choice). For one player: break the
+//! In a section: players change at different times (stagger, player's choice). That writes nothing: they do
+//! it unasked, and a word for it would hold until another ends it. For one player: break the
 //! note where a change is least heard (split, writer's choice).
 //!
 //! ## What it cannot know

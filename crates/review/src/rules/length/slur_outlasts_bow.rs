@@ -18,7 +18,8 @@
 //!
 //! ## What it proposes
 //! To split the slur on the strongest beats that leave every piece within a bow (split, writer's
-//! choice). In a section, also to let players change at different times (stagger, player's choice).
+//! choice). In a section, also to let players change at different times (stagger, player's choice): that
+//! writes nothing, since they do it unasked, and a word for it would hold until another ends it.
 //!
 //! ## What it cannot know
 //! Hall, bow and player; whether a section will hide its changes. The time comes from the tempo in the
