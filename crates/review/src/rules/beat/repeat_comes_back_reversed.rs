@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A repeated section whose end leaves the player, as it comes, on the other bow than the one it began
-//! with, and gives no time to lift at the repeat sign.
+//! with, and gives no time to lift at the repeat sign (30 ms too little or more).
 //!
 //! ## Why it matters
 //! The same printing must serve both passes. The player either plays the whole second pass with the bow
@@ -70,7 +70,7 @@ fn reversed(
     let last_stroke = line.strokes.get(last_index)?;
     let available = stretch.silence_at_turn.micros + last_stroke.lendable.micros;
     let needed = piece.lift_time(last.end, first.start);
-    if first.direction != last.direction || available >= needed || piece.is_free_after(last_stroke) {
+    if first.direction != last.direction || needed - available < piece.thresholds().retake_lack || piece.is_free_after(last_stroke) {
         return None;
     }
     let draft = found.at_stroke(Severity::C, at, stretch.first);

@@ -134,14 +134,14 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
          the light strokes would have to stick out by {} dB to bring it back.",
         piece.where_is(draft.place()),
         run.times,
-        level / 100,
+        (level + 50) / 100,
     );
     let draft = draft
         .say(sentence)
         .evidence("times in a row", Figure::Whole(i64::try_from(run.times).unwrap_or(i64::MAX)), "")
         .evidence("travel in one direction", Figure::Thousandths(more), "bows a pattern")
         .evidence("travel in the other", Figure::Thousandths(less), "bows a pattern")
-        .evidence("difference of level", Figure::Thousandths(i64::from(level) * 10), "dB")
+        .evidence("difference of level", Figure::Whole(i64::from(level + 50) / 100), "dB")
         .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,

@@ -121,11 +121,11 @@ fn rushed(
     let sentence = format!(
         "The short note at {} must bring back a long bow and will stick out by about {} dB at {dynamic}.",
         piece.where_is(draft.place()),
-        level / 100,
+        (level + 50) / 100,
     );
     let draft = draft
         .say(sentence)
-        .evidence("above its dynamic", Figure::Thousandths(i64::from(level) * 10), "dB")
+        .evidence("above its dynamic", Figure::Thousandths(i64::from(level + 5) / 10 * 100), "dB")
         .evidence("bow it travels", Figure::Thousandths(planned_travel(planned)), "bows")
         .seconds("note lasts", stroke.duration.micros)
         .cause(format!("{}/{}", level / 100, stroke.length))
