@@ -361,3 +361,38 @@ fn shortened(file: &str, columns: usize) -> String {
     short.extend(&letters[letters.len() - tail..]);
     short
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn place(bar: &str, beat: &str) -> PlaceView {
+        PlaceView {
+            section: String::new(),
+            bar: bar.to_owned(),
+            bar_ordinal: 1,
+            beat: beat.to_owned(),
+            spoken_beat: beat.to_owned(),
+        }
+    }
+
+    #[test]
+    fn further_places_were_bars_said_over_and_over_without_beats() {
+        let places = [place("33", "2"), place("33", "2½"), place("34", "1")];
+        assert_eq!(further(&places).replace(KEPT, " "), "bar 33, beats 2 and 2½; bar 34, beat 1");
+        let many: Vec<PlaceView> = (0..24).map(|at| place(&(at / 2).to_string(), "1")).collect();
+        assert_eq!(further(&many), "bars 0, 1, 2, 3, 4, 5, 6, 7, 8, 9 and 2 more");
+    }
+
+    #[test]
+    fn files_of_one_folder_are_told_apart_in_a_narrow_table() {
+        let row = |file: &str| SummaryRow {
+            file: file.to_owned(),
+            outcome: Outcome::Unreadable { error: String::new() },
+        };
+        let rows = [row("scores/old/one.mxl"), row("scores/new/two.mxl")];
+        assert_eq!(without_common_folder(&rows), ["old/one.mxl", "new/two.mxl"]);
+        assert_eq!(without_common_folder(&rows[..1]), ["one.mxl"]);
+        assert_eq!(shortened("string-quartet-no-1.mxl", 11), "strin…1.mxl");
+    }
+}
