@@ -26,7 +26,7 @@ cargo xtask COMMAND
                           CHECK: examples, ryan, reader, laws (all of them without a name)
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
   bench [FILE]            speed and memory, with a report
-  docs [--check]          writes docs/rules and docs/schema, or only says what is out of date
+  docs [--check]          writes docs/rules, docs/profiles.md and docs/schema, or only says what is out of date
 
 Kept outside the checkout: built files in $CARGO_TARGET_DIR, the rest in $XDG_CACHE_HOME/arcata
 (~/.cache/arcata).

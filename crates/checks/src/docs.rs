@@ -1,9 +1,11 @@
-//! Pages made from the code: the rules' manual and the schemas of what is written as JSON.
+//! Pages made from the code: the rules' manual, the player profiles, and the schemas of what is written as
+//! JSON.
 
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::PathBuf;
 
+use arcata_bow::Profile;
 use arcata_review::{Family, REGISTER};
 
 use crate::outcome::{Outcome, Result};
@@ -29,6 +31,7 @@ fn pages() -> Result<BTreeMap<String, String>> {
         pages.insert(format!("docs/rules/{}.md", rule.card.id), rule.page());
     }
     pages.insert("docs/rules/README.md".to_owned(), contents());
+    pages.insert("docs/profiles.md".to_owned(), Profile::manual());
     let schemas = [("review", arcata_report::review_schema()), ("plan", arcata_report::plan_schema())];
     for (name, schema) in schemas {
         let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;

@@ -31,11 +31,8 @@ impl fmt::Display for Failure {
             }
             Self::Read { path, why } => write!(f, "{}: {why}", path.display()),
             Self::Write { path, why } => {
-                write!(
-                    f,
-                    "{} could not be written: {why}. What was there before is still there.",
-                    path.display()
-                )
+                write!(f, "{} could not be written: {why}.", path.display())?;
+                if path.exists() { f.write_str(" What was there before is still there.") } else { Ok(()) }
             }
             Self::Profile { name, why } => {
                 write!(

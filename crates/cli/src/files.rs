@@ -86,12 +86,17 @@ pub(crate) fn read_text(path: &Path) -> Result<String, String> {
 /// new one is complete.
 pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
     let failed = |why: String| Failure::Write { path: path.to_owned(), why };
+    let told = |error: &std::io::Error| match error.kind() {
+        std::io::ErrorKind::NotFound => failed("there is no such folder; make it first".to_owned()),
+        std::io::ErrorKind::PermissionDenied => failed("you may not write in this folder".to_owned()),
+        _ => failed(error.to_string()),
+    };
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let mut beside = tempfile::NamedTempFile::new_in(folder).map_err(|error| failed(error.to_string()))?;
-    beside.write_all(bytes).map_err(|error| failed(error.to_string()))?;
-    beside.as_file().sync_all().map_err(|error| failed(error.to_string()))?;
+    let mut beside = tempfile::NamedTempFile::new_in(folder).map_err(|error| told(&error))?;
+    beside.write_all(bytes).map_err(|error| told(&error))?;
+    beside.as_file().sync_all().map_err(|error| told(&error))?;
     open_to_readers(beside.as_file(), path);
-    beside.persist(path).map_err(|error| failed(error.error.to_string()))?;
+    beside.persist(path).map_err(|error| told(&error.error))?;
     Ok(())
 }
 
@@ -122,9 +127,10 @@ pub(crate) fn show(text: &str) {
     let _ = std::io::stdout().lock().write_all(text.as_bytes());
 }
 
-/// Says what went wrong.
+/// Says what went wrong, filled to the width of the terminal.
 pub(crate) fn complain(text: &str) {
-    eprintln!("arcata: {text}");
+    let options = textwrap::Options::new(width(std::io::stderr().is_terminal())).break_words(false);
+    eprintln!("{}", textwrap::fill(&format!("arcata: {text}"), options));
 }
 
 /// The page that the terminal is; plain and 80 wide where there is none.
@@ -132,7 +138,12 @@ pub(crate) fn page() -> Page {
     let terminal = std::io::stdout().is_terminal();
     let plain = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
     let colour = if terminal && !plain { Colour::On } else { Colour::Off };
+    Page { width: width(terminal), colour }
+}
+
+/// Columns to fill: what `COLUMNS` says, else the terminal's, else 80; within what is easy to read.
+fn width(terminal: bool) -> usize {
     let columns = std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok());
     let width = if terminal { columns.unwrap_or_else(textwrap::termwidth) } else { columns.unwrap_or(80) };
-    Page { width: width.clamp(40, 120), colour }
+    width.clamp(40, 120)
 }

@@ -7,7 +7,7 @@ use arcata_bow::Profile;
 use arcata_bow::plan::MarkReading;
 use arcata_report::{FileView, Outcome, ReviewView, SummaryRow, summary};
 use arcata_review::{Finding, Piece, REGISTER, ReviewSettings, Severity, review};
-use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressStyle};
+use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
 use rayon::prelude::*;
 
 use crate::args::{Format, ReviewArguments, Weight};
@@ -28,6 +28,14 @@ pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
     let unread = reviewed.iter().all(|file| file.view.error.is_some());
     let (files, rows): (Vec<FileView>, Vec<SummaryRow>) =
         reviewed.into_iter().map(|file| (file.view, file.row)).unzip();
+    if arguments.shared.format == Format::Csv {
+        // A table of findings has no row for a file without any.
+        for file in &files {
+            if let Some(error) = &file.error {
+                files::complain(&format!("{}: {error}", file.file));
+            }
+        }
+    }
     let view = ReviewView::new(files);
     let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
     let mut text = match arguments.shared.format {
@@ -102,6 +110,7 @@ fn review_all(
         ProgressStyle::with_template("{bar:30} {pos}/{len} scores")
             .unwrap_or_else(|_| ProgressStyle::default_bar()),
     );
+    let bar = bar.with_finish(ProgressFinish::AndClear);
     let reviewed = scores
         .par_iter()
         .progress_with(bar)

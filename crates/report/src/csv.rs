@@ -20,8 +20,20 @@ fn table(header: &[&str], rows: impl Iterator<Item = Vec<String>>) -> String {
 /// One row a finding.
 #[must_use]
 pub fn findings_csv(view: &ReviewView) -> String {
-    let header =
-        ["file", "severity", "rule", "section", "bar", "beat", "count", "sentence", "evidence", "proposals"];
+    let header = [
+        "file",
+        "severity",
+        "rule",
+        "section",
+        "bar",
+        "beat",
+        "count",
+        "also in bars",
+        "sentence",
+        "evidence",
+        "assumed",
+        "proposals",
+    ];
     let rows = view.files.iter().flat_map(|file| {
         file.findings.iter().map(|finding| {
             let evidence: Vec<String> = finding
@@ -31,6 +43,7 @@ pub fn findings_csv(view: &ReviewView) -> String {
                     format!("{}: {} {}", evidence.name, evidence.value, evidence.unit).trim_end().to_owned()
                 })
                 .collect();
+            let further: Vec<&str> = finding.further.iter().map(|place| place.bar.as_str()).collect();
             let proposals: Vec<&str> =
                 finding.proposals.iter().map(|proposal| proposal.sentence.as_str()).collect();
             vec![
@@ -41,8 +54,10 @@ pub fn findings_csv(view: &ReviewView) -> String {
                 finding.place.bar.clone(),
                 finding.place.beat.clone(),
                 finding.count.to_string(),
+                further.join(" "),
                 finding.sentence.clone(),
                 evidence.join("; "),
+                finding.assumptions.join(" "),
                 proposals.join(" | "),
             ]
         })

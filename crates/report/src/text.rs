@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use unicode_width::UnicodeWidthStr;
 
 use crate::plan_view::{PlannedLineView, StrokeView};
-use crate::review_view::{FileView, FindingView};
+use crate::review_view::{FileView, FindingView, PlaceView};
 use crate::style::{Ink, Page};
 use crate::{Outcome, PlanView, ReviewView, SummaryRow};
 
@@ -33,13 +33,15 @@ fn heading(out: &mut String, file: &str, title: Option<&str>, page: Page) {
 fn file_text(out: &mut String, file: &FileView, page: Page) {
     heading(out, &file.file, file.title.as_deref(), page);
     if let Some(error) = &file.error {
-        let _ = writeln!(out, "{}", page.ink(Ink::Grave, "not read"));
+        let _ = writeln!(out, "{}", page.ink(Ink::Grave, "left out"));
         let _ = writeln!(out, "{}", page.fill(error, "  ", "  "));
         return;
     }
     let strokes: usize = file.lines.iter().map(|line| line.strokes).sum();
-    let names: Vec<&str> = file.lines.iter().map(|line| line.name.as_str()).collect();
-    let facts = format!("{} bars, {strokes} strokes in {}", file.bars, listed(&names));
+    // "Viola, voice 1" would fall apart in a list with commas.
+    let names: Vec<String> = file.lines.iter().map(|line| line.name.replace(", voice", " voice")).collect();
+    let facts =
+        format!("{}, {} in {}", counted(file.bars, "bar"), counted(strokes, "stroke"), listed(&names));
     let _ = writeln!(out, "{}", page.fill(&facts, "", ""));
     for assumption in &file.assumptions {
         let _ = writeln!(out, "{}", page.fill(assumption, "assumed: ", "         "));
@@ -76,10 +78,14 @@ fn problems_text(out: &mut String, file: &FileView, page: Page) {
     }
 }
 
-fn listed(names: &[&str]) -> String {
+fn counted(count: usize, what: &str) -> String {
+    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
+}
+
+fn listed(names: &[String]) -> String {
     match names {
         [] => "no bowed part".to_owned(),
-        [one] => (*one).to_owned(),
+        [one] => one.clone(),
         [first @ .., last] => format!("{} and {last}", first.join(", ")),
     }
 }
@@ -115,23 +121,54 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
             .evidence
             .iter()
             .map(|evidence| {
-                format!("{} {} {}", evidence.name, evidence.value, evidence.unit).trim_end().to_owned()
+                // A number and its unit stay on one line.
+                let value = format!("{} {}", evidence.value, evidence.unit).trim_end().replace(' ', KEPT);
+                format!("{}{KEPT}{value}", evidence.name)
             })
             .collect();
-        let _ = writeln!(out, "{}", page.ink(Ink::Faint, &page.fill(&numbers.join(" · "), "  ", "  ")));
+        let filled = page.fill(&numbers.join(" · "), "  ", "  ").replace(KEPT, " ");
+        let _ = writeln!(out, "{}", page.ink(Ink::Faint, &filled));
     }
     for assumption in &finding.assumptions {
         let _ = writeln!(out, "{}", page.fill(assumption, "  assumed: ", "           "));
     }
     if finding.count > 1 {
-        let places: Vec<String> = finding.further.iter().take(8).map(|place| place.bar.clone()).collect();
-        let more = if finding.further.len() > 8 { ", …" } else { "" };
-        let line = format!("{} times in all; also in bar {}{more}", finding.count, places.join(", "));
-        let _ = writeln!(out, "{}", page.fill(&line, "  ", "  "));
+        let line = format!("{} times in all; also in {}", finding.count, further(&finding.further));
+        let _ = writeln!(out, "{}", page.fill(&line, "  ", "  ").replace(KEPT, " "));
     }
     for proposal in &finding.proposals {
         let text = format!("{} ({})", proposal.sentence, proposal.grade);
         let _ = writeln!(out, "{}", page.fill(&text, "  → ", "    "));
+    }
+}
+
+/// A space at which no line is broken; written as a plain one.
+const KEPT: &str = "\u{a0}";
+
+/// Bars with their beats: "bar 3, beats 1 and 3; bar 4, beat 1"; where there are many, the bars alone,
+/// each once.
+fn further(places: &[PlaceView]) -> String {
+    const WITH_BEATS: usize = 6;
+    const BARS: usize = 10;
+    let mut bars: Vec<(&str, Vec<String>)> = Vec::new();
+    for place in places {
+        match bars.last_mut() {
+            Some((bar, beats)) if *bar == place.bar => beats.push(place.spoken_beat.clone()),
+            _ => bars.push((&place.bar, vec![place.spoken_beat.clone()])),
+        }
+    }
+    if places.len() <= WITH_BEATS {
+        let said = bars.iter().map(|(bar, beats)| {
+            let word = if beats.len() == 1 { "beat" } else { "beats" };
+            format!("bar{KEPT}{bar}, {word}{KEPT}{}", listed(beats))
+        });
+        return said.collect::<Vec<_>>().join("; ");
+    }
+    let shown: Vec<String> = bars.iter().take(BARS).map(|(bar, _)| (*bar).to_owned()).collect();
+    let word = if bars.len() == 1 { "bar" } else { "bars" };
+    match bars.len().checked_sub(BARS).filter(|left| *left > 0) {
+        Some(left) => format!("{word} {} and {left} more", shown.join(", ")),
+        None => format!("{word} {}", listed(&shown)),
     }
 }
 
@@ -155,8 +192,12 @@ pub fn plan_text(views: &[PlanView], page: Page) -> String {
     out
 }
 
-/// Columns of the drawn bow.
-const BOW: usize = 24;
+/// Columns of the drawn bow: what the other columns leave, within reason.
+fn bow_columns(page: Page) -> usize {
+    /// Bar, beat, direction, link, seconds and the longest reason.
+    const OTHERS: usize = 55;
+    page.width.saturating_sub(OTHERS).clamp(8, 24)
+}
 
 fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
     let _ = writeln!(out, "{}", page.ink(Ink::Strong, &line.name));
@@ -169,7 +210,7 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
         "frog … tip",
         "s",
         "costs",
-        width = BOW + 2
+        width = bow_columns(page) + 2
     );
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
     let mut bar = "";
@@ -177,6 +218,9 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
         let shown = if stroke.bar == bar { "" } else { &stroke.bar };
         bar = &stroke.bar;
         let _ = writeln!(out, "{}", stroke_row(shown, stroke, page).trim_end());
+    }
+    if line.strokes.iter().any(|stroke| stroke.printed.is_some()) {
+        let _ = writeln!(out, "  * printed in the score");
     }
     for turn in &line.turns {
         let _ = writeln!(out, "  repeat from bar {}: second pass by {}", turn.bar, turn.link);
@@ -208,7 +252,7 @@ fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
         .filter(|_| cost >= 100)
         .map_or("", |(term, _)| *term);
     let costs = if cost >= 100 { format!("{} {reason}", points(cost)) } else { String::new() };
-    let drawn = bow(stroke);
+    let drawn = bow(stroke, bow_columns(page));
     let ink = if stroke.direction == "down" { Ink::Warm } else { Ink::Cool };
     format!("{bar:>5} {beat} {way} {how:<7} {} {:>6.2}  {costs}", page.ink(ink, &drawn), stroke.seconds)
 }
@@ -219,11 +263,11 @@ fn pad(text: &str, columns: usize) -> String {
 }
 
 /// The stroke on the bow: the frog left, the tip right, an arrow head where it ends.
-fn bow(stroke: &StrokeView) -> String {
-    let column = |place: u16| usize::from(place) * BOW / 1000;
-    let (start, end) = (column(stroke.start).min(BOW - 1), column(stroke.end).min(BOW - 1));
+fn bow(stroke: &StrokeView, columns: usize) -> String {
+    let column = |place: u16| (usize::from(place) * columns / 1000).min(columns - 1);
+    let (start, end) = (column(stroke.start), column(stroke.end));
     let (low, high) = (start.min(end), start.max(end));
-    let drawn: String = (0..BOW)
+    let drawn: String = (0..columns)
         .map(|at| match at {
             at if at == end && stroke.direction == "down" => '>',
             at if at == end => '<',
@@ -247,9 +291,10 @@ fn signed(thousandths: i64) -> String {
 /// The table over several files.
 #[must_use]
 pub fn summary_text(rows: &[SummaryRow], page: Page) -> String {
-    let widest = rows
+    let names = without_common_folder(rows);
+    let widest = names
         .iter()
-        .map(|row| row.file.width())
+        .map(|name| name.width())
         .max()
         .unwrap_or(4)
         .clamp(4, page.width.saturating_sub(42).max(20));
@@ -265,26 +310,89 @@ pub fn summary_text(rows: &[SummaryRow], page: Page) -> String {
         "D"
     );
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
-    for row in rows {
-        let name = pad(&shortened(&row.file, widest), widest);
+    let mut sums = [0; 6];
+    for (row, name) in rows.iter().zip(names) {
+        let name = pad(&shortened(name, widest), widest);
         match &row.outcome {
             Outcome::Reviewed { bars, strokes, findings: [a, b, c, d], .. } => {
-                let _ = writeln!(out, "{name} {bars:>6} {strokes:>8} {a:>5} {b:>5} {c:>5} {d:>5}");
+                let numbers = [*bars, *strokes, *a, *b, *c, *d];
+                let _ = writeln!(out, "{}", summary_row(&name, numbers));
+                for (sum, number) in sums.iter_mut().zip(numbers) {
+                    *sum += number;
+                }
             }
             Outcome::Unreadable { .. } => {
-                let _ = writeln!(out, "{name} {}", page.ink(Ink::Grave, "not read"));
+                let _ = writeln!(out, "{name} {}", page.ink(Ink::Grave, "left out"));
             }
         }
+    }
+    if rows.len() > 1 {
+        let _ = writeln!(out, "{}", page.ink(Ink::Faint, &summary_row(&pad("in all", widest), sums)));
     }
     out
 }
 
-/// The end of a path, which tells files of one folder apart.
+fn summary_row(name: &str, [bars, strokes, a, b, c, d]: [usize; 6]) -> String {
+    format!("{name} {bars:>6} {strokes:>8} {a:>5} {b:>5} {c:>5} {d:>5}")
+}
+
+/// The files as named, without the folder that all of them lie in.
+fn without_common_folder(rows: &[SummaryRow]) -> Vec<&str> {
+    let folder = |file: &str| file.rfind(['/', '\\']).map_or(0, |at| at + 1);
+    let mut common = rows.first().map_or("", |row| &row.file[..folder(&row.file)]);
+    for row in rows {
+        while !row.file.starts_with(common) {
+            common = &common[..folder(common.trim_end_matches(['/', '\\']))];
+        }
+    }
+    rows.iter().map(|row| &row.file[common.len()..]).collect()
+}
+
+/// A name cut in its middle: its beginning and its end tell files apart.
 fn shortened(file: &str, columns: usize) -> String {
     if file.width() <= columns {
         return file.to_owned();
     }
-    let mut kept: Vec<char> = file.chars().rev().take(columns.saturating_sub(1)).collect();
-    kept.push('…');
-    kept.into_iter().rev().collect()
+    let letters: Vec<char> = file.chars().collect();
+    let kept = columns.saturating_sub(1).min(letters.len());
+    let (head, tail) = (kept - kept / 2, kept / 2);
+    let mut short: String = letters[..head].iter().collect();
+    short.push('…');
+    short.extend(&letters[letters.len() - tail..]);
+    short
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn place(bar: &str, beat: &str) -> PlaceView {
+        PlaceView {
+            section: String::new(),
+            bar: bar.to_owned(),
+            bar_ordinal: 1,
+            beat: beat.to_owned(),
+            spoken_beat: beat.to_owned(),
+        }
+    }
+
+    #[test]
+    fn further_places_were_bars_said_over_and_over_without_beats() {
+        let places = [place("33", "2"), place("33", "2½"), place("34", "1")];
+        assert_eq!(further(&places).replace(KEPT, " "), "bar 33, beats 2 and 2½; bar 34, beat 1");
+        let many: Vec<PlaceView> = (0..24).map(|at| place(&(at / 2).to_string(), "1")).collect();
+        assert_eq!(further(&many), "bars 0, 1, 2, 3, 4, 5, 6, 7, 8, 9 and 2 more");
+    }
+
+    #[test]
+    fn files_of_one_folder_are_told_apart_in_a_narrow_table() {
+        let row = |file: &str| SummaryRow {
+            file: file.to_owned(),
+            outcome: Outcome::Unreadable { error: String::new() },
+        };
+        let rows = [row("scores/old/one.mxl"), row("scores/new/two.mxl")];
+        assert_eq!(without_common_folder(&rows), ["old/one.mxl", "new/two.mxl"]);
+        assert_eq!(without_common_folder(&rows[..1]), ["one.mxl"]);
+        assert_eq!(shortened("string-quartet-no-1.mxl", 11), "strin…1.mxl");
+    }
 }

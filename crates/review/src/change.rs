@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use arcata_score::{Note, Place};
+use arcata_score::{BowDirection, Note, Place};
 use arcata_xml::{Document, Edit, Editor, Element, NodeId, Position, Tag};
 
 /// One change to the tree of the file.
@@ -30,11 +30,26 @@ pub enum Change {
 const CONTAINERS: [Tag; 6] =
     [Tag::NOTATIONS, Tag::TECHNICAL, Tag::ARTICULATIONS, Tag::ORNAMENTS, Tag::DIRECTION, Tag::DIRECTION_TYPE];
 
-/// The edits that make the changes, sorted and disjoint; empty when the file does not hold the
-/// elements, or the changes touch each other.
+/// The edits that make the changes, sorted and disjoint, doubles made once; empty when the file does not
+/// hold the elements, or the changes touch or contradict each other.
 #[must_use]
 pub fn edits(document: &Document, changes: &[Change]) -> Vec<Edit> {
-    try_edits(document, changes).unwrap_or_default()
+    let mut once: Vec<Change> = Vec::with_capacity(changes.len());
+    for change in changes {
+        if !once.contains(change) {
+            once.push(change.clone());
+        }
+    }
+    if contradict(&once) { Vec::new() } else { try_edits(document, &once).unwrap_or_default() }
+}
+
+/// Whether one note would get two bow marks.
+fn contradict(changes: &[Change]) -> bool {
+    let mut marked = BTreeSet::new();
+    changes.iter().any(|change| match change {
+        Change::Notation { note, xml } => xml.contains("-bow/>") && !marked.insert(*note),
+        _ => false,
+    })
 }
 
 fn try_edits(document: &Document, changes: &[Change]) -> Option<Vec<Edit>> {
@@ -109,6 +124,21 @@ pub fn direction_before(note: &Note, staves: u8, placement: &str, content: &str)
         "<direction placement=\"{placement}\"><direction-type>{content}</direction-type>{staff}</direction>"
     );
     Change::Before { next: note.node, xml }
+}
+
+/// Puts a bow mark on a note: nothing where it is there already, and instead of one the other way.
+#[must_use]
+pub fn bow_mark(note: &Note, direction: BowDirection) -> Vec<Change> {
+    let mark = match direction {
+        BowDirection::Down => "down-bow",
+        BowDirection::Up => "up-bow",
+    };
+    let put = Change::Notation { note: note.node, xml: format!("<technical><{mark}/></technical>") };
+    match &note.bow_mark {
+        Some(there) if there.direction == direction => Vec::new(),
+        Some(there) => vec![Change::Remove(there.node), put],
+        None => vec![put],
+    }
 }
 
 /// Takes out a mark that stands somewhere in the score.

@@ -179,6 +179,16 @@ impl Draft {
         self
     }
 
+    /// Gathers it only with findings whose remedy is the same, too.
+    #[must_use]
+    pub(crate) fn and_remedy(mut self, kind: ProposalKind) -> Self {
+        if let Some(cause) = &mut self.cause {
+            cause.push('/');
+            cause.push_str(kind.name());
+        }
+        self
+    }
+
     /// A change for the pencil.
     #[must_use]
     pub fn propose(self, grade: Grade, kind: ProposalKind, sentence: impl Into<String>) -> Self {
@@ -214,8 +224,12 @@ impl Draft {
             other.finding.proposals.iter().map(|proposal| proposal.kind).zip(other.changes).collect();
         for (proposal, changes) in self.finding.proposals.iter_mut().zip(&mut self.changes) {
             let same = elsewhere.iter().position(|(kind, _)| *kind == proposal.kind);
-            if let Some(same) = same {
-                changes.extend(elsewhere.remove(same).1);
+            let there = same.map(|same| elsewhere.remove(same).1).unwrap_or_default();
+            // A change that cannot be made everywhere would leave the finding: then it is for the pencil.
+            if changes.is_empty() || there.is_empty() {
+                changes.clear();
+            } else {
+                changes.extend(there);
             }
             proposal.cost_change = None;
         }

@@ -12,6 +12,13 @@ pub fn dynamic_name(loudness: Loudness) -> &'static str {
     STEPS[usize::try_from(step).unwrap_or(0)]
 }
 
+/// The dynamic of a stroke as it is said: "at f", or "from ff to p" where it changes.
+#[must_use]
+pub fn dynamics_said(stroke: &Stroke) -> String {
+    let (from, to) = (dynamic_name(stroke.level_start), dynamic_name(stroke.level_end));
+    if from == to { format!("at {from}") } else { format!("from {from} to {to}") }
+}
+
 /// How long one bow lasts at the slowest speed of a stroke's dynamic, microseconds.
 #[must_use]
 pub fn longest_bow(stroke: &Stroke, hair: i64) -> i64 {

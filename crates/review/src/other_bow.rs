@@ -6,10 +6,13 @@ use arcata_bow::plan::{Anchor, DifferenceKind};
 use arcata_bow::{Join, Line, Link, Plan, plan};
 use arcata_score::BowDirection;
 
+use crate::change::{self, Change};
+use crate::under_slur::note;
 use crate::words::a_bow;
 use crate::{Draft, Grade, Piece, Proposal, ProposalKind};
 
-/// Offers the cheapest way to have a stroke on the bow asked for, with what it costs.
+/// Offers the cheapest way to have a stroke on the bow asked for, with what it costs and the marks that
+/// tell the players. Findings are gathered by this remedy, too, so it comes after the cause.
 pub(crate) fn with_bow(
     piece: &Piece<'_>,
     draft: Draft,
@@ -18,7 +21,7 @@ pub(crate) fn with_bow(
     direction: BowDirection,
 ) -> Draft {
     match cheapest(piece, at, index, direction) {
-        Some(proposal) => draft.propose_whole(proposal, Vec::new()),
+        Some((proposal, changes)) => draft.and_remedy(proposal.kind).propose_whole(proposal, changes),
         None => draft,
     }
 }
@@ -29,7 +32,12 @@ const BEFORE: usize = 24;
 /// See [`BEFORE`].
 const AFTER: usize = 12;
 
-fn cheapest(piece: &Piece<'_>, at: usize, index: usize, direction: BowDirection) -> Option<Proposal> {
+fn cheapest(
+    piece: &Piece<'_>,
+    at: usize,
+    index: usize,
+    direction: BowDirection,
+) -> Option<(Proposal, Vec<Change>)> {
     let line = piece.lines.get(at)?;
     let range = passage(line, index);
     let planned = piece.planned(at).get(range.clone())?;
@@ -45,15 +53,36 @@ fn cheapest(piece: &Piece<'_>, at: usize, index: usize, direction: BowDirection)
     let local = index - range.start;
     settings.anchors.push(Anchor { stroke: local, direction: Some(direction), link: None });
     let other = plan(&stretch, &settings);
-    let (kind, sentence) = nearest_difference(piece, at, range.start, local, &best, &other)?;
-    let change = other.total.less(&best.total);
-    Some(Proposal {
-        grade: Grade::PlayersChoice,
-        kind,
-        sentence,
-        edits: Vec::new(),
-        cost_change: Some(change),
-    })
+    let (departure, difference) = nearest_difference(&best, &other, local)?;
+    let (kind, sentence) = said(piece, at, range.start + departure, difference)?;
+    let mut marked = vec![departure, local];
+    if matches!(kind, ProposalKind::Hook | ProposalKind::Retake) {
+        marked.push(departure.checked_sub(1)?);
+    }
+    let strokes = marked.iter().map(|local| (range.start + local, other.strokes[*local].direction));
+    let in_time =
+        kind != ProposalKind::Retake || piece.lift_after(at, range.start + departure - 1).lacks() <= 0;
+    let changes = if in_time { marks(piece, at, strokes) } else { Vec::new() };
+    let cost_change = Some(other.total.less(&best.total));
+    let proposal = Proposal { grade: Grade::PlayersChoice, kind, sentence, edits: Vec::new(), cost_change };
+    Some((proposal, changes))
+}
+
+/// Bow marks on the first notes of strokes of a line.
+pub(crate) fn marks(
+    piece: &Piece<'_>,
+    at: usize,
+    strokes: impl Iterator<Item = (usize, BowDirection)>,
+) -> Vec<Change> {
+    let Some(line) = piece.lines.get(at) else { return Vec::new() };
+    let Some(part) = piece.score.parts.get(line.part) else { return Vec::new() };
+    strokes
+        .filter_map(|(index, direction)| {
+            let first = line.strokes.get(index)?.notes.first()?;
+            Some(change::bow_mark(note(part, *first)?, direction))
+        })
+        .flatten()
+        .collect()
 }
 
 /// The strokes around one, from and to a free joint where one is near.
@@ -72,19 +101,19 @@ fn is_free(line: &Line, edge: usize, end: usize) -> bool {
     if edge + 1 == end { enters(end) } else { enters(edge) }
 }
 
-/// What the arm does otherwise, nearest before the stroke.
-fn nearest_difference(
+/// What the arm does otherwise, nearest before the stroke, and where.
+fn nearest_difference(best: &Plan, other: &Plan, last: usize) -> Option<(usize, DifferenceKind)> {
+    (0..=last).rev().find_map(|local| difference(best, other, local).map(|kind| (local, kind)))
+}
+
+fn said(
     piece: &Piece<'_>,
     at: usize,
-    start: usize,
-    last: usize,
-    best: &Plan,
-    other: &Plan,
+    index: usize,
+    difference: DifferenceKind,
 ) -> Option<(ProposalKind, String)> {
-    let (local, kind) =
-        (0..=last).rev().find_map(|local| difference(best, other, local).map(|kind| (local, kind)))?;
-    let place = piece.stroke_is_at(at, piece.lines[at].strokes.get(start + local)?);
-    Some(match kind {
+    let place = piece.stroke_is_at(at, piece.lines[at].strokes.get(index)?);
+    Some(match difference {
         DifferenceKind::Start(direction) => {
             (ProposalKind::Start, format!("Start on {} at {place}.", a_bow(direction)))
         }

@@ -4,8 +4,32 @@ use arcata_bow::{Line, PlanSettings, Stroke, StrokeKind, Written};
 use arcata_score::{Instrument, Moment, Note, Part};
 
 use crate::beats::beat_in_bar;
+use crate::mechanics::preferred_travel;
 use crate::words::beat_text;
 use crate::{Draft, FindingPlace, Piece, Thresholds};
+
+/// A lift between two strokes, microseconds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub(crate) struct Lift {
+    /// How long it takes.
+    pub(crate) needed: i64,
+    /// Silence before the second stroke.
+    pub(crate) silence: i64,
+    /// What the first one gives.
+    pub(crate) lent: i64,
+}
+
+impl Lift {
+    /// What there is for it.
+    pub(crate) fn available(self) -> i64 {
+        self.silence + self.lent
+    }
+
+    /// How much is missing; negative where there is time to spare.
+    pub(crate) fn lacks(self) -> i64 {
+        self.needed - self.available()
+    }
+}
 
 impl Piece<'_> {
     /// "bar" or "measure", as the player says.
@@ -93,6 +117,43 @@ impl Piece<'_> {
     pub fn lift_time(&self, from: u16, to: u16) -> i64 {
         let (lift, carry) = (self.profile.lift().micros, self.profile.carry().micros);
         lift + carry * i64::from(from.abs_diff(to)) / 1000
+    }
+
+    /// A lift after a stroke to take its direction again, at the least the bow has to do: the stroke at the
+    /// slowest speed of its dynamic, and back over what it travelled.
+    pub(crate) fn lift_after(&self, line: usize, stroke: usize) -> Lift {
+        let Some(before) = self.lines.get(line).and_then(|line| line.strokes.get(stroke)) else {
+            return Lift::default();
+        };
+        let lent = before.lendable.micros;
+        Lift { silence: before.silence_after.micros, lent, needed: self.least_lift(line, before, lent) }
+    }
+
+    /// The same in a row of strokes in one direction, where every note gives up half its length.
+    pub(crate) fn lift_in_row(&self, line: usize, stroke: usize) -> Lift {
+        let Some(before) = self.lines.get(line).and_then(|line| line.strokes.get(stroke)) else {
+            return Lift::default();
+        };
+        let lent = before.duration.micros / 2;
+        Lift { silence: before.silence_after.micros, lent, needed: self.least_lift(line, before, lent) }
+    }
+
+    fn least_lift(&self, line: usize, before: &Stroke, lent: i64) -> i64 {
+        let sounding = (before.duration.micros - lent).max(0);
+        let least = i64::from(before.speed.slowest).saturating_mul(sounding) / 1_000_000;
+        let share = (least * 1000 / self.hair(line).max(1)).clamp(0, 1000);
+        self.lift_time(0, u16::try_from(share).unwrap_or(1000))
+    }
+
+    /// Whether two like marks on a stroke and the one before are played as a hook: both fit in one bow at
+    /// the speeds their dynamic wants, or a single note half as long or shorter is caught up.
+    pub(crate) fn can_be_hooked(&self, line: usize, stroke: usize) -> bool {
+        let strokes = self.lines.get(line).map_or(&[][..], |line| &line.strokes);
+        let before = stroke.checked_sub(1).and_then(|before| strokes.get(before));
+        let (Some(before), Some(after)) = (before, strokes.get(stroke)) else { return false };
+        let hair = self.hair(line);
+        let caught_up = after.note_count == 1 && after.duration.micros * 2 <= before.duration.micros;
+        caught_up || preferred_travel(before, hair) + preferred_travel(after, hair) <= 1000
     }
 
     /// Whether the direction after a stroke is free whatever it was.

@@ -12,6 +12,8 @@ pub struct Thresholds {
     pub slur_stretched: i64,
     /// From here a slur cannot be meant as one bow, thousandths of the slowest bow.
     pub slur_impossible: i64,
+    /// From here a slur is told at all, thousandths of the slowest bow.
+    pub slur_too_long: i64,
     /// A single note needs a change of bow from here, thousandths of the slowest bow.
     pub note_too_long: i64,
     /// How many times a pattern must come in a row before it counts as carrying the bow away.
@@ -54,6 +56,7 @@ impl Thresholds {
         Self {
             slur_stretched: set.slur_stretched.value,
             slur_impossible: set.slur_impossible.value,
+            slur_too_long: set.slur_too_long.value,
             note_too_long: set.note_too_long.value,
             drift_repetitions: count(set.drift_repetitions.value),
             drift_travel: set.drift_travel.value,
@@ -74,7 +77,7 @@ impl Thresholds {
     /// How grave a slur is that lasts `ratio` thousandths of the slowest bow; `None` when it fits.
     #[must_use]
     pub fn slur_severity(&self, ratio: i64) -> Option<Severity> {
-        if ratio <= 1000 {
+        if ratio <= self.slur_too_long {
             None
         } else if ratio <= self.slur_stretched {
             Some(Severity::C)

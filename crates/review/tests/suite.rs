@@ -10,10 +10,11 @@
 
 mod support;
 
+use std::collections::BTreeSet;
 use std::path::PathBuf;
 
 use arcata_bow::Profile;
-use arcata_review::{Finding, Proposal, REGISTER, Registered, ReviewSettings};
+use arcata_review::{Finding, Proposal, ProposalKind, REGISTER, Registered, ReviewSettings};
 use arcata_testkit::suite::{self, Case};
 use arcata_xml::EditList;
 
@@ -67,6 +68,7 @@ fn the_documents_hold() {
 #[test]
 fn proposals_do_what_they_say() {
     let mut applied = 0;
+    let mut kinds = BTreeSet::new();
     for rule in REGISTER {
         let markdown = std::fs::read_to_string(document_of(rule)).expect("see the_documents_hold");
         for case in suite::parse(&markdown).expect("see the_documents_hold") {
@@ -77,11 +79,15 @@ fn proposals_do_what_they_say() {
                 for proposal in finding.proposals.iter().filter(|proposal| !proposal.edits.is_empty()) {
                     check(&before, &all, &finding, proposal, &case);
                     applied += 1;
+                    kinds.insert(proposal.kind);
                 }
             }
         }
     }
     assert!(applied >= 20, "only {applied} proposals were tried");
+    for kind in [ProposalKind::Hook, ProposalKind::Start, ProposalKind::Retake] {
+        assert!(kinds.contains(&kind), "no case tries \"{}\" in the file", kind.name());
+    }
 }
 
 fn check(before: &Read, all: &[Finding], finding: &Finding, proposal: &Proposal, case: &Case) {

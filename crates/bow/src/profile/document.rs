@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use toml::{Table, Value};
 
-use super::Profile;
+use super::{Profile, Shipped};
 
 /// The order in which sections are written.
 const SECTIONS: [(&str, &str); 10] = [
@@ -19,6 +19,29 @@ const SECTIONS: [(&str, &str); 10] = [
     ("thresholds", "Thresholds of the review"),
     ("weights", "Weights of the planner"),
 ];
+
+/// The head of the page of the manual.
+const INTRODUCTION: &str = "\
+# Player profiles
+
+Made by `cargo xtask docs` from `crates/bow/profiles`.
+
+A profile holds every constant that shapes a plan or a review. `--profile` takes one of those below by its
+name, or a file of your own. Such a file says which profile it extends and gives only what is to differ, as
+bare numbers:
+
+```toml
+extends = \"amateur\"
+[hair]
+violin = 560
+[times]
+lift = 180
+```
+
+The status of a value says how it was come by: *seen*, read in the source; *counted*, from open data;
+*derived*, arithmetic on the two; *default*, from memory or by rule of thumb, to be measured where it
+matters to you; *yours*, set in your own file.
+";
 
 impl Profile {
     /// The whole profile as a file that can be read back, every value with unit, reason and source.
@@ -47,34 +70,81 @@ impl Profile {
         text
     }
 
-    /// The profile as Markdown tables, one a section, for the manual.
+    /// The page of the manual on the shipped profiles, Markdown: the first in full, of the others what
+    /// differs from it.
+    ///
+    /// ```
+    /// let page = arcata_bow::Profile::manual();
+    /// assert!(page.contains("| `lift` | 150 | ms |"));
+    /// ```
     #[must_use]
-    pub fn to_markdown(&self) -> String {
-        let mut text = format!("# The profile `{}`\n\n{}.\n", self.name, self.about);
+    pub fn manual() -> String {
+        let full = Self::shipped(Shipped::Professional);
+        let mut text = format!("{INTRODUCTION}\n## {}\n\n{}.\n", heading(&full.name), full.about);
         for (section, about) in SECTIONS {
-            let _ = write!(text, "\n## `[{section}]` {about}\n\n");
-            text.push_str(
-                "| setting | value | unit | reason | source | status |\n|---|---|---|---|---|---|\n",
+            write_table(&mut text, section, about, &full.settings_of(section).collect::<Vec<_>>());
+        }
+        for other in Shipped::ALL.into_iter().map(Self::shipped).filter(|other| other.name != full.name) {
+            let _ = write!(
+                text,
+                "\n## {}\n\n{}. What is not listed is as for `{}`.\n",
+                heading(&other.name),
+                other.about,
+                full.name
             );
-            for (key, setting) in self.settings_of(section) {
-                let _ = writeln!(
-                    text,
-                    "| `{key}` | {} | {} | {} | {} | {} |",
-                    plain(setting.get("value")),
-                    plain(setting.get("unit")),
-                    plain(setting.get("reason")),
-                    plain(setting.get("source")),
-                    plain(setting.get("status"))
-                );
+            for (section, about) in SECTIONS {
+                let rows: Vec<_> = other.settings_unlike(&full, section).collect();
+                write_table(&mut text, section, about, &rows);
             }
         }
         text
+    }
+
+    /// The settings of a section whose values are others than in another profile.
+    fn settings_unlike<'a>(
+        &'a self,
+        other: &'a Self,
+        section: &'a str,
+    ) -> impl Iterator<Item = (&'a String, &'a Table)> {
+        let same = move |key: &str, setting: &Table| {
+            let mut known = other.settings_of(section);
+            known.any(|(other_key, known)| other_key == key && known.get("value") == setting.get("value"))
+        };
+        self.settings_of(section).filter(move |(key, setting)| !same(key, setting))
     }
 
     fn settings_of(&self, section: &str) -> impl Iterator<Item = (&String, &Table)> {
         let section = self.table.get(section).and_then(Value::as_table);
         section.into_iter().flatten().filter_map(|(key, value)| Some((key, value.as_table()?)))
     }
+}
+
+/// A section's table; nothing where it has no rows.
+fn write_table(text: &mut String, section: &str, about: &str, rows: &[(&String, &Table)]) {
+    if rows.is_empty() {
+        return;
+    }
+    let _ = write!(
+        text,
+        "\n### `[{section}]` {about}\n\n| setting | value | unit | reason | source | status |\n|---|---|---|---|---|---|\n"
+    );
+    for (key, setting) in rows {
+        let _ = writeln!(
+            text,
+            "| `{key}` | {} | {} | {} | {} | {} |",
+            plain(setting.get("value")),
+            plain(setting.get("unit")),
+            plain(setting.get("reason")),
+            plain(setting.get("source")),
+            plain(setting.get("status"))
+        );
+    }
+}
+
+/// A profile's name at the head of its chapter.
+fn heading(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// A value as people read it, safe inside a table cell.

@@ -156,6 +156,8 @@ section! {
         slur_stretched,
         /// A slur cannot be one bow from here, thousandths of the slowest bow.
         slur_impossible,
+        /// A slur is told from here, thousandths of the slowest bow.
+        slur_too_long,
         /// A note needs a change of bow from here, thousandths of the slowest bow.
         note_too_long,
         /// A pattern must come so many times in a row before it counts as drift.

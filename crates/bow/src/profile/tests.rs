@@ -42,7 +42,20 @@ fn a_profile_written_out_reads_back_the_same() {
     let again = Profile::parse(&own.to_documented_toml()).unwrap();
     assert_eq!(own, again);
     assert_eq!(again.words.bar.value, "measure");
-    assert!(own.to_markdown().contains("| `p` | 6 / 9 / 20 | cm/s |"));
+}
+
+#[test]
+fn the_manual_gives_one_profile_in_full_and_of_the_others_what_differs() {
+    let manual = Profile::manual();
+    let chapters: Vec<&str> = manual.split("\n## ").skip(1).collect();
+    assert_eq!(chapters.len(), Shipped::ALL.len());
+    let rows = |chapter: &str| chapter.lines().filter(|line| line.starts_with("| `")).count();
+    let settings: usize =
+        Profile::default().table.values().filter_map(toml::Value::as_table).map(toml::Table::len).sum();
+    assert_eq!(rows(chapters[0]), settings);
+    assert!(chapters[0].contains("| `p` | 5 / 10 / 25 | cm/s |"));
+    assert!(chapters[1].contains("| `p` | 6 / 11 / 25 | cm/s |") && !chapters[1].contains("| `mf` |"));
+    assert!((1..settings / 2).contains(&rows(chapters[2])));
 }
 
 #[test]

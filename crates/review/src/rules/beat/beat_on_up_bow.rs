@@ -16,7 +16,8 @@
 //!
 //! ## What it proposes
 //! What a player would have to do otherwise to have the beat down, with what it costs: start on the other
-//! bow, hook, or retake (player's choice).
+//! bow, hook, or retake (player's choice). In the file it is bow marks: on the beat, and where the arm does
+//! otherwise, one mark on both strokes of a hook or a retake; none where a retake would lack time.
 //!
 //! ## What it cannot know
 //! Whether a lighter accent is wanted, or the line before matters more than the beat.
@@ -67,12 +68,12 @@ fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
     let stroke = &piece.lines[at].strokes[index];
     let draft = found.at_stroke(Severity::C, at, index);
     let sentence = format!(
-        "The accent at {} falls on an up-bow however the passage is bowed.",
+        "The accent at {} falls on an up-bow in the best bowing of the passage.",
         piece.where_is(draft.place()),
     );
     let draft = draft
         .say(sentence)
-        .evidence("strength of the beat", Figure::Thousandths(i64::from(stroke.emphasis.strength) * 10), "downbeats")
+        .evidence("strength of the beat", Figure::Thousandths(i64::from(stroke.emphasis.strength) * 10), "of a plain downbeat")
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
     with_bow(piece, draft, at, index, BowDirection::Down)
 }

@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A repeated section whose end leaves the player, as it comes, on the other bow than the one it began
-//! with, and gives no time to lift at the repeat sign.
+//! with, and gives no time to lift at the repeat sign (30 ms too little or more).
 //!
 //! ## Why it matters
 //! The same printing must serve both passes. The player either plays the whole second pass with the bow
@@ -15,8 +15,9 @@
 //! ```
 //!
 //! ## What it proposes
-//! To hook two notes near the repeat sign (hook, player's choice), or to mark the first stroke of the
-//! section so that everyone restarts alike (start, player's choice).
+//! To hook the last note before the repeat sign to the one before it, with one mark on both (hook, player's
+//! choice), or to mark the first stroke of the section so that everyone restarts alike (start, player's
+//! choice). The second is left to the pencil: it tells the players what to do, and the time is still missing.
 //!
 //! ## What it cannot know
 //! Whether the repeat will be taken.
@@ -24,8 +25,10 @@
 //! ## Sources
 //! Common practice; one bowing for all passes follows from parts being printed once.
 
-use arcata_bow::{Line, RepeatedStretch};
+use arcata_bow::{Join, Line, Link, RepeatedStretch};
 
+use crate::change::Change;
+use crate::other_bow::marks;
 use crate::words::a_bow;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -67,7 +70,7 @@ fn reversed(
     let last_stroke = line.strokes.get(last_index)?;
     let available = stretch.silence_at_turn.micros + last_stroke.lendable.micros;
     let needed = piece.lift_time(last.end, first.start);
-    if first.direction != last.direction || available >= needed || piece.is_free_after(last_stroke) {
+    if first.direction != last.direction || needed - available < piece.thresholds().retake_lack || piece.is_free_after(last_stroke) {
         return None;
     }
     let draft = found.at_stroke(Severity::C, at, stretch.first);
@@ -84,10 +87,11 @@ fn reversed(
         .say(sentence)
         .seconds("time to lift", available)
         .seconds("a lift takes", needed)
-        .propose(
+        .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
             format!("Hook the note at {end} to the one before it, so that the section comes back as it began."),
+            hooked(piece, at, line, last_index),
         )
         .propose(
             Grade::PlayersChoice,
@@ -95,4 +99,23 @@ fn reversed(
             format!("Mark {} on the section's first note for every pass.", a_bow(first.direction)),
         );
     Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// One bow mark on the last two strokes: the way the last but one goes. Nothing where the plan does not
+/// alternate between them, since then a hook turns nothing round, nor where the two ask for a lift that
+/// lacks time.
+fn hooked(piece: &Piece<'_>, at: usize, line: &Line, last: usize) -> Vec<Change> {
+    let planned = piece.planned(at);
+    let continues = line.strokes.get(last).is_some_and(|stroke| stroke.join == Join::Continues);
+    let alternates = planned.get(last).is_some_and(|planned| planned.link == Link::Change);
+    match last.checked_sub(1).and_then(|before| planned.get(before)) {
+        Some(before)
+            if continues
+                && alternates
+                && (piece.can_be_hooked(at, last) || piece.lift_after(at, last - 1).lacks() <= 0) =>
+        {
+            marks(piece, at, [last - 1, last].into_iter().map(|stroke| (stroke, before.direction)))
+        }
+        _ => Vec::new(),
+    }
 }

@@ -2,8 +2,9 @@
 //!
 //! ## What it finds
 //! A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
-//! rest) and no string section begins a note on the downbeat, though at least one holds a note over it.
-//! At a new tempo or metre B, else C. Also runs of four or more bars whose downbeat nobody begins (C).
+//! rest) and no string section begins a stroke on the downbeat, though at least one holds a note over it.
+//! At a new tempo B, else C. Also runs of four or more bars whose downbeat nobody begins (C); a bar in which
+//! a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run.
 //!
 //! ## Why it matters
 //! Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
@@ -31,6 +32,7 @@ use std::ops::Range;
 
 use arcata_score::{Bar, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur, TempoKind};
 
+use crate::beats::beat_length;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -61,9 +63,13 @@ impl Rule for SilentDownbeat {
         }
         let spoken: Vec<Spoken> =
             piece.score.bars.iter().map(|bar| spoken(piece, &strings, bar.start)).collect();
-        let runs = runs(&spoken, piece.thresholds().silent_downbeat_run);
+        let pulse = |bar: usize| gives_the_pulse(piece, &strings, bar);
+        let unheard: Vec<bool> = (0..spoken.len())
+            .map(|bar| spoken[bar] == Spoken::HeldOver && !pulse(bar))
+            .collect();
+        let runs = runs(&unheard, piece.thresholds().silent_downbeat_run);
         for (bar, spoken) in spoken.iter().enumerate() {
-            // Within a run the run is the cause; only a new tempo or metre is told by itself.
+            // Within a run the run is the cause; only a new tempo is told by itself.
             let in_run = runs.iter().any(|run| run.contains(&bar));
             let draft = unspoken(piece, found, &strings, bar, *spoken);
             if let Some(draft) = draft.filter(|draft| !in_run || draft.severity() == Severity::B) {
@@ -139,7 +145,7 @@ fn reason(piece: &Piece<'_>, strings: &[usize], index: usize) -> Option<(Severit
     if new_tempo(piece, bar) {
         Some((Severity::B, "A new tempo begins"))
     } else if new_meter(piece, index) {
-        Some((Severity::B, "A new metre begins"))
+        Some((Severity::C, "A new metre begins"))
     } else if bar.rehearsal.is_some() {
         Some((Severity::C, "A rehearsal mark stands"))
     } else if winds_enter(piece, strings, bar) {
@@ -188,7 +194,7 @@ fn unspoken(
     let bar = &piece.score.bars[index];
     let draft = found.at(severity, None, u32::try_from(index).ok()?, bar.start);
     let sentence = format!(
-        "{reason} at {}, and no string section begins a note there: all hold over the barline or rest.",
+        "{reason} at {}, and no string section takes a new bow there: all hold, slur over the barline or rest.",
         piece.where_is(draft.place()),
     );
     Some(with_cheapest_split(piece, draft.say(sentence), strings, bar.start))
@@ -225,12 +231,28 @@ fn slur_over(part: &Part, at: Moment) -> Option<(&Slur, NoteId)> {
     (!tied_from_before(note)).then_some((slur, first))
 }
 
-/// Runs of so many held-over downbeats at least, as ranges of bars.
-fn runs(spoken: &[Spoken], least: usize) -> Vec<Range<usize>> {
+/// Whether a section that rests on the downbeat comes in on another beat of the bar.
+fn gives_the_pulse(piece: &Piece<'_>, strings: &[usize], index: usize) -> bool {
+    let (Some(bar), Ok(ordinal)) = (piece.score.bars.get(index), u32::try_from(index)) else { return false };
+    strings.iter().map(|part| &piece.score.parts[*part]).any(|part| {
+        let Some(beat) = part.meter_at(ordinal).map(beat_length) else { return false };
+        let end = bar.start + bar.length;
+        let from = part.notes.partition_point(|note| note.onset <= bar.start);
+        let on_a_beat = |note: &Note| {
+            let beats = (note.onset - bar.start).in_units_of(beat);
+            is_played(note) && !tied_from_before(note) && beats.is_some_and(|beats| beats.denominator() == 1)
+        };
+        part_at(part, bar.start) == Spoken::Silent
+            && part.notes[from..].iter().take_while(|note| note.onset < end).any(on_a_beat)
+    })
+}
+
+/// Runs of so many unheard downbeats at least, as ranges of bars.
+fn runs(unheard: &[bool], least: usize) -> Vec<Range<usize>> {
     let mut runs = Vec::new();
     let mut index = 0;
-    while index < spoken.len() {
-        let length = spoken[index..].iter().take_while(|spoken| **spoken == Spoken::HeldOver).count();
+    while index < unheard.len() {
+        let length = unheard[index..].iter().take_while(|unheard| **unheard).count();
         if length >= least {
             runs.push(index..index + length);
         }
@@ -243,7 +265,7 @@ fn whole_run(piece: &Piece<'_>, found: &Findings<'_>, run: &Range<usize>) -> Dra
     let at = piece.score.bars.get(run.start).map_or(Moment::START, |bar| bar.start);
     let draft = found.at(Severity::C, None, u32::try_from(run.start).unwrap_or(0), at);
     let sentence = format!(
-        "From {} no string section begins a note on the downbeat for {} {}s.",
+        "From {} no string section takes a new bow on the downbeat for {} {}s.",
         piece.where_is(draft.place()),
         run.len(),
         piece.bar_word(),

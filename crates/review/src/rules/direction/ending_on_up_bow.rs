@@ -16,7 +16,7 @@
 //!
 //! ## What it proposes
 //! What a player would do otherwise to end down, with what it costs: start on the other bow, hook or
-//! retake (player's choice).
+//! retake (player's choice). In the file it is bow marks, as for an accent on an up-bow.
 //!
 //! ## What it cannot know
 //! Whether the ending is meant as a question. A last note that grows is left out: an up-bow suits it.

@@ -15,7 +15,8 @@
 //! ```
 //!
 //! ## What it proposes
-//! To start the stroke on the other bow (start, player's choice), with what that costs; to change bow
+//! To take the stroke on the other bow by a start, hook or retake (player's choice), with what that costs,
+//! in the file as bow marks; to change bow
 //! inside the swell (split, writer's choice).
 //!
 //! ## What it cannot know

@@ -17,8 +17,9 @@
 //! ```
 //!
 //! ## What it proposes
-//! To hook the single note to the slur, with a stop (hook, player's choice); to split the slur so that
-//! both directions weigh alike (split, writer's choice).
+//! To hook the single note to the slur, with a stop (hook, player's choice; in the file as one mark on both
+//! where the pattern is two strokes); to split the slur so that both directions weigh alike (split, writer's
+//! choice). A pattern whose printed marks hook two strokes is left alone.
 //!
 //! ## What it cannot know
 //! Whether the player evens the strokes out by playing the slurs near the bridge with little bow.
@@ -32,7 +33,9 @@ use arcata_bow::logarithm::centibels;
 use arcata_bow::{Join, Line, Stroke, StrokeKind};
 use arcata_score::BowDirection;
 
+use crate::change::Change;
 use crate::mechanics::preferred_travel;
+use crate::other_bow::marks;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -108,7 +111,7 @@ fn alike(again: &Stroke, first: &Stroke) -> bool {
 
 fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Option<Draft> {
     let (line, thresholds) = (&piece.lines[at], piece.thresholds());
-    if run.times < thresholds.drift_repetitions {
+    if run.times < thresholds.drift_repetitions || is_hooked_in_print(line, run) {
         return None;
     }
     let (mut there, mut back) = (0i64, 0i64);
@@ -131,18 +134,19 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
          the light strokes would have to stick out by {} dB to bring it back.",
         piece.where_is(draft.place()),
         run.times,
-        level / 100,
+        (level + 50) / 100,
     );
     let draft = draft
         .say(sentence)
         .evidence("times in a row", Figure::Whole(i64::try_from(run.times).unwrap_or(i64::MAX)), "")
         .evidence("travel in one direction", Figure::Thousandths(more), "bows a pattern")
         .evidence("travel in the other", Figure::Thousandths(less), "bows a pattern")
-        .evidence("difference of level", Figure::Thousandths(i64::from(level) * 10), "dB")
-        .propose(
+        .evidence("difference of level", Figure::Whole(i64::from(level + 50) / 100), "dB")
+        .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
             "Hook the short stroke to the long one before it, with a stop, and alternate from there.",
+            hooked(piece, at, run),
         )
         .propose(
             Grade::WritersChoice,
@@ -150,4 +154,30 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
             "Split the long slur, so that the down-bows and the up-bows of the pattern weigh alike.",
         );
     Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// Whether printed marks take two neighbours of the run in one direction, so that it is not bowed as it
+/// comes.
+fn is_hooked_in_print(line: &Line, run: &Run) -> bool {
+    line.strokes[run.first..run.end()]
+        .windows(2)
+        .any(|pair| pair[0].printed.is_some() && pair[0].printed == pair[1].printed)
+}
+
+/// For a pattern of two strokes: one mark on each long stroke and the short one after it, and the other way
+/// the next time.
+fn hooked(piece: &Piece<'_>, at: usize, run: &Run) -> Vec<Change> {
+    let strokes = &piece.lines[at].strokes;
+    let Some(planned) = piece.planned(at).get(run.first).filter(|_| run.length == 2) else {
+        return Vec::new();
+    };
+    let short_first = strokes[run.first].duration < strokes[run.first + 1].duration;
+    let first_long = run.first + usize::from(short_first);
+    let mut direction = if short_first { planned.direction.other() } else { planned.direction };
+    let mut pairs = Vec::new();
+    for long in (first_long..run.end() - 1).step_by(2) {
+        pairs.extend([(long, direction), (long + 1, direction)]);
+        direction = direction.other();
+    }
+    marks(piece, at, pairs.into_iter())
 }

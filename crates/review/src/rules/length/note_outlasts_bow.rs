@@ -1,8 +1,8 @@
 //! # A note lasts longer than one bow
 //!
 //! ## What it finds
-//! One note, with its ties, that lasts longer than the slowest bow at its dynamic: B for a player alone (C
-//! up to 1.3 bows, where it is only stretched), D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
+//! One note, with its ties, that lasts 1.2 times the slowest bow at its dynamic or longer: B for a player
+//! alone (C up to 1.3 bows, where it is only stretched), D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
 //!
 //! ## Why it matters
 //! A player alone must change bow inside the note, and a listener may hear where. A section hides the
@@ -16,7 +16,8 @@
 //! ```
 //!
 //! ## What it proposes
-//! In a section: players change at different times (stagger, player's choice). For one player: break the
+//! In a section: players change at different times (stagger, player's choice). That writes nothing: they do
+//! it unasked, and a word for it would hold until another ends it. For one player: break the
 //! note where a change is least heard (split, writer's choice).
 //!
 //! ## What it cannot know
@@ -29,7 +30,7 @@
 use arcata_bow::{Force, StrokeKind};
 use arcata_score::{Moment, NoteKind, Part};
 
-use crate::mechanics::{dynamic_name, longest_bow, share_of_longest};
+use crate::mechanics::{dynamics_said, longest_bow, share_of_longest};
 use crate::under_slur::{free_bowing, tied_from_before};
 use crate::words::seconds;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -80,10 +81,10 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         Force::Solo => Severity::C,
         Force::Section => Severity::D,
     };
-    let (dynamic, longest) = (dynamic_name(stroke.level_start), longest_bow(stroke, hair));
+    let (dynamics, longest) = (dynamics_said(stroke), longest_bow(stroke, hair));
     let draft = found.at_stroke(severity, at, index);
     let sentence = format!(
-        "The note at {} lasts {}; one bow at {dynamic} lasts at most {}.",
+        "The note at {} lasts {}; one bow {dynamics} lasts at most {}.",
         piece.where_is(draft.place()),
         seconds(stroke.duration.micros),
         seconds(longest),
@@ -93,7 +94,7 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         .seconds("note lasts", stroke.duration.micros)
         .seconds("slowest bow lasts", longest)
         .evidence("bows needed", Figure::Thousandths(ratio), "")
-        .evidence("dynamic", Figure::Word(dynamic.to_owned()), "")
+        .evidence("dynamic", Figure::Word(dynamics.trim_start_matches("at ").to_owned()), "")
         .cause(format!("{ratio}"));
     let draft = match line.force {
         Force::Section => draft.propose(

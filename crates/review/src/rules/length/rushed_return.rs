@@ -15,7 +15,7 @@
 //! ```
 //!
 //! ## What it proposes
-//! To hook the short note to the stroke before it (hook, player's choice); to split the long slur so that
+//! To hook the short note to the stroke before it, with one mark on both (hook, player's choice); to split the long slur so that
 //! the short note need not carry it all back (split, writer's choice).
 //!
 //! ## What it cannot know
@@ -28,9 +28,11 @@
 //! comes" drags the bow or makes huge accents.
 
 use arcata_bow::logarithm::centibels;
-use arcata_bow::{Link, StrokeKind};
+use arcata_bow::{Join, Link, PlannedStroke, Stroke, StrokeKind};
 
+use crate::change::Change;
 use crate::mechanics::{dynamic_name, planned_travel, speed_over};
+use crate::other_bow::marks;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -53,16 +55,54 @@ impl Rule for RushedReturn {
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (at, line) in piece.lines.iter().enumerate() {
-            for index in 0..line.strokes.len() {
-                if let Some(draft) = rushed(piece, found, at, index) {
-                    found.report(draft);
+            let mut turned = Turned::default();
+            for (index, stroke) in line.strokes.iter().enumerate() {
+                match rushed(piece, found, at, index, &mut turned) {
+                    Some(draft) => found.report(draft),
+                    None => turned.pass(stroke, piece.planned(at).get(index)),
                 }
             }
         }
     }
 }
 
-fn rushed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
+/// Whether hooks proposed earlier in the line have turned the bows round that follow.
+#[derive(Default)]
+struct Turned(bool);
+
+impl Turned {
+    /// A printed mark or a free entry holds whatever came before.
+    fn pass(&mut self, stroke: &Stroke, planned: Option<&PlannedStroke>) {
+        if stroke.printed.is_some() || planned.is_some_and(|planned| planned.link == Link::Reset) {
+            self.0 = false;
+        }
+    }
+}
+
+/// One mark on the short note and the stroke before it; nothing where they do not alternate now.
+fn hooked(piece: &Piece<'_>, at: usize, index: usize, turned: &mut Turned) -> Vec<Change> {
+    let planned = piece.planned(at);
+    let Some(before) = index.checked_sub(1).and_then(|before| planned.get(before)) else { return Vec::new() };
+    let stroke = &piece.lines[at].strokes[index];
+    if planned[index].link != Link::Change || stroke.join != Join::Continues {
+        return Vec::new();
+    }
+    let direction = if turned.0 { before.direction.other() } else { before.direction };
+    // A printed mark that asks for the next stroke in the same direction makes the short note come back.
+    if piece.lines[at].strokes.get(index + 1).is_some_and(|next| next.printed == Some(direction)) {
+        return Vec::new();
+    }
+    turned.0 = !turned.0;
+    marks(piece, at, [index - 1, index].into_iter().map(|stroke| (stroke, direction)))
+}
+
+fn rushed(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    at: usize,
+    index: usize,
+    turned: &mut Turned,
+) -> Option<Draft> {
     let (line, thresholds) = (&piece.lines[at], piece.thresholds());
     let (stroke, planned) = (&line.strokes[index], piece.planned(at).get(index)?);
     let short = stroke.note_count == 1 && stroke.duration.micros <= thresholds.return_longest;
@@ -81,18 +121,19 @@ fn rushed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> O
     let sentence = format!(
         "The short note at {} must bring back a long bow and will stick out by about {} dB at {dynamic}.",
         piece.where_is(draft.place()),
-        level / 100,
+        (level + 50) / 100,
     );
     let draft = draft
         .say(sentence)
-        .evidence("above its dynamic", Figure::Thousandths(i64::from(level) * 10), "dB")
+        .evidence("above its dynamic", Figure::Thousandths(i64::from(level + 5) / 10 * 100), "dB")
         .evidence("bow it travels", Figure::Thousandths(planned_travel(planned)), "bows")
         .seconds("note lasts", stroke.duration.micros)
         .cause(format!("{}/{}", level / 100, stroke.length))
-        .propose(
+        .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
             "Hook the short note to the stroke before it, with a stop.",
+            hooked(piece, at, index, turned),
         )
         .propose(
             Grade::WritersChoice,

@@ -1,8 +1,8 @@
 //! # A slur lasts longer than one bow
 //!
 //! ## What it finds
-//! Notes under one slur that together last longer than the slowest bow at their dynamic. Up to 1.3 bows
-//! the slur is stretched (C), up to 2.5 it will be changed somewhere (B), above that it cannot have been
+//! Notes under one slur that together last longer than the slowest bow at their dynamic: 1.1 times at least,
+//! since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C), up to 2.5 it will be changed somewhere (B), above that it cannot have been
 //! meant as one bow (A).
 //!
 //! ## Why it matters
@@ -18,7 +18,8 @@
 //!
 //! ## What it proposes
 //! To split the slur on the strongest beats that leave every piece within a bow (split, writer's
-//! choice). In a section, also to let players change at different times (stagger, player's choice).
+//! choice). In a section, also to let players change at different times (stagger, player's choice): that
+//! writes nothing, since they do it unasked, and a word for it would hold until another ends it.
 //!
 //! ## What it cannot know
 //! Hall, bow and player; whether a section will hide its changes. The time comes from the tempo in the
@@ -33,7 +34,7 @@
 use arcata_bow::profile::SpeedTable;
 use arcata_bow::{Force, StrokeKind};
 
-use crate::mechanics::{bow_lasts, dynamic_name, longest_bow, share_of_longest};
+use crate::mechanics::{bow_lasts, dynamics_said, longest_bow, share_of_longest};
 use crate::under_slur::free_bowing;
 use crate::words::seconds;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, split};
@@ -77,10 +78,10 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     if free_bowing(part, stroke.onset) {
         return None;
     }
-    let (dynamic, longest) = (dynamic_name(stroke.level_start), longest_bow(stroke, hair));
+    let (dynamics, longest) = (dynamics_said(stroke), longest_bow(stroke, hair));
     let draft = found.at_stroke(severity, at, index);
     let sentence = format!(
-        "The slur from {} lasts {}; one bow at {dynamic} lasts at most {}.",
+        "The slur from {} lasts {}; one bow {dynamics} lasts at most {}.",
         piece.where_is(draft.place()),
         seconds(stroke.duration.micros),
         seconds(longest),
@@ -90,7 +91,7 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
         .seconds("slur lasts", stroke.duration.micros)
         .seconds("slowest bow lasts", longest)
         .evidence("bows needed", Figure::Thousandths(ratio), "")
-        .evidence("dynamic", Figure::Word(dynamic.to_owned()), "")
+        .evidence("dynamic", Figure::Word(dynamics.trim_start_matches("at ").to_owned()), "")
         .cause(format!("{ratio}"));
     let draft = piece.with_tempo_assumption(draft, line);
     Some(with_proposals(piece, draft, at, index, longest))
