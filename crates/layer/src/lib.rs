@@ -1,8 +1,36 @@
-//! Bow marks added to and taken off a score, byte for byte.
+//! Bowing layers: a bowing is decided once, lives apart from the score, reaches every part it belongs to,
+//! survives a revision, and comes off without a trace.
 //!
-//! Marks go onto notes as edits of the lossless document: nothing outside the inserted ranges changes,
-//! and taking the same marks off gives the bytes back that were there before.
+//! A [`Layer`] is a list of [`Entry`] values, each a [`Mark`] at a [`Place`]. [`read`] and [`write()`] give
+//! it as JSON, one entry a line. [`Addresses`] turns places into notes of a [`Score`](arcata_score::Score)
+//! and back.
+//!
+//! ```
+//! use arcata_layer::{Addresses, Entry, Layer, Mark};
+//! # let text = arcata_testkit::musicxml("violin: c''4 d'' e'' f''");
+//! # let document = arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap();
+//! let score = arcata_score::read(&document);
+//! let addresses = Addresses::new(&score);
+//! let mut layer = Layer { owner: "leader".into(), ..Layer::default() };
+//! layer.parts = addresses.part_keys().to_vec();
+//! let place = addresses.place(0, arcata_score::NoteId(1)).unwrap();
+//! layer.entries.push(Entry::new(place, Mark::Up));
+//! layer.put_in_order();
+//! let text = arcata_layer::write(&layer);
+//! assert!(text.contains(r#"{"part":"Violin","bar":"1","bar_ordinal":1,"offset":"1/4","pitch":"D5","mark":"up"}"#));
+//! assert_eq!(arcata_layer::read(text.as_bytes()).unwrap(), layer);
+//! ```
 
+mod address;
+mod format;
+pub mod identity;
 mod marks;
+mod model;
 
+pub use address::{Addresses, Found, NotFound};
+pub use format::{ReadError, ReadErrorKind, read, schema, write};
 pub use marks::{BowAddition, add_marks, remove_marks};
+pub use model::{
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Printed, Question, ScoreIdentity,
+    Spot, Taken, TakenKind, VERSION,
+};
