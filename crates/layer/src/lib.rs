@@ -26,6 +26,7 @@ mod format;
 pub mod identity;
 mod marks;
 mod model;
+pub mod shorthand;
 
 pub use address::{Addresses, Found, NotFound};
 pub use format::{ReadError, ReadErrorKind, read, schema, write};

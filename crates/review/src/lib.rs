@@ -19,8 +19,8 @@ mod thresholds;
 mod under_slur;
 pub mod words;
 
-pub use arcata_score::beats;
 pub use arcata_bow::Profile;
+pub use arcata_score::beats;
 pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};
