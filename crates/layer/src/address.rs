@@ -17,7 +17,7 @@ use crate::model::{PitchName, Place, Spot};
 /// let addresses = Addresses::new(&score);
 /// let note = arcata_score::NoteId(2);
 /// let place = addresses.place(0, note).unwrap();
-/// assert_eq!(place.to_string(), "Violin, bar 1 + 1/2, E5");
+/// assert_eq!(place.to_string(), "violin, bar 1 + 1/2, E5");
 /// assert_eq!(addresses.find(&place).unwrap().note, note);
 /// ```
 #[derive(Debug)]

@@ -17,21 +17,30 @@
 //! layer.entries.push(Entry::new(place, Mark::Up));
 //! layer.put_in_order();
 //! let text = arcata_layer::write(&layer);
-//! assert!(text.contains(r#"{"part":"Violin","bar":"1","bar_ordinal":1,"offset":"1/4","pitch":"D5","mark":"up"}"#));
+//! assert!(text.contains(r#"{"part":"violin","bar":"1","bar_ordinal":1,"offset":"1/4","pitch":"D5","mark":"up"}"#));
 //! assert_eq!(arcata_layer::read(text.as_bytes()).unwrap(), layer);
 //! ```
 
 mod address;
+mod apply;
 mod format;
 pub mod identity;
+mod lift;
 mod marks;
+mod markup;
 mod model;
+mod session;
 pub mod shorthand;
+mod slurs;
+mod wipe;
 
 pub use address::{Addresses, Found, NotFound};
+pub use apply::{Applied, LayerError, LeftOut, Trust, apply};
 pub use format::{ReadError, ReadErrorKind, read, schema, write};
+pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
 pub use model::{
     BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Printed, Question, ScoreIdentity,
     Spot, Taken, TakenKind, VERSION,
 };
+pub use wipe::{Wiped, wipe};
