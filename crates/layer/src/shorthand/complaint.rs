@@ -101,6 +101,13 @@ pub enum Trouble {
         /// Bar, beat and section.
         place: String,
     },
+    /// Other notes stand there.
+    OtherNote {
+        /// Bar, beat and section.
+        place: String,
+        /// Their pitches.
+        there: Vec<String>,
+    },
     /// A stretch ends before it begins.
     Backwards {
         /// Where it begins.
@@ -235,6 +242,9 @@ impl fmt::Display for Trouble {
                 write!(out, "Notes begin at {}.", there.join(", "))
             }
             Self::Rest { place } => write!(out, "expected a note, found a rest: {place}."),
+            Self::OtherNote { place, there } => {
+                write!(out, "expected one of the notes of {place}: {}.", there.join(", "))
+            }
             Self::Backwards { from, to, suggestion } => {
                 write!(out, "expected a stretch forwards, but {to} comes before {from}.")?;
                 match suggestion {
