@@ -1,13 +1,15 @@
-//! What people and programs see of a review or a plan: terminal text, JSON, CSV.
+//! What people and programs see of a review, a plan or a change of bowings: terminal text, JSON, CSV,
+//! change sheets as text, HTML and PDF.
 //!
 //! View models ([`ReviewView`], [`PlanView`]) are made from scores, plans and findings; every output
 //! is made from view models. Their JSON carries a format name and a version, and its schema is
-//! published ([`schema`]). Pure: strings in, strings out.
+//! published ([`schema`]). Pure: values in, text and bytes out.
 
 mod csv;
 mod json;
 pub mod plan_view;
 pub mod review_view;
+pub mod sheet;
 mod style;
 pub mod summary;
 mod text;

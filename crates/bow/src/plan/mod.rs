@@ -16,7 +16,7 @@ mod weights;
 
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
 pub use anchors::{Allowed, Anchor, MarkReading};
-pub use as_it_comes::{as_it_comes, least_marks};
+pub use as_it_comes::{Told, as_it_comes, as_told, least_marks, least_marks_for};
 pub use costs::Reach;
 pub use weights::Weights;
 
