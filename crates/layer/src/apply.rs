@@ -3,13 +3,13 @@
 use std::collections::BTreeMap;
 use std::fmt;
 
-use arcata_score::Score;
+use arcata_score::{ChordRole, NoteId, Part, Score};
 use arcata_xml::{Document, EditError, EditList};
 
 use crate::address::Found;
 use crate::identity::{self, Kinship};
 use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, Printed, Question, Taken, TakenKind};
+use crate::model::{Entry, Layer, Mark, Question, State, Taken, TakenKind};
 use crate::session::Session;
 
 /// Whether a layer may go onto a score that it does not name.
@@ -128,7 +128,7 @@ pub(crate) fn check_kinship(
 /// # let parse = |text: &[u8]| arcata_xml::Document::parse(text.to_vec(), &Default::default()).unwrap();
 /// # let document = parse(text.as_bytes());
 /// let score = arcata_score::read(&document);
-/// let place = Addresses::new(&score).place(0, arcata_score::NoteId(1)).unwrap();
+/// let place = Addresses::new(&score).place(0, NoteId(1)).unwrap();
 /// let layer = Layer { entries: vec![Entry::new(place, Mark::Up)], ..Layer::default() };
 /// let applied = apply(&document, &score, &layer, &[], Trust::OwnScore)?;
 /// let marked = parse(&document.apply(&applied.edits)?);
@@ -173,7 +173,10 @@ pub fn apply(
         match done {
             Ok(Done::Written) => applied.written += 1,
             Ok(Done::Standing) => applied.standing += 1,
-            Err(why) => applied.left_out.push(LeftOut { entry: entry.clone(), why }),
+            Err(why) => {
+                entry.state = State::LeftOut;
+                applied.left_out.push(LeftOut { entry: entry.clone(), why });
+            }
         }
     }
     for conflict in &applied.layer.conflicts {
@@ -235,11 +238,13 @@ fn put_entry(
 ) -> Result<Done, String> {
     match &entry.mark {
         Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => {
-            let way = session.way(entry, at).ok_or(
+            let way = session.standing_way(entry, at).or_else(|| session.way(entry, at)).ok_or(
                 "neither it nor the note before says which way the bow goes; write \"bow\": \"down\" or \"up\"",
             )?;
             let taken = session.take_other_bows(at, Some(way));
             remember(entry, taken);
+            let says_no_way = matches!(entry.mark, Mark::Hook { bow: None } | Mark::Retake { bow: None });
+            entry.written = says_no_way.then_some(way);
             put_piece(session, entry, at, &Piece::Bow(way), settled)
         }
         Mark::AsItComes => {
@@ -279,11 +284,11 @@ fn put_piece(
 ) -> Result<Done, String> {
     if session.has(at, piece) {
         if settled && entry.exact.is_empty() {
-            entry.printed = Printed::Already;
+            entry.state = State::Printed;
         }
         return Ok(Done::Standing);
     }
-    entry.printed = Printed::No;
+    entry.state = State::Own;
     if session.put(at, piece, entry.exact.first()) {
         Ok(Done::Written)
     } else {
@@ -299,18 +304,33 @@ fn put_slurs(
 ) -> Result<Done, String> {
     let ends = session.slur_ends(entry, at)?;
     let mut done = Done::Standing;
+    if ends.wanted.is_some() && ends.wanted == ends.printed {
+        return Err("it moves the slur to where it is".to_owned());
+    }
+    let notes = &session.score().parts[at.part];
     if let Some((from, to)) = ends.wanted
-        && session.score().parts[at.part].note(from).onset >= session.score().parts[at.part].note(to).onset
+        && ((notes.note(from).onset, from) >= (notes.note(to).onset, to)
+            || chord_head(notes, from) == chord_head(notes, to))
     {
         return Err("its last note does not come after its first".to_owned());
     }
+    if let (Some((from, to)), Some((first, last))) = (ends.printed, ends.wanted)
+        && is_slurred(session, at, from, to)
+        && is_slurred(session, at, first, last)
+    {
+        return Err("a slur is printed there already; remove this one instead".to_owned());
+    }
     if let Some((from, to)) = ends.printed {
-        if let Some(slur) = session.slurs(at.part).between(from, to) {
+        let mut taken = Vec::new();
+        while let Some(slur) = session.slurs(at.part).between(from, to) {
             let [start, stop] = session
                 .take_slur(at.part, slur, &[])
                 .ok_or("the printed slur cannot be taken off; its two ends are not both in the file")?;
-            let kinds = [(TakenKind::SlurStop, stop), (TakenKind::SlurStart, start)];
-            remember(entry, kinds.into_iter().map(|(kind, exact)| Taken { kind, exact }).collect());
+            taken.push(Taken { kind: TakenKind::SlurStop, exact: stop });
+            taken.push(Taken { kind: TakenKind::SlurStart, exact: start });
+        }
+        if !taken.is_empty() {
+            remember(entry, taken);
             done = Done::Written;
         } else if entry.took_off.is_empty() && ends.wanted.is_none_or(|(a, b)| !is_slurred(session, at, a, b))
         {
@@ -320,10 +340,10 @@ fn put_slurs(
     if let Some((from, to)) = ends.wanted {
         if is_slurred(session, at, from, to) {
             if settled && entry.exact.is_empty() && ends.printed.is_none() {
-                entry.printed = Printed::Already;
+                entry.state = State::Printed;
             }
         } else if session.put_slur(at.part, from, to, &entry.exact.clone()) {
-            entry.printed = Printed::No;
+            entry.state = State::Own;
             done = Done::Written;
         } else {
             return Err("more than sixteen slurs are open there; no number is left for another".to_owned());
@@ -332,11 +352,12 @@ fn put_slurs(
     Ok(done)
 }
 
-fn is_slurred(
-    session: &mut Session<'_, '_>,
-    at: Found,
-    from: arcata_score::NoteId,
-    to: arcata_score::NoteId,
-) -> bool {
+fn is_slurred(session: &mut Session<'_, '_>, at: Found, from: NoteId, to: NoteId) -> bool {
     session.slurs(at.part).between(from, to).is_some()
+}
+
+/// The first note of the chord that a note belongs to.
+fn chord_head(part: &Part, note: NoteId) -> usize {
+    let head = part.notes[..=note.0 as usize].iter().rposition(|note| note.chord == ChordRole::Main);
+    head.unwrap_or_default()
 }

@@ -40,7 +40,7 @@ pub use format::{ReadError, ReadErrorKind, read, schema, write};
 pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
 pub use model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Printed, Question, ScoreIdentity,
-    Spot, Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Question, ScoreIdentity, Spot,
+    State, Taken, TakenKind, VERSION,
 };
 pub use wipe::{Wiped, wipe};

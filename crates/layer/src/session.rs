@@ -2,12 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use arcata_score::{Articulation, BowDirection, ChordRole, NoteId, Score};
+use arcata_score::{BowDirection, ChordRole, NoteId, Score};
 use arcata_xml::Document;
 
 use crate::address::{Addresses, Found};
 use crate::markup::{Piece, Surgery, node};
-use crate::model::{Entry, Exact, Mark, Spot, Taken, TakenKind};
+use crate::model::{Entry, Exact, Mark, Spot, State, Taken, TakenKind};
 use crate::slurs::{Slurs, Standing};
 
 /// A score that is worked on.
@@ -120,18 +120,20 @@ impl<'s, 'd> Session<'s, 'd> {
         }
     }
 
-    /// The bow mark on the stroke before a note, if it bears one.
+    /// How a hook or a retake was written when the layer was last applied, if it still stands so: what the
+    /// note before it said may have changed since.
+    pub(crate) fn standing_way(&mut self, entry: &Entry, at: Found) -> Option<BowDirection> {
+        let way = entry.written.filter(|_| entry.state != State::LeftOut)?;
+        self.has(at, &Piece::Bow(way)).then_some(way)
+    }
+
+    /// The bow mark on the note before a note, if it bears one.
     fn way_before(&mut self, at: Found) -> Option<BowDirection> {
-        let note = stroke_before(self.score(), at)?;
+        let note = note_before(self.score(), at)?;
         match self.bows(Found { part: at.part, note }).as_slice() {
             [only] => Some(*only),
             _ => None,
         }
-    }
-
-    /// Whether a note carries a breath mark already.
-    pub(crate) fn breathes(&self, at: Found) -> bool {
-        self.score().parts[at.part].note(at.note).articulations.has(Articulation::Breath)
     }
 }
 
@@ -141,9 +143,9 @@ pub(crate) struct SlurEnds {
     pub(crate) wanted: Option<(NoteId, NoteId)>,
 }
 
-/// The first note of the stroke before a note: the note before it in its voice, or the first note of the
-/// slur or the chain of ties that this one ends.
-fn stroke_before(score: &Score, at: Found) -> Option<NoteId> {
+/// The note before a note in its voice; of a chain of ties the first. Slurs do not count: they may be the
+/// layer's own, and what a hook means must not hang on whether they are there yet.
+fn note_before(score: &Score, at: Found) -> Option<NoteId> {
     let part = &score.parts[at.part];
     let note = part.note(at.note);
     let earlier = part.notes.iter().zip(0..).filter(|(other, _)| {
@@ -157,13 +159,7 @@ fn stroke_before(score: &Score, at: Found) -> Option<NoteId> {
     while let arcata_score::TieEnd::Joined(before) = part.note(first).tie.from_before {
         first = before;
     }
-    let last = part.note(first).onset;
-    let covering = part.slurs.iter().filter(|slur| {
-        let (start, end) = (part.note(slur.start), part.note(slur.end));
-        start.voice == note.voice && start.onset < last && end.onset >= last && end.onset < note.onset
-    });
-    let first_covered = covering.map(|slur| slur.start).min_by_key(|start| part.note(*start).onset);
-    Some(first_covered.unwrap_or(first))
+    Some(first)
 }
 
 /// The number of the slur element in a remembered text.

@@ -35,10 +35,6 @@ impl Slurs {
         self.standing.iter().rev().find(|slur| slur.from == from && slur.to == to).copied()
     }
 
-    pub(crate) fn count_between(&self, from: NoteId, to: NoteId) -> usize {
-        self.standing.iter().filter(|slur| slur.from == from && slur.to == to).count()
-    }
-
     pub(crate) fn add(&mut self, slur: Standing) {
         self.standing.push(slur);
     }

@@ -7,7 +7,7 @@ use crate::address::Found;
 use crate::apply::{LayerError, LeftOut, Trust, check_kinship};
 use crate::identity::Kinship;
 use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, Printed, TakenKind};
+use crate::model::{Entry, Layer, Mark, State, TakenKind};
 use crate::session::{Session, WAYS};
 
 /// A score without a layer.
@@ -37,7 +37,7 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
     layer.put_in_order();
     let mut session = Session::new(document, score);
     // The last mark put on is the first to go.
-    for entry in layer.entries.iter().rev() {
+    for entry in layer.entries.iter().rev().filter(|entry| entry.state != State::LeftOut) {
         match session.addresses.find(&entry.place) {
             Ok(at) => wiped.taken_off += usize::from(take_entry(&mut session, entry, at)),
             Err(why) => wiped.left_out.push(LeftOut { entry: entry.clone(), why: why.to_string() }),
@@ -50,7 +50,7 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
 /// Takes one entry off; says whether anything changed.
 fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
     let mut changed = false;
-    let own = entry.printed == Printed::No;
+    let own = entry.state == State::Own;
     let ends = session.slur_ends(entry, at).ok();
     if own {
         changed |= match &entry.mark {
@@ -76,7 +76,7 @@ fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
 }
 
 fn take_bow(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
-    let way = session.way(entry, at);
+    let way = session.standing_way(entry, at).or_else(|| session.way(entry, at));
     // What a hook stood for may have changed since; whatever bow mark stands there is then its.
     let guess = matches!(entry.mark, Mark::Hook { .. } | Mark::Retake { .. }).then_some(WAYS);
     let ways = way.into_iter().chain(guess.into_iter().flatten());
@@ -92,7 +92,7 @@ fn put_back(
     printed: Option<(NoteId, NoteId)>,
 ) -> bool {
     let mut changed = false;
-    let bowed = !session.bows(at).is_empty() && entry.printed == Printed::No;
+    let bowed = !session.bows(at).is_empty() && entry.state == State::Own;
     let mut ends = Vec::new();
     for taken in entry.took_off.iter().rev() {
         let way = match taken.kind {
@@ -110,7 +110,9 @@ fn put_back(
     if let (Some((from, to)), false) = (printed, ends.is_empty())
         && session.slurs(at.part).between(from, to).is_none()
     {
-        changed |= session.put_slur(at.part, from, to, &ends);
+        for pair in ends.chunks(2) {
+            changed |= session.put_slur(at.part, from, to, pair);
+        }
     }
     changed
 }

@@ -134,9 +134,12 @@ pub(super) struct EntryDocument {
     /// Whose it is, where it is not the layer's owner's.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) owner: Option<String>,
-    /// Whether the clean score has this very mark: it is neither written nor wiped.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub(super) already_printed: bool,
+    /// What became of it when the layer was applied; its mark is the layer's own unless written.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) state: Option<StateName>,
+    /// Which bow a hook or a retake without `bow` was written as.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) written: Option<BowName>,
     /// What printed marks gave way to this one.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) took_off: Vec<TakenDocument>,
@@ -213,6 +216,15 @@ pub(super) enum BowPlaceName {
     UpperHalf,
     Tip,
     Whole,
+}
+
+/// What became of a bowing.
+#[derive(Clone, Copy, Deserialize, Serialize, JsonSchema)]
+pub(super) enum StateName {
+    #[serde(rename = "printed")]
+    Printed,
+    #[serde(rename = "left out")]
+    LeftOut,
 }
 
 /// A printed mark that gave way.

@@ -8,10 +8,10 @@ use serde_json::error::Category;
 
 use super::document::{
     BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, LayerDocument, MarkName,
-    SpotDocument, TakenDocument, TakenName,
+    SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Printed, ScoreIdentity, Spot,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, ScoreIdentity, Spot, State,
     Taken, TakenKind, VERSION,
 };
 
@@ -192,7 +192,12 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
         mark,
         force: if document.anchor { Force::Anchor } else { Force::Mark },
         owner: document.owner,
-        printed: if document.already_printed { Printed::Already } else { Printed::No },
+        state: match document.state {
+            None => State::Own,
+            Some(StateName::Printed) => State::Printed,
+            Some(StateName::LeftOut) => State::LeftOut,
+        },
+        written: document.written.map(direction),
         took_off: document.took_off.into_iter().map(taken).collect(),
         exact: document.exact.into_iter().map(exact).collect(),
         other: document.other,
@@ -235,10 +240,7 @@ fn length(text: &str) -> Option<Length> {
 }
 
 fn mark(document: &EntryDocument) -> Result<Mark, Reason> {
-    let bow = document.bow.map(|bow| match bow {
-        BowName::Down => BowDirection::Down,
-        BowName::Up => BowDirection::Up,
-    });
+    let bow = document.bow.map(direction);
     let other_spot = |spot_document: &Option<SpotDocument>| spot_document.clone().map(spot).transpose();
     let to = || other_spot(&document.to)?.ok_or_else(|| "a slur needs \"to\", its last note".to_owned());
     Ok(match document.mark {
@@ -268,6 +270,13 @@ fn mark(document: &EntryDocument) -> Result<Mark, Reason> {
             Mark::SlurMoved { to: to()?, new_from, new_to }
         }
     })
+}
+
+fn direction(bow: BowName) -> BowDirection {
+    match bow {
+        BowName::Down => BowDirection::Down,
+        BowName::Up => BowDirection::Up,
+    }
 }
 
 fn bow_place(place: BowPlaceName) -> BowPlace {

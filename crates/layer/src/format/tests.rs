@@ -6,7 +6,7 @@ use serde_json::json;
 
 use super::{ReadErrorKind, read, write};
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Printed, Spot, Taken, TakenKind,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Spot, State, Taken, TakenKind,
 };
 
 fn pitch() -> impl Strategy<Value = Option<PitchName>> {
@@ -71,7 +71,7 @@ prop_compose! {
         part in "Violin I|P[12]|\\PC{0,4}",
         spot in spot(),
         mark in mark(),
-        flags in 0..4_u8,
+        flags in 0..6_u8,
         owner in prop::option::of("[a-z]{1,5}"),
         took_off in prop::collection::vec(exact(), 0..2),
         exact in prop::collection::vec(exact(), 0..2),
@@ -79,7 +79,8 @@ prop_compose! {
     ) -> Entry {
         let mut entry = Entry::new(Place { part, spot }, mark);
         entry.force = if flags & 1 == 1 { Force::Anchor } else { Force::Mark };
-        entry.printed = if flags & 2 == 2 { Printed::Already } else { Printed::No };
+        entry.state = [State::Own, State::Printed, State::LeftOut][usize::from(flags / 2)];
+        entry.written = (flags == 1).then_some(BowDirection::Up);
         entry.owner = owner;
         entry.took_off =
             took_off.into_iter().map(|exact| Taken { kind: TakenKind::SlurStop, exact }).collect();

@@ -5,10 +5,10 @@ use serde::Serialize;
 
 use super::document::{
     BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, MarkName, ScoreDocument,
-    SpotDocument, TakenDocument, TakenName,
+    SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, Place, Printed, Spot, Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, Place, Spot, State, Taken, TakenKind, VERSION,
 };
 
 /// The layer as JSON: entries in their order, each on a line of its own, with a newline at the end. The
@@ -104,7 +104,12 @@ fn entry(entry: &Entry) -> EntryDocument {
         new_to: None,
         anchor: entry.force == Force::Anchor,
         owner: entry.owner.clone(),
-        already_printed: entry.printed == Printed::Already,
+        state: match entry.state {
+            State::Own => None,
+            State::Printed => Some(StateName::Printed),
+            State::LeftOut => Some(StateName::LeftOut),
+        },
+        written: entry.written.map(bow_name),
         took_off: entry.took_off.iter().map(taken).collect(),
         exact: entry.exact.iter().map(exact).collect(),
         other: entry.other.clone(),

@@ -64,8 +64,10 @@ pub struct Entry {
     pub force: Force,
     /// Whose it is, where it is not the layer's owner's (after a merge).
     pub owner: Option<String>,
-    /// Whether the clean score has this very mark already: it is then neither written nor wiped.
-    pub printed: Printed,
+    /// What became of it when the layer was last applied.
+    pub state: State,
+    /// Which bow a hook or a retake was written as, where the entry itself does not say.
+    pub written: Option<BowDirection>,
     /// What printed marks gave way to this one, in the order they were taken off.
     pub took_off: Vec<Taken>,
     /// How the marks stood in the file that they were lifted from, in the order they are put on; empty
@@ -85,14 +87,16 @@ pub enum Force {
     Anchor,
 }
 
-/// Whether the score had the mark before the layer came.
+/// What became of an entry when its layer was applied.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Printed {
-    /// No: the mark is the layer's.
+pub enum State {
+    /// Its mark, where it stands in the score, is the layer's.
     #[default]
-    No,
-    /// Yes: it stays when the layer is wiped.
-    Already,
+    Own,
+    /// The score has this very mark anyway: it is neither written nor wiped.
+    Printed,
+    /// It was not applied, so that there is nothing to wipe.
+    LeftOut,
 }
 
 /// What can be decided about a note.
@@ -190,7 +194,8 @@ impl Entry {
             mark,
             force: Force::Mark,
             owner: None,
-            printed: Printed::No,
+            state: State::Own,
+            written: None,
             took_off: Vec::new(),
             exact: Vec::new(),
             other: Map::new(),
