@@ -26,6 +26,8 @@ pub(crate) enum Command {
     Review(ReviewArguments),
     /// Work out the bow of every string part: direction, link, place, seconds, cost
     Plan(PlanArguments),
+    /// Bowing layers: bowings kept apart from the score
+    Layer(crate::layer_command::LayerArguments),
 }
 
 /// What both commands ask.

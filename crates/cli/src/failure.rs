@@ -16,6 +16,9 @@ pub(crate) enum Failure {
     OneScore { count: usize },
     SameFile { path: PathBuf },
     Marks { why: String },
+    Sheet { why: String },
+    Stands { text: String, why: String },
+    Folder { path: PathBuf, why: String },
 }
 
 impl fmt::Display for Failure {
@@ -60,9 +63,15 @@ impl fmt::Display for Failure {
             }
             Self::SameFile { path } => write!(
                 f,
-                "{} is the score itself. Name another file with --out: your score is not written over.",
+                "{} is one of the files that are read. Name another file with --out: your file is not written over.",
                 path.display()
             ),
+            Self::Sheet { why } => write!(f, "No change sheet was written: {why}"),
+            Self::Stands { text, why } => write!(
+                f,
+                "--stands {text}: {why}. Write sections with their numbers, such as \"Vn1=7, Vn2=6, Va=5\"."
+            ),
+            Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
             Self::Marks { why } => write!(f, "The marks could not be added: {why}"),
         }
     }

@@ -77,6 +77,19 @@ pub(crate) fn read(path: &Path, most: usize) -> Result<Vec<u8>, String> {
     Ok(bytes)
 }
 
+/// What comes in at standard input, not more than `most`.
+pub(crate) fn standard_input(most: usize) -> Result<Vec<u8>, Failure> {
+    let failed = |why: String| Failure::Read { path: PathBuf::from("standard input"), why };
+    let mut bytes = Vec::new();
+    let limit = u64::try_from(most).unwrap_or(u64::MAX);
+    let read = std::io::stdin().lock().take(limit.saturating_add(1)).read_to_end(&mut bytes);
+    read.map_err(|error| failed(error.to_string()))?;
+    if bytes.len() > most {
+        return Err(failed(format!("more than the limit of {most} bytes")));
+    }
+    Ok(bytes)
+}
+
 /// A text file of settings.
 pub(crate) fn read_text(path: &Path) -> Result<String, String> {
     std::fs::read_to_string(path).map_err(|error| said(&error))
@@ -120,6 +133,11 @@ pub(crate) fn same(one: &Path, other: &Path) -> bool {
 /// Prints a result. A reader that has seen enough (`| head`) is no error.
 pub(crate) fn show(text: &str) {
     let _ = std::io::stdout().lock().write_all(text.as_bytes());
+}
+
+/// Says something beside the result, as it is.
+pub(crate) fn say(text: &str) {
+    eprint!("{text}");
 }
 
 /// Says what went wrong.

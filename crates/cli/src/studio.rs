@@ -6,6 +6,7 @@ use arcata_bow::plan::MarkReading;
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
+use arcata_layer::Layer;
 use arcata_score::{Length, Score};
 use arcata_xml::{Limits, ScoreFile};
 use rayon::prelude::*;
@@ -14,6 +15,9 @@ use crate::args::Shared;
 use crate::bars;
 use crate::failure::Failure;
 use crate::files;
+
+/// The largest layer file that is opened, in bytes; the reader of layers has a limit of its own.
+pub(crate) const LARGEST_LAYER: usize = 256 << 20;
 
 /// A score with the plans of its lines.
 pub(crate) struct Desk {
@@ -39,13 +43,14 @@ pub(crate) fn settings(line: &Line, profile: &Profile, marks: MarkReading) -> Pl
     PlanSettings { marks, ..profile.plan_settings(line.instrument) }
 }
 
-/// Reads a score and plans its lines.
-pub(crate) fn open(
-    path: &Path,
-    shared: &Shared,
-    profile: &Profile,
-    marks: MarkReading,
-) -> Result<Desk, Failure> {
+/// A score that was read.
+pub(crate) struct Opened {
+    pub(crate) file: ScoreFile,
+    pub(crate) score: Score,
+}
+
+/// Reads a score.
+pub(crate) fn open_score(path: &Path) -> Result<Opened, Failure> {
     let failed = |why: String| Failure::Read { path: path.to_owned(), why };
     let limits = Limits::default();
     let bytes = files::read(path, limits.max_bytes).map_err(failed)?;
@@ -56,6 +61,24 @@ pub(crate) fn open(
     {
         return Err(failed(problem.message.clone()));
     }
+    Ok(Opened { file, score })
+}
+
+/// Reads a bowing layer.
+pub(crate) fn read_layer(path: &Path) -> Result<Layer, Failure> {
+    let failed = |why: String| Failure::Read { path: path.to_owned(), why };
+    let bytes = files::read(path, LARGEST_LAYER).map_err(failed)?;
+    arcata_layer::read(&bytes).map_err(|error| failed(error.to_string()))
+}
+
+/// Reads a score and plans its lines.
+pub(crate) fn open(
+    path: &Path,
+    shared: &Shared,
+    profile: &Profile,
+    marks: MarkReading,
+) -> Result<Desk, Failure> {
+    let Opened { file, score } = open_score(path)?;
     let chosen = bars::parts(&score, &shared.part)?;
     let tempo = shared
         .tempo

@@ -7,6 +7,7 @@
 
 mod csv;
 mod json;
+pub mod library_view;
 pub mod plan_view;
 pub mod review_view;
 pub mod sheet;
@@ -15,7 +16,8 @@ pub mod summary;
 mod text;
 
 pub use csv::{findings_csv, strokes_csv, summary_csv};
-pub use json::{plan_json, plan_schema, review_json, review_schema};
+pub use json::{library_json, library_schema, plan_json, plan_schema, review_json, review_schema};
+pub use library_view::{LibraryView, library_csv, library_text};
 pub use plan_view::{AlternativeView, PlanView};
 pub use review_view::{FileView, ReviewView};
 pub use style::{Colour, Page};

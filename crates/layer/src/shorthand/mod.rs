@@ -27,4 +27,5 @@ pub use complaint::{Complaint, Gravity, Trouble};
 pub use enter::{Entered, enter, put};
 pub use from_layer::of_layer;
 pub use parser::{LARGEST_TEXT, LONGEST_LINE, read};
+pub use sections::parts_named;
 pub use syntax::*;

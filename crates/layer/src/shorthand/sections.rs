@@ -14,6 +14,23 @@ const ALL: &str = "all|tutti|strings|all strings|archi|gli archi|tous|les cordes
 const UPPER: &str = "upper strings|archi superiori|cordes aigues|hohe streicher";
 const LOWER: &str = "lower strings|low strings|archi gravi|cordes graves|tiefe streicher";
 
+/// The parts of a score that a typed name of a section means.
+///
+/// # Errors
+///
+/// No such section, or several for a name that means one.
+///
+/// ```
+/// # let text = arcata_testkit::musicxml("Viola: c'4 d' e' f'");
+/// # let document = arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap();
+/// let score = arcata_score::read(&document);
+/// assert_eq!(arcata_layer::shorthand::parts_named(&score, "Bratschen"), Ok(vec![0]));
+/// assert!(arcata_layer::shorthand::parts_named(&score, "Vn1").is_err());
+/// ```
+pub fn parts_named(score: &Score, name: &str) -> Result<Vec<usize>, Trouble> {
+    Sections::new(score).find(name)
+}
+
 /// The sections of a score, and the names that were looked up.
 pub(super) struct Sections<'s> {
     score: &'s Score,

@@ -1,6 +1,6 @@
 //! What one note's part of a change sheet says: what stands on the paper before and after.
 
-use arcata_layer::{Entry, Mark, Printed};
+use arcata_layer::{Entry, Mark, State};
 use arcata_score::BowDirection;
 
 /// What stands at a note on paper as one answer to one question.
@@ -40,11 +40,11 @@ pub(super) fn spared(mark: &Mark, printed: Option<BowDirection>) -> OnPaper {
 /// A slur: the layer's, else the printed one that the other side speaks of.
 pub(super) fn slur(entry: Option<&Entry>, other: Option<&Entry>) -> OnPaper {
     let speaks_of_printed = |entry: &Entry| {
-        entry.printed == Printed::Already
+        entry.state == State::Printed
             || matches!(entry.mark, Mark::SlurRemoved { .. } | Mark::SlurMoved { .. })
     };
     match entry {
-        Some(entry) if entry.printed == Printed::Already => OnPaper::PrintedSlur,
+        Some(entry) if entry.state == State::Printed => OnPaper::PrintedSlur,
         Some(entry) => match &entry.mark {
             Mark::SlurRemoved { .. } => OnPaper::Nothing,
             mark => OnPaper::Mark(mark.clone()),

@@ -239,7 +239,9 @@ fn librarian_pages(board: &mut Board, view: &SheetView) {
     for left in &librarian.not_carried {
         let line = format!("{}: {}; {}", left.place, left.mark, left.why);
         let indent = [0.0, 14.0];
-        for (index, part) in board.wrapped(Face::Regular, BODY, &line, board.width() - 14.0).iter().enumerate() {
+        for (index, part) in
+            board.wrapped(Face::Regular, BODY, &line, board.width() - 14.0).iter().enumerate()
+        {
             y = next_line(board, y, LINE);
             board.text(Face::Regular, BODY, board.left() + indent[index.min(1)], y, part);
         }

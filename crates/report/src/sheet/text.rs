@@ -77,7 +77,8 @@ pub(super) fn change_words(change: &ChangeView) -> String {
 fn librarian_text(out: &mut String, view: &SheetView, page: Page) {
     let librarian = &view.librarian;
     heading(out, view, "For the librarian", &time_words(librarian.seconds), page);
-    let width = librarian.sections.iter().map(|section| section.name.chars().count()).max().unwrap_or(7).max(7);
+    let width =
+        librarian.sections.iter().map(|section| section.name.chars().count()).max().unwrap_or(7).max(7);
     let head = format!(
         "\n{:<width$} {:>7} {:>9} {:>7} {:>7} {:>11}",
         "section", "write", "take off", "stands", "marks", "time"

@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot};
+use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot, State};
 use arcata_review::words::beat_text;
 use arcata_score::beats::beat_in_bar;
 use arcata_score::{BowDirection, ChordRole, Meter, NoteId, NoteKind, Score};
@@ -164,7 +164,11 @@ impl SheetView {
         let sections: Vec<SectionSheet> = maker.sections.into_values().collect();
         let librarian = librarian(input, &sections, maker.spared, maker.not_carried);
         Self {
-            work: score.title.clone().or_else(|| input.after.score.title.clone()).unwrap_or_else(|| "Untitled".into()),
+            work: score
+                .title
+                .clone()
+                .or_else(|| input.after.score.title.clone())
+                .unwrap_or_else(|| "Untitled".into()),
             composer: score.composer.clone(),
             before: input.before.map(side),
             after: side(input.after),
@@ -190,7 +194,8 @@ impl Side {
 
 fn side(layer: &Layer) -> Side {
     let known = [&layer.owner, &layer.ensemble, &layer.date];
-    let known: Vec<&str> = known.into_iter().map(|text| text.trim()).filter(|text| !text.is_empty()).collect();
+    let known: Vec<&str> =
+        known.into_iter().map(|text| text.trim()).filter(|text| !text.is_empty()).collect();
     let title = if layer.title.trim().is_empty() { "untitled layer" } else { layer.title.trim() };
     Side { title: title.to_owned(), about: known.join(", ") }
 }
@@ -282,9 +287,20 @@ impl Maker<'_> {
                 return;
             }
         };
+        if let Some(left) = after.filter(|after| after.state == State::LeftOut) {
+            self.not_carried.push(NotCarried {
+                place: place.to_string(),
+                mark: left.mark.words(),
+                why: "left out when the layer was applied, because it contradicts the score or another \
+                      entry; arcata layer check says which"
+                    .into(),
+            });
+            return;
+        }
         let printed = self.score.parts[found.part].note(found.note).bow_mark.map(|mark| mark.direction);
         let is_spared = after.filter(|after| {
-            matches!(after.mark, Mark::Down | Mark::Up) && self.input.spared.contains(&(found.part, found.note))
+            matches!(after.mark, Mark::Down | Mark::Up)
+                && self.input.spared.contains(&(found.part, found.note))
         });
         let (was, now) = match (question, is_spared) {
             (Question::Bow, Some(entry)) => {

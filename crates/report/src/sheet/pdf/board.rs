@@ -1,7 +1,7 @@
 //! Pages to draw on: text, rules and outlines, in points from the top left.
 
-use krilla::Document;
 use krilla::Data;
+use krilla::Document;
 use krilla::color::rgb;
 use krilla::geom::{PathBuilder, Point, Rect};
 use krilla::metadata::Metadata;
@@ -245,7 +245,8 @@ fn printable(text: &str) -> String {
 }
 
 fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &Drawing, regular: &Font, bold: &Font) {
-    let black = || Fill { paint: rgb::Color::black().into(), opacity: NormalizedF32::ONE, rule: FillRule::NonZero };
+    let black =
+        || Fill { paint: rgb::Color::black().into(), opacity: NormalizedF32::ONE, rule: FillRule::NonZero };
     match drawing {
         Drawing::Text { face, size, x, y, text } => {
             let font = match face {
@@ -292,7 +293,11 @@ fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &Drawing, regular: &
 
 fn stroked(surface: &mut krilla::surface::Surface<'_>, path: PathBuilder, weight: f32) {
     surface.set_fill(None);
-    surface.set_stroke(Some(Stroke { paint: rgb::Color::black().into(), width: weight, ..Stroke::default() }));
+    surface.set_stroke(Some(Stroke {
+        paint: rgb::Color::black().into(),
+        width: weight,
+        ..Stroke::default()
+    }));
     if let Some(path) = path.finish() {
         surface.draw_path(&path);
     }
