@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use super::signs;
 use super::text::summary;
-use super::view::{BarChanges, ChangeView, SectionSheet, SheetSign, SheetView, time_words};
+use super::view::{BarChanges, ChangeView, KEY, SectionSheet, SheetSign, SheetView, time_words};
 
 /// Sizes are in points and millimetres: the page is made to be printed, on A4 and Letter alike.
 const STYLE: &str = "\
@@ -16,12 +16,13 @@ body{margin:0;background:#fff;color:var(--ink);font:11pt/1.35 'Noto Sans','Sourc
 header{display:flex;flex-wrap:wrap;align-items:baseline;justify-content:space-between;gap:0 6mm;border-bottom:1.5pt solid var(--ink);padding-bottom:1.5mm}
 h1{font-size:20pt;line-height:1.2;margin:0}
 .count{font-weight:700}
-.about{margin:1.5mm 0 4mm;color:var(--faint);font-size:9.5pt}
+.about{margin:1.5mm 0;color:var(--faint);font-size:9.5pt}
 .about b{color:var(--ink);font-weight:400}
 .bars{columns:2;column-gap:9mm}
 .bar{break-inside:avoid;display:grid;grid-template-columns:13mm 1fr;border-bottom:.5pt solid var(--rule);padding:.8mm 0}
-.bar h2{font-size:13pt;line-height:1.3;margin:0}
-.mark{display:inline-block;border:1pt solid var(--ink);font-size:9pt;font-weight:700;padding:0 1mm;margin-right:1mm}
+.bar h2{font-size:13pt;line-height:14.8pt;margin:0}
+.marked ul{padding-top:5.6mm}
+.mark{display:table;border:1pt solid var(--ink);font-size:9pt;line-height:1.25;font-weight:700;padding:0 1mm;margin:.6mm 0}
 .bar ul{list-style:none;margin:0;padding:0}
 .bar li{display:grid;grid-template-columns:14mm 6mm 1fr;align-items:start}
 .beat{font-variant-numeric:tabular-nums}
@@ -94,6 +95,7 @@ fn section_html(out: &mut String, view: &SheetView, section: &SectionSheet) {
     out.push_str("<section class=\"page\">\n");
     let count = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
     head(out, view, &section.name, &count);
+    let _ = writeln!(out, "<p class=\"about\">{KEY}</p>");
     out.push_str("<div class=\"bars\">\n");
     section.bars.iter().for_each(|bar| bar_html(out, bar));
     out.push_str("</div>\n</section>\n");
@@ -103,12 +105,19 @@ fn bar_html(out: &mut String, bar: &BarChanges) {
     let rehearsal = bar.rehearsal.as_ref();
     let rehearsal =
         rehearsal.map_or(String::new(), |mark| format!("<span class=\"mark\">{}</span>", escaped(mark)));
-    let _ = write!(out, "<div class=\"bar\"><h2>{rehearsal}{}</h2><ul>", escaped(&bar.bar));
-    bar.changes.iter().for_each(|change| change_html(out, change));
+    let _ = write!(
+        out,
+        "<div class=\"bar{}\"><h2>{rehearsal}{}</h2><ul>",
+        if bar.rehearsal.is_some() { " marked" } else { "" },
+        escaped(&bar.bar)
+    );
+    for (change, beat) in bar.with_beats() {
+        change_html(out, change, beat);
+    }
     out.push_str("</ul></div>\n");
 }
 
-fn change_html(out: &mut String, change: &ChangeView) {
+fn change_html(out: &mut String, change: &ChangeView, beat: &str) {
     let sign = change.sign.map_or(String::new(), sign_html);
     let which = change.which.as_ref().map_or(String::new(), |which| format!(", {}", escaped(which)));
     let was = change.was.as_ref();
@@ -116,7 +125,7 @@ fn change_html(out: &mut String, change: &ChangeView) {
     let _ = write!(
         out,
         "<li><span class=\"beat\">{}</span><span>{sign}</span><span>{}{which}{was}</span></li>",
-        escaped(&change.beat),
+        escaped(beat),
         escaped(&change.words)
     );
 }

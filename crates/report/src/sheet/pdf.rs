@@ -6,7 +6,7 @@ use std::fmt;
 
 use super::signs;
 use super::text::summary;
-use super::view::{BarChanges, SectionSheet, SheetView, time_words};
+use super::view::{BarChanges, KEY, SectionSheet, SheetView, time_words};
 use board::{Board, Face, POINTS_A_MILLIMETRE};
 
 /// The paper.
@@ -86,6 +86,8 @@ fn section_pages(board: &mut Board, view: &SheetView, section: &SectionSheet) {
     let count = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
     board.start_section(&section.name, &view.work);
     let mut top = head(board, view, &section.name, &count);
+    board.text(Face::Regular, SMALL, board.left(), top, KEY);
+    top += 8.0;
     let column = (board.width() - GUTTER) / 2.0;
     let blocks: Vec<Block<'_>> = section.bars.iter().map(|bar| Block::new(board, bar, column)).collect();
     let mut rest = blocks.as_slice();
@@ -166,21 +168,21 @@ impl<'v> Block<'v> {
             })
             .collect();
         let count: usize = lines.iter().map(Vec::len).sum();
-        let rehearsal = if bar.rehearsal.is_some() { LINE } else { 0.0 };
-        Self { bar, lines, height: points(count) * LINE + 4.0 + rehearsal }
+        let rehearsal = if bar.rehearsal.is_some() { LINE + 2.0 } else { 0.0 };
+        Self { bar, lines, height: points(count) * LINE + 5.0 + rehearsal }
     }
 
     fn draw(&self, board: &mut Board, left: f32, top: f32, column: f32) {
-        let mut y = top + LINE - 3.0;
+        let mut y = top + LINE - 2.0;
         if let Some(rehearsal) = &self.bar.rehearsal {
             let shown = board.clipped(Face::Bold, SMALL, rehearsal, column);
             board.boxed(Face::Bold, SMALL, left, y, &shown);
-            y += LINE;
+            y += LINE + 2.0;
         }
         let label = board.clipped(Face::Bold, BAR, &self.bar.bar, BEAT - 4.0);
         board.text(Face::Bold, BAR, left, y, &label);
-        for (change, lines) in self.bar.changes.iter().zip(&self.lines) {
-            board.text(Face::Regular, BODY, left + BEAT, y, &change.beat);
+        for ((change, beat), lines) in self.bar.with_beats().zip(&self.lines) {
+            board.text(Face::Regular, BODY, left + BEAT, y, beat);
             if let Some(sign) = change.sign {
                 board.outline(signs::outline(sign), left + SIGN, y - 8.6, 1.0);
             }

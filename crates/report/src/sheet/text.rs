@@ -48,9 +48,9 @@ fn section_text(out: &mut String, view: &SheetView, section: &SectionSheet, page
         if let Some(letter) = &bar.rehearsal {
             let _ = writeln!(out, "{}", page.ink(Ink::Strong, &format!("[{letter}]")));
         }
-        for (index, change) in bar.changes.iter().enumerate() {
+        for (index, (change, beat)) in bar.with_beats().enumerate() {
             let label = if index == 0 { bar.bar.as_str() } else { "" };
-            let first = format!("{label:>6}  {:<8}", change.beat);
+            let first = format!("{label:>6}  {beat:<8}");
             let _ = writeln!(out, "{}", page.fill(&change_words(change), &first, &" ".repeat(18)));
         }
     }

@@ -81,6 +81,19 @@ pub struct BarChanges {
     pub changes: Vec<ChangeView>,
 }
 
+/// How a section's page is read.
+pub(super) const KEY: &str = "Bars in bold, then the beat.";
+
+impl BarChanges {
+    /// The changes with their beats, each beat said once.
+    pub(super) fn with_beats(&self) -> impl Iterator<Item = (&ChangeView, &str)> {
+        self.changes.iter().enumerate().map(|(index, change)| {
+            let before = index.checked_sub(1).map(|before| self.changes[before].beat.as_str());
+            (change, if before == Some(change.beat.as_str()) { "" } else { change.beat.as_str() })
+        })
+    }
+}
+
 /// One change at one note.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ChangeView {
@@ -303,11 +316,14 @@ impl Maker<'_> {
                 && self.input.spared.contains(&(found.part, found.note))
         });
         let (was, now) = match (question, is_spared) {
-            (Question::Bow, Some(entry)) => {
+            // What stands there already is left: taking it off would be work for nothing.
+            (Question::Bow, Some(entry))
+                if changes::bow(before, printed) != OnPaper::Mark(entry.mark.clone()) =>
+            {
                 self.spared += 1;
                 (changes::bow(before, printed), changes::spared(&entry.mark, printed))
             }
-            (Question::Bow, None) => (changes::bow(before, printed), changes::bow(after, printed)),
+            (Question::Bow, _) => (changes::bow(before, printed), changes::bow(after, printed)),
             (Question::Slur(_), _) => (changes::slur(before, after), changes::slur(after, before)),
             _ => (changes::other(before), changes::other(after)),
         };
