@@ -23,11 +23,15 @@
 
 mod address;
 mod apply;
+mod carry;
+mod check;
+mod compare;
 mod format;
 pub mod identity;
 mod lift;
 mod marks;
 mod markup;
+mod merge;
 mod model;
 mod session;
 pub mod shorthand;
@@ -36,9 +40,13 @@ mod wipe;
 
 pub use address::{Addresses, Found, NotFound};
 pub use apply::{Applied, LayerError, LeftOut, Trust, apply};
+pub use carry::{Carried, Doubt, Doubtful, Orphan, carry};
+pub use check::{Remark, RemarkKind, check};
+pub use compare::{Difference, compare};
 pub use format::{ReadError, ReadErrorKind, read, schema, write};
 pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
+pub use merge::{MergeRule, Merged, merge, settle};
 pub use model::{
     BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Question, ScoreIdentity, Spot,
     State, Taken, TakenKind, VERSION,

@@ -145,7 +145,7 @@ pub(crate) struct SlurEnds {
 
 /// The note before a note in its voice; of a chain of ties the first. Slurs do not count: they may be the
 /// layer's own, and what a hook means must not hang on whether they are there yet.
-fn note_before(score: &Score, at: Found) -> Option<NoteId> {
+pub(crate) fn note_before(score: &Score, at: Found) -> Option<NoteId> {
     let part = &score.parts[at.part];
     let note = part.note(at.note);
     let earlier = part.notes.iter().zip(0..).filter(|(other, _)| {

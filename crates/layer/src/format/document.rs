@@ -39,6 +39,9 @@ pub(super) struct LayerDocument {
     /// What a merge could not decide.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) conflicts: Vec<ConflictDocument>,
+    /// Entries whose notes a revision has taken away.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) orphans: Vec<EntryDocument>,
     #[serde(flatten)]
     pub(super) other: Map<String, Value>,
 }

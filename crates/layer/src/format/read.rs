@@ -142,6 +142,7 @@ pub fn read(bytes: &[u8]) -> Result<Layer, ReadError> {
         parts: document.parts,
         entries: entries(document.entries)?,
         conflicts: document.conflicts.into_iter().map(conflict).collect::<Result<_, _>>()?,
+        orphans: entries(document.orphans)?,
         other: document.other,
     };
     layer.put_in_order();

@@ -105,6 +105,7 @@ prop_compose! {
             first_owner: "leader".into(),
             second_owner: "guest".into(),
         }));
+        layer.orphans.extend(layer.entries.first().cloned());
         layer.other.insert("colour".into(), json!("green"));
         layer.score.other.insert("edition".into(), json!({"plate": 7}));
         layer.put_in_order();
@@ -124,7 +125,7 @@ proptest! {
     fn every_entry_has_a_line_of_its_own(layer in layer()) {
         let text = write(&layer);
         let lines = text.lines().filter(|line| line.starts_with("{\"part\":")).count();
-        prop_assert_eq!(lines, layer.entries.len() + layer.conflicts.len());
+        prop_assert_eq!(lines, layer.entries.len() + layer.conflicts.len() + layer.orphans.len());
     }
 
     #[test]

@@ -45,6 +45,9 @@ pub fn write(layer: &Layer) -> String {
     if !layer.conflicts.is_empty() {
         lines(&mut out, "conflicts", &layer.conflicts.iter().map(conflict).collect::<Vec<_>>());
     }
+    if !layer.orphans.is_empty() {
+        lines(&mut out, "orphans", &layer.orphans.iter().map(entry).collect::<Vec<_>>());
+    }
     lines(&mut out, "entries", &layer.entries.iter().map(entry).collect::<Vec<_>>());
     // The entries are the last field: no comma behind them.
     out.truncate(out.len() - 2);

@@ -34,6 +34,8 @@ pub struct Layer {
     pub entries: Vec<Entry>,
     /// What a merge could not decide: both wishes are kept until somebody does.
     pub conflicts: Vec<Conflict>,
+    /// Entries whose notes a revision has taken away, with the addresses they had: kept for a later one.
+    pub orphans: Vec<Entry>,
     /// Fields that this version does not know, kept as they are.
     pub other: Map<String, Value>,
 }
@@ -304,10 +306,12 @@ impl Layer {
     pub fn put_in_order(&mut self) {
         let parts = std::mem::take(&mut self.parts);
         let rank = |part: &str| parts.iter().position(|known| known == part).unwrap_or(parts.len());
-        self.entries.sort_by(|one, other| {
-            let key = |entry: &Entry| (rank(&entry.place.part), entry.place.clone());
-            key(one).cmp(&key(other)).then_with(|| one.mark.cmp(&other.mark))
-        });
+        for entries in [&mut self.entries, &mut self.orphans] {
+            entries.sort_by(|one, other| {
+                let key = |entry: &Entry| (rank(&entry.place.part), entry.place.clone());
+                key(one).cmp(&key(other)).then_with(|| one.mark.cmp(&other.mark))
+            });
+        }
         self.conflicts.sort_by(|one, other| {
             let key = |conflict: &Conflict| (rank(&conflict.place.part), conflict.place.clone());
             key(one).cmp(&key(other))
