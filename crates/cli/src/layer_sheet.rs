@@ -5,7 +5,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arcata_bow::{Line, LineOptions, Profile, Reading};
-use arcata_layer::{Addresses, Layer, shorthand};
+use arcata_layer::identity::{self, Kinship};
+use arcata_layer::{Addresses, Layer, Trust, shorthand, wipe};
 use arcata_report::sheet::{
     CopyingSettings, PageEnd, Paper, SYMPHONY_STANDS, SheetInput, SheetView, marks_that_come_anyway,
     sheet_html, sheet_pdf, sheet_text,
@@ -14,6 +15,7 @@ use arcata_score::{Instrument, NoteId, Score};
 use clap::{Args, ValueEnum};
 
 use crate::failure::Failure;
+use crate::studio::Opened;
 use crate::{files, studio};
 
 #[derive(Debug, Args)]
@@ -63,9 +65,12 @@ enum PaperSize {
 
 pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
     let format = format(arguments)?;
-    let opened = studio::open_score(&arguments.score)?;
+    let mut opened = studio::open_score(&arguments.score)?;
     let after = studio::read_layer(&arguments.layer)?;
     let before = arguments.before.as_deref().map(studio::read_layer).transpose()?;
+    for layer in [Some(&after), before.as_ref()].into_iter().flatten() {
+        opened = without(opened, layer)?;
+    }
     let addresses = Addresses::new(&opened.score);
     let spared = if arguments.least { spared(&addresses, &after)? } else { BTreeSet::new() };
     let stands = stands(&opened.score, arguments.stands.as_deref())?;
@@ -111,6 +116,33 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         None => files::show(&String::from_utf8_lossy(&bytes)),
     }
     Ok(ExitCode::SUCCESS)
+}
+
+/// The score without a layer that is on it.
+fn without(opened: Opened, layer: &Layer) -> Result<Opened, Failure> {
+    let document = opened.file.document();
+    match identity::kinship(layer, document, &opened.score) {
+        Kinship::Unbound | Kinship::Clean => return Ok(opened),
+        Kinship::OtherMusic => {
+            files::complain(&format!(
+                "the layer \"{}\" was made for other music than this score's; what finds no note is listed on \
+                 the librarian's page. Carry the layer over to this score first.",
+                layer.title
+            ));
+            return Ok(opened);
+        }
+        Kinship::SameMusic => {}
+    }
+    // The very music with other bytes: the layer may be on it, or another one.
+    let failed = |why: String| Failure::Sheet { why };
+    let wiped =
+        wipe(document, &opened.score, layer, Trust::OwnScore).map_err(|error| failed(error.to_string()))?;
+    if wiped.edits.edits().is_empty() {
+        return Ok(opened);
+    }
+    let bytes = document.apply(&wiped.edits).map_err(|error| failed(error.to_string()))?;
+    let bytes = opened.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
+    studio::open_bytes(bytes).map_err(failed)
 }
 
 fn format(arguments: &SheetArguments) -> Result<SheetFormat, Failure> {

@@ -52,16 +52,20 @@ pub(crate) struct Opened {
 /// Reads a score.
 pub(crate) fn open_score(path: &Path) -> Result<Opened, Failure> {
     let failed = |why: String| Failure::Read { path: path.to_owned(), why };
-    let limits = Limits::default();
-    let bytes = files::read(path, limits.max_bytes).map_err(failed)?;
-    let file = arcata_xml::open_score(bytes, &limits).map_err(|error| failed(error.to_string()))?;
+    let bytes = files::read(path, Limits::default().max_bytes).map_err(failed)?;
+    open_bytes(bytes).map_err(failed)
+}
+
+/// Reads the bytes of a score.
+pub(crate) fn open_bytes(bytes: Vec<u8>) -> Result<Opened, String> {
+    let file = arcata_xml::open_score(bytes, &Limits::default()).map_err(|error| error.to_string())?;
     let score = arcata_score::read(file.document());
-    if let Some(problem) =
-        score.problems.iter().find(|problem| problem.kind == arcata_score::ProblemKind::NotAScore)
-    {
-        return Err(failed(problem.message.clone()));
+    let not_a_score =
+        score.problems.iter().find(|problem| problem.kind == arcata_score::ProblemKind::NotAScore);
+    match not_a_score {
+        Some(problem) => Err(problem.message.clone()),
+        None => Ok(Opened { file, score }),
     }
-    Ok(Opened { file, score })
 }
 
 /// Reads a bowing layer.

@@ -108,14 +108,17 @@ fn marks(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<(), Failed> {
         if comma && !begins_mark(&next) {
             break;
         }
-        if !said.take_anchor(&mut next) && !one_mark(&mut next, said)? {
+        // Before a place the word belongs to what follows.
+        let anchors = is_anchor_behind(&next) && said.take_anchor(&mut next);
+        if !anchors && !one_mark(&mut next, said)? {
             break;
         }
         *cursor = next;
         count += 1;
     }
     let goes_on = matches!(cursor.kind(0), None | Some(Kind::Comma | Kind::Semicolon));
-    if count == 0 || !(goes_on || begins_place(cursor)) {
+    let anchor = cursor.word(0).is_some_and(|word| plays(word, Role::Anchor));
+    if count == 0 || !(goes_on || anchor || begins_place(cursor)) {
         let suggestion = cursor.word(0).and_then(nearest_mark);
         return Err(
             cursor.expected(if count == 0 { A_MARK } else { "another mark or a separator" }, suggestion)
@@ -129,9 +132,16 @@ fn begins_mark(cursor: &Cursor<'_, '_>) -> bool {
         Some(Kind::DownSign | Kind::UpSign) => true,
         // A text behind a comma could be a section's name: it is one only before a colon.
         Some(Kind::Quoted(_)) => cursor.kind(1) != Some(&Kind::Colon),
-        Some(Kind::Word(_)) => mark(&cursor.words()).is_some(),
+        Some(Kind::Word(_)) => is_anchor_behind(cursor) || mark(&cursor.words()).is_some(),
         _ => false,
     }
+}
+
+/// Whether the word for an anchor comes next and no place of its own behind it.
+fn is_anchor_behind(cursor: &Cursor<'_, '_>) -> bool {
+    let mut next = cursor.clone();
+    next.at += 1;
+    cursor.word(0).is_some_and(|word| plays(word, Role::Anchor)) && !begins_place(&next)
 }
 
 /// Reads a mark, if one comes next.

@@ -266,3 +266,64 @@ proptest! {
         prop_assert_eq!(again.to_string(), printed);
     }
 }
+
+/// The manual's page: every block and every row of its examples is what the reader does.
+#[test]
+fn the_examples_of_the_manual_hold() {
+    let page = include_str!("../../../../docs/manual/shorthand.md");
+    let block = page.split("```shorthand\n").nth(1).and_then(|rest| rest.split("```").next()).unwrap();
+    assert!(canonical(block).contains("Vn1: 37/3 down"));
+    let rows = |heading: &str| -> Vec<(String, String)> {
+        let section = page.split(heading).nth(1).unwrap().split("\n## ").next().unwrap();
+        let rows = section.lines().filter(|line| line.starts_with("| `"));
+        rows.map(|row| {
+            let (typed, told) = row.trim_matches(['|', ' ']).split_once(" | ").unwrap();
+            (typed.trim_matches('`').to_owned(), told.trim_matches('`').to_owned())
+        })
+        .collect()
+    };
+    let examples = rows("## Examples");
+    assert!(examples.len() >= 8);
+    for (typed, printed) in examples {
+        assert_eq!(canonical(&typed), printed, "{typed}");
+    }
+    let troubles = rows("## Troubles");
+    assert!(troubles.len() >= 4);
+    for (typed, told) in troubles {
+        assert_eq!(complaints(&typed), [told], "{typed}");
+    }
+    // The tables of places and marks: what is set in code there can be typed, each in its place.
+    let tables = page.split("## A line").nth(1).unwrap().split("## The grammar").next().unwrap();
+    let (places, marks) = tables.split_once("| mark | typed |").unwrap();
+    let codes = |table: &str, column: usize| -> Vec<String> {
+        let cells =
+            table.lines().filter(|row| row.starts_with("| ")).filter_map(|row| row.split(" | ").nth(column));
+        cells
+            .flat_map(|cell| cell.split('`').skip(1).step_by(2).map(str::to_owned).collect::<Vec<_>>())
+            .collect()
+    };
+    let is_place = |typed: &str| {
+        typed.starts_with(['3', '4', '/'])
+            || ["m", "b", "T", "mes"].iter().any(|word| {
+                let rest = typed.strip_prefix(word).unwrap_or("-");
+                rest.starts_with(['.', '3', ' ']) || typed.starts_with("bar ") || typed.starts_with("batt")
+            })
+    };
+    let mut tried = 0;
+    for typed in codes(places, 0) {
+        let text = if is_place(&typed) { format!("9 up, {typed} up") } else { format!("{typed} 37 up") };
+        assert_eq!(complaints(&text), Vec::<String>::new(), "{text}");
+        assert!(!canonical(&text).contains('"') || typed.contains("X1"), "{text}");
+        tried += 1;
+    }
+    for typed in codes(marks, 1) {
+        let text = if typed.contains(|letter: char| letter.is_ascii_digit()) {
+            typed
+        } else {
+            format!("37 {typed}")
+        };
+        assert_eq!(complaints(&text), Vec::<String>::new(), "{text}");
+        tried += 1;
+    }
+    assert!(tried > 80, "{tried}");
+}

@@ -21,7 +21,7 @@ h1{font-size:20pt;line-height:1.2;margin:0}
 .bars{columns:2;column-gap:9mm}
 .bar{break-inside:avoid;display:grid;grid-template-columns:13mm 1fr;border-bottom:.5pt solid var(--rule);padding:.8mm 0}
 .bar h2{font-size:13pt;line-height:14.8pt;margin:0}
-.marked ul{padding-top:5.6mm}
+.bar.marked ul{padding-top:5.6mm}
 .mark{display:table;border:1pt solid var(--ink);font-size:9pt;line-height:1.25;font-weight:700;padding:0 1mm;margin:.6mm 0}
 .bar ul{list-style:none;margin:0;padding:0}
 .bar li{display:grid;grid-template-columns:14mm 6mm 1fr;align-items:start}

@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot, State};
+use arcata_layer::{Addresses, Difference, Entry, Layer, Mark, Place, Question, Spot, State, compare};
 use arcata_review::words::beat_text;
 use arcata_score::beats::beat_in_bar;
 use arcata_score::{BowDirection, ChordRole, Meter, NoteId, NoteKind, Score};
@@ -255,15 +255,22 @@ struct Maker<'a> {
 
 impl Maker<'_> {
     fn compare(&mut self) {
-        let key = |entry: &Entry| (entry.place.clone(), entry.mark.question());
-        let of = |layer: &Layer| -> BTreeMap<(Place, Question), Entry> {
-            layer.entries.iter().map(|entry| (key(entry), entry.clone())).collect()
-        };
-        let before = self.input.before.map(of).unwrap_or_default();
-        let after = of(self.input.after);
-        let keys: BTreeSet<&(Place, Question)> = before.keys().chain(after.keys()).collect();
-        for key in keys {
-            self.change(&key.0, &key.1, before.get(key), after.get(key));
+        let after = self.input.after;
+        for entry in &after.entries {
+            if let Err(why) = self.input.addresses.find(&entry.place) {
+                self.leave(entry, why.to_string());
+            } else if entry.state == State::LeftOut {
+                let why = "left out when the layer was applied, because it contradicts the score or another \
+                           entry; arcata layer check says which";
+                self.leave(entry, why.into());
+            }
+        }
+        for orphan in &after.orphans {
+            self.leave(orphan, "it found no note when the layer was carried over to this score".into());
+        }
+        let nothing = Layer::default();
+        for difference in compare(self.input.before.unwrap_or(&nothing), after) {
+            self.change(&difference);
         }
         for conflict in &self.input.after.conflicts {
             let said = |entries: &[Entry]| -> String {
@@ -285,29 +292,21 @@ impl Maker<'_> {
         self.not_carried.extend(self.input.not_carried.iter().cloned());
     }
 
-    fn change(&mut self, place: &Place, question: &Question, before: Option<&Entry>, after: Option<&Entry>) {
-        let found = match self.input.addresses.find(place) {
-            Ok(found) => found,
-            Err(why) => {
-                // What only the old state wanted, and no part has, needs no hand.
-                if let Some(after) = after {
-                    self.not_carried.push(NotCarried {
-                        place: place.to_string(),
-                        mark: after.mark.words(),
-                        why: why.to_string(),
-                    });
-                }
-                return;
-            }
-        };
-        if let Some(left) = after.filter(|after| after.state == State::LeftOut) {
-            self.not_carried.push(NotCarried {
-                place: place.to_string(),
-                mark: left.mark.words(),
-                why: "left out when the layer was applied, because it contradicts the score or another \
-                      entry; arcata layer check says which"
-                    .into(),
-            });
+    fn leave(&mut self, entry: &Entry, why: String) {
+        let (place, mark) = (entry.place.to_string(), entry.mark.words());
+        self.not_carried.push(NotCarried { place, mark, why });
+    }
+
+    fn change(&mut self, difference: &Difference) {
+        let Difference { place, question, before, after } = difference;
+        let Ok(found) = self.input.addresses.find(place) else { return };
+        if let [_, second, ..] = after.as_slice() {
+            // Which of them is meant only a person can say.
+            let others: Vec<String> = after.iter().map(|entry| entry.mark.words()).collect();
+            return self.leave(second, format!("the layer says several things here: {}", others.join(", ")));
+        }
+        let (before, after) = (before.first(), after.first());
+        if after.is_some_and(|after| after.state == State::LeftOut) {
             return;
         }
         let printed = self.score.parts[found.part].note(found.note).bow_mark.map(|mark| mark.direction);
