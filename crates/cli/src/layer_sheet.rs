@@ -79,7 +79,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         Some(seconds) => settings.with_seconds_a_mark(seconds),
         None => settings,
     };
-    let view = SheetView::new(&SheetInput {
+    let mut view = SheetView::new(&SheetInput {
         addresses: &addresses,
         before: before.as_ref(),
         after: &after,
@@ -88,6 +88,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         spared,
         not_carried: Vec::new(),
     });
+    name_states(&mut view, arguments);
     let bytes = match format {
         SheetFormat::Html => sheet_html(&view).into_bytes(),
         SheetFormat::Pdf => {
@@ -116,6 +117,17 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         None => files::show(&String::from_utf8_lossy(&bytes)),
     }
     Ok(ExitCode::SUCCESS)
+}
+
+/// Two states of one layer bear one title: their files tell them apart.
+fn name_states(view: &mut SheetView, arguments: &SheetArguments) {
+    let Some((before, path)) = view.before.as_mut().zip(arguments.before.as_ref()) else { return };
+    if *before == view.after {
+        for (side, path) in [(before, path), (&mut view.after, &arguments.layer)] {
+            let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy();
+            side.about = if side.about.is_empty() { name.into() } else { format!("{}, {name}", side.about) };
+        }
+    }
 }
 
 /// The score without a layer that is on it.
