@@ -35,6 +35,7 @@ mod merge;
 mod model;
 mod session;
 mod slurs;
+mod spread;
 mod wipe;
 
 pub use address::{Addresses, Found, NotFound};
@@ -50,4 +51,5 @@ pub use model::{
     BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Question, ScoreIdentity, Spot,
     State, Taken, TakenKind, VERSION,
 };
+pub use spread::{LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread};
 pub use wipe::{Wiped, wipe};
