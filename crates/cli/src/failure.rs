@@ -16,6 +16,9 @@ pub(crate) enum Failure {
     OneScore { count: usize },
     SameFile { path: PathBuf },
     Marks { why: String },
+    Layer { path: PathBuf, why: String },
+    Locked { path: PathBuf },
+    Changed { path: PathBuf },
 }
 
 impl fmt::Display for Failure {
@@ -60,7 +63,19 @@ impl fmt::Display for Failure {
             }
             Self::SameFile { path } => write!(
                 f,
-                "{} is the score itself. Name another file with --out: your score is not written over.",
+                "{} is read by this command. Name another file: it is not written over.",
+                path.display()
+            ),
+            Self::Layer { path, why } => write!(f, "{}: {why}.", path.display()),
+            Self::Locked { path } => write!(
+                f,
+                "{} is being written by another program, for ten seconds now. Nothing was written; try again.",
+                path.display()
+            ),
+            Self::Changed { path } => write!(
+                f,
+                "{} was changed by somebody else since it was read. Nothing was written over; run the \
+                 command again.",
                 path.display()
             ),
             Self::Marks { why } => write!(f, "The marks could not be added: {why}"),
