@@ -33,6 +33,7 @@ fn pages() -> Result<BTreeMap<String, String>> {
         ("review", arcata_report::review_schema()),
         ("plan", arcata_report::plan_schema()),
         ("library", arcata_report::library_schema()),
+        ("layer", arcata_layer::schema()),
     ];
     for (name, schema) in schemas {
         let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;

@@ -19,6 +19,9 @@ pub(crate) enum Failure {
     Sheet { why: String },
     Stands { text: String, why: String },
     Folder { path: PathBuf, why: String },
+    Layer { path: PathBuf, why: String },
+    Locked { path: PathBuf },
+    Changed { path: PathBuf },
 }
 
 impl fmt::Display for Failure {
@@ -63,7 +66,19 @@ impl fmt::Display for Failure {
             }
             Self::SameFile { path } => write!(
                 f,
-                "{} is one of the files that are read. Name another file with --out: your file is not written over.",
+                "{} is read by this command. Name another file: it is not written over.",
+                path.display()
+            ),
+            Self::Layer { path, why } => write!(f, "{}: {why}.", path.display()),
+            Self::Locked { path } => write!(
+                f,
+                "{} is being written by another program, for ten seconds now. Nothing was written; try again.",
+                path.display()
+            ),
+            Self::Changed { path } => write!(
+                f,
+                "{} was changed by somebody else since it was read. Nothing was written over; run the \
+                 command again.",
                 path.display()
             ),
             Self::Sheet { why } => write!(f, "No change sheet was written: {why}"),

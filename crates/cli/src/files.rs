@@ -1,4 +1,4 @@
-//! The only place that opens, lists and writes files, and prints.
+//! The only place that opens and lists files, and prints.
 #![expect(clippy::disallowed_methods, reason = "the command line is where files are opened")]
 #![expect(clippy::disallowed_macros, reason = "the command line is where text is printed")]
 
@@ -93,33 +93,6 @@ pub(crate) fn standard_input(most: usize) -> Result<Vec<u8>, Failure> {
 /// A text file of settings.
 pub(crate) fn read_text(path: &Path) -> Result<String, String> {
     std::fs::read_to_string(path).map_err(|error| said(&error))
-}
-
-/// Writes a file whole: beside the target, then renamed over it, so that the old one stays until the
-/// new one is complete.
-pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
-    let failed = |why: String| Failure::Write { path: path.to_owned(), why };
-    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let mut beside = tempfile::NamedTempFile::new_in(folder).map_err(|error| failed(error.to_string()))?;
-    beside.write_all(bytes).map_err(|error| failed(error.to_string()))?;
-    beside.as_file().sync_all().map_err(|error| failed(error.to_string()))?;
-    open_to_readers(beside.as_file(), path);
-    beside.persist(path).map_err(|error| failed(error.error.to_string()))?;
-    Ok(())
-}
-
-/// Temporary files are private; the result gets the permissions of the file it replaces, or the usual
-/// ones. Where that fails the file is still whole, only private.
-fn open_to_readers(file: &std::fs::File, path: &Path) {
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt as _;
-        let permissions = std::fs::metadata(path)
-            .map_or_else(|_| std::fs::Permissions::from_mode(0o644), |metadata| metadata.permissions());
-        let _ = file.set_permissions(permissions);
-    }
-    #[cfg(not(unix))]
-    let _ = (file, path);
 }
 
 /// Whether two paths are one file.

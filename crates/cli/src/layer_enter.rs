@@ -9,7 +9,8 @@ use arcata_layer::{Addresses, Layer};
 use clap::Args;
 
 use crate::failure::Failure;
-use crate::{files, studio};
+use crate::layer_command::{LayerFile, open_layer};
+use crate::{files, studio, writing};
 
 #[derive(Debug, Args)]
 pub(crate) struct EnterArguments {
@@ -48,8 +49,12 @@ pub(crate) struct EnterArguments {
 pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     let opened = studio::open_score(&arguments.score)?;
     let addresses = Addresses::new(&opened.score);
-    let mut layer = match &arguments.layer {
-        Some(path) if path.exists() => studio::read_layer(path)?,
+    let read_before = match &arguments.layer {
+        Some(path) if path.exists() => Some(open_layer(path)?),
+        _ => None,
+    };
+    let mut layer = match &read_before {
+        Some(opened) => opened.layer.clone(),
         _ => Layer {
             score: arcata_layer::identity::of(opened.file.document(), &opened.score),
             ..Layer::default()
@@ -82,7 +87,7 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     } else if arguments.print {
         files::show(&shorthand::of_layer(&layer, &addresses).to_string());
     } else {
-        write(arguments, &layer, entered.entries.len())?;
+        write(arguments, read_before.as_ref(), &layer, entered.entries.len())?;
     }
     Ok(ExitCode::SUCCESS)
 }
@@ -125,12 +130,20 @@ fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, Failure> {
     })
 }
 
-fn write(arguments: &EnterArguments, layer: &Layer, count: usize) -> Result<(), Failure> {
+fn write(
+    arguments: &EnterArguments,
+    before: Option<&LayerFile>,
+    layer: &Layer,
+    count: usize,
+) -> Result<(), Failure> {
     let text = arcata_layer::write(layer);
     match arguments.out.as_ref().or(arguments.layer.as_ref()) {
         Some(path) if files::same(path, &arguments.score) => Err(Failure::SameFile { path: path.clone() }),
         Some(path) => {
-            files::write_whole(path, text.as_bytes())?;
+            match before.filter(|before| before.path == *path) {
+                Some(before) => writing::rewrite(path, &before.bytes, text.as_bytes())?,
+                None => writing::write_whole(path, text.as_bytes())?,
+            }
             files::complain(&format!(
                 "{count} decisions entered; {} in {}",
                 layer.entries.len(),

@@ -15,8 +15,9 @@ use arcata_score::{Instrument, NoteId, Score};
 use clap::{Args, ValueEnum};
 
 use crate::failure::Failure;
+use crate::layer_command::open_layer;
 use crate::studio::Opened;
-use crate::{files, studio};
+use crate::{files, studio, writing};
 
 #[derive(Debug, Args)]
 pub(crate) struct SheetArguments {
@@ -66,8 +67,8 @@ enum PaperSize {
 pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
     let format = format(arguments)?;
     let mut opened = studio::open_score(&arguments.score)?;
-    let after = studio::read_layer(&arguments.layer)?;
-    let before = arguments.before.as_deref().map(studio::read_layer).transpose()?;
+    let after = open_layer(&arguments.layer)?.layer;
+    let before = arguments.before.as_deref().map(open_layer).transpose()?.map(|opened| opened.layer);
     for layer in [Some(&after), before.as_ref()].into_iter().flatten() {
         opened = without(opened, layer)?;
     }
@@ -112,7 +113,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
             if inputs.into_iter().flatten().any(|input| files::same(input, out)) {
                 return Err(Failure::SameFile { path: out.clone() });
             }
-            files::write_whole(out, &bytes)?;
+            writing::write_whole(out, &bytes)?;
         }
         None => files::show(&String::from_utf8_lossy(&bytes)),
     }

@@ -5,6 +5,7 @@ mod args;
 mod bars;
 mod failure;
 mod files;
+mod layer_args;
 mod layer_command;
 mod layer_enter;
 mod layer_list;
@@ -13,6 +14,7 @@ mod library;
 mod plan_command;
 mod review_command;
 mod studio;
+mod writing;
 
 use std::process::ExitCode;
 

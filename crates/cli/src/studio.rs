@@ -6,7 +6,6 @@ use arcata_bow::plan::MarkReading;
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
-use arcata_layer::Layer;
 use arcata_score::{Length, Score};
 use arcata_xml::{Limits, ScoreFile};
 use rayon::prelude::*;
@@ -15,9 +14,6 @@ use crate::args::Shared;
 use crate::bars;
 use crate::failure::Failure;
 use crate::files;
-
-/// The largest layer file that is opened, in bytes; the reader of layers has a limit of its own.
-pub(crate) const LARGEST_LAYER: usize = 256 << 20;
 
 /// A score with the plans of its lines.
 pub(crate) struct Desk {
@@ -66,13 +62,6 @@ pub(crate) fn open_bytes(bytes: Vec<u8>) -> Result<Opened, String> {
         Some(problem) => Err(problem.message.clone()),
         None => Ok(Opened { file, score }),
     }
-}
-
-/// Reads a bowing layer.
-pub(crate) fn read_layer(path: &Path) -> Result<Layer, Failure> {
-    let failed = |why: String| Failure::Read { path: path.to_owned(), why };
-    let bytes = files::read(path, LARGEST_LAYER).map_err(failed)?;
-    arcata_layer::read(&bytes).map_err(|error| failed(error.to_string()))
 }
 
 /// Reads a score and plans its lines.

@@ -128,7 +128,7 @@ pub(crate) fn check_kinship(
 /// # let parse = |text: &[u8]| arcata_xml::Document::parse(text.to_vec(), &Default::default()).unwrap();
 /// # let document = parse(text.as_bytes());
 /// let score = arcata_score::read(&document);
-/// let place = Addresses::new(&score).place(0, NoteId(1)).unwrap();
+/// let place = Addresses::new(&score).place(0, arcata_score::NoteId(1)).unwrap();
 /// let layer = Layer { entries: vec![Entry::new(place, Mark::Up)], ..Layer::default() };
 /// let applied = apply(&document, &score, &layer, &[], Trust::OwnScore)?;
 /// let marked = parse(&document.apply(&applied.edits)?);
@@ -313,6 +313,14 @@ fn put_slurs(
             || chord_head(notes, from) == chord_head(notes, to))
     {
         return Err("its last note does not come after its first".to_owned());
+    }
+    if let Some((from, to)) = ends.wanted
+        && notes.note(from).node > notes.note(to).node
+        && entry.exact.is_empty()
+    {
+        return Err(
+            "its ends are in two voices, the later one written first; no reader would join them".to_owned()
+        );
     }
     if let (Some((from, to)), Some((first, last))) = (ends.printed, ends.wanted)
         && is_slurred(session, at, from, to)

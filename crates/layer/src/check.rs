@@ -154,12 +154,15 @@ fn look_at(
     }
 }
 
-/// Whether a note lies under a slur of its voice that began before it.
+/// Whether a note lies under a slur of its voice that began before it. Where one slur ends and the next
+/// begins on one note the bow may change.
 fn inside_slur(part: &Part, note: NoteId) -> bool {
     let here = part.note(note);
+    let begins = part.slurs.iter().any(|slur| slur.start == note);
     part.slurs.iter().any(|slur| {
         let (start, end) = (part.note(slur.start), part.note(slur.end));
-        start.voice == here.voice && start.onset < here.onset && here.onset <= end.onset
+        let before_end = here.onset < end.onset || (here.onset == end.onset && !begins);
+        start.voice == here.voice && start.onset < here.onset && before_end
     })
 }
 

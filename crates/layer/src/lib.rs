@@ -36,6 +36,7 @@ mod model;
 mod session;
 pub mod shorthand;
 mod slurs;
+mod spread;
 mod wipe;
 
 pub use address::{Addresses, Found, NotFound};
@@ -51,4 +52,5 @@ pub use model::{
     BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Question, ScoreIdentity, Spot,
     State, Taken, TakenKind, VERSION,
 };
+pub use spread::{LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread};
 pub use wipe::{Wiped, wipe};

@@ -259,7 +259,10 @@ fn take_slur(session: &mut Session<'_, '_>, at: Found, until: NoteId) -> Option<
     let exact = session.take_slur(at.part, slur, &[])?;
     let number = session.slurs(at.part).free_number(at.note, until);
     let score = session.score();
-    let plain = number == Some(slur.number)
+    // One that ends in the file before it begins is never written anew, only put back.
+    let notes = &score.parts[at.part];
+    let plain = notes.note(at.note).node < notes.note(until).node
+        && number == Some(slur.number)
         && session.surgery.is_plain(node(score, at.part, at.note), &Piece::SlurStart(slur.number), &exact[0])
         && session.surgery.is_plain(node(score, at.part, until), &Piece::SlurStop(slur.number), &exact[1]);
     Some(if plain { Vec::new() } else { exact.to_vec() })

@@ -8,7 +8,7 @@ use arcata_xml::{Document, Limits};
 use sha2::{Digest as _, Sha256};
 
 use super::scan::{Kind, Seen};
-use crate::{files, studio};
+use crate::files;
 
 /// What a file turned out to be.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,11 +47,7 @@ pub(super) fn digest(bytes: &[u8]) -> String {
 /// Reads a file. `known` is the fingerprint of what was read from it before.
 pub(super) fn look(root: &Path, seen: &Seen, known: Option<&str>) -> Looked {
     let path = root.join(&seen.file);
-    let most = match seen.kind {
-        Kind::Score => Limits::default().max_bytes,
-        Kind::Layer => studio::LARGEST_LAYER,
-    };
-    let bytes = match files::read(&path, most) {
+    let bytes = match files::read(&path, Limits::default().max_bytes) {
         Ok(bytes) => bytes,
         Err(why) => return Looked::Broken { why, hash: String::new() },
     };

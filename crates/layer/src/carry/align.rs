@@ -17,8 +17,8 @@ const ALIKE: i32 = 350;
 const RUN: i32 = 450;
 
 /// Another pair that counts within this much of the best is a rival: a bar more or less that differs in one
-/// note of six.
-const RIVAL: i32 = 120;
+/// note of five.
+const RIVAL: i32 = 200;
 
 /// More cells than this are never laid out at once; a movement of 4,000 bars against itself fits.
 const MOST_CELLS: usize = 16_000_000;
@@ -159,28 +159,26 @@ fn best(likeness: &Likeness) -> Vec<Option<Pair>> {
     let mut claims = vec![0_u32; columns];
     let mut next = 0;
     let mut rivals: Vec<Vec<usize>> = vec![Vec::new(); rows];
-    for row in 0..rows {
-        for column in 0..columns {
-            let sum = through(row, column);
-            if sum + RIVAL >= best && gain(row, column) > 0 {
-                rivals[row].push(column);
-                claims[column] += 1;
+    for (row, rivals) in rivals.iter_mut().enumerate() {
+        for (column, claims) in claims.iter_mut().enumerate() {
+            if through(row, column) + RIVAL >= best && gain(row, column) > 0 {
+                rivals.push(column);
+                *claims += 1;
             }
         }
     }
     let mut sum_so_far = None;
-    for row in 0..rows {
-        let fits = |column: &usize| *column >= next && through(row, *column) == best;
-        let Some(column) = rivals[row]
-            .iter()
-            .copied()
-            .find(|column| fits(column) && follows(sum_so_far, (row, *column), &forward, &gain))
-        else {
+    for (row, rivals) in rivals.iter().enumerate() {
+        // Every pair of one best alignment, those too that count against it but save two runs: without them
+        // the sums that follow would not add up.
+        let Some(column) = (next..columns).find(|column| {
+            through(row, *column) == best && follows(sum_so_far, (row, *column), &forward, &gain)
+        }) else {
             continue;
         };
         next = column + 1;
         sum_so_far = Some((row, column));
-        let others = rivals[row].iter().copied().filter(|other| *other != column).collect();
+        let others = rivals.iter().copied().filter(|other| *other != column).collect();
         pairs[row] = Some(Pair {
             new: column,
             likeness: likeness.at(row, column),

@@ -21,30 +21,43 @@ pub(super) struct Feature {
     pub(super) weight: u32,
 }
 
+/// A part that both scores have.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Known {
+    /// Its index in this score.
+    pub(super) index: usize,
+    /// The number that both scores give it.
+    pub(super) number: usize,
+    /// How far it was transposed, in cents.
+    pub(super) shift: i32,
+}
+
 /// The pieces of every bar, of the parts that both scores have.
 #[derive(Debug)]
 pub(super) struct Features {
     pub(super) bars: Vec<Vec<Feature>>,
-    /// A number for all that a bar holds.
+    /// A number for all that sounds in a bar, whatever comes before it.
     pub(super) whole: Vec<u64>,
 }
 
 impl Features {
-    /// Of the parts listed: each index of a part, with the number that both scores give it.
-    pub(super) fn of(score: &Score, parts: &[(usize, usize)]) -> Self {
+    /// Of the parts listed, each taken back to where it was before it was transposed.
+    pub(super) fn of(score: &Score, parts: &[Known]) -> Self {
         let mut bars: Vec<Vec<Feature>> = vec![Vec::new(); score.bars.len()];
-        for (part, number) in parts {
-            if let Some(part) = score.parts.get(*part) {
-                add_part(score, part, *number, &mut bars);
+        let mut sounds: Vec<Vec<u64>> = vec![Vec::new(); score.bars.len()];
+        for known in parts {
+            if let Some(part) = score.parts.get(known.index) {
+                add_part(score, part, *known, &mut bars, &mut sounds);
             }
         }
         for bar in &mut bars {
             bar.sort_unstable();
         }
-        let whole = bars.iter().zip(&score.bars).map(|(features, bar)| {
+        let whole = sounds.iter_mut().zip(&score.bars).map(|(sounds, bar)| {
+            sounds.sort_unstable();
             let mut hash = FxHasher::default();
             write_length(&mut hash, bar.length);
-            features.iter().for_each(|feature| hash.write_u64(feature.key));
+            sounds.iter().for_each(|sound| hash.write_u64(*sound));
             hash.finish()
         });
         let whole = whole.collect();
@@ -64,12 +77,12 @@ pub(super) fn played(part: &Part) -> Vec<(usize, &Note)> {
     notes
 }
 
-fn add_part(score: &Score, part: &Part, number: usize, bars: &mut [Vec<Feature>]) {
+fn add_part(score: &Score, part: &Part, known: Known, bars: &mut [Vec<Feature>], sounds: &mut [Vec<u64>]) {
     let mut last: Vec<Option<i32>> = vec![None; part.voices.len().max(1)];
     for (_, note) in played(part) {
         let Some(features) = bars.get_mut(note.bar as usize) else { continue };
         let offset = score.offset_in_bar(note.onset, note.bar);
-        let cents = note.pitch.cents();
+        let cents = note.pitch.cents().map(|cents| cents - known.shift);
         let before = last.get_mut(usize::from(note.voice));
         let step = match (before, cents) {
             (Some(before), Some(cents)) => before.replace(cents).map(|before| cents - before),
@@ -78,12 +91,13 @@ fn add_part(score: &Score, part: &Part, number: usize, bars: &mut [Vec<Feature>]
         let key = |kind: u8, pitch: Option<i32>| {
             let mut hash = FxHasher::default();
             hash.write_u8(kind);
-            hash.write_usize(number);
+            hash.write_usize(known.number);
             write_length(&mut hash, offset);
             write_length(&mut hash, note.length);
             hash.write_i32(pitch.unwrap_or(i32::MIN));
             hash.finish()
         };
+        sounds[note.bar as usize].push(key(0, cents));
         features.push(Feature { key: key(0, cents), weight: SOUND });
         features.push(Feature { key: key(1, step), weight: STEP });
         features.push(Feature { key: key(2, None), weight: RHYTHM });

@@ -16,7 +16,7 @@ use crate::address::Addresses;
 use crate::identity;
 use crate::model::{Entry, Layer, Mark, Place, Spot, State};
 use align::Pair;
-use features::Features;
+use features::{Features, Known};
 use notes::{Fit, NoteFinder};
 
 /// A layer on a revised score.
@@ -59,6 +59,8 @@ pub enum Doubt {
     OtherLength,
     /// The note stands elsewhere in the bar.
     Moved,
+    /// What sounds together with the note, or its voice, is not what it was.
+    OtherChord,
     /// A repeat was written out: this is the second pass.
     WrittenOut,
 }
@@ -86,6 +88,7 @@ impl fmt::Display for Doubt {
             Self::OtherPitch => write!(out, "the note has another pitch"),
             Self::OtherLength => write!(out, "the note has another length"),
             Self::Moved => write!(out, "the note stands elsewhere in the bar"),
+            Self::OtherChord => write!(out, "other notes stand together with it"),
             Self::WrittenOut => write!(out, "the repeat was written out, this is its second pass"),
         }
     }
@@ -129,18 +132,27 @@ const REWRITTEN: i32 = 450;
 #[must_use]
 pub fn carry(layer: &Layer, old: &Score, (document, new): (&Document, &Score)) -> Carried {
     let parts = matching_parts(old, new);
-    let of_old: Vec<(usize, usize)> = parts.iter().map(|(one, _)| (*one, *one)).collect();
-    let of_new: Vec<(usize, usize)> = parts.iter().map(|(one, other)| (*other, *one)).collect();
-    let (features, new_features) = (Features::of(old, &of_old), Features::of(new, &of_new));
-    let pairs = align::align(&features, &new_features);
-    let copies = written_out(old, &features, &new_features, &pairs);
-    let mut carrier = Carrier {
-        old: Addresses::new(old),
-        finder: NoteFinder::new(old, new, &parts, &pairs),
-        new: Addresses::new(new),
-        pairs,
-        copies,
+    let known = |index: usize, number: usize, shift: i32| Known { index, number, shift };
+    let of_old: Vec<Known> = parts.iter().map(|(one, _)| known(*one, *one, 0)).collect();
+    let features = Features::of(old, &of_old);
+    let of_new = |shifts: &[i32]| -> Features {
+        let parts = parts.iter().zip(shifts);
+        let parts: Vec<Known> = parts.map(|((one, other), shift)| known(*other, *one, *shift)).collect();
+        Features::of(new, &parts)
     };
+    let mut new_features = of_new(&vec![0; parts.len()]);
+    let mut pairs = align::align(&features, &new_features);
+    let mut finder = NoteFinder::new(old, new, &parts, &pairs);
+    let shifts = finder.shifts(&parts);
+    if shifts.iter().any(|shift| *shift != 0) {
+        // Steps and rhythm alone tell bars apart less well than pitches do: once it is known how far the
+        // music was transposed, look again as if it had not been.
+        new_features = of_new(&shifts);
+        pairs = align::align(&features, &new_features);
+        finder = NoteFinder::new(old, new, &parts, &pairs);
+    }
+    let copies = written_out(old, &features, &new_features, &pairs);
+    let mut carrier = Carrier { old: Addresses::new(old), finder, new: Addresses::new(new), pairs, copies };
     let mut carried = Carried {
         layer: Layer { entries: Vec::new(), parts: carrier.new.part_keys().to_vec(), ..layer.clone() },
         exactly: 0,
@@ -279,6 +291,7 @@ impl Carrier<'_> {
             Fit::OtherPitch => Some(Doubt::OtherPitch),
             Fit::OtherLength => Some(Doubt::OtherLength),
             Fit::Moved => Some(Doubt::Moved),
+            Fit::OtherChord => Some(Doubt::OtherChord),
         };
         why = why.or(of_note);
         let place = self.new.place(note.part, note.note).ok_or("its note is a rest now")?;

@@ -18,6 +18,9 @@ pub(super) enum Fit {
     OtherLength,
     /// Its pitch elsewhere in the bar, once in both.
     Moved,
+    /// The same, but what begins together with it is not what it was, so that another note may have come
+    /// to look like it.
+    OtherChord,
 }
 
 /// The notes of both scores by bar.
@@ -65,6 +68,11 @@ impl<'s> NoteFinder<'s> {
         counts.into_iter().max_by_key(|(shift, count)| (*count, -shift.abs())).map_or(0, |(shift, _)| shift)
     }
 
+    /// How far each part was transposed, in cents.
+    pub(super) fn shifts(&self, parts: &[(usize, usize)]) -> Vec<i32> {
+        parts.iter().map(|(part, _)| self.parts.get(part).map_or(0, |(_, shift)| *shift)).collect()
+    }
+
     fn old_notes(&self, part: usize, bar: usize) -> &[NoteId] {
         notes_of(&self.old_bars, part, bar)
     }
@@ -88,14 +96,17 @@ impl<'s> NoteFinder<'s> {
             candidates.iter().filter_map(|id| Some((*id, there.of(*id)?))).collect();
         let pitch = wanted.cents.map(|cents| cents + shift);
         let at_once = |what: &What<'_>| what.offset == wanted.offset && what.grace == wanted.grace;
-        let tests: [(&dyn Fn(&What<'_>) -> bool, Fit); 3] = [
-            (&|what| at_once(what) && what.length == wanted.length && what.cents == pitch, Fit::Same),
-            (&|what| at_once(what) && what.cents == pitch, Fit::OtherLength),
-            (&|what| at_once(what) && what.length == wanted.length, Fit::OtherPitch),
-        ];
-        for (test, fit) in tests {
+        for fit in [Fit::Same, Fit::OtherLength, Fit::OtherPitch] {
+            let test = |what: &What<'_>| {
+                at_once(what)
+                    && (fit == Fit::OtherLength || what.length == wanted.length)
+                    && (fit == Fit::OtherPitch || what.cents == pitch)
+            };
             let fitting: Vec<&(NoteId, What<'_>)> = all.iter().filter(|(_, what)| test(what)).collect();
             if let Some(note) = nearest(&wanted, &fitting) {
+                let same_voice = there.of(note).is_some_and(|what| what.voice == wanted.voice);
+                let sure = same_voice && described.together(old.note, 0) == there.together(note, shift);
+                let fit = if fit == Fit::Same && !sure { Fit::OtherChord } else { fit };
                 return Some((Found { part, note }, fit));
             }
         }
@@ -142,6 +153,16 @@ struct Described<'s> {
 }
 
 impl<'s> Described<'s> {
+    /// The pitches that begin together with a note, whatever voice they are in, taken back by a shift.
+    fn together(&self, id: NoteId, shift: i32) -> Vec<(Option<i32>, Length)> {
+        let onset = self.part.note(id).onset;
+        let notes = self.bar.iter().map(|other| self.part.note(*other)).filter(|other| other.onset == onset);
+        let mut pitches: Vec<_> =
+            notes.map(|note| (note.pitch.cents().map(|cents| cents - shift), note.length)).collect();
+        pitches.sort_unstable();
+        pitches
+    }
+
     fn of(&self, id: NoteId) -> Option<What<'s>> {
         let note = self.part.note(id);
         let together = || {

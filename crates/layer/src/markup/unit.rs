@@ -64,9 +64,9 @@ impl Unit {
         };
         let run = run_before(note);
         let first = run.first().copied().unwrap_or(note);
-        let before = note.parent().and_then(|parent| {
+        let before = note.parent().map(|parent| {
             let before = parent.children().take_while(|child| child.id() != first.id()).last();
-            Some(before.map_or(parent.content_range().start, |before| before.range().end))
+            before.map_or(parent.content_range().start, |before| before.range().end)
         });
         let range = before.unwrap_or(note.range().start)..note.range().end;
         let text = document.slice(range.clone()).to_owned();

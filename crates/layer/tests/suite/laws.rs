@@ -1,6 +1,7 @@
 //! Lifting and applying, applying and wiping leave no trace.
 
-use arcata_layer::{LiftChoice, LiftKind, Trust, apply, lift, read, wipe, write};
+use arcata_layer::{Addresses, Found, LiftChoice, LiftKind, Trust, apply, lift, read, wipe, write};
+use arcata_score::NoteId;
 use proptest::prelude::*;
 
 use crate::support::{document, edited, random_layer, score_text};
@@ -76,6 +77,20 @@ proptest! {
         let wiped = wipe(&back, &arcata_score::read(&back), &first.layer, Trust::OwnScore).unwrap();
         let back = edited(&back, &wiped.edits);
         prop_assert_eq!(back.text(), clean.text());
+    }
+
+    #[test]
+    fn every_note_is_found_at_its_address(seed in any::<u64>()) {
+        let document = document(&score_text(seed, 4));
+        let score = arcata_score::read(&document);
+        let addresses = Addresses::new(&score);
+        for (part, notes) in score.parts.iter().enumerate() {
+            for (note, id) in notes.notes.iter().zip(0..).filter(|(note, _)| !note.pitch.is_rest()) {
+                let found = Found { part, note: NoteId(id) };
+                let place = addresses.place(part, found.note).unwrap();
+                prop_assert_eq!(addresses.find(&place), Ok(found), "{} {:?}", place, note);
+            }
+        }
     }
 
     #[test]
