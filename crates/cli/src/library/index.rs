@@ -7,7 +7,7 @@ use std::time::Duration;
 use arcata_report::LibraryView;
 use arcata_report::library_view::{LayerRow, LibraryTrouble, WorkRow};
 use arcata_score::words::folded_words;
-use rusqlite::{Connection, Row, params};
+use rusqlite::{Connection, OptionalExtension as _, Row, params};
 use rustc_hash::{FxHashMap, FxHashSet};
 
 use super::look::Looked;
@@ -15,7 +15,7 @@ use super::scan::Seen;
 use super::{Asked, Memory};
 
 /// Counted up whenever the tables or what is read from files changes: an older index is made anew.
-const VERSION: i64 = 1;
+const VERSION: i64 = 2;
 
 /// A file that was changed so shortly before it was read may change again within the same tick of the
 /// file system's clock; it is read again next time.
@@ -31,7 +31,7 @@ CREATE TABLE IF NOT EXISTS files (
     conflicts INTEGER NOT NULL, music TEXT NOT NULL, problem TEXT NOT NULL, work_plain TEXT NOT NULL,
     owner_plain TEXT NOT NULL, ensemble_plain TEXT NOT NULL
 ) WITHOUT ROWID;
-CREATE INDEX IF NOT EXISTS by_music ON files (music, file) WHERE kind = 'work';
+CREATE INDEX IF NOT EXISTS seen ON files (file, size, changed, looked);
 ";
 
 /// The index of one folder.
@@ -48,7 +48,6 @@ struct Remembered {
     size: i64,
     changed: i64,
     looked: i64,
-    hash: String,
 }
 
 impl Known {
@@ -58,11 +57,6 @@ impl Known {
             (known.size, known.changed) == (seen.size, seen.changed)
                 && known.looked.saturating_sub(known.changed) > TICK
         })
-    }
-
-    /// The fingerprint of what was read from a file.
-    pub(super) fn hash(&self, file: &str) -> Option<&str> {
-        self.files.get(file).map(|known| known.hash.as_str()).filter(|hash| !hash.is_empty())
     }
 
     /// Files that are no longer there, in order.
@@ -105,6 +99,7 @@ impl Index {
     fn prepared(connection: Connection) -> rusqlite::Result<Self> {
         const PATIENCE: Duration = Duration::from_secs(5);
         connection.busy_timeout(PATIENCE)?;
+        connection.execute_batch("PRAGMA mmap_size = 67108864;")?;
         let version: i64 = connection.query_row("PRAGMA user_version", [], |row| row.get(0))?;
         if version != VERSION {
             // What is lost when the machine fails is read from the files again.
@@ -118,17 +113,18 @@ impl Index {
 
     /// What is remembered of every file.
     pub(super) fn known(&self) -> rusqlite::Result<Known> {
-        let mut asked = self.connection.prepare("SELECT file, size, changed, looked, hash FROM files")?;
+        let mut asked = self.connection.prepare("SELECT file, size, changed, looked FROM files")?;
         let rows = asked.query_map([], |row| {
-            let remembered = Remembered {
-                size: row.get(1)?,
-                changed: row.get(2)?,
-                looked: row.get(3)?,
-                hash: row.get(4)?,
-            };
+            let remembered = Remembered { size: row.get(1)?, changed: row.get(2)?, looked: row.get(3)? };
             Ok((row.get(0)?, remembered))
         })?;
         Ok(Known { files: rows.collect::<rusqlite::Result<_>>()? })
+    }
+
+    /// The fingerprint of what was read from a file.
+    pub(super) fn hash(&self, file: &str) -> rusqlite::Result<Option<String>> {
+        let mut asked = self.connection.prepare_cached("SELECT hash FROM files WHERE file = ?")?;
+        asked.query_row([file], |row| row.get(0)).optional()
     }
 
     /// Remembers what was read, and forgets what is gone: all of it or nothing.
@@ -182,16 +178,33 @@ impl Index {
         changes.commit()
     }
 
+    /// The first score with a music, by the music's fingerprint.
+    fn scores_by_music(&self) -> rusqlite::Result<FxHashMap<String, String>> {
+        let mut asked = self.connection.prepare(
+            "SELECT music, min(file) FROM files WHERE kind = 'work' AND music <> '' GROUP BY music",
+        )?;
+        let rows = asked.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?;
+        rows.collect()
+    }
+
     /// Puts what was asked for into a view.
     pub(super) fn fill(&self, asked: &Asked, view: &mut LibraryView) -> rusqlite::Result<()> {
         let wanted = |text: &Option<String>| text.as_deref().map(plain).unwrap_or_default();
         let (work, owner, ensemble) = (wanted(&asked.work), wanted(&asked.owner), wanted(&asked.ensemble));
-        let mut layers = self.connection.prepare(
-            "SELECT f.file, f.work, f.title, f.owner, f.ensemble, f.date, f.entries, f.conflicts, \
-             (SELECT min(w.file) FROM files w WHERE w.kind = 'work' AND w.music = f.music AND f.music <> '') \
-             FROM files f WHERE f.kind = 'layer' AND instr(f.work_plain, ?1) > 0 \
-             AND instr(f.owner_plain, ?2) > 0 AND instr(f.ensemble_plain, ?3) > 0",
-        )?;
+        let scores = self.scores_by_music()?;
+        // What is not asked for is not looked at: the empty text is in every text.
+        let mut conditions = String::new();
+        for (column, place, text) in
+            [("work_plain", 1, &work), ("owner_plain", 2, &owner), ("ensemble_plain", 3, &ensemble)]
+        {
+            if !text.is_empty() {
+                conditions.push_str(&format!(" AND instr({column}, ?{place}) > 0"));
+            }
+        }
+        let mut layers = self.connection.prepare(&format!(
+            "SELECT file, work, title, owner, ensemble, date, entries, conflicts, music, ?1, ?2, ?3 \
+             FROM files WHERE kind = 'layer'{conditions}"
+        ))?;
         let row = |row: &Row<'_>| {
             let count = |at: usize| -> rusqlite::Result<u64> {
                 Ok(u64::try_from(row.get::<_, i64>(at)?).unwrap_or(0))
@@ -205,14 +218,11 @@ impl Index {
                 date: row.get(5)?,
                 entries: count(6)?,
                 conflicts: count(7)?,
-                score: row.get(8)?,
+                score: scores.get(row.get_ref(8)?.as_str()?).cloned(),
             })
         };
-        // The empty text is found in every text at place 1.
         view.layers = layers.query_map([&work, &owner, &ensemble], row)?.collect::<rusqlite::Result<_>>()?;
-        let order =
-            |row: &LayerRow| (row.work.clone(), row.owner.clone(), row.date.clone(), row.file.clone());
-        view.layers.sort_by_cached_key(order);
+        view.layers.sort_unstable_by(|one, other| order(one).cmp(&order(other)));
         // Who asks for an owner or an ensemble asks for layers.
         if owner.is_empty() && ensemble.is_empty() {
             let mut works = self.connection.prepare(
@@ -228,6 +238,11 @@ impl Index {
         view.troubles = broken.query_map([], row)?.collect::<rusqlite::Result<_>>()?;
         Ok(())
     }
+}
+
+/// The order in which layers are listed.
+fn order(row: &LayerRow) -> [&str; 4] {
+    [&row.work, &row.owner, &row.date, &row.file]
 }
 
 /// What is remembered of a file's content.

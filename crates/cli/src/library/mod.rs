@@ -16,7 +16,7 @@ use arcata_report::library_view::LibraryTrouble;
 use rayon::prelude::*;
 
 use crate::failure::Failure;
-use index::Index;
+use index::{Index, Known};
 use scan::Seen;
 
 /// What is looked for; all that is given must fit.
@@ -39,22 +39,43 @@ pub(crate) enum Memory {
 /// Lists a folder.
 pub(crate) fn list(folder: &Path, asked: &Asked, memory: Memory) -> Result<LibraryView, Failure> {
     let failed = |why: String| Failure::Folder { path: folder.to_owned(), why };
-    let found = scan::scan(folder).map_err(failed)?;
-    let mut index = Index::open(&found.root, memory).map_err(|error| failed(index::said(&error)))?;
-    let known = index.known().map_err(|error| failed(index::said(&error)))?;
+    let root = scan::root(folder).map_err(failed)?;
     let now = scan::now();
-    let stale: Vec<&Seen> = found.files.iter().filter(|seen| !known.is_fresh(seen)).collect();
+    let unusable = |error: rusqlite::Error| failed(index::said(&error));
+    // What the index remembers is looked up while the files are looked at: mostly nothing has changed.
+    let (found, remembered) = rayon::join(|| scan::scan(&root), || remembered(&root, folder, asked, memory));
+    let found = found.map_err(failed)?;
+    let (mut index, known, mut view) = remembered.map_err(unusable)?;
+    let stale = found.files.iter().filter(|seen| !known.is_fresh(seen));
+    let stale: Vec<(&Seen, Option<String>)> = stale
+        .map(|seen| Ok((seen, index.hash(&seen.file)?)))
+        .collect::<rusqlite::Result<_>>()
+        .map_err(unusable)?;
     let read: Vec<(&Seen, look::Looked)> =
-        stale.par_iter().map(|seen| (*seen, look::look(&found.root, seen, known.hash(&seen.file)))).collect();
+        stale.par_iter().map(|(seen, hash)| (*seen, look::look(&root, seen, hash.as_deref()))).collect();
     let gone = known.gone(&found.files);
     if !(read.is_empty() && gone.is_empty()) {
-        index.update(&read, &gone, now).map_err(|error| failed(index::said(&error)))?;
+        index.update(&read, &gone, now).map_err(unusable)?;
+        view = LibraryView::new(&folder.display().to_string());
+        index.fill(asked, &mut view).map_err(unusable)?;
     }
-    let mut view = LibraryView::new(&folder.display().to_string());
-    index.fill(asked, &mut view).map_err(|error| failed(index::said(&error)))?;
     // One trouble a file, in order of name.
     let mut troubles: BTreeMap<String, String> = found.refused.into_iter().collect();
     troubles.extend(view.troubles.drain(..).map(|trouble| (trouble.file, trouble.why)));
     view.troubles = troubles.into_iter().map(|(file, why)| LibraryTrouble { file, why }).collect();
     Ok(view)
+}
+
+/// The index, what it knows of the files, and what it would answer if none had changed.
+fn remembered(
+    root: &Path,
+    folder: &Path,
+    asked: &Asked,
+    memory: Memory,
+) -> rusqlite::Result<(Index, Known, LibraryView)> {
+    let index = Index::open(root, memory)?;
+    let known = index.known()?;
+    let mut view = LibraryView::new(&folder.display().to_string());
+    index.fill(asked, &mut view)?;
+    Ok((index, known, view))
 }

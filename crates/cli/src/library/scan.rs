@@ -6,6 +6,8 @@ use std::fs::{self, DirEntry};
 use std::path::{Path, PathBuf};
 use std::time::{SystemTime, UNIX_EPOCH};
 
+use rayon::prelude::*;
+
 /// The deepest that folders are looked into, and the most files that are listed.
 const DEEPEST: usize = 32;
 const MOST_FILES: usize = 200_000;
@@ -31,8 +33,6 @@ pub(super) enum Kind {
 /// What was found.
 #[derive(Debug, Default)]
 pub(super) struct Found {
-    /// The folder, links resolved.
-    pub(super) root: PathBuf,
     /// In order of name.
     pub(super) files: Vec<Seen>,
     /// Files that are not looked at, and why.
@@ -49,17 +49,23 @@ fn nanoseconds(time: SystemTime) -> i64 {
     since.map_or(0, |since| i64::try_from(since.as_nanos()).unwrap_or(i64::MAX))
 }
 
-/// Looks through a folder. A link inside it is refused: it could lead out of the folder, or in a circle.
-pub(super) fn scan(folder: &Path) -> Result<Found, String> {
+/// The folder itself, links in its own path resolved.
+pub(super) fn root(folder: &Path) -> Result<PathBuf, String> {
     let root = folder.canonicalize().map_err(|error| match error.kind() {
         std::io::ErrorKind::NotFound => "there is no such folder; check the name".to_owned(),
         _ => error.to_string(),
     })?;
-    if !root.is_dir() {
-        return Err("this is a file, not a folder; name the folder that holds it".into());
+    if root.is_dir() {
+        Ok(root)
+    } else {
+        Err("this is a file, not a folder; name the folder that holds it".into())
     }
-    let mut found = Found { root: root.clone(), ..Found::default() };
-    let mut open = vec![(root, String::new(), 0)];
+}
+
+/// Looks through a folder. A link inside it is refused: it could lead out of the folder, or in a circle.
+pub(super) fn scan(root: &Path) -> Result<Found, String> {
+    let mut found = Found::default();
+    let mut open = vec![(root.to_owned(), String::new(), 0)];
     while let Some((path, inside, depth)) = open.pop() {
         let entries = match fs::read_dir(&path) {
             Ok(entries) => entries,
@@ -79,9 +85,19 @@ pub(super) fn scan(folder: &Path) -> Result<Found, String> {
             }
         }
     }
-    found.files.sort();
+    // Sizes and times are most of the work: side by side. What vanishes meanwhile is not listed.
+    let files = std::mem::take(&mut found.files);
+    found.files = files.into_par_iter().with_min_len(256).filter_map(|seen| measured(root, seen)).collect();
+    found.files.sort_unstable();
     found.refused.sort();
     Ok(found)
+}
+
+/// With its size and time of change; nothing for what is no longer a file.
+fn measured(root: &Path, seen: Seen) -> Option<Seen> {
+    let about = fs::symlink_metadata(root.join(&seen.file)).ok().filter(fs::Metadata::is_file)?;
+    let size = i64::try_from(about.len()).unwrap_or(i64::MAX);
+    Some(Seen { size, changed: about.modified().map_or(0, nanoseconds), ..seen })
 }
 
 fn look_at(
@@ -119,10 +135,7 @@ fn look_at(
         return;
     }
     let Some(kind) = kind(plain).filter(|_| kind_of_file.is_file()) else { return };
-    let Ok(about) = entry.metadata() else { return };
-    let size = i64::try_from(about.len()).unwrap_or(i64::MAX);
-    let changed = about.modified().map_or(0, nanoseconds);
-    found.files.push(Seen { file, kind, size, changed });
+    found.files.push(Seen { file, kind, size: 0, changed: 0 });
 }
 
 fn kind(name: &str) -> Option<Kind> {
