@@ -1,5 +1,7 @@
 //! Change sheets: what is counted, and what each form says.
 
+#![allow(clippy::unwrap_used, reason = "the tests read what they made")]
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_bow::{LineOptions, Profile, all_lines};

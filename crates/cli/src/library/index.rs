@@ -1,5 +1,4 @@
 //! The index: what was read from files, in an SQLite file of the user's cache folder.
-#![expect(clippy::disallowed_methods, reason = "the command line is where the environment is read")]
 
 use std::path::{Path, PathBuf};
 use std::time::Duration;

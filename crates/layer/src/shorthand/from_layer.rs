@@ -109,7 +109,7 @@ fn statement(entry: &Entry, addresses: &Addresses<'_>) -> Option<(u32, Statement
             let now_from = new_from.as_ref().map_or(Some(from.clone()), at)?;
             let now_to = new_to.as_ref().map_or(Some(end.clone()), at)?;
             to = Some(end);
-            also.push(Also::SlurNow(At::nowhere(Where { from: now_from, to: Some(now_to) })));
+            also.push(Also::SlurNow(Box::new(At::nowhere(Where { from: now_from, to: Some(now_to) }))));
         }
     }
     let anchored = entry.force == Force::Anchor && bow.as_ref().is_some_and(|bow| *bow != Bow::AsItComes);

@@ -198,7 +198,7 @@ fn one_mark(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<bool, Failed
                 MarkWord::Lift => Also::Lift,
                 MarkWord::InBow(place) => Also::InBow(place),
                 MarkWord::NoSlur => Also::NoSlur,
-                MarkWord::SlurNow => Also::SlurNow(place::place(cursor)?),
+                MarkWord::SlurNow => Also::SlurNow(Box::new(place::place(cursor)?)),
                 _ => Also::Slur,
             };
             said.also.push(also);

@@ -160,5 +160,5 @@ pub enum Also {
     /// The printed slur over the stretch goes.
     NoSlur,
     /// The printed slur over the stretch gets another stretch.
-    SlurNow(At<Where>),
+    SlurNow(Box<At<Where>>),
 }

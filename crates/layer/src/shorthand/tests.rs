@@ -204,7 +204,7 @@ fn statements() -> impl Strategy<Value = At<Statement>> {
         any::<String>().prop_map(Also::Text),
         Just(Also::Slur),
         Just(Also::NoSlur),
-        places().prop_map(Also::SlurNow),
+        places().prop_map(|place| Also::SlurNow(Box::new(place))),
     ];
     let anchored = prop::bool::weighted(0.2);
     (anchored, prop::collection::vec(places(), 1..3), bow, prop::collection::vec(also, 0..3)).prop_map(

@@ -5,6 +5,7 @@ use arcata_score::BowDirection;
 
 /// What stands at a note on paper as one answer to one question.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[expect(clippy::large_enum_variant, reason = "few are alive at a time")]
 pub(super) enum OnPaper {
     /// Nothing.
     Nothing,
