@@ -32,7 +32,12 @@ fn pages() -> Result<BTreeMap<String, String>> {
     }
     pages.insert("docs/rules/README.md".to_owned(), contents());
     pages.insert("docs/profiles.md".to_owned(), Profile::manual());
-    let schemas = [("review", arcata_report::review_schema()), ("plan", arcata_report::plan_schema())];
+    let schemas = [
+        ("review", arcata_report::review_schema()),
+        ("plan", arcata_report::plan_schema()),
+        ("library", arcata_report::library_schema()),
+        ("layer", arcata_layer::schema()),
+    ];
     for (name, schema) in schemas {
         let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;
         pages.insert(format!("docs/schema/{name}.schema.json"), format!("{text}\n"));

@@ -11,6 +11,7 @@ mod bench;
 mod docs;
 mod examples;
 mod laws;
+mod layers;
 mod outcome;
 mod reader;
 mod ryan;
@@ -26,8 +27,13 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 4] =
-    [("examples", examples::check), ("ryan", ryan::check), ("reader", reader::check), ("laws", laws::check)];
+const OUTSIDE: [Check; 5] = [
+    ("examples", examples::check),
+    ("ryan", ryan::check),
+    ("reader", reader::check),
+    ("laws", laws::check),
+    ("layers", layers::check),
+];
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();

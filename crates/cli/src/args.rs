@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use crate::layer_args::LayerArguments;
+
 /// What a score makes the players' bows do.
 #[derive(Debug, Parser)]
 #[command(
@@ -26,6 +28,9 @@ pub(crate) enum Command {
     Review(ReviewArguments),
     /// Work out the bow of every string part: direction, link, place, seconds, cost
     Plan(PlanArguments),
+    /// Keep bowings apart from the score: lift, apply, wipe, compare, merge, spread, carry, check
+    #[command(after_help = "Exit codes: 0 everything done, 1 done but for what is listed, 2 could not run.")]
+    Layer(LayerArguments),
 }
 
 /// What both commands ask.

@@ -16,6 +16,12 @@ pub(crate) enum Failure {
     OneScore { count: usize },
     SameFile { path: PathBuf },
     Marks { why: String },
+    Sheet { why: String },
+    Stands { text: String, why: String },
+    Folder { path: PathBuf, why: String },
+    Layer { path: PathBuf, why: String },
+    Locked { path: PathBuf },
+    Changed { path: PathBuf },
 }
 
 impl fmt::Display for Failure {
@@ -57,9 +63,27 @@ impl fmt::Display for Failure {
             }
             Self::SameFile { path } => write!(
                 f,
-                "{} is the score itself. Name another file with --out: your score is not written over.",
+                "{} is read by this command. Name another file: it is not written over.",
                 path.display()
             ),
+            Self::Layer { path, why } => write!(f, "{}: {why}.", path.display()),
+            Self::Locked { path } => write!(
+                f,
+                "{} is being written by another program, for ten seconds now. Nothing was written; try again.",
+                path.display()
+            ),
+            Self::Changed { path } => write!(
+                f,
+                "{} was changed by somebody else since it was read. Nothing was written over; run the \
+                 command again.",
+                path.display()
+            ),
+            Self::Sheet { why } => write!(f, "No change sheet was written: {why}"),
+            Self::Stands { text, why } => write!(
+                f,
+                "--stands {text}: {why}. Write sections with their numbers, such as \"Vn1=7, Vn2=6, Va=5\"."
+            ),
+            Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
             Self::Marks { why } => write!(f, "The marks could not be added: {why}"),
         }
     }

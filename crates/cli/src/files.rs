@@ -1,4 +1,4 @@
-//! The only place that opens, lists and writes files, and prints.
+//! The only place that opens and lists files, and prints.
 #![expect(clippy::disallowed_methods, reason = "the command line is where files are opened")]
 #![expect(clippy::disallowed_macros, reason = "the command line is where text is printed")]
 
@@ -77,41 +77,22 @@ pub(crate) fn read(path: &Path, most: usize) -> Result<Vec<u8>, String> {
     Ok(bytes)
 }
 
+/// What comes in at standard input, not more than `most`.
+pub(crate) fn standard_input(most: usize) -> Result<Vec<u8>, Failure> {
+    let failed = |why: String| Failure::Read { path: PathBuf::from("standard input"), why };
+    let mut bytes = Vec::new();
+    let limit = u64::try_from(most).unwrap_or(u64::MAX);
+    let read = std::io::stdin().lock().take(limit.saturating_add(1)).read_to_end(&mut bytes);
+    read.map_err(|error| failed(error.to_string()))?;
+    if bytes.len() > most {
+        return Err(failed(format!("more than the limit of {most} bytes")));
+    }
+    Ok(bytes)
+}
+
 /// A text file of settings.
 pub(crate) fn read_text(path: &Path) -> Result<String, String> {
     std::fs::read_to_string(path).map_err(|error| said(&error))
-}
-
-/// Writes a file whole: beside the target, then renamed over it, so that the old one stays until the
-/// new one is complete.
-pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
-    let failed = |why: String| Failure::Write { path: path.to_owned(), why };
-    let told = |error: &std::io::Error| match error.kind() {
-        std::io::ErrorKind::NotFound => failed("there is no such folder; make it first".to_owned()),
-        std::io::ErrorKind::PermissionDenied => failed("you may not write in this folder".to_owned()),
-        _ => failed(error.to_string()),
-    };
-    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let mut beside = tempfile::NamedTempFile::new_in(folder).map_err(|error| told(&error))?;
-    beside.write_all(bytes).map_err(|error| told(&error))?;
-    beside.as_file().sync_all().map_err(|error| told(&error))?;
-    open_to_readers(beside.as_file(), path);
-    beside.persist(path).map_err(|error| told(&error.error))?;
-    Ok(())
-}
-
-/// Temporary files are private; the result gets the permissions of the file it replaces, or the usual
-/// ones. Where that fails the file is still whole, only private.
-fn open_to_readers(file: &std::fs::File, path: &Path) {
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt as _;
-        let permissions = std::fs::metadata(path)
-            .map_or_else(|_| std::fs::Permissions::from_mode(0o644), |metadata| metadata.permissions());
-        let _ = file.set_permissions(permissions);
-    }
-    #[cfg(not(unix))]
-    let _ = (file, path);
 }
 
 /// Whether two paths are one file.
@@ -125,6 +106,11 @@ pub(crate) fn same(one: &Path, other: &Path) -> bool {
 /// Prints a result. A reader that has seen enough (`| head`) is no error.
 pub(crate) fn show(text: &str) {
     let _ = std::io::stdout().lock().write_all(text.as_bytes());
+}
+
+/// Says something beside the result, as it is.
+pub(crate) fn say(text: &str) {
+    eprint!("{text}");
 }
 
 /// Says what went wrong, filled to the width of the terminal.

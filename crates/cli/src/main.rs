@@ -1,12 +1,20 @@
-//! What a score makes the players' bows do: `arcata review` and `arcata plan`.
+//! What a score makes the players' bows do: `arcata review`, `arcata plan` and
+//! `arcata layer`.
 
 mod args;
 mod bars;
 mod failure;
 mod files;
+mod layer_args;
+mod layer_command;
+mod layer_enter;
+mod layer_list;
+mod layer_sheet;
+mod library;
 mod plan_command;
 mod review_command;
 mod studio;
+mod writing;
 
 use std::process::ExitCode;
 
@@ -19,6 +27,7 @@ fn main() -> ExitCode {
     let done = match &arguments.command {
         Command::Review(review) => review_command::run(review),
         Command::Plan(plan) => plan_command::run(plan),
+        Command::Layer(layer) => layer_command::run(layer),
     };
     match done {
         Ok(code) => code,

@@ -10,7 +10,7 @@ use arcata_report::PlanView;
 
 use crate::args::{Format, Marks, PlanArguments};
 use crate::failure::Failure;
-use crate::{bars, files, studio};
+use crate::{bars, files, studio, writing};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     let profile = studio::profile(&arguments.shared.profile)?;
@@ -39,7 +39,7 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
         Some(out) if scores.iter().any(|score| files::same(score, out)) => {
             return Err(Failure::SameFile { path: out.clone() });
         }
-        Some(out) => files::write_whole(out, text.as_bytes())?,
+        Some(out) => writing::write_whole(out, text.as_bytes())?,
         None => files::show(&text),
     }
     for failure in &unread {
@@ -112,7 +112,7 @@ fn write_marked(
         .map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.document().apply(&edits).map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    files::write_whole(out, &bytes)?;
+    writing::write_whole(out, &bytes)?;
     files::complain(&format!("{} marks written to {}", edits.edits().len(), out.display()));
     Ok(ExitCode::SUCCESS)
 }

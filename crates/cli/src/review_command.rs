@@ -12,7 +12,7 @@ use rayon::prelude::*;
 
 use crate::args::{Format, ReviewArguments, Weight};
 use crate::failure::Failure;
-use crate::{bars, files, studio};
+use crate::{bars, files, studio, writing};
 
 struct Reviewed {
     view: FileView,
@@ -68,7 +68,7 @@ fn write_report(out: &Path, scores: &[PathBuf], text: &str) -> Result<(), Failur
     if scores.iter().any(|score| files::same(score, out)) {
         return Err(Failure::SameFile { path: out.to_owned() });
     }
-    files::write_whole(out, text.as_bytes())
+    writing::write_whole(out, text.as_bytes())
 }
 
 fn settings(arguments: &ReviewArguments) -> Result<ReviewSettings, Failure> {

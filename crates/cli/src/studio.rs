@@ -39,6 +39,31 @@ pub(crate) fn settings(line: &Line, profile: &Profile, marks: MarkReading) -> Pl
     PlanSettings { marks, ..profile.plan_settings(line.instrument) }
 }
 
+/// A score that was read.
+pub(crate) struct Opened {
+    pub(crate) file: ScoreFile,
+    pub(crate) score: Score,
+}
+
+/// Reads a score.
+pub(crate) fn open_score(path: &Path) -> Result<Opened, Failure> {
+    let failed = |why: String| Failure::Read { path: path.to_owned(), why };
+    let bytes = files::read(path, Limits::default().max_bytes).map_err(failed)?;
+    open_bytes(bytes).map_err(failed)
+}
+
+/// Reads the bytes of a score.
+pub(crate) fn open_bytes(bytes: Vec<u8>) -> Result<Opened, String> {
+    let file = arcata_xml::open_score(bytes, &Limits::default()).map_err(|error| error.to_string())?;
+    let score = arcata_score::read(file.document());
+    let not_a_score =
+        score.problems.iter().find(|problem| problem.kind == arcata_score::ProblemKind::NotAScore);
+    match not_a_score {
+        Some(problem) => Err(problem.message.clone()),
+        None => Ok(Opened { file, score }),
+    }
+}
+
 /// Reads a score and plans its lines.
 pub(crate) fn open(
     path: &Path,
@@ -46,16 +71,7 @@ pub(crate) fn open(
     profile: &Profile,
     marks: MarkReading,
 ) -> Result<Desk, Failure> {
-    let failed = |why: String| Failure::Read { path: path.to_owned(), why };
-    let limits = Limits::default();
-    let bytes = files::read(path, limits.max_bytes).map_err(failed)?;
-    let file = arcata_xml::open_score(bytes, &limits).map_err(|error| failed(error.to_string()))?;
-    let score = arcata_score::read(file.document());
-    if let Some(problem) =
-        score.problems.iter().find(|problem| problem.kind == arcata_score::ProblemKind::NotAScore)
-    {
-        return Err(failed(problem.message.clone()));
-    }
+    let Opened { file, score } = open_score(path)?;
     let chosen = bars::parts(&score, &shared.part)?;
     let tempo = shared
         .tempo

@@ -90,3 +90,98 @@ fn a_missing_file_is_told_in_plain_words() {
     let text = String::from_utf8_lossy(&done.stdout).into_owned();
     assert!(text.contains("there is no such file") && !text.contains("os error"), "{text}");
 }
+
+fn read(path: &std::path::Path) -> Vec<u8> {
+    std::fs::read(path).expect("the file is there")
+}
+
+#[test]
+fn a_layer_comes_off_a_score_goes_on_and_comes_off_without_a_trace() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let at = |name: &str| folder.path().join(name);
+    let score = demo("ferry-bell-quartet.musicxml");
+    arcata()
+        .arg("plan")
+        .arg(&score)
+        .args(["--marks", "least", "--out"])
+        .arg(at("marked.musicxml"))
+        .assert()
+        .success();
+    let lift = |out: &str| {
+        let mut lift = arcata();
+        lift.args(["layer", "lift"]).arg(at("marked.musicxml")).arg("--layer").arg(at("tour.json"));
+        lift.args(["--owner", "leader", "--out"]).arg(at(out)).assert().success();
+    };
+    lift("clean.musicxml");
+    let on = |command: &str, from: &str, out: &str| {
+        let mut on = arcata();
+        on.args(["layer", command])
+            .arg(at(from))
+            .arg("--layer")
+            .arg(at("tour.json"))
+            .arg("--out")
+            .arg(at(out));
+        on.assert().success();
+    };
+    on("apply", "clean.musicxml", "stand.musicxml");
+    assert!(read(&at("stand.musicxml")) == read(&at("marked.musicxml")));
+    on("wipe", "stand.musicxml", "returned.musicxml");
+    assert!(read(&at("returned.musicxml")) == read(&at("clean.musicxml")));
+    let mut check = arcata();
+    check.args(["layer", "check"]).arg(at("clean.musicxml")).arg("--layer").arg(at("tour.json"));
+    // A mark that the plan has put inside a slur is told, and told by 1.
+    assert!(check.output().expect("runs").status.code().is_some_and(|code| code < 2));
+    let mut carry = arcata();
+    carry.args(["layer", "carry"]).arg(at("clean.musicxml")).arg("--from").arg(at("marked.musicxml"));
+    carry.arg("--layer").arg(at("tour.json")).arg("--out").arg(at("carried.json"));
+    // Bars that are alike are carried with doubt, which is told by 1.
+    assert!(carry.output().expect("runs").status.code().is_some_and(|code| code < 2));
+    let mut compare = arcata();
+    compare.args(["layer", "compare"]).arg(at("tour.json")).arg(at("carried.json")).assert().success();
+    let left: Vec<_> = std::fs::read_dir(folder.path()).expect("listed").flatten().collect();
+    assert_eq!(left.len(), 6, "no lock, backup or half-written file is left: {left:?}");
+}
+
+#[test]
+fn a_layer_that_cannot_be_read_changes_nothing() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let layer = folder.path().join("tour.json");
+    let out = folder.path().join("out.musicxml");
+    for (text, said) in [
+        ("{\"format\": \"arcata-layer\", \"version\": 2}", "version 2 of the format"),
+        ("{\"format\": \"arcata-layer\", \"version\": 1, \"entr", "the file ends in the middle"),
+        ("<score-partwise/>", "this is not a bowing layer"),
+    ] {
+        std::fs::write(&layer, text).expect("written");
+        let mut apply = arcata();
+        apply.args(["layer", "apply"]).arg(demo("ferry-bell-quartet.musicxml")).arg("--layer").arg(&layer);
+        let done = apply.arg("--out").arg(&out).output().expect("runs");
+        assert_eq!(done.status.code(), Some(2));
+        assert!(String::from_utf8_lossy(&done.stderr).contains(said), "{done:?}");
+        assert!(!out.exists() && read(&layer) == text.as_bytes());
+    }
+}
+
+#[test]
+fn a_layer_for_another_score_and_a_score_as_its_own_target_are_refused() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (layer, out) = (folder.path().join("tour.json"), folder.path().join("out.musicxml"));
+    let mut lift = arcata();
+    lift.args(["layer", "lift"]).arg(demo("ferry-bell-quartet.musicxml")).arg("--layer").arg(&layer);
+    lift.arg("--out").arg(&out).assert().success();
+    let mut apply = arcata();
+    apply.args(["layer", "apply"]).arg(demo("lantern-study.musicxml")).arg("--layer").arg(&layer);
+    let done = apply.arg("--out").arg(folder.path().join("other.musicxml")).output().expect("runs");
+    assert_eq!(done.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&done.stderr).contains("their notes are not the same"), "{done:?}");
+    let mut apply = arcata();
+    apply
+        .args(["layer", "apply"])
+        .arg(&out)
+        .arg("--layer")
+        .arg(&layer)
+        .arg("--out")
+        .arg(&out)
+        .assert()
+        .code(2);
+}

@@ -1,8 +1,56 @@
-//! Bow marks added to and taken off a score, byte for byte.
+//! Bowing layers: a bowing is decided once, lives apart from the score, reaches every part it belongs to,
+//! survives a revision, and comes off without a trace.
 //!
-//! Marks go onto notes as edits of the lossless document: nothing outside the inserted ranges changes,
-//! and taking the same marks off gives the bytes back that were there before.
+//! A [`Layer`] is a list of [`Entry`] values, each a [`Mark`] at a [`Place`]. [`read`] and [`write()`] give
+//! it as JSON, one entry a line. [`Addresses`] turns places into notes of a [`Score`](arcata_score::Score)
+//! and back.
+//!
+//! ```
+//! use arcata_layer::{Addresses, Entry, Layer, Mark};
+//! # let text = arcata_testkit::musicxml("violin: c''4 d'' e'' f''");
+//! # let document = arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap();
+//! let score = arcata_score::read(&document);
+//! let addresses = Addresses::new(&score);
+//! let mut layer = Layer { owner: "leader".into(), ..Layer::default() };
+//! layer.parts = addresses.part_keys().to_vec();
+//! let place = addresses.place(0, arcata_score::NoteId(1)).unwrap();
+//! layer.entries.push(Entry::new(place, Mark::Up));
+//! layer.put_in_order();
+//! let text = arcata_layer::write(&layer);
+//! assert!(text.contains(r#"{"part":"violin","bar":"1","bar_ordinal":1,"offset":"1/4","pitch":"D5","mark":"up"}"#));
+//! assert_eq!(arcata_layer::read(text.as_bytes()).unwrap(), layer);
+//! ```
 
+mod address;
+mod apply;
+mod carry;
+mod check;
+mod compare;
+mod format;
+pub mod identity;
+mod lift;
 mod marks;
+mod markup;
+mod merge;
+mod model;
+mod session;
+pub mod shorthand;
+mod slurs;
+mod spread;
+mod wipe;
 
+pub use address::{Addresses, Found, NotFound};
+pub use apply::{Applied, LayerError, LeftOut, Trust, apply};
+pub use carry::{Carried, Doubt, Doubtful, Orphan, carry};
+pub use check::{Remark, RemarkKind, check};
+pub use compare::{Difference, compare};
+pub use format::{ReadError, ReadErrorKind, read, schema, write};
+pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
+pub use merge::{MergeRule, Merged, merge, settle};
+pub use model::{
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Question, ScoreIdentity, Spot,
+    State, Taken, TakenKind, VERSION,
+};
+pub use spread::{LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread};
+pub use wipe::{Wiped, wipe};

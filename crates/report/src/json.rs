@@ -2,7 +2,7 @@
 
 use schemars::{Schema, schema_for};
 
-use crate::{PlanView, ReviewView};
+use crate::{LibraryView, PlanView, ReviewView};
 
 /// The review as indented JSON with a newline at the end.
 #[must_use]
@@ -14,6 +14,18 @@ pub fn review_json(view: &ReviewView) -> String {
 #[must_use]
 pub fn plan_json(views: &[PlanView]) -> String {
     pretty(&views)
+}
+
+/// A folder's works and layers as indented JSON.
+#[must_use]
+pub fn library_json(view: &LibraryView) -> String {
+    pretty(view)
+}
+
+/// The schema of [`library_json`].
+#[must_use]
+pub fn library_schema() -> Schema {
+    schema_for!(LibraryView)
 }
 
 /// The schema of [`review_json`].

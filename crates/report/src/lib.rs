@@ -1,19 +1,23 @@
-//! What people and programs see of a review or a plan: terminal text, JSON, CSV.
+//! What people and programs see of a review, a plan or a change of bowings: terminal text, JSON, CSV,
+//! change sheets as text, HTML and PDF.
 //!
 //! View models ([`ReviewView`], [`PlanView`]) are made from scores, plans and findings; every output
 //! is made from view models. Their JSON carries a format name and a version, and its schema is
-//! published ([`schema`]). Pure: strings in, strings out.
+//! published ([`schema`]). Pure: values in, text and bytes out.
 
 mod csv;
 mod json;
+pub mod library_view;
 pub mod plan_view;
 pub mod review_view;
+pub mod sheet;
 mod style;
 pub mod summary;
 mod text;
 
 pub use csv::{findings_csv, strokes_csv, summary_csv};
-pub use json::{plan_json, plan_schema, review_json, review_schema};
+pub use json::{library_json, library_schema, plan_json, plan_schema, review_json, review_schema};
+pub use library_view::{LibraryView, library_csv, library_text};
 pub use plan_view::{AlternativeView, PlanView};
 pub use review_view::{FileView, ReviewView};
 pub use style::{Colour, Page};

@@ -4,7 +4,6 @@
 //! name, one page of the manual and one literate test; [`REGISTER`] holds them all. Nothing is changed
 //! here: proposals carry byte edits that somebody may apply.
 
-pub mod beats;
 pub mod change;
 mod finding;
 mod findings;
@@ -21,6 +20,7 @@ mod under_slur;
 pub mod words;
 
 pub use arcata_bow::Profile;
+pub use arcata_score::beats;
 pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};

@@ -6,8 +6,10 @@
 
 mod names;
 mod players;
+mod section;
 
 pub use players::players_of_score;
+pub use section::{Naming, SectionName, bowed_names, section_name};
 
 use crate::{Instrument, Players};
 

@@ -7,6 +7,7 @@
 //! Score time is exact: [`Length`] and [`Moment`] count whole notes as reduced fractions. Seconds do
 //! not exist in this crate.
 
+pub mod beats;
 pub mod instrument;
 pub mod model;
 mod read;

@@ -1,5 +1,7 @@
 //! Bowing as it comes: what players do without marks, and the marks that make them do a plan.
 
+use std::collections::BTreeMap;
+
 use arcata_score::BowDirection;
 
 use super::Plan;
@@ -41,19 +43,53 @@ pub fn as_it_comes(line: &Line) -> Vec<BowDirection> {
         .collect()
 }
 
+/// What a mark tells a player about one stroke.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Told {
+    /// This way.
+    Way(BowDirection),
+    /// The way of the stroke before: hooked or retaken.
+    Again,
+}
+
+/// The directions that players take who bow as it comes and keep to the marks, by index of the stroke.
+#[must_use]
+pub fn as_told(line: &Line, marks: &BTreeMap<usize, Told>) -> Vec<BowDirection> {
+    let mut before = None;
+    (0..line.strokes.len())
+        .map(|index| {
+            let direction = match (marks.get(&index), before) {
+                (Some(Told::Way(direction)), _) => *direction,
+                (Some(Told::Again), Some(before)) => before,
+                _ => unmarked(line, index, before),
+            };
+            before = Some(direction);
+            direction
+        })
+        .collect()
+}
+
 /// The smallest set of marks from which players bowing as it comes do the plan.
 ///
 /// A marked stroke sets the bow right, and an unmarked one follows from the stroke before alone; so a
 /// mark is needed just where the plan differs from what comes, and nowhere else.
 #[must_use]
 pub fn least_marks(line: &Line, plan: &Plan) -> Vec<usize> {
+    let directions: Vec<BowDirection> = plan.strokes.iter().map(|stroke| stroke.direction).collect();
+    least_marks_for(line, &directions)
+}
+
+/// The smallest set of marks from which players bowing as it comes take these directions; see
+/// [`least_marks`].
+#[must_use]
+pub fn least_marks_for(line: &Line, directions: &[BowDirection]) -> Vec<usize> {
     let mut before = None;
     let mut marks = Vec::new();
-    for (index, planned) in plan.strokes.iter().enumerate() {
-        if unmarked(line, index, before) != planned.direction {
+    for (index, wanted) in directions.iter().enumerate().take(line.strokes.len()) {
+        if unmarked(line, index, before) != *wanted {
             marks.push(index);
         }
-        before = Some(planned.direction);
+        before = Some(*wanted);
     }
     marks
 }

@@ -17,7 +17,7 @@ mod weights;
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
 pub(crate) use alternatives::{cut, independent};
 pub use anchors::{Allowed, Anchor, MarkReading};
-pub use as_it_comes::{as_it_comes, least_marks};
+pub use as_it_comes::{Told, as_it_comes, as_told, least_marks, least_marks_for};
 pub use costs::Reach;
 pub use weights::Weights;
 

@@ -79,9 +79,9 @@ fn what_departs_says_what_going_along_would_cost() {
     let weights = Profile::default().plan_settings(lines[0].instrument).weights;
     let agreements = agreements(&score, &lines, &weights);
     let planned = together(&lines, &agreements, Grid::Fine);
-    assert_eq!(planned.total.term(crate::Term::Unity), weights.unity_alone);
+    assert_eq!(planned.total.term(Term::Unity), weights.unity_alone);
     let found = departures(&lines, &planned, &agreements);
-    let found: Vec<_> = found.iter().filter(|departure| departure.term == crate::Term::Unity).collect();
+    let found: Vec<_> = found.iter().filter(|departure| departure.term == Term::Unity).collect();
     assert_eq!(found.len(), 1, "{found:?}");
     assert_eq!((found[0].strokes.clone(), found[0].departing), (0..1, 1));
 }

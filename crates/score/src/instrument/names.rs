@@ -219,8 +219,19 @@ fn longest(words: &[String]) -> Option<(Claim, Count, usize)> {
         .max_by_key(|(_, _, length)| *length)
 }
 
+/// Whether a name is one of the plurals.
+pub(super) fn is_plural(text: &str) -> bool {
+    let words = split_numbers(tokens(text));
+    (0..words.len()).filter_map(|at| longest(&words[at..])).any(|(_, count, _)| count == Count::Many)
+}
+
+/// Every name of the table.
+pub(super) fn all() -> impl Iterator<Item = (Claim, &'static str)> {
+    NAMES.iter().flat_map(|(claim, _, names)| names.split('|').map(move |name| (*claim, name)))
+}
+
 /// The folded words, "Vn1" and "Violin2" parted before their number.
-fn split_numbers(tokens: Vec<Token>) -> Vec<String> {
+pub(super) fn split_numbers(tokens: Vec<Token>) -> Vec<String> {
     let mut words = Vec::new();
     for token in tokens {
         let stem = token.text.trim_end_matches(|letter: char| letter.is_ascii_digit());

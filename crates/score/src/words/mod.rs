@@ -53,5 +53,17 @@ pub fn meanings(text: &str) -> Vec<WordMeaning> {
     read::meanings(text)
 }
 
+/// The words of a text in lower case and without accents, marks between them left out: what people type
+/// is compared by these.
+///
+/// ```
+/// use arcata_score::words::folded_words;
+/// assert_eq!(folded_words("Arcata in giù, À la corde"), ["arcata", "in", "giu", "a", "la", "corde"]);
+/// ```
+#[must_use]
+pub fn folded_words(text: &str) -> Vec<String> {
+    tokens(text).into_iter().map(|token| token.text).collect()
+}
+
 #[cfg(test)]
 mod tests;

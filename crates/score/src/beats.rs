@@ -1,6 +1,6 @@
 //! Beats as they are counted.
 
-use arcata_score::{Length, Meter, MeterSymbol};
+use crate::{Length, Meter, MeterSymbol};
 
 /// How long one counted beat is: the dotted value in compound metres, half notes in cut time, the
 /// signature's own unit otherwise.
@@ -25,6 +25,21 @@ fn unit(denominator: u16) -> Length {
 pub fn beat_in_bar(meter: &Meter, offset: Length) -> Length {
     let one = Length::new(1, 1);
     offset.in_units_of(beat_length(meter)).map_or(one, |beats| beats + one)
+}
+
+/// How far into its bar a beat lies, counted from 1: [`beat_in_bar`] turned round.
+///
+/// ```
+/// use arcata_score::beats::{beat_in_bar, offset_of_beat};
+/// use arcata_score::{Length, Meter};
+/// let offset = offset_of_beat(&Meter::simple(6, 8), Length::new(5, 2));
+/// assert_eq!(offset, Length::new(9, 16));
+/// assert_eq!(beat_in_bar(&Meter::simple(6, 8), offset), Length::new(5, 2));
+/// ```
+#[must_use]
+pub fn offset_of_beat(meter: &Meter, beat: Length) -> Length {
+    let beats = beat - Length::new(1, 1);
+    beat_length(meter).scaled(beats.numerator(), beats.denominator())
 }
 
 #[cfg(test)]

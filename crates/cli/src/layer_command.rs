@@ -1,0 +1,344 @@
+//! `arcata layer`.
+
+use std::fmt::Display;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use arcata_layer::{
+    Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, LowStrings, MergeRule, Reach,
+    SpreadChoice, Trust,
+};
+use arcata_score::Score;
+use arcata_xml::{Document, Limits, ScoreFile};
+
+use crate::failure::Failure;
+use crate::layer_args::{
+    ApplyArguments, CarryArguments, CheckArguments, CompareArguments, Kind, LayerArguments, LayerCommand,
+    LiftArguments, MergeArguments, SpreadArguments,
+};
+use crate::{bars, files, layer_enter, layer_list, layer_sheet, studio, writing};
+
+pub(crate) fn run(arguments: &LayerArguments) -> Result<ExitCode, Failure> {
+    match &arguments.command {
+        LayerCommand::Lift(lift) => run_lift(lift),
+        LayerCommand::Apply(apply) => run_apply(apply),
+        LayerCommand::Wipe(wipe) => run_wipe(wipe),
+        LayerCommand::Compare(compare) => run_compare(compare),
+        LayerCommand::Merge(merge) => run_merge(merge),
+        LayerCommand::Spread(spread) => run_spread(spread),
+        LayerCommand::Carry(carry) => run_carry(carry),
+        LayerCommand::Check(check) => run_check(check),
+        LayerCommand::Enter(enter) => layer_enter::run(enter),
+        LayerCommand::Sheet(sheet) => layer_sheet::run(sheet),
+        LayerCommand::List(list) => layer_list::run(list),
+    }
+}
+
+/// A layer as it was read from its file.
+pub(crate) struct LayerFile {
+    pub(crate) path: PathBuf,
+    pub(crate) bytes: Vec<u8>,
+    pub(crate) layer: Layer,
+}
+
+/// Reads a layer.
+pub(crate) fn open_layer(path: &Path) -> Result<LayerFile, Failure> {
+    let failed = |why: String| Failure::Read { path: path.to_owned(), why };
+    let bytes = files::read(path, Limits::default().max_bytes).map_err(failed)?;
+    let layer = arcata_layer::read(&bytes).map_err(|error| failed(error.to_string()))?;
+    Ok(LayerFile { path: path.to_owned(), bytes, layer })
+}
+
+/// Reads a score.
+pub(crate) fn open_score(path: &Path) -> Result<(ScoreFile, Score), Failure> {
+    studio::open_score(path).map(|opened| (opened.file, opened.score))
+}
+
+/// Refuses to write over what was read.
+fn not_over(out: &Path, read: &[&Path]) -> Result<(), Failure> {
+    match read.iter().find(|path| files::same(path, out)) {
+        Some(path) => Err(Failure::SameFile { path: (*path).to_owned() }),
+        None => Ok(()),
+    }
+}
+
+/// Prints a list, one line each, with a heading where there is anything.
+fn list<T: Display>(heading: &str, items: impl IntoIterator<Item = T>) {
+    let lines: Vec<String> = items.into_iter().map(|item| format!("  {item}\n")).collect();
+    if !lines.is_empty() {
+        files::show(&format!("{heading}\n{}", lines.concat()));
+    }
+}
+
+fn exit(is_complete: bool) -> ExitCode {
+    if is_complete { ExitCode::SUCCESS } else { ExitCode::from(1) }
+}
+
+fn layer_failed(path: &Path, error: &LayerError) -> Failure {
+    Failure::Layer { path: path.to_owned(), why: error.to_string() }
+}
+
+fn parse(bytes: Vec<u8>) -> Result<Document, Failure> {
+    Document::parse(bytes, &Limits::default()).map_err(|error| Failure::Marks { why: error.to_string() })
+}
+
+fn packed(file: &ScoreFile, bytes: &[u8]) -> Result<Vec<u8>, Failure> {
+    file.write(bytes).map_err(|error| Failure::Marks { why: error.to_string() })
+}
+
+fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
+    not_over(&arguments.out, &[&arguments.score])?;
+    not_over(&arguments.layer, &[&arguments.score, &arguments.out])?;
+    let (file, score) = open_score(&arguments.score)?;
+    let mut choice = LiftChoice::default();
+    if !arguments.kinds.is_empty() {
+        choice.kinds = arguments.kinds.iter().map(kind).collect();
+    }
+    if !arguments.part.is_empty() {
+        choice.parts = Some(bars::parts(&score, &arguments.part)?);
+    }
+    let failed = |error: &LayerError| layer_failed(&arguments.score, error);
+    let mut lifted = arcata_layer::lift(file.document(), &score, &choice).map_err(|error| failed(&error))?;
+    lifted.layer.title.clone_from(&arguments.title);
+    lifted.layer.owner.clone_from(&arguments.owner);
+    lifted.layer.ensemble.clone_from(&arguments.ensemble);
+    lifted.layer.date.clone_from(&arguments.date);
+    let clean = file.document().apply(&lifted.edits).map_err(|error| failed(&error.into()))?;
+    // The layer first: the marks are then in two files, never in none.
+    writing::write_whole(&arguments.layer, arcata_layer::write(&lifted.layer).as_bytes())?;
+    writing::write_whole(&arguments.out, &packed(&file, &clean)?)?;
+    files::complain(&format!(
+        "{} marks lifted into {}; the clean score is {}",
+        lifted.layer.entries.len(),
+        arguments.layer.display(),
+        arguments.out.display()
+    ));
+    let staying = lifted.staying.iter().map(|mark| format!("{}, bar {}: {}", mark.part, mark.bar, mark.why));
+    list("Marks that stay in the score:", staying);
+    Ok(exit(lifted.staying.is_empty()))
+}
+
+fn kind(kind: &Kind) -> LiftKind {
+    match kind {
+        Kind::Bows => LiftKind::Bows,
+        Kind::Words => LiftKind::Words,
+        Kind::Lifts => LiftKind::Lifts,
+        Kind::Slurs => LiftKind::Slurs,
+    }
+}
+
+/// The paths that a command reads.
+fn inputs(arguments: &ApplyArguments) -> Vec<&Path> {
+    let layers = arguments.layer.iter().map(PathBuf::as_path);
+    layers.chain(std::iter::once(arguments.score.as_path())).collect()
+}
+
+fn trust(arguments: &ApplyArguments) -> Trust {
+    if arguments.any_score { Trust::AnyScore } else { Trust::OwnScore }
+}
+
+fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
+    not_over(&arguments.out, &inputs(arguments))?;
+    let (file, score) = open_score(&arguments.score)?;
+    let layers: Vec<LayerFile> =
+        arguments.layer.iter().map(|path| open_layer(path)).collect::<Result<_, _>>()?;
+    let mut document = parse(file.document().bytes().to_vec())?;
+    let mut score = score;
+    let mut below: Vec<Layer> = Vec::new();
+    let mut left_out = Vec::new();
+    let mut said = Vec::new();
+    for opened in &layers {
+        let applied = arcata_layer::apply(&document, &score, &opened.layer, &below, trust(arguments));
+        let Applied { edits, layer, written, standing, left_out: left } =
+            applied.map_err(|error| layer_failed(&opened.path, &error))?;
+        let bytes = document.apply(&edits).map_err(|error| layer_failed(&opened.path, &error.into()))?;
+        document = parse(bytes)?;
+        score = arcata_score::read(&document);
+        said.push(format!("{}: {written} applied, {standing} there already", opened.path.display()));
+        left_out.extend(left);
+        below.push(layer);
+    }
+    // The layers first: with a marked score alone nobody could tell the layers' marks from the composer's.
+    for (opened, layer) in layers.iter().zip(&below) {
+        let bytes = arcata_layer::write(layer);
+        if *layer != opened.layer && !arguments.any_score {
+            writing::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
+        }
+    }
+    writing::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
+    said.iter().for_each(|line| files::complain(line));
+    list("Not applied:", &left_out);
+    Ok(exit(left_out.is_empty()))
+}
+
+fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
+    not_over(&arguments.out, &inputs(arguments))?;
+    let (file, mut score) = open_score(&arguments.score)?;
+    let layers: Vec<LayerFile> =
+        arguments.layer.iter().map(|path| open_layer(path)).collect::<Result<_, _>>()?;
+    let mut document = parse(file.document().bytes().to_vec())?;
+    let mut left_out: Vec<LeftOut> = Vec::new();
+    let mut taken_off = 0;
+    for opened in layers.iter().rev() {
+        let wiped = arcata_layer::wipe(&document, &score, &opened.layer, trust(arguments))
+            .map_err(|error| layer_failed(&opened.path, &error))?;
+        let bytes =
+            document.apply(&wiped.edits).map_err(|error| layer_failed(&opened.path, &error.into()))?;
+        document = parse(bytes)?;
+        score = arcata_score::read(&document);
+        taken_off += wiped.taken_off;
+        left_out.extend(wiped.left_out);
+    }
+    writing::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
+    files::complain(&format!("{taken_off} entries taken off; the score is {}", arguments.out.display()));
+    list("Not found in the score:", &left_out);
+    Ok(exit(left_out.is_empty()))
+}
+
+fn run_compare(arguments: &CompareArguments) -> Result<ExitCode, Failure> {
+    let (before, after) = (open_layer(&arguments.before)?, open_layer(&arguments.after)?);
+    let differences = arcata_layer::compare(&before.layer, &after.layer);
+    let said = |entries: &[Entry]| {
+        let words: Vec<String> = entries.iter().map(|entry| entry.mark.words()).collect();
+        if words.is_empty() { "nothing".to_owned() } else { words.join(" and ") }
+    };
+    for difference in &differences {
+        files::show(&format!(
+            "{}: {} → {}\n",
+            difference.place,
+            said(&difference.before),
+            said(&difference.after)
+        ));
+    }
+    files::complain(&format!("{} differences", differences.len()));
+    Ok(exit(differences.is_empty()))
+}
+
+fn run_merge(arguments: &MergeArguments) -> Result<ExitCode, Failure> {
+    let rules: Vec<MergeRule> = arguments.prefer.iter().map(|text| rule(text)).collect();
+    let first = open_layer(&arguments.first)?;
+    let base = arguments.base.as_deref().map(open_layer).transpose()?;
+    let (layer, overruled) = match &arguments.second {
+        Some(second) => {
+            let second = open_layer(second)?;
+            let base = base.as_ref().map(|base| &base.layer);
+            let merged = arcata_layer::merge(base, &first.layer, &second.layer, &rules);
+            (merged.layer, merged.overruled)
+        }
+        None => {
+            let mut layer = first.layer.clone();
+            let overruled = arcata_layer::settle(&mut layer, &rules);
+            (layer, overruled)
+        }
+    };
+    let bytes = arcata_layer::write(&layer);
+    if files::same(&arguments.first, &arguments.out) {
+        writing::rewrite(&first.path, &first.bytes, bytes.as_bytes())?;
+    } else {
+        writing::write_whole(&arguments.out, bytes.as_bytes())?;
+    }
+    files::complain(&format!(
+        "{} entries, {} conflicts, {} decided by rule",
+        layer.entries.len(),
+        layer.conflicts.len(),
+        overruled.len()
+    ));
+    list("Decided by rule:", overruled.iter().map(conflict));
+    list("To be decided, both kept:", layer.conflicts.iter().map(conflict));
+    Ok(exit(layer.conflicts.is_empty()))
+}
+
+/// `leader`, or `Violin I=leader`.
+fn rule(text: &str) -> MergeRule {
+    match text.rsplit_once('=') {
+        Some((part, winner)) => {
+            MergeRule { part: Some(part.trim().to_owned()), winner: winner.trim().to_owned() }
+        }
+        None => MergeRule { part: None, winner: text.trim().to_owned() },
+    }
+}
+
+fn conflict(conflict: &arcata_layer::Conflict) -> String {
+    let said = |entries: &[Entry]| {
+        let words: Vec<String> = entries.iter().map(|entry| entry.mark.words()).collect();
+        if words.is_empty() { "nothing".to_owned() } else { words.join(" and ") }
+    };
+    format!(
+        "{}: {} wants {}, {} wants {}",
+        conflict.place,
+        conflict.first_owner,
+        said(&conflict.first),
+        conflict.second_owner,
+        said(&conflict.second)
+    )
+}
+
+fn run_spread(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
+    let (_, score) = open_score(&arguments.score)?;
+    let opened = open_layer(&arguments.layer)?;
+    let from = *bars::parts(&score, std::slice::from_ref(&arguments.from))?.first().ok_or(Failure::Part {
+        asked: arguments.from.clone(),
+        known: score.parts.iter().map(|part| part.name.clone()).collect(),
+    })?;
+    let choice = SpreadChoice {
+        from,
+        bars: arguments.bars.as_deref().map(|text| bars::bars(&score, Some(text))).transpose()?,
+        to: if arguments.to.is_empty() { None } else { Some(bars::parts(&score, &arguments.to)?) },
+        reach: if arguments.passages { Reach::EveryPassage } else { Reach::SameBars },
+        low_strings: if arguments.mirror_low { LowStrings::Mirrored } else { LowStrings::Same },
+    };
+    let spread = arcata_layer::spread(&opened.layer, &score, &choice);
+    list("Proposed:", &spread.proposed);
+    list("Not carried:", &spread.not_spread);
+    if let Some(out) = &arguments.out {
+        let mut layer = opened.layer.clone();
+        layer.entries.extend(spread.proposed.iter().map(|proposed| proposed.entry.clone()));
+        layer.put_in_order();
+        let bytes = arcata_layer::write(&layer);
+        if files::same(&opened.path, out) {
+            writing::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
+        } else {
+            writing::write_whole(out, bytes.as_bytes())?;
+        }
+        files::complain(&format!("{} entries added; the layer is {}", spread.proposed.len(), out.display()));
+    }
+    Ok(exit(spread.not_spread.is_empty()))
+}
+
+fn run_carry(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
+    let (old_file, old) = open_score(&arguments.from)?;
+    let (new_file, new) = open_score(&arguments.score)?;
+    let opened = open_layer(&arguments.layer)?;
+    not_over(&arguments.out, &[&arguments.from, &arguments.score])?;
+    let kinship = arcata_layer::identity::kinship(&opened.layer, old_file.document(), &old);
+    if kinship == arcata_layer::identity::Kinship::OtherMusic {
+        let error =
+            LayerError::OtherScore { layer: opened.layer.score.title.clone(), score: old.title.clone() };
+        return Err(layer_failed(&opened.path, &error));
+    }
+    let carried = arcata_layer::carry(&opened.layer, &old, (new_file.document(), &new));
+    let bytes = arcata_layer::write(&carried.layer);
+    if files::same(&opened.path, &arguments.out) {
+        writing::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
+    } else {
+        writing::write_whole(&arguments.out, bytes.as_bytes())?;
+    }
+    files::complain(&format!(
+        "{} entries carried exactly, {} with doubt, {} found no note",
+        carried.exactly,
+        carried.doubtful.len(),
+        carried.orphaned.len()
+    ));
+    list("Look at these:", &carried.doubtful);
+    list("Kept in the layer without a note:", &carried.orphaned);
+    Ok(exit(carried.doubtful.is_empty() && carried.orphaned.is_empty()))
+}
+
+fn run_check(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
+    let (file, score) = open_score(&arguments.score)?;
+    let opened = open_layer(&arguments.layer)?;
+    let remarks = arcata_layer::check(&opened.layer, file.document(), &score);
+    remarks.iter().for_each(|remark| files::show(&format!("{remark}\n")));
+    files::complain(&format!("{} entries, {} remarks", opened.layer.entries.len(), remarks.len()));
+    Ok(exit(remarks.is_empty()))
+}

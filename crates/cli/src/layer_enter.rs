@@ -1,0 +1,159 @@
+//! `arcata layer enter`.
+
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use arcata_layer::shorthand::{self, Gravity};
+use arcata_layer::{Addresses, Layer};
+use clap::Args;
+
+use crate::failure::Failure;
+use crate::layer_command::{LayerFile, open_layer};
+use crate::{files, studio, writing};
+
+#[derive(Debug, Args)]
+pub(crate) struct EnterArguments {
+    /// The score that the bowings are for
+    #[arg(value_name = "SCORE")]
+    score: PathBuf,
+    /// The shorthand; standard input when not given
+    #[arg(long, value_name = "FILE")]
+    notes: Option<PathBuf>,
+    /// The layer that the bowings are added to; a new one when there is no such file
+    #[arg(long, value_name = "LAYER")]
+    layer: Option<PathBuf>,
+    /// Write the layer here; over --layer when not given, to standard output when that is not given either
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+    /// Print the layer as shorthand instead of writing it
+    #[arg(long, conflicts_with = "out")]
+    print: bool,
+    /// Say what is wrong with the text, and write nothing
+    #[arg(long, conflicts_with_all = ["out", "print"])]
+    check: bool,
+    /// Title of the layer
+    #[arg(long, value_name = "TEXT")]
+    title: Option<String>,
+    /// Who decided the bowings
+    #[arg(long, value_name = "NAME")]
+    owner: Option<String>,
+    /// For which orchestra or ensemble
+    #[arg(long, value_name = "NAME")]
+    ensemble: Option<String>,
+    /// When, such as 2026-03-01
+    #[arg(long, value_name = "DATE")]
+    date: Option<String>,
+}
+
+pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
+    let opened = studio::open_score(&arguments.score)?;
+    let addresses = Addresses::new(&opened.score);
+    let read_before = match &arguments.layer {
+        Some(path) if path.exists() => Some(open_layer(path)?),
+        _ => None,
+    };
+    let mut layer = match &read_before {
+        Some(opened) => opened.layer.clone(),
+        _ => Layer {
+            score: arcata_layer::identity::of(opened.file.document(), &opened.score),
+            ..Layer::default()
+        },
+    };
+    adopt(&mut layer, arguments, &addresses);
+    // Printing a layer that exists needs no text.
+    let printing = arguments.print && arguments.notes.is_none() && arguments.layer.is_some();
+    let text = if printing { String::new() } else { notes(arguments)? };
+    let (read, mut complaints) = shorthand::read(&text);
+    let entered = shorthand::enter(&read, &addresses);
+    complaints.extend(entered.complaints.iter().cloned());
+    complaints.sort_by_key(|complaint| complaint.at);
+    let mut said = String::new();
+    for complaint in &complaints {
+        let _ = writeln!(said, "{}", complaint.shown(&text));
+    }
+    if !said.is_empty() {
+        files::say(&said);
+    }
+    let wrong = complaints.iter().filter(|complaint| complaint.gravity == Gravity::Wrong).count();
+    if wrong > 0 {
+        let troubles = if wrong == 1 { "1 trouble".to_owned() } else { format!("{wrong} troubles") };
+        files::complain(&format!("{troubles} in the text; nothing was written."));
+        return Ok(ExitCode::from(1));
+    }
+    shorthand::put(&mut layer, &entered);
+    if arguments.check {
+        files::complain(&format!("{} decisions; nothing wrong.", entered.entries.len()));
+    } else if arguments.print {
+        files::show(&shorthand::of_layer(&layer, &addresses).to_string());
+    } else {
+        write(arguments, read_before.as_ref(), &layer, entered.entries.len())?;
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+/// Takes over what the command line says about the layer.
+fn adopt(layer: &mut Layer, arguments: &EnterArguments, addresses: &Addresses<'_>) {
+    for (field, said) in [
+        (&mut layer.title, &arguments.title),
+        (&mut layer.owner, &arguments.owner),
+        (&mut layer.ensemble, &arguments.ensemble),
+        (&mut layer.date, &arguments.date),
+    ] {
+        if let Some(said) = said {
+            field.clone_from(said);
+        }
+    }
+    if layer.parts.is_empty() {
+        layer.parts = addresses.part_keys().to_vec();
+    }
+}
+
+fn notes(arguments: &EnterArguments) -> Result<String, Failure> {
+    // One more than is read, so that a longer text is refused by the reader with its own words.
+    let most = shorthand::LARGEST_TEXT + 1;
+    match &arguments.notes {
+        Some(path) => {
+            let bytes = files::read(path, most).map_err(|why| Failure::Read { path: path.clone(), why })?;
+            text_of(bytes, path)
+        }
+        None => text_of(files::standard_input(most)?, Path::new("standard input")),
+    }
+}
+
+fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, Failure> {
+    String::from_utf8(bytes).map_err(|error| {
+        let before = &error.as_bytes()[..error.utf8_error().valid_up_to()];
+        let line = before.iter().filter(|byte| **byte == b'\n').count() + 1;
+        let why = format!("line {line} is not UTF-8 text; save the notes as UTF-8 and try again");
+        Failure::Read { path: path.to_owned(), why }
+    })
+}
+
+fn write(
+    arguments: &EnterArguments,
+    before: Option<&LayerFile>,
+    layer: &Layer,
+    count: usize,
+) -> Result<(), Failure> {
+    let text = arcata_layer::write(layer);
+    match arguments.out.as_ref().or(arguments.layer.as_ref()) {
+        Some(path) if files::same(path, &arguments.score) => Err(Failure::SameFile { path: path.clone() }),
+        Some(path) => {
+            match before.filter(|before| before.path == *path) {
+                Some(before) => writing::rewrite(path, &before.bytes, text.as_bytes())?,
+                None => writing::write_whole(path, text.as_bytes())?,
+            }
+            files::complain(&format!(
+                "{count} decisions entered; {} in {}",
+                layer.entries.len(),
+                path.display()
+            ));
+            Ok(())
+        }
+        None => {
+            files::show(&text);
+            Ok(())
+        }
+    }
+}

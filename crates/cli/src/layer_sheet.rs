@@ -1,0 +1,223 @@
+//! `arcata layer sheet`.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use arcata_bow::{Line, LineOptions, Profile, Reading};
+use arcata_layer::identity::{self, Kinship};
+use arcata_layer::{Addresses, Layer, Trust, shorthand, wipe};
+use arcata_report::sheet::{
+    CopyingSettings, PageEnd, Paper, SYMPHONY_STANDS, SheetInput, SheetView, marks_that_come_anyway,
+    sheet_html, sheet_pdf, sheet_text,
+};
+use arcata_score::{Instrument, NoteId, Score};
+use clap::{Args, ValueEnum};
+
+use crate::failure::Failure;
+use crate::layer_command::open_layer;
+use crate::studio::Opened;
+use crate::{files, studio, writing};
+
+#[derive(Debug, Args)]
+pub(crate) struct SheetArguments {
+    /// The clean score: without the layers on it
+    #[arg(value_name = "SCORE")]
+    score: PathBuf,
+    /// The layer that shall stand in the parts
+    #[arg(long, value_name = "LAYER")]
+    layer: PathBuf,
+    /// The layer, or the older state of it, that stands in them now; nothing: parts as printed
+    #[arg(long, value_name = "LAYER")]
+    before: Option<PathBuf>,
+    /// Write here instead of the terminal; .html and .pdf choose the form
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+    /// The form, where the ending of --out does not say it
+    #[arg(long, value_enum)]
+    format: Option<SheetFormat>,
+    /// Paper of the PDF
+    #[arg(long, value_enum, default_value_t = PaperSize::A4)]
+    paper: PaperSize,
+    /// Stands by section, such as "Vn1=7, Vn2=6, Va=5", or "symphony" for 7, 6, 5, 4, 3; one each when
+    /// not given
+    #[arg(long, value_name = "STANDS")]
+    stands: Option<String>,
+    /// Seconds to write or take off one mark in one part, for the copying estimate
+    #[arg(long, value_name = "SECONDS", value_parser = clap::value_parser!(u32).range(1..=3600))]
+    seconds_a_mark: Option<u32>,
+    /// Leave out down- and up-bows that come anyway when players bow as it comes
+    #[arg(long)]
+    least: bool,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum SheetFormat {
+    Text,
+    Html,
+    Pdf,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+enum PaperSize {
+    A4,
+    Letter,
+}
+
+pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
+    let format = format(arguments)?;
+    let mut opened = studio::open_score(&arguments.score)?;
+    let after = open_layer(&arguments.layer)?.layer;
+    let before = arguments.before.as_deref().map(open_layer).transpose()?.map(|opened| opened.layer);
+    for layer in [Some(&after), before.as_ref()].into_iter().flatten() {
+        opened = without(opened, layer)?;
+    }
+    let addresses = Addresses::new(&opened.score);
+    let spared = if arguments.least { spared(&addresses, &after)? } else { BTreeSet::new() };
+    let stands = stands(&opened.score, arguments.stands.as_deref())?;
+    let settings = CopyingSettings::default();
+    let settings = match arguments.seconds_a_mark {
+        Some(seconds) => settings.with_seconds_a_mark(seconds),
+        None => settings,
+    };
+    let mut view = SheetView::new(&SheetInput {
+        addresses: &addresses,
+        before: before.as_ref(),
+        after: &after,
+        stands,
+        settings,
+        spared,
+        not_carried: Vec::new(),
+    });
+    name_states(&mut view, arguments);
+    let bytes = match format {
+        SheetFormat::Html => sheet_html(&view).into_bytes(),
+        SheetFormat::Pdf => {
+            let paper = match arguments.paper {
+                PaperSize::A4 => Paper::A4,
+                PaperSize::Letter => Paper::Letter,
+            };
+            sheet_pdf(&view, paper).map_err(|error| Failure::Sheet { why: error.to_string() })?
+        }
+        SheetFormat::Text => {
+            let (page, end) = match &arguments.out {
+                Some(_) => (arcata_report::Page::default(), PageEnd::FormFeed),
+                None => (files::page(), PageEnd::EmptyLine),
+            };
+            sheet_text(&view, page, end).into_bytes()
+        }
+    };
+    match &arguments.out {
+        Some(out) => {
+            let inputs = [Some(&arguments.score), Some(&arguments.layer), arguments.before.as_ref()];
+            if inputs.into_iter().flatten().any(|input| files::same(input, out)) {
+                return Err(Failure::SameFile { path: out.clone() });
+            }
+            writing::write_whole(out, &bytes)?;
+        }
+        None => files::show(&String::from_utf8_lossy(&bytes)),
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+/// Two states of one layer bear one title: their files tell them apart.
+fn name_states(view: &mut SheetView, arguments: &SheetArguments) {
+    let Some((before, path)) = view.before.as_mut().zip(arguments.before.as_ref()) else { return };
+    if *before == view.after {
+        for (side, path) in [(before, path), (&mut view.after, &arguments.layer)] {
+            let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy();
+            side.about = if side.about.is_empty() { name.into() } else { format!("{}, {name}", side.about) };
+        }
+    }
+}
+
+/// The score without a layer that is on it.
+fn without(opened: Opened, layer: &Layer) -> Result<Opened, Failure> {
+    let document = opened.file.document();
+    match identity::kinship(layer, document, &opened.score) {
+        Kinship::Unbound | Kinship::Clean => return Ok(opened),
+        Kinship::OtherMusic => {
+            files::complain(&format!(
+                "the layer \"{}\" was made for other music than this score's; what finds no note is listed on \
+                 the librarian's page. Carry the layer over to this score first.",
+                layer.title
+            ));
+            return Ok(opened);
+        }
+        Kinship::SameMusic => {}
+    }
+    // The very music with other bytes: the layer may be on it, or another one.
+    let failed = |why: String| Failure::Sheet { why };
+    let wiped =
+        wipe(document, &opened.score, layer, Trust::OwnScore).map_err(|error| failed(error.to_string()))?;
+    if wiped.edits.edits().is_empty() {
+        return Ok(opened);
+    }
+    let bytes = document.apply(&wiped.edits).map_err(|error| failed(error.to_string()))?;
+    let bytes = opened.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
+    studio::open_bytes(bytes).map_err(failed)
+}
+
+fn format(arguments: &SheetArguments) -> Result<SheetFormat, Failure> {
+    let ending = |out: &Path| out.extension().map(|ending| ending.to_string_lossy().to_lowercase());
+    let by_name = match arguments.out.as_deref().and_then(ending).as_deref() {
+        Some("html" | "htm") => SheetFormat::Html,
+        Some("pdf") => SheetFormat::Pdf,
+        _ => SheetFormat::Text,
+    };
+    let format = arguments.format.unwrap_or(by_name);
+    if format == SheetFormat::Pdf && arguments.out.is_none() {
+        return Err(Failure::Sheet { why: "a PDF is no text for a terminal; name a file with --out".into() });
+    }
+    Ok(format)
+}
+
+/// Stands by part.
+fn stands(score: &Score, text: Option<&str>) -> Result<BTreeMap<usize, u32>, Failure> {
+    const MOST: u32 = 1000;
+    let Some(text) = text else { return Ok(BTreeMap::new()) };
+    if text.trim().eq_ignore_ascii_case("symphony") {
+        return Ok(symphony(score));
+    }
+    let mut found = BTreeMap::new();
+    for piece in text.split(',').filter(|piece| !piece.trim().is_empty()) {
+        let failed = |why: String| Failure::Stands { text: piece.trim().to_owned(), why };
+        let (name, count) =
+            piece.split_once('=').ok_or_else(|| failed("there is no = between section and number".into()))?;
+        let count: u32 = count
+            .trim()
+            .parse()
+            .ok()
+            .filter(|count| *count <= MOST)
+            .ok_or_else(|| failed(format!("the number of stands must be a whole number up to {MOST}")))?;
+        let parts = shorthand::parts_named(score, name.trim()).map_err(|why| failed(why.to_string()))?;
+        found.extend(parts.into_iter().map(|part| (part, count)));
+    }
+    Ok(found)
+}
+
+/// First violins, second violins, violas, cellos, basses, as far as the score has them.
+fn symphony(score: &Score) -> BTreeMap<usize, u32> {
+    let of = |instrument: Instrument| {
+        (0..score.parts.len()).filter(move |part| score.parts[*part].instrument == instrument)
+    };
+    let [first, second, violas, cellos, basses] = SYMPHONY_STANDS;
+    let violins = of(Instrument::Violin).enumerate();
+    let mut stands: BTreeMap<usize, u32> =
+        violins.map(|(index, part)| (part, if index == 0 { first } else { second })).collect();
+    stands.extend(of(Instrument::Viola).map(|part| (part, violas)));
+    stands.extend(of(Instrument::Cello).map(|part| (part, cellos)));
+    stands.extend(of(Instrument::Bass).map(|part| (part, basses)));
+    stands
+}
+
+/// Marks of the layer that come anyway.
+fn spared(addresses: &Addresses<'_>, layer: &Layer) -> Result<BTreeSet<(usize, NoteId)>, Failure> {
+    let profile: Profile = studio::profile("professional")?;
+    let options = LineOptions::default();
+    let reading = Reading::new(addresses.score(), &profile, &options);
+    let parts = (0..addresses.score().parts.len())
+        .filter(|part| addresses.score().parts[*part].instrument.is_bowed());
+    let lines: Vec<Line> = parts.flat_map(|part| reading.lines(part)).collect();
+    Ok(marks_that_come_anyway(addresses, &lines, layer))
+}

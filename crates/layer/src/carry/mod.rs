@@ -1,0 +1,395 @@
+//! Carrying a layer over to a revised score.
+//!
+//! Bars are aligned by their music, whatever their numbers; then each entry looks for its note in the bar
+//! that its bar has become. It is carried exactly, carried with doubt, or kept as an orphan: never lost.
+
+mod align;
+mod features;
+mod notes;
+
+use std::fmt;
+
+use arcata_score::Score;
+use arcata_xml::Document;
+
+use crate::address::Addresses;
+use crate::identity;
+use crate::model::{Entry, Layer, Mark, Place, Spot, State};
+use align::Pair;
+use features::{Features, Known};
+use notes::{Fit, NoteFinder};
+
+/// A layer on a revised score.
+#[derive(Clone, Debug)]
+pub struct Carried {
+    /// The layer for the new score: what was carried exactly and with doubt as entries, the rest as
+    /// [`Layer::orphans`] with their old addresses.
+    pub layer: Layer,
+    /// How many entries were carried exactly.
+    pub exactly: usize,
+    /// Entries that were carried, but should be looked at.
+    pub doubtful: Vec<Doubtful>,
+    /// Entries whose note is no more.
+    pub orphaned: Vec<Orphan>,
+}
+
+/// An entry that was carried with doubt.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Doubtful {
+    /// Where it stood.
+    pub from: Place,
+    /// Where it stands.
+    pub to: Place,
+    /// What it says.
+    pub mark: Mark,
+    /// Why it should be looked at.
+    pub why: Doubt,
+}
+
+/// Why a carried entry should be looked at.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Doubt {
+    /// Other bars could be meant as well: their printed numbers.
+    OtherBars(Vec<String>),
+    /// The bar was rewritten.
+    BarRewritten,
+    /// The note has another pitch.
+    OtherPitch,
+    /// The note has another length.
+    OtherLength,
+    /// The note stands elsewhere in the bar.
+    Moved,
+    /// What sounds together with the note, or its voice, is not what it was.
+    OtherChord,
+    /// A repeat was written out: this is the second pass.
+    WrittenOut,
+}
+
+/// An entry that found no note.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Orphan {
+    /// The entry with its old address.
+    pub entry: Entry,
+    /// Why.
+    pub why: String,
+}
+
+impl fmt::Display for Doubt {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::OtherBars(labels) => {
+                write!(out, "the same music stands in other bars as well")?;
+                if !labels.is_empty() {
+                    write!(out, ": {}", labels.join(", "))?;
+                }
+                Ok(())
+            }
+            Self::BarRewritten => write!(out, "most of the bar was rewritten"),
+            Self::OtherPitch => write!(out, "the note has another pitch"),
+            Self::OtherLength => write!(out, "the note has another length"),
+            Self::Moved => write!(out, "the note stands elsewhere in the bar"),
+            Self::OtherChord => write!(out, "other notes stand together with it"),
+            Self::WrittenOut => write!(out, "the repeat was written out, this is its second pass"),
+        }
+    }
+}
+
+impl fmt::Display for Doubtful {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(out, "{} → {}, {}: {}", self.from, self.to.spot, self.mark.words(), self.why)
+    }
+}
+
+impl fmt::Display for Orphan {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(out, "{}, {}: {}", self.entry.place, self.entry.mark.words(), self.why)
+    }
+}
+
+/// Bars of which less than this stayed (thousandths) count as rewritten.
+const REWRITTEN: i32 = 450;
+
+/// Carries a layer from the score it belongs to over to a revision of it.
+///
+/// The new layer names the new score, and remembers nothing of the old one's printed marks: apply it to know
+/// them. Time grows with old bars × new bars; a movement of 1,000 bars takes a fraction of a second.
+///
+/// ```
+/// use arcata_layer::{Addresses, Entry, Layer, Mark, carry};
+/// # let parse = |text: &str| {
+/// #     let text = arcata_testkit::musicxml(text);
+/// #     arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap()
+/// # };
+/// let old = parse("violin: c''4 d'' e'' f'' | g''4 a'' b'' a'' | g''1");
+/// let new = parse("violin: g''4 a'' b'' a'' | g''1");
+/// let (old_score, new_score) = (arcata_score::read(&old), arcata_score::read(&new));
+/// let place = Addresses::new(&old_score).place(0, arcata_score::NoteId(5)).unwrap();
+/// let layer = Layer { entries: vec![Entry::new(place, Mark::Up)], ..Layer::default() };
+/// let carried = carry(&layer, &old_score, (&new, &new_score));
+/// assert_eq!(carried.exactly, 1);
+/// assert_eq!(carried.layer.entries[0].place.spot.bar, "1");
+/// ```
+#[must_use]
+pub fn carry(layer: &Layer, old: &Score, (document, new): (&Document, &Score)) -> Carried {
+    let parts = matching_parts(old, new);
+    let known = |index: usize, number: usize, shift: i32| Known { index, number, shift };
+    let of_old: Vec<Known> = parts.iter().map(|(one, _)| known(*one, *one, 0)).collect();
+    let features = Features::of(old, &of_old);
+    let of_new = |shifts: &[i32]| -> Features {
+        let parts = parts.iter().zip(shifts);
+        let parts: Vec<Known> = parts.map(|((one, other), shift)| known(*other, *one, *shift)).collect();
+        Features::of(new, &parts)
+    };
+    let mut new_features = of_new(&vec![0; parts.len()]);
+    let mut pairs = align::align(&features, &new_features);
+    let mut finder = NoteFinder::new(old, new, &parts, &pairs);
+    let shifts = finder.shifts(&parts);
+    if shifts.iter().any(|shift| *shift != 0) {
+        // Steps and rhythm alone tell bars apart less well than pitches do: once it is known how far the
+        // music was transposed, look again as if it had not been.
+        new_features = of_new(&shifts);
+        pairs = align::align(&features, &new_features);
+        finder = NoteFinder::new(old, new, &parts, &pairs);
+    }
+    let copies = written_out(old, &features, &new_features, &pairs);
+    let mut carrier = Carrier { old: Addresses::new(old), finder, new: Addresses::new(new), pairs, copies };
+    let mut carried = Carried {
+        layer: Layer { entries: Vec::new(), parts: carrier.new.part_keys().to_vec(), ..layer.clone() },
+        exactly: 0,
+        doubtful: Vec::new(),
+        orphaned: Vec::new(),
+    };
+    carried.layer.score =
+        crate::model::ScoreIdentity { other: layer.score.other.clone(), ..identity::of(document, new) };
+    for entry in &layer.entries {
+        carrier.carry_entry(entry, &mut carried);
+    }
+    carried.layer.conflicts.clear();
+    for conflict in &layer.conflicts {
+        carrier.carry_conflict(conflict, &mut carried);
+    }
+    carried.layer.orphans.extend(carried.orphaned.iter().map(|orphan| orphan.entry.clone()));
+    carried.layer.put_in_order();
+    carried
+}
+
+struct Carrier<'s> {
+    old: Addresses<'s>,
+    new: Addresses<'s>,
+    finder: NoteFinder<'s>,
+    pairs: Vec<Option<Pair>>,
+    /// For old bars of a repeat that was written out: the new bars of its second pass.
+    copies: Vec<Option<usize>>,
+}
+
+/// A note carried over.
+struct Landing {
+    place: Place,
+    why: Option<Doubt>,
+}
+
+impl Carrier<'_> {
+    fn carry_entry(&mut self, entry: &Entry, carried: &mut Carried) {
+        match self.land_entry(entry, None) {
+            Err(why) => carried.orphaned.push(Orphan { entry: entry.clone(), why }),
+            Ok((landed, why)) => {
+                match why {
+                    None => carried.exactly += 1,
+                    Some(why) => carried.doubtful.push(doubtful(entry, &landed, why)),
+                }
+                carried.layer.entries.push(landed);
+                let second = self.copy_of(&entry.place);
+                if let Some(Ok((landed, _))) = second.map(|bar| self.land_entry(entry, Some(bar))) {
+                    carried.doubtful.push(doubtful(entry, &landed, Doubt::WrittenOut));
+                    carried.layer.entries.push(landed);
+                }
+            }
+        }
+    }
+
+    fn carry_conflict(&mut self, conflict: &crate::model::Conflict, carried: &mut Carried) {
+        let mut list = |entries: &[Entry]| -> Result<Vec<Entry>, String> {
+            entries.iter().map(|entry| Ok(self.land_entry(entry, None)?.0)).collect()
+        };
+        let landed = (|| {
+            let (base, first, second) =
+                (list(&conflict.base)?, list(&conflict.first)?, list(&conflict.second)?);
+            let place = first.iter().chain(&second).next().map(|entry| entry.place.clone());
+            let place = place.ok_or("it wants nothing on either side")?;
+            Ok::<_, String>(crate::model::Conflict { place, base, first, second, ..conflict.clone() })
+        })();
+        match landed {
+            Ok(conflict) => carried.layer.conflicts.push(conflict),
+            Err(why) => {
+                let both = conflict.first.iter().chain(&conflict.second);
+                carried.orphaned.extend(both.map(|entry| Orphan { entry: entry.clone(), why: why.clone() }));
+            }
+        }
+    }
+
+    /// The new bar of the second pass, where the entry's bar belongs to a repeat that was written out.
+    fn copy_of(&self, place: &Place) -> Option<usize> {
+        let bar = self.old.bar(&place.spot).ok()?;
+        self.copies.get(bar as usize).copied().flatten()
+    }
+
+    /// An entry on the new score; into the bar given, or the one that its bar has become.
+    fn land_entry(&mut self, entry: &Entry, bar: Option<usize>) -> Result<(Entry, Option<Doubt>), String> {
+        let landing = self.land(&entry.place.part, &entry.place.spot, bar)?;
+        let mut why = landing.why;
+        let part = entry.place.part.clone();
+        let mut end = |spot: &Spot| -> Result<Spot, String> {
+            let second = bar.and_then(|_| {
+                let old = self.old.bar(spot).ok()?;
+                self.copies.get(old as usize).copied().flatten()
+            });
+            let landed = self
+                .land(&part, spot, second)
+                .map_err(|said| format!("the other end of its slur: {said}"))?;
+            if why.is_none() {
+                why = landed.why;
+            }
+            Ok(landed.place.spot)
+        };
+        let mark = match &entry.mark {
+            Mark::SlurAdded { to } => Mark::SlurAdded { to: end(to)? },
+            Mark::SlurRemoved { to } => Mark::SlurRemoved { to: end(to)? },
+            Mark::SlurMoved { to, new_from, new_to } => Mark::SlurMoved {
+                to: end(to)?,
+                new_from: new_from.as_ref().map(&mut end).transpose()?,
+                new_to: new_to.as_ref().map(&mut end).transpose()?,
+            },
+            other => other.clone(),
+        };
+        // Slurs get a number that is free in the new score.
+        let keeps = !matches!(mark, Mark::SlurAdded { .. } | Mark::SlurMoved { .. });
+        let landed = Entry {
+            place: landing.place,
+            mark,
+            state: State::Own,
+            written: None,
+            took_off: Vec::new(),
+            exact: if keeps { entry.exact.clone() } else { Vec::new() },
+            ..entry.clone()
+        };
+        Ok((landed, why))
+    }
+
+    fn land(&mut self, part: &str, spot: &Spot, into: Option<usize>) -> Result<Landing, String> {
+        let part = self.old.part(part).ok_or("the old score has no such part")?;
+        let found = self.old.find_in(part, spot).map_err(|why| format!("in the old score {why}"))?;
+        let bar = self.old.bar(spot).map_err(|why| format!("in the old score {why}"))? as usize;
+        let pair = self.pairs.get(bar).and_then(Option::as_ref);
+        let (new_bar, mut why) = match (into, pair) {
+            (Some(bar), _) => (bar, None),
+            (None, Some(pair)) => (pair.new, self.doubt_of(bar, pair)),
+            (None, None) => return Err("its bar is not in the new score".to_owned()),
+        };
+        let (note, fit) = self.finder.find(found, new_bar).ok_or("its note is not in the new bar")?;
+        let of_note = match fit {
+            Fit::Same => None,
+            Fit::OtherPitch => Some(Doubt::OtherPitch),
+            Fit::OtherLength => Some(Doubt::OtherLength),
+            Fit::Moved => Some(Doubt::Moved),
+            Fit::OtherChord => Some(Doubt::OtherChord),
+        };
+        why = why.or(of_note);
+        let place = self.new.place(note.part, note.note).ok_or("its note is a rest now")?;
+        Ok(Landing { place, why })
+    }
+
+    /// Why the pairing of a bar is not certain.
+    fn doubt_of(&self, bar: usize, pair: &Pair) -> Option<Doubt> {
+        if pair.by_place || pair.likeness < REWRITTEN {
+            return Some(Doubt::BarRewritten);
+        }
+        // The second pass of a repeat written out is no rival: the entry goes into both.
+        let copy = self.copies.get(bar).copied().flatten();
+        let rivals: Vec<usize> = pair.rivals.iter().copied().filter(|rival| Some(*rival) != copy).collect();
+        if rivals.is_empty() && !(pair.claimed && copy.is_none()) {
+            return None;
+        }
+        let label = |bar: &usize| self.new.score().bars.get(*bar).map(|bar| bar.label.clone());
+        Some(Doubt::OtherBars(rivals.iter().take(4).filter_map(label).collect()))
+    }
+}
+
+fn doubtful(entry: &Entry, landed: &Entry, why: Doubt) -> Doubtful {
+    Doubtful { from: entry.place.clone(), to: landed.place.clone(), mark: landed.mark.clone(), why }
+}
+
+/// Which part of the old score is which of the new one: by id and name, by name, by id, and at last by place
+/// where as many are left on both sides.
+fn matching_parts(old: &Score, new: &Score) -> Vec<(usize, usize)> {
+    let mut pairs: Vec<(usize, usize)> = Vec::new();
+    type Same = fn(&arcata_score::Part, &arcata_score::Part) -> bool;
+    let ways: [Same; 3] = [
+        |one, other| one.id == other.id && one.name == other.name,
+        |one, other| one.name == other.name && !one.name.is_empty(),
+        |one, other| one.id == other.id && one.instrument == other.instrument,
+    ];
+    for same in ways {
+        for (index, part) in old.parts.iter().enumerate() {
+            let is_free =
+                |other: usize, pairs: &[(usize, usize)]| pairs.iter().all(|(_, taken)| *taken != other);
+            if pairs.iter().any(|(taken, _)| *taken == index) {
+                continue;
+            }
+            let found =
+                (0..new.parts.len()).find(|other| is_free(*other, &pairs) && same(part, &new.parts[*other]));
+            pairs.extend(found.map(|other| (index, other)));
+        }
+    }
+    let left_old: Vec<usize> =
+        (0..old.parts.len()).filter(|part| pairs.iter().all(|(one, _)| one != part)).collect();
+    let left_new: Vec<usize> =
+        (0..new.parts.len()).filter(|part| pairs.iter().all(|(_, one)| one != part)).collect();
+    if left_old.len() == left_new.len() {
+        pairs.extend(left_old.into_iter().zip(left_new));
+    }
+    pairs.sort_unstable();
+    pairs
+}
+
+/// Repeats of the old score that the new one writes out: for each old bar the new bar of its second pass.
+fn written_out(
+    old: &Score,
+    features: &Features,
+    new: &Features,
+    pairs: &[Option<Pair>],
+) -> Vec<Option<usize>> {
+    let mut copies = vec![None; pairs.len()];
+    for (first, last) in repeated(old) {
+        let Some(end) = pairs[last].as_ref().map(|pair| pair.new) else { continue };
+        let Some(start) = pairs[first].as_ref().map(|pair| pair.new) else { continue };
+        // The alignment may have taken either pass; the other lies right behind it, or right before.
+        let length = last - first + 1;
+        for from in [Some(end + 1), start.checked_sub(length)].into_iter().flatten() {
+            let here = from..from + length;
+            let free = pairs.iter().flatten().all(|pair| !here.contains(&pair.new));
+            let same = here.end <= new.whole.len()
+                && here.clone().zip(first..).all(|(new_bar, bar)| new.whole[new_bar] == features.whole[bar]);
+            if free && same {
+                (first..=last).zip(here).for_each(|(bar, new_bar)| copies[bar] = Some(new_bar));
+                break;
+            }
+        }
+    }
+    copies
+}
+
+/// The repeated sections of a score, as first and last bar.
+fn repeated(score: &Score) -> Vec<(usize, usize)> {
+    let mut sections = Vec::new();
+    let mut begun = 0;
+    for (index, bar) in score.bars.iter().enumerate() {
+        if bar.left.repeat == Some(arcata_score::RepeatSign::Begin) {
+            begun = index;
+        }
+        if matches!(bar.right.repeat, Some(arcata_score::RepeatSign::End { .. })) {
+            sections.push((begun, index));
+            begun = index + 1;
+        }
+    }
+    sections
+}

@@ -1,0 +1,190 @@
+//! What is wrong with a layer, by itself and on its score.
+
+use std::fmt;
+
+use arcata_score::{NoteId, Part, Score, TieEnd};
+use arcata_xml::Document;
+
+use crate::address::Found;
+use crate::apply::quarrels;
+use crate::identity::{self, Kinship};
+use crate::model::{Entry, Layer, Mark, Place};
+use crate::session::Session;
+
+/// Something about a layer that somebody should look at.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Remark {
+    /// The note, where it is about one.
+    pub place: Option<Place>,
+    /// What kind of thing.
+    pub kind: RemarkKind,
+    /// One sentence without the place.
+    pub message: String,
+}
+
+/// The kinds of remarks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum RemarkKind {
+    /// The layer belongs to another score or another state of this one.
+    OtherScore,
+    /// An entry whose note is not there.
+    NoNote,
+    /// An entry on a rest.
+    OnRest,
+    /// An entry that says what another says.
+    Double,
+    /// Entries that contradict each other.
+    Contradiction,
+    /// Two owners who want different things.
+    Conflict,
+    /// A bow mark inside a slur, where the bow is not changed.
+    InsideSlur,
+    /// A bow mark on a note that is tied over.
+    TiedOver,
+    /// A hook or a retake of which nothing says the direction.
+    NoDirection,
+    /// A slur whose other end is not there or in the wrong order.
+    SlurEnd,
+}
+
+impl fmt::Display for Remark {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match &self.place {
+            Some(place) => write!(out, "{place}: {}", self.message),
+            None => write!(out, "{}", self.message),
+        }
+    }
+}
+
+/// Looks through a layer on a score. An empty list means that every entry can be applied and makes sense.
+#[must_use]
+pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
+    let mut remarks = Vec::new();
+    if identity::kinship(layer, document, score) == Kinship::OtherMusic {
+        let message = "the layer was made for other notes than these: another score, or this one before a \
+                       revision; carry it over";
+        remarks.push(Remark { place: None, kind: RemarkKind::OtherScore, message: message.to_owned() });
+    }
+    let mut session = Session::new(document, score);
+    for conflict in &layer.conflicts {
+        let message = format!(
+            "{} wants {}, {} wants {}; decide",
+            conflict.first_owner,
+            wishes(&conflict.first),
+            conflict.second_owner,
+            wishes(&conflict.second)
+        );
+        remarks.push(Remark { place: Some(conflict.place.clone()), kind: RemarkKind::Conflict, message });
+    }
+    let quarrels = quarrels(&session, layer);
+    for (index, entry) in layer.entries.iter().enumerate() {
+        let mut remark = |kind, message: String| {
+            remarks.push(Remark { place: Some(entry.place.clone()), kind, message });
+        };
+        let doubled = layer.entries[..index].iter().rev().take_while(|other| other.place == entry.place);
+        if doubled.into_iter().any(|other| other.says_the_same(entry)) {
+            remark(RemarkKind::Double, format!("{} stands there twice; keep one", entry.mark.words()));
+            continue;
+        }
+        match session.addresses.find(&entry.place) {
+            Err(crate::NotFound::Rest) => {
+                let message = format!("{} on a rest; move it to a note or take it out", entry.mark.words());
+                remark(RemarkKind::OnRest, message);
+            }
+            Err(why) => remark(RemarkKind::NoNote, format!("{}: {why}", entry.mark.words())),
+            Ok(at) => {
+                if let Some(count) = quarrels.get(&(at, entry.mark.question())) {
+                    let message = format!("{}, and {count} answers in all; keep one", entry.mark.words());
+                    remark(RemarkKind::Contradiction, message);
+                } else if let Some((kind, message)) = look_at(&mut session, layer, entry, at) {
+                    remark(kind, message);
+                }
+            }
+        }
+    }
+    remarks
+}
+
+fn wishes(entries: &[Entry]) -> String {
+    let said: Vec<String> = entries.iter().map(|entry| entry.mark.words()).collect();
+    if said.is_empty() { "nothing".to_owned() } else { said.join(" and ") }
+}
+
+fn look_at(
+    session: &mut Session<'_, '_>,
+    layer: &Layer,
+    entry: &Entry,
+    at: Found,
+) -> Option<(RemarkKind, String)> {
+    let score = session.score();
+    let part = &score.parts[at.part];
+    match &entry.mark {
+        Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => {
+            if let TieEnd::Joined(_) = part.note(at.note).tie.from_before {
+                let message = "the note is tied over: no new stroke begins on it".to_owned();
+                return Some((RemarkKind::TiedOver, message));
+            }
+            if inside_slur(part, at.note) && !unslurred(layer, entry) {
+                let message = format!(
+                    "{} inside a slur, where the bow goes on; take the slur off there",
+                    entry.mark.words()
+                );
+                return Some((RemarkKind::InsideSlur, message));
+            }
+            let has_way = session.way(entry, at).is_some() || said_before(session, layer, at);
+            (!has_way).then(|| {
+                let message = "neither it nor the note before says which way the bow goes; write \"bow\"";
+                (RemarkKind::NoDirection, message.to_owned())
+            })
+        }
+        Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
+            let message = match session.slur_ends(entry, at) {
+                Err(why) => why,
+                Ok(ends) => {
+                    let backwards = |(from, to): (NoteId, NoteId)| {
+                        (part.note(from).onset, from) >= (part.note(to).onset, to)
+                    };
+                    ends.wanted.filter(|ends| backwards(*ends))?;
+                    "the slur's last note does not come after its first".to_owned()
+                }
+            };
+            Some((RemarkKind::SlurEnd, message))
+        }
+        Mark::AsItComes | Mark::Lift | Mark::InBow { .. } | Mark::Text { .. } => None,
+    }
+}
+
+/// Whether a note lies under a slur of its voice that began before it. Where one slur ends and the next
+/// begins on one note the bow may change.
+fn inside_slur(part: &Part, note: NoteId) -> bool {
+    let here = part.note(note);
+    let begins = part.slurs.iter().any(|slur| slur.start == note);
+    part.slurs.iter().any(|slur| {
+        let (start, end) = (part.note(slur.start), part.note(slur.end));
+        let before_end = here.onset < end.onset || (here.onset == end.onset && !begins);
+        start.voice == here.voice && start.onset < here.onset && before_end
+    })
+}
+
+/// Whether the layer takes slurs off or moves them around an entry.
+fn unslurred(layer: &Layer, entry: &Entry) -> bool {
+    layer.entries.iter().any(|other| {
+        other.place.part == entry.place.part
+            && match &other.mark {
+                Mark::SlurRemoved { to } | Mark::SlurMoved { to, .. } => {
+                    other.place.spot <= entry.place.spot && entry.place.spot <= *to
+                }
+                _ => false,
+            }
+    })
+}
+
+/// Whether the layer itself gives the note before a direction.
+fn said_before(session: &Session<'_, '_>, layer: &Layer, at: Found) -> bool {
+    let Some(before) = crate::session::note_before(session.score(), at) else { return false };
+    let Some(place) = session.addresses.place(at.part, before) else { return false };
+    layer.entries.iter().any(|entry| {
+        entry.place == place
+            && matches!(entry.mark, Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. })
+    })
+}

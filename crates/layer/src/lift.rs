@@ -1,0 +1,269 @@
+//! Taking the marks of a score into a layer.
+
+use std::collections::BTreeMap;
+
+use arcata_score::words::{WordMeaning, meanings};
+use arcata_score::{Articulation, Meaning, NoteId, Part, Score};
+use arcata_xml::{Document, EditList, Limits};
+
+use crate::address::Found;
+use crate::apply::LayerError;
+use crate::identity;
+use crate::markup::{Piece, node, words_before};
+use crate::model::{BowPlace, Entry, Exact, Layer, Mark};
+use crate::session::{Session, WAYS};
+
+/// What is to be lifted.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LiftChoice {
+    /// Indices of the parts; all where it is nothing.
+    pub parts: Option<Vec<usize>>,
+    /// Which kinds of marks.
+    pub kinds: Vec<LiftKind>,
+}
+
+/// The kinds of marks that can be lifted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum LiftKind {
+    /// Down- and up-bows.
+    Bows,
+    /// Words about the bow: at the frog, whole bow, as it comes …
+    Words,
+    /// Breath marks, which in string parts lift the bow.
+    Lifts,
+    /// Slurs. Of a composer's score they are the composer's: lift them only from a copy in which the
+    /// players wrote them.
+    Slurs,
+}
+
+impl Default for LiftChoice {
+    fn default() -> Self {
+        Self { parts: None, kinds: vec![LiftKind::Bows] }
+    }
+}
+
+/// A score without its marks, and the layer that holds them.
+#[derive(Clone, Debug)]
+pub struct Lifted {
+    /// What changes in the document.
+    pub edits: EditList,
+    /// The marks.
+    pub layer: Layer,
+    /// Marks that stay where they are, and why.
+    pub staying: Vec<Staying>,
+}
+
+/// A mark that cannot be lifted.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Staying {
+    /// The part's name.
+    pub part: String,
+    /// The bar's number as printed.
+    pub bar: String,
+    /// Why.
+    pub why: &'static str,
+}
+
+/// A mark on its way into the layer.
+struct Lifting {
+    at: Found,
+    until: Option<NoteId>,
+    entry: Entry,
+}
+
+/// Lifts marks off a score into a new layer.
+///
+/// The layer remembers how each mark stood wherever that is not how this crate writes it, so that applying
+/// it gives the same bytes again.
+///
+/// # Errors
+///
+/// A document that leaves no way to take an element out.
+pub fn lift(document: &Document, score: &Score, choice: &LiftChoice) -> Result<Lifted, LayerError> {
+    let mut session = Session::new(document, score);
+    let mut staying = Vec::new();
+    let mut lifting = Vec::new();
+    for part in 0..score.parts.len() {
+        if choice.parts.as_ref().is_none_or(|parts| parts.contains(&part)) {
+            collect(&mut session, document, part, &choice.kinds, &mut lifting, &mut staying);
+        }
+    }
+    let mut layer = Layer { parts: session.addresses.part_keys().to_vec(), ..Layer::default() };
+    lifting.sort_by(|one, other| {
+        (one.at.part, &one.entry.place, &one.entry.mark).cmp(&(
+            other.at.part,
+            &other.entry.place,
+            &other.entry.mark,
+        ))
+    });
+    // Backwards: each mark is remembered in the state in which it will be put on again.
+    for mut mark in lifting.into_iter().rev() {
+        match take(&mut session, &mark) {
+            Some(exact) => {
+                mark.entry.exact = exact;
+                layer.entries.push(mark.entry);
+            }
+            None => staying.push(stays(score, mark.at, "its markup is not that of a single mark")),
+        }
+    }
+    layer.entries.reverse();
+    let edits = session.surgery.finish()?;
+    let clean = document.apply(&edits)?;
+    layer.score = identity::of(document, score);
+    if let Ok(clean) = Document::parse(clean, &Limits::default()) {
+        layer.score.bytes = Some(identity::bytes(&clean));
+    }
+    Ok(Lifted { edits, layer, staying })
+}
+
+fn stays(score: &Score, at: Found, why: &'static str) -> Staying {
+    let part = &score.parts[at.part];
+    let bar = score.bars.get(part.note(at.note).bar as usize);
+    Staying { part: part.name.clone(), bar: bar.map_or_else(String::new, |bar| bar.label.clone()), why }
+}
+
+fn collect(
+    session: &mut Session<'_, '_>,
+    document: &Document,
+    part: usize,
+    kinds: &[LiftKind],
+    lifting: &mut Vec<Lifting>,
+    staying: &mut Vec<Staying>,
+) {
+    let score = session.score();
+    let notes = &score.parts[part];
+    let doubled = doubled_slurs(notes);
+    for index in 0..notes.notes.len() {
+        let at = Found { part, note: NoteId(u32::try_from(index).unwrap_or(u32::MAX)) };
+        let (found, why) = marks_of(session, document, at, kinds);
+        staying.extend(why.into_iter().map(|why| stays(score, at, why)));
+        let slurs =
+            notes.slurs.iter().filter(|slur| kinds.contains(&LiftKind::Slurs) && slur.start == at.note);
+        let slurs: Vec<NoteId> = slurs.map(|slur| slur.end).collect();
+        if found.is_empty() && slurs.is_empty() {
+            continue;
+        }
+        let known = session.addresses.place(part, at.note);
+        let Some(place) = known.filter(|place| session.addresses.find(place) == Ok(at)) else {
+            staying.push(stays(score, at, "no note that can be addressed carries it"));
+            continue;
+        };
+        for mark in found {
+            lifting.push(Lifting { at, until: None, entry: Entry::new(place.clone(), mark) });
+        }
+        for end in slurs {
+            let spot = session.addresses.spot(part, end);
+            match spot.filter(|spot| {
+                !doubled.contains_key(&(at.note, end))
+                    && session.addresses.find_in(part, spot) == Ok(Found { part, note: end })
+            }) {
+                Some(to) => {
+                    let entry = Entry::new(place.clone(), Mark::SlurAdded { to });
+                    lifting.push(Lifting { at, until: Some(end), entry });
+                }
+                None => staying.push(stays(score, at, "the slur is written twice, or ends on no note")),
+            }
+        }
+    }
+}
+
+/// Slurs that several elements write between the same two notes.
+fn doubled_slurs(part: &Part) -> BTreeMap<(NoteId, NoteId), usize> {
+    let mut counts = BTreeMap::new();
+    for slur in &part.slurs {
+        *counts.entry((slur.start, slur.end)).or_insert(0) += 1;
+    }
+    counts.retain(|_, count| *count > 1);
+    counts
+}
+
+/// The marks on a note that can be lifted, and why others cannot.
+fn marks_of(
+    session: &mut Session<'_, '_>,
+    document: &Document,
+    at: Found,
+    kinds: &[LiftKind],
+) -> (Vec<Mark>, Vec<&'static str>) {
+    let score = session.score();
+    let note = score.parts[at.part].note(at.note);
+    let (mut marks, mut why) = (Vec::new(), Vec::new());
+    if kinds.contains(&LiftKind::Bows) && note.bow_mark.is_some() {
+        if note.more_bow_marks.is_empty() {
+            marks.extend(note.bow_mark.map(|mark| Mark::of(mark.direction)));
+        } else {
+            why.push("the note has more than one bow mark; decide which holds");
+        }
+    }
+    if kinds.contains(&LiftKind::Lifts) && note.articulations.has(Articulation::Breath) {
+        marks.push(Mark::Lift);
+    }
+    if kinds.contains(&LiftKind::Words)
+        && let Some(element) = document.element(node(score, at.part, at.note))
+    {
+        let words = words_before(element);
+        for text in words.iter().filter(|text| is_about_the_bow(text)) {
+            if words.iter().filter(|other| *other == text).count() > 1 {
+                why.push("the same words stand there twice");
+                continue;
+            }
+            let place = BowPlace::ALL.into_iter().find(|place| place.words() == text);
+            marks
+                .push(place.map_or_else(|| Mark::Text { text: text.clone() }, |place| Mark::InBow { place }));
+        }
+    }
+    (marks, why)
+}
+
+fn is_about_the_bow(text: &str) -> bool {
+    meanings(text).iter().any(|meaning| {
+        let WordMeaning::Instruction(meaning) = meaning else { return false };
+        matches!(
+            meaning,
+            Meaning::AtFrog
+                | Meaning::AtTip
+                | Meaning::MiddleOfBow
+                | Meaning::WholeBow
+                | Meaning::FreeBowing
+                | Meaning::AllDownBows
+                | Meaning::AllUpBows
+                | Meaning::AsItComes
+        )
+    }) || BowPlace::ALL.iter().any(|place| place.words() == text)
+}
+
+/// Takes one mark off; what has to be remembered of it.
+fn take(session: &mut Session<'_, '_>, mark: &Lifting) -> Option<Vec<Exact>> {
+    if let Some(until) = mark.until {
+        return take_slur(session, mark.at, until);
+    }
+    let piece = match &mark.entry.mark {
+        Mark::Down => Piece::Bow(WAYS[0]),
+        Mark::Up => Piece::Bow(WAYS[1]),
+        Mark::Lift => Piece::BreathMark,
+        Mark::InBow { place } => Piece::Words(place.words().to_owned()),
+        Mark::Text { text } => Piece::Words(text.clone()),
+        _ => return None,
+    };
+    let note = node(session.score(), mark.at.part, mark.at.note);
+    let exact = session.surgery.take(note, &piece, None)?;
+    if session.surgery.has(note, &piece) {
+        session.surgery.put(note, &piece, Some(&exact));
+        return None;
+    }
+    let plain = session.surgery.is_plain(note, &piece, &exact);
+    Some(if plain { Vec::new() } else { vec![exact] })
+}
+
+fn take_slur(session: &mut Session<'_, '_>, at: Found, until: NoteId) -> Option<Vec<Exact>> {
+    let slur = session.slurs(at.part).between(at.note, until)?;
+    let exact = session.take_slur(at.part, slur, &[])?;
+    let number = session.slurs(at.part).free_number(at.note, until);
+    let score = session.score();
+    // One that ends in the file before it begins is never written anew, only put back.
+    let notes = &score.parts[at.part];
+    let plain = notes.note(at.note).node < notes.note(until).node
+        && number == Some(slur.number)
+        && session.surgery.is_plain(node(score, at.part, at.note), &Piece::SlurStart(slur.number), &exact[0])
+        && session.surgery.is_plain(node(score, at.part, until), &Piece::SlurStop(slur.number), &exact[1]);
+    Some(if plain { Vec::new() } else { exact.to_vec() })
+}

@@ -1,0 +1,327 @@
+//! The bowing layer: who decided which bowing for which note.
+//!
+//! Plain values with public fields. Nothing here knows bytes of a score except [`Exact`], which remembers
+//! how a mark stood in the file it was lifted from.
+
+mod place;
+mod record;
+
+pub use place::{PitchName, Place, Spot};
+pub use record::{Exact, Taken, TakenKind};
+
+use arcata_score::BowDirection;
+use serde_json::{Map, Value};
+
+/// The version of the format that this crate reads and writes.
+pub const VERSION: u32 = 1;
+
+/// A named, owned record of bowings apart from the score.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Layer {
+    /// What people call it: "Tour, spring".
+    pub title: String,
+    /// Who decided it: "leader".
+    pub owner: String,
+    /// For which orchestra or ensemble.
+    pub ensemble: String,
+    /// When, as its owner writes dates; `2026-03-01` sorts best.
+    pub date: String,
+    /// The score it belongs to.
+    pub score: ScoreIdentity,
+    /// The parts in score order, by the names that entries use; entries are kept in this order.
+    pub parts: Vec<String>,
+    /// What was decided, in the order of [`Layer::put_in_order`].
+    pub entries: Vec<Entry>,
+    /// What a merge could not decide: both wishes are kept until somebody does.
+    pub conflicts: Vec<Conflict>,
+    /// Entries whose notes a revision has taken away, with the addresses they had: kept for a later one.
+    pub orphans: Vec<Entry>,
+    /// Fields that this version does not know, kept as they are.
+    pub other: Map<String, Value>,
+}
+
+/// Which score a layer belongs to.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct ScoreIdentity {
+    /// Its title.
+    pub title: Option<String>,
+    /// Fingerprint of the document without this layer, as [`crate::identity::bytes`] gives it. Set when
+    /// the layer is lifted or first applied.
+    pub bytes: Option<String>,
+    /// Fingerprint of its bars and notes, as [`crate::identity::music`] gives it: the same whatever marks
+    /// stand on them.
+    pub music: Option<String>,
+    /// Fields that this version does not know.
+    pub other: Map<String, Value>,
+}
+
+/// One decision about one note.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Entry {
+    /// The note. For a slur its first note.
+    pub place: Place,
+    /// What was decided.
+    pub mark: Mark,
+    /// Whether planners must keep to it.
+    pub force: Force,
+    /// Whose it is, where it is not the layer's owner's (after a merge).
+    pub owner: Option<String>,
+    /// What became of it when the layer was last applied.
+    pub state: State,
+    /// Which bow a hook or a retake was written as, where the entry itself does not say.
+    pub written: Option<BowDirection>,
+    /// What printed marks gave way to this one, in the order they were taken off.
+    pub took_off: Vec<Taken>,
+    /// How the marks stood in the file that they were lifted from, in the order they are put on; empty
+    /// where they stand as this crate writes them by itself.
+    pub exact: Vec<Exact>,
+    /// Fields that this version does not know, kept as they are.
+    pub other: Map<String, Value>,
+}
+
+/// How binding a decision is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Force {
+    /// A mark to be read.
+    #[default]
+    Mark,
+    /// An anchor: a direction that every plan must keep.
+    Anchor,
+}
+
+/// What became of an entry when its layer was applied.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum State {
+    /// Its mark, where it stands in the score, is the layer's.
+    #[default]
+    Own,
+    /// The score has this very mark anyway: it is neither written nor wiped.
+    Printed,
+    /// It was not applied, so that there is nothing to wipe.
+    LeftOut,
+}
+
+/// What can be decided about a note.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Mark {
+    /// Down-bow.
+    Down,
+    /// Up-bow.
+    Up,
+    /// In the direction of the stroke before, stopped on the string.
+    Hook {
+        /// Which way both go; nothing where the note before says it.
+        bow: Option<BowDirection>,
+    },
+    /// Lifted and set down again before this note.
+    Retake {
+        /// Which way this note then goes; nothing where the note before says it.
+        bow: Option<BowDirection>,
+    },
+    /// The printed bow mark is taken off and none put in its place.
+    AsItComes,
+    /// The bow leaves the string after this note.
+    Lift,
+    /// Where in the bow.
+    InBow {
+        /// The place.
+        place: BowPlace,
+    },
+    /// Words for the players.
+    Text {
+        /// As they are to be printed.
+        text: String,
+    },
+    /// A slur that the score has not.
+    SlurAdded {
+        /// Its last note.
+        to: Spot,
+    },
+    /// A printed slur that is taken off.
+    SlurRemoved {
+        /// Its last note.
+        to: Spot,
+    },
+    /// A printed slur that gets another beginning or end.
+    SlurMoved {
+        /// Its last note as printed.
+        to: Spot,
+        /// Its new first note, where that changes.
+        new_from: Option<Spot>,
+        /// Its new last note, where that changes.
+        new_to: Option<Spot>,
+    },
+}
+
+/// A place in the bow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum BowPlace {
+    /// At the frog.
+    Frog,
+    /// Lower half.
+    LowerHalf,
+    /// In the middle.
+    Middle,
+    /// Upper half.
+    UpperHalf,
+    /// At the tip.
+    Tip,
+    /// The whole bow.
+    Whole,
+}
+
+/// Wishes for one note that cannot both be had.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Conflict {
+    /// The note.
+    pub place: Place,
+    /// What both started from.
+    pub base: Vec<Entry>,
+    /// What the first owner wants; empty where the owner wants nothing there.
+    pub first: Vec<Entry>,
+    /// What the second owner wants.
+    pub second: Vec<Entry>,
+    /// Who the first owner is.
+    pub first_owner: String,
+    /// Who the second owner is.
+    pub second_owner: String,
+}
+
+impl Entry {
+    /// An entry as a person makes it: nothing taken off so far, nothing remembered.
+    #[must_use]
+    pub fn new(place: Place, mark: Mark) -> Self {
+        Self {
+            place,
+            mark,
+            force: Force::Mark,
+            owner: None,
+            state: State::Own,
+            written: None,
+            took_off: Vec::new(),
+            exact: Vec::new(),
+            other: Map::new(),
+        }
+    }
+
+    /// Whether two entries decide the same about the same note; what they remember of a file aside.
+    #[must_use]
+    pub fn says_the_same(&self, other: &Self) -> bool {
+        self.place == other.place && self.mark == other.mark && self.force == other.force
+    }
+}
+
+impl Mark {
+    /// A bow mark in a direction.
+    #[must_use]
+    pub fn of(direction: BowDirection) -> Self {
+        match direction {
+            BowDirection::Down => Self::Down,
+            BowDirection::Up => Self::Up,
+        }
+    }
+
+    /// Which question about a note the mark answers: two entries that answer one question for one note
+    /// differently contradict each other.
+    #[must_use]
+    pub fn question(&self) -> Question {
+        match self {
+            Self::Down | Self::Up | Self::Hook { .. } | Self::Retake { .. } | Self::AsItComes => {
+                Question::Bow
+            }
+            Self::Lift => Question::Lift,
+            Self::InBow { .. } => Question::InBow,
+            Self::Text { text } => Question::Text(text.clone()),
+            Self::SlurAdded { to } | Self::SlurRemoved { to } | Self::SlurMoved { to, .. } => {
+                Question::Slur(to.clone())
+            }
+        }
+    }
+
+    /// The mark in a player's words.
+    #[must_use]
+    pub fn words(&self) -> String {
+        let way = |bow: &Option<BowDirection>| match bow {
+            Some(BowDirection::Down) => " (down)",
+            Some(BowDirection::Up) => " (up)",
+            None => "",
+        };
+        match self {
+            Self::Down => "down-bow".to_owned(),
+            Self::Up => "up-bow".to_owned(),
+            Self::Hook { bow } => format!("hooked{}", way(bow)),
+            Self::Retake { bow } => format!("retake{}", way(bow)),
+            Self::AsItComes => "as it comes".to_owned(),
+            Self::Lift => "lift".to_owned(),
+            Self::InBow { place } => place.words().to_owned(),
+            Self::Text { text } => format!("\"{text}\""),
+            Self::SlurAdded { to } => format!("slur to {to}"),
+            Self::SlurRemoved { to } => format!("no slur to {to}"),
+            Self::SlurMoved { to, new_from, new_to } => {
+                let from = new_from.as_ref().map_or(String::new(), |spot| format!(" from {spot}"));
+                let until = new_to.as_ref().map_or(String::new(), |spot| format!(" to {spot}"));
+                format!("slur to {to} now{from}{until}")
+            }
+        }
+    }
+}
+
+/// What a mark decides; see [`Mark::question`].
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Question {
+    /// Which way the bow goes.
+    Bow,
+    /// Whether it leaves the string.
+    Lift,
+    /// Where in the bow.
+    InBow,
+    /// Whether these words stand there.
+    Text(String),
+    /// What becomes of the slur to a note.
+    Slur(Spot),
+}
+
+impl BowPlace {
+    /// All places from frog to tip, then the whole bow.
+    pub const ALL: [Self; 6] =
+        [Self::Frog, Self::LowerHalf, Self::Middle, Self::UpperHalf, Self::Tip, Self::Whole];
+
+    /// The words printed for it.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Frog => "at the frog",
+            Self::LowerHalf => "lower half",
+            Self::Middle => "middle of the bow",
+            Self::UpperHalf => "upper half",
+            Self::Tip => "at the tip",
+            Self::Whole => "whole bow",
+        }
+    }
+}
+
+impl Layer {
+    /// Puts the entries into the one order in which they are written: by part as in `parts`, then bar,
+    /// offset, voice, grace notes first, pitch, and what they decide.
+    pub fn put_in_order(&mut self) {
+        let parts = std::mem::take(&mut self.parts);
+        let rank = |part: &str| parts.iter().position(|known| known == part).unwrap_or(parts.len());
+        for entries in [&mut self.entries, &mut self.orphans] {
+            entries.sort_by(|one, other| {
+                let key = |entry: &Entry| (rank(&entry.place.part), entry.place.clone());
+                key(one).cmp(&key(other)).then_with(|| one.mark.cmp(&other.mark))
+            });
+        }
+        self.conflicts.sort_by(|one, other| {
+            let key = |conflict: &Conflict| (rank(&conflict.place.part), conflict.place.clone());
+            key(one).cmp(&key(other))
+        });
+        self.parts = parts;
+    }
+
+    /// Whose an entry is.
+    #[must_use]
+    pub fn owner_of<'l>(&'l self, entry: &'l Entry) -> &'l str {
+        entry.owner.as_deref().unwrap_or(&self.owner)
+    }
+}

@@ -1,0 +1,42 @@
+//! What a layer remembers of the file that it was on, so that everything comes back as it was.
+
+/// How an element stood inside its note (or, for words, before it).
+///
+/// Places are told by structure, not by bytes of the file, so that they hold when other marks come and go.
+/// Every one describes the state in which the marks that come after it in the layer are not there.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Exact {
+    /// The elements around it that stay when it goes, from the note inwards: `notations 1/technical 2`
+    /// is the second `<technical>` of the first `<notations>`. Empty: the note itself. `before`: it stands
+    /// before the note.
+    pub into: String,
+    /// How many elements stand before it there (before the note: how many between it and the note).
+    pub after: u32,
+    /// How many bytes of blanks and comments stand between the element before it and `text`.
+    pub skip: u32,
+    /// What stood there, as it was written: blanks, the element, and the elements around it that it was
+    /// the only content of.
+    pub text: String,
+}
+
+/// A printed mark that gave way.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Taken {
+    /// What it was.
+    pub kind: TakenKind,
+    /// How it stood.
+    pub exact: Exact,
+}
+
+/// The kinds of printed marks that give way to an entry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum TakenKind {
+    /// A printed down-bow.
+    Down,
+    /// A printed up-bow.
+    Up,
+    /// The beginning of a printed slur.
+    SlurStart,
+    /// The end of a printed slur.
+    SlurStop,
+}

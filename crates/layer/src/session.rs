@@ -1,0 +1,171 @@
+//! What applying, wiping and lifting share: a score, its notes by address, and its markup by now.
+
+use std::collections::BTreeMap;
+
+use arcata_score::{BowDirection, ChordRole, NoteId, Score};
+use arcata_xml::Document;
+
+use crate::address::{Addresses, Found};
+use crate::markup::{Piece, Surgery, node};
+use crate::model::{Entry, Exact, Mark, Spot, State, Taken, TakenKind};
+use crate::slurs::{Slurs, Standing};
+
+/// A score that is worked on.
+pub(crate) struct Session<'s, 'd> {
+    pub(crate) addresses: Addresses<'s>,
+    pub(crate) surgery: Surgery<'d>,
+    slurs: BTreeMap<usize, Slurs>,
+}
+
+/// The two ways of the bow.
+pub(crate) const WAYS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
+
+impl<'s, 'd> Session<'s, 'd> {
+    pub(crate) fn new(document: &'d Document, score: &'s Score) -> Self {
+        Self { addresses: Addresses::new(score), surgery: Surgery::new(document), slurs: BTreeMap::new() }
+    }
+
+    pub(crate) fn score(&self) -> &'s Score {
+        self.addresses.score()
+    }
+
+    pub(crate) fn slurs(&mut self, part: usize) -> &mut Slurs {
+        let score = self.addresses.score();
+        self.slurs.entry(part).or_insert_with(|| Slurs::of(&score.parts[part]))
+    }
+
+    pub(crate) fn has(&mut self, at: Found, piece: &Piece) -> bool {
+        let note = node(self.score(), at.part, at.note);
+        self.surgery.has(note, piece)
+    }
+
+    pub(crate) fn take(&mut self, at: Found, piece: &Piece, exact: Option<&Exact>) -> Option<Exact> {
+        let note = node(self.score(), at.part, at.note);
+        self.surgery.take(note, piece, exact)
+    }
+
+    pub(crate) fn put(&mut self, at: Found, piece: &Piece, exact: Option<&Exact>) -> bool {
+        let note = node(self.score(), at.part, at.note);
+        self.surgery.put(note, piece, exact)
+    }
+
+    /// The bow marks on a note.
+    pub(crate) fn bows(&mut self, at: Found) -> Vec<BowDirection> {
+        WAYS.into_iter().filter(|way| self.has(at, &Piece::Bow(*way))).collect()
+    }
+
+    /// Takes off every bow mark but those of one way.
+    pub(crate) fn take_other_bows(&mut self, at: Found, kept: Option<BowDirection>) -> Vec<Taken> {
+        let mut taken = Vec::new();
+        for way in WAYS.into_iter().filter(|way| Some(*way) != kept) {
+            while let Some(exact) = self.take(at, &Piece::Bow(way), None) {
+                let kind = if way == BowDirection::Down { TakenKind::Down } else { TakenKind::Up };
+                taken.push(Taken { kind, exact });
+            }
+        }
+        taken
+    }
+
+    /// Takes off a slur; how its ends stood, the beginning first.
+    pub(crate) fn take_slur(&mut self, part: usize, slur: Standing, exact: &[Exact]) -> Option<[Exact; 2]> {
+        let (from, to) = (Found { part, note: slur.from }, Found { part, note: slur.to });
+        let (start, stop) = (Piece::SlurStart(slur.number), Piece::SlurStop(slur.number));
+        if !self.has(from, &start) || !self.has(to, &stop) {
+            return None;
+        }
+        let stop = self.take(to, &stop, exact.get(1))?;
+        let start = self.take(from, &start, exact.first())?;
+        self.slurs(part).remove(slur);
+        Some([start, stop])
+    }
+
+    /// Puts a slur on: as it stood, else plainly with a free number. Says whether it could.
+    pub(crate) fn put_slur(&mut self, part: usize, from: NoteId, to: NoteId, exact: &[Exact]) -> bool {
+        let remembered = exact.first().and_then(|exact| slur_number(&exact.text));
+        let Some(number) = remembered.or_else(|| self.slurs(part).free_number(from, to)) else {
+            return false;
+        };
+        let start = self.put(Found { part, note: from }, &Piece::SlurStart(number), exact.first());
+        let stop = self.put(Found { part, note: to }, &Piece::SlurStop(number), exact.get(1));
+        self.slurs(part).add(Standing { from, to, number });
+        start && stop
+    }
+
+    /// The last note of a slur that an entry names, and the ends it shall have.
+    pub(crate) fn slur_ends(&self, entry: &Entry, at: Found) -> Result<SlurEnds, String> {
+        let get = |spot: &Spot| match self.addresses.find_in(at.part, spot) {
+            Ok(found) => Ok(found.note),
+            Err(why) => Err(format!("its other end, {spot}: {why}")),
+        };
+        match &entry.mark {
+            Mark::SlurAdded { to } => Ok(SlurEnds { printed: None, wanted: Some((at.note, get(to)?)) }),
+            Mark::SlurRemoved { to } => Ok(SlurEnds { printed: Some((at.note, get(to)?)), wanted: None }),
+            Mark::SlurMoved { to, new_from, new_to } => {
+                let to = get(to)?;
+                let first = new_from.as_ref().map_or(Ok(at.note), get)?;
+                let last = new_to.as_ref().map_or(Ok(to), get)?;
+                Ok(SlurEnds { printed: Some((at.note, to)), wanted: Some((first, last)) })
+            }
+            _ => Ok(SlurEnds { printed: None, wanted: None }),
+        }
+    }
+
+    /// Which way the bow goes by an entry: by its own word, else as on the note before.
+    pub(crate) fn way(&mut self, entry: &Entry, at: Found) -> Option<BowDirection> {
+        match entry.mark {
+            Mark::Down => Some(BowDirection::Down),
+            Mark::Up => Some(BowDirection::Up),
+            Mark::Hook { bow } | Mark::Retake { bow } => bow.or_else(|| self.way_before(at)),
+            _ => None,
+        }
+    }
+
+    /// How a hook or a retake was written when the layer was last applied, if it still stands so: what the
+    /// note before it said may have changed since.
+    pub(crate) fn standing_way(&mut self, entry: &Entry, at: Found) -> Option<BowDirection> {
+        let way = entry.written.filter(|_| entry.state != State::LeftOut)?;
+        self.has(at, &Piece::Bow(way)).then_some(way)
+    }
+
+    /// The bow mark on the note before a note, if it bears one.
+    fn way_before(&mut self, at: Found) -> Option<BowDirection> {
+        let note = note_before(self.score(), at)?;
+        match self.bows(Found { part: at.part, note }).as_slice() {
+            [only] => Some(*only),
+            _ => None,
+        }
+    }
+}
+
+/// The ends of a slur: as printed, and as wanted.
+pub(crate) struct SlurEnds {
+    pub(crate) printed: Option<(NoteId, NoteId)>,
+    pub(crate) wanted: Option<(NoteId, NoteId)>,
+}
+
+/// The note before a note in its voice; of a chain of ties the first. Slurs do not count: they may be the
+/// layer's own, and what a hook means must not hang on whether they are there yet.
+pub(crate) fn note_before(score: &Score, at: Found) -> Option<NoteId> {
+    let part = &score.parts[at.part];
+    let note = part.note(at.note);
+    let earlier = part.notes.iter().zip(0..).filter(|(other, _)| {
+        other.voice == note.voice
+            && other.onset < note.onset
+            && !other.pitch.is_rest()
+            && other.chord == ChordRole::Main
+    });
+    let (_, last) = earlier.max_by_key(|(other, index)| (other.onset, *index))?;
+    let mut first = NoteId(last);
+    while let arcata_score::TieEnd::Joined(before) = part.note(first).tie.from_before {
+        first = before;
+    }
+    Some(first)
+}
+
+/// The number of the slur element in a remembered text.
+fn slur_number(text: &str) -> Option<u8> {
+    let wrapped = format!("<m>{text}</m>");
+    let document = Document::parse(wrapped.into_bytes(), &arcata_xml::Limits::default()).ok()?;
+    let slur = document.elements().find(|element| element.tag() == arcata_xml::Tag::SLUR)?;
+    Some(slur.attribute("number").map_or(1, |number| number.trim().parse().unwrap_or(1)))
+}

@@ -1,0 +1,261 @@
+//! A line of shorthand cut into tokens.
+
+/// What a token is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Kind<'t> {
+    /// Digits, with letters glued on where a bar is called so: `37`, `12a`.
+    Number(&'t str),
+    /// Letters, with digits, dots, apostrophes and inner hyphens: `Vn1`, `m.`, `down-bow`.
+    Word(&'t str),
+    /// Text in quotation marks, escapes resolved.
+    Quoted(String),
+    /// `½` and its like.
+    Fraction(i64, i64),
+    /// What follows the word `pitch`.
+    Raw(&'t str),
+    /// The sign of a down-bow.
+    DownSign,
+    /// The sign of an up-bow.
+    UpSign,
+    Slash,
+    Dash,
+    Plus,
+    Ampersand,
+    Dot,
+    Comma,
+    Semicolon,
+    Colon,
+    Open,
+    Close,
+    /// A character that means nothing here.
+    Strange(char),
+    /// A quotation mark that is never closed.
+    Unclosed,
+}
+
+/// A token and where it stands.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Token<'t> {
+    pub(super) kind: Kind<'t>,
+    /// As typed.
+    pub(super) text: &'t str,
+    /// Characters from the start of the line, from 1.
+    pub(super) column: u32,
+    /// Characters.
+    pub(super) width: u32,
+    /// Whether a space stands before it.
+    pub(super) before: Before,
+}
+
+/// What stands before a token.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Before {
+    /// A space, or the start of the line.
+    Space,
+    /// Another token.
+    Token,
+}
+
+const FRACTIONS: [(char, i64, i64); 15] = [
+    ('½', 1, 2),
+    ('⅓', 1, 3),
+    ('⅔', 2, 3),
+    ('¼', 1, 4),
+    ('¾', 3, 4),
+    ('⅕', 1, 5),
+    ('⅖', 2, 5),
+    ('⅗', 3, 5),
+    ('⅘', 4, 5),
+    ('⅙', 1, 6),
+    ('⅚', 5, 6),
+    ('⅛', 1, 8),
+    ('⅜', 3, 8),
+    ('⅝', 5, 8),
+    ('⅞', 7, 8),
+];
+
+/// Cuts a line; what follows `#` after a space or at the start is the comment.
+pub(super) fn tokens(line: &str) -> (Vec<Token<'_>>, Option<&str>) {
+    let mut lexer = Lexer { line, at: 0, column: 1, found: Vec::new() };
+    let comment = lexer.run();
+    (lexer.found, comment)
+}
+
+struct Lexer<'t> {
+    line: &'t str,
+    at: usize,
+    column: u32,
+    found: Vec<Token<'t>>,
+}
+
+impl<'t> Lexer<'t> {
+    fn run(&mut self) -> Option<&'t str> {
+        let mut before = Before::Space;
+        while let Some(letter) = self.rest().chars().next() {
+            if letter.is_whitespace() || letter == '\u{feff}' {
+                self.step(letter.len_utf8());
+                before = Before::Space;
+                continue;
+            }
+            if letter == '#' && before == Before::Space {
+                return Some(self.rest()[1..].trim());
+            }
+            let wants_pitch = matches!(
+                self.found.last(),
+                Some(Token { kind: Kind::Word(word), .. }) if word.eq_ignore_ascii_case("pitch")
+            );
+            let (kind, length) = if wants_pitch { raw(self.rest()) } else { self.kind(letter) };
+            let text = &self.rest()[..length];
+            let width = count(text);
+            self.found.push(Token { kind, text, column: self.column, width, before });
+            self.step(length);
+            before = Before::Token;
+        }
+        None
+    }
+
+    fn rest(&self) -> &'t str {
+        &self.line[self.at..]
+    }
+
+    fn step(&mut self, length: usize) {
+        self.column += count(&self.rest()[..length]);
+        self.at += length;
+    }
+
+    fn kind(&self, letter: char) -> (Kind<'t>, usize) {
+        let rest = self.rest();
+        let one = letter.len_utf8();
+        if letter.is_ascii_digit() {
+            let length = span(rest, |letter| letter.is_ascii_digit());
+            let letters = span(&rest[length..], |letter| letter.is_alphabetic());
+            let text = &rest[..length + letters];
+            return (Kind::Number(text), text.len());
+        }
+        if let Some((_, numerator, denominator)) = FRACTIONS.iter().find(|(sign, _, _)| *sign == letter) {
+            return (Kind::Fraction(*numerator, *denominator), one);
+        }
+        let sign = match letter {
+            '/' => Kind::Slash,
+            '-' | '\u{2010}'..='\u{2015}' | '−' => Kind::Dash,
+            '+' => Kind::Plus,
+            '&' => Kind::Ampersand,
+            ',' => Kind::Comma,
+            ';' => Kind::Semicolon,
+            ':' => Kind::Colon,
+            '(' => Kind::Open,
+            ')' => Kind::Close,
+            '⊓' | '∏' | 'Π' | '\u{1d1aa}' => Kind::DownSign,
+            '\u{1d1ab}' | '∨' => Kind::UpSign,
+            '.' if rest.starts_with("..") => return (Kind::Dash, span(rest, |letter| letter == '.')),
+            '.' => Kind::Dot,
+            '"' | '“' | '„' | '«' => return quoted(rest, letter),
+            _ if letter.is_alphabetic() => return word(rest),
+            _ => Kind::Strange(letter),
+        };
+        (sign, one)
+    }
+}
+
+fn count(text: &str) -> u32 {
+    u32::try_from(text.chars().count()).unwrap_or(u32::MAX)
+}
+
+fn span(text: &str, belongs: impl Fn(char) -> bool) -> usize {
+    text.find(|letter| !belongs(letter)).unwrap_or(text.len())
+}
+
+fn raw(text: &str) -> (Kind<'_>, usize) {
+    let length = span(text, |letter| !letter.is_whitespace() && !matches!(letter, ',' | ';'));
+    match length {
+        0 => (Kind::Strange(' '), text.chars().next().map_or(0, char::len_utf8)),
+        _ => (Kind::Raw(&text[..length]), length),
+    }
+}
+
+/// Letters, digits, dots, apostrophes and accents; a hyphen between two letters belongs to the word.
+fn word(text: &str) -> (Kind<'_>, usize) {
+    let mut length = 0;
+    let mut letters = text.char_indices().peekable();
+    let mut before = ' ';
+    while let Some((at, letter)) = letters.next() {
+        let next = letters.peek().map_or(' ', |(_, next)| *next);
+        let inner = match letter {
+            '\'' | '’' | '\u{300}'..='\u{36f}' | 'º' | 'ª' | '°' => true,
+            '.' => next != '.',
+            '-' | '\u{2010}' | '\u{2011}' => before.is_alphabetic() && next.is_alphabetic(),
+            _ => letter.is_alphanumeric() && !FRACTIONS.iter().any(|(sign, _, _)| *sign == letter),
+        };
+        if !inner {
+            break;
+        }
+        length = at + letter.len_utf8();
+        before = letter;
+    }
+    (Kind::Word(&text[..length]), length)
+}
+
+/// Text up to the closing mark; `\"`, `\\`, `\n` and `\r` stand for what cannot be typed.
+fn quoted(text: &str, opening: char) -> (Kind<'_>, usize) {
+    let closing: &[char] = match opening {
+        '"' => &['"'],
+        '«' => &['»'],
+        _ => &['”', '“', '"'],
+    };
+    let mut said = String::new();
+    let mut letters = text.char_indices().skip(1);
+    while let Some((at, letter)) = letters.next() {
+        if closing.contains(&letter) {
+            return (Kind::Quoted(said), at + letter.len_utf8());
+        }
+        if letter != '\\' {
+            said.push(letter);
+            continue;
+        }
+        match letters.next() {
+            Some((_, 'n')) => said.push('\n'),
+            Some((_, 'r')) => said.push('\r'),
+            Some((_, other)) => said.push(other),
+            None => {}
+        }
+    }
+    (Kind::Unclosed, text.len())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn kinds(line: &str) -> Vec<Kind<'_>> {
+        tokens(line).0.into_iter().map(|token| token.kind).collect()
+    }
+
+    #[test]
+    fn bars_beats_and_words_are_told_apart() {
+        use Kind::{Dash, Fraction, Number, Slash, Word};
+        assert_eq!(kinds("Vn1 37/3 down"), [Word("Vn1"), Number("37"), Slash, Number("3"), Word("down")]);
+        assert_eq!(kinds("12a/3½"), [Number("12a"), Slash, Number("3"), Fraction(1, 2)]);
+        assert_eq!(kinds("41–42..43"), [Number("41"), Dash, Number("42"), Dash, Number("43")]);
+        assert_eq!(kinds("down-bow X1-X4"), [Word("down-bow"), Word("X1"), Dash, Word("X4")]);
+    }
+
+    #[test]
+    fn comments_need_a_space_before_them() {
+        assert_eq!(tokens("# whole").1, Some("whole"));
+        assert_eq!(tokens("37 down # why").1, Some("why"));
+        assert_eq!(kinds("37 pitch F#5"), [Kind::Number("37"), Kind::Word("pitch"), Kind::Raw("F#5")]);
+    }
+
+    #[test]
+    fn columns_count_characters() {
+        let (found, _) = tokens("é „già“ 4");
+        assert_eq!(found.iter().map(|token| token.column).collect::<Vec<_>>(), [1, 3, 9]);
+        assert_eq!(found[1].kind, Kind::Quoted("già".into()));
+    }
+
+    #[test]
+    fn quotes_can_hold_quotes() {
+        assert_eq!(kinds(r#""a \"b\" \\ \n""#), [Kind::Quoted("a \"b\" \\ \n".into())]);
+        assert_eq!(kinds("\"open"), [Kind::Unclosed]);
+    }
+}

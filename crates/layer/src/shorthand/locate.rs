@@ -1,0 +1,327 @@
+//! What typed bars, beats and notes mean in a score.
+
+use arcata_score::beats::{beat_in_bar, offset_of_beat};
+use arcata_score::{ChordRole, Length, Meter, NoteId, NoteKind};
+
+use super::complaint::{Complaint, Trouble};
+use super::enter::Wish;
+use super::print::beat_text;
+use super::sections::Sections;
+use super::strokes::{Beginning, Strokes, is_played};
+use super::syntax::{At, BarName, NoteSpot, Where, Within};
+use crate::address::Addresses;
+use crate::model::PitchName;
+
+/// A bar and how far into it; open where the whole bar belongs to a stretch.
+pub(super) type Edge = (u32, Option<Length>);
+
+/// Finds sections and bars.
+pub(super) struct Locator<'a> {
+    addresses: &'a Addresses<'a>,
+    sections: Sections<'a>,
+    /// The bar named last on this line, as an index.
+    bar: Option<u32>,
+}
+
+/// The bars of a place.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Target {
+    /// Index of the bar.
+    pub(super) bar: u32,
+    /// Index of the bar in which a stretch ends.
+    pub(super) to: Option<u32>,
+}
+
+impl<'a> Locator<'a> {
+    pub(super) fn new(addresses: &'a Addresses<'a>) -> Self {
+        Self { addresses, sections: Sections::new(addresses.score()), bar: None }
+    }
+
+    pub(super) fn begin_line(&mut self) {
+        self.bar = None;
+    }
+
+    /// The bar that a beat without a bar belongs to.
+    pub(super) fn stand_in(&mut self, bar: u32) {
+        self.bar = Some(bar);
+    }
+
+    /// The parts that the names mean, in the order of the names, each once.
+    pub(super) fn sections(&mut self, names: &[At<String>], complaints: &mut Vec<Complaint>) -> Vec<usize> {
+        let mut parts: Vec<usize> = Vec::new();
+        for At { value: name, spot } in names {
+            match self.sections.find(name) {
+                Ok(found) => {
+                    for part in found {
+                        if !parts.contains(&part) {
+                            parts.push(part);
+                        }
+                    }
+                }
+                Err(trouble) => complaints.push(Complaint::wrong(*spot, trouble)),
+            }
+        }
+        parts
+    }
+
+    /// The bars of a place.
+    pub(super) fn target(&mut self, place: &Where) -> Result<Target, Trouble> {
+        let bar = self.bar(&place.from)?;
+        let to = place.to.as_ref().map(|to| self.bar(to)).transpose()?;
+        if let Some(last) = to
+            && last < bar
+        {
+            return Err(self.backwards(place, bar, last));
+        }
+        Ok(Target { bar, to })
+    }
+
+    fn backwards(&self, place: &Where, from: u32, to: u32) -> Trouble {
+        let label = |bar: u32| format!("bar {}", self.addresses.score().bars[bar as usize].label);
+        // "41/1-3": the 3 is read as a bar, and was perhaps meant as a beat.
+        let suggestion = match (&place.from.within, &place.to) {
+            (Within::Beat(_), Some(NoteSpot { bar: Some(bar), within: Within::Bar, .. })) => {
+                Some(format!("{}-/{}", place.from, bar.label))
+            }
+            _ => None,
+        };
+        Trouble::Backwards { from: label(from), to: label(to), suggestion }
+    }
+
+    fn bar(&mut self, spot: &NoteSpot) -> Result<u32, Trouble> {
+        let bar = match &spot.bar {
+            Some(name) => self.named(name)?,
+            None => self.bar.ok_or(Trouble::NoBarBefore)?,
+        };
+        self.bar = Some(bar);
+        Ok(bar)
+    }
+
+    fn named(&self, name: &BarName) -> Result<u32, Trouble> {
+        let bars = &self.addresses.score().bars;
+        let labelled = |same: &dyn Fn(&str) -> bool| -> Vec<u32> {
+            bars.iter().zip(0..).filter(|(bar, _)| same(&bar.label)).map(|(_, index)| index).collect()
+        };
+        let mut found = labelled(&|label| label == name.label);
+        if found.is_empty() {
+            found = labelled(&|label| label.eq_ignore_ascii_case(&name.label));
+        }
+        match (name.nth, found.as_slice()) {
+            (None, [only]) => Ok(*only),
+            (None, [_, _, ..]) => Err(Trouble::SeveralBars { label: name.label.clone(), count: found.len() }),
+            (Some(nth), found) if usize::from(nth) <= found.len() && nth > 0 => {
+                Ok(found[usize::from(nth) - 1])
+            }
+            (nth, _) => {
+                let nth = nth.map_or(String::new(), |nth| format!("({nth})"));
+                let ends = bars.first().zip(bars.last());
+                Err(Trouble::UnknownBar {
+                    label: format!("{}{nth}", name.label),
+                    span: ends.map(|(first, last)| (first.label.clone(), last.label.clone())),
+                })
+            }
+        }
+    }
+}
+
+/// Bar, beat and section of a note, in the way it would be typed.
+pub(super) fn said(addresses: &Addresses<'_>, part: usize, note: NoteId) -> String {
+    let score = addresses.score();
+    let written = score.parts[part].note(note);
+    let offset = score.offset_in_bar(written.onset, written.bar);
+    format!("{} in {}", bar_and_beat(addresses, part, written.bar, offset), addresses.part_keys()[part])
+}
+
+fn bar_and_beat(addresses: &Addresses<'_>, part: usize, bar: u32, offset: Length) -> String {
+    let label = &addresses.score().bars[bar as usize].label;
+    format!("{label}/{}", beat_text(beat(addresses, part, bar, offset)))
+}
+
+/// The beat at an offset of a bar.
+pub(super) fn beat(addresses: &Addresses<'_>, part: usize, bar: u32, offset: Length) -> Length {
+    beat_in_bar(&meter(addresses, part, bar), offset)
+}
+
+fn meter(addresses: &Addresses<'_>, part: usize, bar: u32) -> Meter {
+    addresses.score().parts[part].meter_at(bar).cloned().unwrap_or_else(Meter::common)
+}
+
+/// How far into its bar a beat lies.
+fn offset(addresses: &Addresses<'_>, part: usize, bar: u32, beat: Length) -> Result<Length, Trouble> {
+    let meter = meter(addresses, part, bar);
+    let written = &addresses.score().bars[bar as usize];
+    let offset = offset_of_beat(&meter, beat);
+    if offset < written.length {
+        return Ok(offset);
+    }
+    // A pickup is counted from its end as well: the last quarter of 4/4 is beat 4.
+    let missing = meter.bar_length() - written.length;
+    if missing.is_positive() && offset - missing < written.length && offset >= missing {
+        return Ok(offset - missing);
+    }
+    let last = beat_in_bar(&meter, written.length) - Length::new(1, 1);
+    let beats =
+        if last == Length::new(1, 1) { "1 beat".to_owned() } else { format!("{} beats", beats(last)) };
+    Err(Trouble::UnknownBeat { bar: written.label.clone(), beat: beat_text(beat), beats })
+}
+
+fn beats(count: Length) -> String {
+    if count < Length::new(1, 1) { count.to_string() } else { beat_text(count) }
+}
+
+impl Target {
+    /// Where a bar or a stretch begins and ends.
+    pub(super) fn bounds(
+        self,
+        addresses: &Addresses<'_>,
+        wish: &Wish<'_>,
+        strokes: &Strokes,
+    ) -> Result<((u32, Length), Edge), Trouble> {
+        let from = edge(addresses, wish, strokes, &wish.place.from, self.bar)?;
+        let from = (from.0, from.1.unwrap_or(Length::ZERO));
+        let to = match (&wish.place.to, self.to) {
+            (Some(to), Some(bar)) => edge(addresses, wish, strokes, to, bar)?,
+            _ => (self.bar, None),
+        };
+        if from.0 == to.0 && to.1.is_some_and(|offset| offset < from.1) {
+            return Err(Trouble::Backwards {
+                from: bar_and_beat(addresses, wish.part, from.0, from.1),
+                to: bar_and_beat(addresses, wish.part, to.0, to.1.unwrap_or(from.1)),
+                suggestion: None,
+            });
+        }
+        Ok((from, to))
+    }
+
+    /// The one note that the beginning of the place means.
+    pub(super) fn note(
+        self,
+        addresses: &Addresses<'_>,
+        wish: &Wish<'_>,
+        strokes: &Strokes,
+    ) -> Result<NoteId, Trouble> {
+        note(addresses, wish, strokes, &wish.place.from, self.bar)
+    }
+}
+
+fn edge(
+    addresses: &Addresses<'_>,
+    wish: &Wish<'_>,
+    strokes: &Strokes,
+    spot: &NoteSpot,
+    bar: u32,
+) -> Result<Edge, Trouble> {
+    match spot.within {
+        Within::Bar => Ok((bar, None)),
+        Within::Beat(beat) => Ok((bar, Some(offset(addresses, wish.part, bar, beat)?))),
+        Within::Note(_) => {
+            let id = note(addresses, wish, strokes, spot, bar)?;
+            let written = addresses.score().parts[wish.part].note(id);
+            Ok((bar, Some(addresses.score().offset_in_bar(written.onset, bar))))
+        }
+    }
+}
+
+/// The note that a spot means.
+pub(super) fn note(
+    addresses: &Addresses<'_>,
+    wish: &Wish<'_>,
+    strokes: &Strokes,
+    spot: &NoteSpot,
+    bar: u32,
+) -> Result<NoteId, Trouble> {
+    let voice = voice(addresses, wish.part, spot)?;
+    let there = strokes.in_bar(bar, voice);
+    match spot.within {
+        Within::Beat(beat) => {
+            let offset = offset(addresses, wish.part, bar, beat)?;
+            at_offset(addresses, wish.part, bar, offset, voice, spot, &there)
+        }
+        Within::Note(number) => match there.get(usize::from(number) - 1) {
+            Some(found) => {
+                at_offset(addresses, wish.part, bar, found.offset, Some(found.voice), spot, &there)
+            }
+            None => Err(no_note(addresses, wish.part, bar, format!("note {number}"), &there)),
+        },
+        Within::Bar => match there.iter().find(|note| note.inside.is_none()).or(there.first()) {
+            Some(found) => {
+                at_offset(addresses, wish.part, bar, found.offset, Some(found.voice), spot, &there)
+            }
+            None => Err(no_note(addresses, wish.part, bar, "its first note".to_owned(), &there)),
+        },
+    }
+}
+
+fn voice(addresses: &Addresses<'_>, part: usize, spot: &NoteSpot) -> Result<Option<u16>, Trouble> {
+    let Some(name) = &spot.voice else { return Ok(None) };
+    let voices = &addresses.score().parts[part].voices;
+    let index = voices.iter().position(|voice| voice == name);
+    match index.and_then(|index| u16::try_from(index).ok()) {
+        Some(index) => Ok(Some(index)),
+        None => Err(Trouble::Unexpected {
+            found: format!("\"{name}\""),
+            expected: "a voice of this part",
+            suggestion: voices.first().cloned(),
+        }),
+    }
+}
+
+fn no_note(addresses: &Addresses<'_>, part: usize, bar: u32, what: String, there: &[Beginning]) -> Trouble {
+    let label = &addresses.score().bars[bar as usize].label;
+    let place = format!("{what} of bar {label} in {}", addresses.part_keys()[part]);
+    let beat = |note: &Beginning| beat_text(beat(addresses, part, bar, note.offset));
+    Trouble::NoNote { place, there: there.iter().map(beat).collect() }
+}
+
+/// The note at an offset that fits what else was said of it.
+fn at_offset(
+    addresses: &Addresses<'_>,
+    part: usize,
+    bar: u32,
+    offset: Length,
+    voice: Option<u16>,
+    spot: &NoteSpot,
+    there: &[Beginning],
+) -> Result<NoteId, Trouble> {
+    let notes = &addresses.score().parts[part];
+    let here = addresses.at(part, bar, offset);
+    let said =
+        || format!("{} in {}", bar_and_beat(addresses, part, bar, offset), addresses.part_keys()[part]);
+    let sounding: Vec<NoteId> =
+        here.iter().copied().filter(|note| !notes.note(*note).pitch.is_rest()).collect();
+    if sounding.is_empty() {
+        let beat = beat_text(beat(addresses, part, bar, offset));
+        return Err(match here {
+            [] => no_note(addresses, part, bar, format!("beat {beat}"), there),
+            _ => Trouble::Rest { place: said() },
+        });
+    }
+    let pitch = match &spot.pitch {
+        None => None,
+        Some(text) => Some(PitchName::parse(text).ok_or_else(|| Trouble::Unexpected {
+            found: format!("\"{text}\""),
+            expected: "a pitch such as F#5 or Bb3",
+            suggestion: None,
+        })?),
+    };
+    // Without a voice the first that has a note of its own here; cue notes are nobody's to bow, but may be
+    // named.
+    let main = |note: &&NoteId| is_played(notes.note(**note)) && notes.note(**note).chord == ChordRole::Main;
+    let voice = voice
+        .or_else(|| sounding.iter().filter(main).map(|note| notes.note(*note).voice).min())
+        .or_else(|| sounding.iter().map(|note| notes.note(*note).voice).min());
+    let fits = |note: &&NoteId| {
+        let written = notes.note(**note);
+        let named = addresses.spot(part, **note);
+        Some(written.voice) == voice
+            && named.as_ref().is_some_and(|named| named.grace == spot.grace)
+            && pitch.is_none_or(|pitch| pitch.0 == written.pitch)
+            && named.is_some_and(|named| spot.copy.is_none_or(|copy| named.copy == copy))
+    };
+    let fitting: Vec<NoteId> = sounding.iter().filter(fits).copied().collect();
+    let ordinary = fitting.iter().find(|note| notes.note(**note).kind != NoteKind::Cue);
+    ordinary.or(fitting.first()).copied().ok_or_else(|| {
+        let pitches = sounding.iter().map(|note| PitchName(notes.note(*note).pitch).to_string());
+        Trouble::OtherNote { place: said(), there: pitches.collect() }
+    })
+}

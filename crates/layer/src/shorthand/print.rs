@@ -1,0 +1,197 @@
+//! Shorthand printed the one way in which all of it is written.
+
+use std::fmt::{self, Display, Formatter, Write as _};
+
+use arcata_score::{BowDirection, Length};
+
+use super::header;
+use super::lexer::tokens;
+use super::parser::Cursor;
+use super::syntax::{Also, BarName, Bow, Item, Line, NoteSpot, Statement, Text, Where, Within};
+use crate::model::{BowPlace, Force};
+
+impl Display for Text {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        self.lines.iter().try_for_each(|line| writeln!(out, "{line}"))
+    }
+}
+
+impl Display for Line {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        let mut before: Option<&Item> = None;
+        for item in &self.items {
+            match (before, item) {
+                (None, _) => {}
+                (Some(Item::Sections(_)), Item::Statement(_)) => out.write_char(' ')?,
+                (Some(_), Item::Sections(_)) => out.write_str("; ")?,
+                (Some(_), Item::Statement(_)) => out.write_str(", ")?,
+            }
+            match item {
+                Item::Sections(names) => {
+                    for (index, name) in names.iter().enumerate() {
+                        let comma = if index > 0 { ", " } else { "" };
+                        write!(out, "{comma}{}", section(&name.value))?;
+                    }
+                    out.write_char(':')?;
+                }
+                Item::Statement(statement) => write!(out, "{}", statement.value)?,
+            }
+            before = Some(item);
+        }
+        match &self.comment {
+            Some(comment) if self.items.is_empty() => write!(out, "{}", format!("# {comment}").trim_end()),
+            Some(comment) => write!(out, "{}", format!("  # {comment}").trim_end()),
+            None => Ok(()),
+        }
+    }
+}
+
+/// A section's name, in quotation marks where it would not be read as the one name that it is.
+fn section(name: &str) -> String {
+    let line = format!("{name}:");
+    let (found, comment) = tokens(&line);
+    let mut cursor = Cursor::new(&found, 1, &line);
+    // A number by itself would take the name before it along.
+    let whole = comment.is_none()
+        && !found.first().is_some_and(|token| found.len() == 2 && header::is_number_alone(token))
+        && header::begins(&cursor)
+        && header::sections(&mut cursor).is_ok_and(|names| {
+            matches!(names.as_slice(), [only] if only.value == name) && cursor.is_at_end()
+        });
+    if whole { name.to_owned() } else { quoted(name) }
+}
+
+/// Text in quotation marks.
+fn quoted(text: &str) -> String {
+    let mut out = String::from("\"");
+    for letter in text.chars() {
+        match letter {
+            '"' | '\\' => out.extend(['\\', letter]),
+            '\n' => out.push_str("\\n"),
+            '\r' => out.push_str("\\r"),
+            _ => out.push(letter),
+        }
+    }
+    out.push('"');
+    out
+}
+
+impl Display for Statement {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        if self.force == Force::Anchor {
+            out.write_str("anchor ")?;
+        }
+        for (index, place) in self.places.iter().enumerate() {
+            let comma = if index > 0 { ", " } else { "" };
+            write!(out, "{comma}{}", place.value)?;
+        }
+        if let Some(bow) = &self.bow {
+            write!(out, " {bow}")?;
+        }
+        self.also.iter().try_for_each(|also| write!(out, " {also}"))
+    }
+}
+
+impl Display for Where {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        write!(out, "{}", self.from)?;
+        let said = |to: &NoteSpot| {
+            // Behind a pitch a hyphen would be taken for a part of it.
+            let space = if self.from.pitch.is_some() { " " } else { "" };
+            write!(out, "{space}-{space}{to}")
+        };
+        self.to.as_ref().map_or(Ok(()), said)
+    }
+}
+
+impl Display for NoteSpot {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        if let Some(bar) = &self.bar {
+            write!(out, "{bar}")?;
+        }
+        match self.within {
+            Within::Bar => {}
+            Within::Beat(beat) => write!(out, "/{}", beat_text(beat))?,
+            Within::Note(number) => write!(out, "/n{number}")?,
+        }
+        if let Some(voice) = &self.voice {
+            let plain = !voice.is_empty() && voice.bytes().all(|letter| letter.is_ascii_digit());
+            write!(out, " voice {}", if plain { voice.clone() } else { quoted(voice) })?;
+        }
+        if let Some(pitch) = &self.pitch {
+            write!(out, " pitch {pitch}")?;
+        }
+        if let Some(grace) = self.grace {
+            write!(out, " grace {grace}")?;
+        }
+        self.copy.map_or(Ok(()), |copy| write!(out, " copy {copy}"))
+    }
+}
+
+impl Display for BarName {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        let digits = self.label.bytes().take_while(u8::is_ascii_digit).count();
+        let plain = digits > 0 && self.label[digits..].bytes().all(|letter| letter.is_ascii_alphabetic());
+        match plain {
+            true => out.write_str(&self.label)?,
+            false => write!(out, "bar {}", quoted(&self.label))?,
+        }
+        self.nth.map_or(Ok(()), |nth| write!(out, "({nth})"))
+    }
+}
+
+/// A beat as it is typed: `3`, `3+1/2`.
+pub(super) fn beat_text(beat: Length) -> String {
+    let whole = beat.floor();
+    let rest = beat - Length::new(whole, 1);
+    if rest.is_zero() { whole.to_string() } else { format!("{whole}+{rest}") }
+}
+
+const fn way(direction: BowDirection) -> &'static str {
+    match direction {
+        BowDirection::Down => "down",
+        BowDirection::Up => "up",
+    }
+}
+
+impl Display for Bow {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        let then = |bow: &Option<BowDirection>| bow.map_or(String::new(), |bow| format!(" {}", way(bow)));
+        match self {
+            Self::Directions(strokes) => {
+                let said: Vec<&str> = strokes.iter().map(|stroke| way(*stroke)).collect();
+                out.write_str(&said.join(" "))
+            }
+            Self::Hook { count, bow } => {
+                let count = count.map_or(String::new(), |count| format!(" {count}"));
+                write!(out, "hook{count}{}", then(bow))
+            }
+            Self::Retake { bow } => write!(out, "retake{}", then(bow)),
+            Self::AsItComes => out.write_str("as it comes"),
+        }
+    }
+}
+
+impl Display for Also {
+    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Lift => out.write_str("lift"),
+            Self::InBow(place) => out.write_str(in_bow(*place)),
+            Self::Text(text) => out.write_str(&quoted(text)),
+            Self::Slur => out.write_str("slur"),
+            Self::NoSlur => out.write_str("no slur"),
+            Self::SlurNow(place) => write!(out, "slur now {}", place.value),
+        }
+    }
+}
+
+const fn in_bow(place: BowPlace) -> &'static str {
+    match place {
+        BowPlace::Frog => "at the frog",
+        BowPlace::LowerHalf => "lower half",
+        BowPlace::Middle => "middle of the bow",
+        BowPlace::UpperHalf => "upper half",
+        BowPlace::Tip => "at the tip",
+        BowPlace::Whole => "whole bow",
+    }
+}

@@ -1,0 +1,118 @@
+//! Taking a layer off a score without a trace.
+
+use arcata_score::{NoteId, Score};
+use arcata_xml::{Document, EditList};
+
+use crate::address::Found;
+use crate::apply::{LayerError, LeftOut, Trust, check_kinship};
+use crate::identity::Kinship;
+use crate::markup::Piece;
+use crate::model::{Entry, Layer, Mark, State, TakenKind};
+use crate::session::{Session, WAYS};
+
+/// A score without a layer.
+#[derive(Clone, Debug)]
+pub struct Wiped {
+    /// What changes in the document.
+    pub edits: EditList,
+    /// Entries whose marks were taken off, or whose printed marks came back.
+    pub taken_off: usize,
+    /// Entries that named no note, and why.
+    pub left_out: Vec<LeftOut>,
+}
+
+/// Takes the marks of a layer off a score and puts back what they took off. What the layer knows to have
+/// been printed already stays. On the clean score nothing happens.
+///
+/// # Errors
+///
+/// A layer of another score, and a document that leaves no way to take an element out.
+pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> Result<Wiped, LayerError> {
+    let kinship = check_kinship(layer, document, score, trust)?;
+    let mut wiped = Wiped { edits: EditList::default(), taken_off: 0, left_out: Vec::new() };
+    if kinship == Kinship::Clean {
+        return Ok(wiped);
+    }
+    let mut layer = layer.clone();
+    layer.put_in_order();
+    let mut session = Session::new(document, score);
+    // The last mark put on is the first to go.
+    for entry in layer.entries.iter().rev().filter(|entry| entry.state != State::LeftOut) {
+        match session.addresses.find(&entry.place) {
+            Ok(at) => wiped.taken_off += usize::from(take_entry(&mut session, entry, at)),
+            Err(why) => wiped.left_out.push(LeftOut { entry: entry.clone(), why: why.to_string() }),
+        }
+    }
+    wiped.edits = session.surgery.finish()?;
+    Ok(wiped)
+}
+
+/// Takes one entry off; says whether anything changed.
+fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
+    let mut changed = false;
+    let own = entry.state == State::Own;
+    let ends = session.slur_ends(entry, at).ok();
+    if own {
+        changed |= match &entry.mark {
+            Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => take_bow(session, entry, at),
+            Mark::AsItComes => false,
+            Mark::Lift => session.take(at, &Piece::BreathMark, entry.exact.first()).is_some(),
+            Mark::InBow { place } => {
+                let words = Piece::Words(place.words().to_owned());
+                session.take(at, &words, entry.exact.first()).is_some()
+            }
+            Mark::Text { text } => {
+                let words = Piece::Words(text.clone());
+                session.take(at, &words, entry.exact.first()).is_some()
+            }
+            Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
+                let wanted = ends.as_ref().and_then(|ends| ends.wanted);
+                let slur = wanted.and_then(|(from, to)| session.slurs(at.part).between(from, to));
+                slur.and_then(|slur| session.take_slur(at.part, slur, &entry.exact)).is_some()
+            }
+        };
+    }
+    changed | put_back(session, entry, at, ends.and_then(|ends| ends.printed))
+}
+
+fn take_bow(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
+    let way = session.standing_way(entry, at).or_else(|| session.way(entry, at));
+    // What a hook stood for may have changed since; whatever bow mark stands there is then its.
+    let guess = matches!(entry.mark, Mark::Hook { .. } | Mark::Retake { .. }).then_some(WAYS);
+    let ways = way.into_iter().chain(guess.into_iter().flatten());
+    let found = ways.into_iter().find(|way| session.has(at, &Piece::Bow(*way)));
+    found.is_some_and(|way| session.take(at, &Piece::Bow(way), entry.exact.first()).is_some())
+}
+
+/// Puts printed marks back that gave way, unless they or others have come back already.
+fn put_back(
+    session: &mut Session<'_, '_>,
+    entry: &Entry,
+    at: Found,
+    printed: Option<(NoteId, NoteId)>,
+) -> bool {
+    let mut changed = false;
+    let bowed = !session.bows(at).is_empty() && entry.state == State::Own;
+    let mut ends = Vec::new();
+    for taken in entry.took_off.iter().rev() {
+        let way = match taken.kind {
+            TakenKind::Down => arcata_score::BowDirection::Down,
+            TakenKind::Up => arcata_score::BowDirection::Up,
+            TakenKind::SlurStart | TakenKind::SlurStop => {
+                ends.push(taken.exact.clone());
+                continue;
+            }
+        };
+        if !bowed {
+            changed |= session.put(at, &Piece::Bow(way), Some(&taken.exact));
+        }
+    }
+    if let (Some((from, to)), false) = (printed, ends.is_empty())
+        && session.slurs(at.part).between(from, to).is_none()
+    {
+        for pair in ends.chunks(2) {
+            changed |= session.put_slur(at.part, from, to, pair);
+        }
+    }
+    changed
+}

@@ -1,0 +1,115 @@
+//! Lifting and applying, applying and wiping leave no trace.
+
+use arcata_layer::{Addresses, Found, LiftChoice, LiftKind, Trust, apply, lift, read, wipe, write};
+use arcata_score::NoteId;
+use proptest::prelude::*;
+
+use crate::support::{document, edited, random_layer, score_text};
+
+const KINDS: [LiftKind; 4] = [LiftKind::Bows, LiftKind::Words, LiftKind::Lifts, LiftKind::Slurs];
+
+proptest! {
+    #[test]
+    fn what_is_lifted_and_applied_is_the_same_file(seed in any::<u64>(), choice in 1..16_u8) {
+        let kinds = (0..4).filter(|kind| choice & (1 << kind) != 0).map(|kind| KINDS[kind]).collect();
+        let marked = document(&score_text(seed, 6));
+        let score = arcata_score::read(&marked);
+        let lifted = lift(&marked, &score, &LiftChoice { parts: None, kinds }).unwrap();
+        let clean = edited(&marked, &lifted.edits);
+        // Through the file, as a librarian would.
+        let layer = read(write(&lifted.layer).as_bytes()).unwrap();
+        let applied = apply(&clean, &arcata_score::read(&clean), &layer, &[], Trust::OwnScore).unwrap();
+        prop_assert!(applied.left_out.is_empty(), "{:?}", applied.left_out);
+        prop_assert_eq!(applied.written, layer.entries.len());
+        let again = edited(&clean, &applied.edits);
+        prop_assert_eq!(again.text(), marked.text());
+    }
+
+    #[test]
+    fn what_is_applied_and_wiped_is_the_same_file(seed in any::<u64>(), bars in 1..6_usize) {
+        let clean = document(&score_text(seed, bars));
+        let score = arcata_score::read(&clean);
+        let layer = random_layer(&score, seed, 3 * bars);
+        let applied = apply(&clean, &score, &layer, &[], Trust::OwnScore).unwrap();
+        let marked = edited(&clean, &applied.edits);
+        let kept = read(write(&applied.layer).as_bytes()).unwrap();
+        let wiped = wipe(&marked, &arcata_score::read(&marked), &kept, Trust::OwnScore).unwrap();
+        let cleaned = edited(&marked, &wiped.edits);
+        prop_assert_eq!(cleaned.text(), clean.text());
+    }
+
+    #[test]
+    fn applied_twice_is_applied_once(seed in any::<u64>()) {
+        let clean = document(&score_text(seed, 4));
+        let score = arcata_score::read(&clean);
+        let layer = random_layer(&score, seed, 12);
+        let once = apply(&clean, &score, &layer, &[], Trust::OwnScore).unwrap();
+        let marked = edited(&clean, &once.edits);
+        let marked_score = arcata_score::read(&marked);
+        let twice = apply(&marked, &marked_score, &once.layer, &[], Trust::OwnScore).unwrap();
+        prop_assert!(twice.edits.is_empty(), "{:?}", twice.edits);
+        prop_assert_eq!(&twice.layer, &once.layer);
+    }
+
+    #[test]
+    fn wiping_the_clean_score_changes_nothing(seed in any::<u64>()) {
+        let clean = document(&score_text(seed, 3));
+        let score = arcata_score::read(&clean);
+        let layer = random_layer(&score, seed, 9);
+        let applied = apply(&clean, &score, &layer, &[], Trust::OwnScore).unwrap();
+        prop_assert!(wipe(&clean, &score, &applied.layer, Trust::OwnScore).unwrap().edits.is_empty());
+    }
+
+    #[test]
+    fn two_layers_come_off_in_the_other_order(seed in any::<u64>()) {
+        let clean = document(&score_text(seed, 4));
+        let score = arcata_score::read(&clean);
+        let first = apply(&clean, &score, &random_layer(&score, seed, 8), &[], Trust::OwnScore).unwrap();
+        let one = edited(&clean, &first.edits);
+        let one_score = arcata_score::read(&one);
+        let other = random_layer(&score, seed.wrapping_add(1), 8);
+        let second =
+            apply(&one, &one_score, &other, std::slice::from_ref(&first.layer), Trust::OwnScore).unwrap();
+        let two = edited(&one, &second.edits);
+        let wiped = wipe(&two, &arcata_score::read(&two), &second.layer, Trust::OwnScore).unwrap();
+        let back = edited(&two, &wiped.edits);
+        prop_assert_eq!(back.text(), one.text());
+        let wiped = wipe(&back, &arcata_score::read(&back), &first.layer, Trust::OwnScore).unwrap();
+        let back = edited(&back, &wiped.edits);
+        prop_assert_eq!(back.text(), clean.text());
+    }
+
+    #[test]
+    fn every_note_is_found_at_its_address(seed in any::<u64>()) {
+        let document = document(&score_text(seed, 4));
+        let score = arcata_score::read(&document);
+        let addresses = Addresses::new(&score);
+        for (part, notes) in score.parts.iter().enumerate() {
+            for (note, id) in notes.notes.iter().zip(0..).filter(|(note, _)| !note.pitch.is_rest()) {
+                let found = Found { part, note: NoteId(id) };
+                let place = addresses.place(part, found.note).unwrap();
+                prop_assert_eq!(addresses.find(&place), Ok(found), "{} {:?}", place, note);
+            }
+        }
+    }
+
+    #[test]
+    fn edits_stay_within_notes_and_the_words_before_them(seed in any::<u64>()) {
+        let clean = document(&score_text(seed, 4));
+        let score = arcata_score::read(&clean);
+        let layer = random_layer(&score, seed, 12);
+        let applied = apply(&clean, &score, &layer, &[], Trust::OwnScore).unwrap();
+        let notes: Vec<std::ops::Range<usize>> = clean
+            .elements()
+            .filter(|element| element.tag() == arcata_xml::Tag::NOTE)
+            .map(|note| {
+                let before = note.parent().unwrap().children().take_while(|child| child.id() != note.id());
+                before.last().map_or(note.parent().unwrap().content_range().start, |before| before.range().end)..note.range().end
+            })
+            .collect();
+        for edit in applied.edits.edits() {
+            let inside = notes.iter().any(|note| note.start <= edit.range.start && edit.range.end <= note.end);
+            prop_assert!(inside, "{edit:?}");
+        }
+    }
+}

@@ -1,0 +1,21 @@
+//! The change sheet: what a copyist writes into the parts, a page a section, and one page for the
+//! librarian.
+
+mod changes;
+mod html;
+mod least;
+mod pdf;
+mod settings;
+mod signs;
+mod text;
+mod view;
+
+pub use html::sheet_html;
+pub use least::marks_that_come_anyway;
+pub use pdf::{Paper, PdfError, sheet_pdf};
+pub use settings::{CopyingSettings, SYMPHONY_STANDS};
+pub use text::{PageEnd, sheet_text};
+pub use view::{
+    BarChanges, ChangeView, LibrarianView, NotCarried, SectionCopying, SectionSheet, SheetInput, SheetSign,
+    SheetView, Side,
+};

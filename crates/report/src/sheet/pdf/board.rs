@@ -1,0 +1,304 @@
+//! Pages to draw on: text, rules and outlines, in points from the top left.
+
+use krilla::Data;
+use krilla::Document;
+use krilla::color::rgb;
+use krilla::geom::{PathBuilder, Point, Rect};
+use krilla::metadata::Metadata;
+use krilla::num::NormalizedF32;
+use krilla::page::PageSettings;
+use krilla::paint::{Fill, FillRule, Stroke};
+use krilla::text::{Font, TextDirection};
+use rustybuzz::ttf_parser;
+
+use super::{Paper, PdfError};
+
+pub(super) const POINTS_A_MILLIMETRE: f32 = 72.0 / 25.4;
+
+/// Margins: room for holes and hands at the sides. Source: 15 mm sides, 10 mm top and bottom are an
+/// orchestra's rule for parts.
+const SIDE: f32 = 15.0 * POINTS_A_MILLIMETRE;
+const EDGE: f32 = 12.0 * POINTS_A_MILLIMETRE;
+
+static REGULAR: &[u8] = include_bytes!("../../../fonts/NotoSans-Regular.ttf");
+static BOLD: &[u8] = include_bytes!("../../../fonts/NotoSans-Bold.ttf");
+
+/// Upright or heavy letters.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Face {
+    Regular,
+    Bold,
+}
+
+/// One thing to draw.
+enum Drawing {
+    Text { face: Face, size: f32, x: f32, y: f32, text: String },
+    Rule { x: f32, to: f32, y: f32, weight: f32 },
+    Box { x: f32, y: f32, width: f32, height: f32 },
+    Outline { corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32 },
+}
+
+#[derive(Default)]
+struct Sheet {
+    footer: String,
+    number: usize,
+    drawings: Vec<Drawing>,
+}
+
+/// All pages, drawn when they are finished.
+pub(super) struct Board {
+    width: f32,
+    height: f32,
+    title: String,
+    regular: ttf_parser::Face<'static>,
+    bold: ttf_parser::Face<'static>,
+    pages: Vec<Sheet>,
+}
+
+impl Board {
+    pub(super) fn new(paper: Paper, title: &str) -> Result<Self, PdfError> {
+        let (width, height) = match paper {
+            Paper::A4 => (210.0 * POINTS_A_MILLIMETRE, 297.0 * POINTS_A_MILLIMETRE),
+            Paper::Letter => (612.0, 792.0),
+        };
+        let face = |bytes| ttf_parser::Face::parse(bytes, 0).map_err(|error| PdfError(error.to_string()));
+        Ok(Self {
+            width,
+            height,
+            title: title.to_owned(),
+            regular: face(REGULAR)?,
+            bold: face(BOLD)?,
+            pages: Vec::new(),
+        })
+    }
+
+    pub(super) fn left(&self) -> f32 {
+        SIDE
+    }
+
+    pub(super) fn right(&self) -> f32 {
+        self.width - SIDE
+    }
+
+    pub(super) fn width(&self) -> f32 {
+        self.width - 2.0 * SIDE
+    }
+
+    pub(super) fn top(&self) -> f32 {
+        EDGE
+    }
+
+    /// Above the foot line.
+    pub(super) fn bottom(&self) -> f32 {
+        self.height - EDGE - 16.0
+    }
+
+    /// A new page, its numbers beginning anew.
+    pub(super) fn start_section(&mut self, name: &str, work: &str) {
+        self.pages.push(Sheet { footer: format!("{name} · {work}"), number: 1, drawings: Vec::new() });
+    }
+
+    /// A further page of the section.
+    pub(super) fn start_page(&mut self) {
+        let (footer, number) =
+            self.pages.last().map_or((String::new(), 1), |page| (page.footer.clone(), page.number + 1));
+        self.pages.push(Sheet { footer, number, drawings: Vec::new() });
+    }
+
+    fn draw(&mut self, drawing: Drawing) {
+        if let Some(page) = self.pages.last_mut() {
+            page.drawings.push(drawing);
+        }
+    }
+
+    pub(super) fn text(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
+        let text = printable(text);
+        if !text.is_empty() {
+            self.draw(Drawing::Text { face, size, x, y, text });
+        }
+    }
+
+    pub(super) fn text_right(&mut self, face: Face, size: f32, right: f32, y: f32, text: &str) {
+        let x = right - self.measure(face, size, text);
+        self.text(face, size, x, y, text);
+    }
+
+    pub(super) fn boxed(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
+        let width = self.measure(face, size, text) + 6.0;
+        self.draw(Drawing::Box { x, y: y - size, width, height: size + 3.0 });
+        self.text(face, size, x + 3.0, y - 0.5, text);
+    }
+
+    pub(super) fn rule(&mut self, x: f32, to: f32, y: f32, weight: f32) {
+        self.draw(Drawing::Rule { x, to, y, weight });
+    }
+
+    pub(super) fn outline(&mut self, corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32) {
+        self.draw(Drawing::Outline { corners, x, y, scale });
+    }
+
+    /// How wide a text is. Kerning is left out: it only makes text narrower.
+    pub(super) fn measure(&self, face: Face, size: f32, text: &str) -> f32 {
+        let face = match face {
+            Face::Regular => &self.regular,
+            Face::Bold => &self.bold,
+        };
+        let advance = |letter: char| {
+            let glyph = face.glyph_index(letter).unwrap_or(ttf_parser::GlyphId(0));
+            f32::from(face.glyph_hor_advance(glyph).unwrap_or(0))
+        };
+        text.chars().map(advance).sum::<f32>() * size / f32::from(face.units_per_em())
+    }
+
+    /// Text cut to a width, with an ellipsis where something is lost.
+    pub(super) fn clipped(&self, face: Face, size: f32, text: &str, room: f32) -> String {
+        let text = printable(text);
+        if self.measure(face, size, &text) <= room {
+            return text;
+        }
+        let mut kept: Vec<char> = text.chars().take(400).collect();
+        while kept.pop().is_some() {
+            let shown: String = kept.iter().chain(['…'].iter()).collect();
+            if self.measure(face, size, &shown) <= room {
+                return shown;
+            }
+        }
+        String::new()
+    }
+
+    /// Text broken into lines; a word that is too long by itself is broken inside.
+    pub(super) fn wrapped(&self, face: Face, size: f32, text: &str, room: f32) -> Vec<String> {
+        let mut lines: Vec<String> = Vec::new();
+        let mut line = String::new();
+        for word in printable(text).split_whitespace() {
+            let longer = if line.is_empty() { word.to_owned() } else { format!("{line} {word}") };
+            if self.measure(face, size, &longer) <= room {
+                line = longer;
+                continue;
+            }
+            if !line.is_empty() {
+                lines.push(std::mem::take(&mut line));
+            }
+            for letter in word.chars() {
+                line.push(letter);
+                if self.measure(face, size, &line) > room && line.chars().count() > 1 {
+                    line.pop();
+                    lines.push(std::mem::take(&mut line));
+                    line.push(letter);
+                }
+            }
+        }
+        if !line.is_empty() || lines.is_empty() {
+            lines.push(line);
+        }
+        lines
+    }
+
+    /// Draws all pages.
+    pub(super) fn finish(mut self) -> Result<Vec<u8>, PdfError> {
+        self.foot_lines();
+        let font = |bytes: &'static [u8]| {
+            Font::new(Data::from(bytes.to_vec()), 0).ok_or_else(|| PdfError("a font cannot be read".into()))
+        };
+        let (regular, bold) = (font(REGULAR)?, font(BOLD)?);
+        let mut document = Document::new();
+        document.set_metadata(Metadata::new().title(self.title.clone()).language("en".to_owned()));
+        for sheet in &self.pages {
+            let size = PageSettings::from_wh(self.width, self.height);
+            let size = size.ok_or_else(|| PdfError("the paper has no size".into()))?;
+            let mut page = document.start_page_with(size);
+            let mut surface = page.surface();
+            for drawing in &sheet.drawings {
+                put(&mut surface, drawing, &regular, &bold);
+            }
+            surface.finish();
+            page.finish();
+        }
+        document.finish().map_err(|error| PdfError(format!("{error:?}")))
+    }
+
+    /// Section, work and page below every page: loose sheets find their way back.
+    fn foot_lines(&mut self) {
+        const SIZE: f32 = 8.0;
+        let last: Vec<usize> = (0..self.pages.len())
+            .map(|index| {
+                let more = self.pages[index..].iter().skip(1).take_while(|page| page.number > 1).count();
+                self.pages[index].number + more
+            })
+            .collect();
+        let y = self.height - EDGE;
+        for (index, last) in last.into_iter().enumerate() {
+            let number = format!("{} / {last}", self.pages[index].number);
+            let room = self.width() - 60.0;
+            let footer = self.clipped(Face::Regular, SIZE, &self.pages[index].footer, room);
+            let x = self.right() - self.measure(Face::Regular, SIZE, &number);
+            let texts = [(SIDE, footer), (x, number)];
+            let drawn = texts.map(|(x, text)| Drawing::Text { face: Face::Regular, size: SIZE, x, y, text });
+            self.pages[index].drawings.extend(drawn);
+        }
+    }
+}
+
+/// Text without control characters: a font has no signs for them.
+fn printable(text: &str) -> String {
+    text.chars().map(|letter| if letter.is_control() { ' ' } else { letter }).collect()
+}
+
+fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &Drawing, regular: &Font, bold: &Font) {
+    let black =
+        || Fill { paint: rgb::Color::black().into(), opacity: NormalizedF32::ONE, rule: FillRule::NonZero };
+    match drawing {
+        Drawing::Text { face, size, x, y, text } => {
+            let font = match face {
+                Face::Regular => regular,
+                Face::Bold => bold,
+            };
+            surface.set_stroke(None);
+            surface.set_fill(Some(black()));
+            let at = Point::from_xy(*x, *y);
+            surface.draw_text(at, font.clone(), *size, text, false, TextDirection::Auto);
+        }
+        Drawing::Rule { x, to, y, weight } => {
+            let mut path = PathBuilder::new();
+            path.move_to(*x, *y);
+            path.line_to(*to, *y);
+            stroked(surface, path, *weight);
+        }
+        Drawing::Box { x, y, width, height } => {
+            if let Some(shape) = Rect::from_xywh(*x, *y, *width, *height) {
+                let mut path = PathBuilder::new();
+                path.push_rect(shape);
+                stroked(surface, path, 0.8);
+            }
+        }
+        Drawing::Outline { corners, x, y, scale } => {
+            let mut path = PathBuilder::new();
+            for (index, (right, down)) in corners.iter().enumerate() {
+                let (across, along) = (x + right * scale, y + down * scale);
+                if index == 0 {
+                    path.move_to(across, along);
+                } else {
+                    path.line_to(across, along);
+                }
+            }
+            path.close();
+            surface.set_stroke(None);
+            surface.set_fill(Some(black()));
+            if let Some(path) = path.finish() {
+                surface.draw_path(&path);
+            }
+        }
+    }
+}
+
+fn stroked(surface: &mut krilla::surface::Surface<'_>, path: PathBuilder, weight: f32) {
+    surface.set_fill(None);
+    surface.set_stroke(Some(Stroke {
+        paint: rgb::Color::black().into(),
+        width: weight,
+        ..Stroke::default()
+    }));
+    if let Some(path) = path.finish() {
+        surface.draw_path(&path);
+    }
+}

@@ -1,0 +1,29 @@
+//! The two bow signs as outlines, for pages and paper alike.
+//!
+//! Source: the signs as they are written over notes, common practice; drawn for this project.
+
+use super::view::SheetSign;
+
+/// Corners of one closed outline on a square of ten by ten, from the top left.
+pub(super) type Outline = &'static [(f32, f32)];
+
+/// A bracket open to the bottom, heavy on top.
+const DOWN: Outline =
+    &[(0.8, 1.0), (9.2, 1.0), (9.2, 9.4), (8.0, 9.4), (8.0, 4.0), (2.0, 4.0), (2.0, 9.4), (0.8, 9.4)];
+/// A narrow wedge.
+const UP: Outline = &[(1.8, 0.6), (3.2, 0.6), (5.0, 7.0), (6.8, 0.6), (8.2, 0.6), (5.6, 9.6), (4.4, 9.6)];
+
+pub(super) const fn outline(sign: SheetSign) -> Outline {
+    match sign {
+        SheetSign::Down => DOWN,
+        SheetSign::Up => UP,
+    }
+}
+
+/// What a screen reader says.
+pub(super) const fn name(sign: SheetSign) -> &'static str {
+    match sign {
+        SheetSign::Down => "down-bow",
+        SheetSign::Up => "up-bow",
+    }
+}
