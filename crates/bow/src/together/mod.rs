@@ -55,7 +55,9 @@ pub struct Agreement {
 /// let profile = Profile::default();
 /// let lines = all_lines(&score, &profile, &LineOptions::default());
 /// let weights = profile.plan_settings(lines[0].instrument).weights;
-/// assert_eq!(together::agreements(&score, &lines, &weights).len(), 4);
+/// // Four moments, and the figure that both play: forwards from its first stroke, back from the others.
+/// let found = together::agreements(&score, &lines, &weights);
+/// assert_eq!(found.iter().filter(|found| found.term == arcata_bow::Term::Unity).count(), 4);
 /// ```
 #[must_use]
 pub fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Vec<Agreement> {

@@ -24,7 +24,7 @@ use crate::model::{Entry, Force, Layer, Mark, PitchName, Place, Spot};
 ///     entries: vec![Entry::new(place, Mark::Up)],
 ///     ..Layer::default()
 /// };
-/// assert_eq!(shorthand::of_layer(&layer, &addresses).to_string(), "Violin:\n1/2 up\n");
+/// assert_eq!(shorthand::of_layer(&layer, &addresses).to_string(), "violin:\n1/2 up\n");
 /// ```
 #[must_use]
 pub fn of_layer(layer: &Layer, addresses: &Addresses<'_>) -> Text {
