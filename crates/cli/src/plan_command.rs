@@ -68,7 +68,8 @@ fn view(
         } else {
             Vec::new()
         };
-        view.add(&desk.score, line, plan, &bars, &others);
+        let reach = studio::settings(line, profile, marks).reach;
+        view.add(&desk.score, line, plan, &bars, &others, reach);
     }
     Ok(view)
 }

@@ -8,6 +8,8 @@ use super::search::{Choice, Search};
 use super::*;
 use crate::*;
 
+mod repeats;
+
 /// A stroke of a quarter note at mf that nothing else is known about.
 fn plain_stroke(index: usize) -> Stroke {
     let at = Length::new(i64::try_from(index).unwrap(), 4);
@@ -107,6 +109,7 @@ fn any_line_with_repeat(longest: usize) -> impl Strategy<Value = Line> {
                 first_ending_end: cuts[2],
                 silence_at_turn: Seconds::from_micros(turn),
                 silence_at_skip: Seconds::from_micros(skip),
+                ..RepeatedStretch::between(cuts[0], cuts[1], Seconds::default())
             };
             if stretch.is_sound(count) {
                 line.repeats.push(stretch);
@@ -159,16 +162,7 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
 
     /// The cost of one step, or `None` where the arm cannot do it.
     fn step(&self, index: usize, chosen: &[Choice], choice: Choice) -> Option<i64> {
-        let count = self.line.strokes.len();
-        let skipped = self
-            .line
-            .repeats
-            .iter()
-            .find(|s| s.is_sound(count) && s.first_ending_end == index && s.body_end < index);
-        let (before, approach) = match skipped {
-            Some(stretch) => (Some(stretch.body_end - 1), self.costs.skip(stretch)),
-            None => (index.checked_sub(1), self.costs.approach(index)),
-        };
+        let (before, approach) = (self.costs.course.into[index].before, self.costs.approach(index));
         if let Some(before) = before {
             let from = chosen[before];
             let possible = match choice.link {
@@ -409,7 +403,7 @@ fn the_search_and_the_terms_agree() {
     let mut base = 0;
     for index in 0..12 {
         let settled = search.forward(index, row.as_ref());
-        base += i64::from(settled.base);
+        base += settled.base;
         row = Some(settled.row);
     }
     assert_eq!(base, plan_on::<12>(&line, &settings, &allowed).expect("a way through").total.total());
