@@ -29,7 +29,11 @@ fn pages() -> Result<BTreeMap<String, String>> {
         pages.insert(format!("docs/rules/{}.md", rule.card.id), rule.page());
     }
     pages.insert("docs/rules/README.md".to_owned(), contents());
-    let schemas = [("review", arcata_report::review_schema()), ("plan", arcata_report::plan_schema())];
+    let schemas = [
+        ("review", arcata_report::review_schema()),
+        ("plan", arcata_report::plan_schema()),
+        ("marks", arcata_report::marks_schema()),
+    ];
     for (name, schema) in schemas {
         let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;
         pages.insert(format!("docs/schema/{name}.schema.json"), format!("{text}\n"));

@@ -16,6 +16,7 @@ pub(crate) enum Failure {
     OneScore { count: usize },
     SameFile { path: PathBuf },
     Marks { why: String },
+    TwoInOne { path: PathBuf },
 }
 
 impl fmt::Display for Failure {
@@ -56,14 +57,19 @@ impl fmt::Display for Failure {
                 write!(f, "No rule is called \"{asked}\". The rules: {}.", known.join(", "))
             }
             Self::OneScore { count } => {
-                write!(f, "--marks writes one score, but {count} were named. Name one score at a time.")
+                write!(f, "One score can be written, but {count} were named. Name one score at a time.")
             }
             Self::SameFile { path } => write!(
                 f,
                 "{} is the score itself. Name another file with --out: your score is not written over.",
                 path.display()
             ),
-            Self::Marks { why } => write!(f, "The marks could not be added: {why}"),
+            Self::Marks { why } => write!(f, "The marks could not be changed: {why}"),
+            Self::TwoInOne { path } => write!(
+                f,
+                "The report and the score would both go to {}. Name two files with --out and --write.",
+                path.display()
+            ),
         }
     }
 }

@@ -1,9 +1,10 @@
-//! What a score makes the players' bows do: `arcata review` and `arcata plan`.
+//! What a score makes the players' bows do: `arcata review`, `arcata plan` and `arcata marks`.
 
 mod args;
 mod bars;
 mod failure;
 mod files;
+mod marks_command;
 mod plan_command;
 mod review_command;
 mod studio;
@@ -19,6 +20,7 @@ fn main() -> ExitCode {
     let done = match &arguments.command {
         Command::Review(review) => review_command::run(review),
         Command::Plan(plan) => plan_command::run(plan),
+        Command::Marks(marks) => marks_command::run(marks),
     };
     match done {
         Ok(code) => code,

@@ -3,9 +3,7 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
-use arcata_bow::plan::{
-    Alternative, Comes, DifferenceKind, Leads, Reach, Turn, Weighed, second_pass,
-};
+use arcata_bow::plan::{Alternative, Comes, DifferenceKind, Leads, Reach, Turn, Weighed, second_pass};
 use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind};
 use arcata_review::beats::beat_in_bar;
 use arcata_review::words;

@@ -22,7 +22,7 @@ pub fn review_text(view: &ReviewView, page: Page) -> String {
     out
 }
 
-fn heading(out: &mut String, file: &str, title: Option<&str>, page: Page) {
+pub(crate) fn heading(out: &mut String, file: &str, title: Option<&str>, page: Page) {
     let title = title.unwrap_or(file);
     let _ = writeln!(out, "{}", page.ink(Ink::Strong, title));
     if title != file {
@@ -238,7 +238,7 @@ fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
 }
 
 /// Text padded to a number of columns.
-fn pad(text: &str, columns: usize) -> String {
+pub(crate) fn pad(text: &str, columns: usize) -> String {
     format!("{text}{}", " ".repeat(columns.saturating_sub(text.width())))
 }
 

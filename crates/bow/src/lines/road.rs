@@ -125,7 +125,8 @@ fn sent_back(score: &Score, at: usize) -> Option<Section> {
 fn movement_begin(bars: &[Bar], at: usize) -> usize {
     let begins = |bar: &usize| {
         let before = &bars[bar - 1];
-        let first_number = matches!(bars[*bar].label.as_str(), "0" | "1") || bars[*bar].kind == BarKind::NotCounted;
+        let first_number =
+            matches!(bars[*bar].label.as_str(), "0" | "1") || bars[*bar].kind == BarKind::NotCounted;
         before.right.style == BarlineStyle::Final && !before.jumps.contains(&Jump::Fine) && first_number
     };
     (1..=at).rev().find(begins).unwrap_or(0)

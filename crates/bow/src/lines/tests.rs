@@ -247,7 +247,8 @@ fn stretches(fixture: &str, expected: &[(usize, usize, &[usize])]) {
             (stretch.first, stretch.body_end, ends)
         })
         .collect();
-    let expected: Vec<_> = expected.iter().map(|(first, body, ends)| (*first, *body, ends.to_vec())).collect();
+    let expected: Vec<_> =
+        expected.iter().map(|(first, body, ends)| (*first, *body, ends.to_vec())).collect();
     assert_eq!(told, expected, "{fixture}");
 }
 
@@ -266,7 +267,8 @@ fn several_endings_lead_back() {
 fn da_capo_and_dal_segno_send_back() {
     stretches("violin: d'1 :| \"Fine\" e'1 | f'1 \"D.C. al Fine\" | g'1", &[(0, 1, &[1]), (0, 3, &[3])]);
     let line = line("violin: d'1 | \"segno\" e'1 | f'1 \"to coda\" | g'1 \"D.S. al Coda\" | \"coda\" a'1");
-    let told: Vec<_> = line.repeats.iter().map(|s| (s.first, s.body_end, s.end(), s.road, s.onward)).collect();
+    let told: Vec<_> =
+        line.repeats.iter().map(|s| (s.first, s.body_end, s.end(), s.road, s.onward)).collect();
     assert_eq!(told, [(1, 3, 4, crate::Road::DalSegno, crate::Onward::GoesOn)]);
 }
 

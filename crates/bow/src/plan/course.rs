@@ -114,7 +114,8 @@ impl Course {
         let mut index = range.start;
         let mut left = inside;
         while index < range.end {
-            let Some((outer, rest)) = left.split_first().filter(|(outer, _)| line.repeats[**outer].first == index)
+            let Some((outer, rest)) =
+                left.split_first().filter(|(outer, _)| line.repeats[**outer].first == index)
             else {
                 legs.push(Leg::Stroke(index));
                 index += 1;
@@ -132,11 +133,8 @@ impl Course {
     fn cycle(&self, line: &Line, at: usize, inside: &[usize]) -> Cycle {
         let stretch = &line.repeats[at];
         let part = |range: Range<usize>| {
-            let within: Vec<usize> = inside
-                .iter()
-                .copied()
-                .filter(|inner| is_within(&line.repeats[*inner], &range))
-                .collect();
+            let within: Vec<usize> =
+                inside.iter().copied().filter(|inner| is_within(&line.repeats[*inner], &range)).collect();
             self.legs(line, range, &within)
         };
         let first_turn = self.returns.iter().position(|way| way.stretch == at).unwrap_or(0);
@@ -144,7 +142,9 @@ impl Course {
         Cycle {
             first: stretch.first,
             body: part(stretch.first..stretch.body_end),
-            endings: endings.map(|(nth, range)| Ending { legs: part(range), turn: first_turn + nth }).collect(),
+            endings: endings
+                .map(|(nth, range)| Ending { legs: part(range), turn: first_turn + nth })
+                .collect(),
         }
     }
 
@@ -244,7 +244,8 @@ fn returns(repeats: &[RepeatedStretch], count: usize, nested: &[usize]) -> Vec<R
         }
         let end = stretch.end();
         if weight == Weighed::Afterwards && stretch.body_end < end && end < count {
-            let silence = stretch.later_endings.last().map_or(stretch.silence_at_skip, |last| last.silence_at_skip);
+            let silence =
+                stretch.later_endings.last().map_or(stretch.silence_at_skip, |last| last.silence_at_skip);
             let (from, leads) = (stretch.body_end - 1, Leads::On);
             returns.push(Return { stretch: at, from, to: end, silence, leads, weight });
         }

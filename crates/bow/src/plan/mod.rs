@@ -9,10 +9,11 @@
 
 mod alternatives;
 mod anchors;
-mod as_it_comes;
+pub(crate) mod as_it_comes;
 mod costs;
 mod course;
 mod evaluate;
+mod least;
 mod read_back;
 mod route;
 mod rows;
@@ -23,9 +24,10 @@ mod weights;
 
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
 pub use anchors::{Allowed, Anchor, MarkReading};
-pub use as_it_comes::{as_it_comes, least_marks};
+pub use as_it_comes::as_it_comes;
 pub use costs::Reach;
 pub use course::{Leads, Weighed};
+pub use least::{LeastMark, Sign, least_marks};
 pub use second_pass::{Comes, SecondPass, second_pass};
 pub use weights::Weights;
 

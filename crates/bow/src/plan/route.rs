@@ -33,9 +33,7 @@ pub(super) fn walk<'c, const CELLS: usize>(
     for leg in legs {
         let before = passed.last().map(|leg| &leg.row).or(before);
         let next = match leg {
-            Leg::Stroke(index) => {
-                Passed { leg, row: search.forward(*index, before).row, begins: Vec::new() }
-            }
+            Leg::Stroke(index) => Passed { leg, row: search.forward(*index, before).row, begins: Vec::new() },
             Leg::Cycle(cycle) => {
                 let begins = search.begins_at(cycle.first, before);
                 let rounds = rounds(search, cycle, &possible(&[begins]));
@@ -76,34 +74,20 @@ struct Rounds<const CELLS: usize> {
     sheaf: Sheaf<CELLS>,
 }
 
-fn rounds<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    cycle: &Cycle,
-    begins: &[Stand],
-) -> Rounds<CELLS> {
+fn rounds<const CELLS: usize>(search: &Search<'_, CELLS>, cycle: &Cycle, begins: &[Stand]) -> Rounds<CELLS> {
     Rounds { begins: begins.to_vec(), sheaf: round(search, cycle, begins) }
 }
 
 /// For each begin, the row behind a leg whose first stroke begins there, the begin itself not counted.
-fn from_begins<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    leg: &Leg,
-    begins: &[Stand],
-) -> Sheaf<CELLS> {
+fn from_begins<const CELLS: usize>(search: &Search<'_, CELLS>, leg: &Leg, begins: &[Stand]) -> Sheaf<CELLS> {
     match leg {
-        Leg::Stroke(index) => {
-            Sheaf::gather(begins.iter().map(|begin| search.forward_from(*index, *begin)))
-        }
+        Leg::Stroke(index) => Sheaf::gather(begins.iter().map(|begin| search.forward_from(*index, *begin))),
         Leg::Cycle(cycle) => round(search, cycle, begins),
     }
 }
 
 /// A sheaf led through a leg.
-fn through<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    leg: &Leg,
-    sheaf: &Sheaf<CELLS>,
-) -> Sheaf<CELLS> {
+fn through<const CELLS: usize>(search: &Search<'_, CELLS>, leg: &Leg, sheaf: &Sheaf<CELLS>) -> Sheaf<CELLS> {
     match leg {
         Leg::Stroke(index) => sheaf.led(|_, row| search.forward(*index, Some(row))),
         Leg::Cycle(cycle) => {
@@ -116,11 +100,7 @@ fn through<const CELLS: usize>(
 }
 
 /// For each begin, the row at the end of the cycle's body, all ways back to that begin paid.
-fn round<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    cycle: &Cycle,
-    begins: &[Stand],
-) -> Sheaf<CELLS> {
+fn round<const CELLS: usize>(search: &Search<'_, CELLS>, cycle: &Cycle, begins: &[Stand]) -> Sheaf<CELLS> {
     let Some((first, rest)) = cycle.body.split_first() else { return Sheaf::gather(std::iter::empty()) };
     let mut sheaf = from_begins(search, first, begins);
     for leg in rest {

@@ -237,12 +237,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// The cheapest way in which stroke `index` can have begun and ended at `stand`, given the row before.
-    pub(crate) fn choose(
-        &self,
-        index: usize,
-        before: Option<&Row<CELLS>>,
-        stand: Stand,
-    ) -> Choice {
+    pub(crate) fn choose(&self, index: usize, before: Option<&Row<CELLS>>, stand: Stand) -> Choice {
         let links = self.steps[index].links;
         let begins = self.begins_widely(index, &links, before, stand.direction);
         let table = self.travels[self.steps[index].travel].by_cell(CELLS);
@@ -337,12 +332,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// Where the bow stood before a choice.
-    pub(crate) fn stood(
-        &self,
-        index: usize,
-        before: &Row<CELLS>,
-        choice: Choice,
-    ) -> Stand {
+    pub(crate) fn stood(&self, index: usize, before: &Row<CELLS>, choice: Choice) -> Stand {
         let links = self.steps[index].links;
         self.link_from(&links, before, choice.direction, choice.start, choice.link).0
     }

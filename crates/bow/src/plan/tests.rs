@@ -8,7 +8,7 @@ use super::search::{Choice, Search};
 use super::*;
 use crate::*;
 
-mod repeats;
+pub(crate) mod repeats;
 
 /// A stroke of a quarter note at mf that nothing else is known about.
 fn plain_stroke(index: usize) -> Stroke {
@@ -307,28 +307,6 @@ proptest! {
             before = alternative.plan.total.total();
             let actions: Vec<_> = alternative.plan.strokes.iter().map(|s| (s.direction, s.link)).collect();
             prop_assert!(seen.insert(actions));
-        }
-    }
-
-    #[test]
-    fn least_marks_reproduce_the_plan(line in any_line(30)) {
-        let plan = plan(&line, &PlanSettings::default());
-        let marks = least_marks(&line, &plan);
-        let mut marked = line.clone();
-        for stroke in &mut marked.strokes {
-            stroke.printed = None;
-        }
-        // Players: alternate from the last stroke, obey marks.
-        let mut before: Option<BowDirection> = None;
-        for (index, planned) in plan.strokes.iter().enumerate() {
-            let rest = line_of(marked.strokes[index..].to_vec(), Vec::new());
-            let comes = match before {
-                Some(before) if marked.strokes[index].join != Join::Entry => before.other(),
-                _ => as_it_comes(&rest)[0],
-            };
-            let does = if marks.contains(&index) { comes.other() } else { comes };
-            prop_assert_eq!(does, planned.direction);
-            before = Some(does);
         }
     }
 }

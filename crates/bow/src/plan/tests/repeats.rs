@@ -36,7 +36,13 @@ fn any_repeated_line(longest: usize, stretches: usize) -> impl Strategy<Value = 
         let count = line.strokes.len();
         prop::collection::vec(any_stretch(count), 1..=stretches).prop_map(move |stretches| {
             let repeats = stretches.into_iter().flatten().collect();
-            Line { repeats, voices: line.voices.clone(), name: line.name.clone(), strokes: line.strokes.clone(), ..line }
+            Line {
+                repeats,
+                voices: line.voices.clone(),
+                name: line.name.clone(),
+                strokes: line.strokes.clone(),
+                ..line
+            }
         })
     })
 }
@@ -99,7 +105,7 @@ proptest! {
 }
 
 /// A line with nested repeats and the strokes as a player takes them, all passes played.
-fn nested_line(longest: usize) -> impl Strategy<Value = (Line, Vec<usize>)> {
+pub(crate) fn nested_line(longest: usize) -> impl Strategy<Value = (Line, Vec<usize>)> {
     (any_line(longest), prop::collection::vec(0u8..=255, 40)).prop_map(|(mut line, draws)| {
         let mut builder = Builder { draws, repeats: Vec::new() };
         let played = builder.stretch(0, line.strokes.len(), 3);
@@ -137,8 +143,7 @@ impl Builder {
             at = end;
         }
         let silence = Seconds::from_micros(40_000 * self.draw(20) as i64);
-        let ends: Vec<usize> =
-            endings.iter().skip(1).map(|(at, _)| *at).chain(std::iter::once(at)).collect();
+        let ends: Vec<usize> = endings.iter().skip(1).map(|(at, _)| *at).chain(std::iter::once(at)).collect();
         let later = ends.windows(2).map(|pair| LaterEnding {
             strokes: pair[1] - pair[0],
             silence_at_turn: silence,
