@@ -9,15 +9,16 @@ mod effects;
 mod places;
 mod surplus;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{BowDirection, NoteId, Score};
 
 pub use surplus::surplus;
 
 use crate::plan::as_it_comes::{Arrival, arrivals};
-use crate::{Join, Line, Plan, PlanSettings, Profile};
+use crate::{Join, Line, Plan, Profile};
 use effects::{Effect, effects};
+use places::MarkPlace;
 
 /// What a printed mark is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -164,21 +165,26 @@ pub fn audit(
     plans: &[Plan],
     profile: &Profile,
 ) -> Vec<AuditedMark> {
+    let places: Vec<MarkPlace> =
+        parts.iter().flat_map(|part| places::places(score, *part, lines)).collect();
+    let mut spelt_out: Vec<BTreeSet<usize>> = vec![BTreeSet::new(); lines.len()];
+    for place in places.iter().filter(|place| place.trouble == Some(MarkReason::SpeltOut)) {
+        if let Some((line, stroke)) = place.stroke {
+            spelt_out[line].insert(stroke);
+        }
+    }
     let reasons: Vec<BTreeMap<usize, MarkReason>> = lines
         .iter()
         .enumerate()
         .map(|(at, line)| match plans.get(at).filter(|plan| plan.strokes.len() == line.strokes.len()) {
-            Some(plan) => line_reasons(line, plan, &profile.plan_settings(line.instrument), profile),
+            Some(plan) => line_reasons(line, plan, &spelt_out[at], profile),
             None => BTreeMap::new(),
         })
         .collect();
-    let marks = parts.iter().flat_map(|part| places::places(score, *part, lines)).map(|place| {
-        let reason = place.trouble.unwrap_or_else(|| {
-            let known = place.stroke.and_then(|(line, stroke)| reasons[line].get(&stroke));
-            known.copied().unwrap_or(MarkReason::Alternation)
-        });
-        let places::MarkPlace { part, note, stroke, direction, .. } = place;
-        AuditedMark { part, note, stroke, direction, reason }
+    let marks = places.into_iter().map(|place| {
+        let known = place.stroke.and_then(|(line, stroke)| reasons[line].get(&stroke)).copied();
+        let reason = place.trouble.or(known).unwrap_or(MarkReason::Alternation);
+        place.audited(reason)
     });
     marks.collect()
 }
@@ -186,31 +192,23 @@ pub fn audit(
 /// Marks that stand where no mark can stand, of one part: the note, the mark and why.
 #[must_use]
 pub fn contradictions(score: &Score, part: usize, lines: &[Line]) -> Vec<AuditedMark> {
-    places::places(score, part, lines)
-        .into_iter()
+    let places = places::places(score, part, lines).into_iter();
+    places
         .filter_map(|place| {
             let reason = place.trouble.filter(|reason| reason.class() == MarkClass::Contradictory)?;
-            let places::MarkPlace { part, note, stroke, direction, .. } = place;
-            Some(AuditedMark { part, note, stroke, direction, reason })
+            Some(place.audited(reason))
         })
         .collect()
-}
-
-/// The marks of a line that could all go at once: those that state the obvious, but for those of an effect.
-#[must_use]
-pub fn obvious(line: &Line, plan: &Plan, settings: &PlanSettings, profile: &Profile) -> Vec<usize> {
-    let reasons = line_reasons(line, plan, settings, profile);
-    let obvious = reasons.into_iter().filter(|(_, reason)| *reason == MarkReason::ComesAnyway);
-    obvious.map(|(stroke, _)| stroke).collect()
 }
 
 /// The reason of every mark that begins a stroke.
 fn line_reasons(
     line: &Line,
     plan: &Plan,
-    settings: &PlanSettings,
+    spelt_out: &BTreeSet<usize>,
     profile: &Profile,
 ) -> BTreeMap<usize, MarkReason> {
+    let settings = &profile.plan_settings(line.instrument);
     let ways = arrivals(line, settings.reach);
     let against: Vec<bool> =
         (0..line.strokes.len()).map(|index| is_against(plan, index, &ways[index])).collect();
@@ -221,6 +219,7 @@ fn line_reasons(
     printed
         .map(|index| {
             let reason = match effects.get(&index) {
+                _ if spelt_out.contains(&index) => MarkReason::SpeltOut,
                 Some(Effect::Row) => MarkReason::RowOfDowns,
                 Some(Effect::Ups) => MarkReason::UpsIntoDown,
                 Some(Effect::Figure) => MarkReason::FirstInstances,

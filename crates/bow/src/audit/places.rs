@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use arcata_score::{BowDirection, Note, NoteId, Part, Score, TieEnd};
 
-use super::MarkReason;
+use super::{AuditedMark, MarkReason};
 use crate::techniques::{Contact, Techniques};
 use crate::{Line, StrokeKind};
 
@@ -16,6 +16,14 @@ pub(super) struct MarkPlace {
     pub(super) direction: BowDirection,
     /// What the place alone says of it; none where it begins a stroke.
     pub(super) trouble: Option<MarkReason>,
+}
+
+impl MarkPlace {
+    /// The mark, with why it is there.
+    pub(super) const fn audited(&self, reason: MarkReason) -> AuditedMark {
+        let Self { part, note, stroke, direction, .. } = *self;
+        AuditedMark { part, note, stroke, direction, reason }
+    }
 }
 
 /// Every mark of a part, in the order of its notes.

@@ -53,7 +53,7 @@ fn settled(
         if changed.is_empty() {
             return surplus;
         }
-        let width = 1usize << round;
+        let width = 1usize << round.saturating_sub(NARROW_ROUNDS);
         for changed in changed {
             for needed in nearest(&surplus, changed, width) {
                 surplus.remove(&needed);
@@ -63,9 +63,11 @@ fn settled(
     BTreeSet::new()
 }
 
-/// So many times the line is planned without the marks that are left; each round more marks around every
-/// changed stroke stay, so that the last one leaves few to try. If strokes change even then, all marks stay.
-const ROUNDS: u32 = 8;
+/// So many times only the mark nearest to each changed stroke stays; then each round keeps twice as many
+/// around it, so that the last one leaves few to try. If strokes change even then, all marks stay.
+const NARROW_ROUNDS: u32 = 16;
+/// See [`NARROW_ROUNDS`].
+const ROUNDS: u32 = NARROW_ROUNDS + 8;
 
 /// The marks that held a changed stroke back: the nearest ones, up to so many on either side.
 fn nearest(surplus: &BTreeSet<usize>, changed: usize, width: usize) -> Vec<usize> {

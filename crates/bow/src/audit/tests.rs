@@ -16,6 +16,12 @@ fn audited(fixture: &str) -> (Vec<Line>, Vec<Plan>, Vec<AuditedMark>) {
     (lines, plans, marks)
 }
 
+/// The strokes whose mark comes anyway.
+fn obvious(line: &Line, plan: &Plan, profile: &Profile) -> BTreeSet<usize> {
+    let reasons = line_reasons(line, plan, &BTreeSet::new(), profile).into_iter();
+    reasons.filter(|(_, reason)| *reason == ComesAnyway).map(|(stroke, _)| stroke).collect()
+}
+
 #[track_caller]
 fn check(fixture: &str, expected: &[MarkReason]) {
     let told: Vec<_> = audited(fixture).2.iter().map(|mark| mark.reason).collect();
@@ -76,6 +82,14 @@ fn a_figure_is_marked_twice_and_then_known() {
 }
 
 #[test]
+fn a_portato_spelt_out_keeps_its_first_mark() {
+    check(
+        "quarter=96\nviolin: mf c''4 (d''!up!. e''!up!.) f'' | g''1 |.",
+        &[SpeltOut, SpeltOut],
+    );
+}
+
+#[test]
 fn marks_that_cannot_be() {
     check("quarter=96\nviolin: mf (c''4 d''!up e'' f'') | g''1 |.", &[InsideSlur]);
     check("quarter=96\nviolin: mf c''2 d''~ | d''4!up e'' f''2 |.", &[TiedFromBefore]);
@@ -103,7 +117,7 @@ fn without_the_obvious_marks_nothing_changes() {
                 line.strokes[index].printed = Some(planned.direction);
             }
             let before = plan(&line, &settings);
-            let surplus: BTreeSet<usize> = obvious(&line, &before, &settings, &profile).into_iter().collect();
+            let surplus = obvious(&line, &before, &profile);
             taken += surplus.len();
             let mut bare = line.clone();
             surplus.iter().for_each(|index| bare.strokes[*index].printed = None);

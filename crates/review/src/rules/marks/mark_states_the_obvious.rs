@@ -28,7 +28,7 @@
 //! Bow marks in published chamber music stand mostly where the ordinary rule would give the other bow
 //! (counted, 21 marked quartets, CC0: alternation predicts the next mark in 67 %).
 
-use arcata_bow::audit;
+use arcata_bow::audit::{MarkReason, audit};
 
 use crate::under_slur::note;
 use crate::change::Change;
@@ -50,12 +50,12 @@ impl Rule for MarkStatesTheObvious {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
-        for (at, line) in piece.lines.iter().enumerate() {
-            let Some(plan) = piece.plans.get(at) else { continue };
-            for index in audit::obvious(line, plan, &piece.plan_settings(at), piece.profile) {
-                if let Some(draft) = surplus(piece, found, at, index) {
-                    found.report(draft);
-                }
+        let parts: Vec<usize> = (0..piece.score.parts.len()).collect();
+        let marks = audit(piece.score, &parts, piece.lines, piece.plans, piece.profile);
+        for mark in marks.iter().filter(|mark| mark.reason == MarkReason::ComesAnyway) {
+            let stroke = mark.stroke;
+            if let Some(draft) = stroke.and_then(|(line, stroke)| surplus(piece, found, line, stroke)) {
+                found.report(draft);
             }
         }
     }
