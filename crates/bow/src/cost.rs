@@ -37,11 +37,13 @@ pub enum Term {
     Mark,
     /// The second pass of a repeat begins on the other bow.
     Repeat,
+    /// A change to what the composer wrote: a slur split, drawn or moved.
+    Notation,
 }
 
 impl Term {
     /// All terms, in the order they are reported.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 16] = [
         Self::Beat,
         Self::Upbeat,
         Self::Entry,
@@ -57,6 +59,7 @@ impl Term {
         Self::Place,
         Self::Mark,
         Self::Repeat,
+        Self::Notation,
     ];
 
     /// The term's name in messages, JSON and the player profile.
@@ -78,6 +81,7 @@ impl Term {
             Self::Place => "place",
             Self::Mark => "mark",
             Self::Repeat => "repeat",
+            Self::Notation => "notation",
         }
     }
 }

@@ -17,7 +17,7 @@ pub mod techniques;
 pub mod timing;
 
 pub use cost::{Cost, Term};
-pub use lines::{LineOptions, Reading, all_lines, lines};
+pub use lines::{LineOptions, LineSource, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use profile::{Profile, Setting};
 pub use stroke::*;

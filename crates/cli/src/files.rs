@@ -6,7 +6,7 @@ use std::ffi::OsStr;
 use std::io::{IsTerminal as _, Read as _, Write as _};
 use std::path::{Path, PathBuf};
 
-use arcata_report::{Colour, Page};
+use arcata_report::{Characters, Colour, Page};
 
 use crate::failure::Failure;
 
@@ -134,5 +134,13 @@ pub(crate) fn page() -> Page {
     let colour = if terminal && !plain { Colour::On } else { Colour::Off };
     let columns = std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok());
     let width = if terminal { columns.unwrap_or_else(textwrap::termwidth) } else { columns.unwrap_or(80) };
-    Page { width: width.clamp(40, 120), colour }
+    let characters = if terminal && speaks_utf8() { Characters::Unicode } else { Characters::Ascii };
+    Page { width: width.clamp(40, 120), colour, characters }
+}
+
+/// Whether the terminal's language says UTF-8; the first of the three variables that is set counts.
+fn speaks_utf8() -> bool {
+    let set = |name: &&str| std::env::var(name).ok().filter(|value| !value.is_empty());
+    let language = ["LC_ALL", "LC_CTYPE", "LANG"].iter().find_map(set).unwrap_or_default().to_lowercase();
+    language.contains("utf-8") || language.contains("utf8")
 }

@@ -7,6 +7,7 @@ mod files;
 mod plan_command;
 mod review_command;
 mod studio;
+mod wishes;
 
 use std::process::ExitCode;
 

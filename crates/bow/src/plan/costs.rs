@@ -53,7 +53,7 @@ impl Default for Reach {
 }
 
 /// Whether a stroke's first note is a place where the line turns back or skips an ending.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Approach {
     /// Silence before the stroke on this way in.
     pub(crate) silence: Seconds,
@@ -72,6 +72,12 @@ pub(crate) struct Approach {
 }
 
 impl Approach {
+    /// How one stroke is reached from another that is only tried before it.
+    pub(crate) fn tried(before: &Stroke, stroke: &Stroke) -> Self {
+        let plain = Self::plain(before, stroke, before.silence_after);
+        Self { joint: i64::from(before.phrase.joint_after), ..plain }
+    }
+
     fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
         let slurred =
             [before, stroke].iter().any(|s| matches!(s.kind, StrokeKind::Slurred | StrokeKind::Pulsed));
@@ -110,13 +116,18 @@ pub(crate) struct Pace {
 
 impl<'a> Costs<'a> {
     pub(crate) fn new(line: &'a Line, weights: &'a Weights, reach: Reach, cells: usize) -> Self {
+        Self::of(&line.strokes, weights, reach, cells)
+    }
+
+    /// The costs of strokes, in whatever order.
+    pub(crate) fn of(strokes: &'a [Stroke], weights: &'a Weights, reach: Reach, cells: usize) -> Self {
         let hair = u64::try_from(reach.hair).unwrap_or(1);
         let span = |half_cells: u64| {
             let way = (hair * half_cells / (2 * cells as u64)).max(1);
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        Self { strokes: &line.strokes, weights, reach, cells, spans: spans.collect() }
+        Self { strokes, weights, reach, cells, spans: spans.collect() }
     }
 
     /// How stroke `index` is reached from the one printed before it.
@@ -154,8 +165,19 @@ impl<'a> Costs<'a> {
 
     /// Everything that depends on the direction alone.
     pub(crate) fn direction<T: Tally>(&self, index: usize, direction: BowDirection, tally: &mut T) {
+        self.direction_before(index, self.strokes.get(index + 1), direction, tally);
+    }
+
+    /// Everything that depends on the direction alone, before a stroke that may be another than the
+    /// next one.
+    pub(crate) fn direction_before<T: Tally>(
+        &self,
+        index: usize,
+        next: Option<&Stroke>,
+        direction: BowDirection,
+        tally: &mut T,
+    ) {
         let (stroke, weights) = (&self.strokes[index], self.weights);
-        let next = self.strokes.get(index + 1);
         let emphasis = stroke.emphasis;
         if direction == BowDirection::Up {
             let beat = match emphasis.metric {

@@ -7,17 +7,25 @@
 mod alternatives;
 mod anchors;
 mod as_it_comes;
+mod backwards;
 mod costs;
 mod evaluate;
+mod repairs;
 mod route;
 mod rows;
 mod search;
+mod ways;
 mod weights;
 
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
 pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{as_it_comes, least_marks};
+pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
+pub use repairs::{
+    ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, singly,
+};
+pub use ways::{WayThere, WaysThere, ways_to_end};
 pub use weights::Weights;
 
 use arcata_score::BowDirection;

@@ -59,6 +59,16 @@ pub struct Weights {
     pub place: i64,
     /// A printed mark not kept, where marks are advice.
     pub mark: i64,
+    /// A slur split in two.
+    pub split_slur: i64,
+    /// The bow changed in the middle of a tied note.
+    pub split_tie: i64,
+    /// Two strokes joined under one slur.
+    pub join_strokes: i64,
+    /// Two notes taken on one bow, stopped, and written so.
+    pub write_hook: i64,
+    /// A slur's beginning or end moved by one note.
+    pub move_slur_end: i64,
 }
 
 impl Default for Weights {
@@ -92,6 +102,11 @@ impl Default for Weights {
             speed_limit: 4000,
             place: 540,
             mark: 5000,
+            split_slur: 2500,
+            split_tie: 4000,
+            join_strokes: 3000,
+            write_hook: 2500,
+            move_slur_end: 2000,
         }
     }
 }
@@ -128,6 +143,11 @@ impl Weights {
             ("speed_limit", &mut self.speed_limit),
             ("place", &mut self.place),
             ("mark", &mut self.mark),
+            ("split_slur", &mut self.split_slur),
+            ("split_tie", &mut self.split_tie),
+            ("join_strokes", &mut self.join_strokes),
+            ("write_hook", &mut self.write_hook),
+            ("move_slur_end", &mut self.move_slur_end),
         ]
     }
 }
