@@ -60,6 +60,9 @@ fn alternatives_text(out: &mut String, ways: &[AlternativeView], page: Page) {
         weighed(out, page, (&way.gains, &way.losses));
         lane_text(out, &way.strokes, page);
     }
+    if ways.len() == 1 {
+        filled(out, page, "The printed marks and anchors leave no other way.", "\n  ", "  ");
+    }
 }
 
 fn ending_text(out: &mut String, ending: &EndingView, page: Page) {
@@ -113,7 +116,7 @@ fn anchors_text(out: &mut String, anchors: &AnchorsView, page: Page) {
 
 fn repairs_text(out: &mut String, repairs: &RepairsView, page: Page) {
     let printed: i64 = repairs.printed.values().sum();
-    heading(out, page, &format!("repairs: the notation as printed costs {}", points(printed)));
+    heading(out, page, &format!("repairs: the whole line as printed costs {}", points(printed)));
     for assumption in &repairs.assumptions {
         filled(out, page, assumption, "  assumed: ", "           ");
     }

@@ -36,7 +36,7 @@ pub struct AnchorsView {
 pub struct ConflictView {
     /// One sentence for people.
     pub sentence: String,
-    /// What both cost more than the dearer of them alone, thousandths of a point.
+    /// What both cost more than neither, thousandths of a point.
     pub more: i64,
     /// The difference, term by term.
     pub cost_change: BTreeMap<&'static str, i64>,

@@ -60,14 +60,14 @@ pub fn sentence(
     let next = changes.get(index + 1).map(|next| (next.bar, next.offset));
     let within = |bar: u32, offset: Length| next.is_none_or(|next| (bar, offset) < next);
     let from = (change.bar, change.offset);
-    let good = turned_downbeats(before, after, |bar, offset| (bar, offset) >= from && within(bar, offset))
-        .map(|bars| begin_down(score, &bars))
-        .or_else(|| more_time(before, after, change))
-        .or_else(|| spared(score, before, after))
-        .or_else(|| {
-            let bars = turned_downbeats(before, after, |bar, offset| (bar, offset) < from)?;
-            Some(begin_down(score, &bars))
-        });
+    let here = |bar: u32, offset: Length| (bar, offset) >= from && within(bar, offset);
+    let down = |bars: Option<Vec<u32>>| bars.map(|bars| begin_down(score, &bars));
+    // What is plainest comes first: a bow that was far too long, then the bars that come out right.
+    let good = more_time(before, after, change, 2000)
+        .or_else(|| down(turned_downbeats(before, after, here)))
+        .or_else(|| more_time(before, after, change, 500))
+        .or_else(|| spared(score, before, after, here))
+        .or_else(|| down(turned_downbeats(before, after, |bar, offset| (bar, offset) < from)));
     match good {
         Some(good) => format!("{what}: {good}."),
         None => format!("{what}."),
@@ -116,8 +116,9 @@ fn begin_down(score: &Score, bars: &[u32]) -> String {
     }
 }
 
-/// Where a bow that had too little time is divided.
-fn more_time(before: Bowed<'_>, after: Bowed<'_>, change: &NotationChange) -> Option<String> {
+/// Where a bow that had too little time is divided, and at least so much is gained by it (thousandths of
+/// a point).
+fn more_time(before: Bowed<'_>, after: Bowed<'_>, change: &NotationChange, least: i64) -> Option<String> {
     let limit = |bowed: Bowed<'_>, strokes: &std::ops::Range<usize>| -> i64 {
         let planned = bowed.plan.strokes.get(strokes.clone()).unwrap_or_default();
         planned
@@ -129,8 +130,7 @@ fn more_time(before: Bowed<'_>, after: Bowed<'_>, change: &NotationChange) -> Op
         change.kind,
         ChangeKind::Split | ChangeKind::SplitTie | ChangeKind::EndEarlier | ChangeKind::BeginLater
     );
-    // Half a point: less is no reason to be told first.
-    if !cuts || limit(before, &change.before) - limit(after, &change.after) < 500 {
+    if !cuts || limit(before, &change.before) - limit(after, &change.after) < least {
         return None;
     }
     let lasting = |bowed: Bowed<'_>, strokes: &std::ops::Range<usize>| -> Vec<String> {
@@ -142,7 +142,12 @@ fn more_time(before: Bowed<'_>, after: Bowed<'_>, change: &NotationChange) -> Op
 }
 
 /// The first hook or retake that is no longer needed.
-fn spared(score: &Score, before: Bowed<'_>, after: Bowed<'_>) -> Option<String> {
+fn spared(
+    score: &Score,
+    before: Bowed<'_>,
+    after: Bowed<'_>,
+    within: impl Fn(u32, Length) -> bool,
+) -> Option<String> {
     let link_after = |onset: Moment| {
         let at = after.line.strokes.binary_search_by_key(&onset, |stroke| stroke.onset).ok()?;
         after.plan.strokes.get(at).map(|planned| planned.link)
@@ -153,6 +158,9 @@ fn spared(score: &Score, before: Bowed<'_>, after: Bowed<'_>) -> Option<String> 
             Link::Retake => "no retake is needed",
             Link::Change | Link::Reset => return None,
         };
+        if !within(stroke.bar, stroke.offset) {
+            return None;
+        }
         let gone = link_after(stroke.onset).is_none_or(|link| link == Link::Change);
         gone.then(|| format!("{what} at {}", place(score, before.line.part, stroke.bar, stroke.offset)))
     })

@@ -49,9 +49,10 @@ pub enum Wish {
 pub enum Clash {
     /// They ask one stroke to go both ways; the anchor holds, of two anchors the later named one.
     SameStroke,
-    /// Both hold, but together they cost more than each does alone.
+    /// Both hold, but plain alternation does not lead from one to the other, or together they cost more
+    /// than the sum of each alone.
     Pays {
-        /// What both together cost more than the dearer of the two alone.
+        /// What both together cost more than neither.
         more: Cost,
         /// What the arm has to do for it otherwise.
         differences: Vec<Difference>,
@@ -132,7 +133,7 @@ fn wishes(line: &Line, settings: &PlanSettings) -> Vec<Wish> {
     wishes
 }
 
-/// What two demands cost together beyond what they cost apart.
+/// What two demands cost together, if they clash.
 fn price_of_both(line: &Line, settings: &PlanSettings, one: &Wish, other: &Wish) -> Option<Clash> {
     let between = one.stroke() + 1..=other.stroke();
     if between.clone().any(|stroke| line.strokes[stroke].join == Join::Entry) {
@@ -147,13 +148,87 @@ fn price_of_both(line: &Line, settings: &PlanSettings, one: &Wish, other: &Wish)
     };
     let (free, first, second, both) = (with(&[]), with(&[one]), with(&[other]), with(&[one, other]));
     let total = |plan: &Plan| plan.total.total();
-    if total(&both) + total(&free) - total(&first) - total(&second) < TOLD {
+    let together = total(&both) - total(&free);
+    let beyond_apart = together - (total(&first) - total(&free)) - (total(&second) - total(&free));
+    let crossed = !alternate(one, other);
+    if beyond_apart < TOLD && !(crossed && together >= TOLD) {
         return None;
     }
-    let dearer = if total(&second) > total(&first) { &second } else { &first };
-    let differences = differences(dearer, &both, around.start);
+    let differences = differences(&free, &both, around.start);
     let nearest = differences.iter().copied().filter(|difference| between.contains(&difference.stroke));
     let told: Vec<Difference> = nearest.collect();
     let differences = if told.is_empty() { differences } else { told };
-    Some(Clash::Pays { more: both.total.less(&dearer.total), differences })
+    Some(Clash::Pays { more: both.total.less(&free.total), differences })
+}
+
+/// Whether plain alternation leads from one demand to the other.
+fn alternate(one: &Wish, other: &Wish) -> bool {
+    let Some((first, second)) = one.direction().zip(other.direction()) else { return true };
+    (other.stroke() - one.stroke()).is_multiple_of(2) == (first == second)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::lines::tests::line;
+
+    fn anchor(stroke: usize, direction: BowDirection) -> Anchor {
+        Anchor { stroke, direction: Some(direction), link: None }
+    }
+
+    fn with(line: &Line, anchors: Vec<Anchor>) -> Anchored {
+        anchored(line, &PlanSettings { anchors, ..PlanSettings::default() })
+    }
+
+    const QUARTERS: &str = "violin: mf c''4 d'' e'' f'' | g'' a'' b'' c''' | d'''1";
+
+    #[test]
+    fn what_the_best_plan_does_anyway_costs_nothing() {
+        let line = line(QUARTERS);
+        let found = with(&line, vec![anchor(0, BowDirection::Down)]);
+        assert_eq!((found.more.total(), found.conflicts.len()), (0, 0));
+        assert_eq!(found.differences, []);
+    }
+
+    #[test]
+    fn two_downs_where_one_stroke_lies_between_do_not_go_together() {
+        let line = line(QUARTERS);
+        let found = with(&line, vec![anchor(4, BowDirection::Down), anchor(5, BowDirection::Down)]);
+        assert!(found.more.total() > 0);
+        let [conflict] = found.conflicts.as_slice() else { panic!("{:?}", found.conflicts) };
+        assert_eq!((conflict.one.stroke(), conflict.other.stroke()), (4, 5));
+        let Clash::Pays { more, differences } = &conflict.clash else { panic!("{conflict:?}") };
+        assert!(more.total() > 0 && differences.iter().all(|difference| difference.stroke == 5));
+    }
+
+    #[test]
+    fn an_anchor_against_the_mark_on_its_own_stroke_is_named_with_it() {
+        let line = line("violin: mf c''4 d''!down e'' f'' | g''1");
+        let found = with(&line, vec![anchor(1, BowDirection::Up)]);
+        assert_eq!(found.plan.strokes[1].direction, BowDirection::Up);
+        assert!(matches!(
+            found.conflicts[0],
+            Conflict {
+                one: Wish::Printed { stroke: 1, .. },
+                other: Wish::Anchor(_),
+                clash: Clash::SameStroke
+            }
+        ));
+    }
+
+    #[test]
+    fn anchors_parted_by_a_long_rest_never_conflict() {
+        let line = line("violin: mf c''4 d'' e'' f'' | R | R | g''4 a'' b'' c'''");
+        let found = with(&line, vec![anchor(3, BowDirection::Down), anchor(4, BowDirection::Up)]);
+        assert_eq!(found.conflicts.len(), 0, "{:?}", found.conflicts);
+    }
+
+    #[test]
+    fn the_price_is_what_the_plans_differ_by() {
+        let line = line(QUARTERS);
+        let free = plan(&line, &PlanSettings::default()).total;
+        let found = with(&line, vec![anchor(8, BowDirection::Up)]);
+        assert_eq!(found.more, found.plan.total.less(&free));
+        assert_eq!(found.plan.strokes[8].direction, BowDirection::Up);
+    }
 }

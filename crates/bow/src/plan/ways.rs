@@ -42,8 +42,8 @@ pub struct WayThere {
 const MOST: usize = 2;
 
 /// The `count` cheapest ways to have a note on the bow that `ending` asks for: the best plans that differ
-/// in what the arm does in the window, the best plan for every single change of the notation in it, and
-/// the best with two changes. Repeats are weighed as played once.
+/// in what the arm does in the window, the best plan for every single change of the notation in it that
+/// makes the wish cheaper, and the best with two changes. Repeats are weighed as played once.
 #[must_use]
 pub fn ways_to_end(
     source: &LineSource<'_>,
@@ -61,13 +61,20 @@ pub fn ways_to_end(
     let local = local_settings(settings, &strokes);
     let free = plan(&as_printed, &local);
     let mut ways = by_the_arm(&as_printed, &local, ending, &strokes, &window, count);
-    let request = |most| RepairRequest { settings, window: window.clone(), most, ending: Some(ending) };
-    let rewritten = |repaired: Repaired| rewritten(repaired, &free, strokes.start);
-    ways.extend(singly(source, &request(1), &strokes).into_iter().skip(1).map(rewritten));
-    ways.extend(two_changes(source, &request(MOST), &strokes, &free));
+    let Some(best) = ways.first() else { return WaysThere { strokes, free, ways } };
+    let wish = best.more.total() - free.total.total();
+    let request = |most, ending| RepairRequest { settings, window: window.clone(), most, ending };
+    if wish > 0 {
+        let freely = singly(source, &request(1, None), &strokes);
+        let bound = singly(source, &request(1, Some(ending)), &strokes);
+        let helps = |(free, bound): &(Repaired, Repaired)| bound.cost.total() - free.cost.total() < wish;
+        let pairs = freely.into_iter().zip(bound).skip(1).filter(helps);
+        ways.extend(pairs.map(|(_, bound)| rewritten(bound, &free, strokes.start)));
+        ways.extend(two_changes(source, &request(MOST, Some(ending)), &strokes, &free, wish));
+    }
     for way in &mut ways {
-        let nothing_yet = way.more;
-        way.more = nothing_yet.less(&free.total);
+        let whole = way.more;
+        way.more = whole.less(&free.total);
     }
     ways.sort_by_key(|way| way.more.total());
     ways.truncate(count);
@@ -135,13 +142,14 @@ fn rewritten(repaired: Repaired, free: &Plan, first: usize) -> WayThere {
     WayThere { changes, differences: differences.into_iter().collect(), line, plan, more: cost }
 }
 
-/// The best way with two changes, if it beats all with fewer. It is found for the whole line; only the
-/// passage differs from what it would be without.
+/// The best way with two changes, if it beats all with fewer and makes the wish cheaper. It is found for
+/// the whole line; only the passage differs from what it would be without.
 fn two_changes(
     source: &LineSource<'_>,
     request: &RepairRequest<'_>,
     strokes: &Range<usize>,
     free: &Plan,
+    wish: i64,
 ) -> Option<WayThere> {
     let frontier = repairs(source, request);
     let step = frontier.steps.into_iter().find(|step| step.changes.len() == MOST)?;
@@ -155,6 +163,10 @@ fn two_changes(
             .iter()
             .fold(Cost::default(), |sum, stroke| sum + stroke.cost),
     };
+    let unbound = plan_unbound(source, request.settings, strokes, &line);
+    if plan.total.total() - unbound >= wish {
+        return None;
+    }
     let notation = step.cost.less(&step.plan.total);
     let mut changes = step.changes;
     for change in &mut changes {
@@ -164,4 +176,77 @@ fn two_changes(
     let cost = plan.total + notation;
     let repaired = Repaired { changes, line, plan, cost, change: Cost::default() };
     Some(rewritten(repaired, free, strokes.start))
+}
+
+/// What the best plan of a passage with other slurs costs without the wish. Anchors stay on the strokes
+/// that begin with their notes.
+fn plan_unbound(
+    source: &LineSource<'_>,
+    settings: &PlanSettings,
+    strokes: &Range<usize>,
+    line: &Line,
+) -> i64 {
+    let moved = |anchor: &Anchor| {
+        let note = source.line().strokes.get(anchor.stroke)?.notes.first()?;
+        let stroke = line.strokes.iter().position(|stroke| stroke.notes.first() == Some(note))?;
+        strokes.contains(&anchor.stroke).then_some(Anchor { stroke, ..*anchor })
+    };
+    let anchors = settings.anchors.iter().filter_map(moved).collect();
+    plan(line, &PlanSettings { anchors, ..settings.clone() }).total.total()
+}
+
+#[cfg(test)]
+mod tests {
+    use arcata_score::{BowDirection, Moment};
+
+    use super::*;
+    use crate::lines::tests::score;
+    use crate::{LineOptions, Profile, Reading};
+
+    fn ways(fixture: &str, stroke: usize, direction: BowDirection, count: usize) -> (WaysThere, usize) {
+        let score = score(fixture);
+        let (profile, options) = (Profile::default(), LineOptions::default());
+        let reading = Reading::new(&score, &profile, &options);
+        let sources = reading.sources(0);
+        let strokes = sources[0].line().strokes.len();
+        let ending = Ending { stroke, until: score.end().max(Moment::START), direction };
+        (ways_to_end(&sources[0], &PlanSettings::default(), ending, &(0..strokes), count), strokes)
+    }
+
+    const PHRASE: &str = "violin: mf c''4 (d'' e'') f'' | g'' (a'' b'') c''' | (d'''8 c''' b' a' g'2) |.";
+
+    #[test]
+    fn the_wish_holds_in_every_way_and_the_cheapest_comes_first() {
+        for direction in [BowDirection::Down, BowDirection::Up] {
+            let (found, _) = ways(PHRASE, 6, direction, 8);
+            assert!(!found.ways.is_empty());
+            for way in &found.ways {
+                assert_eq!(way.plan.strokes.last().map(|stroke| stroke.direction), Some(direction));
+            }
+            assert!(found.ways.is_sorted_by_key(|way| way.more.total()));
+        }
+    }
+
+    #[test]
+    fn where_the_best_plan_ends_so_anyway_no_change_of_the_notation_is_offered() {
+        let (free, _) = ways(PHRASE, 6, BowDirection::Down, 1);
+        let direction = free.free.strokes[6].direction;
+        let (found, _) = ways(PHRASE, 6, direction, 6);
+        assert_eq!(found.ways[0].more.total(), 0);
+        assert!(found.ways.iter().all(|way| way.changes.is_empty()));
+    }
+
+    #[test]
+    fn a_repair_may_be_the_cheapest_way() {
+        let (free, _) = ways(PHRASE, 6, BowDirection::Down, 1);
+        let other = free.free.strokes[6].direction.other();
+        let (found, _) = ways(PHRASE, 6, other, 12);
+        let rewritten: Vec<&WayThere> = found.ways.iter().filter(|way| !way.changes.is_empty()).collect();
+        assert!(!rewritten.is_empty());
+        for way in rewritten {
+            let notation = way.more.term(crate::Term::Notation);
+            assert!(notation > 0);
+            assert!(way.changes.iter().all(|change| change.after.end <= way.line.strokes.len()));
+        }
+    }
 }

@@ -404,15 +404,16 @@ fn a_slur_over_one_pitch_is_no_repair_but_a_hook_is() {
 }
 
 #[test]
-fn one_split_settles_a_phrase_that_comes_out_wrong() {
-    let told = with_source(
-        "quarter=100\nviolin: f (c''8 d'' e'' f'') g''4 a'' b'' | c'''4 b'' (a'' g'') | c''4 d'' e'' f'' | c''1 |.",
-        |source| {
-            let settings = PlanSettings::default();
-            let frontier = repairs(source, &asked(source, &settings, 3));
-            frontier.steps.iter().map(|step| (step.changes.len(), step.change.total())).collect::<Vec<_>>()
-        },
-    );
-    let told = told.expect("a line");
-    assert!(told.iter().skip(1).all(|(_, change)| *change < 0), "{told:?}");
+fn a_slur_too_long_for_the_bow_is_split_and_the_price_is_in_the_sum() {
+    let told = with_source("quarter=60\nviolin: f (c''2 d'' | e''1) | f''2 e'' | d''1 |.", |source| {
+        let settings = PlanSettings::default();
+        let frontier = repairs(source, &asked(source, &settings, 3));
+        let step = frontier.steps[1].clone();
+        (step.changes[0].kind, step.change, step.changes[0].before.clone(), step.changes[0].after.clone())
+    });
+    let (kind, change, before, after) = told.expect("a line");
+    assert_eq!(kind, ChangeKind::EndEarlier);
+    assert_eq!((before, after), (0..1, 0..2));
+    assert!(change.total() < 0 && change.term(crate::Term::SpeedLimit) < 0);
+    assert_eq!(change.term(crate::Term::Notation), PlanSettings::default().weights.move_slur_end);
 }
