@@ -46,6 +46,9 @@ pub fn what(score: &Score, part: usize, change: &NotationChange) -> String {
     }
 }
 
+/// What comes of a change is told up to so many bars away: further on it is not seen on the page.
+const NEAR: u32 = 8;
+
 /// A whole sentence for one of the changes of a repair: what is done, and what comes of it up to the
 /// next change.
 #[must_use]
@@ -60,14 +63,17 @@ pub fn sentence(
     let next = changes.get(index + 1).map(|next| (next.bar, next.offset));
     let within = |bar: u32, offset: Length| next.is_none_or(|next| (bar, offset) < next);
     let from = (change.bar, change.offset);
-    let here = |bar: u32, offset: Length| (bar, offset) >= from && within(bar, offset);
+    let near = |bar: u32| bar.abs_diff(change.bar) <= NEAR;
+    let here = |bar: u32, offset: Length| (bar, offset) >= from && within(bar, offset) && near(bar);
     let down = |bars: Option<Vec<u32>>| bars.map(|bars| begin_down(score, &bars));
+    // Bars before a change belong to it only where no other change lies between.
+    let earlier = |bar: u32, offset: Length| index == 0 && (bar, offset) < from && near(bar);
     // What is plainest comes first: a bow that was far too long, then the bars that come out right.
     let good = more_time(before, after, change, 2000)
         .or_else(|| down(turned_downbeats(before, after, here)))
         .or_else(|| more_time(before, after, change, 500))
         .or_else(|| spared(score, before, after, here))
-        .or_else(|| down(turned_downbeats(before, after, |bar, offset| (bar, offset) < from)));
+        .or_else(|| down(turned_downbeats(before, after, earlier)));
     match good {
         Some(good) => format!("{what}: {good}."),
         None => format!("{what}."),
