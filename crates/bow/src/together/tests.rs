@@ -14,12 +14,13 @@ fn read(fixture: &str) -> (Score, Vec<Line>) {
     (score, lines)
 }
 
+fn settings(lines: &[Line], grid: Grid) -> Vec<PlanSettings> {
+    let profile = Profile::default();
+    lines.iter().map(|line| PlanSettings { grid, ..profile.plan_settings(line.instrument) }).collect()
+}
+
 fn together(lines: &[Line], agreements: &[Agreement], grid: Grid) -> Together {
-    let settings: Vec<PlanSettings> = lines
-        .iter()
-        .map(|line| PlanSettings { grid, ..Profile::default().plan_settings(line.instrument) })
-        .collect();
-    plan_together(lines, &settings, agreements)
+    plan_together(lines, &settings(lines, grid), agreements)
 }
 
 fn directions(plan: &Plan) -> String {
@@ -153,10 +154,7 @@ proptest! {
             fixture.push("contrabass: R".to_owned());
         }
         let (score, lines) = read(&fixture.join("\n"));
-        let settings: Vec<PlanSettings> = lines
-            .iter()
-            .map(|line| PlanSettings { grid: Grid::Coarse, ..Profile::default().plan_settings(line.instrument) })
-            .collect();
+        let settings = settings(&lines, Grid::Coarse);
         let agreements = agreements(&score, &lines, &settings[0].weights);
         let planned = plan_together(&lines, &settings, &agreements);
         prop_assert_eq!(planned.total.total(), by_force(&lines, &settings, &agreements));
@@ -172,10 +170,7 @@ proptest! {
             line.repeats.clear();
         }
         prop_assume!(!lines.is_empty());
-        let settings: Vec<PlanSettings> = lines
-            .iter()
-            .map(|line| PlanSettings { grid: Grid::Coarse, ..Profile::default().plan_settings(line.instrument) })
-            .collect();
+        let settings = settings(&lines, Grid::Coarse);
         let agreements = agreements(&score, &lines, &settings[0].weights);
         let planned = plan_together(&lines, &settings, &agreements);
         let apart: Vec<Plan> = lines.iter().zip(&settings).map(|(line, settings)| plan(line, settings)).collect();
