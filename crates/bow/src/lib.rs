@@ -4,6 +4,7 @@
 //! [`Plan`] (direction, place and link of every stroke, with the cost that says why). Pure: no files,
 //! no clock, no printing; costs are integers, so that ties are ties on every machine.
 
+pub mod audit;
 pub mod cost;
 pub mod emphasis;
 pub mod lines;

@@ -6,7 +6,7 @@ use std::process::Command;
 use std::time::{Duration, Instant};
 
 use arcata_bow::plan::{Anchor, alternatives};
-use arcata_bow::{Line, Plan, PlanSettings, Profile, Stroke, plan};
+use arcata_bow::{Line, Onward, Plan, PlanSettings, Profile, RepeatedStretch, Road, Stroke, plan};
 use arcata_review::{Piece, ReviewSettings, review};
 use arcata_score::BowDirection;
 use arcata_xml::{Document, Limits};
@@ -172,6 +172,7 @@ fn planner(lines: &[Line]) -> Result<()> {
             time.as_secs_f64() * 1e3
         );
     }
+    with_repeats(longest, &settings);
     one_change(longest, &settings);
     Ok(())
 }
@@ -180,6 +181,34 @@ fn planner(lines: &[Line]) -> Result<()> {
 fn repeated(line: &Line, count: usize) -> Line {
     let strokes: Vec<Stroke> = line.strokes.iter().cycle().take(count).cloned().collect();
     Line { strokes, repeats: Vec::new(), ..line.clone() }
+}
+
+/// What repeats cost: a line of 4,096 strokes plain, with every 64 of them repeated, with all of it once
+/// more da capo, and with both.
+fn with_repeats(line: &Line, settings: &PlanSettings) {
+    const COUNT: usize = 4096;
+    const STRETCH: usize = 64;
+    let plain = repeated(line, COUNT);
+    let end = |at: usize| plain.strokes[at].lendable;
+    let stretches: Vec<RepeatedStretch> = (STRETCH..=COUNT)
+        .step_by(STRETCH)
+        .map(|stop| RepeatedStretch::between(stop - STRETCH, stop, end(stop - 1)))
+        .collect();
+    let da_capo = RepeatedStretch {
+        road: Road::DaCapo,
+        onward: Onward::Anew,
+        ..RepeatedStretch::between(0, COUNT, end(COUNT - 1))
+    };
+    let both = stretches.iter().cloned().chain([da_capo.clone()]).collect();
+    let cases =
+        [("no repeats", Vec::new()), ("64 repeats", stretches), ("da capo", vec![da_capo]), ("both", both)];
+    for (name, repeats) in cases {
+        let line = Line { repeats, ..plain.clone() };
+        let start = Instant::now();
+        let planned = plan(&line, settings);
+        let time = taken(start, &planned);
+        println!("planner, {COUNT} strokes, {name:12} {:9.1} ms", time.as_secs_f64() * 1e3);
+    }
 }
 
 fn one_change(line: &Line, settings: &PlanSettings) {

@@ -31,9 +31,12 @@ pub(crate) enum Command {
     /// Keep bowings apart from the score: lift, apply, wipe, compare, merge, spread, carry, check
     #[command(after_help = "Exit codes: 0 everything done, 1 done but for what is listed, 2 could not run.")]
     Layer(LayerArguments),
+    /// Say what every printed bow mark is for: needed, an effect, obvious, contradictory; write the score
+    /// without the surplus ones
+    Marks(MarksArguments),
 }
 
-/// What both commands ask.
+/// What all commands ask.
 #[derive(Debug, Args)]
 pub(crate) struct Shared {
     /// MusicXML files (.musicxml, .xml, .mxl), or folders of them
@@ -121,4 +124,27 @@ pub(crate) struct PlanArguments {
 pub(crate) enum Marks {
     All,
     Least,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct MarksArguments {
+    #[command(flatten)]
+    pub(crate) shared: Shared,
+    /// Write the report here instead of the terminal
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    /// Write the score itself here, without the marks of --take; every other byte as it was
+    #[arg(long, value_name = "SCORE2")]
+    pub(crate) write: Option<PathBuf>,
+    /// The marks that --write takes out
+    #[arg(long, value_enum, value_delimiter = ',', default_values_t = [Surplus::Obvious], requires = "write")]
+    pub(crate) take: Vec<Surplus>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Surplus {
+    /// Those that would come anyway
+    Obvious,
+    /// Those that contradict what they stand on; where both bows stand on one stroke you must choose
+    Contradictory,
 }

@@ -22,6 +22,7 @@ pub(crate) enum Failure {
     Layer { path: PathBuf, why: String },
     Locked { path: PathBuf },
     Changed { path: PathBuf },
+    TwoInOne { path: PathBuf },
 }
 
 impl fmt::Display for Failure {
@@ -59,7 +60,7 @@ impl fmt::Display for Failure {
                 write!(f, "No rule is called \"{asked}\". The rules: {}.", known.join(", "))
             }
             Self::OneScore { count } => {
-                write!(f, "--marks writes one score, but {count} were named. Name one score at a time.")
+                write!(f, "One score can be written, but {count} were named. Name one score at a time.")
             }
             Self::SameFile { path } => write!(
                 f,
@@ -84,7 +85,12 @@ impl fmt::Display for Failure {
                 "--stands {text}: {why}. Write sections with their numbers, such as \"Vn1=7, Vn2=6, Va=5\"."
             ),
             Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
-            Self::Marks { why } => write!(f, "The marks could not be added: {why}"),
+            Self::Marks { why } => write!(f, "The marks could not be changed: {why}"),
+            Self::TwoInOne { path } => write!(
+                f,
+                "The report and the score would both go to {}. Name two files with --out and --write.",
+                path.display()
+            ),
         }
     }
 }

@@ -68,7 +68,8 @@ fn view(
         } else {
             Vec::new()
         };
-        view.add(&desk.score, line, plan, &bars, &others);
+        let reach = studio::settings(line, profile, marks).reach;
+        view.add(&desk.score, line, plan, &bars, &others, reach);
     }
     Ok(view)
 }
@@ -91,7 +92,13 @@ fn write_marked(
     for (line, plan) in desk.lines.iter().zip(&desk.plans) {
         let chosen: Vec<usize> = match kind {
             Marks::All => (0..plan.strokes.len()).collect(),
-            Marks::Least => least_marks(line, plan),
+            Marks::Least => {
+                let reach = studio::settings(line, profile, marks).reach;
+                let mut strokes: Vec<usize> =
+                    least_marks(line, plan, reach).iter().map(|mark| mark.stroke).collect();
+                strokes.dedup();
+                strokes
+            }
         };
         for index in chosen {
             let stroke = &line.strokes[index];

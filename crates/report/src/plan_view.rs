@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
-use arcata_bow::plan::{Alternative, DifferenceKind};
-use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Stroke, StrokeKind};
+use arcata_bow::plan::{Alternative, Comes, DifferenceKind, Leads, Reach, Turn, Weighed, second_pass};
+use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind};
 use arcata_review::beats::beat_in_bar;
 use arcata_review::words;
 use arcata_score::{BowDirection, Length, Score};
@@ -80,13 +80,33 @@ pub struct StrokeView {
     pub cost: BTreeMap<&'static str, i64>,
 }
 
-/// How a repeated stretch comes back to its beginning.
+/// How a repeated stretch comes back to its beginning, or how the line goes on behind one that crosses
+/// another.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct TurnView {
-    /// Bar of the beginning, as printed.
+    /// Bar that it leads to, as printed.
     pub bar: String,
+    /// Bar of the last stroke before it.
+    pub from_bar: String,
+    /// What leads there: `repeat`, `da capo`, `dal segno`, `onward`.
+    pub road: &'static str,
     /// The link into the second pass.
     pub link: &'static str,
+    /// The bow that the second pass begins with, as the first: `down` or `up`.
+    pub begins: &'static str,
+    /// How it comes to that bow: `by itself`, `free`, `lifted` (in the rest), `retaken`, or `reversed`: there
+    /// is no time to lift, so that who goes on as it comes plays the second pass on the other bow.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub comes: Option<&'static str>,
+    /// Seconds of rest at the turn, and what the last note may lend.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub time_to_lift: Option<f64>,
+    /// Seconds that lifting the bow to the beginning takes.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub lift_takes: Option<f64>,
+    /// Whether the search chose with this price in mind: `in search`, or `afterwards` where the stretch
+    /// crosses another one.
+    pub weighed: &'static str,
     /// What it costs.
     pub cost: BTreeMap<&'static str, i64>,
 }
@@ -148,7 +168,8 @@ impl PlanView {
         Self { format: "arcata-plan", version: 1, file, title, assumptions, lines: Vec::new() }
     }
 
-    /// Add a line; only strokes that begin in `bars` (indices) are shown.
+    /// Add a line; only strokes that begin in `bars` (indices) are shown. `reach` is the player's, by which
+    /// the second passes of repeats are judged.
     pub fn add(
         &mut self,
         score: &Score,
@@ -156,6 +177,7 @@ impl PlanView {
         plan: &Plan,
         bars: &RangeInclusive<u32>,
         others: &[Alternative],
+        reach: Reach,
     ) {
         let strokes = line
             .strokes
@@ -164,17 +186,11 @@ impl PlanView {
             .filter(|(stroke, _)| bars.contains(&stroke.bar))
             .map(|(stroke, planned)| StrokeView::of(score, line, stroke, planned))
             .collect();
-        let turns = line
-            .repeats
+        let turns = plan
+            .turns
             .iter()
-            .filter(|stretch| stretch.is_sound(line.strokes.len()))
-            .zip(&plan.turns)
-            .filter(|(stretch, _)| bars.contains(&line.strokes[stretch.first].bar))
-            .map(|(stretch, turn)| TurnView {
-                bar: bar_label(score, line.strokes[stretch.first].bar),
-                link: link_name(turn.link),
-                cost: terms(&turn.cost),
-            })
+            .filter(|turn| line.strokes.get(turn.to).is_some_and(|stroke| bars.contains(&stroke.bar)))
+            .map(|turn| TurnView::of(score, line, plan, turn, reach))
             .collect();
         let alternatives = others.iter().map(|other| AlternativeView::of(score, line, other, bars)).collect();
         let cost = terms(&plan.total);
@@ -211,6 +227,42 @@ impl StrokeView {
             end: planned.end,
             printed: stroke.printed.map(direction_name),
             cost: terms(&planned.cost),
+        }
+    }
+}
+
+impl TurnView {
+    fn of(score: &Score, line: &Line, plan: &Plan, turn: &Turn, reach: Reach) -> Self {
+        let bar = |stroke: usize| {
+            line.strokes.get(stroke).map_or_else(String::new, |stroke| bar_label(score, stroke.bar))
+        };
+        let road = line.repeats.get(turn.stretch).map_or(Road::RepeatSign, |stretch| stretch.road);
+        let pass = second_pass(line, plan, turn, reach);
+        Self {
+            bar: bar(turn.to),
+            from_bar: bar(turn.from),
+            road: match (turn.leads, road) {
+                (Leads::On, _) => "onward",
+                (Leads::Back, Road::RepeatSign) => "repeat",
+                (Leads::Back, Road::DaCapo) => "da capo",
+                (Leads::Back, Road::DalSegno) => "dal segno",
+            },
+            link: link_name(turn.link),
+            begins: plan.strokes.get(turn.to).map_or("", |first| direction_name(first.direction)),
+            comes: pass.map(|pass| match pass.comes {
+                Comes::ByItself => "by itself",
+                Comes::Free => "free",
+                Comes::Lifted => "lifted",
+                Comes::Retaken => "retaken",
+                Comes::Reversed => "reversed",
+            }),
+            time_to_lift: pass.map(|pass| pass.available.to_f64()),
+            lift_takes: pass.map(|pass| pass.needed.to_f64()),
+            weighed: match turn.weighed {
+                Weighed::InSearch => "in search",
+                Weighed::Afterwards => "afterwards",
+            },
+            cost: terms(&turn.cost),
         }
     }
 }

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use unicode_width::UnicodeWidthStr;
 
-use crate::plan_view::{PlannedLineView, StrokeView};
+use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
 use crate::review_view::{FileView, FindingView, PlaceView};
 use crate::style::{Ink, Page};
 use crate::{Outcome, PlanView, ReviewView, SummaryRow};
@@ -22,7 +22,7 @@ pub fn review_text(view: &ReviewView, page: Page) -> String {
     out
 }
 
-fn heading(out: &mut String, file: &str, title: Option<&str>, page: Page) {
+pub(crate) fn heading(out: &mut String, file: &str, title: Option<&str>, page: Page) {
     let title = title.unwrap_or(file);
     let _ = writeln!(out, "{}", page.ink(Ink::Strong, title));
     if title != file {
@@ -223,7 +223,7 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
         let _ = writeln!(out, "  * printed in the score");
     }
     for turn in &line.turns {
-        let _ = writeln!(out, "  repeat from bar {}: second pass by {}", turn.bar, turn.link);
+        let _ = writeln!(out, "{}", page.fill(&turn_text(turn), "  ", "    "));
     }
     if !line.alternatives.is_empty() {
         let _ = writeln!(out, "\n  other ways:");
@@ -237,6 +237,30 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
             other.cost_change.iter().map(|(term, share)| format!("{term} {}", signed(*share))).collect();
         let _ = writeln!(out, "{}", page.fill(&format!("{ways}  {}", change.join(", ")), "     ", "     "));
     }
+}
+
+/// How a second pass begins, in a sentence.
+fn turn_text(turn: &TurnView) -> String {
+    let way = match turn.road {
+        "repeat" => format!("repeat from bar {} to {}", turn.bar, turn.from_bar),
+        road => format!("{road} from bar {} to {}", turn.from_bar, turn.bar),
+    };
+    let times = format!(
+        "{:.2} s there, {:.2} s needed",
+        turn.time_to_lift.unwrap_or_default(),
+        turn.lift_takes.unwrap_or_default()
+    );
+    let begins = turn.begins;
+    let said = match turn.comes {
+        None => format!("by {}, on the {begins}-bow", turn.link),
+        Some("by itself") => format!("second pass on the {begins}-bow again, by itself"),
+        Some("free") => format!("second pass on the {begins}-bow again: the bow is free"),
+        Some("lifted") => format!("lift in the rest for the {begins}-bow again ({times})"),
+        Some("retaken") => format!("retake for the {begins}-bow again ({times})"),
+        Some(_) => format!("no time to lift ({times}): as it comes, the second pass begins on the other bow"),
+    };
+    let afterwards = if turn.weighed == "afterwards" { "; crosses another repeat: not weighed" } else { "" };
+    format!("{way}: {said}{afterwards}")
 }
 
 fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
@@ -258,7 +282,7 @@ fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
 }
 
 /// Text padded to a number of columns.
-fn pad(text: &str, columns: usize) -> String {
+pub(crate) fn pad(text: &str, columns: usize) -> String {
     format!("{text}{}", " ".repeat(columns.saturating_sub(text.width())))
 }
 

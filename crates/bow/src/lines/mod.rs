@@ -17,11 +17,13 @@
 //! - while div. is in force every voice of a staff is a line of its own; else a soloist plays all voices
 //!   with one bow, whose strokes follow whichever voice moves, and a section joins to the first voice with
 //!   notes in a bar those that share its rhythm there (double stops), leaving others to lines of their own;
-//! - repeat signs and first endings become repeated stretches; da capo and dal segno do not.
+//! - repeat signs with their endings, da capo and dal segno become repeated stretches: what is played again
+//!   is printed once.
 
 mod bows;
 mod events;
 mod repeats;
+mod road;
 mod strokes;
 mod voices;
 

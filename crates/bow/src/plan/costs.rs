@@ -5,9 +5,10 @@
 
 use arcata_score::BowDirection;
 
+use super::course::{By, Course, Leads, Return};
 use super::{Leaning, Link, PlanSettings, Weights};
 use crate::logarithm::milli_octaves;
-use crate::{Cost, Join, Line, MetricPlace, RepeatedStretch, Seconds, Stroke, StrokeKind, Term};
+use crate::{Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
 
 /// Something that named shares of cost are added to.
 pub(crate) trait Tally {
@@ -94,6 +95,7 @@ pub(crate) struct Costs<'a> {
     pub(crate) reach: Reach,
     pub(crate) cells: usize,
     leanings: &'a [Leaning],
+    pub(crate) course: Course,
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
     spans: Vec<[Span; 2]>,
 }
@@ -118,28 +120,32 @@ impl<'a> Costs<'a> {
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        Self { strokes: &line.strokes, weights, reach, cells, leanings, spans: spans.collect() }
+        let course = Course::new(line);
+        Self { strokes: &line.strokes, weights, reach, cells, leanings, course, spans: spans.collect() }
     }
 
-    /// How stroke `index` is reached from the one printed before it.
+    /// How stroke `index` is reached the first time; `None` at the beginning.
     pub(crate) fn approach(&self, index: usize) -> Option<Approach> {
-        let stroke = &self.strokes[index];
-        let before = self.strokes.get(index.checked_sub(1)?)?;
-        Some(Approach::plain(before, stroke, before.silence_after))
-    }
-
-    /// How the stroke behind a stretch's first ending is reached when that ending is skipped; `None` for
-    /// stretches without one.
-    pub(crate) fn skip(&self, stretch: &RepeatedStretch) -> Option<Approach> {
-        (stretch.first_ending_end > stretch.body_end && stretch.first_ending_end < self.strokes.len())
-            .then(|| self.jump(stretch.body_end - 1, stretch.first_ending_end, stretch.silence_at_skip))
+        let way = self.course.into[index];
+        let before = way.before?;
+        Some(match way.by {
+            By::Print => {
+                let stroke = &self.strokes[before];
+                Approach::plain(stroke, &self.strokes[index], stroke.silence_after)
+            }
+            By::Skip(silence) => self.jump(before, index, silence),
+            By::Anew => Approach { join: Join::Entry, ..self.jump(before, index, self.reach.free_rest) },
+        })
     }
 
     /// How a stretch's beginning is reached again from its end. A repeat sign is a joint of the phrase,
     /// and the second pass need not be as smooth as the first: a part of the price counts.
-    pub(crate) fn turn(&self, stretch: &RepeatedStretch) -> Approach {
-        let way = self.jump(stretch.first_ending_end - 1, stretch.first, stretch.silence_at_turn);
-        Approach { share: self.weights.turn, ..way }
+    pub(crate) fn turn(&self, way: &Return) -> Approach {
+        let approach = self.jump(way.from, way.to, way.silence);
+        match way.leads {
+            Leads::Back => Approach { share: self.weights.turn, ..approach },
+            Leads::On => approach,
+        }
     }
 
     fn jump(&self, before: usize, index: usize, silence: Seconds) -> Approach {
