@@ -15,7 +15,7 @@ use rayon::ThreadPoolBuilder;
 
 use crate::outcome::Result;
 use crate::setting::{Setting, read};
-use crate::{reader, scores};
+use crate::{bench_repairs, reader, scores};
 
 /// Each time is the best of so many runs.
 const RUNS: u32 = 5;
@@ -30,6 +30,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
     };
     let pool = ThreadPoolBuilder::new().num_threads(1).build().map_err(|problem| problem.to_string())?;
     let lines = pool.install(|| file(&path))?;
+    pool.install(|| bench_repairs::run(&path))?;
     memory(&path)?;
     match setting.script("parse_time.py", &[&path]) {
         Ok(said) => println!("music21, the same file: {}", said.trim()),

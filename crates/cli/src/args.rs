@@ -105,9 +105,20 @@ pub(crate) enum Weight {
 pub(crate) struct PlanArguments {
     #[command(flatten)]
     pub(crate) shared: Shared,
-    /// Also show this many other ways to bow the bars of --bars
-    #[arg(long, value_name = "COUNT", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=20), requires = "bars")]
+    /// Also show this many other ways to bow the bars of --bars, each with a drawing of the bow; with
+    /// --end, how many ways to show
+    #[arg(long, value_name = "COUNT", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=20))]
     pub(crate) alternatives: u8,
+    /// Fix the stroke at a bar and beat: "60/1 down", "Viola 12/2.5 up", "30/1 down retake"; may be given
+    /// several times. Says what it costs, and which anchors do not go together
+    #[arg(long, value_name = "ANCHOR")]
+    pub(crate) anchor: Vec<String>,
+    /// Ways to end a bar on a certain bow, the cheapest first: "8 down"
+    #[arg(long, value_name = "BAR BOW")]
+    pub(crate) end: Option<String>,
+    /// What could be changed in the slurs, and what up to this many changes buy
+    #[arg(long, value_name = "CHANGES", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=8))]
+    pub(crate) repairs: u8,
     /// Write the score itself to --out, with the plan's down- and up-bows added: on every stroke, or
     /// only where players bowing as it comes would go wrong
     #[arg(long, value_enum, requires = "out")]

@@ -23,6 +23,8 @@ pub(crate) enum Failure {
     Locked { path: PathBuf },
     Changed { path: PathBuf },
     TwoInOne { path: PathBuf },
+    Anchor { text: String, why: String },
+    Ending { text: String, why: String },
 }
 
 impl fmt::Display for Failure {
@@ -51,6 +53,17 @@ impl fmt::Display for Failure {
                 write!(
                     f,
                     "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
+                )
+            }
+            Self::Anchor { text, why } => write!(
+                f,
+                "--anchor \"{text}\": {why}. Write the part if there are several, bar/beat, and down, up, \
+                 hook or retake, such as \"60/1 down\" or \"Viola 12/2.5 up\"."
+            ),
+            Self::Ending { text, why } => {
+                write!(
+                    f,
+                    "--end \"{text}\": {why}. Write a printed bar number and down or up, such as \"8 down\"."
                 )
             }
             Self::Part { asked, known } => {

@@ -15,6 +15,7 @@ mod marks_command;
 mod plan_command;
 mod review_command;
 mod studio;
+mod wishes;
 mod writing;
 
 use std::process::ExitCode;

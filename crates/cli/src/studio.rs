@@ -73,15 +73,20 @@ pub(crate) fn open(
 ) -> Result<Desk, Failure> {
     let Opened { file, score } = open_score(path)?;
     let chosen = bars::parts(&score, &shared.part)?;
-    let tempo = shared
-        .tempo
-        .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
-    let options = LineOptions { tempo, ..LineOptions::default() };
+    let options = line_options(shared);
     let reading = Reading::new(&score, profile, &options);
     let lines: Vec<Line> = chosen.par_iter().flat_map(|part| reading.lines(*part)).collect();
     let plans = lines.par_iter().map(|line| plan(line, &settings(line, profile, marks))).collect();
     let assumptions = assumptions(&lines, reading.tempo.assumed(), shared);
     Ok(Desk { file, score, lines, plans, assumptions })
+}
+
+/// How lines are read.
+pub(crate) fn line_options(shared: &Shared) -> LineOptions {
+    let tempo = shared
+        .tempo
+        .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
+    LineOptions { tempo, ..LineOptions::default() }
 }
 
 fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {

@@ -7,15 +7,20 @@
 
 mod csv;
 mod json;
+mod lane;
 pub mod library_view;
 mod marks_text;
 pub mod marks_view;
 pub mod plan_view;
+mod repairs_view;
 pub mod review_view;
 pub mod sheet;
 mod style;
 pub mod summary;
+mod term_words;
 mod text;
+mod text_ways;
+mod ways_view;
 
 pub use csv::{findings_csv, marks_csv, strokes_csv, summary_csv};
 pub use json::{
@@ -26,7 +31,9 @@ pub use library_view::{LibraryView, library_csv, library_text};
 pub use marks_text::marks_text;
 pub use marks_view::MarksView;
 pub use plan_view::{AlternativeView, PlanView};
+pub use repairs_view::{ChangeView, RepairView, RepairsView};
 pub use review_view::{FileView, ReviewView};
-pub use style::{Colour, Page};
+pub use style::{Characters, Colour, Page};
 pub use summary::{Outcome, SummaryRow};
 pub use text::{plan_text, review_text, summary_text};
+pub use ways_view::{AnchorsView, ConflictView, EndingView, WayView};

@@ -3,13 +3,19 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
-use arcata_bow::plan::{Alternative, Comes, DifferenceKind, Leads, Reach, Turn, Weighed, second_pass};
+use arcata_bow::plan::{
+    Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Turn, Weighed, second_pass,
+};
 use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind};
 use arcata_review::beats::beat_in_bar;
-use arcata_review::words;
+use arcata_review::{repair_words, words};
 use arcata_score::{BowDirection, Length, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
+
+use crate::repairs_view::RepairsView;
+use crate::term_words::gains_and_losses;
+use crate::ways_view::{AnchorsView, EndingView};
 
 /// The plan of one score.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -40,9 +46,18 @@ pub struct PlannedLineView {
     pub turns: Vec<TurnView>,
     /// What the whole line costs, thousandths of a point, term by term.
     pub cost: BTreeMap<&'static str, i64>,
-    /// Other ways to bow the bars asked for, the cheapest first.
+    /// Ways to bow the bars asked for: the best, then others, the cheapest first.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub alternatives: Vec<AlternativeView>,
+    /// What the anchors that were asked for come to.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub anchors: Option<AnchorsView>,
+    /// Ways to end a bar on the bow that was asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ending: Option<EndingView>,
+    /// What could be changed in the slurs, and what it buys.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub repairs: Option<RepairsView>,
 }
 
 /// One stroke.
@@ -61,6 +76,8 @@ pub struct StrokeView {
     pub length: String,
     /// Seconds on the string.
     pub seconds: f64,
+    /// Seconds of silence after it.
+    pub silence: f64,
     /// Attacks in the stroke.
     pub notes: u16,
     /// Kind of stroke.
@@ -120,8 +137,14 @@ pub struct AlternativeView {
     pub more: i64,
     /// The difference, term by term.
     pub cost_change: BTreeMap<&'static str, i64>,
+    /// What is gained against the best, in words.
+    pub gains: Vec<String>,
+    /// What is lost, in words.
+    pub losses: Vec<String>,
     /// The directions of the bars asked for.
     pub directions: Vec<&'static str>,
+    /// The strokes of the bars asked for.
+    pub strokes: Vec<StrokeView>,
 }
 
 /// `down` or `up`.
@@ -156,7 +179,7 @@ const fn kind_name(kind: StrokeKind) -> &'static str {
     }
 }
 
-fn terms(cost: &Cost) -> BTreeMap<&'static str, i64> {
+pub(crate) fn terms(cost: &Cost) -> BTreeMap<&'static str, i64> {
     cost.parts().map(|(term, share)| (term.name(), share)).collect()
 }
 
@@ -194,7 +217,16 @@ impl PlanView {
             .collect();
         let alternatives = others.iter().map(|other| AlternativeView::of(score, line, other, bars)).collect();
         let cost = terms(&plan.total);
-        self.lines.push(PlannedLineView { name: line.name.clone(), strokes, turns, cost, alternatives });
+        self.lines.push(PlannedLineView {
+            name: line.name.clone(),
+            strokes,
+            turns,
+            cost,
+            alternatives,
+            anchors: None,
+            ending: None,
+            repairs: None,
+        });
     }
 }
 
@@ -210,7 +242,7 @@ fn beat(score: &Score, line: &Line, stroke: &Stroke) -> Length {
 }
 
 impl StrokeView {
-    fn of(score: &Score, line: &Line, stroke: &Stroke, planned: &PlannedStroke) -> Self {
+    pub(crate) fn of(score: &Score, line: &Line, stroke: &Stroke, planned: &PlannedStroke) -> Self {
         let beat = beat(score, line, stroke);
         Self {
             bar: bar_label(score, stroke.bar),
@@ -219,6 +251,7 @@ impl StrokeView {
             spoken_beat: words::beat_text(beat),
             length: stroke.length.to_string(),
             seconds: stroke.duration.to_f64(),
+            silence: stroke.silence_after.to_f64(),
             notes: stroke.note_count,
             kind: kind_name(stroke.kind),
             direction: direction_name(planned.direction),
@@ -269,20 +302,51 @@ impl TurnView {
 
 impl AlternativeView {
     fn of(score: &Score, line: &Line, other: &Alternative, bars: &RangeInclusive<u32>) -> Self {
-        let directions = other
+        let strokes: Vec<StrokeView> = other
             .strokes
             .clone()
             .zip(&other.plan.strokes)
             .filter(|(index, _)| bars.contains(&line.strokes[*index].bar))
-            .map(|(_, planned)| direction_name(planned.direction))
+            .map(|(index, planned)| StrokeView::of(score, line, &line.strokes[index], planned))
             .collect();
+        let name = if other.differences.is_empty() {
+            best_name(score, line, other, bars)
+        } else {
+            alternative_name(score, line, other)
+        };
+        let (gains, losses) = gains_and_losses(&other.more);
         Self {
-            name: alternative_name(score, line, other),
+            name,
             more: other.more.total(),
             cost_change: terms(&other.more),
-            directions,
+            gains,
+            losses,
+            directions: strokes.iter().map(|stroke| stroke.direction).collect(),
+            strokes,
         }
     }
+}
+
+/// The best way, with the bow it begins on in the bars shown and what it does besides alternating.
+fn best_name(score: &Score, line: &Line, best: &Alternative, bars: &RangeInclusive<u32>) -> String {
+    let shown = best.strokes.clone().zip(&best.plan.strokes);
+    let mut shown = shown.filter(|(index, _)| bars.contains(&line.strokes[*index].bar));
+    let Some((_, first)) = shown.next() else { return "the best way".to_owned() };
+    let mut said = format!("the best way: {}", said(first.direction));
+    for (index, planned) in shown {
+        let what = match planned.link {
+            Link::Hooked => "hook",
+            Link::Retake => "retake",
+            Link::Change | Link::Reset => continue,
+        };
+        said.push_str(&format!(", {what} at {}", stroke_place(score, line, &line.strokes[index])));
+    }
+    said
+}
+
+/// Where a stroke begins: `bar 8, beat 3`.
+pub(crate) fn stroke_place(score: &Score, line: &Line, stroke: &Stroke) -> String {
+    repair_words::place(score, line.part, stroke.bar, stroke.offset)
 }
 
 /// An alternative in a player's words: what the arm does otherwise, in order.
@@ -291,29 +355,20 @@ pub fn alternative_name(score: &Score, line: &Line, other: &Alternative) -> Stri
     if other.differences.is_empty() {
         return "the best way".to_owned();
     }
-    let said: Vec<String> = other
-        .differences
-        .iter()
-        .map(|difference| {
-            let stroke = &line.strokes[difference.stroke];
-            let place = format!(
-                "bar {} beat {}",
-                bar_label(score, stroke.bar),
-                words::beat_text(beat(score, line, stroke))
-            );
-            match difference.kind {
-                DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
-                DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
-                DifferenceKind::Retake(direction) => {
-                    format!("retake the {} at {place}", words::bow(direction))
-                }
-                DifferenceKind::AsItComes(direction) => {
-                    format!("{} as it comes at {place}", words::bow(direction))
-                }
-            }
-        })
-        .collect();
+    let said: Vec<String> =
+        other.differences.iter().map(|difference| difference_words(score, line, difference)).collect();
     said.join(", ")
+}
+
+/// One thing that the arm does otherwise, in a player's words.
+pub(crate) fn difference_words(score: &Score, line: &Line, difference: &Difference) -> String {
+    let place = stroke_place(score, line, &line.strokes[difference.stroke]);
+    match difference.kind {
+        DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
+        DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
+        DifferenceKind::Retake(direction) => format!("retake the {} at {place}", words::bow(direction)),
+        DifferenceKind::AsItComes(direction) => format!("{} as it comes at {place}", words::bow(direction)),
+    }
 }
 
 const fn said(direction: BowDirection) -> &'static str {

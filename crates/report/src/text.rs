@@ -7,7 +7,8 @@ use unicode_width::UnicodeWidthStr;
 use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
 use crate::review_view::{FileView, FindingView, PlaceView};
 use crate::style::{Ink, Page};
-use crate::{Outcome, PlanView, ReviewView, SummaryRow};
+use crate::term_words::points;
+use crate::{Outcome, PlanView, ReviewView, SummaryRow, text_ways};
 
 /// The review: a heading a file, then its findings in order of the score.
 #[must_use]
@@ -225,18 +226,7 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
     for turn in &line.turns {
         let _ = writeln!(out, "{}", page.fill(&turn_text(turn), "  ", "    "));
     }
-    if !line.alternatives.is_empty() {
-        let _ = writeln!(out, "\n  other ways:");
-    }
-    for (rank, other) in line.alternatives.iter().enumerate() {
-        let ways: String =
-            other.directions.iter().map(|way| if *way == "down" { 'D' } else { 'U' }).collect();
-        let head = format!("{}. {} (+{})", rank + 1, other.name, points(other.more));
-        let _ = writeln!(out, "{}", page.fill(&head, "  ", "     "));
-        let change: Vec<String> =
-            other.cost_change.iter().map(|(term, share)| format!("{term} {}", signed(*share))).collect();
-        let _ = writeln!(out, "{}", page.fill(&format!("{ways}  {}", change.join(", ")), "     ", "     "));
-    }
+    text_ways::further(out, line, page);
 }
 
 /// How a second pass begins, in a sentence.
@@ -300,16 +290,6 @@ fn bow(stroke: &StrokeView, columns: usize) -> String {
         })
         .collect();
     format!("|{drawn}|")
-}
-
-/// Thousandths of a point, in points.
-fn points(thousandths: i64) -> String {
-    format!("{}.{:02}", thousandths / 1000, thousandths.abs() % 1000 / 10)
-}
-
-fn signed(thousandths: i64) -> String {
-    let sign = if thousandths < 0 { "−" } else { "+" };
-    format!("{sign}{}", points(thousandths.abs()))
 }
 
 /// The table over several files.

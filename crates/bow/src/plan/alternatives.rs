@@ -173,7 +173,7 @@ pub(crate) fn cut(line: &Line, range: &Range<usize>) -> Line {
 }
 
 /// What the arm does otherwise: links that differ, and starts on the other bow.
-fn differences(best: &Plan, other: &Plan, offset: usize) -> Vec<Difference> {
+pub(super) fn differences(best: &Plan, other: &Plan, offset: usize) -> Vec<Difference> {
     let differs = |kind, index| Difference { stroke: offset + index, kind };
     best.strokes
         .iter()

@@ -54,7 +54,7 @@ impl Default for Reach {
 }
 
 /// Whether a stroke's first note is a place where the line turns back or skips an ending.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Approach {
     /// Silence before the stroke on this way in.
     pub(crate) silence: Seconds,
@@ -73,6 +73,12 @@ pub(crate) struct Approach {
 }
 
 impl Approach {
+    /// How one stroke is reached from another that is only tried before it.
+    pub(crate) fn tried(before: &Stroke, stroke: &Stroke) -> Self {
+        let plain = Self::plain(before, stroke, before.silence_after);
+        Self { joint: i64::from(before.phrase.joint_after), ..plain }
+    }
+
     fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
         let slurred =
             [before, stroke].iter().any(|s| matches!(s.kind, StrokeKind::Slurred | StrokeKind::Pulsed));
@@ -113,6 +119,16 @@ pub(crate) struct Pace {
 
 impl<'a> Costs<'a> {
     pub(crate) fn new(line: &'a Line, settings: &'a PlanSettings, cells: usize) -> Self {
+        Self::of(&line.strokes, Course::new(line), settings, cells)
+    }
+
+    /// The costs of strokes, in whatever order.
+    pub(crate) fn of(
+        strokes: &'a [Stroke],
+        course: Course,
+        settings: &'a PlanSettings,
+        cells: usize,
+    ) -> Self {
         let (weights, reach, leanings) = (&settings.weights, settings.reach, &settings.leanings);
         let hair = u64::try_from(reach.hair).unwrap_or(1);
         let span = |half_cells: u64| {
@@ -120,8 +136,7 @@ impl<'a> Costs<'a> {
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        let course = Course::new(line);
-        Self { strokes: &line.strokes, weights, reach, cells, leanings, course, spans: spans.collect() }
+        Self { strokes, weights, reach, cells, leanings, course, spans: spans.collect() }
     }
 
     /// How stroke `index` is reached the first time; `None` at the beginning.
@@ -162,8 +177,19 @@ impl<'a> Costs<'a> {
 
     /// Everything that depends on the direction alone.
     pub(crate) fn direction<T: Tally>(&self, index: usize, direction: BowDirection, tally: &mut T) {
+        self.direction_before(index, self.strokes.get(index + 1), direction, tally);
+    }
+
+    /// Everything that depends on the direction alone, before a stroke that may be another than the
+    /// next one.
+    pub(crate) fn direction_before<T: Tally>(
+        &self,
+        index: usize,
+        next: Option<&Stroke>,
+        direction: BowDirection,
+        tally: &mut T,
+    ) {
         let (stroke, weights) = (&self.strokes[index], self.weights);
-        let next = self.strokes.get(index + 1);
         let emphasis = stroke.emphasis;
         if direction == BowDirection::Up {
             let beat = match emphasis.metric {

@@ -108,6 +108,13 @@ impl Course {
         course
     }
 
+    /// The course of strokes that follow one another in no order of their own: each is reached as the
+    /// search says.
+    pub(crate) fn loose(count: usize) -> Self {
+        let anywhere = WayIn { before: None, by: By::Print };
+        Self { legs: Vec::new(), into: vec![anywhere; count], returns: Vec::new() }
+    }
+
     /// The legs of a range of strokes; `inside` are the stretches in it, outer ones first.
     fn legs(&self, line: &Line, range: Range<usize>, inside: &[usize]) -> Vec<Leg> {
         let mut legs = Vec::new();

@@ -10,26 +10,34 @@
 mod alternatives;
 mod anchors;
 pub(crate) mod as_it_comes;
+mod backwards;
 mod costs;
 mod course;
 mod evaluate;
 mod least;
 mod read_back;
+mod repairs;
 mod route;
 mod rows;
 mod search;
 mod second_pass;
 mod sheaf;
+mod ways;
 mod weights;
 
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
 pub(crate) use alternatives::{cut, independent};
 pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{Told, as_it_comes, as_told, least_marks_for};
+pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
 pub use course::{Leads, Weighed};
 pub use least::{LeastMark, Sign, least_marks};
+pub use repairs::{
+    ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, singly,
+};
 pub use second_pass::{Comes, SecondPass, second_pass};
+pub use ways::{WayThere, WaysThere, ways_to_end};
 pub use weights::Weights;
 
 use arcata_score::BowDirection;
@@ -130,6 +138,13 @@ pub struct PlanSettings {
     pub anchors: Vec<Anchor>,
     /// Wished-for directions, in the order of their strokes.
     pub leanings: Vec<Leaning>,
+}
+
+impl PlanSettings {
+    /// The same without leanings, which belong to the strokes of one line as printed.
+    pub(crate) fn alone(&self) -> Self {
+        Self { leanings: Vec::new(), ..self.clone() }
+    }
 }
 
 /// A direction that a stroke had better take, for the sake of other strokes.

@@ -68,14 +68,14 @@ impl<const CELLS: usize> Reader<'_, '_, CELLS> {
 
     fn stroke(&mut self, index: usize, before: Option<&Row<CELLS>>, end: Stand, begin: Begin) -> Stand {
         let choice = match begin {
-            Begin::Free => self.search.choose(index, before, end),
+            Begin::Free => self.search.choose(index, None, before, end),
             Begin::At(begin) => {
                 let link = self.search.link_to(index, before, begin);
                 Choice { direction: begin.direction, link, start: begin.cell, end: end.cell }
             }
         };
         self.choices[index] = Some(choice);
-        before.map_or(end, |before| self.search.stood(index, before, choice))
+        before.map_or(end, |before| self.search.stood(index, None, before, choice))
     }
 
     /// A cycle whose body ends at `end` and begins at `begin`.

@@ -104,6 +104,16 @@ fn table<const CELLS: usize>(cost: impl Fn(usize, &mut i64)) -> [i32; CELLS] {
 
 impl<'a, const CELLS: usize> Search<'a, CELLS> {
     pub(crate) fn new(costs: Costs<'a>, allowed: &'a [Allowed]) -> Self {
+        Self::over(costs, allowed, |index| Some(index + 1))
+    }
+
+    /// A search over strokes in whatever order; `next` gives the index of a stroke that begins where
+    /// another ends.
+    pub(crate) fn over(
+        costs: Costs<'a>,
+        allowed: &'a [Allowed],
+        next: impl Fn(usize) -> Option<usize>,
+    ) -> Self {
         let (mut travels, mut places) = (Vec::new(), Vec::new());
         let mut known_travels: FxHashMap<(i64, SpeedWindow), usize> = FxHashMap::default();
         let mut known_places: FxHashMap<(BowInterval, u16), usize> = FxHashMap::default();
@@ -125,7 +135,8 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
                 });
                 let direction = DIRECTIONS.map(|direction| {
                     let mut sum = 0i64;
-                    costs.direction(index, direction, &mut sum);
+                    let next = next(index).and_then(|next| costs.strokes.get(next));
+                    costs.direction_before(index, next, direction, &mut sum);
                     narrow(sum)
                 });
                 let links = Self::links(&costs, costs.approach(index).as_ref());
@@ -237,8 +248,26 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// The cheapest way in which stroke `index` can have begun and ended at `stand`, given the row before.
-    pub(crate) fn choose(&self, index: usize, before: Option<&Row<CELLS>>, stand: Stand) -> Choice {
-        let links = self.steps[index].links;
+    pub(crate) fn choose(
+        &self,
+        index: usize,
+        approach: Option<&Approach>,
+        before: Option<&Row<CELLS>>,
+        stand: Stand,
+    ) -> Choice {
+        self.choose_priced(index, approach, before, stand).0
+    }
+
+    /// See [`Self::choose`]; with what it costs up to the end of the travel.
+    pub(crate) fn choose_priced(
+        &self,
+        index: usize,
+        approach: Option<&Approach>,
+        before: Option<&Row<CELLS>>,
+        stand: Stand,
+    ) -> (Choice, i32) {
+        let links =
+            approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
         let begins = self.begins_widely(index, &links, before, stand.direction);
         let table = self.travels[self.steps[index].travel].by_cell(CELLS);
         // Ties: the shortest travel, which is tried first.
@@ -259,7 +288,20 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         let start = best.1;
         let begin = Stand { direction: stand.direction, cell: start };
         let link = self.link_into(index, &links, before, begin, self.without_place(index, &begins, begin));
-        Choice { direction: stand.direction, link, start, end: stand.cell }
+        (Choice { direction: stand.direction, link, start, end: stand.cell }, best.0)
+    }
+
+    /// Costs of setting the bow down for stroke `index`, both directions, over a way in.
+    pub(crate) fn landings(&self, index: usize, way_in: Option<(&Approach, &Row<CELLS>)>) -> Row<CELLS> {
+        let links =
+            way_in.map_or(self.steps[index].links, |(approach, _)| Self::links(&self.costs, Some(approach)));
+        let before = way_in.map(|(_, before)| before);
+        self.arch.dispatch(Landings { search: self, index, links: &links, before })
+    }
+
+    /// The row at the end of stroke `index` from what setting the bow down costs.
+    pub(crate) fn travelled(&self, index: usize, begins: &Row<CELLS>) -> Settled<CELLS> {
+        self.arch.dispatch(Travel { search: self, index, begins })
     }
 
     /// A begin's cost up to and with its link.
@@ -332,8 +374,15 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// Where the bow stood before a choice.
-    pub(crate) fn stood(&self, index: usize, before: &Row<CELLS>, choice: Choice) -> Stand {
-        let links = self.steps[index].links;
+    pub(crate) fn stood(
+        &self,
+        index: usize,
+        approach: Option<&Approach>,
+        before: &Row<CELLS>,
+        choice: Choice,
+    ) -> Stand {
+        let links =
+            approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
         self.link_from(&links, before, choice.direction, choice.start, choice.link).0
     }
 
@@ -407,6 +456,22 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for Begins<'_, '_, CELLS> {
     fn call(self) -> [i32; CELLS] {
         let row = self.search.begins(self.index, self.links, self.before, &[self.direction]);
         row[self.direction as usize]
+    }
+}
+
+/// The first half of a step in both directions, see [`WholeStep`].
+struct Landings<'s, 'a, const CELLS: usize> {
+    search: &'s Search<'a, CELLS>,
+    index: usize,
+    links: &'s Links,
+    before: Option<&'s Row<CELLS>>,
+}
+
+impl<const CELLS: usize> pulp::NullaryFnOnce for Landings<'_, '_, CELLS> {
+    type Output = Row<CELLS>;
+    #[inline(always)]
+    fn call(self) -> Row<CELLS> {
+        self.search.begins(self.index, self.links, self.before, &DIRECTIONS)
     }
 }
 
