@@ -55,9 +55,21 @@ pub(crate) struct Shared {
     /// proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
     pub(crate) tempo: Option<u32>,
+    /// Plan each part for itself. Otherwise parts that play one rhythm, figures that come back and entries
+    /// that imitate are bowed alike, unless going their own way saves more
+    #[arg(long)]
+    pub(crate) apart: bool,
     /// Text for people, json or csv for programs
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(crate) format: Format,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Table {
+    /// Every stroke of the parts
+    Strokes,
+    /// Who begins a stroke on the downbeat of each bar
+    Downbeats,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -123,6 +135,9 @@ pub(crate) struct PlanArguments {
     /// only where players bowing as it comes would go wrong
     #[arg(long, value_enum, requires = "out")]
     pub(crate) marks: Option<Marks>,
+    /// What text and csv show; json holds both
+    #[arg(long, value_enum, default_value_t = Table::Strokes)]
+    pub(crate) table: Table,
     /// Plan as if no bow marks were printed
     #[arg(long)]
     pub(crate) hide_printed: bool,

@@ -6,14 +6,15 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_bow::plan::{
-    Alternative, MarkReading, RepairRequest, alternatives, anchored, least_marks, repairs, ways_to_end,
+    Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, least_marks, repairs,
+    ways_to_end,
 };
 use arcata_bow::{Line, LineSource, PlanSettings, Profile, Reading};
 use arcata_layer::{BowAddition, add_marks};
-use arcata_report::{AnchorsView, EndingView, PlanView, RepairsView};
+use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
 use arcata_score::{BowDirection, Score};
 
-use crate::args::{Format, Marks, PlanArguments};
+use crate::args::{Format, Marks, PlanArguments, Table};
 use crate::failure::Failure;
 use crate::{bars, files, studio, wishes, writing};
 
@@ -36,9 +37,15 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     }
     let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
     let text = match arguments.shared.format {
-        Format::Text => arcata_report::plan_text(&views, page),
         Format::Json => arcata_report::plan_json(&views),
-        Format::Csv => arcata_report::strokes_csv(&views),
+        Format::Text => match arguments.table {
+            Table::Strokes => arcata_report::plan_text(&views, page),
+            Table::Downbeats => arcata_report::downbeats_text(&views, page),
+        },
+        Format::Csv => match arguments.table {
+            Table::Strokes => arcata_report::strokes_csv(&views),
+            Table::Downbeats => arcata_report::downbeats_csv(&views),
+        },
     };
     match &arguments.out {
         Some(out) if scores.iter().any(|score| files::same(score, out)) => {
@@ -59,31 +66,45 @@ fn view(
     profile: &Profile,
     marks: MarkReading,
 ) -> Result<PlanView, Failure> {
-    let desk = studio::open(score, &arguments.shared, profile, marks)?;
+    let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
     let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone());
     let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, text)).transpose()?;
-    let anchors = wishes::anchors(&desk.score, &desk.lines, &arguments.anchor)?;
+    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    // What anchors cost is told of their own line, with the others as they bow without them.
+    let priced = |index: usize| {
+        let anchors = anchors[index].clone();
+        let settings = PlanSettings { anchors, ..desk.settings[index].clone() };
+        (!settings.anchors.is_empty()).then(|| anchored(&desk.lines[index], &settings))
+    };
+    let prices: Vec<Option<Anchored>> = (0..desk.lines.len()).map(priced).collect();
+    if prices.iter().any(Option::is_some) {
+        desk.fix(&anchors);
+    }
     let options = studio::line_options(&arguments.shared);
     let reading = Reading::new(&desk.score, profile, &options);
     let asks_sources = arguments.repairs > 0 || ending.is_some();
     let parts: BTreeSet<usize> = desk.lines.iter().filter(|_| asks_sources).map(|line| line.part).collect();
     // In the order of the lines on the desk, which come from the same parts.
     let sources: Vec<LineSource<'_>> = parts.into_iter().flat_map(|part| reading.sources(part)).collect();
-    for (index, (line, plan)) in desk.lines.iter().zip(&desk.plans).enumerate() {
-        let settings =
-            PlanSettings { anchors: anchors[index].clone(), ..studio::settings(line, profile, marks) };
-        let question = Question { arguments, score: &desk.score, bars: &bars, line, settings: &settings };
-        let anchored = (!settings.anchors.is_empty()).then(|| anchored(line, &settings));
-        let plan = anchored.as_ref().map_or(plan, |anchored| &anchored.plan);
+    for index in desk.shown.clone() {
+        let (line, plan) = (&desk.lines[index], &desk.plans[index]);
+        let settings = &desk.settings[index];
+        let question = Question { arguments, score: &desk.score, bars: &bars, line, settings };
         view.add(&desk.score, line, plan, &bars, &question.alternatives(), settings.reach);
         let Some(shown) = view.lines.last_mut() else { continue };
-        shown.anchors = anchored.map(|found| AnchorsView::new(&desk.score, line, &settings.anchors, &found));
+        shown.anchors =
+            prices[index].as_ref().map(|found| AnchorsView::new(&desk.score, line, &anchors[index], found));
         if let Some(source) = sources.get(index) {
             shown.ending = ending.and_then(|ending| question.ending(source, ending));
             shown.repairs = question.repairs(source);
         }
     }
+    view.downbeats = DownbeatsView::new(&desk.score, &desk.lines, &desk.plans, &bars);
+    view.together = desk.agreed.as_ref().map(|agreed| {
+        let agreed = (&agreed.together, agreed.agreements.as_slice());
+        TogetherView::new(&desk.score, &desk.lines, agreed, &bars, &desk.shown)
+    });
     Ok(view)
 }
 
@@ -156,14 +177,14 @@ fn write_marked(
     if files::same(path, out) {
         return Err(Failure::SameFile { path: out.to_owned() });
     }
-    let desk = studio::open(path, &arguments.shared, profile, marks)?;
+    let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
-    let anchors = wishes::anchors(&desk.score, &desk.lines, &arguments.anchor)?;
+    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    if anchors.iter().any(|anchors| !anchors.is_empty()) {
+        desk.fix(&anchors);
+    }
     let mut additions = Vec::new();
-    for ((line, plan), anchors) in desk.lines.iter().zip(&desk.plans).zip(anchors) {
-        let settings = PlanSettings { anchors, ..studio::settings(line, profile, marks) };
-        let anchored = (!settings.anchors.is_empty()).then(|| arcata_bow::plan(line, &settings));
-        let plan = anchored.as_ref().unwrap_or(plan);
+    for (line, plan) in desk.shown() {
         let chosen: Vec<usize> = match kind {
             Marks::All => (0..plan.strokes.len()).collect(),
             Marks::Least => {

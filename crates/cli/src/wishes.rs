@@ -18,13 +18,18 @@ struct Typed<'a> {
     link: Option<Link>,
 }
 
-/// The anchors of each line.
-pub(crate) fn anchors(score: &Score, lines: &[Line], texts: &[String]) -> Result<Vec<Vec<Anchor>>, Failure> {
+/// The anchors of each line; `shown` are the lines that one without a part's name may mean.
+pub(crate) fn anchors(
+    score: &Score,
+    lines: &[Line],
+    shown: &[usize],
+    texts: &[String],
+) -> Result<Vec<Vec<Anchor>>, Failure> {
     let mut found = vec![Vec::new(); lines.len()];
     for text in texts {
         let failed = |why: String| Failure::Anchor { text: text.clone(), why };
         let typed = typed(text).map_err(failed)?;
-        let meant = meant(lines, &typed.part).map_err(failed)?;
+        let meant = meant(lines, shown, &typed.part).map_err(failed)?;
         let mut places = Vec::new();
         for line in meant {
             if let Some(stroke) = stroke_at(score, &lines[line], typed.bar, typed.beat) {
@@ -32,7 +37,7 @@ pub(crate) fn anchors(score: &Score, lines: &[Line], texts: &[String]) -> Result
             }
         }
         if places.is_empty() {
-            return Err(failed(nothing_begins(score, lines, &typed)));
+            return Err(failed(nothing_begins(score, lines, shown, &typed)));
         }
         for (line, anchor) in places {
             found[line].push(anchor);
@@ -93,14 +98,14 @@ fn beat_typed(text: &str) -> Option<Length> {
     Some(Length::new(number(text)?, 1))
 }
 
-/// The lines that a part's name means; all of one part, or all there are when there is only one part.
-fn meant(lines: &[Line], part: &str) -> Result<Vec<usize>, String> {
+/// The lines that a part's name means; without a name all that are shown, when they are of one part.
+fn meant(lines: &[Line], shown: &[usize], part: &str) -> Result<Vec<usize>, String> {
     let names = || lines.iter().map(|line| line.name.clone()).collect::<Vec<_>>().join(", ");
     if part.is_empty() {
-        let parts: std::collections::BTreeSet<usize> = lines.iter().map(|line| line.part).collect();
+        let parts: std::collections::BTreeSet<usize> = shown.iter().map(|index| lines[*index].part).collect();
         return match parts.len() {
             0 => Err("there is no bowed line".to_owned()),
-            1 => Ok((0..lines.len()).collect()),
+            1 => Ok(shown.to_vec()),
             _ => Err(format!("several parts are shown; name one before the bar: {}", names())),
         };
     }
@@ -111,7 +116,7 @@ fn meant(lines: &[Line], part: &str) -> Result<Vec<usize>, String> {
     match (exact.is_empty(), begun.is_empty()) {
         (false, _) => Ok(exact),
         (true, false) => Ok(begun),
-        (true, true) => Err(format!("no line shown is called \"{part}\": {}", names())),
+        (true, true) => Err(format!("no line is called \"{part}\": {}", names())),
     }
 }
 
@@ -132,11 +137,11 @@ fn stroke_at(score: &Score, line: &Line, bar: &str, beat: Length) -> Option<usiz
     beats_in(score, line, bar).find(|(_, found)| *found == beat).map(|(index, _)| index)
 }
 
-fn nothing_begins(score: &Score, lines: &[Line], typed: &Typed<'_>) -> String {
+fn nothing_begins(score: &Score, lines: &[Line], shown: &[usize], typed: &Typed<'_>) -> String {
     if !score.bars.iter().any(|bar| bar.label == typed.bar) {
         return format!("the score has no bar {}", typed.bar);
     }
-    let meant = meant(lines, &typed.part).unwrap_or_default();
+    let meant = meant(lines, shown, &typed.part).unwrap_or_default();
     let mut beats: Vec<Length> = meant
         .iter()
         .flat_map(|line| beats_in(score, &lines[*line], typed.bar))

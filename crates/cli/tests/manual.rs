@@ -55,9 +55,10 @@ fn shows(printed: &[&str], shown: &[String]) -> bool {
 
 #[test]
 fn the_manual_shows_what_the_program_prints() {
-    let page = std::fs::read_to_string(root().join("docs/manual/plan.md")).expect("the page");
-    let examples = examples(&page);
-    assert!(examples.len() >= 4, "only {} examples", examples.len());
+    let page = |name: &str| std::fs::read_to_string(root().join("docs/manual").join(name)).expect("the page");
+    let examples: Vec<_> =
+        ["plan.md", "together.md", "marks.md"].into_iter().flat_map(|name| examples(&page(name))).collect();
+    assert!(examples.len() >= 7, "only {} examples", examples.len());
     for (command, shown) in examples {
         let mut arcata = Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
         let done = arcata.current_dir(root()).args(&command).env_remove("COLUMNS").output().expect("runs");

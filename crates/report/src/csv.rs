@@ -109,6 +109,24 @@ pub fn strokes_csv(views: &[PlanView]) -> String {
     table(&header, rows)
 }
 
+/// One row a line and downbeat.
+#[must_use]
+pub fn downbeats_csv(views: &[PlanView]) -> String {
+    let header = ["file", "bar", "bar ordinal", "line", "does", "unspoken"];
+    let rows = views.iter().flat_map(|view| {
+        let table = &view.downbeats;
+        table.bars.iter().flat_map(move |bar| {
+            table.lines.iter().zip(&bar.lines).map(move |(line, does)| {
+                let unspoken = if bar.unspoken { "yes" } else { "no" };
+                [&view.file, &bar.bar, &bar.bar_ordinal.to_string(), line, *does, unspoken]
+                    .map(str::to_owned)
+                    .to_vec()
+            })
+        })
+    });
+    table(&header, rows)
+}
+
 /// One row a printed mark.
 #[must_use]
 pub fn marks_csv(views: &[MarksView]) -> String {

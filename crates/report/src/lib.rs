@@ -19,10 +19,12 @@ mod style;
 pub mod summary;
 mod term_words;
 mod text;
+mod text_together;
 mod text_ways;
+mod together_view;
 mod ways_view;
 
-pub use csv::{findings_csv, marks_csv, strokes_csv, summary_csv};
+pub use csv::{downbeats_csv, findings_csv, marks_csv, strokes_csv, summary_csv};
 pub use json::{
     library_json, library_schema, marks_json, marks_schema, plan_json, plan_schema, review_json,
     review_schema,
@@ -36,4 +38,6 @@ pub use review_view::{FileView, ReviewView};
 pub use style::{Characters, Colour, Page};
 pub use summary::{Outcome, SummaryRow};
 pub use text::{plan_text, review_text, summary_text};
+pub use text_together::downbeats_text;
+pub use together_view::{DepartureView, DownbeatView, DownbeatsView, GroupView, TogetherView};
 pub use ways_view::{AnchorsView, ConflictView, EndingView, WayView};

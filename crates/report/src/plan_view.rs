@@ -15,6 +15,7 @@ use serde::Serialize;
 
 use crate::repairs_view::RepairsView;
 use crate::term_words::gains_and_losses;
+use crate::together_view::{DownbeatsView, TogetherView};
 use crate::ways_view::{AnchorsView, EndingView};
 
 /// The plan of one score.
@@ -33,6 +34,11 @@ pub struct PlanView {
     pub assumptions: Vec<String>,
     /// The bowing lines.
     pub lines: Vec<PlannedLineView>,
+    /// Which lines go together; absent where each line was planned for itself.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub together: Option<TogetherView>,
+    /// Who begins a stroke on which downbeat.
+    pub downbeats: DownbeatsView,
 }
 
 /// One planned line.
@@ -188,7 +194,17 @@ impl PlanView {
     #[must_use]
     pub fn new(file: &str, score: &Score, assumptions: Vec<String>) -> Self {
         let (file, title) = (file.to_owned(), score.title.clone());
-        Self { format: "arcata-plan", version: 1, file, title, assumptions, lines: Vec::new() }
+        let downbeats = DownbeatsView { lines: Vec::new(), bars: Vec::new() };
+        Self {
+            format: "arcata-plan",
+            version: 1,
+            file,
+            title,
+            assumptions,
+            lines: Vec::new(),
+            together: None,
+            downbeats,
+        }
     }
 
     /// Add a line; only strokes that begin in `bars` (indices) are shown. `reach` is the player's, by which
@@ -230,7 +246,7 @@ impl PlanView {
     }
 }
 
-fn bar_label(score: &Score, bar: u32) -> String {
+pub(crate) fn bar_label(score: &Score, bar: u32) -> String {
     score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone())
 }
 

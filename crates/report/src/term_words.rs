@@ -3,7 +3,7 @@
 use arcata_bow::{Cost, Term};
 
 /// What there is more or less of where a term grows or falls.
-const fn words(term: Term) -> &'static str {
+pub(crate) const fn words(term: Term) -> &'static str {
     match term {
         Term::Beat => "strong beats on the weak bow",
         Term::Upbeat => "down-bows right before a downbeat",

@@ -8,6 +8,7 @@ use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
 use crate::review_view::{FileView, FindingView, PlaceView};
 use crate::style::{Ink, Page};
 use crate::term_words::points;
+use crate::text_together::together_text;
 use crate::{Outcome, PlanView, ReviewView, SummaryRow, text_ways};
 
 /// The review: a heading a file, then its findings in order of the score.
@@ -79,7 +80,7 @@ fn problems_text(out: &mut String, file: &FileView, page: Page) {
     }
 }
 
-fn counted(count: usize, what: &str) -> String {
+pub(crate) fn counted(count: usize, what: &str) -> String {
     if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
@@ -188,6 +189,9 @@ pub fn plan_text(views: &[PlanView], page: Page) -> String {
         for line in &view.lines {
             out.push('\n');
             line_text(&mut out, line, page);
+        }
+        if let Some(together) = &view.together {
+            together_text(&mut out, together, page);
         }
     }
     out
