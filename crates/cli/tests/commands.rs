@@ -234,3 +234,18 @@ fn ways_and_repairs_are_plain_ascii_outside_a_terminal_and_json_holds_the_same()
         assert!(json.contains(key), "{key}");
     }
 }
+
+#[test]
+fn one_thread_and_eight_say_the_same() {
+    for score in ["ferry-bell-quartet.musicxml", "slipway-strings.musicxml"] {
+        for command in ["plan", "review", "marks"] {
+            let with = |threads: &str| {
+                let mut arcata = arcata();
+                arcata.arg(command).arg(demo(score)).args(["--format", "json"]);
+                arcata.env("RAYON_NUM_THREADS", threads).output().expect("runs").stdout
+            };
+            let one = with("1");
+            assert!(!one.is_empty() && one == with("8"), "{command} {score}");
+        }
+    }
+}
