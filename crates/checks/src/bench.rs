@@ -6,9 +6,10 @@ use std::process::Command;
 use std::time::{Duration, Instant};
 
 use arcata_bow::plan::{Anchor, alternatives};
+use arcata_bow::together::{agreements, plan_together};
 use arcata_bow::{Line, Onward, Plan, PlanSettings, Profile, RepeatedStretch, Road, Stroke, plan};
 use arcata_review::{Piece, ReviewSettings, review};
-use arcata_score::BowDirection;
+use arcata_score::{BowDirection, Score};
 use arcata_xml::{Document, Limits};
 use quick_xml::events::Event;
 use rayon::ThreadPoolBuilder;
@@ -108,6 +109,7 @@ fn file(path: &Path) -> Result<Vec<Line>> {
         let ratio = time.as_secs_f64() / bare.as_secs_f64();
         println!("{name:20} {:9.1} ms {ratio:8.2} times the tokens   {wanted}", time.as_secs_f64() * 1e3);
     }
+    alike(&bytes)?;
     Ok(lines)
 }
 
@@ -130,12 +132,47 @@ fn whole_review(bytes: Vec<u8>) -> Result<(Vec<Line>, usize)> {
     let file = arcata_xml::open_score(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
     let score = arcata_score::read(file.document());
     let lines = scores::lines(&score, &profile);
-    let plans: Vec<Plan> =
-        lines.iter().map(|line| plan(line, &profile.plan_settings(line.instrument))).collect();
+    let plans = bowed_alike(&score, &lines, &profile);
     let document = Some(file.document());
     let piece = Piece { document, score: &score, lines: &lines, plans: &plans, profile: &profile };
     let findings = review(&piece, &ReviewSettings::default()).len();
     Ok((lines, findings))
+}
+
+/// The plans of all lines, those of one rhythm and figures that come back bowed alike.
+fn bowed_alike(score: &Score, lines: &[Line], profile: &Profile) -> Vec<Plan> {
+    let settings: Vec<PlanSettings> =
+        lines.iter().map(|line| profile.plan_settings(line.instrument)).collect();
+    let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
+    plan_together(lines, &settings, &agreements(score, lines, &weights)).plans
+}
+
+/// What bowing alike takes, beside planning each line for itself.
+fn alike(bytes: &[u8]) -> Result<()> {
+    let profile = Profile::default();
+    let file =
+        arcata_xml::open_score(bytes.to_vec(), &Limits::default()).map_err(|problem| problem.to_string())?;
+    let score = arcata_score::read(file.document());
+    let lines = scores::lines(&score, &profile);
+    let strokes: usize = lines.iter().map(|line| line.strokes.len()).sum();
+    let apart = best_of(|| {
+        let start = Instant::now();
+        let plans: Vec<Plan> =
+            lines.iter().map(|line| plan(line, &profile.plan_settings(line.instrument))).collect();
+        Ok(taken(start, &plans))
+    })?;
+    let together = best_of(|| {
+        let start = Instant::now();
+        Ok(taken(start, &bowed_alike(&score, &lines, &profile)))
+    })?;
+    println!(
+        "{} lines, {strokes} strokes: apart {:.1} ms, alike {:.1} ms, {:.1} times (at most 3000 ms a quartet)",
+        lines.len(),
+        apart.as_secs_f64() * 1e3,
+        together.as_secs_f64() * 1e3,
+        together.as_secs_f64() / apart.as_secs_f64()
+    );
+    Ok(())
 }
 
 fn memory(path: &Path) -> Result<()> {
