@@ -35,9 +35,9 @@ pub fn downbeats_text(views: &[PlanView], page: Page) -> String {
 
 /// "down: Violin I, Viola · goes on: Violoncello".
 fn who(table: &DownbeatsView, bar: &DownbeatView) -> String {
-    let of = |does: &str| -> Vec<&str> {
+    let of = |does: &str| -> Vec<String> {
         let lines = table.lines.iter().zip(&bar.lines);
-        lines.filter(|(_, found)| **found == does).map(|(name, _)| name.as_str()).collect()
+        lines.filter(|(_, found)| **found == does).map(|(name, _)| in_a_list(name)).collect()
     };
     let mut parts: Vec<String> = Vec::new();
     if bar.unspoken {
@@ -78,12 +78,18 @@ fn more(out: &mut String, count: usize, what: &str) {
     }
 }
 
+/// "Viola, voice 1" would fall apart in a list with commas.
+fn in_a_list(name: &str) -> String {
+    name.replace(", voice", " voice")
+}
+
 fn bars(from: &str, to: &str) -> String {
     if from == to { format!("bar {from}") } else { format!("bars {from}-{to}") }
 }
 
 fn group_text(group: &GroupView) -> String {
-    let lines = match group.lines.as_slice() {
+    let names: Vec<String> = group.lines.iter().map(|name| in_a_list(name)).collect();
+    let lines = match names.as_slice() {
         [first @ .., last] if !first.is_empty() => format!("{} and {last}", first.join(", ")),
         lines => lines.join(", "),
     };
