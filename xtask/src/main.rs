@@ -26,6 +26,7 @@ cargo xtask COMMAND
                           CHECK: examples, ryan, reader, laws (all of them without a name)
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
   bench [FILE]            speed and memory, with a report
+  hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   docs [--check]          writes docs/rules, docs/profiles.md and docs/schema, or only says what is out of date
 
 Kept outside the checkout: built files in $CARGO_TARGET_DIR, the rest in $XDG_CACHE_HOME/arcata
@@ -55,7 +56,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     let places = Places::find()?;
     match command {
         "test" => steps::test(&places, rest),
-        "outside" | "tune" | "bench" | "docs" => steps::call_checks(&places, command, rest),
+        "outside" | "tune" | "bench" | "hidden-marks" | "docs" => steps::call_checks(&places, command, rest),
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),
     }
 }

@@ -2,7 +2,7 @@
 
 use std::env;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 /// The folders that the commands use.
 pub(crate) struct Places {
@@ -16,10 +16,10 @@ pub(crate) struct Places {
 
 impl Places {
     pub(crate) fn find() -> Result<Self, String> {
-        let root = Path::new(env!("CARGO_MANIFEST_DIR"))
-            .parent()
-            .ok_or("the checkout cannot be found from where xtask was built")?
-            .to_owned();
+        // Cargo says at run time which checkout it was called in; the one it was built in may be another that
+        // shares the target folder.
+        let here = folder("CARGO_MANIFEST_DIR").unwrap_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")));
+        let root = here.parent().ok_or("the checkout cannot be found from where xtask was built")?.to_owned();
         let cache = match (folder("XDG_CACHE_HOME"), folder("HOME")) {
             (Some(cache), _) => cache.join("arcata"),
             (None, Some(home)) => home.join(".cache").join("arcata"),

@@ -41,11 +41,13 @@ pub enum Term {
     Unity,
     /// A figure bowed otherwise than where it stood elsewhere.
     Likeness,
+    /// A change to what the composer wrote: a slur split, drawn or moved.
+    Notation,
 }
 
 impl Term {
     /// All terms, in the order they are reported.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 18] = [
         Self::Beat,
         Self::Upbeat,
         Self::Entry,
@@ -63,6 +65,7 @@ impl Term {
         Self::Repeat,
         Self::Unity,
         Self::Likeness,
+        Self::Notation,
     ];
 
     /// The term's name in messages, JSON and the player profile.
@@ -86,6 +89,7 @@ impl Term {
             Self::Repeat => "repeat",
             Self::Unity => "unity",
             Self::Likeness => "likeness",
+            Self::Notation => "notation",
         }
     }
 }

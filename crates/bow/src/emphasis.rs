@@ -4,9 +4,9 @@ use arcata_score::{
     Articulation, Bar, BarKind, DynamicKind, Length, Level, Meter, MeterSymbol, Moment, Part, Score,
 };
 
-use crate::lines::{Event, Extent, TieInto};
+use crate::lines::{Event, TieInto};
 use crate::loudness::LoudnessCurve;
-use crate::{MetricPlace, Stroke};
+use crate::{Emphasis, Loudness, MetricPlace, Stroke};
 
 /// Strengths by place, hundredths of a downbeat (rule of thumb; only their order and rough spacing
 /// matter, as the planner weighs places and not strengths).
@@ -112,7 +112,7 @@ fn missing_at_left(bars: &[Bar], index: usize, full: Length) -> Length {
     if bar.length < full && pickup { full - bar.length } else { Length::ZERO }
 }
 
-/// Fills in the emphasis of strokes.
+/// The emphasis of strokes.
 pub(crate) struct Emphases<'a> {
     score: &'a Score,
     events: &'a [Event],
@@ -135,34 +135,30 @@ impl<'a> Emphases<'a> {
         Self { score, events, curve, grids }
     }
 
-    pub(crate) fn fill(&self, extents: &[Extent], strokes: &mut [Stroke]) {
-        let mut level_before = None;
-        for (extent, stroke) in extents.iter().zip(strokes) {
-            let event = &self.events[extent.first];
-            let grid = self.grid(stroke.bar);
-            let missing = missing_at_left(&self.score.bars, stroke.bar as usize, grid.bar_length);
-            let position = stroke.offset + missing;
-            let (metric, base) = grid.at(position);
-            let mut strength = base;
-            // A note held over a stronger beat takes the weight from that beat, but is itself off it.
-            let until = position + event.length();
-            if grid.strongest_between(position, until) > base {
-                strength = strength.saturating_sub(DIVISION);
-            }
-            if missing.is_positive() {
-                strength /= 2;
-            }
-            let accent = self.accent(event);
-            let rise = level_before.is_some_and(|before| stroke.level_start.0 - before >= 200);
-            strength += accent / 2;
-            strength += if rise { 20 } else { 0 };
-            strength += if self.is_agogic(extent.first) { 15 } else { 0 };
-            strength += if stroke.offset.is_zero() && self.has_rehearsal(stroke.bar) { 20 } else { 0 };
-            stroke.emphasis.metric = metric;
-            stroke.emphasis.strength = strength.min(STRONGEST);
-            stroke.emphasis.accent = accent;
-            level_before = Some(stroke.level_end.0);
+    /// The emphasis of a stroke that begins with event `first`; `level_before` is the loudness reached
+    /// at the end of the stroke before.
+    pub(crate) fn of(&self, first: usize, stroke: &Stroke, level_before: Option<Loudness>) -> Emphasis {
+        let event = &self.events[first];
+        let grid = self.grid(stroke.bar);
+        let missing = missing_at_left(&self.score.bars, stroke.bar as usize, grid.bar_length);
+        let position = stroke.offset + missing;
+        let (metric, base) = grid.at(position);
+        let mut strength = base;
+        // A note held over a stronger beat takes the weight from that beat, but is itself off it.
+        let until = position + event.length();
+        if grid.strongest_between(position, until) > base {
+            strength = strength.saturating_sub(DIVISION);
         }
+        if missing.is_positive() {
+            strength /= 2;
+        }
+        let accent = self.accent(event);
+        let rise = level_before.is_some_and(|before| stroke.level_start.0 - before.0 >= 200);
+        strength += accent / 2;
+        strength += if rise { 20 } else { 0 };
+        strength += if self.is_agogic(first) { 15 } else { 0 };
+        strength += if stroke.offset.is_zero() && self.has_rehearsal(stroke.bar) { 20 } else { 0 };
+        Emphasis { metric, strength: strength.min(STRONGEST), accent }
     }
 
     fn grid(&self, bar: u32) -> &MetricGrid {

@@ -4,6 +4,7 @@
 //! [`Plan`] (direction, place and link of every stroke, with the cost that says why). Pure: no files,
 //! no clock, no printing; costs are integers, so that ties are ties on every machine.
 
+pub mod audit;
 pub mod cost;
 pub mod emphasis;
 pub mod lines;
@@ -18,7 +19,7 @@ pub mod timing;
 pub mod together;
 
 pub use cost::{Cost, Term};
-pub use lines::{LineOptions, Reading, all_lines, lines};
+pub use lines::{LineOptions, LineSource, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use profile::{Profile, Setting};
 pub use stroke::*;

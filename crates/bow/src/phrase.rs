@@ -3,48 +3,72 @@
 use arcata_score::{Articulation, BarlineStyle, Fermata, Length, Score};
 
 use crate::lines::{Event, Extent};
-use crate::{PhrasePlace, Stroke, StrokeKind};
+use crate::{Stroke, StrokeKind};
 
 /// What is certainly a joint.
 const FULL: u16 = 100;
 /// From here on a joint begins a new count of bars.
-const CLEAR: u16 = 50;
+pub(crate) const CLEAR: u16 = 50;
 
-/// Fills in the joints before and after every stroke.
+/// The joints of a line.
 ///
 /// Reasons at one place do not add up beyond the strongest, but a weak one may add to another: rests by
 /// their length, breath marks, fermatas, double bars and repeat signs, the long last note of a slur,
 /// bars that open as the phrase opened, and, as the weakest, every second bar of a phrase.
-pub(crate) fn fill(score: &Score, events: &[Event], extents: &[Extent], strokes: &mut [Stroke]) {
-    let openings = Openings::new(events, score.bars.len());
-    let mut phrase_bar = strokes.first().map_or(0, |stroke| stroke.bar);
-    let mut before = FULL;
-    for index in 0..strokes.len() {
-        let joint_after = match extents.get(index + 1) {
-            None => FULL,
-            Some(next) => {
-                let bars = (phrase_bar, events[next.first].bar);
-                let next_stroke = &strokes[index + 1];
-                let mut joint = certain(score, &strokes[index], next_stroke, &events[extents[index].end - 1]);
-                if next_stroke.offset.is_zero() && bars.1 > bars.0 {
-                    joint += regular(&openings, bars);
-                }
-                joint += after_long_note(&strokes[index], events, extents[index], *next);
-                joint.min(FULL)
+pub(crate) struct Phrases<'a> {
+    score: &'a Score,
+    events: &'a [Event],
+    openings: Openings,
+    /// For each event the bar from which its phrase counts, by the strokes as printed.
+    counted_from: Vec<u32>,
+}
+
+impl<'a> Phrases<'a> {
+    pub(crate) fn new(score: &'a Score, events: &'a [Event]) -> Self {
+        let openings = Openings::new(events, score.bars.len());
+        Self { score, events, openings, counted_from: vec![0; events.len()] }
+    }
+
+    /// Counts the phrases of the printed strokes and fills in their joints. Strokes that are only tried
+    /// keep this count: where phrases begin lies in the music.
+    pub(crate) fn count(&mut self, extents: &[Extent], strokes: &mut [Stroke]) {
+        let mut from = strokes.first().map_or(0, |stroke| stroke.bar);
+        for (index, (extent, stroke)) in extents.iter().zip(strokes.iter_mut()).enumerate() {
+            let next = extents.get(index + 1).map(|next| next.first);
+            self.counted_from[extent.first..next.unwrap_or(self.events.len())].fill(from);
+            stroke.phrase.joint_after = self.joint_after(stroke, *extent, next);
+            if let Some(next) = next.filter(|_| stroke.phrase.joint_after >= CLEAR) {
+                from = self.events[next].bar;
             }
-        };
-        strokes[index].phrase = PhrasePlace { joint_before: before, joint_after };
-        if joint_after >= CLEAR
-            && let Some(next) = strokes.get(index + 1)
-        {
-            phrase_bar = next.bar;
         }
-        before = joint_after;
+        Self::chain(strokes);
+    }
+
+    /// Gives every stroke the joint after the stroke before it.
+    pub(crate) fn chain(strokes: &mut [Stroke]) {
+        let mut before = FULL;
+        for stroke in strokes {
+            stroke.phrase.joint_before = before;
+            before = stroke.phrase.joint_after;
+        }
+    }
+
+    /// The joint after a stroke, before the one that begins with the event `next`.
+    pub(crate) fn joint_after(&self, stroke: &Stroke, extent: Extent, next: Option<usize>) -> u16 {
+        let Some(next) = next.map(|next| &self.events[next]) else { return FULL };
+        let last = &self.events[extent.end - 1];
+        let mut joint = certain(self.score, stroke, next, last);
+        let from = self.counted_from[extent.end - 1];
+        if self.score.offset_in_bar(next.onset, next.bar).is_zero() && next.bar > from {
+            joint += regular(&self.openings, (from, next.bar));
+        }
+        joint += after_long_note(stroke, last, next);
+        joint.min(FULL)
     }
 }
 
 /// The strongest written joint between two strokes.
-fn certain(score: &Score, stroke: &Stroke, next: &Stroke, last: &Event) -> u16 {
+fn certain(score: &Score, stroke: &Stroke, next: &Event, last: &Event) -> u16 {
     let rest = next.onset - last.end;
     let by_rest = if rest >= Length::WHOLE || stroke.silence_after.micros >= 1_500_000 {
         FULL
@@ -68,7 +92,7 @@ fn certain(score: &Score, stroke: &Stroke, next: &Stroke, last: &Event) -> u16 {
 }
 
 /// Double bars and repeat signs that lie between the beginnings of two strokes.
-fn by_barline(score: &Score, stroke: &Stroke, next: &Stroke) -> u16 {
+fn by_barline(score: &Score, stroke: &Stroke, next: &Event) -> u16 {
     (stroke.bar..next.bar)
         .filter_map(|bar| {
             let (left_of, right_of) = (score.bars.get(bar as usize)?, score.bars.get(bar as usize + 1)?);
@@ -94,8 +118,8 @@ fn regular(openings: &Openings, (phrase_bar, bar): (u32, u32)) -> u16 {
 }
 
 /// A slur's long last note, before something shorter, closes a thought.
-fn after_long_note(stroke: &Stroke, events: &[Event], extent: Extent, next: Extent) -> u16 {
-    let (last, following) = (events[extent.end - 1].length(), events[next.first].length());
+fn after_long_note(stroke: &Stroke, last: &Event, next: &Event) -> u16 {
+    let (last, following) = (last.length(), next.length());
     let long = last >= Length::QUARTER && last >= following * 2;
     match stroke.kind {
         _ if !long => 0,

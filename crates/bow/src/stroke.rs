@@ -21,7 +21,7 @@ pub struct Line {
     pub force: Force,
     /// The strokes in order of time.
     pub strokes: Vec<Stroke>,
-    /// Repeated stretches of strokes, in order, not overlapping.
+    /// Repeated stretches of strokes, inner ones before those around them.
     pub repeats: Vec<RepeatedStretch>,
     /// Whether any tempo was written before the first stroke; if not, seconds rest on an assumption.
     pub tempo_written: Written,
@@ -45,7 +45,12 @@ pub enum Written {
     Assumed,
 }
 
-/// A stretch of strokes played several times from one printing.
+/// A stretch of strokes played several times from one printing: between repeat signs, with or without
+/// endings, or sent back to by da capo or dal segno.
+///
+/// Every pass plays the body, `first..body_end`; then a pass plays one of the endings that lead back,
+/// which are printed one after another from `body_end` on, or turns where the body ends when there is
+/// none. The last pass goes on behind them all. Stretches of a line may lie inside one another.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct RepeatedStretch {
     /// First stroke.
@@ -59,15 +64,71 @@ pub struct RepeatedStretch {
     pub silence_at_turn: Seconds,
     /// Silence between `body_end` and the stroke at `first_ending_end`, seconds.
     pub silence_at_skip: Seconds,
+    /// Further endings that lead back, printed one after another from `first_ending_end` on.
+    pub later_endings: Vec<LaterEnding>,
+    /// What sends the player back.
+    pub road: Road,
+    /// How the line goes on behind the stretch.
+    pub onward: Onward,
+}
+
+/// A second or later ending that leads back to the beginning.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LaterEnding {
+    /// How many strokes it has.
+    pub strokes: usize,
+    /// Silence between its end and the beginning of the stretch, seconds.
+    pub silence_at_turn: Seconds,
+    /// Silence between the body's end and the stroke behind this ending, seconds.
+    pub silence_at_skip: Seconds,
+}
+
+/// What sends the player back.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Road {
+    /// A repeat sign.
+    RepeatSign,
+    /// Dal segno.
+    DalSegno,
+    /// Da capo.
+    DaCapo,
+}
+
+/// How a line goes on behind a stretch.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Onward {
+    /// From the end of the body, over the endings that lead back.
+    GoesOn,
+    /// The piece ends with the last pass (al fine): what is printed behind begins anew.
+    Anew,
 }
 
 impl RepeatedStretch {
+    /// A stretch without endings between repeat signs.
+    #[must_use]
+    pub fn between(first: usize, end: usize, silence_at_turn: Seconds) -> Self {
+        Self {
+            first,
+            body_end: end,
+            first_ending_end: end,
+            silence_at_turn,
+            silence_at_skip: Seconds::default(),
+            later_endings: Vec::new(),
+            road: Road::RepeatSign,
+            onward: Onward::GoesOn,
+        }
+    }
+
+    /// One past the last stroke of the last ending that leads back.
+    #[must_use]
+    pub fn end(&self) -> usize {
+        self.first_ending_end + self.later_endings.iter().map(|ending| ending.strokes).sum::<usize>()
+    }
+
     /// Whether its bounds make sense in a line of this many strokes.
     #[must_use]
     pub fn is_sound(&self, strokes: usize) -> bool {
-        self.first < self.body_end
-            && self.body_end <= self.first_ending_end
-            && self.first_ending_end <= strokes
+        self.first < self.body_end && self.body_end <= self.first_ending_end && self.end() <= strokes
     }
 }
 

@@ -6,16 +6,17 @@ use std::process::Command;
 use std::time::{Duration, Instant};
 
 use arcata_bow::plan::{Anchor, alternatives};
-use arcata_bow::{Line, Plan, PlanSettings, Profile, Stroke, plan};
+use arcata_bow::together::{agreements, plan_together};
+use arcata_bow::{Line, Onward, Plan, PlanSettings, Profile, RepeatedStretch, Road, Stroke, plan};
 use arcata_review::{Piece, ReviewSettings, review};
-use arcata_score::BowDirection;
+use arcata_score::{BowDirection, Score};
 use arcata_xml::{Document, Limits};
 use quick_xml::events::Event;
 use rayon::ThreadPoolBuilder;
 
 use crate::outcome::Result;
 use crate::setting::{Setting, read};
-use crate::{reader, scores};
+use crate::{bench_repairs, reader, scores};
 
 /// Each time is the best of so many runs.
 const RUNS: u32 = 5;
@@ -30,6 +31,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
     };
     let pool = ThreadPoolBuilder::new().num_threads(1).build().map_err(|problem| problem.to_string())?;
     let lines = pool.install(|| file(&path))?;
+    pool.install(|| bench_repairs::run(&path))?;
     memory(&path)?;
     match setting.script("parse_time.py", &[&path]) {
         Ok(said) => println!("music21, the same file: {}", said.trim()),
@@ -107,6 +109,7 @@ fn file(path: &Path) -> Result<Vec<Line>> {
         let ratio = time.as_secs_f64() / bare.as_secs_f64();
         println!("{name:20} {:9.1} ms {ratio:8.2} times the tokens   {wanted}", time.as_secs_f64() * 1e3);
     }
+    alike(&bytes)?;
     Ok(lines)
 }
 
@@ -129,12 +132,47 @@ fn whole_review(bytes: Vec<u8>) -> Result<(Vec<Line>, usize)> {
     let file = arcata_xml::open_score(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
     let score = arcata_score::read(file.document());
     let lines = scores::lines(&score, &profile);
-    let plans: Vec<Plan> =
-        lines.iter().map(|line| plan(line, &profile.plan_settings(line.instrument))).collect();
+    let plans = bowed_alike(&score, &lines, &profile);
     let document = Some(file.document());
     let piece = Piece { document, score: &score, lines: &lines, plans: &plans, profile: &profile };
     let findings = review(&piece, &ReviewSettings::default()).len();
     Ok((lines, findings))
+}
+
+/// The plans of all lines, those of one rhythm and figures that come back bowed alike.
+fn bowed_alike(score: &Score, lines: &[Line], profile: &Profile) -> Vec<Plan> {
+    let settings: Vec<PlanSettings> =
+        lines.iter().map(|line| profile.plan_settings(line.instrument)).collect();
+    let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
+    plan_together(lines, &settings, &agreements(score, lines, &weights)).plans
+}
+
+/// What bowing alike takes, beside planning each line for itself.
+fn alike(bytes: &[u8]) -> Result<()> {
+    let profile = Profile::default();
+    let file =
+        arcata_xml::open_score(bytes.to_vec(), &Limits::default()).map_err(|problem| problem.to_string())?;
+    let score = arcata_score::read(file.document());
+    let lines = scores::lines(&score, &profile);
+    let strokes: usize = lines.iter().map(|line| line.strokes.len()).sum();
+    let apart = best_of(|| {
+        let start = Instant::now();
+        let plans: Vec<Plan> =
+            lines.iter().map(|line| plan(line, &profile.plan_settings(line.instrument))).collect();
+        Ok(taken(start, &plans))
+    })?;
+    let together = best_of(|| {
+        let start = Instant::now();
+        Ok(taken(start, &bowed_alike(&score, &lines, &profile)))
+    })?;
+    println!(
+        "{} lines, {strokes} strokes: apart {:.1} ms, alike {:.1} ms, {:.1} times (at most 3000 ms a quartet)",
+        lines.len(),
+        apart.as_secs_f64() * 1e3,
+        together.as_secs_f64() * 1e3,
+        together.as_secs_f64() / apart.as_secs_f64()
+    );
+    Ok(())
 }
 
 fn memory(path: &Path) -> Result<()> {
@@ -172,6 +210,7 @@ fn planner(lines: &[Line]) -> Result<()> {
             time.as_secs_f64() * 1e3
         );
     }
+    with_repeats(longest, &settings);
     one_change(longest, &settings);
     Ok(())
 }
@@ -180,6 +219,34 @@ fn planner(lines: &[Line]) -> Result<()> {
 fn repeated(line: &Line, count: usize) -> Line {
     let strokes: Vec<Stroke> = line.strokes.iter().cycle().take(count).cloned().collect();
     Line { strokes, repeats: Vec::new(), ..line.clone() }
+}
+
+/// What repeats cost: a line of 4,096 strokes plain, with every 64 of them repeated, with all of it once
+/// more da capo, and with both.
+fn with_repeats(line: &Line, settings: &PlanSettings) {
+    const COUNT: usize = 4096;
+    const STRETCH: usize = 64;
+    let plain = repeated(line, COUNT);
+    let end = |at: usize| plain.strokes[at].lendable;
+    let stretches: Vec<RepeatedStretch> = (STRETCH..=COUNT)
+        .step_by(STRETCH)
+        .map(|stop| RepeatedStretch::between(stop - STRETCH, stop, end(stop - 1)))
+        .collect();
+    let da_capo = RepeatedStretch {
+        road: Road::DaCapo,
+        onward: Onward::Anew,
+        ..RepeatedStretch::between(0, COUNT, end(COUNT - 1))
+    };
+    let both = stretches.iter().cloned().chain([da_capo.clone()]).collect();
+    let cases =
+        [("no repeats", Vec::new()), ("64 repeats", stretches), ("da capo", vec![da_capo]), ("both", both)];
+    for (name, repeats) in cases {
+        let line = Line { repeats, ..plain.clone() };
+        let start = Instant::now();
+        let planned = plan(&line, settings);
+        let time = taken(start, &planned);
+        println!("planner, {COUNT} strokes, {name:12} {:9.1} ms", time.as_secs_f64() * 1e3);
+    }
 }
 
 fn one_change(line: &Line, settings: &PlanSettings) {

@@ -35,6 +35,7 @@ fn pages() -> Result<BTreeMap<String, String>> {
     let schemas = [
         ("review", arcata_report::review_schema()),
         ("plan", arcata_report::plan_schema()),
+        ("marks", arcata_report::marks_schema()),
         ("library", arcata_report::library_schema()),
         ("layer", arcata_layer::schema()),
     ];

@@ -8,8 +8,10 @@
 )]
 
 mod bench;
+mod bench_repairs;
 mod docs;
 mod examples;
+mod hidden_marks;
 mod laws;
 mod layers;
 mod outcome;
@@ -58,6 +60,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "outside" => outside(&setting, rest, outcome),
         "docs" => docs::run(&setting, rest, outcome),
         "bench" => bench::run(&setting, rest),
+        "hidden-marks" => hidden_marks::run(rest),
         "tune" => ryan::tune(&setting, rest),
         other => Err(format!("there is no command \"{other}\"")),
     }

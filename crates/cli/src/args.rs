@@ -31,9 +31,12 @@ pub(crate) enum Command {
     /// Keep bowings apart from the score: lift, apply, wipe, compare, merge, spread, carry, check
     #[command(after_help = "Exit codes: 0 everything done, 1 done but for what is listed, 2 could not run.")]
     Layer(LayerArguments),
+    /// Say what every printed bow mark is for: needed, an effect, obvious, contradictory; write the score
+    /// without the surplus ones
+    Marks(MarksArguments),
 }
 
-/// What both commands ask.
+/// What all commands ask.
 #[derive(Debug, Args)]
 pub(crate) struct Shared {
     /// MusicXML files (.musicxml, .xml, .mxl), or folders of them
@@ -52,9 +55,21 @@ pub(crate) struct Shared {
     /// proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
     pub(crate) tempo: Option<u32>,
+    /// Plan each part for itself. Otherwise parts that play one rhythm, figures that come back and entries
+    /// that imitate are bowed alike, unless going their own way saves more
+    #[arg(long)]
+    pub(crate) apart: bool,
     /// Text for people, json or csv for programs
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(crate) format: Format,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Table {
+    /// Every stroke of the parts
+    Strokes,
+    /// Who begins a stroke on the downbeat of each bar
+    Downbeats,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -102,13 +117,27 @@ pub(crate) enum Weight {
 pub(crate) struct PlanArguments {
     #[command(flatten)]
     pub(crate) shared: Shared,
-    /// Also show this many other ways to bow the bars of --bars
-    #[arg(long, value_name = "COUNT", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=20), requires = "bars")]
+    /// Also show this many other ways to bow the bars of --bars, each with a drawing of the bow; with
+    /// --end, how many ways to show
+    #[arg(long, value_name = "COUNT", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=20))]
     pub(crate) alternatives: u8,
+    /// Fix the stroke at a bar and beat: "60/1 down", "Viola 12/2.5 up", "30/1 down retake"; may be given
+    /// several times. Says what it costs, and which anchors do not go together
+    #[arg(long, value_name = "ANCHOR")]
+    pub(crate) anchor: Vec<String>,
+    /// Ways to end a bar on a certain bow, the cheapest first: "8 down"
+    #[arg(long, value_name = "BAR BOW")]
+    pub(crate) end: Option<String>,
+    /// What could be changed in the slurs, and what up to this many changes buy
+    #[arg(long, value_name = "CHANGES", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=8))]
+    pub(crate) repairs: u8,
     /// Write the score itself to --out, with the plan's down- and up-bows added: on every stroke, or
     /// only where players bowing as it comes would go wrong
     #[arg(long, value_enum, requires = "out")]
     pub(crate) marks: Option<Marks>,
+    /// What text and csv show; json holds both
+    #[arg(long, value_enum, default_value_t = Table::Strokes)]
+    pub(crate) table: Table,
     /// Plan as if no bow marks were printed
     #[arg(long)]
     pub(crate) hide_printed: bool,
@@ -121,4 +150,27 @@ pub(crate) struct PlanArguments {
 pub(crate) enum Marks {
     All,
     Least,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct MarksArguments {
+    #[command(flatten)]
+    pub(crate) shared: Shared,
+    /// Write the report here instead of the terminal
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    /// Write the score itself here, without the marks of --take; every other byte as it was
+    #[arg(long, value_name = "SCORE2")]
+    pub(crate) write: Option<PathBuf>,
+    /// The marks that --write takes out
+    #[arg(long, value_enum, value_delimiter = ',', default_values_t = [Surplus::Obvious], requires = "write")]
+    pub(crate) take: Vec<Surplus>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Surplus {
+    /// Those that would come anyway
+    Obvious,
+    /// Those that contradict what they stand on; where both bows stand on one stroke you must choose
+    Contradictory,
 }

@@ -22,6 +22,9 @@ pub(crate) enum Failure {
     Layer { path: PathBuf, why: String },
     Locked { path: PathBuf },
     Changed { path: PathBuf },
+    TwoInOne { path: PathBuf },
+    Anchor { text: String, why: String },
+    Ending { text: String, why: String },
 }
 
 impl fmt::Display for Failure {
@@ -52,6 +55,17 @@ impl fmt::Display for Failure {
                     "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
                 )
             }
+            Self::Anchor { text, why } => write!(
+                f,
+                "--anchor \"{text}\": {why}. Write the part if there are several, bar/beat, and down, up, \
+                 hook or retake, such as \"60/1 down\" or \"Viola 12/2.5 up\"."
+            ),
+            Self::Ending { text, why } => {
+                write!(
+                    f,
+                    "--end \"{text}\": {why}. Write a printed bar number and down or up, such as \"8 down\"."
+                )
+            }
             Self::Part { asked, known } => {
                 write!(f, "No part is called \"{asked}\". The score's bowed parts: {}.", known.join(", "))
             }
@@ -59,7 +73,7 @@ impl fmt::Display for Failure {
                 write!(f, "No rule is called \"{asked}\". The rules: {}.", known.join(", "))
             }
             Self::OneScore { count } => {
-                write!(f, "--marks writes one score, but {count} were named. Name one score at a time.")
+                write!(f, "One score can be written, but {count} were named. Name one score at a time.")
             }
             Self::SameFile { path } => write!(
                 f,
@@ -84,7 +98,12 @@ impl fmt::Display for Failure {
                 "--stands {text}: {why}. Write sections with their numbers, such as \"Vn1=7, Vn2=6, Va=5\"."
             ),
             Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
-            Self::Marks { why } => write!(f, "The marks could not be added: {why}"),
+            Self::Marks { why } => write!(f, "The marks could not be changed: {why}"),
+            Self::TwoInOne { path } => write!(
+                f,
+                "The report and the score would both go to {}. Name two files with --out and --write.",
+                path.display()
+            ),
         }
     }
 }

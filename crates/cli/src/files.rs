@@ -6,7 +6,7 @@ use std::ffi::OsStr;
 use std::io::{IsTerminal as _, Read as _, Write as _};
 use std::path::{Path, PathBuf};
 
-use arcata_report::{Colour, Page};
+use arcata_report::{Characters, Colour, Page};
 
 use crate::failure::Failure;
 
@@ -124,7 +124,8 @@ pub(crate) fn page() -> Page {
     let terminal = std::io::stdout().is_terminal();
     let plain = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
     let colour = if terminal && !plain { Colour::On } else { Colour::Off };
-    Page { width: width(terminal), colour }
+    let characters = if terminal && speaks_utf8() { Characters::Unicode } else { Characters::Ascii };
+    Page { width: width(terminal), colour, characters }
 }
 
 /// Columns to fill: what `COLUMNS` says, else the terminal's, else 80; within what is easy to read.
@@ -132,4 +133,11 @@ fn width(terminal: bool) -> usize {
     let columns = std::env::var("COLUMNS").ok().and_then(|columns| columns.parse().ok());
     let width = if terminal { columns.unwrap_or_else(textwrap::termwidth) } else { columns.unwrap_or(80) };
     width.clamp(40, 120)
+}
+
+/// Whether the terminal's language says UTF-8; the first of the three variables that is set counts.
+fn speaks_utf8() -> bool {
+    let set = |name: &&str| std::env::var(name).ok().filter(|value| !value.is_empty());
+    let language = ["LC_ALL", "LC_CTYPE", "LANG"].iter().find_map(set).unwrap_or_default().to_lowercase();
+    language.contains("utf-8") || language.contains("utf8")
 }

@@ -1,4 +1,4 @@
-//! What a score makes the players' bows do: `arcata review`, `arcata plan` and
+//! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks` and
 //! `arcata layer`.
 
 mod args;
@@ -11,9 +11,11 @@ mod layer_enter;
 mod layer_list;
 mod layer_sheet;
 mod library;
+mod marks_command;
 mod plan_command;
 mod review_command;
 mod studio;
+mod wishes;
 mod writing;
 
 use std::process::ExitCode;
@@ -28,6 +30,7 @@ fn main() -> ExitCode {
         Command::Review(review) => review_command::run(review),
         Command::Plan(plan) => plan_command::run(plan),
         Command::Layer(layer) => layer_command::run(layer),
+        Command::Marks(marks) => marks_command::run(marks),
     };
     match done {
         Ok(code) => code,

@@ -1,16 +1,22 @@
 //! `arcata plan`.
 
+use std::collections::BTreeSet;
+use std::ops::{Range, RangeInclusive};
 use std::path::Path;
 use std::process::ExitCode;
 
-use arcata_bow::Profile;
-use arcata_bow::plan::{MarkReading, alternatives, least_marks};
+use arcata_bow::plan::{
+    Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, least_marks, repairs,
+    ways_to_end,
+};
+use arcata_bow::{Line, LineSource, PlanSettings, Profile, Reading};
 use arcata_layer::{BowAddition, add_marks};
-use arcata_report::PlanView;
+use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
+use arcata_score::{BowDirection, Score};
 
-use crate::args::{Format, Marks, PlanArguments};
+use crate::args::{Format, Marks, PlanArguments, Table};
 use crate::failure::Failure;
-use crate::{bars, files, studio, writing};
+use crate::{bars, files, studio, wishes, writing};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     let profile = studio::profile(&arguments.shared.profile)?;
@@ -31,9 +37,15 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     }
     let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
     let text = match arguments.shared.format {
-        Format::Text => arcata_report::plan_text(&views, page),
         Format::Json => arcata_report::plan_json(&views),
-        Format::Csv => arcata_report::strokes_csv(&views),
+        Format::Text => match arguments.table {
+            Table::Strokes => arcata_report::plan_text(&views, page),
+            Table::Downbeats => arcata_report::downbeats_text(&views, page),
+        },
+        Format::Csv => match arguments.table {
+            Table::Strokes => arcata_report::strokes_csv(&views),
+            Table::Downbeats => arcata_report::downbeats_csv(&views),
+        },
     };
     match &arguments.out {
         Some(out) if scores.iter().any(|score| files::same(score, out)) => {
@@ -54,23 +66,103 @@ fn view(
     profile: &Profile,
     marks: MarkReading,
 ) -> Result<PlanView, Failure> {
-    let desk = studio::open(score, &arguments.shared, profile, marks)?;
+    let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
     let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone());
-    for (line, plan) in desk.lines.iter().zip(&desk.plans) {
-        let first = line.strokes.partition_point(|stroke| stroke.bar < *bars.start());
-        let last = line.strokes.partition_point(|stroke| stroke.bar <= *bars.end());
-        let others = if arguments.alternatives > 0 && first < last {
-            let count = usize::from(arguments.alternatives) + 1;
-            let mut found = alternatives(line, &studio::settings(line, profile, marks), first..last, count);
-            found.drain(..1.min(found.len()));
-            found
-        } else {
-            Vec::new()
-        };
-        view.add(&desk.score, line, plan, &bars, &others);
+    let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, text)).transpose()?;
+    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    // What anchors cost is told of their own line, with the others as they bow without them.
+    let priced = |index: usize| {
+        let anchors = anchors[index].clone();
+        let settings = PlanSettings { anchors, ..desk.settings[index].clone() };
+        (!settings.anchors.is_empty()).then(|| anchored(&desk.lines[index], &settings))
+    };
+    let prices: Vec<Option<Anchored>> = (0..desk.lines.len()).map(priced).collect();
+    if prices.iter().any(Option::is_some) {
+        desk.fix(&anchors);
     }
+    let options = studio::line_options(&arguments.shared);
+    let reading = Reading::new(&desk.score, profile, &options);
+    let asks_sources = arguments.repairs > 0 || ending.is_some();
+    let parts: BTreeSet<usize> = desk.lines.iter().filter(|_| asks_sources).map(|line| line.part).collect();
+    // In the order of the lines on the desk, which come from the same parts.
+    let sources: Vec<LineSource<'_>> = parts.into_iter().flat_map(|part| reading.sources(part)).collect();
+    for index in desk.shown.clone() {
+        let (line, plan) = (&desk.lines[index], &desk.plans[index]);
+        let settings = &desk.settings[index];
+        let question = Question { arguments, score: &desk.score, bars: &bars, line, settings };
+        view.add(&desk.score, line, plan, &bars, &question.alternatives(), settings.reach);
+        let Some(shown) = view.lines.last_mut() else { continue };
+        shown.anchors =
+            prices[index].as_ref().map(|found| AnchorsView::new(&desk.score, line, &anchors[index], found));
+        if let Some(source) = sources.get(index) {
+            shown.ending = ending.and_then(|ending| question.ending(source, ending));
+            shown.repairs = question.repairs(source);
+        }
+    }
+    view.downbeats = DownbeatsView::new(&desk.score, &desk.lines, &desk.plans, &bars);
+    view.together = desk.agreed.as_ref().map(|agreed| {
+        let agreed = (&agreed.together, agreed.agreements.as_slice());
+        TogetherView::new(&desk.score, &desk.lines, agreed, &bars, &desk.shown)
+    });
     Ok(view)
+}
+
+/// What is asked about one line besides its plan.
+struct Question<'a> {
+    arguments: &'a PlanArguments,
+    score: &'a Score,
+    bars: &'a RangeInclusive<u32>,
+    line: &'a Line,
+    settings: &'a PlanSettings,
+}
+
+/// How many bars before its end a passage is looked at for ways to end it, unless --bars says.
+const BARS_BEFORE: u32 = 7;
+/// How many ways are shown unless --alternatives says.
+const WAYS: usize = 5;
+
+impl Question<'_> {
+    fn strokes(&self, bars: &RangeInclusive<u32>) -> Range<usize> {
+        let before = |bar: u32| self.line.strokes.partition_point(|stroke| stroke.bar < bar);
+        before(*bars.start())..before(bars.end().saturating_add(1))
+    }
+
+    fn alternatives(&self) -> Vec<Alternative> {
+        let window = self.strokes(self.bars);
+        let count = usize::from(self.arguments.alternatives);
+        // With --end the number is of the ways to end.
+        if count == 0 || self.arguments.end.is_some() || window.is_empty() {
+            return Vec::new();
+        }
+        alternatives(self.line, self.settings, window, count + 1)
+    }
+
+    fn ending(&self, source: &LineSource<'_>, asked: (u32, BowDirection)) -> Option<EndingView> {
+        let (bar, direction) = asked;
+        let ending = wishes::ending_of(self.score, self.line, asked)?;
+        let first = match self.arguments.shared.bars {
+            Some(_) => (*self.bars.start()).min(bar),
+            None => bar.saturating_sub(BARS_BEFORE),
+        };
+        let count = match usize::from(self.arguments.alternatives) {
+            0 => WAYS,
+            count => count,
+        };
+        let window = self.strokes(&(first..=bar));
+        let found = ways_to_end(source, self.settings, ending, &window, count);
+        Some(EndingView::new(self.score, self.line, (first, bar), direction, &found))
+    }
+
+    fn repairs(&self, source: &LineSource<'_>) -> Option<RepairsView> {
+        let most = usize::from(self.arguments.repairs);
+        let window = self.strokes(self.bars);
+        if most == 0 || window.is_empty() {
+            return None;
+        }
+        let request = RepairRequest { settings: self.settings, window, most, ending: None };
+        Some(RepairsView::new(self.score, &repairs(source, &request)))
+    }
 }
 
 /// Writes the score with the plan's marks, everything else byte for byte as it was.
@@ -85,13 +177,23 @@ fn write_marked(
     if files::same(path, out) {
         return Err(Failure::SameFile { path: out.to_owned() });
     }
-    let desk = studio::open(path, &arguments.shared, profile, marks)?;
+    let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    if anchors.iter().any(|anchors| !anchors.is_empty()) {
+        desk.fix(&anchors);
+    }
     let mut additions = Vec::new();
-    for (line, plan) in desk.lines.iter().zip(&desk.plans) {
+    for (line, plan) in desk.shown() {
         let chosen: Vec<usize> = match kind {
             Marks::All => (0..plan.strokes.len()).collect(),
-            Marks::Least => least_marks(line, plan),
+            Marks::Least => {
+                let reach = studio::settings(line, profile, marks).reach;
+                let mut strokes: Vec<usize> =
+                    least_marks(line, plan, reach).iter().map(|mark| mark.stroke).collect();
+                strokes.dedup();
+                strokes
+            }
         };
         for index in chosen {
             let stroke = &line.strokes[index];

@@ -147,7 +147,8 @@ fn review_one(
     }
     let file = path.display().to_string();
     let row = row(&file, &desk, &findings);
-    let view = FileView::reviewed(&file, &desk.score, &desk.lines, desk.assumptions, &findings);
+    let lines: Vec<_> = desk.shown().map(|(line, _)| line.clone()).collect();
+    let view = FileView::reviewed(&file, &desk.score, &lines, desk.assumptions, &findings);
     Ok(Reviewed { view, row })
 }
 
@@ -156,7 +157,7 @@ fn row(file: &str, desk: &studio::Desk, findings: &[Finding]) -> SummaryRow {
         title: desk.score.title.clone(),
         bars: desk.score.bars.len(),
         bowed_parts: desk.score.parts.iter().filter(|part| part.instrument.is_bowed()).count(),
-        strokes: desk.lines.iter().map(|line| line.strokes.len()).sum(),
+        strokes: desk.shown().map(|(line, _)| line.strokes.len()).sum(),
         findings: summary::count(findings),
         problems: desk.score.problems.len(),
     };

@@ -2,9 +2,10 @@
 
 use std::path::Path;
 
-use arcata_bow::plan::MarkReading;
+use arcata_bow::plan::{Anchor, MarkReading};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
+use arcata_bow::together::{Agreement, Together, agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
 use arcata_score::{Length, Score};
 use arcata_xml::{Limits, ScoreFile};
@@ -19,9 +20,61 @@ use crate::files;
 pub(crate) struct Desk {
     pub(crate) file: ScoreFile,
     pub(crate) score: Score,
+    /// The lines of all bowed parts.
     pub(crate) lines: Vec<Line>,
     pub(crate) plans: Vec<Plan>,
+    /// What each plan was made with; leanings towards the other lines are in it.
+    pub(crate) settings: Vec<PlanSettings>,
+    /// How the lines were planned as one; none where each was planned for itself.
+    pub(crate) agreed: Option<Agreed>,
+    /// Indices of the lines of the parts asked for.
+    pub(crate) shown: Vec<usize>,
     pub(crate) assumptions: Vec<String>,
+}
+
+/// Lines that were planned as one.
+pub(crate) struct Agreed {
+    pub(crate) together: Together,
+    pub(crate) agreements: Vec<Agreement>,
+}
+
+impl Desk {
+    /// The lines asked for, with their plans.
+    pub(crate) fn shown(&self) -> impl Iterator<Item = (&Line, &Plan)> {
+        self.shown.iter().map(|index| (&self.lines[*index], &self.plans[*index]))
+    }
+
+    /// Plans all lines anew with fixed strokes, so that those who bow alike follow.
+    pub(crate) fn fix(&mut self, anchors: &[Vec<Anchor>]) {
+        let with = |(settings, anchors): (&PlanSettings, &Vec<Anchor>)| PlanSettings {
+            anchors: anchors.clone(),
+            leanings: Vec::new(),
+            ..settings.clone()
+        };
+        let settings: Vec<PlanSettings> = self.settings.iter().zip(anchors).map(with).collect();
+        let agreements = self.agreed.take().map(|agreed| agreed.agreements);
+        let planned = planned(&self.lines, settings, agreements);
+        (self.plans, self.settings, self.agreed) = (planned.plans, planned.settings, planned.agreed);
+    }
+}
+
+struct Planned {
+    plans: Vec<Plan>,
+    settings: Vec<PlanSettings>,
+    agreed: Option<Agreed>,
+}
+
+fn planned(lines: &[Line], settings: Vec<PlanSettings>, agreements: Option<Vec<Agreement>>) -> Planned {
+    let Some(agreements) = agreements else {
+        let plans = lines.par_iter().zip(&settings).map(|(line, settings)| plan(line, settings)).collect();
+        return Planned { plans, settings, agreed: None };
+    };
+    let together = plan_together(lines, &settings, &agreements);
+    Planned {
+        plans: together.plans.clone(),
+        settings: together.settings.clone(),
+        agreed: Some(Agreed { together, agreements }),
+    }
 }
 
 /// The profile that was named: shipped, or a file.
@@ -73,15 +126,27 @@ pub(crate) fn open(
 ) -> Result<Desk, Failure> {
     let Opened { file, score } = open_score(path)?;
     let chosen = bars::parts(&score, &shared.part)?;
+    let options = line_options(shared);
+    let reading = Reading::new(&score, profile, &options);
+    let bowed = bars::parts(&score, &[])?;
+    let lines: Vec<Line> = bowed.par_iter().flat_map(|part| reading.lines(*part)).collect();
+    let settings: Vec<PlanSettings> = lines.iter().map(|line| settings(line, profile, marks)).collect();
+    let agreements = (!shared.apart).then(|| {
+        let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
+        agreements(&score, &lines, &weights)
+    });
+    let Planned { plans, settings, agreed } = planned(&lines, settings, agreements);
+    let assumptions = assumptions(&lines, reading.tempo.assumed(), shared);
+    let shown = (0..lines.len()).filter(|index| chosen.contains(&lines[*index].part)).collect();
+    Ok(Desk { file, score, lines, plans, settings, agreed, shown, assumptions })
+}
+
+/// How lines are read.
+pub(crate) fn line_options(shared: &Shared) -> LineOptions {
     let tempo = shared
         .tempo
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
-    let options = LineOptions { tempo, ..LineOptions::default() };
-    let reading = Reading::new(&score, profile, &options);
-    let lines: Vec<Line> = chosen.par_iter().flat_map(|part| reading.lines(*part)).collect();
-    let plans = lines.par_iter().map(|line| plan(line, &settings(line, profile, marks))).collect();
-    let assumptions = assumptions(&lines, reading.tempo.assumed(), shared);
-    Ok(Desk { file, score, lines, plans, assumptions })
+    LineOptions { tempo, ..LineOptions::default() }
 }
 
 fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {

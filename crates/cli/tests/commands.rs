@@ -188,3 +188,64 @@ fn a_layer_for_another_score_and_a_score_as_its_own_target_are_refused() {
         .assert()
         .code(2);
 }
+
+fn planned(score: &str, arguments: &[&str]) -> (Option<i32>, String, String) {
+    let done = arcata().arg("plan").arg(demo(score)).args(arguments).output().expect("runs");
+    let text = |bytes: Vec<u8>| String::from_utf8(bytes).expect("UTF-8");
+    // Messages are filled to the width of the terminal.
+    let problem = text(done.stderr).split_whitespace().collect::<Vec<_>>().join(" ");
+    (done.status.code(), text(done.stdout), problem)
+}
+
+#[test]
+fn anchors_hold_and_what_does_not_go_together_is_told() {
+    let first_violin = ["--part", "Violin I", "--bars", "13-16"];
+    let anchors = ["--anchor", "14/1 down", "--anchor", "Violin I 14/4 down"];
+    let (code, text, _) = planned("ferry-bell-quartet.musicxml", &[first_violin, anchors].concat());
+    assert_eq!(code, Some(0));
+    assert!(text.contains("! Bar 14, beat 1 down and bar 14, beat 4 down do not go together"), "{text}");
+    assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
+}
+
+#[test]
+fn an_anchor_that_no_stroke_begins_at_is_told_with_those_that_do() {
+    let said = |arguments: &[&str]| planned("ferry-bell-quartet.musicxml", arguments);
+    let (code, _, problem) = said(&["--part", "Violin I", "--anchor", "14/2 down"]);
+    assert_eq!(code, Some(2));
+    assert!(problem.contains("no stroke begins at bar 14, beat 2; strokes begin there at beat"), "{problem}");
+    let (code, _, problem) = said(&["--anchor", "14/1 down"]);
+    assert_eq!(code, Some(2));
+    assert!(problem.contains("several parts are shown; name one"), "{problem}");
+    let (code, _, problem) = said(&["--end", "99 down"]);
+    assert_eq!(code, Some(2));
+    assert!(problem.contains("the score has no bar 99"), "{problem}");
+}
+
+#[test]
+fn ways_and_repairs_are_plain_ascii_outside_a_terminal_and_json_holds_the_same() {
+    let asked = ["--bars", "5-8", "--alternatives", "3", "--end", "8 down", "--repairs", "2"];
+    let (code, text, _) = planned("lantern-study.musicxml", &asked);
+    assert_eq!(code, Some(0));
+    let new = text.split_once("ways to end bar 8 on a down-bow").expect("the ways").1;
+    assert!(new.is_ascii() && new.contains("repairs: ") && new.contains("frog"), "{new}");
+    assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
+    let (_, json, _) = planned("lantern-study.musicxml", &[&asked[..], &["--format", "json"]].concat());
+    for key in ["\"ending\"", "\"ways\"", "\"repairs\"", "\"strokes_after\"", "\"gains\""] {
+        assert!(json.contains(key), "{key}");
+    }
+}
+
+#[test]
+fn one_thread_and_eight_say_the_same() {
+    for score in ["ferry-bell-quartet.musicxml", "slipway-strings.musicxml"] {
+        for command in ["plan", "review", "marks"] {
+            let with = |threads: &str| {
+                let mut arcata = arcata();
+                arcata.arg(command).arg(demo(score)).args(["--format", "json"]);
+                arcata.env("RAYON_NUM_THREADS", threads).output().expect("runs").stdout
+            };
+            let one = with("1");
+            assert!(!one.is_empty() && one == with("8"), "{command} {score}");
+        }
+    }
+}

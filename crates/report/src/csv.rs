@@ -1,6 +1,6 @@
 //! Tables for spreadsheets.
 
-use crate::{Outcome, PlanView, ReviewView, SummaryRow};
+use crate::{MarksView, Outcome, PlanView, ReviewView, SummaryRow};
 
 /// A cell that a spreadsheet would take for a formula is quoted, so that a score's title cannot act.
 fn cell(text: &str) -> String {
@@ -102,6 +102,46 @@ pub fn strokes_csv(views: &[PlanView]) -> String {
                     stroke.end.to_string(),
                     stroke.printed.unwrap_or_default().to_owned(),
                     stroke.cost.values().sum::<i64>().to_string(),
+                ]
+            })
+        })
+    });
+    table(&header, rows)
+}
+
+/// One row a line and downbeat.
+#[must_use]
+pub fn downbeats_csv(views: &[PlanView]) -> String {
+    let header = ["file", "bar", "bar ordinal", "line", "does", "unspoken"];
+    let rows = views.iter().flat_map(|view| {
+        let table = &view.downbeats;
+        table.bars.iter().flat_map(move |bar| {
+            table.lines.iter().zip(&bar.lines).map(move |(line, does)| {
+                let unspoken = if bar.unspoken { "yes" } else { "no" };
+                [&view.file, &bar.bar, &bar.bar_ordinal.to_string(), line, *does, unspoken]
+                    .map(str::to_owned)
+                    .to_vec()
+            })
+        })
+    });
+    table(&header, rows)
+}
+
+/// One row a printed mark.
+#[must_use]
+pub fn marks_csv(views: &[MarksView]) -> String {
+    let header = ["file", "part", "bar", "beat", "direction", "class", "reason"];
+    let rows = views.iter().flat_map(|view| {
+        view.parts.iter().flat_map(move |part| {
+            part.printed.iter().map(move |mark| {
+                vec![
+                    view.file.clone(),
+                    part.name.clone(),
+                    mark.bar.clone(),
+                    mark.beat.clone(),
+                    mark.direction.to_owned(),
+                    mark.class.to_owned(),
+                    mark.reason.to_owned(),
                 ]
             })
         })

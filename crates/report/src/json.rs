@@ -2,7 +2,7 @@
 
 use schemars::{Schema, schema_for};
 
-use crate::{LibraryView, PlanView, ReviewView};
+use crate::{LibraryView, MarksView, PlanView, ReviewView};
 
 /// The review as indented JSON with a newline at the end.
 #[must_use]
@@ -38,6 +38,18 @@ pub fn review_schema() -> Schema {
 #[must_use]
 pub fn plan_schema() -> Schema {
     schema_for!(Vec<PlanView>)
+}
+
+/// The audits as indented JSON: an array, one entry a file.
+#[must_use]
+pub fn marks_json(views: &[MarksView]) -> String {
+    pretty(&views)
+}
+
+/// The schema of [`marks_json`].
+#[must_use]
+pub fn marks_schema() -> Schema {
+    schema_for!(Vec<MarksView>)
 }
 
 /// Views hold strings, numbers and string-keyed maps only, which JSON can always carry.

@@ -3,13 +3,20 @@
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
-use arcata_bow::plan::{Alternative, DifferenceKind};
-use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Stroke, StrokeKind};
+use arcata_bow::plan::{
+    Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Turn, Weighed, second_pass,
+};
+use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind};
 use arcata_review::beats::beat_in_bar;
-use arcata_review::words;
+use arcata_review::{repair_words, words};
 use arcata_score::{BowDirection, Length, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
+
+use crate::repairs_view::RepairsView;
+use crate::term_words::gains_and_losses;
+use crate::together_view::{DownbeatsView, TogetherView};
+use crate::ways_view::{AnchorsView, EndingView};
 
 /// The plan of one score.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -27,6 +34,11 @@ pub struct PlanView {
     pub assumptions: Vec<String>,
     /// The bowing lines.
     pub lines: Vec<PlannedLineView>,
+    /// Which lines go together; absent where each line was planned for itself.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub together: Option<TogetherView>,
+    /// Who begins a stroke on which downbeat.
+    pub downbeats: DownbeatsView,
 }
 
 /// One planned line.
@@ -40,9 +52,18 @@ pub struct PlannedLineView {
     pub turns: Vec<TurnView>,
     /// What the whole line costs, thousandths of a point, term by term.
     pub cost: BTreeMap<&'static str, i64>,
-    /// Other ways to bow the bars asked for, the cheapest first.
+    /// Ways to bow the bars asked for: the best, then others, the cheapest first.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub alternatives: Vec<AlternativeView>,
+    /// What the anchors that were asked for come to.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub anchors: Option<AnchorsView>,
+    /// Ways to end a bar on the bow that was asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ending: Option<EndingView>,
+    /// What could be changed in the slurs, and what it buys.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub repairs: Option<RepairsView>,
 }
 
 /// One stroke.
@@ -61,6 +82,8 @@ pub struct StrokeView {
     pub length: String,
     /// Seconds on the string.
     pub seconds: f64,
+    /// Seconds of silence after it.
+    pub silence: f64,
     /// Attacks in the stroke.
     pub notes: u16,
     /// Kind of stroke.
@@ -80,13 +103,33 @@ pub struct StrokeView {
     pub cost: BTreeMap<&'static str, i64>,
 }
 
-/// How a repeated stretch comes back to its beginning.
+/// How a repeated stretch comes back to its beginning, or how the line goes on behind one that crosses
+/// another.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct TurnView {
-    /// Bar of the beginning, as printed.
+    /// Bar that it leads to, as printed.
     pub bar: String,
+    /// Bar of the last stroke before it.
+    pub from_bar: String,
+    /// What leads there: `repeat`, `da capo`, `dal segno`, `onward`.
+    pub road: &'static str,
     /// The link into the second pass.
     pub link: &'static str,
+    /// The bow that the second pass begins with, as the first: `down` or `up`.
+    pub begins: &'static str,
+    /// How it comes to that bow: `by itself`, `free`, `lifted` (in the rest), `retaken`, or `reversed`: there
+    /// is no time to lift, so that who goes on as it comes plays the second pass on the other bow.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub comes: Option<&'static str>,
+    /// Seconds of rest at the turn, and what the last note may lend.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub time_to_lift: Option<f64>,
+    /// Seconds that lifting the bow to the beginning takes.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub lift_takes: Option<f64>,
+    /// Whether the search chose with this price in mind: `in search`, or `afterwards` where the stretch
+    /// crosses another one.
+    pub weighed: &'static str,
     /// What it costs.
     pub cost: BTreeMap<&'static str, i64>,
 }
@@ -100,8 +143,14 @@ pub struct AlternativeView {
     pub more: i64,
     /// The difference, term by term.
     pub cost_change: BTreeMap<&'static str, i64>,
+    /// What is gained against the best, in words.
+    pub gains: Vec<String>,
+    /// What is lost, in words.
+    pub losses: Vec<String>,
     /// The directions of the bars asked for.
     pub directions: Vec<&'static str>,
+    /// The strokes of the bars asked for.
+    pub strokes: Vec<StrokeView>,
 }
 
 /// `down` or `up`.
@@ -136,7 +185,7 @@ const fn kind_name(kind: StrokeKind) -> &'static str {
     }
 }
 
-fn terms(cost: &Cost) -> BTreeMap<&'static str, i64> {
+pub(crate) fn terms(cost: &Cost) -> BTreeMap<&'static str, i64> {
     cost.parts().map(|(term, share)| (term.name(), share)).collect()
 }
 
@@ -145,10 +194,21 @@ impl PlanView {
     #[must_use]
     pub fn new(file: &str, score: &Score, assumptions: Vec<String>) -> Self {
         let (file, title) = (file.to_owned(), score.title.clone());
-        Self { format: "arcata-plan", version: 1, file, title, assumptions, lines: Vec::new() }
+        let downbeats = DownbeatsView { lines: Vec::new(), bars: Vec::new() };
+        Self {
+            format: "arcata-plan",
+            version: 1,
+            file,
+            title,
+            assumptions,
+            lines: Vec::new(),
+            together: None,
+            downbeats,
+        }
     }
 
-    /// Add a line; only strokes that begin in `bars` (indices) are shown.
+    /// Add a line; only strokes that begin in `bars` (indices) are shown. `reach` is the player's, by which
+    /// the second passes of repeats are judged.
     pub fn add(
         &mut self,
         score: &Score,
@@ -156,6 +216,7 @@ impl PlanView {
         plan: &Plan,
         bars: &RangeInclusive<u32>,
         others: &[Alternative],
+        reach: Reach,
     ) {
         let strokes = line
             .strokes
@@ -164,25 +225,28 @@ impl PlanView {
             .filter(|(stroke, _)| bars.contains(&stroke.bar))
             .map(|(stroke, planned)| StrokeView::of(score, line, stroke, planned))
             .collect();
-        let turns = line
-            .repeats
+        let turns = plan
+            .turns
             .iter()
-            .filter(|stretch| stretch.is_sound(line.strokes.len()))
-            .zip(&plan.turns)
-            .filter(|(stretch, _)| bars.contains(&line.strokes[stretch.first].bar))
-            .map(|(stretch, turn)| TurnView {
-                bar: bar_label(score, line.strokes[stretch.first].bar),
-                link: link_name(turn.link),
-                cost: terms(&turn.cost),
-            })
+            .filter(|turn| line.strokes.get(turn.to).is_some_and(|stroke| bars.contains(&stroke.bar)))
+            .map(|turn| TurnView::of(score, line, plan, turn, reach))
             .collect();
         let alternatives = others.iter().map(|other| AlternativeView::of(score, line, other, bars)).collect();
         let cost = terms(&plan.total);
-        self.lines.push(PlannedLineView { name: line.name.clone(), strokes, turns, cost, alternatives });
+        self.lines.push(PlannedLineView {
+            name: line.name.clone(),
+            strokes,
+            turns,
+            cost,
+            alternatives,
+            anchors: None,
+            ending: None,
+            repairs: None,
+        });
     }
 }
 
-fn bar_label(score: &Score, bar: u32) -> String {
+pub(crate) fn bar_label(score: &Score, bar: u32) -> String {
     score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone())
 }
 
@@ -194,7 +258,7 @@ fn beat(score: &Score, line: &Line, stroke: &Stroke) -> Length {
 }
 
 impl StrokeView {
-    fn of(score: &Score, line: &Line, stroke: &Stroke, planned: &PlannedStroke) -> Self {
+    pub(crate) fn of(score: &Score, line: &Line, stroke: &Stroke, planned: &PlannedStroke) -> Self {
         let beat = beat(score, line, stroke);
         Self {
             bar: bar_label(score, stroke.bar),
@@ -203,6 +267,7 @@ impl StrokeView {
             spoken_beat: words::beat_text(beat),
             length: stroke.length.to_string(),
             seconds: stroke.duration.to_f64(),
+            silence: stroke.silence_after.to_f64(),
             notes: stroke.note_count,
             kind: kind_name(stroke.kind),
             direction: direction_name(planned.direction),
@@ -215,22 +280,89 @@ impl StrokeView {
     }
 }
 
+impl TurnView {
+    fn of(score: &Score, line: &Line, plan: &Plan, turn: &Turn, reach: Reach) -> Self {
+        let bar = |stroke: usize| {
+            line.strokes.get(stroke).map_or_else(String::new, |stroke| bar_label(score, stroke.bar))
+        };
+        let road = line.repeats.get(turn.stretch).map_or(Road::RepeatSign, |stretch| stretch.road);
+        let pass = second_pass(line, plan, turn, reach);
+        Self {
+            bar: bar(turn.to),
+            from_bar: bar(turn.from),
+            road: match (turn.leads, road) {
+                (Leads::On, _) => "onward",
+                (Leads::Back, Road::RepeatSign) => "repeat",
+                (Leads::Back, Road::DaCapo) => "da capo",
+                (Leads::Back, Road::DalSegno) => "dal segno",
+            },
+            link: link_name(turn.link),
+            begins: plan.strokes.get(turn.to).map_or("", |first| direction_name(first.direction)),
+            comes: pass.map(|pass| match pass.comes {
+                Comes::ByItself => "by itself",
+                Comes::Free => "free",
+                Comes::Lifted => "lifted",
+                Comes::Retaken => "retaken",
+                Comes::Reversed => "reversed",
+            }),
+            time_to_lift: pass.map(|pass| pass.available.to_f64()),
+            lift_takes: pass.map(|pass| pass.needed.to_f64()),
+            weighed: match turn.weighed {
+                Weighed::InSearch => "in search",
+                Weighed::Afterwards => "afterwards",
+            },
+            cost: terms(&turn.cost),
+        }
+    }
+}
+
 impl AlternativeView {
     fn of(score: &Score, line: &Line, other: &Alternative, bars: &RangeInclusive<u32>) -> Self {
-        let directions = other
+        let strokes: Vec<StrokeView> = other
             .strokes
             .clone()
             .zip(&other.plan.strokes)
             .filter(|(index, _)| bars.contains(&line.strokes[*index].bar))
-            .map(|(_, planned)| direction_name(planned.direction))
+            .map(|(index, planned)| StrokeView::of(score, line, &line.strokes[index], planned))
             .collect();
+        let name = if other.differences.is_empty() {
+            best_name(score, line, other, bars)
+        } else {
+            alternative_name(score, line, other)
+        };
+        let (gains, losses) = gains_and_losses(&other.more);
         Self {
-            name: alternative_name(score, line, other),
+            name,
             more: other.more.total(),
             cost_change: terms(&other.more),
-            directions,
+            gains,
+            losses,
+            directions: strokes.iter().map(|stroke| stroke.direction).collect(),
+            strokes,
         }
     }
+}
+
+/// The best way, with the bow it begins on in the bars shown and what it does besides alternating.
+fn best_name(score: &Score, line: &Line, best: &Alternative, bars: &RangeInclusive<u32>) -> String {
+    let shown = best.strokes.clone().zip(&best.plan.strokes);
+    let mut shown = shown.filter(|(index, _)| bars.contains(&line.strokes[*index].bar));
+    let Some((_, first)) = shown.next() else { return "the best way".to_owned() };
+    let mut said = format!("the best way: {}", said(first.direction));
+    for (index, planned) in shown {
+        let what = match planned.link {
+            Link::Hooked => "hook",
+            Link::Retake => "retake",
+            Link::Change | Link::Reset => continue,
+        };
+        said.push_str(&format!(", {what} at {}", stroke_place(score, line, &line.strokes[index])));
+    }
+    said
+}
+
+/// Where a stroke begins: `bar 8, beat 3`.
+pub(crate) fn stroke_place(score: &Score, line: &Line, stroke: &Stroke) -> String {
+    repair_words::place(score, line.part, stroke.bar, stroke.offset)
 }
 
 /// An alternative in a player's words: what the arm does otherwise, in order.
@@ -239,29 +371,20 @@ pub fn alternative_name(score: &Score, line: &Line, other: &Alternative) -> Stri
     if other.differences.is_empty() {
         return "the best way".to_owned();
     }
-    let said: Vec<String> = other
-        .differences
-        .iter()
-        .map(|difference| {
-            let stroke = &line.strokes[difference.stroke];
-            let place = format!(
-                "bar {} beat {}",
-                bar_label(score, stroke.bar),
-                words::beat_text(beat(score, line, stroke))
-            );
-            match difference.kind {
-                DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
-                DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
-                DifferenceKind::Retake(direction) => {
-                    format!("retake the {} at {place}", words::bow(direction))
-                }
-                DifferenceKind::AsItComes(direction) => {
-                    format!("{} as it comes at {place}", words::bow(direction))
-                }
-            }
-        })
-        .collect();
+    let said: Vec<String> =
+        other.differences.iter().map(|difference| difference_words(score, line, difference)).collect();
     said.join(", ")
+}
+
+/// One thing that the arm does otherwise, in a player's words.
+pub(crate) fn difference_words(score: &Score, line: &Line, difference: &Difference) -> String {
+    let place = stroke_place(score, line, &line.strokes[difference.stroke]);
+    match difference.kind {
+        DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
+        DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
+        DifferenceKind::Retake(direction) => format!("retake the {} at {place}", words::bow(direction)),
+        DifferenceKind::AsItComes(direction) => format!("{} as it comes at {place}", words::bow(direction)),
+    }
 }
 
 const fn said(direction: BowDirection) -> &'static str {

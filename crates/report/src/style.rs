@@ -10,6 +10,16 @@ pub enum Colour {
     On,
 }
 
+/// Which characters drawings and new texts may use.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Characters {
+    /// ASCII: files, pipes, terminals that do not say that they know more.
+    #[default]
+    Ascii,
+    /// A terminal that shows UTF-8.
+    Unicode,
+}
+
 /// The page that text is set on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Page {
@@ -17,11 +27,13 @@ pub struct Page {
     pub width: usize,
     /// Colour.
     pub colour: Colour,
+    /// Characters.
+    pub characters: Characters,
 }
 
 impl Default for Page {
     fn default() -> Self {
-        Self { width: 80, colour: Colour::Off }
+        Self { width: 80, colour: Colour::Off, characters: Characters::Ascii }
     }
 }
 
@@ -49,6 +61,32 @@ impl Page {
             Ink::Cool => "36",
         };
         format!("\u{1b}[{code}m{text}\u{1b}[0m")
+    }
+
+    /// The text in the page's characters: fractions and signs written out where it has only ASCII.
+    pub(crate) fn plain(self, text: &str) -> String {
+        if self.characters == Characters::Unicode || text.is_ascii() {
+            return text.to_owned();
+        }
+        let mut out = String::new();
+        for letter in text.chars() {
+            match letter {
+                '½' => out.push_str(" 1/2"),
+                '⅓' => out.push_str(" 1/3"),
+                '⅔' => out.push_str(" 2/3"),
+                '¼' => out.push_str(" 1/4"),
+                '¾' => out.push_str(" 3/4"),
+                '⅙' => out.push_str(" 1/6"),
+                '⅚' => out.push_str(" 5/6"),
+                '⅛' => out.push_str(" 1/8"),
+                '⅜' => out.push_str(" 3/8"),
+                '⅝' => out.push_str(" 5/8"),
+                '⅞' => out.push_str(" 7/8"),
+                // Names of parts and works stay as they are.
+                other => out.push(other),
+            }
+        }
+        out
     }
 
     /// Text filled to the page's width, every line after `first` indented by `rest`.

@@ -4,10 +4,12 @@ use std::fmt::Write as _;
 
 use unicode_width::UnicodeWidthStr;
 
-use crate::plan_view::{PlannedLineView, StrokeView};
+use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
 use crate::review_view::{FileView, FindingView, PlaceView};
 use crate::style::{Ink, Page};
-use crate::{Outcome, PlanView, ReviewView, SummaryRow};
+use crate::term_words::points;
+use crate::text_together::together_text;
+use crate::{Outcome, PlanView, ReviewView, SummaryRow, text_ways};
 
 /// The review: a heading a file, then its findings in order of the score.
 #[must_use]
@@ -22,7 +24,7 @@ pub fn review_text(view: &ReviewView, page: Page) -> String {
     out
 }
 
-fn heading(out: &mut String, file: &str, title: Option<&str>, page: Page) {
+pub(crate) fn heading(out: &mut String, file: &str, title: Option<&str>, page: Page) {
     let title = title.unwrap_or(file);
     let _ = writeln!(out, "{}", page.ink(Ink::Strong, title));
     if title != file {
@@ -78,7 +80,7 @@ fn problems_text(out: &mut String, file: &FileView, page: Page) {
     }
 }
 
-fn counted(count: usize, what: &str) -> String {
+pub(crate) fn counted(count: usize, what: &str) -> String {
     if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }
 
@@ -188,6 +190,9 @@ pub fn plan_text(views: &[PlanView], page: Page) -> String {
             out.push('\n');
             line_text(&mut out, line, page);
         }
+        if let Some(together) = &view.together {
+            together_text(&mut out, together, page);
+        }
     }
     out
 }
@@ -223,20 +228,33 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
         let _ = writeln!(out, "  * printed in the score");
     }
     for turn in &line.turns {
-        let _ = writeln!(out, "  repeat from bar {}: second pass by {}", turn.bar, turn.link);
+        let _ = writeln!(out, "{}", page.fill(&turn_text(turn), "  ", "    "));
     }
-    if !line.alternatives.is_empty() {
-        let _ = writeln!(out, "\n  other ways:");
-    }
-    for (rank, other) in line.alternatives.iter().enumerate() {
-        let ways: String =
-            other.directions.iter().map(|way| if *way == "down" { 'D' } else { 'U' }).collect();
-        let head = format!("{}. {} (+{})", rank + 1, other.name, points(other.more));
-        let _ = writeln!(out, "{}", page.fill(&head, "  ", "     "));
-        let change: Vec<String> =
-            other.cost_change.iter().map(|(term, share)| format!("{term} {}", signed(*share))).collect();
-        let _ = writeln!(out, "{}", page.fill(&format!("{ways}  {}", change.join(", ")), "     ", "     "));
-    }
+    text_ways::further(out, line, page);
+}
+
+/// How a second pass begins, in a sentence.
+fn turn_text(turn: &TurnView) -> String {
+    let way = match turn.road {
+        "repeat" => format!("repeat from bar {} to {}", turn.bar, turn.from_bar),
+        road => format!("{road} from bar {} to {}", turn.from_bar, turn.bar),
+    };
+    let times = format!(
+        "{:.2} s there, {:.2} s needed",
+        turn.time_to_lift.unwrap_or_default(),
+        turn.lift_takes.unwrap_or_default()
+    );
+    let begins = turn.begins;
+    let said = match turn.comes {
+        None => format!("by {}, on the {begins}-bow", turn.link),
+        Some("by itself") => format!("second pass on the {begins}-bow again, by itself"),
+        Some("free") => format!("second pass on the {begins}-bow again: the bow is free"),
+        Some("lifted") => format!("lift in the rest for the {begins}-bow again ({times})"),
+        Some("retaken") => format!("retake for the {begins}-bow again ({times})"),
+        Some(_) => format!("no time to lift ({times}): as it comes, the second pass begins on the other bow"),
+    };
+    let afterwards = if turn.weighed == "afterwards" { "; crosses another repeat: not weighed" } else { "" };
+    format!("{way}: {said}{afterwards}")
 }
 
 fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
@@ -258,7 +276,7 @@ fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
 }
 
 /// Text padded to a number of columns.
-fn pad(text: &str, columns: usize) -> String {
+pub(crate) fn pad(text: &str, columns: usize) -> String {
     format!("{text}{}", " ".repeat(columns.saturating_sub(text.width())))
 }
 
@@ -276,16 +294,6 @@ fn bow(stroke: &StrokeView, columns: usize) -> String {
         })
         .collect();
     format!("|{drawn}|")
-}
-
-/// Thousandths of a point, in points.
-fn points(thousandths: i64) -> String {
-    format!("{}.{:02}", thousandths / 1000, thousandths.abs() % 1000 / 10)
-}
-
-fn signed(thousandths: i64) -> String {
-    let sign = if thousandths < 0 { "−" } else { "+" };
-    format!("{sign}{}", points(thousandths.abs()))
 }
 
 /// The table over several files.

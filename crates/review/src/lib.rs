@@ -11,6 +11,7 @@ pub mod mechanics;
 mod other_bow;
 mod player;
 mod register;
+pub mod repair_words;
 mod review;
 mod rule;
 pub mod rules;

@@ -1,10 +1,6 @@
 //! Questions about notes, slurs and states that several rules ask.
 
-use std::collections::BTreeMap;
-
 use arcata_score::{ChordRole, Meaning, Moment, Note, NoteId, NoteKind, Part, Slur, SlurLine, TieEnd};
-
-use crate::Piece;
 
 /// A point in a voice: grace notes stand before the note that they share a moment with.
 pub(crate) type Point = (Moment, u8);
@@ -43,17 +39,6 @@ pub(crate) fn main_notes(part: &Part, voice: u16) -> impl Iterator<Item = (NoteI
     (0u32..).map(NoteId).zip(&part.notes).filter(move |(_, note)| {
         note.voice == voice && note.chord == ChordRole::Main && note.kind != NoteKind::Cue
     })
-}
-
-/// The stroke each note belongs to: (line, stroke).
-pub(crate) fn strokes_by_note(piece: &Piece<'_>, part: usize) -> BTreeMap<NoteId, (usize, usize)> {
-    let lines = piece.lines.iter().enumerate().filter(|(_, line)| line.part == part);
-    lines
-        .flat_map(|(at, line)| {
-            let strokes = line.strokes.iter().enumerate();
-            strokes.flat_map(move |(index, stroke)| stroke.notes.iter().map(move |id| (*id, (at, index))))
-        })
-        .collect()
 }
 
 /// How the string is sounded.

@@ -17,16 +17,21 @@
 //! - while div. is in force every voice of a staff is a line of its own; else a soloist plays all voices
 //!   with one bow, whose strokes follow whichever voice moves, and a section joins to the first voice with
 //!   notes in a bar those that share its rhythm there (double stops), leaving others to lines of their own;
-//! - repeat signs and first endings become repeated stretches; da capo and dal segno do not.
+//! - repeat signs with their endings, da capo and dal segno become repeated stretches: what is played again
+//!   is printed once.
 
 mod bows;
 mod events;
 mod repeats;
+mod road;
+mod source;
 mod strokes;
 mod voices;
 
+pub(crate) use bows::Going;
 pub(crate) use events::{Event, TieInto};
-pub(crate) use strokes::Extent;
+pub use source::LineSource;
+pub(crate) use strokes::{Binding, Extent, Maker};
 
 use std::collections::BTreeSet;
 
@@ -68,32 +73,31 @@ impl<'a> Reading<'a> {
     /// or where nothing is bowed.
     #[must_use]
     pub fn lines(&self, part_index: usize) -> Vec<Line> {
+        self.sources(part_index).into_iter().map(LineSource::into_line).collect()
+    }
+
+    /// The lines of [`Self::lines`] with what they were made from.
+    #[must_use]
+    pub fn sources(&self, part_index: usize) -> Vec<LineSource<'_>> {
         let Some(part) = self.score.parts.get(part_index).filter(|part| part.instrument.is_bowed()) else {
             return Vec::new();
         };
         let speeds = SpeedTable::new(self.profile, part.instrument);
         let force = force(self.score, part, self.options);
-        let mut lines = Vec::new();
+        let mut sources = Vec::new();
         for staff in 1..=part.staves.max(1) {
             let techniques = Techniques::new(part, staff);
             for group in voices::groups(self.score, part, staff, force, &techniques) {
-                let material = strokes::Material {
-                    reading: self,
-                    part_index,
-                    part,
-                    staff,
-                    force,
-                    techniques: &techniques,
-                    speeds: &speeds,
-                };
-                let line = strokes::line(&material, &group);
-                if !line.strokes.is_empty() {
-                    lines.push(line);
+                let material =
+                    strokes::Material::new(self, (part_index, part), staff, &techniques, &speeds, &group);
+                let source = LineSource::new(material, (part_index, staff), force, &group);
+                if !source.line().strokes.is_empty() {
+                    sources.push(source);
                 }
             }
         }
-        name_apart(part, &mut lines);
-        lines
+        name_apart(part, sources.iter_mut().map(LineSource::line_mut).collect());
+        sources
     }
 }
 
@@ -131,7 +135,7 @@ fn force(score: &Score, part: &Part, options: &LineOptions) -> Force {
 }
 
 /// Where a part has several lines, their names say which is which.
-fn name_apart(part: &Part, lines: &mut [Line]) {
+fn name_apart(part: &Part, lines: Vec<&mut Line>) {
     if lines.len() < 2 {
         return;
     }

@@ -1,75 +1,72 @@
-//! Repeated stretches, from repeat signs and first endings.
+//! Repeated stretches of strokes, from the sections of the score that are played again.
 
-use arcata_score::{EndingEdge, Moment, RepeatSign, Score};
+use arcata_score::{Moment, Score};
 
+use super::road::{Section, sections};
 use crate::timing::TempoMap;
-use crate::{RepeatedStretch, Seconds, Stroke};
+use crate::{LaterEnding, RepeatedStretch, Seconds, Stroke};
 
-/// Bars that are played again.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-struct Section {
-    begin: Moment,
-    /// Where the first ending begins; the end when there is none.
-    first_ending: Moment,
-    end: Moment,
-}
-
-/// The repeated stretches of a line. An end sign inside a second or later ending, da capo and dal segno
-/// make none: what they send back to is already a stretch, or not yet understood.
+/// The repeated stretches of a line: those between repeat signs in the order in which they end, then those
+/// that da capo and dal segno send back over. A section in which the line has nothing to bow makes none.
 pub(super) fn stretches(score: &Score, tempo: &TempoMap, strokes: &[Stroke]) -> Vec<RepeatedStretch> {
-    let stretch = |section: &Section| stretch(section, tempo, strokes);
-    sections(score).iter().filter_map(stretch).filter(|stretch| stretch.is_sound(strokes.len())).collect()
+    let measure = Measure { tempo, strokes };
+    let sections = sections(score);
+    let stretches = sections.iter().filter_map(|section| measure.stretch(section));
+    stretches.filter(|stretch| stretch.is_sound(strokes.len())).collect()
 }
 
-fn sections(score: &Score) -> Vec<Section> {
-    let mut sections = Vec::new();
-    let mut begin = Moment::START;
-    let mut first_ending: Option<Moment> = None;
-    let mut later_ending = false;
-    for bar in &score.bars {
-        if bar.left.repeat == Some(RepeatSign::Begin) {
-            begin = bar.start;
-            first_ending = None;
-            later_ending = false;
+struct Measure<'a> {
+    tempo: &'a TempoMap,
+    strokes: &'a [Stroke],
+}
+
+impl Measure<'_> {
+    fn stretch(&self, section: &Section) -> Option<RepeatedStretch> {
+        let (first, body_end) = (self.from(section.begin), self.from(section.body_end));
+        let beginning = self.strokes.get(first)?;
+        let lead_in = self.tempo.between(section.begin, beginning.onset.max(section.begin)).micros;
+        let last_of_body = body_end.checked_sub(1)?;
+        let body_rest = self.rest(last_of_body, section.body_end);
+        let mut left = section.body_end;
+        let mut endings = Vec::with_capacity(section.turns.len());
+        for end in &section.turns {
+            let strokes = self.from(*end) - self.from(left);
+            let last = self.from(*end).checked_sub(1)?;
+            let rest = if strokes == 0 {
+                body_rest + self.tempo.between(left, *end).micros
+            } else {
+                self.rest(last, *end)
+            };
+            let behind = self.strokes.get(self.from(*end));
+            let entry = behind.map_or(0, |stroke| self.tempo.between(*end, stroke.onset).micros);
+            endings.push(LaterEnding {
+                strokes,
+                silence_at_turn: Seconds::from_micros(rest + lead_in),
+                silence_at_skip: Seconds::from_micros(body_rest + entry),
+            });
+            left = *end;
         }
-        if let Some(ending) = bar.left.ending.as_ref().filter(|ending| ending.edge == EndingEdge::Start) {
-            later_ending = !ending.numbers.contains(&1);
-            if !later_ending {
-                first_ending = Some(bar.start);
-            }
-        }
-        let end = bar.start + bar.length;
-        if matches!(bar.right.repeat, Some(RepeatSign::End { .. })) && !later_ending {
-            let first_ending = first_ending.filter(|at| *at > begin).unwrap_or(end);
-            sections.push(Section { begin, first_ending, end });
-            begin = end;
-        }
-        if later_ending && bar.right.ending.as_ref().is_some_and(|ending| ending.edge != EndingEdge::Start) {
-            later_ending = false;
-            first_ending = None;
-            begin = end;
-        }
+        let ending = endings.first().copied()?;
+        Some(RepeatedStretch {
+            first,
+            body_end,
+            first_ending_end: body_end + ending.strokes,
+            silence_at_turn: ending.silence_at_turn,
+            silence_at_skip: ending.silence_at_skip,
+            later_endings: endings.split_off(1),
+            road: section.road,
+            onward: section.onward,
+        })
     }
-    sections
-}
 
-fn stretch(section: &Section, tempo: &TempoMap, strokes: &[Stroke]) -> Option<RepeatedStretch> {
-    let from = |moment: Moment| strokes.partition_point(|stroke| stroke.onset < moment);
-    let (first, body_end, end) = (from(section.begin), from(section.first_ending), from(section.end));
-    let beginning = strokes.get(first)?;
-    let silence_until = |stroke: usize, moment: Moment| {
-        let end = strokes.get(stroke).map_or(moment, |stroke| stroke.onset + stroke.length);
-        tempo.between(end.min(moment), moment).micros
-    };
-    let last = end.checked_sub(1)?;
-    let lead_in = tempo.between(section.begin, beginning.onset.max(section.begin)).micros;
-    let after_skip = strokes.get(end).map_or(0, |stroke| tempo.between(section.end, stroke.onset).micros);
-    let skip = body_end.checked_sub(1).map_or(0, |body| silence_until(body, section.first_ending));
-    Some(RepeatedStretch {
-        first,
-        body_end,
-        first_ending_end: end,
-        silence_at_turn: Seconds::from_micros(silence_until(last, section.end) + lead_in),
-        silence_at_skip: Seconds::from_micros(skip + after_skip),
-    })
+    /// The first stroke that begins at a moment or after it.
+    fn from(&self, moment: Moment) -> usize {
+        self.strokes.partition_point(|stroke| stroke.onset < moment)
+    }
+
+    /// Silence between the end of a stroke and a moment, microseconds.
+    fn rest(&self, stroke: usize, moment: Moment) -> i64 {
+        let end = self.strokes.get(stroke).map_or(moment, |stroke| stroke.onset + stroke.length);
+        self.tempo.between(end.min(moment), moment).micros
+    }
 }

@@ -1,76 +1,67 @@
 //! Strokes from events.
 
+use std::borrow::Cow;
+
 use arcata_score::{Arpeggio, Articulation, Fermata, Length, Ornament, Part, TieEnd, TremoloRole};
 
+use super::Reading;
 use super::bows::{Going, goings};
 use super::events::{Event, Events, Sounding, TieInto, events};
 use super::voices::Group;
-use super::{Reading, repeats};
 use crate::emphasis::Emphases;
 use crate::loudness::LoudnessCurve;
-use crate::phrase;
+use crate::phrase::Phrases;
 use crate::profile::{Homes, SpeedTable, milliseconds};
 use crate::techniques::Techniques;
-use crate::{
-    BowInterval, Emphasis, Force, Join, Line, Loudness, PhrasePlace, Seconds, Stroke, StrokeKind, Written,
-};
+use crate::{BowInterval, Emphasis, Join, Loudness, PhrasePlace, Seconds, Stroke, StrokeKind};
 
 /// What the strokes of a line are made from.
 pub(super) struct Material<'a> {
     pub(super) reading: &'a Reading<'a>,
-    pub(super) part_index: usize,
     pub(super) part: &'a Part,
-    pub(super) staff: u8,
-    pub(super) force: Force,
-    pub(super) techniques: &'a Techniques,
-    pub(super) speeds: &'a SpeedTable,
+    pub(super) events: Events,
+    pub(super) goings: Vec<Going>,
+    pub(super) curve: LoudnessCurve,
+    pub(super) speeds: SpeedTable,
 }
 
 /// The events of one stroke: `first..end`.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) struct Extent {
     pub(crate) first: usize,
     pub(crate) end: usize,
 }
 
+/// How the notes of one stroke hang together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Binding {
+    /// As their marks say; under a slur where there are several.
+    Written,
+    /// With dots or dashes added, so that each is heard: a hook that is written out.
+    Stopped,
+}
+
 /// A stroke takes this share of the hair before it may live anywhere, percent.
 const LONG_SHARE: i64 = 60;
 
-pub(super) fn line(material: &Material<'_>, group: &Group) -> Line {
-    let Material { reading, part, part_index, staff, .. } = *material;
-    let mut events = events(part, staff, group, material.techniques);
-    let phrase_marks = &reading.options.phrase_marks;
-    let goings = goings(part, &mut events, |slur| phrase_marks.contains(&(part_index, slur)));
-    let curve = LoudnessCurve::new(reading.score, part, staff, &group.voices, reading.profile);
-    let mut maker = Maker { material, events: &events, goings: &goings, curve: &curve };
-    let extents = maker.extents();
-    let mut strokes = maker.strokes(&extents);
-    Emphases::new(reading.score, part, &events.list, &curve).fill(&extents, &mut strokes);
-    phrase::fill(reading.score, &events.list, &extents, &mut strokes);
-    maker.homes(&mut strokes);
-    Line {
-        part: part_index,
-        staff,
-        voices: group.voices.clone(),
-        name: part.name.clone(),
-        instrument: part.instrument,
-        force: material.force,
-        repeats: repeats::stretches(reading.score, &reading.tempo, &strokes),
-        tempo_written: strokes.first().map_or(Written::Assumed, |stroke| reading.tempo.written(stroke.onset)),
-        strokes,
+impl<'a> Material<'a> {
+    pub(super) fn new(
+        reading: &'a Reading<'a>,
+        (part_index, part): (usize, &'a Part),
+        staff: u8,
+        techniques: &Techniques,
+        speeds: &SpeedTable,
+        group: &Group,
+    ) -> Self {
+        let mut events = events(part, staff, group, techniques);
+        let phrase_marks = &reading.options.phrase_marks;
+        let goings = goings(part, &mut events, |slur| phrase_marks.contains(&(part_index, slur)));
+        let curve = LoudnessCurve::new(reading.score, part, staff, &group.voices, reading.profile);
+        Self { reading, part, events, goings, curve, speeds: speeds.clone() }
     }
-}
 
-struct Maker<'a> {
-    material: &'a Material<'a>,
-    events: &'a Events,
-    goings: &'a [Going],
-    curve: &'a LoudnessCurve,
-}
-
-impl Maker<'_> {
-    /// The bowed events, cut into strokes.
-    fn extents(&mut self) -> Vec<Extent> {
+    /// The bowed events, cut into strokes as printed.
+    pub(super) fn extents(&self) -> Vec<Extent> {
         let mut extents: Vec<Extent> = Vec::new();
         for (index, event) in self.events.list.iter().enumerate() {
             if event.stroke == Sounding::Otherwise {
@@ -83,53 +74,104 @@ impl Maker<'_> {
         }
         extents
     }
+}
 
-    fn strokes(&self, extents: &[Extent]) -> Vec<Stroke> {
-        let mut strokes: Vec<Stroke> = Vec::with_capacity(extents.len());
-        for (index, extent) in extents.iter().enumerate() {
-            let before = index.checked_sub(1).map(|before| (extents[before], &strokes[before]));
-            let stroke = self.stroke(*extent, extents.get(index + 1).copied(), before);
-            strokes.push(stroke);
-        }
+/// Makes strokes: those that are printed, and others from the same notes.
+pub(crate) struct Maker<'a> {
+    material: &'a Material<'a>,
+    /// The strokes as printed.
+    extents: &'a [Extent],
+    emphases: Emphases<'a>,
+    phrases: Phrases<'a>,
+    hair: i64,
+}
+
+impl<'a> Maker<'a> {
+    /// A maker for a line, and the strokes as printed.
+    pub(super) fn new(material: &'a Material<'a>, extents: &'a [Extent]) -> (Self, Vec<Stroke>) {
+        let Material { reading, part, events, curve, .. } = material;
+        let mut maker = Self {
+            material,
+            extents,
+            emphases: Emphases::new(reading.score, part, &events.list, curve),
+            phrases: Phrases::new(reading.score, &events.list),
+            hair: reading.profile.hair_micrometres(part.instrument),
+        };
+        let mut strokes: Vec<Stroke> =
+            extents.iter().map(|extent| maker.stroke(*extent, Binding::Written)).collect();
+        maker.phrases.count(extents, &mut strokes);
+        (maker, strokes)
+    }
+
+    /// Strokes that follow one another, in order.
+    pub(super) fn strokes(&self, pieces: &[(Extent, Binding)]) -> Vec<Stroke> {
+        let mut strokes: Vec<Stroke> =
+            pieces.iter().map(|(extent, binding)| self.tried(*extent, *binding)).collect();
+        Phrases::chain(&mut strokes);
         strokes
     }
 
-    fn stroke(&self, extent: Extent, next: Option<Extent>, before: Option<(Extent, &Stroke)>) -> Stroke {
-        let reading = self.material.reading;
-        let events = &self.events.list[extent.first..extent.end];
+    /// One stroke with its joint after it; the joint before belongs to the stroke before.
+    pub(crate) fn tried(&self, extent: Extent, binding: Binding) -> Stroke {
+        let mut stroke = self.stroke(extent, binding);
+        stroke.phrase.joint_after = self.phrases.joint_after(&stroke, extent, self.bowed_from(extent.end));
+        stroke
+    }
+
+    /// The next event that the bow sounds.
+    fn bowed_from(&self, event: usize) -> Option<usize> {
+        let later = self.extents[self.extents.partition_point(|extent| extent.end <= event)..].first()?;
+        Some(later.first.max(event))
+    }
+
+    /// The event that the bow sounds last before another.
+    fn bowed_before(&self, event: usize) -> Option<usize> {
+        let before = self.extents.partition_point(|extent| extent.first < event).checked_sub(1)?;
+        Some(self.extents[before].end.min(event) - 1)
+    }
+
+    /// All of a stroke but its place in the phrase.
+    fn stroke(&self, extent: Extent, binding: Binding) -> Stroke {
+        let Material { reading, events, goings, curve, speeds, .. } = self.material;
+        let events = bound(&events.list[extent.first..extent.end], binding);
         let (first, last) = (&events[0], &events[events.len() - 1]);
-        let kind = kind(events, &self.goings[extent.first..extent.end]);
+        let kind = kind(&events, &goings[extent.first..extent.end]);
         let held: i64 = events.iter().map(|event| self.held_longer(event)).sum();
         let duration = reading.tempo.between(first.onset, last.end).micros + held;
-        let attack = self.curve.attack(first.onset);
-        let begun = self.curve.begun(first.onset);
+        let attack = curve.attack(first.onset);
+        let begun = curve.begun(first.onset);
         let level_start = attack.map_or(begun, |attack| attack.loudness);
-        let level_end = self.curve.reached(last.end);
+        let level_end = curve.reached(last.end);
         // After a loud attack most of the stroke is at the level that follows.
         let level = match attack {
             Some(_) => (level_start.0 + 3 * level_end.0) / 4,
             None => i32::midpoint(level_start.0, level_end.0),
         };
-        Stroke {
+        let before = self.bowed_before(extent.first);
+        let mut stroke = Stroke {
             notes: events.iter().flat_map(|event| event.notes.iter().copied()).collect(),
             onset: first.onset,
             length: last.end - first.onset,
             bar: first.bar,
             offset: reading.score.offset_in_bar(first.onset, first.bar),
             duration: Seconds::from_micros(duration),
-            silence_after: self.silence_after(last, next),
+            silence_after: self.silence_after(last, self.bowed_from(extent.end)),
             lendable: self.lendable(last),
             kind,
-            join: self.join(extent, before),
+            join: self.join(extent.first, before),
             printed: first.printed,
             emphasis: Emphasis::default(),
             level_start,
             level_end,
-            speed: self.material.speeds.window(Loudness(level)),
+            speed: speeds.window(Loudness(level)),
             home: BowInterval::ANYWHERE,
-            note_count: attacks(events),
+            note_count: attacks(&events),
             phrase: PhrasePlace::default(),
-        }
+        };
+        let level_before = before.map(|before| curve.reached(self.material.events.list[before].end));
+        stroke.emphasis = self.emphases.of(extent.first, &stroke, level_before);
+        stroke.home = self.home(&stroke);
+        stroke
     }
 
     /// By how much a fermata lengthens an event, microseconds.
@@ -144,11 +186,11 @@ impl Maker<'_> {
         plain.micros * (self.material.reading.profile.assumed.fermata.value - 100).max(0) / 100
     }
 
-    fn silence_after(&self, last: &Event, next: Option<Extent>) -> Seconds {
-        let reading = self.material.reading;
-        let until = next.map_or_else(|| reading.score.end(), |next| self.events.list[next.first].onset);
+    fn silence_after(&self, last: &Event, next: Option<usize>) -> Seconds {
+        let Material { reading, events, .. } = self.material;
+        let until = next.map_or_else(|| reading.score.end(), |next| events.list[next].onset);
         let until = until.max(last.end);
-        let rests = &self.events.held_rests;
+        let rests = &events.held_rests;
         let held = rests[rests.partition_point(|(onset, _)| *onset < last.end)..]
             .iter()
             .take_while(|(onset, _)| *onset < until)
@@ -182,37 +224,62 @@ impl Maker<'_> {
         Seconds::from_micros(note * percent / 100)
     }
 
-    fn join(&self, extent: Extent, before: Option<(Extent, &Stroke)>) -> Join {
-        let Some((before_extent, before)) = before else { return Join::Entry };
-        let last = &self.events.list[before_extent.end - 1];
-        let rest = self.events.list[extent.first].onset - last.end;
+    fn join(&self, first: usize, before: Option<usize>) -> Join {
+        let Some(before) = before else { return Join::Entry };
+        let list = &self.material.events.list;
+        let rest = list[first].onset - list[before].end;
+        let silence = self.silence_after(&list[before], Some(first));
         let free = milliseconds(self.material.reading.profile.times.free_rest.value);
-        let interrupted = before_extent.end != extent.first;
-        if interrupted
-            || before.kind == StrokeKind::Tremolo
-            || rest >= Length::WHOLE
-            || before.silence_after >= free
-        {
+        let interrupted = before + 1 != first;
+        if interrupted || self.ends_tremolo(before) || rest >= Length::WHOLE || silence >= free {
             Join::Entry
-        } else if before.silence_after.micros > 0 {
+        } else if silence.micros > 0 {
             Join::AfterRest
         } else {
             Join::Continues
         }
     }
 
-    /// Where each stroke lives.
-    fn homes(&self, strokes: &mut [Stroke]) {
-        let profile = self.material.reading.profile;
-        let hair = profile.hair_micrometres(self.material.part.instrument);
-        for stroke in strokes {
-            let travel = i64::from(stroke.speed.preferred).saturating_mul(stroke.duration.micros) / 1_000_000;
-            let long = travel * 100 > hair * LONG_SHARE;
-            stroke.home = match stroke.kind {
-                StrokeKind::Single | StrokeKind::Short if long => BowInterval::ANYWHERE,
-                _ => home(&profile.homes, stroke),
-            };
+    /// Whether an event is the last of a tremolo, which no repair touches.
+    fn ends_tremolo(&self, event: usize) -> bool {
+        let Material { events, goings, .. } = self.material;
+        let at = self.extents.partition_point(|extent| extent.end <= event);
+        let extent = self.extents[at];
+        extent.end == event + 1
+            && kind(&events.list[extent.first..extent.end], &goings[extent.first..extent.end])
+                == StrokeKind::Tremolo
+    }
+
+    /// Where a stroke lives.
+    fn home(&self, stroke: &Stroke) -> BowInterval {
+        let travel = i64::from(stroke.speed.preferred).saturating_mul(stroke.duration.micros) / 1_000_000;
+        let long = travel * 100 > self.hair * LONG_SHARE;
+        match stroke.kind {
+            StrokeKind::Single | StrokeKind::Short if long => BowInterval::ANYWHERE,
+            _ => home(&self.material.reading.profile.homes, stroke),
         }
+    }
+}
+
+/// The events of a stroke with the marks that its binding adds: in a dotted pair a dot on the short
+/// note, else a dash on each, as hooks are written (common practice).
+fn bound(events: &[Event], binding: Binding) -> Cow<'_, [Event]> {
+    match (binding, events) {
+        (Binding::Written, _) | (_, [_]) => Cow::Borrowed(events),
+        (Binding::Stopped, [long, short]) if long.length() >= short.length() * 2 => {
+            let mut short = short.clone();
+            short.articulations = short.articulations.with(Articulation::Staccato);
+            Cow::Owned(vec![long.clone(), short])
+        }
+        (Binding::Stopped, _) => Cow::Owned(
+            events
+                .iter()
+                .map(|event| Event {
+                    articulations: event.articulations.with(Articulation::Tenuto),
+                    ..event.clone()
+                })
+                .collect(),
+        ),
     }
 }
 

@@ -219,6 +219,7 @@ fn repeat_signs_and_first_endings_are_stretches() {
         first_ending_end: 4,
         silence_at_turn: crate::Seconds::from_micros(2_000_000),
         silence_at_skip: crate::Seconds::from_micros(0),
+        ..RepeatedStretch::between(1, 3, crate::Seconds::default())
     };
     assert_eq!(line.repeats, [expected]);
 }
@@ -228,6 +229,47 @@ fn a_repeat_without_a_beginning_goes_back_to_the_last_one() {
     let line = line("violin: d'1 :| e'1 :| f'1");
     let bounds: Vec<_> = line.repeats.iter().map(|s| (s.first, s.body_end, s.first_ending_end)).collect();
     assert_eq!(bounds, [(0, 1, 1), (1, 2, 2)]);
+}
+
+/// The stretches of a fixture: first stroke, end of the body, ends of the endings that lead back.
+#[track_caller]
+fn stretches(fixture: &str, expected: &[(usize, usize, &[usize])]) {
+    let line = line(fixture);
+    let told: Vec<(usize, usize, Vec<usize>)> = line
+        .repeats
+        .iter()
+        .map(|stretch| {
+            let mut ends = vec![stretch.first_ending_end];
+            ends.extend(stretch.later_endings.iter().scan(stretch.first_ending_end, |end, ending| {
+                *end += ending.strokes;
+                Some(*end)
+            }));
+            (stretch.first, stretch.body_end, ends)
+        })
+        .collect();
+    let expected: Vec<_> =
+        expected.iter().map(|(first, body, ends)| (*first, *body, ends.to_vec())).collect();
+    assert_eq!(told, expected, "{fixture}");
+}
+
+#[test]
+fn repeats_lie_inside_one_another() {
+    stretches("violin: |: d'1 |: e'1 :| f'1 :| g'1", &[(1, 2, &[2]), (0, 3, &[3])]);
+    stretches("violin: |: d'1 :| e'1 |: f'1 :|", &[(0, 1, &[1]), (2, 3, &[3])]);
+}
+
+#[test]
+fn several_endings_lead_back() {
+    stretches("violin: |: d'1 |[1 e'1 :|[2 f'1 :|[3 g'1 | a'1", &[(0, 1, &[2, 3])]);
+}
+
+#[test]
+fn da_capo_and_dal_segno_send_back() {
+    stretches("violin: d'1 :| \"Fine\" e'1 | f'1 \"D.C. al Fine\" | g'1", &[(0, 1, &[1]), (0, 3, &[3])]);
+    let line = line("violin: d'1 | \"segno\" e'1 | f'1 \"to coda\" | g'1 \"D.S. al Coda\" | \"coda\" a'1");
+    let told: Vec<_> =
+        line.repeats.iter().map(|s| (s.first, s.body_end, s.end(), s.road, s.onward)).collect();
+    assert_eq!(told, [(1, 3, 4, crate::Road::DalSegno, crate::Onward::GoesOn)]);
 }
 
 #[test]

@@ -138,7 +138,7 @@ pub(crate) fn independent(line: &Line, window: &Range<usize>) -> Range<usize> {
         let before = (start, end);
         for stretch in line.repeats.iter().filter(|stretch| stretch.is_sound(count)) {
             // The stroke after a skipped ending hangs on the body too.
-            let (first, last) = (stretch.first, (stretch.first_ending_end + 1).min(count));
+            let (first, last) = (stretch.first, (stretch.end() + 1).min(count));
             if first < end && start < last {
                 start = start.min(first);
                 end = end.max(last);
@@ -155,7 +155,7 @@ pub(crate) fn cut(line: &Line, range: &Range<usize>) -> Line {
     let repeats = line
         .repeats
         .iter()
-        .filter(|stretch| range.start <= stretch.first && stretch.first_ending_end <= range.end)
+        .filter(|stretch| range.start <= stretch.first && stretch.end() <= range.end)
         .map(|stretch| crate::RepeatedStretch {
             first: stretch.first - range.start,
             body_end: stretch.body_end - range.start,
@@ -173,7 +173,7 @@ pub(crate) fn cut(line: &Line, range: &Range<usize>) -> Line {
 }
 
 /// What the arm does otherwise: links that differ, and starts on the other bow.
-fn differences(best: &Plan, other: &Plan, offset: usize) -> Vec<Difference> {
+pub(super) fn differences(best: &Plan, other: &Plan, offset: usize) -> Vec<Difference> {
     let differs = |kind, index| Difference { stroke: offset + index, kind };
     best.strokes
         .iter()

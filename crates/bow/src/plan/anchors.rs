@@ -3,7 +3,7 @@
 use arcata_score::BowDirection;
 
 use super::{Link, PlanSettings};
-use crate::{Join, Line};
+use crate::{Join, Line, Stroke};
 
 /// A required direction or link of one stroke.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -87,26 +87,34 @@ pub(crate) fn offered(join: Join) -> &'static [Link] {
 /// What every stroke of the line may do under the settings. Never empty for any stroke: an anchor's
 /// link that the line cannot offer is dropped, its direction stays.
 pub(super) fn allowed(line: &Line, settings: &PlanSettings) -> Vec<Allowed> {
-    let mut allowed: Vec<Allowed> = line
-        .strokes
-        .iter()
-        .map(|stroke| match (settings.marks, stroke.printed) {
-            (MarkReading::Law, Some(direction)) => Allowed::ANY.only_direction(direction),
-            _ => Allowed::ANY,
-        })
-        .collect();
+    let mut allowed: Vec<Allowed> =
+        line.strokes.iter().map(|stroke| printed_allows(stroke, settings.marks)).collect();
     for anchor in &settings.anchors {
         let (Some(set), Some(stroke)) = (allowed.get_mut(anchor.stroke), line.strokes.get(anchor.stroke))
         else {
             continue;
         };
-        if let Some(direction) = anchor.direction {
-            *set = Allowed::ANY.only_direction(direction);
-        }
         let join = if anchor.stroke == 0 { Join::Entry } else { stroke.join };
-        if let Some(link) = anchor.link.filter(|link| offered(join).contains(link)) {
-            *set = set.only_link(link);
-        }
+        *set = anchor.narrow(*set, join);
     }
     allowed
+}
+
+/// What a stroke may do by the mark printed on it.
+pub(super) fn printed_allows(stroke: &Stroke, marks: MarkReading) -> Allowed {
+    match (marks, stroke.printed) {
+        (MarkReading::Law, Some(direction)) => Allowed::ANY.only_direction(direction),
+        _ => Allowed::ANY,
+    }
+}
+
+impl Anchor {
+    /// What is allowed with this anchor on a stroke that the line joins like this.
+    pub(super) fn narrow(&self, allowed: Allowed, join: Join) -> Allowed {
+        let directed = self.direction.map_or(allowed, |direction| Allowed::ANY.only_direction(direction));
+        match self.link.filter(|link| offered(join).contains(link)) {
+            Some(link) => directed.only_link(link),
+            None => directed,
+        }
+    }
 }

@@ -5,9 +5,10 @@
 
 use arcata_score::BowDirection;
 
+use super::course::{By, Course, Leads, Return};
 use super::{Leaning, Link, PlanSettings, Weights};
 use crate::logarithm::milli_octaves;
-use crate::{Cost, Join, Line, MetricPlace, RepeatedStretch, Seconds, Stroke, StrokeKind, Term};
+use crate::{Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
 
 /// Something that named shares of cost are added to.
 pub(crate) trait Tally {
@@ -53,7 +54,7 @@ impl Default for Reach {
 }
 
 /// Whether a stroke's first note is a place where the line turns back or skips an ending.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Approach {
     /// Silence before the stroke on this way in.
     pub(crate) silence: Seconds,
@@ -72,6 +73,12 @@ pub(crate) struct Approach {
 }
 
 impl Approach {
+    /// How one stroke is reached from another that is only tried before it.
+    pub(crate) fn tried(before: &Stroke, stroke: &Stroke) -> Self {
+        let plain = Self::plain(before, stroke, before.silence_after);
+        Self { joint: i64::from(before.phrase.joint_after), ..plain }
+    }
+
     fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
         let slurred =
             [before, stroke].iter().any(|s| matches!(s.kind, StrokeKind::Slurred | StrokeKind::Pulsed));
@@ -94,6 +101,7 @@ pub(crate) struct Costs<'a> {
     pub(crate) reach: Reach,
     pub(crate) cells: usize,
     leanings: &'a [Leaning],
+    pub(crate) course: Course,
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
     spans: Vec<[Span; 2]>,
 }
@@ -111,6 +119,16 @@ pub(crate) struct Pace {
 
 impl<'a> Costs<'a> {
     pub(crate) fn new(line: &'a Line, settings: &'a PlanSettings, cells: usize) -> Self {
+        Self::of(&line.strokes, Course::new(line), settings, cells)
+    }
+
+    /// The costs of strokes, in whatever order.
+    pub(crate) fn of(
+        strokes: &'a [Stroke],
+        course: Course,
+        settings: &'a PlanSettings,
+        cells: usize,
+    ) -> Self {
         let (weights, reach, leanings) = (&settings.weights, settings.reach, &settings.leanings);
         let hair = u64::try_from(reach.hair).unwrap_or(1);
         let span = |half_cells: u64| {
@@ -118,28 +136,31 @@ impl<'a> Costs<'a> {
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        Self { strokes: &line.strokes, weights, reach, cells, leanings, spans: spans.collect() }
+        Self { strokes, weights, reach, cells, leanings, course, spans: spans.collect() }
     }
 
-    /// How stroke `index` is reached from the one printed before it.
+    /// How stroke `index` is reached the first time; `None` at the beginning.
     pub(crate) fn approach(&self, index: usize) -> Option<Approach> {
-        let stroke = &self.strokes[index];
-        let before = self.strokes.get(index.checked_sub(1)?)?;
-        Some(Approach::plain(before, stroke, before.silence_after))
-    }
-
-    /// How the stroke behind a stretch's first ending is reached when that ending is skipped; `None` for
-    /// stretches without one.
-    pub(crate) fn skip(&self, stretch: &RepeatedStretch) -> Option<Approach> {
-        (stretch.first_ending_end > stretch.body_end && stretch.first_ending_end < self.strokes.len())
-            .then(|| self.jump(stretch.body_end - 1, stretch.first_ending_end, stretch.silence_at_skip))
+        let way = self.course.into[index];
+        let before = way.before?;
+        Some(match way.by {
+            By::Print => {
+                let stroke = &self.strokes[before];
+                Approach::plain(stroke, &self.strokes[index], stroke.silence_after)
+            }
+            By::Skip(silence) => self.jump(before, index, silence),
+            By::Anew => Approach { join: Join::Entry, ..self.jump(before, index, self.reach.free_rest) },
+        })
     }
 
     /// How a stretch's beginning is reached again from its end. A repeat sign is a joint of the phrase,
     /// and the second pass need not be as smooth as the first: a part of the price counts.
-    pub(crate) fn turn(&self, stretch: &RepeatedStretch) -> Approach {
-        let way = self.jump(stretch.first_ending_end - 1, stretch.first, stretch.silence_at_turn);
-        Approach { share: self.weights.turn, ..way }
+    pub(crate) fn turn(&self, way: &Return) -> Approach {
+        let approach = self.jump(way.from, way.to, way.silence);
+        match way.leads {
+            Leads::Back => Approach { share: self.weights.turn, ..approach },
+            Leads::On => approach,
+        }
     }
 
     fn jump(&self, before: usize, index: usize, silence: Seconds) -> Approach {
@@ -156,8 +177,19 @@ impl<'a> Costs<'a> {
 
     /// Everything that depends on the direction alone.
     pub(crate) fn direction<T: Tally>(&self, index: usize, direction: BowDirection, tally: &mut T) {
+        self.direction_before(index, self.strokes.get(index + 1), direction, tally);
+    }
+
+    /// Everything that depends on the direction alone, before a stroke that may be another than the
+    /// next one.
+    pub(crate) fn direction_before<T: Tally>(
+        &self,
+        index: usize,
+        next: Option<&Stroke>,
+        direction: BowDirection,
+        tally: &mut T,
+    ) {
         let (stroke, weights) = (&self.strokes[index], self.weights);
-        let next = self.strokes.get(index + 1);
         let emphasis = stroke.emphasis;
         if direction == BowDirection::Up {
             let beat = match emphasis.metric {

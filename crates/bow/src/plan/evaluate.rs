@@ -1,14 +1,14 @@
 //! A plan's cost, term by term, from what was chosen.
 
-use super::costs::Costs;
-use super::search::Choice;
+use super::costs::{Approach, Costs};
+use super::course::{Return, Weighed};
+use super::search::{Choice, NEVER};
 use super::{Link, Plan, PlanSettings, PlannedStroke, Turn};
-use crate::{Cost, Line, RepeatedStretch};
+use crate::{Cost, Join, Line, Term};
 
 /// The plan that the choices make, with its costs.
 pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choices: &[Choice]) -> Plan {
     let costs = Costs::new(line, settings, cells);
-    let count = line.strokes.len();
     let mut total = Cost::default();
     let mut strokes = Vec::with_capacity(choices.len());
     for (index, choice) in choices.iter().enumerate() {
@@ -17,11 +17,8 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
         costs.begin_at(index, choice.start, &mut cost);
         costs.travel(&costs.pace(&line.strokes[index]), choice.start.abs_diff(choice.end), &mut cost);
         costs.end_at(index, choice.end, &mut cost);
-        let skipped = line.repeats.iter().find(|stretch| skips_to(stretch, index, count));
-        let (approach, before) = match skipped {
-            Some(stretch) => (costs.skip(stretch), Some(stretch.body_end - 1)),
-            None => (costs.approach(index), index.checked_sub(1)),
-        };
+        let before = costs.course.into[index].before;
+        let approach = costs.approach(index);
         let distance = before.map_or(0, |before| choices[before].end.abs_diff(choice.start));
         costs.link(approach.as_ref(), choice.link, distance, &mut cost);
         total += cost;
@@ -34,30 +31,20 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
             cost,
         });
     }
-    let turns: Vec<Turn> = line
-        .repeats
-        .iter()
-        .filter(|stretch| stretch.is_sound(count))
-        .map(|stretch| turn(&costs, stretch, choices))
-        .collect();
+    let turns: Vec<Turn> = costs.course.returns.iter().map(|way| turn(&costs, way, choices)).collect();
     for turn in &turns {
         total += turn.cost;
     }
     Plan { strokes, turns, total }
 }
 
-fn skips_to(stretch: &RepeatedStretch, index: usize, count: usize) -> bool {
-    stretch.is_sound(count) && stretch.first_ending_end == index && stretch.body_end < index
-}
-
 /// The cheapest way back to the beginning of a stretch, as chosen.
-fn turn(costs: &Costs<'_>, stretch: &RepeatedStretch, choices: &[Choice]) -> Turn {
-    let (last, first) = (stretch.first_ending_end - 1, stretch.first);
-    let approach = costs.turn(stretch);
-    let (from, to) = (choices[last], choices[first]);
+fn turn(costs: &Costs<'_>, way: &Return, choices: &[Choice]) -> Turn {
+    let approach = costs.turn(way);
+    let (from, to) = (choices[way.from], choices[way.to]);
     let distance = from.end.abs_diff(to.start);
     let same_way = from.direction == to.direction;
-    [Link::Change, Link::Hooked, Link::Retake, Link::Reset]
+    let (link, cost) = [Link::Change, Link::Hooked, Link::Retake, Link::Reset]
         .into_iter()
         .filter(|link| match link {
             Link::Change => !same_way && distance == 0,
@@ -67,8 +54,30 @@ fn turn(costs: &Costs<'_>, stretch: &RepeatedStretch, choices: &[Choice]) -> Tur
         })
         .filter_map(|link| {
             let mut cost = Cost::default();
-            costs.link(Some(&approach), link, distance, &mut cost).then_some(Turn { link, cost })
+            costs.link(Some(&approach), link, distance, &mut cost).then_some((link, cost))
         })
-        .min_by_key(|turn| turn.cost.total())
-        .unwrap_or(Turn { link: Link::Reset, cost: Cost::default() })
+        .min_by_key(|(_, cost)| cost.total())
+        .unwrap_or_else(|| (Link::Reset, set_down_anew(costs, way, &approach, distance)));
+    Turn {
+        stretch: way.stretch,
+        from: way.from,
+        to: way.to,
+        leads: way.leads,
+        weighed: way.weight,
+        silence: way.silence,
+        link,
+        cost,
+    }
+}
+
+/// Where no link leads over a turn, the bow is lifted and set down the other way round: at the price of a
+/// retake over that distance. The search never leaves a turn that it weighs without a link.
+fn set_down_anew(costs: &Costs<'_>, way: &Return, approach: &Approach, distance: usize) -> Cost {
+    if way.weight == Weighed::InSearch {
+        return Cost::of(Term::Repeat, i64::from(NEVER));
+    }
+    let mut cost = Cost::default();
+    let over_the_bar = Approach { join: Join::Continues, ..*approach };
+    costs.link(Some(&over_the_bar), Link::Retake, distance, &mut cost);
+    cost
 }

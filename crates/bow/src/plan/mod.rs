@@ -2,28 +2,47 @@
 //!
 //! [`plan`] is exact on its grid of places: a brute-force twin in the tests proves it on small lines.
 //! Where a stretch is repeated from one printing, the cost of coming back to its beginning counts, and
-//! the optimum is found over every way in which the stretch can begin.
+//! the optimum is found over every way in which the stretch can begin: exactly for stretches inside one
+//! another and one after the other, with any number of endings. A stretch that crosses another one (dal
+//! segno into the middle of a repeated one) is paid but not weighed; its turns say so
+//! ([`Weighed::Afterwards`]), and their prices bound how far the plan is from the optimum.
 
 mod alternatives;
 mod anchors;
-mod as_it_comes;
+pub(crate) mod as_it_comes;
+mod backwards;
 mod costs;
+mod course;
 mod evaluate;
+mod least;
+mod read_back;
+mod repairs;
 mod route;
 mod rows;
 mod search;
+mod second_pass;
+mod sheaf;
+mod ways;
 mod weights;
 
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
 pub(crate) use alternatives::{cut, independent};
 pub use anchors::{Allowed, Anchor, MarkReading};
-pub use as_it_comes::{Told, as_it_comes, as_told, least_marks, least_marks_for};
+pub use as_it_comes::{Told, as_it_comes, as_told, least_marks_for};
+pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
+pub use course::{Leads, Weighed};
+pub use least::{LeastMark, Sign, least_marks};
+pub use repairs::{
+    ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, singly,
+};
+pub use second_pass::{Comes, SecondPass, second_pass};
+pub use ways::{WayThere, WaysThere, ways_to_end};
 pub use weights::Weights;
 
 use arcata_score::BowDirection;
 
-use crate::{Cost, Line, Term};
+use crate::{Cost, Line, Seconds, Term};
 use costs::Costs;
 use search::Search;
 
@@ -61,15 +80,29 @@ pub struct PlannedStroke {
 pub struct Plan {
     /// One entry a stroke of the line.
     pub strokes: Vec<PlannedStroke>,
-    /// For each repeated stretch of the line, how its beginning is reached again.
+    /// The ways back of every repeated stretch of the line, in the order of the stretches and of their
+    /// endings.
     pub turns: Vec<Turn>,
     /// The sum of all strokes and turns.
     pub total: Cost,
 }
 
-/// How the beginning of a repeated stretch is reached again from its end.
+/// How the beginning of a repeated stretch is reached again from its end; or how what follows a stretch
+/// is reached where the stretch crosses another one.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Turn {
+    /// Index of the stretch in the line.
+    pub stretch: usize,
+    /// The last stroke before the turn.
+    pub from: usize,
+    /// The stroke that it leads to.
+    pub to: usize,
+    /// Where it leads.
+    pub leads: Leads,
+    /// Whether the search chose with its price in mind.
+    pub weighed: Weighed,
+    /// Silence between the two.
+    pub silence: Seconds,
     /// The link into the second pass.
     pub link: Link,
     /// What it costs.
@@ -107,6 +140,13 @@ pub struct PlanSettings {
     pub leanings: Vec<Leaning>,
 }
 
+impl PlanSettings {
+    /// The same without leanings, which belong to the strokes of one line as printed.
+    pub(crate) fn alone(&self) -> Self {
+        Self { leanings: Vec::new(), ..self.clone() }
+    }
+}
+
 /// A direction that a stroke had better take, for the sake of other strokes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Leaning {
@@ -122,7 +162,8 @@ pub struct Leaning {
 
 /// The cheapest plan of a line.
 ///
-/// Linear in the number of strokes (repeated stretches: linear with a factor of twice the cells).
+/// Linear in the number of strokes (repeated stretches: linear with a factor of at most twice the cells,
+/// whatever lies inside what).
 /// Ties go to the plan that ends nearest the frog, then to changes before hooks, retakes and resets,
 /// then to the shortest travel, decided from the last stroke back.
 #[must_use]
@@ -148,7 +189,7 @@ fn plan_on<const CELLS: usize>(line: &Line, settings: &PlanSettings, allowed: &[
     }
     let costs = Costs::new(line, settings, CELLS);
     let search = Search::<CELLS>::new(costs, allowed);
-    let choices = route::best(&search, &line.repeats)?;
+    let choices = route::best(&search)?;
     Some(evaluate::evaluate(line, settings, CELLS, &choices))
 }
 

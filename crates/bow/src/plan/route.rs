@@ -1,209 +1,194 @@
-//! The way through a line: stroke after stroke, with its repeated stretches as cycles.
+//! The way through a line: leg after leg of its course, with repeated stretches as cycles.
+//!
+//! A cycle's price depends on where it begins, so it is walked once for every stand in which its first
+//! stroke can begin. These walks go side by side in a [`Sheaf`]: walks whose rows have become the same
+//! (but for a constant) are the same from there on and are walked as one. What lies around a cycle does not
+//! matter for the walks inside it, so a cycle within a cycle is walked as often as one that stands alone.
 
 use arcata_score::BowDirection;
 
-use super::costs::Approach;
-use super::search::{Choice, NEVER, Row, Search, Settled, Stand, cheapest};
-use crate::RepeatedStretch;
-
-/// A piece of the way.
-enum Leg<'a> {
-    Stroke(usize),
-    Stretch(&'a RepeatedStretch),
-}
-
-/// What the search knows at the end of a leg.
-struct Passed<'a, const CELLS: usize> {
-    leg: Leg<'a>,
-    row: Row<CELLS>,
-    /// For a stretch: how its first stroke best begins, by the stand at its end.
-    begins: Vec<Stand>,
-}
+use super::course::{Cycle, Ending, Leg};
+use super::read_back::{Passed, read_back};
+use super::search::{Choice, NEVER, Row, Search, Settled, Stand};
+use super::sheaf::Sheaf;
 
 /// The cheapest choices for all strokes; `None` where what is allowed leaves no way through.
-pub(super) fn best<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    repeats: &[RepeatedStretch],
-) -> Option<Vec<Choice>> {
-    let count = search.costs.strokes.len();
-    let mut passed: Vec<Passed<'_, CELLS>> = Vec::with_capacity(count);
-    let mut index = 0;
-    while index < count {
-        let before = passed.last().map(|leg| &leg.row);
-        let stretch = repeats.iter().find(|stretch| stretch.first == index && stretch.is_sound(count));
-        let next = if let Some(stretch) = stretch {
-            let (row, begins) = stretch_row(search, stretch, before);
-            index = stretch.first_ending_end;
-            Passed { leg: Leg::Stretch(stretch), row, begins }
-        } else {
-            let skip = skip_into(search, &passed);
-            let Settled { row, .. } = match (&skip, before) {
-                (Some(approach), Some(before)) => search.forward_by(index, approach, before),
-                _ => search.forward(index, before),
-            };
-            index += 1;
-            Passed { leg: Leg::Stroke(index - 1), row, begins: Vec::new() }
-        };
-        // Settled rows hold a nought wherever anything is within reach.
-        if !next.row.iter().any(|way| way.contains(&0)) {
-            return None;
-        }
-        passed.push(next);
+pub(super) fn best<const CELLS: usize>(search: &Search<'_, CELLS>) -> Option<Vec<Choice>> {
+    let passed = walk(search, &search.costs.course.legs, None);
+    let last = passed.last()?;
+    // Settled rows hold a nought wherever anything is within reach.
+    if !last.row.iter().any(|way| way.contains(&0)) {
+        return None;
     }
     Some(read_back(search, &passed))
 }
 
-/// The approach over a skipped first ending, when the leg before is a stretch that has one.
-fn skip_into<const CELLS: usize>(
+/// One walk through the legs, remembered.
+pub(super) fn walk<'c, const CELLS: usize>(
     search: &Search<'_, CELLS>,
-    passed: &[Passed<'_, CELLS>],
-) -> Option<Approach> {
-    match &passed.last()?.leg {
-        Leg::Stretch(stretch) => search.costs.skip(stretch),
-        Leg::Stroke(_) => None,
-    }
-}
-
-/// Rows through the body of a stretch whose first stroke begins at `begin`, and what was taken off them.
-fn body_rows<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    stretch: &RepeatedStretch,
+    legs: &'c [Leg],
     before: Option<&Row<CELLS>>,
-    begin: Stand,
-) -> (Vec<Row<CELLS>>, i64) {
-    let mut rows: Vec<Row<CELLS>> = Vec::with_capacity(stretch.body_end - stretch.first);
-    let mut base = 0;
-    for index in stretch.first..stretch.body_end {
-        let settled = match rows.last() {
-            None => search.forward_from(index, before, begin),
-            Some(last) => search.forward(index, Some(last)),
-        };
-        base += i64::from(settled.base);
-        rows.push(settled.row);
-    }
-    (rows, base)
-}
-
-/// The row at the end of a stretch's body, the way back to its beginning paid, and for each stand the
-/// begin that makes it cheapest.
-fn stretch_row<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    stretch: &RepeatedStretch,
-    before: Option<&Row<CELLS>>,
-) -> (Row<CELLS>, Vec<Stand>) {
-    let approach = search.costs.turn(stretch);
-    let nowhere = Stand { direction: BowDirection::Down, cell: 0 };
-    let mut best = vec![(i64::MAX, nowhere); 2 * CELLS];
-    for direction in [BowDirection::Down, BowDirection::Up] {
-        for cell in 0..CELLS {
-            let begin = Stand { direction, cell };
-            let (rows, base) = body_rows(search, stretch, before, begin);
-            let mut back = search.turn(&approach, begin);
-            for index in (stretch.body_end..stretch.first_ending_end).rev() {
-                back = search.backward(index, &back);
+) -> Vec<Passed<'c, CELLS>> {
+    let mut passed: Vec<Passed<'c, CELLS>> = Vec::with_capacity(legs.len());
+    for leg in legs {
+        let before = passed.last().map(|leg| &leg.row).or(before);
+        let next = match leg {
+            Leg::Stroke(index) => Passed { leg, row: search.forward(*index, before).row, begins: Vec::new() },
+            Leg::Cycle(cycle) => {
+                let begins = search.begins_at(cycle.first, before);
+                let rounds = rounds(search, cycle, &possible(&[begins]));
+                let (settled, begins) = entered(&begins, &rounds);
+                Passed { leg, row: settled.row, begins }
             }
-            let Some(last) = rows.last() else { continue };
-            for way in 0..2 {
-                for at in 0..CELLS {
-                    if last[way][at] >= NEVER || back[way][at] >= NEVER {
-                        continue;
-                    }
-                    let cost = base + i64::from(last[way][at]) + i64::from(back[way][at]);
-                    if cost < best[way * CELLS + at].0 {
-                        best[way * CELLS + at] = (cost, begin);
-                    }
-                }
+        };
+        passed.push(next);
+    }
+    passed
+}
+
+/// A walk through the legs whose first stroke begins at `begin`.
+pub(super) fn walk_from<'c, const CELLS: usize>(
+    search: &Search<'_, CELLS>,
+    legs: &'c [Leg],
+    begin: Stand,
+) -> Vec<Passed<'c, CELLS>> {
+    let Some((first, rest)) = legs.split_first() else { return Vec::new() };
+    let sheaf = from_begins(search, first, &[begin]);
+    let passed = Passed { leg: first, row: *sheaf.walk(0).0, begins: vec![begin; 2 * CELLS] };
+    let mut all = walk(search, rest, Some(&passed.row));
+    all.insert(0, passed);
+    all
+}
+
+/// The stands at which any of the rows of begins has a way.
+fn possible<const CELLS: usize>(rows: &[Row<CELLS>]) -> Vec<Stand> {
+    let stands = [BowDirection::Down, BowDirection::Up]
+        .into_iter()
+        .flat_map(|direction| (0..CELLS).map(move |cell| Stand { direction, cell }));
+    stands.filter(|stand| rows.iter().any(|row| row[stand.direction as usize][stand.cell] < NEVER)).collect()
+}
+
+/// A cycle walked round from each of some begins.
+struct Rounds<const CELLS: usize> {
+    begins: Vec<Stand>,
+    sheaf: Sheaf<CELLS>,
+}
+
+fn rounds<const CELLS: usize>(search: &Search<'_, CELLS>, cycle: &Cycle, begins: &[Stand]) -> Rounds<CELLS> {
+    Rounds { begins: begins.to_vec(), sheaf: round(search, cycle, begins) }
+}
+
+/// For each begin, the row behind a leg whose first stroke begins there, the begin itself not counted.
+fn from_begins<const CELLS: usize>(search: &Search<'_, CELLS>, leg: &Leg, begins: &[Stand]) -> Sheaf<CELLS> {
+    match leg {
+        Leg::Stroke(index) => Sheaf::gather(begins.iter().map(|begin| search.forward_from(*index, *begin))),
+        Leg::Cycle(cycle) => round(search, cycle, begins),
+    }
+}
+
+/// A sheaf led through a leg.
+fn through<const CELLS: usize>(search: &Search<'_, CELLS>, leg: &Leg, sheaf: &Sheaf<CELLS>) -> Sheaf<CELLS> {
+    match leg {
+        Leg::Stroke(index) => sheaf.led(|_, row| search.forward(*index, Some(row))),
+        Leg::Cycle(cycle) => {
+            let entries: Vec<Row<CELLS>> =
+                sheaf.rows().iter().map(|row| search.begins_at(cycle.first, Some(row))).collect();
+            let rounds = rounds(search, cycle, &possible(&entries));
+            sheaf.led(|at, _| entered(&entries[at], &rounds).0)
+        }
+    }
+}
+
+/// For each begin, the row at the end of the cycle's body, all ways back to that begin paid.
+fn round<const CELLS: usize>(search: &Search<'_, CELLS>, cycle: &Cycle, begins: &[Stand]) -> Sheaf<CELLS> {
+    let Some((first, rest)) = cycle.body.split_first() else { return Sheaf::gather(std::iter::empty()) };
+    let mut sheaf = from_begins(search, first, begins);
+    for leg in rest {
+        sheaf = through(search, leg, &sheaf);
+    }
+    let endings: Vec<EndingWalks<CELLS>> =
+        cycle.endings.iter().map(|ending| EndingWalks::new(search, ending)).collect();
+    sheaf.apart(|walk, row, base| {
+        let begin = begins[walk];
+        let mut row = *row;
+        for ending in &endings {
+            ending.pay(search, begin, &mut row);
+        }
+        Settled::on_top(row, base)
+    })
+}
+
+/// The walks through an ending, from every stand in which the body can end.
+struct EndingWalks<'e, const CELLS: usize> {
+    ending: &'e Ending,
+    /// Empty for an ending without strokes.
+    sheaf: Option<Sheaf<CELLS>>,
+}
+
+impl<'e, const CELLS: usize> EndingWalks<'e, CELLS> {
+    fn new(search: &Search<'_, CELLS>, ending: &'e Ending) -> Self {
+        let sheaf = ending.legs.split_first().map(|(first, rest)| {
+            let one_by_one = possible(&[[[0; CELLS]; 2]]).into_iter().map(Settled::one);
+            let mut sheaf = through(search, first, &Sheaf::gather(one_by_one));
+            for leg in rest {
+                sheaf = through(search, leg, &sheaf);
+            }
+            sheaf
+        });
+        Self { ending, sheaf }
+    }
+
+    /// Adds to each stand at the body's end what the ending and the turn to `begin` cost from there.
+    fn pay(&self, search: &Search<'_, CELLS>, begin: Stand, row: &mut Row<CELLS>) {
+        let way = &search.costs.course.returns[self.ending.turn];
+        let turn = search.turn(&search.costs.turn(way), begin);
+        let prices = match &self.sheaf {
+            None => turn,
+            Some(sheaf) => {
+                let least: Vec<i64> = sheaf.rows().iter().map(|row| least_sum(row, &turn)).collect();
+                let price = |stand: usize| sheaf.come_to(stand, &least);
+                std::array::from_fn(|way| std::array::from_fn(|cell| price(way * CELLS + cell)))
+            }
+        };
+        for (way, prices) in row.iter_mut().zip(&prices) {
+            for (cost, price) in way.iter_mut().zip(prices) {
+                *cost = (*cost + price).min(NEVER);
             }
         }
     }
-    let least = best.iter().map(|(cost, _)| *cost).min().unwrap_or(0);
+}
+
+/// The least sum of two rows, stand by stand.
+fn least_sum<const CELLS: usize>(one: &Row<CELLS>, other: &Row<CELLS>) -> i64 {
+    let pairs = one.iter().flatten().zip(other.iter().flatten());
+    i64::from(pairs.fold(NEVER, |least, (one, other)| least.min(one + other)))
+}
+
+/// The row behind a cycle that is entered at these costs, and for each stand the begin that makes it
+/// cheapest: among equals the first, down before up, from the frog.
+fn entered<const CELLS: usize>(begins: &Row<CELLS>, rounds: &Rounds<CELLS>) -> (Settled<CELLS>, Vec<Stand>) {
+    let nowhere = Stand { direction: BowDirection::Down, cell: 0 };
+    let mut best = vec![(i64::MAX, nowhere); 2 * CELLS];
+    for (walk, begin) in rounds.begins.iter().enumerate() {
+        let paid = begins[begin.direction as usize][begin.cell];
+        if paid >= NEVER {
+            continue;
+        }
+        let (row, base) = rounds.sheaf.walk(walk);
+        for (best, cost) in best.iter_mut().zip(row.iter().flatten()) {
+            let whole = i64::from(paid) + base + i64::from(*cost);
+            if *cost < NEVER && whole < best.0 {
+                *best = (whole, *begin);
+            }
+        }
+    }
+    let least = best.iter().map(|(cost, _)| *cost).min().unwrap_or(i64::MAX);
     // A stand that nothing reaches stays out of reach, also where nothing reaches any.
     let value = |cost: i64| match cost {
         i64::MAX => NEVER,
         cost => i32::try_from(cost - least).unwrap_or(NEVER).min(NEVER),
     };
     let row = std::array::from_fn(|way| std::array::from_fn(|at| value(best[way * CELLS + at].0)));
-    (row, best.into_iter().map(|(_, begin)| begin).collect())
-}
-
-fn read_back<const CELLS: usize>(search: &Search<'_, CELLS>, passed: &[Passed<'_, CELLS>]) -> Vec<Choice> {
-    let mut choices = Vec::with_capacity(search.costs.strokes.len());
-    let Some(last) = passed.last() else { return choices };
-    let mut stand = cheapest(&last.row);
-    for (at, leg) in passed.iter().enumerate().rev() {
-        let before = at.checked_sub(1).map(|before| &passed[before].row);
-        match leg.leg {
-            Leg::Stroke(index) => {
-                let skip = skip_into(search, &passed[..at]);
-                let choice = search.choose(index, skip.as_ref(), before, stand);
-                choices.push(choice);
-                if let Some(before) = before {
-                    stand = search.stood(index, skip.as_ref(), before, choice);
-                }
-            }
-            Leg::Stretch(stretch) => {
-                let begin = leg.begins[stand.direction as usize * CELLS + stand.cell];
-                ending_back(search, stretch, stand, begin, &mut choices);
-                stand = body_back(search, stretch, before, stand, begin, &mut choices);
-            }
-        }
-    }
-    choices.reverse();
-    choices
-}
-
-/// The first ending, given where the body ended and where the second pass begins, last stroke first.
-fn ending_back<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    stretch: &RepeatedStretch,
-    body_end: Stand,
-    begin: Stand,
-    choices: &mut Vec<Choice>,
-) {
-    if stretch.first_ending_end == stretch.body_end {
-        return;
-    }
-    let mut first = [[NEVER; CELLS]; 2];
-    first[body_end.direction as usize][body_end.cell] = 0;
-    let mut rows = vec![first];
-    for index in stretch.body_end..stretch.first_ending_end {
-        let settled = search.forward(index, rows.last());
-        rows.push(settled.row);
-    }
-    let turn = search.turn(&search.costs.turn(stretch), begin);
-    let mut last = rows[rows.len() - 1];
-    for (way, row) in last.iter_mut().enumerate() {
-        for (cell, cost) in row.iter_mut().enumerate() {
-            *cost = (*cost + turn[way][cell]).min(NEVER);
-        }
-    }
-    let mut stand = cheapest(&last);
-    for index in (stretch.body_end..stretch.first_ending_end).rev() {
-        let before = &rows[index - stretch.body_end];
-        let choice = search.choose(index, None, Some(before), stand);
-        choices.push(choice);
-        stand = search.stood(index, None, before, choice);
-    }
-}
-
-/// The body, last stroke first; returns the stand before it.
-fn body_back<const CELLS: usize>(
-    search: &Search<'_, CELLS>,
-    stretch: &RepeatedStretch,
-    before: Option<&Row<CELLS>>,
-    mut stand: Stand,
-    begin: Stand,
-    choices: &mut Vec<Choice>,
-) -> Stand {
-    let (rows, _) = body_rows(search, stretch, before, begin);
-    for index in (stretch.first + 1..stretch.body_end).rev() {
-        let row = &rows[index - stretch.first - 1];
-        let choice = search.choose(index, None, Some(row), stand);
-        choices.push(choice);
-        stand = search.stood(index, None, row, choice);
-    }
-    let link = search.link_to(stretch.first, before, begin);
-    let choice = Choice { direction: begin.direction, link, start: begin.cell, end: stand.cell };
-    choices.push(choice);
-    before.map_or(stand, |before| search.stood(stretch.first, None, before, choice))
+    let base = if least == i64::MAX { i64::from(NEVER) } else { least };
+    (Settled { row, base }, best.into_iter().map(|(_, begin)| begin).collect())
 }

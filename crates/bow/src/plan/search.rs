@@ -104,6 +104,16 @@ fn table<const CELLS: usize>(cost: impl Fn(usize, &mut i64)) -> [i32; CELLS] {
 
 impl<'a, const CELLS: usize> Search<'a, CELLS> {
     pub(crate) fn new(costs: Costs<'a>, allowed: &'a [Allowed]) -> Self {
+        Self::over(costs, allowed, |index| Some(index + 1))
+    }
+
+    /// A search over strokes in whatever order; `next` gives the index of a stroke that begins where
+    /// another ends.
+    pub(crate) fn over(
+        costs: Costs<'a>,
+        allowed: &'a [Allowed],
+        next: impl Fn(usize) -> Option<usize>,
+    ) -> Self {
         let (mut travels, mut places) = (Vec::new(), Vec::new());
         let mut known_travels: FxHashMap<(i64, SpeedWindow), usize> = FxHashMap::default();
         let mut known_places: FxHashMap<(BowInterval, u16), usize> = FxHashMap::default();
@@ -125,7 +135,8 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
                 });
                 let direction = DIRECTIONS.map(|direction| {
                     let mut sum = 0i64;
-                    costs.direction(index, direction, &mut sum);
+                    let next = next(index).and_then(|next| costs.strokes.get(next));
+                    costs.direction_before(index, next, direction, &mut sum);
                     narrow(sum)
                 });
                 let links = Self::links(&costs, costs.approach(index).as_ref());
@@ -219,10 +230,6 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         ends
     }
 
-    fn step(&self, index: usize, links: &Links, before: Option<&Row<CELLS>>) -> Settled<CELLS> {
-        self.arch.dispatch(WholeStep { search: self, index, links, before })
-    }
-
     /// Cost of setting the bow down for stroke `index` in one direction, by cell.
     fn begins_widely(
         &self,
@@ -234,19 +241,10 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         self.arch.dispatch(Begins { search: self, index, links, before, direction })
     }
 
-    /// One forward step by the printed order.
+    /// One forward step, by the way in which the stroke is reached first.
     pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> Settled<CELLS> {
-        self.step(index, &self.steps[index].links, before)
-    }
-
-    /// One forward step that reaches stroke `index` over another way in (a turn or a skip).
-    pub(crate) fn forward_by(
-        &self,
-        index: usize,
-        approach: &Approach,
-        before: &Row<CELLS>,
-    ) -> Settled<CELLS> {
-        self.step(index, &Self::links(&self.costs, Some(approach)), Some(before))
+        let links = &self.steps[index].links;
+        self.arch.dispatch(WholeStep { search: self, index, links, before })
     }
 
     /// The cheapest way in which stroke `index` can have begun and ended at `stand`, given the row before.
@@ -257,6 +255,17 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         before: Option<&Row<CELLS>>,
         stand: Stand,
     ) -> Choice {
+        self.choose_priced(index, approach, before, stand).0
+    }
+
+    /// See [`Self::choose`]; with what it costs up to the end of the travel.
+    pub(crate) fn choose_priced(
+        &self,
+        index: usize,
+        approach: Option<&Approach>,
+        before: Option<&Row<CELLS>>,
+        stand: Stand,
+    ) -> (Choice, i32) {
         let links =
             approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
         let begins = self.begins_widely(index, &links, before, stand.direction);
@@ -279,7 +288,20 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         let start = best.1;
         let begin = Stand { direction: stand.direction, cell: start };
         let link = self.link_into(index, &links, before, begin, self.without_place(index, &begins, begin));
-        Choice { direction: stand.direction, link, start, end: stand.cell }
+        (Choice { direction: stand.direction, link, start, end: stand.cell }, best.0)
+    }
+
+    /// Costs of setting the bow down for stroke `index`, both directions, over a way in.
+    pub(crate) fn landings(&self, index: usize, way_in: Option<(&Approach, &Row<CELLS>)>) -> Row<CELLS> {
+        let links =
+            way_in.map_or(self.steps[index].links, |(approach, _)| Self::links(&self.costs, Some(approach)));
+        let before = way_in.map(|(_, before)| before);
+        self.arch.dispatch(Landings { search: self, index, links: &links, before })
+    }
+
+    /// The row at the end of stroke `index` from what setting the bow down costs.
+    pub(crate) fn travelled(&self, index: usize, begins: &Row<CELLS>) -> Settled<CELLS> {
+        self.arch.dispatch(Travel { search: self, index, begins })
     }
 
     /// A begin's cost up to and with its link.
@@ -386,64 +408,17 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         })
     }
 
-    /// A row in which only plans whose stroke `index` begins at `begin` go on.
-    pub(crate) fn forward_from(
-        &self,
-        index: usize,
-        before: Option<&Row<CELLS>>,
-        begin: Stand,
-    ) -> Settled<CELLS> {
-        let all = self.begins_widely(index, &self.steps[index].links, before, begin.direction);
-        let mut one = [[NEVER; CELLS]; 2];
-        one[begin.direction as usize][begin.cell] = all[begin.cell];
-        self.arch.dispatch(Travel { search: self, index, begins: &one })
+    /// What it costs to begin stroke `index` at each stand, the way in and the place included.
+    pub(crate) fn begins_at(&self, index: usize, before: Option<&Row<CELLS>>) -> Row<CELLS> {
+        let links = &self.steps[index].links;
+        DIRECTIONS.map(|direction| self.begins_widely(index, links, before, direction))
     }
 
-    /// Backward step: the least cost of stroke `index` and all that follows, by the stand before it.
-    pub(crate) fn backward(&self, index: usize, after: &Row<CELLS>) -> Row<CELLS> {
-        let step = &self.steps[index];
-        let table = self.travels[step.travel].by_cell(CELLS);
-        let places = &self.places[step.places];
-        let mut begins = [[NEVER; CELLS]; 2];
-        for (way, row) in begins.iter_mut().enumerate() {
-            for (start, begin) in row.iter_mut().enumerate() {
-                for (used, cost) in table.iter().enumerate() {
-                    let end = if way == 0 { start + used } else { start.wrapping_sub(used) };
-                    if end >= CELLS {
-                        break;
-                    }
-                    *begin = (*begin).min(cost + places.end[end] + after[way][end]);
-                }
-                *begin = begin.saturating_add(places.begin[start] + step.direction[way]).min(NEVER);
-            }
-        }
-        let links = step.links;
-        let allowed = self.allowed[index];
-        std::array::from_fn(|from| {
-            std::array::from_fn(|cell| {
-                let mut least = NEVER;
-                for (way, direction) in DIRECTIONS.into_iter().enumerate() {
-                    let (link, cost) =
-                        if from == way { (Link::Hooked, links.hooked) } else { (Link::Change, links.change) };
-                    if cost < NEVER && allowed.permits(direction, link) {
-                        least = least.min(cost + begins[way][cell]);
-                    }
-                    for (link, lift) in [(Link::Retake, links.retake), (Link::Reset, links.reset)] {
-                        if lift.base == NEVER
-                            || (link == Link::Retake && from != way)
-                            || !allowed.permits(direction, link)
-                        {
-                            continue;
-                        }
-                        for (start, begin) in begins[way].iter().enumerate() {
-                            let distance = i32::try_from(cell.abs_diff(start)).unwrap_or(0);
-                            least = least.min(lift.base + lift.per_cell * distance + begin);
-                        }
-                    }
-                }
-                least
-            })
-        })
+    /// The row behind stroke `index` when it begins at `begin`, that begin itself not counted.
+    pub(crate) fn forward_from(&self, index: usize, begin: Stand) -> Settled<CELLS> {
+        let mut one = [[NEVER; CELLS]; 2];
+        one[begin.direction as usize][begin.cell] = 0;
+        self.arch.dispatch(Travel { search: self, index, begins: &one })
     }
 }
 
@@ -484,6 +459,22 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for Begins<'_, '_, CELLS> {
     }
 }
 
+/// The first half of a step in both directions, see [`WholeStep`].
+struct Landings<'s, 'a, const CELLS: usize> {
+    search: &'s Search<'a, CELLS>,
+    index: usize,
+    links: &'s Links,
+    before: Option<&'s Row<CELLS>>,
+}
+
+impl<const CELLS: usize> pulp::NullaryFnOnce for Landings<'_, '_, CELLS> {
+    type Output = Row<CELLS>;
+    #[inline(always)]
+    fn call(self) -> Row<CELLS> {
+        self.search.begins(self.index, self.links, self.before, &DIRECTIONS)
+    }
+}
+
 /// The second half of a step, see [`WholeStep`].
 struct Travel<'s, 'a, const CELLS: usize> {
     search: &'s Search<'a, CELLS>,
@@ -503,7 +494,22 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for Travel<'_, '_, CELLS> {
 pub(crate) struct Settled<const CELLS: usize> {
     pub(crate) row: Row<CELLS>,
     /// What was taken off; `NEVER` where nothing is within reach.
-    pub(crate) base: i32,
+    pub(crate) base: i64,
+}
+
+impl<const CELLS: usize> Settled<CELLS> {
+    /// At one stand, for nothing.
+    pub(crate) fn one(stand: Stand) -> Self {
+        let mut row = [[NEVER; CELLS]; 2];
+        row[stand.direction as usize][stand.cell] = 0;
+        Self { row, base: 0 }
+    }
+
+    /// A row on top of what was taken off before.
+    pub(crate) fn on_top(row: Row<CELLS>, base: i64) -> Self {
+        let Self { row, base: more } = settled(row);
+        Self { row, base: (base + more).min(i64::from(NEVER)) }
+    }
 }
 
 #[inline(always)]
@@ -517,7 +523,7 @@ fn settled<const CELLS: usize>(mut row: Row<CELLS>) -> Settled<CELLS> {
             }
         }
     }
-    Settled { row, base }
+    Settled { row, base: i64::from(base) }
 }
 
 /// The cheapest stand of a row: ties go to the end nearest the frog, down before up.

@@ -8,6 +8,8 @@ use super::search::{Choice, Search};
 use super::*;
 use crate::*;
 
+pub(crate) mod repeats;
+
 /// A stroke of a quarter note at mf that nothing else is known about.
 fn plain_stroke(index: usize) -> Stroke {
     let at = Length::new(i64::try_from(index).unwrap(), 4);
@@ -107,6 +109,7 @@ fn any_line_with_repeat(longest: usize) -> impl Strategy<Value = Line> {
                 first_ending_end: cuts[2],
                 silence_at_turn: Seconds::from_micros(turn),
                 silence_at_skip: Seconds::from_micros(skip),
+                ..RepeatedStretch::between(cuts[0], cuts[1], Seconds::default())
             };
             if stretch.is_sound(count) {
                 line.repeats.push(stretch);
@@ -159,16 +162,7 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
 
     /// The cost of one step, or `None` where the arm cannot do it.
     fn step(&self, index: usize, chosen: &[Choice], choice: Choice) -> Option<i64> {
-        let count = self.line.strokes.len();
-        let skipped = self
-            .line
-            .repeats
-            .iter()
-            .find(|s| s.is_sound(count) && s.first_ending_end == index && s.body_end < index);
-        let (before, approach) = match skipped {
-            Some(stretch) => (Some(stretch.body_end - 1), self.costs.skip(stretch)),
-            None => (index.checked_sub(1), self.costs.approach(index)),
-        };
+        let (before, approach) = (self.costs.course.into[index].before, self.costs.approach(index));
         if let Some(before) = before {
             let from = chosen[before];
             let possible = match choice.link {
@@ -315,28 +309,6 @@ proptest! {
             prop_assert!(seen.insert(actions));
         }
     }
-
-    #[test]
-    fn least_marks_reproduce_the_plan(line in any_line(30)) {
-        let plan = plan(&line, &PlanSettings::default());
-        let marks = least_marks(&line, &plan);
-        let mut marked = line.clone();
-        for stroke in &mut marked.strokes {
-            stroke.printed = None;
-        }
-        // Players: alternate from the last stroke, obey marks.
-        let mut before: Option<BowDirection> = None;
-        for (index, planned) in plan.strokes.iter().enumerate() {
-            let rest = line_of(marked.strokes[index..].to_vec(), Vec::new());
-            let comes = match before {
-                Some(before) if marked.strokes[index].join != Join::Entry => before.other(),
-                _ => as_it_comes(&rest)[0],
-            };
-            let does = if marks.contains(&index) { comes.other() } else { comes };
-            prop_assert_eq!(does, planned.direction);
-            before = Some(does);
-        }
-    }
 }
 
 /// The k best by Lawler's method are the k best of all: compared with every action sequence forced in turn.
@@ -409,7 +381,7 @@ fn the_search_and_the_terms_agree() {
     let mut base = 0;
     for index in 0..12 {
         let settled = search.forward(index, row.as_ref());
-        base += i64::from(settled.base);
+        base += settled.base;
         row = Some(settled.row);
     }
     assert_eq!(base, plan_on::<12>(&line, &settings, &allowed).expect("a way through").total.total());

@@ -69,6 +69,16 @@ pub struct Weights {
     pub likeness: i64,
     /// A stroke of an imitated figure bowed otherwise than in the other parts.
     pub imitation: i64,
+    /// A slur split in two.
+    pub split_slur: i64,
+    /// The bow changed in the middle of a tied note.
+    pub split_tie: i64,
+    /// Two strokes joined under one slur.
+    pub join_strokes: i64,
+    /// Two notes taken on one bow, stopped, and written so.
+    pub write_hook: i64,
+    /// A slur's beginning or end moved by one note.
+    pub move_slur_end: i64,
 }
 
 impl Default for Weights {
@@ -107,6 +117,11 @@ impl Default for Weights {
             unity_alone: 250,
             likeness: 150,
             imitation: 60,
+            split_slur: 2500,
+            split_tie: 4000,
+            join_strokes: 3000,
+            write_hook: 2500,
+            move_slur_end: 2000,
         }
     }
 }
@@ -148,6 +163,11 @@ impl Weights {
             ("unity_alone", &mut self.unity_alone),
             ("likeness", &mut self.likeness),
             ("imitation", &mut self.imitation),
+            ("split_slur", &mut self.split_slur),
+            ("split_tie", &mut self.split_tie),
+            ("join_strokes", &mut self.join_strokes),
+            ("write_hook", &mut self.write_hook),
+            ("move_slur_end", &mut self.move_slur_end),
         ]
     }
 }

@@ -202,6 +202,8 @@ section! {
         string_reach,
         /// Instances of a pattern that are worth marking.
         effect_instances,
+        /// A row of down-bows is an effect from this loudness.
+        effect_loud,
         /// Marks are clutter above this share of strokes, percent.
         marks_dense,
         /// Rehearsal marks are far apart from this many bars.

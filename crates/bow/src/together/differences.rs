@@ -6,7 +6,7 @@ use std::ops::Range;
 use arcata_score::BowDirection;
 
 use super::{Agreement, Together};
-use crate::plan::{Anchor, alternatives};
+use crate::plan::{Anchor, MarkReading, alternatives};
 use crate::{Cost, Line, Term};
 
 /// A stretch of a line that does not go with the others, or not as it went elsewhere.
@@ -21,16 +21,23 @@ pub struct Departure {
     /// [`Term::Unity`] or [`Term::Likeness`].
     pub term: Term,
     /// What going along at its first stroke would cost on top, term by term; negative shares are saved.
+    /// Nothing where a printed mark or an anchor forbids it.
     pub dearer: Cost,
+    /// Why it departs.
+    pub reason: Reason,
 }
 
-impl Departure {
-    /// The term that speaks most against going along; `None` where nothing does (a tie).
-    #[must_use]
-    pub fn reason(&self) -> Option<Term> {
-        let others = self.dearer.parts().filter(|(term, share)| *share > 0 && *term != self.term);
-        others.max_by_key(|(term, share)| (*share, std::cmp::Reverse(*term))).map(|(term, _)| term)
-    }
+/// Why a stretch departs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Reason {
+    /// The mark printed on its first stroke says so.
+    PrintedMark,
+    /// It was fixed.
+    Anchor,
+    /// Going along would cost more, above all under this name.
+    Dearer(Term),
+    /// Either way costs the same.
+    Even,
 }
 
 /// The stretches that depart from an agreement, by line and stroke.
@@ -52,17 +59,43 @@ pub fn departures(lines: &[Line], together: &Together, agreements: &[Agreement])
         // Every second stroke may be of another figure: such gaps do not end a stretch.
         for stretch in list.chunk_by(|a, b| *b <= a + 2) {
             let first = stretch[0];
+            let (dearer, reason) = why(&once[line], together, line, term, first, strokes[&first]);
             found.push(Departure {
                 line,
                 strokes: first..stretch[stretch.len() - 1] + 1,
                 departing: stretch.len(),
                 term,
-                dearer: dearer(&once[line], together, line, first, strokes[&first]),
+                dearer,
+                reason,
             });
         }
     }
     found.sort_by_key(|departure| (departure.line, departure.strokes.start, departure.term));
     found
+}
+
+/// Why a stroke does not go the way wished for, and what going it would cost on top.
+fn why(
+    line: &Line,
+    together: &Together,
+    index: usize,
+    departs_from: Term,
+    stroke: usize,
+    wish: BowDirection,
+) -> (Cost, Reason) {
+    let settings = &together.settings[index];
+    let law = settings.marks == MarkReading::Law;
+    if law && line.strokes[stroke].printed.is_some_and(|printed| printed != wish) {
+        return (Cost::default(), Reason::PrintedMark);
+    }
+    let fixed = |anchor: &Anchor| anchor.stroke == stroke && anchor.direction.is_some_and(|way| way != wish);
+    if settings.anchors.iter().any(fixed) {
+        return (Cost::default(), Reason::Anchor);
+    }
+    let dearer = dearer(line, together, index, stroke, wish);
+    let others = dearer.parts().filter(|(term, share)| *share > 0 && *term != departs_from);
+    let most = others.max_by_key(|(term, share)| (*share, std::cmp::Reverse(*term)));
+    (dearer, most.map_or(Reason::Even, |(term, _)| Reason::Dearer(term)))
 }
 
 fn dearer(line: &Line, together: &Together, index: usize, stroke: usize, wish: BowDirection) -> Cost {

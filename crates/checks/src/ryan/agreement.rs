@@ -14,12 +14,12 @@ pub(super) struct Share {
 }
 
 impl Share {
-    fn count(&mut self, agrees: bool) {
+    pub(super) fn count(&mut self, agrees: bool) {
         self.agreed += u32::from(agrees);
         self.of += 1;
     }
 
-    fn plus(self, other: Self) -> Self {
+    pub(super) fn plus(self, other: Self) -> Self {
         Self { agreed: self.agreed + other.agreed, of: self.of + other.of }
     }
 

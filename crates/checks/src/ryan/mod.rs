@@ -4,9 +4,11 @@
 mod agreement;
 mod bare;
 mod floors;
+mod kinds;
 mod tune;
 mod tunes;
 
+use arcata_bow::together::plan_together;
 use arcata_bow::{Profile, plan};
 use arcata_score::BowDirection;
 use rayon::prelude::*;
@@ -15,6 +17,7 @@ use crate::outcome::{Outcome, Result};
 use crate::scores;
 use crate::setting::Setting;
 use agreement::Agreement;
+use kinds::{KINDS, by_kind};
 pub(crate) use tune::tune;
 use tunes::{Half, Tune};
 
@@ -39,14 +42,25 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
     );
     for half in [Half::Reporting, Half::Tuning] {
         let chosen: Vec<&Tune> = collection.tunes.iter().filter(|tune| tune.half == half).collect();
-        let planned = agreement_of(&chosen, |tune| planned(tune, &profile));
+        let hidden = agreement_of(&chosen, |tune| planned(tune, &profile));
         for (name, bowing) in WITHOUT_PLANNER {
             println!("{name:24} {half:>8} {}", agreement_of(&chosen, bowing));
         }
-        println!("{:24} {half:>8} {planned}", "planner, marks hidden");
-        floors::hold(setting, half, &planned, outcome)?;
+        println!("{:24} {half:>8} {hidden}", "planner, marks hidden");
+        let alike = agreement_of(&chosen, |tune| planned_alike(tune, &profile));
+        println!("{:24} {half:>8} {alike}", "the same, with likeness");
+        floors::hold(setting, half, &hidden, outcome)?;
     }
     println!("{:24} {:>8} {:>20} {:>20} {:>20}", "wanted", "", "92.0", "93.0", "97.5");
+    let reporting: Vec<&Tune> = collection.tunes.iter().filter(|tune| tune.half == Half::Reporting).collect();
+    println!("\nby what the stroke is, reporting half");
+    println!("{:24} {:>20} {:>20} {:>20}", "", "planner", "with likeness", "place in the bar");
+    let alone = by_kind(&reporting, |tune| planned(tune, &profile));
+    let alike = by_kind(&reporting, |tune| planned_alike(tune, &profile));
+    let bare = by_kind(&reporting, bare::place_in_the_bar);
+    for (index, kind) in KINDS.iter().enumerate() {
+        println!("{:24} {:>20} {:>20} {:>20}", kind.name, alone[index], alike[index], bare[index]);
+    }
     Ok(())
 }
 
@@ -59,4 +73,11 @@ fn agreement_of(tunes: &[&Tune], bowing: impl Fn(&Tune) -> Vec<BowDirection> + S
 fn planned(tune: &Tune, profile: &Profile) -> Vec<BowDirection> {
     let plans: Vec<_> = tune.lines.iter().map(|line| plan(line, &scores::blind(line, profile))).collect();
     tune.marks.iter().map(|mark| plans[mark.line].strokes[mark.stroke].direction).collect()
+}
+
+/// The same with figures that come back bowed alike.
+fn planned_alike(tune: &Tune, profile: &Profile) -> Vec<BowDirection> {
+    let settings: Vec<_> = tune.lines.iter().map(|line| scores::blind(line, profile)).collect();
+    let together = plan_together(&tune.lines, &settings, &tune.alike);
+    tune.marks.iter().map(|mark| together.plans[mark.line].strokes[mark.stroke].direction).collect()
 }

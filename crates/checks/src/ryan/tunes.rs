@@ -3,6 +3,7 @@
 use std::fmt;
 use std::path::Path;
 
+use arcata_bow::together::{Agreement, agreements};
 use arcata_bow::{Line, Profile, RepeatedStretch};
 use arcata_score::{BarKind, BowDirection, Length, Score};
 use rayon::prelude::*;
@@ -55,6 +56,8 @@ pub(super) struct Tune {
     pub(super) file: String,
     pub(super) half: Half,
     pub(super) lines: Vec<Line>,
+    /// Figures that come back, which had better be bowed alike.
+    pub(super) alike: Vec<Agreement>,
     /// For each line, whether each stroke begins with a bar.
     pub(super) on_downbeat: Vec<Vec<bool>>,
     pub(super) marks: Vec<Mark>,
@@ -105,6 +108,8 @@ fn read_tune(folder: &Path, entry: &Value, half: Half, profile: &Profile) -> Res
     let lines = scores::lines(&score, profile);
     let on_downbeat: Vec<Vec<bool>> = lines.iter().map(|line| begins_bar(&score, line)).collect();
     let marks = marks(&lines, &on_downbeat);
+    let weights = lines.first().map(|line| scores::blind(line, profile).weights).unwrap_or_default();
+    let alike = agreements(&score, &lines, &weights);
     let notes = score.parts.iter().flat_map(|part| &part.notes);
     let read = notes.map(|note| usize::from(note.bow_mark.is_some()) + note.more_bow_marks.len()).sum();
     Ok(Tune {
@@ -112,6 +117,7 @@ fn read_tune(folder: &Path, entry: &Value, half: Half, profile: &Profile) -> Res
         file,
         half,
         lines,
+        alike,
         on_downbeat,
         marks,
         printed: count("up") + count("down"),

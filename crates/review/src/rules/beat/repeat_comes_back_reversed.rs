@@ -1,8 +1,9 @@
 //! # A repeat comes back on the other bow
 //!
 //! ## What it finds
-//! A repeated section whose end leaves the player, as it comes, on the other bow than the one it began
-//! with, and gives no time to lift at the repeat sign (30 ms too little or more).
+//! A repeated section, or one that da capo or dal segno sends back to, whose end leaves the player, as it
+//! comes, on the other bow than the one it began with, and gives no time to lift before the beginning (30 ms
+//! too little or more). Every ending that leads back is looked at by itself.
 //!
 //! ## Why it matters
 //! The same printing must serve both passes. The player either plays the whole second pass with the bow
@@ -25,7 +26,8 @@
 //! ## Sources
 //! Common practice; one bowing for all passes follows from parts being printed once.
 
-use arcata_bow::{Join, Line, Link, RepeatedStretch};
+use arcata_bow::plan::{Comes, Leads, Turn, second_pass};
+use arcata_bow::{Join, Line, Link, Road};
 
 use crate::change::Change;
 use crate::other_bow::marks;
@@ -48,8 +50,9 @@ impl Rule for RepeatComesBackReversed {
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (at, line) in piece.lines.iter().enumerate() {
-            for stretch in &line.repeats {
-                if let Some(draft) = reversed(piece, found, at, line, stretch) {
+            let turns = piece.plans.get(at).map_or(&[][..], |plan| &plan.turns);
+            for turn in turns.iter().filter(|turn| turn.leads == Leads::Back && turn.from > turn.to) {
+                if let Some(draft) = reversed(piece, found, at, line, turn) {
                     found.report(draft);
                 }
             }
@@ -62,36 +65,39 @@ fn reversed(
     found: &Findings<'_>,
     at: usize,
     line: &Line,
-    stretch: &RepeatedStretch,
+    turn: &Turn,
 ) -> Option<Draft> {
     let planned = piece.planned(at);
-    let last_index = stretch.first_ending_end.checked_sub(1).filter(|last| *last > stretch.first)?;
-    let (first, last) = (planned.get(stretch.first)?, planned.get(last_index)?);
-    let last_stroke = line.strokes.get(last_index)?;
-    let available = stretch.silence_at_turn.micros + last_stroke.lendable.micros;
-    let needed = piece.lift_time(last.end, first.start);
-    if first.direction != last.direction || needed - available < piece.thresholds().retake_lack || piece.is_free_after(last_stroke) {
+    let plan = piece.plans.get(at).filter(|_| !planned.is_empty())?;
+    let pass = second_pass(line, plan, turn, piece.plan_settings(at).reach)?;
+    let lacking = pass.needed.micros - pass.available.micros;
+    if pass.comes != Comes::Reversed || lacking < piece.thresholds().retake_lack {
         return None;
     }
-    let draft = found.at_stroke(Severity::C, at, stretch.first);
-    let end = piece.stroke_is_at(at, last_stroke);
+    let (first, last) = (planned.get(turn.to)?, planned.get(turn.from)?);
+    let draft = found.at_stroke(Severity::C, at, turn.to);
+    let end = piece.stroke_is_at(at, line.strokes.get(turn.from)?);
+    let beginning = piece.where_is(draft.place());
     let sentence = format!(
-        "The repeat from {} ends on {} at {end}, so the second time begins on the other bow: \
-         there are {} s to lift, and it takes {} s.",
-        piece.where_is(draft.place()),
+        "{} {} at {end}, so the second time begins on the other bow: there are {} s to lift, and it takes {} s.",
+        match line.repeats.get(turn.stretch)?.road {
+            Road::RepeatSign => format!("The repeat from {beginning} ends on"),
+            Road::DaCapo => format!("The da capo to {beginning} leaves on"),
+            Road::DalSegno => format!("The dal segno to {beginning} leaves on"),
+        },
         a_bow(last.direction),
-        Figure::Thousandths(available / 1000),
-        Figure::Thousandths(needed / 1000),
+        Figure::Thousandths(pass.available.micros / 1000),
+        Figure::Thousandths(pass.needed.micros / 1000),
     );
     let draft = draft
         .say(sentence)
-        .seconds("time to lift", available)
-        .seconds("a lift takes", needed)
+        .seconds("time to lift", pass.available.micros)
+        .seconds("a lift takes", pass.needed.micros)
         .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
             format!("Hook the note at {end} to the one before it, so that the section comes back as it began."),
-            hooked(piece, at, line, last_index),
+            hooked(piece, at, line, turn.from),
         )
         .propose(
             Grade::PlayersChoice,

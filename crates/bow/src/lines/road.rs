@@ -1,0 +1,137 @@
+//! The sections of a score that are played again: repeat signs, endings, da capo and dal segno.
+
+use arcata_score::{Bar, BarKind, BarlineStyle, EndingEdge, Jump, Moment, RepeatSign, Score};
+
+use crate::{Onward, Road};
+
+/// Bars that are played again.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Section {
+    pub(super) begin: Moment,
+    /// Where the first ending begins; the end of the section when there is none.
+    pub(super) body_end: Moment,
+    /// Where each way back leaves: the ends of the endings that lead back, or the section's end.
+    pub(super) turns: Vec<Moment>,
+    pub(super) road: Road,
+    pub(super) onward: Onward,
+}
+
+/// All sections, in the order in which they end; those between repeat signs first.
+pub(super) fn sections(score: &Score) -> Vec<Section> {
+    let mut reader = Reader::default();
+    for bar in &score.bars {
+        reader.bar(bar);
+    }
+    let mut sections = reader.sections;
+    sections.extend((0..score.bars.len()).filter_map(|bar| sent_back(score, bar)));
+    sections
+}
+
+/// What has been read of the repeat signs up to a bar.
+#[derive(Default)]
+struct Reader {
+    sections: Vec<Section>,
+    /// Begin signs that still wait for their end.
+    open: Vec<Moment>,
+    /// Where an end sign without a begin sign leads back to.
+    begin: Moment,
+    first_ending: Option<Moment>,
+    bracket: Bracket,
+}
+
+/// The ending bracket over a bar.
+#[derive(Clone, Copy, PartialEq, Eq, Default)]
+enum Bracket {
+    #[default]
+    None,
+    First,
+    Later,
+}
+
+impl Reader {
+    fn bar(&mut self, bar: &Bar) {
+        if bar.left.repeat == Some(RepeatSign::Begin) {
+            self.open.push(bar.start);
+            self.begin = bar.start;
+            self.first_ending = None;
+            self.bracket = Bracket::None;
+        }
+        if let Some(ending) = bar.left.ending.as_ref().filter(|ending| ending.edge == EndingEdge::Start) {
+            self.bracket = if ending.numbers.contains(&1) { Bracket::First } else { Bracket::Later };
+            if self.bracket == Bracket::First {
+                self.first_ending = Some(bar.start);
+            }
+        }
+        let end = end_of(bar);
+        if matches!(bar.right.repeat, Some(RepeatSign::End { .. })) {
+            self.turn(end);
+        }
+        if bar.right.ending.as_ref().is_some_and(|ending| ending.edge != EndingEdge::Start) {
+            if self.bracket == Bracket::Later {
+                self.begin = end;
+            }
+            self.bracket = Bracket::None;
+        }
+    }
+
+    /// An end sign.
+    fn turn(&mut self, end: Moment) {
+        if self.bracket == Bracket::Later {
+            // The second of several endings that lead back belongs to the section whose first one it
+            // follows; a sign under a later ending without such a section leads nowhere that is known.
+            if let Some(section) = self.sections.last_mut().filter(|last| last.body_end < end) {
+                section.turns.push(end);
+            }
+            return;
+        }
+        let begin = self.open.pop().unwrap_or(self.begin);
+        let body_end = self.first_ending.take().filter(|at| *at > begin).unwrap_or(end);
+        self.sections.push(Section {
+            begin,
+            body_end,
+            turns: vec![end],
+            road: Road::RepeatSign,
+            onward: Onward::GoesOn,
+        });
+        self.begin = end;
+    }
+}
+
+/// The section that a da capo or dal segno at the end of a bar sends back over.
+///
+/// Da capo leads to the beginning of the movement: behind the last final barline after which the bars are
+/// counted anew. Dal segno leads to the last segno before it. Where a bar before says "to coda" and the
+/// coda is printed right behind, the last pass leaves there; else the piece ends with the last pass.
+fn sent_back(score: &Score, at: usize) -> Option<Section> {
+    let bars = &score.bars;
+    let has = |bar: usize, jump: Jump| bars[bar].jumps.contains(&jump);
+    let (road, first) = if has(at, Jump::DaCapo) {
+        (Road::DaCapo, movement_begin(bars, at))
+    } else if has(at, Jump::DalSegno) {
+        (Road::DalSegno, (0..=at).rev().find(|bar| has(*bar, Jump::Segno))?)
+    } else {
+        return None;
+    };
+    let end = end_of(&bars[at]);
+    let leaves = (first..at).rev().find(|bar| has(*bar, Jump::ToCoda));
+    let coda_follows = at + 1 < bars.len() && has(at + 1, Jump::Coda);
+    let (body_end, onward) = match leaves.filter(|_| coda_follows) {
+        Some(bar) => (end_of(&bars[bar]), Onward::GoesOn),
+        None => (end, Onward::Anew),
+    };
+    Some(Section { begin: bars[first].start, body_end, turns: vec![end], road, onward })
+}
+
+fn movement_begin(bars: &[Bar], at: usize) -> usize {
+    let begins = |bar: &usize| {
+        let before = &bars[bar - 1];
+        let first_number =
+            matches!(bars[*bar].label.as_str(), "0" | "1") || bars[*bar].kind == BarKind::NotCounted;
+        before.right.style == BarlineStyle::Final && !before.jumps.contains(&Jump::Fine) && first_number
+    };
+    (1..=at).rev().find(begins).unwrap_or(0)
+}
+
+fn end_of(bar: &Bar) -> Moment {
+    bar.start + bar.length
+}
