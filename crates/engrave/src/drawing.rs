@@ -63,6 +63,9 @@ pub struct Drawing {
     pub notes: BTreeMap<NodeId, Area>,
     /// The lines of each staff, from the top of the system: from the first line to the last, over all bars.
     pub staves: Vec<Area>,
+    /// Everything around each staff, from its highest slur to its lowest hairpin: what is nearer to it
+    /// than to the other staves.
+    pub around: Vec<Area>,
     /// Where each bar ends, units from the left.
     pub barlines: Vec<f64>,
     /// All that is drawn of the system.
@@ -104,12 +107,14 @@ impl Drawing {
                 None => remarks.push(Remark::NoteNotDrawn(*node)),
             }
         }
+        let around = around(&staves, &boxes);
         let system = boxes.values().copied().chain(staves.iter().copied()).reduce(Area::with);
         Ok(Self {
             content: crate::cleaning::content(&tree),
             width,
             height,
             notes,
+            around,
             staves,
             barlines,
             system: system.unwrap_or_default(),
@@ -136,6 +141,22 @@ fn boxes<'t>(scaled: Node<'t, 't>) -> BTreeMap<&'t str, Area> {
             (right > left || bottom > top).then_some((id, Area { left, top, right, bottom }))
         })
         .collect()
+}
+
+/// What belongs to each staff, by the distance of its middle. Names and brackets stand left of the staves.
+fn around(staves: &[Area], boxes: &BTreeMap<&str, Area>) -> Vec<Area> {
+    let mut around = staves.to_vec();
+    let left = staves.iter().map(|staff| staff.left).fold(f64::MAX, f64::min);
+    for area in boxes.values().filter(|area| area.right > left) {
+        let middle = f64::midpoint(area.top, area.bottom);
+        let far = |staff: &Area| (middle - f64::midpoint(staff.top, staff.bottom)).abs();
+        let nearest =
+            (0..staves.len()).min_by(|one, other| far(&staves[*one]).total_cmp(&far(&staves[*other])));
+        if let Some(index) = nearest {
+            around[index] = around[index].with(*area);
+        }
+    }
+    around
 }
 
 /// The staves, joined over all bars, and the ends of the bars.

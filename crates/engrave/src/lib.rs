@@ -4,10 +4,14 @@ mod cleaning;
 mod drawing;
 mod engraver;
 mod fonts;
+mod lane;
+mod picture;
 mod sheet;
 mod slice;
 
 pub use drawing::{Area, Drawing, Remark};
 pub use engraver::{EngraveError, Engraver, Spread, Width};
+pub use lane::{LaneStroke, Pace, Sign};
+pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, PictureStyle};
 pub use sheet::{Picture, PictureError, pdf};
 pub use slice::{Cutter, Slice, note_name};

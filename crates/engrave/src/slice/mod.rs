@@ -31,6 +31,7 @@ use state::{Span, State};
 /// assert_eq!(slice.notes().len(), 2);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
+#[derive(Debug)]
 pub struct Cutter<'d> {
     document: &'d Document,
     score: &'d Score,
@@ -89,6 +90,18 @@ impl<'d> Cutter<'d> {
     pub fn new(document: &'d Document, score: &'d Score) -> Self {
         let states = score.parts.iter().map(|part| State::at_barlines(document, score, part)).collect();
         Self { document, score, states }
+    }
+
+    /// The document that is cut.
+    #[must_use]
+    pub fn document(&self) -> &'d Document {
+        self.document
+    }
+
+    /// The score that is cut.
+    #[must_use]
+    pub fn score(&self) -> &'d Score {
+        self.score
     }
 
     /// Cuts bars (indices, from 0) out of parts (indices). Bars and parts that the score has not are
