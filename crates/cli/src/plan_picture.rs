@@ -43,12 +43,7 @@ pub(crate) fn run(
     }
     let style = style(arguments, profile);
     let engraver = Engraver::new();
-    let drawn = pictures(&desk, &bars, arguments, &style, &engraver);
-    if let Some(folder) = engraver.staged() {
-        // The engraver's own fonts; a folder that stays behind does no harm.
-        let _ = std::fs::remove_dir_all(folder);
-    }
-    let pictures = drawn?;
+    let pictures = pictures(&desk, &bars, arguments, &style, &engraver)?;
     let bytes = match (arguments.format, pictures.as_slice()) {
         (PlanFormat::Pdf, _) => pdf(&pictures).map_err(|error| failed(error.to_string()))?,
         (PlanFormat::Png, [picture, ..]) => picture.png(DOTS).map_err(|error| failed(error.to_string()))?,

@@ -147,7 +147,11 @@ fn boxes<'t>(scaled: Node<'t, 't>) -> BTreeMap<&'t str, Area> {
 fn around(staves: &[Area], boxes: &BTreeMap<&str, Area>) -> Vec<Area> {
     let mut around = staves.to_vec();
     let left = staves.iter().map(|staff| staff.left).fold(f64::MAX, f64::min);
-    for area in boxes.values().filter(|area| area.right > left) {
+    let over = |area: &Area| {
+        staves.iter().filter(|staff| area.top <= staff.top && area.bottom >= staff.bottom).count()
+    };
+    // Bar lines and brackets over several staves belong to none of them.
+    for area in boxes.values().filter(|area| area.right > left && over(area) < 2) {
         let middle = f64::midpoint(area.top, area.bottom);
         let far = |staff: &Area| (middle - f64::midpoint(staff.top, staff.bottom)).abs();
         let nearest =

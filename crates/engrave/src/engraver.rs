@@ -6,7 +6,6 @@
 //! the drawing and stands in [`Drawing::remarks`].
 
 use std::collections::BTreeMap;
-use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use rayon::prelude::*;
@@ -15,6 +14,7 @@ use verovio::{LogLevel, Toolkit};
 
 use crate::Slice;
 use crate::drawing::Drawing;
+use crate::stage::StageUser;
 
 /// The options of the engraving library that never change. Lengths are in its own unit, a tenth of a
 /// drawing unit; the staff is 72 of them high.
@@ -53,6 +53,8 @@ pub enum Width {
 /// Why a slice cannot be engraved.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum EngraveError {
+    /// The library could not lay out its fonts.
+    NoFonts,
     /// The library did not take the slice.
     Refused {
         /// First and last bar, indices.
@@ -68,6 +70,10 @@ pub enum EngraveError {
 impl std::fmt::Display for EngraveError {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
+            Self::NoFonts => write!(
+                out,
+                "the engraver cannot write its fonts, 12 MB, into the folder for temporary files; make room there or name another with TMPDIR"
+            ),
             Self::Refused { bars: (first, last) } => write!(
                 out,
                 "bars {} to {} (counted from the beginning of the file) cannot be engraved; the rest of the score can",
@@ -82,20 +88,27 @@ impl std::fmt::Display for EngraveError {
 impl std::error::Error for EngraveError {}
 
 /// Engraves slices, several at once, each only once.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub struct Engraver {
     idle: Mutex<Vec<Toolkit>>,
     /// Drawings by the hash of what they were made from.
     done: Mutex<BTreeMap<[u8; 32], Arc<Drawing>>>,
+    stage: StageUser,
+}
+
+impl Default for Engraver {
+    fn default() -> Self {
+        Self::new()
+    }
 }
 
 impl Engraver {
     /// An engraver that has drawn nothing yet. The first drawing takes about half a second longer: the
-    /// library lays out its fonts in a folder of its own.
+    /// library lays out its fonts in a folder of its own, which goes with the last engraver.
     #[must_use]
     pub fn new() -> Self {
         verovio::set_log_level(LogLevel::Off);
-        Self::default()
+        Self { idle: Mutex::default(), done: Mutex::default(), stage: StageUser::new() }
     }
 
     /// Engraves one slice on one system.
@@ -108,7 +121,7 @@ impl Engraver {
             return Ok(Arc::clone(drawing));
         }
         let idle = kept(&self.idle).pop();
-        let mut toolkit = idle.unwrap_or_default();
+        let mut toolkit = idle.or_else(|| self.stage.toolkit()).ok_or(EngraveError::NoFonts)?;
         let drawn = draw(&mut toolkit, slice, spread);
         kept(&self.idle).push(toolkit);
         let drawing = Arc::new(Drawing::read(&drawn?, slice)?);
@@ -120,13 +133,6 @@ impl Engraver {
     #[must_use]
     pub fn engrave_all(&self, slices: &[(Slice, Spread)]) -> Vec<Result<Arc<Drawing>, EngraveError>> {
         slices.par_iter().map(|(slice, spread)| self.engrave(slice, *spread)).collect()
-    }
-
-    /// The folder into which the library has laid out its fonts, about 12 MB; `None` before the first
-    /// drawing. The library leaves it behind: a program that ends should remove it.
-    #[must_use]
-    pub fn staged(&self) -> Option<PathBuf> {
-        kept(&self.idle).first().map(|toolkit| PathBuf::from(toolkit.resource_path()))
     }
 }
 

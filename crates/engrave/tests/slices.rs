@@ -1,6 +1,6 @@
 //! Slices cut and engraved: what holds at the cut is said again, and every note is found in the drawing.
 
-use arcata_engrave::{Cutter, Engraver, Spread, Width};
+use arcata_engrave::{Cutter, Engraver, Opening, Spread, Width};
 use arcata_score::Score;
 use arcata_xml::{Limits, ScoreFile, Tag, open_score};
 
@@ -14,7 +14,7 @@ fn opened(xml: &[u8]) -> (ScoreFile, Score) {
 
 fn slice_of(text: &str, first: u32, last: u32) -> String {
     let (file, score) = opened(arcata_testkit::musicxml(text).as_bytes());
-    Cutter::new(file.document(), &score).cut(&[0], first..=last).musicxml().to_owned()
+    Cutter::new(file.document(), &score).cut(&[0], first..=last, Opening::Excerpt).musicxml().to_owned()
 }
 
 #[test]
@@ -38,13 +38,13 @@ fn a_slur_and_a_tie_over_the_cut_get_ends_of_their_own() {
     let (file, score) =
         opened(arcata_testkit::musicxml("violin: d'4 e' (f' g' | a'2) b'~ | b'1 |.").as_bytes());
     let cutter = Cutter::new(file.document(), &score);
-    let middle = cutter.cut(&[0], 1..=1);
+    let middle = cutter.cut(&[0], 1..=1, Opening::Excerpt);
     let (cut, music) = opened(middle.musicxml().as_bytes());
     assert!(cut.document().elements().any(|element| element.tag() == Tag::GRACE));
     assert_eq!(music.parts[0].slurs.len(), 1, "the slur has both ends: {}", middle.musicxml());
     assert!(music.problems.is_empty(), "{:?}", music.problems);
     assert_eq!(middle.notes().len(), 2, "the carriers are not notes of the user's");
-    let whole = cutter.cut(&[0], 0..=2);
+    let whole = cutter.cut(&[0], 0..=2, Opening::Excerpt);
     let (cut, _) = opened(whole.musicxml().as_bytes());
     assert!(!cut.document().elements().any(|element| element.tag() == Tag::GRACE));
 }
@@ -55,8 +55,9 @@ fn every_note_lies_in_its_system_and_beside_its_own_staff() {
     let cutter = Cutter::new(file.document(), &score);
     let engraver = Engraver::new();
     let all: Vec<usize> = (0..4).collect();
-    let slices: Vec<_> =
-        (0..8).map(|line| (cutter.cut(&all, line * 4..=line * 4 + 3), Spread::default())).collect();
+    let slices: Vec<_> = (0..8)
+        .map(|line| (cutter.cut(&all, line * 4..=line * 4 + 3, Opening::Excerpt), Spread::default()))
+        .collect();
     for ((slice, _), drawing) in slices.iter().zip(engraver.engrave_all(&slices)) {
         let drawing = drawing.unwrap();
         assert!(drawing.remarks.is_empty(), "{:?}", drawing.remarks);
@@ -80,7 +81,6 @@ fn every_note_lies_in_its_system_and_beside_its_own_staff() {
             }
         }
     }
-    std::fs::remove_dir_all(engraver.staged().unwrap()).unwrap();
 }
 
 #[test]
@@ -88,7 +88,7 @@ fn the_same_slice_gives_the_same_drawing_on_every_thread_and_fills_the_width_ask
     let (file, score) = opened(QUARTET);
     let cutter = Cutter::new(file.document(), &score);
     let spread = Spread { width: Width::Hundredths(2400), between_staves: 24 };
-    let slice = cutter.cut(&[0, 3], 4..=7);
+    let slice = cutter.cut(&[0, 3], 4..=7, Opening::Excerpt);
     let drawn = |_| Engraver::new().engrave(&slice, spread).unwrap();
     let others: Vec<_> = std::thread::scope(|scope| {
         let started: Vec<_> = (0..4).map(|index| scope.spawn(move || drawn(index))).collect();

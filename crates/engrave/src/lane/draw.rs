@@ -163,7 +163,7 @@ impl Lane<'_> {
         });
         let open = if turns || stroke.ends > self.axis.ends() { 0.0 } else { GAP };
         let lift = after.is_some_and(|after| after.link == Link::Retake && after.begins == stroke.ends);
-        let open = if lift { ((right - left) * 0.35).clamp(open, 3.0) } else { open };
+        let open = if lift { ((right - left) * 0.35).clamp(open, 4.5) } else { open };
         let right = (right - open).max(left + 0.3);
         let (from, to) = (place_at(stroke, begins), place_at(stroke, ends));
         Some(Shown {

@@ -9,8 +9,8 @@ use super::{PictureContent, PictureStyle};
 
 /// Staff heights that one moment of music takes across, with what a bar takes besides: the engraver's
 /// natural spacing of quarters and eighths (measured on the demo scores).
-const MOMENT: f64 = 0.62;
-const BAR: f64 = 0.9;
+const MOMENT: f64 = 0.5;
+const BAR: f64 = 0.8;
 /// Clef, key, metre and the names of the parts.
 const FRONT: f64 = 5.0;
 
@@ -26,24 +26,19 @@ pub(super) fn systems(
     let bars = *content.bars.start()..=(*content.bars.end()).min(last);
     let widths: Vec<(u32, f64)> = bars.map(|bar| (bar, width(score, &parts, bar))).collect();
     let whole: f64 = widths.iter().map(|(_, width)| width).sum();
-    // As many lines as are needed, but none much fuller than the others.
-    let fair = whole / (whole / room).ceil().max(1.0) * 1.08;
-    let room = room.min(fair);
-    let mut systems: Vec<RangeInclusive<u32>> = Vec::new();
-    let mut full = f64::MAX;
+    // As many lines as are needed, each about as full as the others: a bar goes where its middle falls.
+    let line = whole / (whole / room).ceil().max(1.0);
+    let mut systems: Vec<(f64, RangeInclusive<u32>)> = Vec::new();
+    let mut passed = 0.0;
     for (bar, width) in widths {
+        let number = ((passed + width / 2.0) / line).floor();
+        passed += width;
         match systems.last_mut() {
-            Some(system) if full + width <= room => {
-                *system = *system.start()..=bar;
-                full += width;
-            }
-            _ => {
-                systems.push(bar..=bar);
-                full = width;
-            }
+            Some((last, system)) if number <= *last => *system = *system.start()..=bar,
+            _ => systems.push((number, bar..=bar)),
         }
     }
-    systems
+    systems.into_iter().map(|(_, system)| system).collect()
 }
 
 /// Staff heights that a bar takes.

@@ -8,7 +8,7 @@ use super::{LanePlan, Painter, PictureContent};
 use crate::engraver::EngraveError;
 use crate::lane::{Axis, FOOT, LaneFrame, LaneStroke, SIGNS, draw};
 use crate::sheet::rounded;
-use crate::{Drawing, Spread, Width};
+use crate::{Drawing, Opening, Spread, Width};
 
 /// Something that stands on the page as a whole, mm.
 #[derive(Clone, Debug, PartialEq)]
@@ -36,17 +36,18 @@ pub(super) fn blocks(
     content: &PictureContent<'_>,
     bars: &RangeInclusive<u32>,
 ) -> Result<Vec<Block>, EngraveError> {
+    let opening = if bars.start() == content.bars.start() { Opening::Excerpt } else { Opening::NextLine };
     let staves = staff_lanes(content);
     let mut parts: Vec<usize> = staves.iter().map(|staff| staff.part).collect();
     parts.dedup();
-    if let Some(block) = together(painter, bars, &parts, &staves)? {
+    if let Some(block) = together(painter, bars, &parts, &staves, opening)? {
         return Ok(vec![block]);
     }
     let mut blocks = Vec::new();
     for part in parts {
         let own: Vec<StaffLanes<'_, '_>> =
             staff_lanes(content).into_iter().filter(|staff| staff.part == part).collect();
-        blocks.extend(together(painter, bars, &[part], &own)?);
+        blocks.extend(together(painter, bars, &[part], &own, opening)?);
     }
     Ok(blocks)
 }
@@ -70,10 +71,11 @@ fn together(
     bars: &RangeInclusive<u32>,
     parts: &[usize],
     lanes: &[StaffLanes<'_, '_>],
+    opening: Opening,
 ) -> Result<Option<Block>, EngraveError> {
     let style = painter.style;
     let scale = style.staff / 720.0;
-    let slice = painter.cutter.cut(parts, bars.clone());
+    let slice = painter.cutter.cut(parts, bars.clone(), opening);
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a page in staff heights")]
     let width = Width::Hundredths(((style.width - 2.0 * style.side) / style.staff * 100.0) as u32);
     let room = |count: usize| count as f64 * lane_height(painter);
@@ -143,15 +145,15 @@ fn compose(
     scale: f64,
 ) -> Block {
     let style = painter.style;
-    // What stands above the first line of the engraver's page, such as a high slur, moves down with it.
-    let above = (-drawing.system.top * scale).max(0.0);
+    // The block begins where the drawing does: neither white above it nor a slur cut off.
+    let above = -drawing.system.top * scale;
     let mut content = format!(
         r#"<g class="system" transform="translate(0 {})"><g transform="scale({:.6})">{}</g></g>"#,
         rounded(above),
         scale,
         drawing.content
     );
-    let mut bottom = (drawing.system.bottom.max(drawing.height) * scale + above).max(0.0);
+    let mut bottom = drawing.system.bottom * scale + above;
     let barlines: Vec<f64> = drawing.barlines.iter().map(|barline| barline * scale).collect();
     for staff in lanes {
         let index = staff_index(painter, parts, staff.part, staff.staff);

@@ -17,16 +17,25 @@ use arcata_xml::{Document, Element, NodeId, Tag, escape};
 use bows_over::{Carriers, carriers};
 use state::{Span, State};
 
+/// What a slice says at its beginning.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Opening {
+    /// All that holds there: it will stand alone.
+    Excerpt,
+    /// What a new line of the same music says: clef and key, the metre only where it changes.
+    NextLine,
+}
+
 /// Cuts slices out of one score.
 ///
 /// ```
-/// use arcata_engrave::Cutter;
+/// use arcata_engrave::{Cutter, Opening};
 /// use arcata_xml::{Limits, open_score};
 ///
 /// let xml = arcata_testkit::musicxml("violin: d'4 e' f#' g' | a'2 b'2 |.");
 /// let file = open_score(xml.into_bytes(), &Limits::default())?;
 /// let score = arcata_score::read(file.document());
-/// let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=1);
+/// let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=1, Opening::Excerpt);
 /// assert!(slice.musicxml().contains("<step>A</step>"));
 /// assert_eq!(slice.notes().len(), 2);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
@@ -107,7 +116,7 @@ impl<'d> Cutter<'d> {
     /// Cuts bars (indices, from 0) out of parts (indices). Bars and parts that the score has not are
     /// left out.
     #[must_use]
-    pub fn cut(&self, parts: &[usize], bars: RangeInclusive<u32>) -> Slice {
+    pub fn cut(&self, parts: &[usize], bars: RangeInclusive<u32>, opening: Opening) -> Slice {
         let last = u32::try_from(self.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
         let bars = *bars.start()..=(*bars.end()).min(last);
         let parts: Vec<usize> = parts.iter().copied().filter(|part| *part < self.score.parts.len()).collect();
@@ -130,7 +139,7 @@ impl<'d> Cutter<'d> {
         musicxml.push_str("</part-list>");
         let mut notes = Vec::new();
         for part in &parts {
-            self.write_part(*part, &bars, &mut musicxml, &mut notes);
+            self.write_part(*part, &bars, opening, &mut musicxml, &mut notes);
         }
         musicxml.push_str("</score-partwise>");
         Slice { musicxml, notes, parts, bars }
@@ -140,12 +149,16 @@ impl<'d> Cutter<'d> {
         &self,
         index: usize,
         bars: &RangeInclusive<u32>,
+        opening: Opening,
         musicxml: &mut String,
         notes: &mut Vec<NodeId>,
     ) {
         let part = &self.score.parts[index];
         let carriers = carriers(self.document, part, bars);
         let mut state = self.states[index].get(*bars.start() as usize).cloned().unwrap_or_default();
+        if opening == Opening::NextLine {
+            state.leave_metre();
+        }
         let _ = write!(musicxml, r#"<part id="part-{index}">"#);
         for bar in bars.clone() {
             let label = self.score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
@@ -158,7 +171,10 @@ impl<'d> Cutter<'d> {
             let mut writer = BarWriter { carriers: &carriers, state: &mut state, musicxml, notes };
             match measure.and_then(|id| self.document.element(id)) {
                 Some(measure) if bar == *bars.start() => {
-                    let reminders = self.reminders(part, bar);
+                    let reminders = match opening {
+                        Opening::Excerpt => self.reminders(part, bar),
+                        Opening::NextLine => String::new(),
+                    };
                     writer.first(self.document, measure, &reminders);
                 }
                 Some(measure) => measure.children().for_each(|child| writer.child(child)),

@@ -78,6 +78,11 @@ impl State {
         }
     }
 
+    /// Forgets the metre, so that it is not said again.
+    pub(super) fn leave_metre(&mut self) {
+        self.lasting.retain(|(kind, _), _| LASTING[*kind] != Tag::TIME);
+    }
+
     fn span(&mut self, kind: Element<'_>) {
         let Some(place) = SPANS.iter().position(|tag| *tag == kind.tag()) else { return };
         let key = (place, number(kind));
