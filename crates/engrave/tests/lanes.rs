@@ -1,4 +1,5 @@
 //! Bow lanes: every stroke of a plan has its line, and the line says what the plan says.
+#![expect(clippy::unwrap_used, reason = "tests")]
 
 use arcata_bow::plan::MarkReading;
 use arcata_bow::{LineOptions, Link, Plan, PlanSettings, Profile, all_lines, plan};

@@ -1,4 +1,5 @@
 //! Slices cut and engraved: what holds at the cut is said again, and every note is found in the drawing.
+#![expect(clippy::unwrap_used, reason = "tests")]
 
 use arcata_engrave::{Cutter, Engraver, Opening, Spread, Width};
 use arcata_score::Score;

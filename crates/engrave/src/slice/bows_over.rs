@@ -71,7 +71,7 @@ pub(super) fn carriers(document: &Document, part: &Part, bars: &RangeInclusive<u
     for (voice, crossing) in &after {
         let here = || inside.clone().filter(|(_, note)| note.voice == *voice);
         let Some(anchor) = here().map(|(_, note)| note.node).max() else { continue };
-        let sounding = here().filter(|(_, note)| is_carrier(note)).last().map(|(index, _)| index);
+        let sounding = here().rfind(|(_, note)| is_carrier(note)).map(|(index, _)| index);
         if let Some(text) = carrier(document, part, crossing, sounding, Side::After) {
             carriers.after.entry(anchor).or_default().push_str(&text);
         }

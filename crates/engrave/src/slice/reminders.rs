@@ -78,7 +78,7 @@ fn playing(part: &Part, start: Moment) -> Vec<String> {
             if said.clone().any(|said| said.place.at == start) {
                 return None;
             }
-            let last = said.filter(|said| said.place.at < start).last()?;
+            let last = said.rev().find(|said| said.place.at < start)?;
             let plain = ORDINARY.contains(&last.meaning) || last.text.trim().is_empty();
             (!plain).then(|| last.text.trim().to_owned())
         })
