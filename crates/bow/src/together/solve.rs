@@ -8,6 +8,8 @@
 //! them. With few agreements all wishes are tried, and the result is the optimum; else
 //! [`Together::apart`] bounds how far from it the result can be.
 
+use std::collections::BTreeMap;
+
 use arcata_score::BowDirection;
 
 use super::Agreement;
@@ -37,6 +39,8 @@ const EXACT: usize = 10;
 const TURNS: usize = 16;
 /// So many lines at most are tried as leaders.
 const LEADERS: usize = 4;
+/// No comfort of a stroke's neighbours comes to so much, thousandths of a point.
+const FORCED: i64 = 1_000_000;
 /// Blocks of more strokes are not turned round piece by piece: each piece would plan the whole block.
 const LONGEST: usize = 600;
 
@@ -127,11 +131,34 @@ impl Problem<'_> {
         std::iter::once(most.clone()).chain(led).collect()
     }
 
+    /// Wishes to begin with: what most do when every agreement is forced to go as most of its lines do by
+    /// themselves. A stroke of two agreements that are forced both ways obeys the last. Without repeats this
+    /// makes the search never dearer than planning apart and forcing unity: the cost of the forced bowing is
+    /// what it costs under these wishes, and no step from there costs more.
+    fn forced(&self, blocks: &mut Blocks, apart: &[Vec<BowDirection>]) -> Wishes {
+        let most = self.wishes(apart, |_| BowDirection::Down);
+        let mut leanings = self.leanings(&most);
+        let mut last: BTreeMap<(usize, usize), BowDirection> = BTreeMap::new();
+        for (agreement, wish) in self.agreements.iter().zip(&most) {
+            last.extend(agreement.members.iter().map(|member| ((member.line, member.stroke), *wish)));
+        }
+        for (line, leanings) in leanings.iter_mut().enumerate() {
+            leanings.dedup_by_key(|leaning| leaning.stroke);
+            for leaning in leanings {
+                leaning.thousandths = FORCED;
+                leaning.direction = last.get(&(line, leaning.stroke)).copied().unwrap_or(leaning.direction);
+            }
+        }
+        blocks.lean(&leanings);
+        self.wishes(&blocks.directions(Repeats::Once), |_| BowDirection::Down)
+    }
+
     /// The best wishes found from all beginnings.
     fn search(&self, blocks: &mut Blocks, apart: &[Vec<BowDirection>]) -> Wishes {
         let mut best: Option<(i64, Wishes)> = None;
-        let beginnings = self.beginnings(apart);
+        let mut beginnings = self.beginnings(apart);
         let most = beginnings[0].clone();
+        beginnings.push(self.forced(blocks, apart));
         for wishes in beginnings {
             let settled = self.settle(blocks, wishes, Repeats::Once);
             if best.as_ref().is_none_or(|best| settled.0 < best.0) {

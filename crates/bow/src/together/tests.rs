@@ -181,12 +181,12 @@ proptest! {
                 BowDirection::Down => m.thousandths,
                 BowDirection::Up => -m.thousandths,
             }).sum();
+            let wish = if down >= 0 { BowDirection::Down } else { BowDirection::Up };
             for m in &agreement.members {
-                forced[m.line].anchors.push(Anchor {
-                    stroke: m.stroke,
-                    direction: Some(if down >= 0 { BowDirection::Down } else { BowDirection::Up }),
-                    link: None,
-                });
+                // An anchor goes before a printed mark; a bowing that breaks one is none to compare with.
+                if lines[m.line].strokes[m.stroke].printed.is_none_or(|printed| printed == wish) {
+                    forced[m.line].anchors.push(Anchor { stroke: m.stroke, direction: Some(wish), link: None });
+                }
             }
         }
         // A stroke of two agreements may be forced both ways: the last one holds, and the other is paid.
