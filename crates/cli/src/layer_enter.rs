@@ -46,6 +46,9 @@ pub(crate) struct EnterArguments {
     date: Option<String>,
 }
 
+/// The most troubles that are told at once; nobody reads more.
+const MOST_SHOWN: usize = 100;
+
 pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     let opened = studio::open_score(&arguments.score)?;
     let addresses = Addresses::new(&opened.score);
@@ -69,8 +72,11 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     complaints.extend(entered.complaints.iter().cloned());
     complaints.sort_by_key(|complaint| complaint.at);
     let mut said = String::new();
-    for complaint in &complaints {
+    for complaint in complaints.iter().take(MOST_SHOWN) {
         let _ = writeln!(said, "{}", complaint.shown(&text));
+    }
+    if complaints.len() > MOST_SHOWN {
+        let _ = writeln!(said, "and {} more; put these right first.", complaints.len() - MOST_SHOWN);
     }
     if !said.is_empty() {
         files::say(&said);

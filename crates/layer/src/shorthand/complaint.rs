@@ -32,6 +32,11 @@ pub enum Trouble {
         /// The most that is read, in bytes or characters.
         most: usize,
     },
+    /// The text speaks of more notes than one text may.
+    TooManyDecisions {
+        /// The most.
+        most: usize,
+    },
     /// Something else belongs here.
     Unexpected {
         /// What was found.
@@ -196,6 +201,11 @@ impl fmt::Display for Trouble {
             Self::TooLarge { most } => {
                 write!(out, "more than {most} characters; split it into several texts or lines.")
             }
+            Self::TooManyDecisions { most } => write!(
+                out,
+                "expected a text that speaks of at most {most} notes in all, found more up to here. Enter it in \
+                 several texts, or name shorter stretches."
+            ),
             Self::Unexpected { found, expected, suggestion } => {
                 write!(out, "expected {expected}, found {found}.{}", meant(suggestion.as_ref()))
             }

@@ -3,15 +3,23 @@
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
-use arcata_score::{BowDirection, Length, NoteId};
+use arcata_score::{BowDirection, NoteId};
 
 use super::complaint::{Complaint, Trouble};
-use super::locate::{self, Edge, Locator, Target};
+use super::locate::{self, Locator};
 use super::slurs;
 use super::strokes::{Beginning, SlurChanges, Strokes};
-use super::syntax::{Also, At, Bow, Item, Statement, Text, Typed, Where, Within};
+use super::syntax::{Also, Bow, Text, Typed, Where, Within};
+use super::wish::{Wish, assigned};
 use crate::address::Addresses;
-use crate::model::{Entry, Layer, Mark, Place, Question};
+use crate::model::{Entry, Mark, Place, Question};
+
+/// The most notes that one text may speak of. A note counts each time that a stretch finds it, and each time
+/// that something is decided about it.
+///
+/// Reason: the marks of a whole opera, every note of every string part once, are some 100,000; more is a
+/// text gone wrong, or made to keep the program busy. Source: counted by hand, from memory.
+pub const MOST_DECISIONS: usize = 400_000;
 
 /// What a text of shorthand decides for a score.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -50,6 +58,9 @@ pub fn enter(text: &Text, addresses: &Addresses<'_>) -> Entered {
     let mut changes: BTreeMap<usize, SlurChanges> = BTreeMap::new();
     for wish in &wanted {
         desk.slurs(wish, &mut changes);
+        if desk.is_spent() {
+            return desk.finish();
+        }
     }
     let none = SlurChanges::default();
     let score = addresses.score();
@@ -60,57 +71,11 @@ pub fn enter(text: &Text, addresses: &Addresses<'_>) -> Entered {
             .entry(part)
             .or_insert_with(|| Strokes::new(score, &score.parts[part], changes.get(&part).unwrap_or(&none)));
         desk.marks(wish, strokes);
-    }
-    desk.finish()
-}
-
-/// A statement for one place in one part.
-pub(super) struct Wish<'t> {
-    pub(super) part: usize,
-    pub(super) at: Typed,
-    pub(super) place: &'t Where,
-    /// What the place means in the score.
-    pub(super) target: Target,
-    pub(super) statement: &'t Statement,
-}
-
-/// Gives every statement its parts and bars.
-fn assigned<'t>(text: &'t Text, locator: &mut Locator<'_>, complaints: &mut Vec<Complaint>) -> Vec<Wish<'t>> {
-    let mut wanted = Vec::new();
-    let mut parts: Option<Vec<usize>> = None;
-    for line in &text.lines {
-        locator.begin_line();
-        for item in &line.items {
-            match item {
-                Item::Sections(names) => parts = Some(locator.sections(names, complaints)),
-                Item::Statement(said) => {
-                    if parts.is_none() {
-                        complaints.push(Complaint::wrong(said.spot, Trouble::NoSection));
-                        // Told once: what follows is read as if a section had been named.
-                        parts = Some(Vec::new());
-                    }
-                    for At { value: place, spot } in &said.value.places {
-                        let target = match locator.target(place) {
-                            Ok(target) => target,
-                            Err(trouble) => {
-                                complaints.push(Complaint::wrong(*spot, trouble));
-                                continue;
-                            }
-                        };
-                        let parts = parts.iter().flatten();
-                        wanted.extend(parts.map(|part| Wish {
-                            part: *part,
-                            at: *spot,
-                            place,
-                            target,
-                            statement: &said.value,
-                        }));
-                    }
-                }
-            }
+        if desk.is_spent() {
+            break;
         }
     }
-    wanted
+    desk.finish()
 }
 
 /// Where entries are gathered.
@@ -122,6 +87,8 @@ pub(super) struct Desk<'a, 's> {
     by_stretch: Vec<Place>,
     cleared: Vec<Place>,
     printed: BTreeMap<usize, Rc<Strokes>>,
+    /// Notes that may still be spoken of; nothing once it was more.
+    left: Option<usize>,
 }
 
 impl<'a, 's> Desk<'a, 's> {
@@ -133,7 +100,21 @@ impl<'a, 's> Desk<'a, 's> {
             by_stretch: Vec::new(),
             cleared: Vec::new(),
             printed: BTreeMap::new(),
+            left: Some(MOST_DECISIONS),
         }
+    }
+
+    /// Counts notes that are spoken of; from the one too many on nothing more is entered.
+    pub(super) fn spend(&mut self, at: Typed, notes: usize) {
+        let Some(left) = self.left else { return };
+        self.left = left.checked_sub(notes);
+        if self.left.is_none() {
+            self.wrong(at, Trouble::TooManyDecisions { most: MOST_DECISIONS });
+        }
+    }
+
+    fn is_spent(&self) -> bool {
+        self.left.is_none()
     }
 
     pub(super) fn wrong(&mut self, at: Typed, trouble: Trouble) {
@@ -160,6 +141,10 @@ impl<'a, 's> Desk<'a, 's> {
     }
 
     pub(super) fn decide(&mut self, wish: &Wish<'_>, note: NoteId, mark: Mark) {
+        self.spend(wish.at, 1);
+        if self.is_spent() {
+            return;
+        }
         let Some(place) = self.addresses.place(wish.part, note) else { return };
         let mut entry = Entry::new(place.clone(), mark);
         if matches!(entry.mark, Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. }) {
@@ -185,6 +170,7 @@ impl<'a, 's> Desk<'a, 's> {
     /// The slurs of a statement.
     fn slurs(&mut self, wish: &Wish<'_>, changes: &mut BTreeMap<usize, SlurChanges>) {
         for also in &wish.statement.also {
+            self.spend(wish.at, 1);
             let changes = changes.entry(wish.part).or_default();
             match also {
                 Also::Slur => slurs::add(self, wish, changes),
@@ -233,7 +219,9 @@ impl<'a, 's> Desk<'a, 's> {
         let hooks_bar = matches!(wish.statement.bow, Some(Bow::Hook { .. }));
         let whole = wish.place.to.is_some() || (hooks_bar && wish.place.from.within == Within::Bar);
         if whole {
-            return match wish.stretch(self.addresses, strokes) {
+            let stretch = wish.stretch(self.addresses, strokes);
+            self.spend(wish.at, stretch.as_ref().map_or(1, Vec::len));
+            return match stretch {
                 Ok(found) if found.is_empty() => {
                     let place = format!("{} in {}", wish.place, self.addresses.part_keys()[wish.part]);
                     self.wrong(wish.at, Trouble::TooFewStrokes { place, wanted: 1, there: 0 });
@@ -351,6 +339,10 @@ impl<'a, 's> Desk<'a, 's> {
             if note.pitch.is_rest() || !within(note) || voice.is_some_and(|voice| note.voice != voice) {
                 continue;
             }
+            self.spend(wish.at, 1);
+            if self.is_spent() {
+                return;
+            }
             let Some(place) = self.addresses.place(wish.part, NoteId(index)) else { continue };
             if note.bow_mark.is_some() {
                 any = true;
@@ -379,91 +371,4 @@ impl<'a, 's> Desk<'a, 's> {
         let entries = self.decided.into_values().map(|(entry, _)| entry).collect();
         Entered { entries, cleared: self.cleared, complaints: self.complaints }
     }
-}
-
-impl Wish<'_> {
-    /// Whether a bar or a stretch is meant and not one note.
-    fn is_wide(&self) -> bool {
-        self.place.to.is_some() || self.place.from.within == Within::Bar
-    }
-
-    /// The voice that was named, as the part numbers it.
-    pub(super) fn voice(&self, addresses: &Addresses<'_>) -> Option<u16> {
-        let name = self.place.from.voice.as_ref()?;
-        let voices = &addresses.score().parts[self.part].voices;
-        let index = voices.iter().position(|voice| voice == name)?;
-        u16::try_from(index).ok()
-    }
-
-    /// First and last place of a bar or a stretch.
-    fn bounds(&self, addresses: &Addresses<'_>, strokes: &Strokes) -> Result<((u32, Length), Edge), Trouble> {
-        self.target.bounds(addresses, self, strokes)
-    }
-
-    fn stretch(&self, addresses: &Addresses<'_>, strokes: &Strokes) -> Result<Vec<Beginning>, Trouble> {
-        let (from, to) = self.bounds(addresses, strokes)?;
-        Ok(strokes.between(from, to, self.voice(addresses)))
-    }
-
-    /// The one note that is meant.
-    fn single(&self, addresses: &Addresses<'_>, strokes: &Strokes) -> Result<Beginning, Trouble> {
-        let note = self.target.note(addresses, self, strokes)?;
-        let found = strokes.of(note);
-        let written = addresses.score().parts[self.part].note(note);
-        Ok(found.unwrap_or_else(|| Beginning {
-            note,
-            bar: written.bar,
-            offset: addresses.score().offset_in_bar(written.onset, written.bar),
-            voice: written.voice,
-            inside: None,
-        }))
-    }
-}
-
-/// Puts what was entered into a layer: it replaces what the layer decided about the same notes.
-///
-/// ```
-/// use arcata_layer::{Addresses, Layer, shorthand};
-/// # let text = arcata_testkit::musicxml("violin: c''4 d'' e'' f''");
-/// # let document = arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap();
-/// let score = arcata_score::read(&document);
-/// let addresses = Addresses::new(&score);
-/// let mut layer = Layer { parts: addresses.part_keys().to_vec(), ..Layer::default() };
-/// for typed in ["violin 1/2 up", "violin 1/2 down", "violin 1 as it comes"] {
-///     let entered = shorthand::enter(&shorthand::read(typed).0, &addresses);
-///     shorthand::put(&mut layer, &entered);
-/// }
-/// assert_eq!(layer.entries.len(), 1);
-/// assert_eq!(layer.entries[0].place.spot.offset, arcata_score::Length::ZERO);
-/// ```
-pub fn put(layer: &mut Layer, entered: &Entered) {
-    let mut kept: BTreeMap<(Place, Question), Entry> = BTreeMap::new();
-    for entry in std::mem::take(&mut layer.entries) {
-        kept.insert((entry.place.clone(), entry.mark.question()), entry);
-    }
-    for place in &entered.cleared {
-        // A printed mark that an entry took off is still taken off.
-        let key = (place.clone(), Question::Bow);
-        if let Some(before) = kept.remove(&key)
-            && !before.took_off.is_empty()
-        {
-            let took_off = before.took_off.clone();
-            kept.insert(key, Entry { took_off, ..Entry::new(place.clone(), Mark::AsItComes) });
-        }
-    }
-    for entry in &entered.entries {
-        let key = (entry.place.clone(), entry.mark.question());
-        let mut entry = entry.clone();
-        if let Some(before) = kept.remove(&key) {
-            if before.says_the_same(&entry) {
-                entry = before;
-            } else {
-                // What was taken off for the old decision is still off the score that the layer knows.
-                entry.took_off = before.took_off;
-            }
-        }
-        kept.insert(key, entry);
-    }
-    layer.entries = kept.into_values().collect();
-    layer.put_in_order();
 }

@@ -326,3 +326,25 @@ proptest! {
         prop_assert_eq!(said(&again), said(&layer), "{}", printed);
     }
 }
+
+#[test]
+fn a_text_that_speaks_of_too_many_notes_is_refused_once_and_soon() {
+    let bars = vec!["c'8 d' e' f' g' a' b' c''"; 250].join(" | ");
+    let parts: Vec<String> = (1..=8).map(|part| format!("Violin {part}: {bars}")).collect();
+    let score = score(&parts.join("\n"));
+    for typed in ["1-250 d u\n", "1-250 as it comes\n", "1-250 slur\n", "1-250 \"sul tasto\"\n"] {
+        let text = format!("all:\n{}", typed.repeat(50_000));
+        let begun = std::time::Instant::now();
+        let (text, complaints) = read(&text);
+        assert_eq!(complaints, []);
+        let entered = enter(&text, &Addresses::new(&score));
+        let refused: Vec<String> = entered
+            .complaints
+            .iter()
+            .map(ToString::to_string)
+            .filter(|said| said.contains("at most 400000 notes"))
+            .collect();
+        assert_eq!(refused.len(), 1, "{typed}: {refused:?}");
+        assert!(begun.elapsed().as_secs() < 60, "{typed} takes {:?}", begun.elapsed());
+    }
+}

@@ -4,11 +4,11 @@ use arcata_score::beats::{beat_in_bar, offset_of_beat};
 use arcata_score::{ChordRole, Length, Meter, NoteId, NoteKind};
 
 use super::complaint::{Complaint, Trouble};
-use super::enter::Wish;
 use super::print::beat_text;
 use super::sections::Sections;
 use super::strokes::{Beginning, Strokes, is_played};
 use super::syntax::{At, BarName, NoteSpot, Where, Within};
+use super::wish::Wish;
 use crate::address::Addresses;
 use crate::model::PitchName;
 

@@ -1,7 +1,8 @@
 //! Shorthand: bowings typed as a librarian copies a principal's pencil.
 //!
 //! [`read`] turns a text into its syntax ([`Text`]) and complaints; the syntax prints itself the one
-//! canonical way. [`enter`] puts the syntax against a score and gives entries of a layer. The grammar stands in `docs/manual/shorthand.md`.
+//! canonical way. [`enter`] puts the syntax against a score and gives entries of a layer. The grammar stands in
+//! `docs/manual/shorthand.md`.
 
 mod complaint;
 mod enter;
@@ -14,6 +15,7 @@ mod locate;
 mod parser;
 mod place;
 mod print;
+mod put;
 mod sections;
 mod slurs;
 mod statement;
@@ -21,11 +23,13 @@ mod strokes;
 mod syntax;
 #[cfg(test)]
 mod tests;
+mod wish;
 mod words;
 
 pub use complaint::{Complaint, Gravity, Trouble};
-pub use enter::{Entered, enter, put};
+pub use enter::{Entered, MOST_DECISIONS, enter};
 pub use from_layer::of_layer;
 pub use parser::{LARGEST_TEXT, LONGEST_LINE, read};
+pub use put::put;
 pub use sections::parts_named;
 pub use syntax::*;

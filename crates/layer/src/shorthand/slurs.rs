@@ -3,10 +3,11 @@
 use arcata_score::{NoteId, Slur};
 
 use super::complaint::Trouble;
-use super::enter::{Desk, Wish};
+use super::enter::Desk;
 use super::locate::note;
 use super::strokes::{SlurChanges, Strokes};
 use super::syntax::{At, NoteSpot, Where, Within};
+use super::wish::Wish;
 use crate::model::Mark;
 
 /// A slur over the stretch.
@@ -38,7 +39,7 @@ pub(super) fn remove(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, changes: &mut Slu
         return no_such_slur(desk, wish);
     }
     for slur in found {
-        changes.gone.push((slur.start, slur.end));
+        changes.gone.insert((slur.start, slur.end));
         if let Some(to) = desk.addresses.spot(wish.part, slur.end) {
             desk.decide(wish, slur.start, Mark::SlurRemoved { to });
         }
@@ -54,7 +55,7 @@ pub(super) fn change(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, now: &At<Where>, 
         Err(trouble) => return desk.wrong(now.spot, trouble),
     };
     let Some((from, to)) = ends(desk, wish, &now.value, bar, last) else { return };
-    changes.gone.push((slur.start, slur.end));
+    changes.gone.insert((slur.start, slur.end));
     changes.new.push((from, to));
     let spot = |note: NoteId| desk.addresses.spot(wish.part, note);
     let Some(printed_to) = spot(slur.end) else { return };

@@ -1,6 +1,6 @@
 //! Where strokes begin in a part, for marks that are typed.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{ChordRole, Length, Note, NoteId, NoteKind, Part, Score, TieEnd};
 
@@ -26,7 +26,7 @@ pub(super) struct Beginning {
 /// Slurs that the text takes off, puts on or moves: start and end.
 #[derive(Clone, Debug, Default)]
 pub(super) struct SlurChanges {
-    pub(super) gone: Vec<(NoteId, NoteId)>,
+    pub(super) gone: BTreeSet<(NoteId, NoteId)>,
     pub(super) new: Vec<(NoteId, NoteId)>,
 }
 
