@@ -59,9 +59,6 @@ pub(crate) struct Shared {
     /// that imitate are bowed alike, unless going their own way saves more
     #[arg(long)]
     pub(crate) apart: bool,
-    /// Text for people, json or csv for programs
-    #[arg(long, value_enum, default_value_t = Format::Text)]
-    pub(crate) format: Format,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -79,10 +76,23 @@ pub(crate) enum Format {
     Csv,
 }
 
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum PlanFormat {
+    Text,
+    Json,
+    Csv,
+    Svg,
+    Png,
+    Pdf,
+}
+
 #[derive(Debug, Args)]
 pub(crate) struct ReviewArguments {
     #[command(flatten)]
     pub(crate) shared: Shared,
+    /// Text for people, json or csv for programs
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(crate) format: Format,
     /// The lightest severity to report: A cannot be played, B costs rehearsal time, C probably not
     /// meant, D clutter
     #[arg(long, value_enum, default_value_t = Weight::D)]
@@ -117,6 +127,13 @@ pub(crate) enum Weight {
 pub(crate) struct PlanArguments {
     #[command(flatten)]
     pub(crate) shared: Shared,
+    /// Text for people, json or csv for programs; svg, png or pdf for a picture of the music with the bow
+    /// under it, which goes to --out
+    #[arg(long, value_enum, default_value_t = PlanFormat::Text)]
+    pub(crate) format: PlanFormat,
+    /// Width of the picture or page, millimetres: 210 for paper, about 100 for a phone
+    #[arg(long, value_name = "MILLIMETRES", default_value_t = 210, value_parser = clap::value_parser!(u16).range(80..=600))]
+    pub(crate) width: u16,
     /// Also show this many other ways to bow the bars of --bars, each with a drawing of the bow; with
     /// --end, how many ways to show
     #[arg(long, value_name = "COUNT", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=20))]
@@ -156,6 +173,9 @@ pub(crate) enum Marks {
 pub(crate) struct MarksArguments {
     #[command(flatten)]
     pub(crate) shared: Shared,
+    /// Text for people, json or csv for programs
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(crate) format: Format,
     /// Write the report here instead of the terminal
     #[arg(long, value_name = "FILE")]
     pub(crate) out: Option<PathBuf>,

@@ -16,6 +16,7 @@ pub(crate) enum Failure {
     OneScore { count: usize },
     SameFile { path: PathBuf },
     Marks { why: String },
+    Picture { why: String },
     Sheet { why: String },
     Stands { text: String, why: String },
     Folder { path: PathBuf, why: String },
@@ -55,6 +56,7 @@ impl fmt::Display for Failure {
                     "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
                 )
             }
+            Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(
                 f,
                 "--anchor \"{text}\": {why}. Write the part if there are several, bar/beat, and down, up, \

@@ -13,6 +13,7 @@ mod layer_sheet;
 mod library;
 mod marks_command;
 mod plan_command;
+mod plan_picture;
 mod review_command;
 mod studio;
 mod wishes;

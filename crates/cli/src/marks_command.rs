@@ -87,7 +87,7 @@ fn view(
 
 fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> {
     let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
-    let text = match arguments.shared.format {
+    let text = match arguments.format {
         Format::Text => arcata_report::marks_text(views, page),
         Format::Json => arcata_report::marks_json(views),
         Format::Csv => arcata_report::marks_csv(views),

@@ -14,9 +14,9 @@ use arcata_layer::{BowAddition, add_marks};
 use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
 use arcata_score::{BowDirection, Score};
 
-use crate::args::{Format, Marks, PlanArguments, Table};
+use crate::args::{Marks, PlanArguments, PlanFormat, Table};
 use crate::failure::Failure;
-use crate::{bars, files, studio, wishes, writing};
+use crate::{bars, files, plan_picture, studio, wishes, writing};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     let profile = studio::profile(&arguments.shared.profile)?;
@@ -25,6 +25,10 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     if let (Some(kind), Some(out)) = (arguments.marks, &arguments.out) {
         let [score] = scores.as_slice() else { return Err(Failure::OneScore { count: scores.len() }) };
         return write_marked(score, out, kind, arguments, &profile, marks);
+    }
+    if let PlanFormat::Svg | PlanFormat::Png | PlanFormat::Pdf = arguments.format {
+        let [score] = scores.as_slice() else { return Err(Failure::OneScore { count: scores.len() }) };
+        return plan_picture::run(score, arguments, &profile, marks);
     }
     let mut views = Vec::new();
     let mut unread = Vec::new();
@@ -36,13 +40,13 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
         }
     }
     let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
-    let text = match arguments.shared.format {
-        Format::Json => arcata_report::plan_json(&views),
-        Format::Text => match arguments.table {
+    let text = match arguments.format {
+        PlanFormat::Json => arcata_report::plan_json(&views),
+        PlanFormat::Text => match arguments.table {
             Table::Strokes => arcata_report::plan_text(&views, page),
             Table::Downbeats => arcata_report::downbeats_text(&views, page),
         },
-        Format::Csv => match arguments.table {
+        _ => match arguments.table {
             Table::Strokes => arcata_report::strokes_csv(&views),
             Table::Downbeats => arcata_report::downbeats_csv(&views),
         },

@@ -28,7 +28,7 @@ pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
     let unread = reviewed.iter().all(|file| file.view.error.is_some());
     let (files, rows): (Vec<FileView>, Vec<SummaryRow>) =
         reviewed.into_iter().map(|file| (file.view, file.row)).unzip();
-    if arguments.shared.format == Format::Csv {
+    if arguments.format == Format::Csv {
         // A table of findings has no row for a file without any.
         for file in &files {
             if let Some(error) = &file.error {
@@ -38,12 +38,12 @@ pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
     }
     let view = ReviewView::new(files);
     let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
-    let mut text = match arguments.shared.format {
+    let mut text = match arguments.format {
         Format::Text => arcata_report::review_text(&view, page),
         Format::Json => arcata_report::review_json(&view),
         Format::Csv => arcata_report::findings_csv(&view),
     };
-    if arguments.shared.format == Format::Text && rows.len() > 1 {
+    if arguments.format == Format::Text && rows.len() > 1 {
         text.push('\n');
         text.push_str(&arcata_report::summary_text(&rows, page));
     }

@@ -249,3 +249,37 @@ fn one_thread_and_eight_say_the_same() {
         }
     }
 }
+
+#[test]
+fn a_plan_is_drawn_as_svg_png_and_pdf_and_the_score_is_left_alone() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let score = demo("lantern-study.musicxml");
+    let before = std::fs::read(&score).expect("reads");
+    for (format, begins) in [("svg", &b"<svg "[..]), ("png", b"\x89PNG\r\n"), ("pdf", b"%PDF-")] {
+        let out = folder.path().join(format!("picture.{format}"));
+        let done = arcata()
+            .arg("plan")
+            .arg(&score)
+            .args(["--bars", "1-4", "--alternatives", "2", "--format", format, "--out"])
+            .arg(&out)
+            .output()
+            .expect("runs");
+        assert_eq!(done.status.code(), Some(0), "{}", String::from_utf8_lossy(&done.stderr));
+        assert!(done.stdout.is_empty() && done.stderr.is_empty(), "the engraver's log stays away");
+        let picture = std::fs::read(&out).expect("reads");
+        assert!(picture.starts_with(begins), "{format}");
+        if format == "svg" {
+            let svg = String::from_utf8(picture).expect("UTF-8");
+            assert_eq!(svg.matches(r#"class="lane""#).count(), 3, "the plan and two other ways");
+        }
+    }
+    assert_eq!(std::fs::read(&score).expect("reads"), before);
+}
+
+#[test]
+fn a_picture_without_a_place_to_go_or_without_a_bow_is_refused_in_plain_words() {
+    let score = demo("lantern-study.musicxml");
+    let done = arcata().arg("plan").arg(&score).args(["--format", "svg"]).output().expect("runs");
+    assert_eq!(done.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&done.stderr).contains("--out FILE"));
+}

@@ -32,7 +32,7 @@ pub use json::{
 pub use library_view::{LibraryView, library_csv, library_text};
 pub use marks_text::marks_text;
 pub use marks_view::MarksView;
-pub use plan_view::{AlternativeView, PlanView};
+pub use plan_view::{AlternativeView, PlanView, alternative_name};
 pub use repairs_view::{ChangeView, RepairView, RepairsView};
 pub use review_view::{FileView, ReviewView};
 pub use style::{Characters, Colour, Page};

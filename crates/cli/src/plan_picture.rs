@@ -1,0 +1,147 @@
+//! `arcata plan --format svg|png|pdf`: the music with the bow under it.
+
+use std::ops::RangeInclusive;
+use std::path::Path;
+use std::process::ExitCode;
+
+use arcata_bow::Profile;
+use arcata_bow::plan::{Alternative, MarkReading, alternatives};
+use arcata_engrave::{
+    Caption, Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, pdf,
+};
+use arcata_report::alternative_name;
+use arcata_score::Score;
+
+use crate::args::{PlanArguments, PlanFormat};
+use crate::failure::Failure;
+use crate::studio::Desk;
+use crate::{bars, files, studio, wishes, writing};
+
+/// Dots to the inch of a PNG: notes are sharp on paper and on a screen.
+const DOTS: u16 = 200;
+/// Height of a page of A4, mm.
+const PAGE: f64 = 297.0;
+
+pub(crate) fn run(
+    path: &Path,
+    arguments: &PlanArguments,
+    profile: &Profile,
+    marks: MarkReading,
+) -> Result<ExitCode, Failure> {
+    let failed = |why: String| Failure::Picture { why };
+    let Some(out) = &arguments.out else {
+        return Err(failed("say with --out FILE where it goes".to_owned()));
+    };
+    if files::same(path, out) {
+        return Err(Failure::SameFile { path: out.clone() });
+    }
+    let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    if anchors.iter().any(|anchors| !anchors.is_empty()) {
+        desk.fix(&anchors);
+    }
+    let style = style(arguments, profile);
+    let engraver = Engraver::new();
+    let pictures = pictures(&desk, &bars, arguments, &style, &engraver)?;
+    let bytes = match (arguments.format, pictures.as_slice()) {
+        (PlanFormat::Pdf, _) => pdf(&pictures).map_err(|error| failed(error.to_string()))?,
+        (PlanFormat::Png, [picture, ..]) => picture.png(DOTS).map_err(|error| failed(error.to_string()))?,
+        (_, [picture, ..]) => picture.svg().into_bytes(),
+        (_, []) => return Err(failed("there is nothing to draw".to_owned())),
+    };
+    writing::write_whole(out, &bytes)?;
+    Ok(ExitCode::SUCCESS)
+}
+
+fn style(arguments: &PlanArguments, profile: &Profile) -> PictureStyle {
+    let shape = if arguments.width < 150 { PictureStyle::phone() } else { PictureStyle::paper() };
+    PictureStyle {
+        width: f64::from(arguments.width),
+        page_height: (arguments.format == PlanFormat::Pdf).then_some(PAGE),
+        frog: profile.words.frog.value.clone(),
+        tip: profile.words.tip.value.clone(),
+        ..shape
+    }
+}
+
+fn pictures(
+    desk: &Desk,
+    bars: &RangeInclusive<u32>,
+    arguments: &PlanArguments,
+    style: &PictureStyle,
+    engraver: &Engraver,
+) -> Result<Vec<Picture>, Failure> {
+    let mut others: Vec<(usize, Vec<Alternative>)> = Vec::new();
+    for index in desk.shown.iter().copied() {
+        let line = &desk.lines[index];
+        let before = |bar: u32| line.strokes.partition_point(|stroke| stroke.bar < bar);
+        let window = before(*bars.start())..before(bars.end().saturating_add(1));
+        if window.is_empty() {
+            continue;
+        }
+        let count = usize::from(arguments.alternatives);
+        let mut found = Vec::new();
+        if count > 0 {
+            found = alternatives(line, &desk.settings[index], window, count + 1);
+            found.drain(..1.min(found.len()));
+        }
+        others.push((index, found));
+    }
+    if others.is_empty() {
+        return Err(Failure::Picture { why: "no bow moves in these bars of these parts".to_owned() });
+    }
+    let mut lanes = Vec::new();
+    let mut captions = Vec::new();
+    for (index, found) in &others {
+        lanes.extend(lanes_of(desk, *index, found, &mut captions));
+    }
+    let content = PictureContent {
+        title: desk.score.title.clone().unwrap_or_else(|| "Bow plan".to_owned()),
+        subtitle: subtitle(desk, bars),
+        bars: bars.clone(),
+        lanes: &lanes,
+        captions,
+    };
+    let cutter = Cutter::new(desk.file.document(), &desk.score);
+    let painter = Painter::new(&cutter, engraver, style);
+    painter.draw(&content).map_err(|error| Failure::Picture { why: error.to_string() })
+}
+
+/// The plan of a line and the other ways to bow it, each with a letter and a sentence where there are some.
+fn lanes_of<'a>(
+    desk: &'a Desk,
+    index: usize,
+    found: &'a [Alternative],
+    captions: &mut Vec<Caption>,
+) -> Vec<LanePlan<'a>> {
+    let (line, plan, hair) = (&desk.lines[index], &desk.plans[index], desk.settings[index].reach.hair);
+    let letter = |number: usize| {
+        let number = u8::try_from(number).unwrap_or(u8::MAX);
+        if found.is_empty() { String::new() } else { char::from(b'A'.saturating_add(number)).to_string() }
+    };
+    let mut lanes = vec![LanePlan { line, first: 0, planned: &plan.strokes, hair, name: letter(0) }];
+    if found.is_empty() {
+        return lanes;
+    }
+    let of = if desk.shown.len() > 1 { format!("{}: ", line.name) } else { String::new() };
+    captions.push(Caption { name: letter(0), text: format!("{of}the plan") });
+    for (number, other) in found.iter().enumerate() {
+        let first = other.strokes.start;
+        let name = letter(number + 1);
+        lanes.push(LanePlan { line, first, planned: &other.plan.strokes, hair, name: name.clone() });
+        #[expect(clippy::cast_precision_loss, reason = "for display")]
+        let more = other.more.total() as f64 / 1000.0;
+        let what = alternative_name(&desk.score, line, other);
+        captions.push(Caption { name, text: format!("{of}{what} (costs {more:.2} more)") });
+    }
+    lanes
+}
+
+fn subtitle(desk: &Desk, bars: &RangeInclusive<u32>) -> String {
+    let label =
+        |score: &Score, bar: u32| score.bars.get(bar as usize).map_or(String::new(), |bar| bar.label.clone());
+    let (first, last) = (label(&desk.score, *bars.start()), label(&desk.score, *bars.end()));
+    let bars = if first == last { format!("Bar {first}") } else { format!("Bars {first} to {last}") };
+    std::iter::once(bars).chain(desk.assumptions.iter().cloned()).collect::<Vec<_>>().join(". ")
+}

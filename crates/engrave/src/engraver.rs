@@ -1,0 +1,172 @@
+//! The engraving library, kept behind one door.
+//!
+//! The library is not safe to share: a toolkit belongs to one thread at a time. An [`Engraver`] lends each
+//! slice a toolkit of its own and keeps it for the next one, so that threads never share one. Its log
+//! would go to the terminal and cannot be caught, so it is switched off; what went wrong is found out from
+//! the drawing and stands in [`Drawing::remarks`].
+
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+
+use rayon::prelude::*;
+use sha2::{Digest, Sha256};
+use verovio::{LogLevel, Toolkit};
+
+use crate::Slice;
+use crate::drawing::Drawing;
+use crate::stage::StageUser;
+
+/// The options of the engraving library that never change. Lengths are in its own unit, a tenth of a
+/// drawing unit; the staff is 72 of them high.
+const OPTIONS: &str = concat!(
+    r#"{"font":"Bravura","fontTextLiberation":true,"smuflTextFont":"none","inputFrom":"musicxml","#,
+    r#""header":"none","footer":"none","adjustPageHeight":true,"svgBoundingBoxes":true,"#,
+    r#""svgViewBox":true,"svgRemoveXlink":true,"svgFormatRaw":true,"barLineWidth":0.3,"mnumInterval":0,"#,
+    r#""pageMarginTop":0,"pageMarginBottom":0,"pageMarginLeft":0,"pageMarginRight":0,"pageHeight":60000,"#,
+    r#""justifyVertically":false,"#
+);
+
+/// How a slice is spread out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Spread {
+    /// Width.
+    pub width: Width,
+    /// Least room between two staves, eighths of a staff height: 12 is usual, a bow lane wants more.
+    pub between_staves: u8,
+}
+
+impl Default for Spread {
+    fn default() -> Self {
+        Self { width: Width::Natural, between_staves: 12 }
+    }
+}
+
+/// How wide a slice is drawn.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Width {
+    /// As wide as the music asks.
+    Natural,
+    /// Stretched or squeezed to this many hundredths of a staff height.
+    Hundredths(u32),
+}
+
+/// Why a slice cannot be engraved.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum EngraveError {
+    /// The library could not lay out its fonts.
+    NoFonts,
+    /// The library did not take the slice.
+    Refused {
+        /// First and last bar, indices.
+        bars: (u32, u32),
+    },
+    /// What the library drew is not what it is known to draw.
+    Unreadable {
+        /// What is missing or odd.
+        why: String,
+    },
+}
+
+impl std::fmt::Display for EngraveError {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::NoFonts => write!(
+                out,
+                "the engraver cannot write its fonts, 12 MB, into the folder for temporary files; make room there or name another with TMPDIR"
+            ),
+            Self::Refused { bars: (first, last) } => write!(
+                out,
+                "bars {} to {} (counted from the beginning of the file) cannot be engraved; the rest of the score can",
+                first + 1,
+                last + 1
+            ),
+            Self::Unreadable { why } => write!(out, "the engraved music cannot be read: {why}"),
+        }
+    }
+}
+
+impl std::error::Error for EngraveError {}
+
+/// Engraves slices, several at once, each only once.
+#[derive(Debug)]
+pub struct Engraver {
+    idle: Mutex<Vec<Toolkit>>,
+    /// Drawings by the hash of what they were made from.
+    done: Mutex<BTreeMap<[u8; 32], Arc<Drawing>>>,
+    stage: StageUser,
+}
+
+impl Default for Engraver {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
+impl Engraver {
+    /// An engraver that has drawn nothing yet. The first drawing takes about half a second longer: the
+    /// library lays out its fonts in a folder of its own, which goes with the last engraver.
+    #[must_use]
+    pub fn new() -> Self {
+        verovio::set_log_level(LogLevel::Off);
+        Self { idle: Mutex::default(), done: Mutex::default(), stage: StageUser::new() }
+    }
+
+    /// Engraves one slice on one system.
+    ///
+    /// # Errors
+    /// Music that the library does not take.
+    pub fn engrave(&self, slice: &Slice, spread: Spread) -> Result<Arc<Drawing>, EngraveError> {
+        let key = key(slice, spread);
+        if let Some(drawing) = kept(&self.done).get(&key) {
+            return Ok(Arc::clone(drawing));
+        }
+        let idle = kept(&self.idle).pop();
+        let mut toolkit = idle.or_else(|| self.stage.toolkit()).ok_or(EngraveError::NoFonts)?;
+        let drawn = draw(&mut toolkit, slice, spread);
+        kept(&self.idle).push(toolkit);
+        let drawing = Arc::new(Drawing::read(&drawn?, slice)?);
+        kept(&self.done).insert(key, Arc::clone(&drawing));
+        Ok(drawing)
+    }
+
+    /// Engraves many slices on all cores, in the order in which they are given.
+    #[must_use]
+    pub fn engrave_all(&self, slices: &[(Slice, Spread)]) -> Vec<Result<Arc<Drawing>, EngraveError>> {
+        slices.par_iter().map(|(slice, spread)| self.engrave(slice, *spread)).collect()
+    }
+}
+
+/// A lock whose holder failed guards nothing half done here: the lists are whole at every moment.
+fn kept<T>(lock: &Mutex<T>) -> MutexGuard<'_, T> {
+    lock.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+fn key(slice: &Slice, spread: Spread) -> [u8; 32] {
+    let mut hash = Sha256::new();
+    let width = match spread.width {
+        Width::Natural => 0,
+        Width::Hundredths(hundredths) => hundredths,
+    };
+    hash.update(width.to_le_bytes());
+    hash.update([spread.between_staves]);
+    hash.update(slice.musicxml().as_bytes());
+    hash.finalize().into()
+}
+
+fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, EngraveError> {
+    let refused = || EngraveError::Refused { bars: (*slice.bars().start(), *slice.bars().end()) };
+    let sized = match spread.width {
+        Width::Natural => r#""breaks":"none","adjustPageWidth":true,"pageWidth":60000"#.to_owned(),
+        // The last line is stretched whatever it holds.
+        Width::Hundredths(hundredths) => format!(
+            r#""breaks":"encoded","adjustPageWidth":false,"minLastJustification":0,"pageWidth":{}"#,
+            (hundredths.clamp(200, 80_000) * 72).div_ceil(100)
+        ),
+    };
+    let options = format!(r#"{OPTIONS}{sized},"spacingStaff":{}}}"#, spread.between_staves.min(48));
+    toolkit.set_options(&options).map_err(|_| refused())?;
+    // Ids that the library makes up are counted from the same number each time.
+    toolkit.reset_xml_id_seed(1);
+    toolkit.load_data(slice.musicxml()).map_err(|_| refused())?;
+    toolkit.render_to_svg(1).map_err(|_| refused())
+}

@@ -1,0 +1,18 @@
+//! Engraved slices of music and bow lanes: the only crate that knows the engraving library.
+
+mod cleaning;
+mod drawing;
+mod engraver;
+mod fonts;
+mod lane;
+mod picture;
+mod sheet;
+mod slice;
+mod stage;
+
+pub use drawing::{Area, Drawing, Remark};
+pub use engraver::{EngraveError, Engraver, Spread, Width};
+pub use lane::{LaneStroke, Pace, Sign};
+pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, PictureStyle};
+pub use sheet::{Picture, PictureError, pdf};
+pub use slice::{Cutter, Opening, Slice, note_name};

@@ -1,0 +1,128 @@
+//! A finished picture and its three forms: SVG, PNG, PDF.
+
+use krilla::Document;
+use krilla::metadata::Metadata;
+use krilla::page::PageSettings;
+use krilla_svg::{SurfaceExt, SvgSettings};
+use resvg::tiny_skia::{Color, Pixmap, Transform};
+use resvg::usvg::{Options, Tree};
+
+use crate::fonts;
+
+/// Points in a millimetre.
+const POINTS: f64 = 72.0 / 25.4;
+
+/// Rasters with more pixels than this are refused: they would fill the memory.
+const MOST_PIXELS: f64 = 200e6;
+
+/// A picture with a size on paper.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Picture {
+    /// Title, for those who hear the picture and for the PDF's title.
+    pub title: String,
+    /// What goes between `<svg>` and `</svg>`, in millimetres.
+    pub content: String,
+    /// Width, mm.
+    pub width: f64,
+    /// Height, mm.
+    pub height: f64,
+}
+
+/// Why a picture cannot be made.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PictureError(pub(crate) String);
+
+impl std::fmt::Display for PictureError {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(out, "the picture cannot be made: {}", self.0)
+    }
+}
+
+impl std::error::Error for PictureError {}
+
+impl Picture {
+    /// The picture as a file of its own. The music font is inside where text needs it; words take the
+    /// reader's serif font where Liberation Serif is missing.
+    #[must_use]
+    pub fn svg(&self) -> String {
+        let style = if self.content.contains(r#"font-family="Bravura""#) {
+            format!("<style>{}</style>", fonts::music_style_sheet())
+        } else {
+            String::new()
+        };
+        let (width, height) = (rounded(self.width), rounded(self.height));
+        let title = arcata_xml::escape(&self.title);
+        format!(
+            r#"<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" role="img" color="black"><title>{title}</title>{style}{}</svg>"#,
+            self.content
+        )
+    }
+
+    /// The picture on white, `dots` to the inch, as PNG.
+    ///
+    /// # Errors
+    /// A picture without size, or larger than 200 million pixels.
+    pub fn png(&self, dots: u16) -> Result<Vec<u8>, PictureError> {
+        let tree = self.tree()?;
+        let scale = f64::from(dots.max(1)) / 25.4;
+        let (width, height) = ((self.width * scale).ceil(), (self.height * scale).ceil());
+        if width * height > MOST_PIXELS {
+            let why = format!(
+                "{width} by {height} dots are too many; ask for fewer bars or parts, or for fewer dots an inch"
+            );
+            return Err(PictureError(why));
+        }
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "checked above")]
+        let pixmap = Pixmap::new(width as u32, height as u32);
+        let mut pixmap = pixmap.ok_or_else(|| PictureError("it has no size".to_owned()))?;
+        pixmap.fill(Color::WHITE);
+        #[expect(clippy::cast_possible_truncation, reason = "pixels")]
+        let scale = (width / f64::from(tree.size().width())) as f32;
+        resvg::render(&tree, Transform::from_scale(scale, scale), &mut pixmap.as_mut());
+        pixmap.encode_png().map_err(|error| PictureError(error.to_string()))
+    }
+
+    /// The picture as one page of PDF of its own size; text stays text and can be searched.
+    ///
+    /// # Errors
+    /// Where the library that writes PDF refuses.
+    pub fn pdf(&self) -> Result<Vec<u8>, PictureError> {
+        pdf(std::slice::from_ref(self))
+    }
+
+    fn tree(&self) -> Result<Tree, PictureError> {
+        let options = Options { fontdb: fonts::database(), ..Options::default() };
+        Tree::from_str(&self.svg(), &options).map_err(|error| PictureError(error.to_string()))
+    }
+}
+
+/// Pictures as the pages of one PDF.
+///
+/// # Errors
+/// No picture at all, or where the library that writes PDF refuses.
+pub fn pdf(pictures: &[Picture]) -> Result<Vec<u8>, PictureError> {
+    let first = pictures.first().ok_or_else(|| PictureError("there is nothing to draw".to_owned()))?;
+    let mut document = Document::new();
+    document.set_metadata(Metadata::new().title(first.title.clone()).creator("Arcata".to_owned()));
+    for picture in pictures {
+        let tree = picture.tree()?;
+        #[expect(clippy::cast_possible_truncation, reason = "points of a page")]
+        let (width, height) = ((picture.width * POINTS) as f32, (picture.height * POINTS) as f32);
+        let no_size = || PictureError("it has no size".to_owned());
+        let mut page = document.start_page_with(PageSettings::from_wh(width, height).ok_or_else(no_size)?);
+        let mut surface = page.surface();
+        let size = krilla::geom::Size::from_wh(width, height).ok_or_else(no_size)?;
+        let drawn = surface.draw_svg(&tree, size, SvgSettings::default());
+        drawn.ok_or_else(|| PictureError("the PDF does not take the drawing".to_owned()))?;
+        surface.finish();
+        page.finish();
+    }
+    document.finish().map_err(|error| PictureError(format!("{error:?}")))
+}
+
+/// Numbers of pictures: a hundredth of a millimetre is finer than any printer.
+pub(crate) fn rounded(value: f64) -> String {
+    let text = format!("{value:.2}");
+    let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
+    if text == "-0" { "0".to_owned() } else { text.to_owned() }
+}

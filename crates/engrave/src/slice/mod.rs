@@ -1,0 +1,301 @@
+//! A few bars of a few parts as a small score of their own.
+//!
+//! The music is copied from the lossless document byte for byte; what holds at the cut is said again, and
+//! every note gets an `id` made of the number of its element, in the slice only. What is left out: page
+//! and system breaks, and the extent of rests over several bars.
+
+mod bows_over;
+mod reminders;
+mod state;
+
+use std::fmt::Write as _;
+use std::ops::RangeInclusive;
+
+use arcata_score::{Part, Score};
+use arcata_xml::{Document, Element, NodeId, Tag, escape};
+
+use bows_over::{Carriers, carriers};
+use state::{Span, State};
+
+/// What a slice says at its beginning.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Opening {
+    /// All that holds there: it will stand alone.
+    Excerpt,
+    /// What a new line of the same music says: clef and key, the metre only where it changes.
+    NextLine,
+}
+
+/// Cuts slices out of one score.
+///
+/// ```
+/// use arcata_engrave::{Cutter, Opening};
+/// use arcata_xml::{Limits, open_score};
+///
+/// let xml = arcata_testkit::musicxml("violin: d'4 e' f#' g' | a'2 b'2 |.");
+/// let file = open_score(xml.into_bytes(), &Limits::default())?;
+/// let score = arcata_score::read(file.document());
+/// let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=1, Opening::Excerpt);
+/// assert!(slice.musicxml().contains("<step>A</step>"));
+/// assert_eq!(slice.notes().len(), 2);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[derive(Debug)]
+pub struct Cutter<'d> {
+    document: &'d Document,
+    score: &'d Score,
+    /// For each part, what holds at each of its barlines.
+    states: Vec<Vec<State>>,
+}
+
+/// A few bars as MusicXML, and the notes in them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Slice {
+    musicxml: String,
+    notes: Vec<NodeId>,
+    parts: Vec<usize>,
+    bars: RangeInclusive<u32>,
+}
+
+impl Slice {
+    /// The slice as a partwise score.
+    #[must_use]
+    pub fn musicxml(&self) -> &str {
+        &self.musicxml
+    }
+
+    /// The `<note>` elements of the user's file that it shows, in document order a part.
+    #[must_use]
+    pub fn notes(&self) -> &[NodeId] {
+        &self.notes
+    }
+
+    /// Indices of its parts in the score, from the top.
+    #[must_use]
+    pub fn parts(&self) -> &[usize] {
+        &self.parts
+    }
+
+    /// Indices of its bars.
+    #[must_use]
+    pub fn bars(&self) -> RangeInclusive<u32> {
+        self.bars.clone()
+    }
+}
+
+/// The `id` that a note has in slices and pictures.
+///
+/// ```
+/// assert_eq!(arcata_engrave::note_name(arcata_xml::NodeId(17)), "note-17");
+/// ```
+#[must_use]
+pub fn note_name(node: NodeId) -> String {
+    format!("note-{}", node.0)
+}
+
+impl<'d> Cutter<'d> {
+    /// Reads through the parts once, so that every cut is quick.
+    #[must_use]
+    pub fn new(document: &'d Document, score: &'d Score) -> Self {
+        let states = score.parts.iter().map(|part| State::at_barlines(document, score, part)).collect();
+        Self { document, score, states }
+    }
+
+    /// The document that is cut.
+    #[must_use]
+    pub fn document(&self) -> &'d Document {
+        self.document
+    }
+
+    /// The score that is cut.
+    #[must_use]
+    pub fn score(&self) -> &'d Score {
+        self.score
+    }
+
+    /// Cuts bars (indices, from 0) out of parts (indices). Bars and parts that the score has not are
+    /// left out.
+    #[must_use]
+    pub fn cut(&self, parts: &[usize], bars: RangeInclusive<u32>, opening: Opening) -> Slice {
+        let last = u32::try_from(self.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+        let bars = *bars.start()..=(*bars.end()).min(last);
+        let parts: Vec<usize> = parts.iter().copied().filter(|part| *part < self.score.parts.len()).collect();
+        let mut musicxml = String::from(r#"<score-partwise version="4.0"><part-list>"#);
+        if parts.len() > 1 {
+            musicxml.push_str(
+                r#"<part-group number="1" type="start"><group-symbol>bracket</group-symbol><group-barline>no</group-barline></part-group>"#,
+            );
+        }
+        for part in &parts {
+            let name = escape(&self.score.parts[*part].name);
+            let _ = write!(
+                musicxml,
+                r#"<score-part id="part-{part}"><part-name>{name}</part-name></score-part>"#
+            );
+        }
+        if parts.len() > 1 {
+            musicxml.push_str(r#"<part-group number="1" type="stop"/>"#);
+        }
+        musicxml.push_str("</part-list>");
+        let mut notes = Vec::new();
+        for part in &parts {
+            self.write_part(*part, &bars, opening, &mut musicxml, &mut notes);
+        }
+        musicxml.push_str("</score-partwise>");
+        Slice { musicxml, notes, parts, bars }
+    }
+
+    fn write_part(
+        &self,
+        index: usize,
+        bars: &RangeInclusive<u32>,
+        opening: Opening,
+        musicxml: &mut String,
+        notes: &mut Vec<NodeId>,
+    ) {
+        let part = &self.score.parts[index];
+        let carriers = carriers(self.document, part, bars);
+        let mut state = self.states[index].get(*bars.start() as usize).cloned().unwrap_or_default();
+        if opening == Opening::NextLine {
+            state.leave_metre();
+        }
+        let _ = write!(musicxml, r#"<part id="part-{index}">"#);
+        for bar in bars.clone() {
+            let label = self.score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
+            let _ = write!(musicxml, r#"<measure number="{}">"#, escape(label));
+            if bar == *bars.start() {
+                // The one break there is: the engraver takes it that the bars after it stay on one line.
+                musicxml.push_str(r#"<print new-page="yes"/>"#);
+            }
+            let measure = part.measures.get(bar as usize).copied().flatten();
+            let mut writer = BarWriter { carriers: &carriers, state: &mut state, musicxml, notes };
+            match measure.and_then(|id| self.document.element(id)) {
+                Some(measure) if bar == *bars.start() => {
+                    let reminders = match opening {
+                        Opening::Excerpt => self.reminders(part, bar),
+                        Opening::NextLine => String::new(),
+                    };
+                    writer.first(self.document, measure, &reminders);
+                }
+                Some(measure) => measure.children().for_each(|child| writer.child(child)),
+                None => self.silent_bar(part, bar, &mut writer),
+            }
+            if bar == *bars.end() {
+                for span in state.spans(self.document) {
+                    musicxml.push_str(&span_direction(span, "stop"));
+                }
+            }
+            musicxml.push_str("</measure>");
+        }
+        musicxml.push_str("</part>");
+    }
+
+    fn reminders(&self, part: &Part, bar: u32) -> String {
+        let start = self.score.bars.get(bar as usize).map(|bar| bar.start);
+        start.filter(|_| bar > 0).map_or_else(String::new, |start| reminders::reminders(part, start))
+    }
+
+    /// A bar that a part does not have: a rest over the whole bar.
+    fn silent_bar(&self, part: &Part, bar: u32, writer: &mut BarWriter<'_>) {
+        let length = self.score.bars.get(bar as usize).map(|bar| bar.length);
+        let quarters = length.map_or(4.0, |length| length.to_f64() * 4.0);
+        #[expect(clippy::cast_possible_truncation, reason = "a whole number of divisions")]
+        let divisions = (quarters * writer.state.divisions(self.document) as f64).round() as i64;
+        if bar == 0 || part.measures.iter().take(bar as usize).all(Option::is_none) {
+            writer.musicxml.push_str("<attributes><divisions>1</divisions></attributes>");
+        } else {
+            writer.musicxml.push_str(&writer.state.attributes(self.document));
+        }
+        let _ = write!(
+            writer.musicxml,
+            r#"<note><rest measure="yes"/><duration>{}</duration></note>"#,
+            divisions.max(1)
+        );
+    }
+}
+
+/// Copies the bars of one part.
+struct BarWriter<'w> {
+    carriers: &'w Carriers,
+    state: &'w mut State,
+    musicxml: &'w mut String,
+    notes: &'w mut Vec<NodeId>,
+}
+
+impl BarWriter<'_> {
+    /// The first bar: what it says before its first note joins what holds from before.
+    fn first(&mut self, document: &Document, measure: Element<'_>, reminders: &str) {
+        let is_music = |child: &Element<'_>| {
+            matches!(child.tag(), Tag::NOTE | Tag::BACKUP | Tag::FORWARD | Tag::FIGURED_BASS)
+        };
+        let leading = measure.children().take_while(|child| !is_music(child));
+        let under_way = self.state.spans(document);
+        leading.filter(|child| child.tag() == Tag::ATTRIBUTES).for_each(|child| self.state.take(child));
+        self.musicxml.push_str(&self.state.attributes(document));
+        self.musicxml.push_str(reminders);
+        for span in under_way {
+            let kind = span.start.attribute("type").unwrap_or_default();
+            self.musicxml.push_str(&span_direction(span, &kind));
+        }
+        let mut music = false;
+        for child in measure.children() {
+            music |= is_music(&child);
+            if music || child.tag() != Tag::ATTRIBUTES {
+                self.child(child);
+            }
+        }
+    }
+
+    /// One child of a measure.
+    fn child(&mut self, child: Element<'_>) {
+        self.state.pass(child);
+        match child.tag() {
+            Tag::PRINT => {}
+            Tag::NOTE => self.note(child),
+            Tag::ATTRIBUTES if child.child(Tag::MEASURE_STYLE).is_some() => {
+                self.musicxml.push_str("<attributes>");
+                let kept = child.children().filter(|inner| inner.tag() != Tag::MEASURE_STYLE);
+                kept.for_each(|inner| self.musicxml.push_str(inner.source()));
+                self.musicxml.push_str("</attributes>");
+            }
+            _ => self.musicxml.push_str(child.source()),
+        }
+    }
+
+    fn note(&mut self, note: Element<'_>) {
+        if let Some(text) = self.carriers.before.get(&note.id()) {
+            self.musicxml.push_str(text);
+        }
+        let _ = write!(self.musicxml, r#"<note id="{}""#, note_name(note.id()));
+        for attribute in note.attributes().filter(|attribute| attribute.name() != "id") {
+            let quote = if attribute.raw_value().contains('"') { '\'' } else { '"' };
+            let _ = write!(self.musicxml, " {}={quote}{}{quote}", attribute.name(), attribute.raw_value());
+        }
+        let _ = write!(self.musicxml, ">{}</note>", note.raw_text());
+        self.notes.push(note.id());
+        if let Some(text) = self.carriers.after.get(&note.id()) {
+            self.musicxml.push_str(text);
+        }
+    }
+}
+
+/// A direction that opens or closes a line anew.
+fn span_direction(span: Span<'_>, kind: &str) -> String {
+    let name = span.start.name();
+    let mut attributes = String::new();
+    if span.number > 0 {
+        let _ = write!(attributes, r#" number="{}""#, span.number);
+    }
+    for wanted in ["size", "niente", "line-type", "line-end"] {
+        if let Some(value) = span.start.attribute(wanted) {
+            let _ = write!(attributes, r#" {wanted}="{}""#, escape(&value));
+        }
+    }
+    let placement = span.start.parent().and_then(Element::parent).and_then(|direction| {
+        direction.attribute("placement").map(|value| format!(r#" placement="{}""#, escape(&value)))
+    });
+    let placement = placement.unwrap_or_default();
+    format!(
+        r#"<direction{placement}><direction-type><{name} type="{kind}"{attributes}/></direction-type></direction>"#
+    )
+}

@@ -1,0 +1,86 @@
+//! Dynamics and ways of playing that hold at a cut, said again in square brackets.
+//!
+//! Square brackets are what editions use for what is not printed at the place (common practice).
+
+use arcata_score::{DynamicKind, Level, Meaning, Moment, Part};
+use arcata_xml::escape;
+
+/// Ways of playing that exclude each other.
+const GROUPS: [&[Meaning]; 5] = [
+    &[Meaning::Pizzicato, Meaning::Arco, Meaning::ColLegno, Meaning::ColLegnoBattuto],
+    &[Meaning::MuteOn, Meaning::MuteOff],
+    &[Meaning::SulPonticello, Meaning::SulTasto, Meaning::Ordinario],
+    &[Meaning::Solo, Meaning::Tutti, Meaning::HalfSection],
+    &[Meaning::Unison, Meaning::NonDivisi],
+];
+
+/// What needs no reminder: it is what players do where nothing is said.
+const ORDINARY: [Meaning; 6] = [
+    Meaning::Arco,
+    Meaning::MuteOff,
+    Meaning::Ordinario,
+    Meaning::Tutti,
+    Meaning::Unison,
+    Meaning::NonDivisi,
+];
+
+/// The directions that say again what holds at `start`, empty where nothing needs it.
+pub(super) fn reminders(part: &Part, start: Moment) -> String {
+    let mut text = String::new();
+    for words in playing(part, start) {
+        let words = escape(&words);
+        text.push_str(&format!(
+            r#"<direction placement="above"><direction-type><words font-style="italic">[{words}]</words></direction-type></direction>"#
+        ));
+    }
+    if let Some(level) = level(part, start) {
+        text.push_str(&format!(
+            r#"<direction placement="below"><direction-type><dynamics><other-dynamics>[{level}]</other-dynamics></dynamics></direction-type></direction>"#
+        ));
+    }
+    text
+}
+
+/// The level in force, unless a new one is written at the cut.
+fn level(part: &Part, start: Moment) -> Option<&'static str> {
+    let lasting = |kind| match kind {
+        DynamicKind::Level(level) | DynamicKind::Shape(_, level) => Some(level),
+        DynamicKind::Accented(_) => None,
+    };
+    if part.dynamics.iter().any(|mark| mark.place.at == start && lasting(mark.kind).is_some()) {
+        return None;
+    }
+    let before = part.dynamics.iter().rev().filter(|mark| mark.place.at < start);
+    before.filter_map(|mark| lasting(mark.kind)).next().map(letters)
+}
+
+const fn letters(level: Level) -> &'static str {
+    match level {
+        Level::Niente => "n",
+        Level::Ppp => "ppp",
+        Level::Pp => "pp",
+        Level::P => "p",
+        Level::Mp => "mp",
+        Level::Mf => "mf",
+        Level::F => "f",
+        Level::Ff => "ff",
+        Level::Fff => "fff",
+    }
+}
+
+/// The words of the ways of playing in force, each group once.
+fn playing(part: &Part, start: Moment) -> Vec<String> {
+    let in_group = |group: &[Meaning], meaning: Meaning| group.contains(&meaning);
+    GROUPS
+        .iter()
+        .filter_map(|group| {
+            let said = part.instructions.iter().filter(|said| in_group(group, said.meaning));
+            if said.clone().any(|said| said.place.at == start) {
+                return None;
+            }
+            let last = said.rev().find(|said| said.place.at < start)?;
+            let plain = ORDINARY.contains(&last.meaning) || last.text.trim().is_empty();
+            (!plain).then(|| last.text.trim().to_owned())
+        })
+        .collect()
+}

@@ -1,0 +1,57 @@
+//! The folder in which the engraving library wants its fonts.
+//!
+//! The library lays out 12 MB in a folder of the machine's temporary ones when its first toolkit is made, and
+//! leaves it there. Here the folder goes when the last engraver goes, and comes back for the next one.
+
+use std::path::PathBuf;
+use std::sync::{Mutex, MutexGuard, PoisonError};
+
+use verovio::Toolkit;
+
+struct Stage {
+    users: usize,
+    /// Where the library has laid out its fonts; it keeps to this place for the life of the program.
+    folder: Option<PathBuf>,
+}
+
+static STAGE: Mutex<Stage> = Mutex::new(Stage { users: 0, folder: None });
+
+/// Someone who needs the folder.
+#[derive(Debug)]
+pub(crate) struct StageUser(());
+
+impl StageUser {
+    pub(crate) fn new() -> Self {
+        stage().users += 1;
+        Self(())
+    }
+
+    /// A toolkit with fonts; `None` where the machine has no room for them.
+    #[expect(clippy::unused_self, reason = "whoever has a toolkit is a user of the folder")]
+    pub(crate) fn toolkit(&self) -> Option<Toolkit> {
+        let mut stage = stage();
+        if let Some(folder) = stage.folder.as_ref().filter(|folder| !folder.exists()) {
+            std::fs::create_dir_all(folder).ok()?;
+            verovio_data::extract(folder).ok()?;
+        }
+        // The library panics where it cannot write its fonts.
+        let toolkit = std::panic::catch_unwind(Toolkit::new).ok()?;
+        stage.folder.get_or_insert_with(|| PathBuf::from(toolkit.resource_path()));
+        Some(toolkit)
+    }
+}
+
+impl Drop for StageUser {
+    fn drop(&mut self) {
+        let mut stage = stage();
+        stage.users = stage.users.saturating_sub(1);
+        if let Some(folder) = stage.folder.as_ref().filter(|_| stage.users == 0) {
+            // What cannot be removed does no harm.
+            let _ = std::fs::remove_dir_all(folder);
+        }
+    }
+}
+
+fn stage() -> MutexGuard<'static, Stage> {
+    STAGE.lock().unwrap_or_else(PoisonError::into_inner)
+}

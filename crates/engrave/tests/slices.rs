@@ -1,0 +1,103 @@
+//! Slices cut and engraved: what holds at the cut is said again, and every note is found in the drawing.
+#![expect(clippy::unwrap_used, reason = "tests")]
+
+use arcata_engrave::{Cutter, Engraver, Opening, Spread, Width};
+use arcata_score::Score;
+use arcata_xml::{Limits, ScoreFile, Tag, open_score};
+
+const QUARTET: &[u8] = include_bytes!("../../../demo/ferry-bell-quartet.musicxml");
+
+fn opened(xml: &[u8]) -> (ScoreFile, Score) {
+    let file = open_score(xml.to_vec(), &Limits::default()).unwrap();
+    let score = arcata_score::read(file.document());
+    (file, score)
+}
+
+fn slice_of(text: &str, first: u32, last: u32) -> String {
+    let (file, score) = opened(arcata_testkit::musicxml(text).as_bytes());
+    Cutter::new(file.document(), &score).cut(&[0], first..=last, Opening::Excerpt).musicxml().to_owned()
+}
+
+#[test]
+fn clef_key_metre_and_dynamic_are_said_again_at_the_cut() {
+    let slice = slice_of("key Bb  time 3/4\nviola: p d'4 eb' f' | d'2. | d'4 eb' f' |.", 1, 2);
+    for wanted in [
+        "<sign>C</sign><line>3</line>",
+        "<fifths>-2</fifths>",
+        "<beats>3</beats>",
+        "<divisions>",
+        "<other-dynamics>[p]</other-dynamics>",
+        r#"<measure number="2">"#,
+    ] {
+        let close = slice.replace(['\n', ' '], "");
+        assert!(close.contains(&wanted.replace(' ', "")), "{wanted} is not in {slice}");
+    }
+}
+
+#[test]
+fn a_slur_and_a_tie_over_the_cut_get_ends_of_their_own() {
+    let (file, score) =
+        opened(arcata_testkit::musicxml("violin: d'4 e' (f' g' | a'2) b'~ | b'1 |.").as_bytes());
+    let cutter = Cutter::new(file.document(), &score);
+    let middle = cutter.cut(&[0], 1..=1, Opening::Excerpt);
+    let (cut, music) = opened(middle.musicxml().as_bytes());
+    assert!(cut.document().elements().any(|element| element.tag() == Tag::GRACE));
+    assert_eq!(music.parts[0].slurs.len(), 1, "the slur has both ends: {}", middle.musicxml());
+    assert!(music.problems.is_empty(), "{:?}", music.problems);
+    assert_eq!(middle.notes().len(), 2, "the carriers are not notes of the user's");
+    let whole = cutter.cut(&[0], 0..=2, Opening::Excerpt);
+    let (cut, _) = opened(whole.musicxml().as_bytes());
+    assert!(!cut.document().elements().any(|element| element.tag() == Tag::GRACE));
+}
+
+#[test]
+fn every_note_lies_in_its_system_and_beside_its_own_staff() {
+    let (file, score) = opened(QUARTET);
+    let cutter = Cutter::new(file.document(), &score);
+    let engraver = Engraver::new();
+    let all: Vec<usize> = (0..4).collect();
+    let slices: Vec<_> = (0..8)
+        .map(|line| (cutter.cut(&all, line * 4..=line * 4 + 3, Opening::Excerpt), Spread::default()))
+        .collect();
+    for ((slice, _), drawing) in slices.iter().zip(engraver.engrave_all(&slices)) {
+        let drawing = drawing.unwrap();
+        assert!(drawing.remarks.is_empty(), "{:?}", drawing.remarks);
+        assert_eq!(drawing.staves.len(), 4);
+        assert_eq!(drawing.barlines.len(), 4);
+        for part in all.iter().copied() {
+            let staff = drawing.staves[part];
+            for note in score.parts[part].notes.iter().filter(|note| slice.bars().contains(&note.bar)) {
+                let area = drawing.notes[&note.node];
+                assert!(drawing.system.holds(area), "{area:?} is outside {:?}", drawing.system);
+                assert!(area.left > staff.left && area.right < staff.right);
+                let middle = f64::midpoint(area.top, area.bottom);
+                let nearest = (0..4).min_by(|one, other| {
+                    let far = |index: &usize| {
+                        let staff = drawing.staves[*index];
+                        (middle - f64::midpoint(staff.top, staff.bottom)).abs()
+                    };
+                    far(one).total_cmp(&far(other))
+                });
+                assert_eq!(nearest, Some(part));
+            }
+        }
+    }
+}
+
+#[test]
+fn the_same_slice_gives_the_same_drawing_on_every_thread_and_fills_the_width_asked_for() {
+    let (file, score) = opened(QUARTET);
+    let cutter = Cutter::new(file.document(), &score);
+    let spread = Spread { width: Width::Hundredths(2400), between_staves: 24 };
+    let slice = cutter.cut(&[0, 3], 4..=7, Opening::Excerpt);
+    let drawn = |_| Engraver::new().engrave(&slice, spread).unwrap();
+    let others: Vec<_> = std::thread::scope(|scope| {
+        let started: Vec<_> = (0..4).map(|index| scope.spawn(move || drawn(index))).collect();
+        started.into_iter().map(|thread| thread.join().unwrap()).collect()
+    });
+    let first = drawn(0);
+    assert!(others.iter().all(|other| **other == *first));
+    assert!((first.width - 17_280.0).abs() < 1.0);
+    let last = first.barlines.last().unwrap();
+    assert!((last - first.width).abs() < 90.0, "the last barline is at {last} of {}", first.width);
+}
