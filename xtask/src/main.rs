@@ -21,7 +21,7 @@ const HELP: &str = "\
 cargo xtask COMMAND
 
   test [--only STEP]...   all that must hold; ends with a line of counts
-                          STEP: format, lints, tests, doc-tests, pages, outside, fuzz
+                          STEP: format, lints, tests, doc-tests, pages, browser, outside, fuzz
   outside [CHECK]...      the outside checks
                           CHECK: examples, ryan, reader, laws (all of them without a name)
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection

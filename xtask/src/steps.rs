@@ -7,18 +7,19 @@ use std::time::Instant;
 use crate::command::{answer, cargo, run};
 use crate::fuzz;
 use crate::places::Places;
-use crate::tally::{Tally, of_cargo_test, of_file, of_nextest};
+use crate::tally::{Tally, of_cargo_test, of_file, of_nextest, of_node};
 use crate::tools;
 
 /// A step: its name and what it does.
 type Step = (&'static str, fn(&Places) -> Result<Tally, String>);
 
-const STEPS: [Step; 7] = [
+const STEPS: [Step; 8] = [
     ("format", format),
     ("lints", lints),
     ("tests", tests),
     ("doc-tests", doc_tests),
     ("pages", pages),
+    ("browser", browser),
     ("outside", outside),
     ("fuzz", fuzz::fuzz),
 ];
@@ -98,6 +99,31 @@ fn doc_tests(places: &Places) -> Result<Tally, String> {
 
 fn pages(places: &Places) -> Result<Tally, String> {
     counted_checks(places, "docs", &["--check".to_owned()])
+}
+
+/// The pages that the program makes, opened in a browser.
+fn browser(places: &Places) -> Result<Tally, String> {
+    let browser = tools::Browser::find(places)?;
+    if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
+        return Err("the program does not build; see above".to_owned());
+    }
+    // Node.js looks for packages beside the tests: they are run where the packages are.
+    let tests = browser.home.join("checkout").join("browser");
+    let _ = fs::remove_dir_all(browser.home.join("checkout"));
+    fs::create_dir_all(&tests).map_err(|problem| format!("{}: {problem}", tests.display()))?;
+    let source = places.root.join("browser");
+    let entries = fs::read_dir(&source).map_err(|problem| format!("{}: {problem}", source.display()))?;
+    for entry in entries.flatten().filter(|entry| entry.path().extension().is_some_and(|end| end == "mjs")) {
+        tools::copy(&entry.path(), &tests.join(entry.file_name()))?;
+    }
+    let mut node = std::process::Command::new("node");
+    node.args(["--test", "--test-reporter", "spec"])
+        .current_dir(&tests)
+        .env("ARCATA_PROGRAM", places.target.join("debug").join("arcata"))
+        .env("ARCATA_CHECKOUT", &places.root)
+        .env("ARCATA_BROWSER", &browser.program);
+    let ran = run(&mut node, "  ")?;
+    Ok(of_node(&ran.lines).of_run(ran.well))
 }
 
 fn outside(places: &Places) -> Result<Tally, String> {

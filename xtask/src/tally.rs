@@ -52,6 +52,15 @@ pub(crate) fn of_nextest(lines: &[String]) -> Tally {
     })
 }
 
+/// Reads the lines `ℹ pass 3`, `ℹ fail 0`, `ℹ cancelled 0` and `ℹ skipped 0` of Node.js.
+pub(crate) fn of_node(lines: &[String]) -> Tally {
+    let count = |name: &str| -> u64 {
+        let said = lines.iter().filter_map(|line| line.trim_start().strip_prefix("ℹ "));
+        said.filter_map(|line| line.strip_prefix(name)?.strip_prefix(' ')?.trim().parse::<u64>().ok()).sum()
+    };
+    Tally { passed: count("pass"), failed: count("fail") + count("cancelled"), skipped: count("skipped") }
+}
+
 /// Sums the numbers that stand before words.
 fn counted(line: &str, passed: &[&str], failed: &[&str], skipped: &[&str]) -> Tally {
     let words: Vec<&str> =
@@ -88,6 +97,13 @@ mod tests {
     fn counts_are_read_from_nextest() {
         let shown = "     Summary [   0.031s] 12 tests run: 9 passed (2 slow), 2 failed, 1 timed out, 3 skipped\n        FAIL [   0.004s] a 1 failed";
         assert_eq!(of_nextest(&lines(shown)), Tally { passed: 9, failed: 3, skipped: 3 });
+    }
+
+    #[test]
+    fn counts_are_read_from_node() {
+        let shown =
+            "✔ a page opens (3 ms)\nℹ tests 6\nℹ pass 3\nℹ fail 1\nℹ cancelled 1\nℹ skipped 1\nℹ todo 0";
+        assert_eq!(of_node(&lines(shown)), Tally { passed: 3, failed: 2, skipped: 1 });
     }
 
     #[test]

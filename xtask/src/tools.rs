@@ -37,6 +37,85 @@ pub(crate) fn python(places: &Places) -> Result<PathBuf, String> {
     Ok(program)
 }
 
+/// What opens pages: Node.js with the packages of `browser/package-lock.json`, and Chromium.
+pub(crate) struct Browser {
+    /// A copy of `browser` with its packages beside it.
+    pub(crate) home: PathBuf,
+    /// Chromium.
+    pub(crate) program: PathBuf,
+}
+
+impl Browser {
+    /// Finds both; installs Debian's packages where they are missing and that is allowed, and the npm packages
+    /// into the cache.
+    pub(crate) fn find(places: &Places) -> Result<Self, String> {
+        let missing: Vec<&str> = [("node", "nodejs"), ("npm", "npm"), ("chromium", "chromium")]
+            .into_iter()
+            .filter(|(program, _)| on_path(program).is_none())
+            .map(|(_, package)| package)
+            .collect();
+        if !missing.is_empty() {
+            println!("installing {} from Debian", missing.join(", "));
+            // A first try without the list of packages being fetched anew: it may be fresh enough.
+            let installed = debian(&missing)? || (debian_update()? && debian(&missing)?);
+            if !installed {
+                return Err(format!(
+                    "the pages are opened in a browser; install {} (on Debian: apt-get install {})",
+                    missing.join(", "),
+                    missing.join(" ")
+                ));
+            }
+        }
+        let program = on_path("chromium").ok_or("Chromium is installed but not on the search path")?;
+        Ok(Self { home: packages(places)?, program })
+    }
+}
+
+/// The folder of the cache with the npm packages. A change of their list makes another one.
+fn packages(places: &Places) -> Result<PathBuf, String> {
+    let source = places.root.join("browser");
+    let list = source.join("package-lock.json");
+    let wanted = fs::read(&list).map_err(|problem| format!("{}: {problem}", list.display()))?;
+    let home = places.cache.join(format!("browser-{}", key(&wanted)));
+    let ready = home.join("complete");
+    if ready.is_file() {
+        return Ok(home);
+    }
+    println!("installing the npm packages of browser/package-lock.json into {}", home.display());
+    fs::create_dir_all(&home).map_err(|problem| format!("{}: {problem}", home.display()))?;
+    for name in ["package.json", "package-lock.json", ".npmrc"] {
+        copy(&source.join(name), &home.join(name))?;
+    }
+    let mut install = Command::new("npm");
+    install.args(["ci", "--no-audit", "--no-fund"]).current_dir(&home);
+    if !run(&mut install, "  ")?.well {
+        return Err("npm could not install the packages; see above".to_owned());
+    }
+    fs::write(&ready, "").map_err(|problem| format!("{}: {problem}", ready.display()))?;
+    Ok(home)
+}
+
+pub(crate) fn copy(from: &Path, to: &Path) -> Result<(), String> {
+    fs::copy(from, to).map(|_| ()).map_err(|problem| format!("{}: {problem}", from.display()))
+}
+
+fn debian(packages: &[&str]) -> Result<bool, String> {
+    let mut install = Command::new("apt-get");
+    install.args(["install", "--yes", "--no-install-recommends"]).args(packages);
+    install.env("DEBIAN_FRONTEND", "noninteractive");
+    Ok(on_path("apt-get").is_some() && run(&mut install, "  ")?.well)
+}
+
+fn debian_update() -> Result<bool, String> {
+    Ok(on_path("apt-get").is_some() && run(Command::new("apt-get").arg("update"), "  ")?.well)
+}
+
+/// A program on the search path.
+fn on_path(program: &str) -> Option<PathBuf> {
+    let path = std::env::var_os("PATH")?;
+    std::env::split_paths(&path).map(|folder| folder.join(program)).find(|file| file.is_file())
+}
+
 /// How `cargo fuzz` is called: its sanitizers need a nightly compiler, or a stable one that is told to
 /// take nightly flags.
 pub(crate) enum Fuzzer {

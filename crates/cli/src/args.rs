@@ -77,6 +77,14 @@ pub(crate) enum Format {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum ReviewFormat {
+    Text,
+    Html,
+    Json,
+    Csv,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(crate) enum PlanFormat {
     Text,
     Json,
@@ -90,9 +98,9 @@ pub(crate) enum PlanFormat {
 pub(crate) struct ReviewArguments {
     #[command(flatten)]
     pub(crate) shared: Shared,
-    /// Text for people, json or csv for programs
-    #[arg(long, value_enum, default_value_t = Format::Text)]
-    pub(crate) format: Format,
+    /// Text for people; html for a page with engraved music, which goes to --out; json or csv for programs
+    #[arg(long, value_enum, default_value_t = ReviewFormat::Text)]
+    pub(crate) format: ReviewFormat,
     /// The lightest severity to report: A cannot be played, B costs rehearsal time, C probably not
     /// meant, D clutter
     #[arg(long, value_enum, default_value_t = Weight::D)]
@@ -103,7 +111,8 @@ pub(crate) struct ReviewArguments {
     /// Ask only this rule
     #[arg(long, value_name = "RULE")]
     pub(crate) only: Vec<String>,
-    /// Write the report here instead of the terminal
+    /// Write the report here instead of the terminal. With html: the page, or for several scores the folder
+    /// of their pages; SCORE-review.html or the folder reviews where nothing is said
     #[arg(long, value_name = "FILE")]
     pub(crate) out: Option<PathBuf>,
     /// Write a table (CSV) with one row a file here

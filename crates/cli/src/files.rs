@@ -95,6 +95,12 @@ pub(crate) fn read_text(path: &Path) -> Result<String, String> {
     std::fs::read_to_string(path).map_err(|error| said(&error))
 }
 
+/// Makes a folder where there is none.
+pub(crate) fn make_folder(path: &Path) -> Result<(), Failure> {
+    std::fs::create_dir_all(path)
+        .map_err(|error| Failure::Folder { path: path.to_owned(), why: error.to_string() })
+}
+
 /// Whether two paths are one file.
 pub(crate) fn same(one: &Path, other: &Path) -> bool {
     match (one.canonicalize(), other.canonicalize()) {

@@ -15,6 +15,8 @@ mod marks_command;
 mod plan_command;
 mod plan_picture;
 mod review_command;
+mod review_pages;
+mod review_pictures;
 mod studio;
 mod wishes;
 mod writing;

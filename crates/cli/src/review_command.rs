@@ -5,53 +5,52 @@ use std::process::ExitCode;
 
 use arcata_bow::Profile;
 use arcata_bow::plan::MarkReading;
+use arcata_engrave::Engraver;
 use arcata_report::{FileView, Outcome, ReviewView, SummaryRow, summary};
 use arcata_review::{Finding, Piece, REGISTER, ReviewSettings, Severity, review};
 use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
 use rayon::prelude::*;
 
-use crate::args::{Format, ReviewArguments, Weight};
+use crate::args::{ReviewArguments, ReviewFormat, Weight};
 use crate::failure::Failure;
-use crate::{bars, files, studio, writing};
+use crate::{bars, files, review_pages, studio, writing};
 
 struct Reviewed {
     view: FileView,
     row: SummaryRow,
+    /// The page that was written of it.
+    page: Option<PathBuf>,
+}
+
+/// What is asked of every score.
+struct Request<'a> {
+    arguments: &'a ReviewArguments,
+    profile: Profile,
+    settings: ReviewSettings,
+    /// Draws the pages.
+    engraver: Engraver,
 }
 
 pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::profile(&arguments.shared.profile)?;
-    let settings = settings(arguments)?;
+    let request = Request {
+        arguments,
+        profile: studio::profile(&arguments.shared.profile)?,
+        settings: settings(arguments)?,
+        engraver: Engraver::new(),
+    };
     let scores = files::scores(&arguments.shared.scores)?;
-    let reviewed = review_all(&scores, arguments, &profile, &settings)?;
+    let reviewed = review_all(&scores, &request)?;
     let found = reviewed.iter().any(|file| !file.view.findings.is_empty() || file.view.error.is_some());
     let unread = reviewed.iter().all(|file| file.view.error.is_some());
-    let (files, rows): (Vec<FileView>, Vec<SummaryRow>) =
-        reviewed.into_iter().map(|file| (file.view, file.row)).unzip();
-    if arguments.format == Format::Csv {
-        // A table of findings has no row for a file without any.
-        for file in &files {
-            if let Some(error) = &file.error {
-                files::complain(&format!("{}: {error}", file.file));
-            }
-        }
+    let mut files = Vec::new();
+    let mut rows = Vec::new();
+    for file in reviewed {
+        files.push(file.view);
+        rows.push((file.row, file.page));
     }
-    let view = ReviewView::new(files);
-    let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
-    let mut text = match arguments.format {
-        Format::Text => arcata_report::review_text(&view, page),
-        Format::Json => arcata_report::review_json(&view),
-        Format::Csv => arcata_report::findings_csv(&view),
-    };
-    if arguments.format == Format::Text && rows.len() > 1 {
-        text.push('\n');
-        text.push_str(&arcata_report::summary_text(&rows, page));
-    }
-    match &arguments.out {
-        Some(out) => write_report(out, &scores, &text)?,
-        None => files::show(&text),
-    }
+    tell(arguments, &scores, files, &rows)?;
     if let Some(summary) = &arguments.summary {
+        let rows: Vec<SummaryRow> = rows.into_iter().map(|(row, _)| row).collect();
         write_report(summary, &scores, &arcata_report::summary_csv(&rows))?;
     }
     Ok(if unread {
@@ -61,6 +60,79 @@ pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
     } else {
         ExitCode::SUCCESS
     })
+}
+
+/// Prints or writes what was found. Pages are written already: the terminal gets the findings and where the
+/// pages are.
+fn tell(
+    arguments: &ReviewArguments,
+    scores: &[PathBuf],
+    files: Vec<FileView>,
+    rows: &[(SummaryRow, Option<PathBuf>)],
+) -> Result<(), Failure> {
+    let to_file = arguments.out.as_ref().filter(|_| arguments.format != ReviewFormat::Html);
+    if arguments.format == ReviewFormat::Csv {
+        // A table of findings has no row for a file without any.
+        for file in &files {
+            if let Some(error) = &file.error {
+                files::complain(&format!("{}: {error}", file.file));
+            }
+        }
+    }
+    let view = ReviewView::new(files);
+    let page = if to_file.is_some() { arcata_report::Page::default() } else { files::page() };
+    let all_rows = || rows.iter().map(|(row, _)| row.clone()).collect::<Vec<_>>();
+    let text = match arguments.format {
+        ReviewFormat::Json => arcata_report::review_json(&view),
+        ReviewFormat::Csv => arcata_report::findings_csv(&view),
+        ReviewFormat::Html if rows.len() > 1 => arcata_report::summary_text(&all_rows(), page),
+        ReviewFormat::Text if rows.len() > 1 => {
+            format!(
+                "{}\n{}",
+                arcata_report::review_text(&view, page),
+                arcata_report::summary_text(&all_rows(), page)
+            )
+        }
+        ReviewFormat::Text | ReviewFormat::Html => arcata_report::review_text(&view, page),
+    };
+    match to_file {
+        Some(out) => write_report(out, scores, &text)?,
+        None => files::show(&text),
+    }
+    if arguments.format == ReviewFormat::Html {
+        let written = match rows {
+            [(_, page)] => page.clone(),
+            _ => Some(review_pages::write_index(&folder(arguments), rows)?),
+        };
+        if let Some(written) = written {
+            files::say(&format!("With engraved music: {}\n", written.display()));
+        }
+    }
+    Ok(())
+}
+
+/// Where the pages of several scores go.
+fn folder(arguments: &ReviewArguments) -> PathBuf {
+    arguments.out.clone().unwrap_or_else(|| PathBuf::from("reviews"))
+}
+
+/// Where the page of each score goes; nowhere unless pages are asked for.
+fn page_paths(scores: &[PathBuf], arguments: &ReviewArguments) -> Result<Vec<Option<PathBuf>>, Failure> {
+    if arguments.format != ReviewFormat::Html {
+        return Ok(vec![None; scores.len()]);
+    }
+    let paths = match scores {
+        [score] => vec![arguments.out.clone().unwrap_or_else(|| review_pages::usual_path(score))],
+        _ => {
+            files::make_folder(&folder(arguments))?;
+            review_pages::paths(&folder(arguments), scores)
+        }
+    };
+    let over = paths.iter().find(|path| scores.iter().any(|score| files::same(score, path)));
+    match over {
+        Some(path) => Err(Failure::SameFile { path: path.clone() }),
+        None => Ok(paths.into_iter().map(Some).collect()),
+    }
 }
 
 /// Writes a report, never over one of the scores.
@@ -93,14 +165,10 @@ fn settings(arguments: &ReviewArguments) -> Result<ReviewSettings, Failure> {
 
 /// All files, in parallel, in the order they were named. A file that cannot be read gets its row; a
 /// wrong `--part` or `--bars` for a single score stops everything.
-fn review_all(
-    scores: &[PathBuf],
-    arguments: &ReviewArguments,
-    profile: &Profile,
-    settings: &ReviewSettings,
-) -> Result<Vec<Reviewed>, Failure> {
+fn review_all(scores: &[PathBuf], request: &Request<'_>) -> Result<Vec<Reviewed>, Failure> {
+    let pages = page_paths(scores, request.arguments)?;
     if let [score] = scores {
-        return match review_one(score, arguments, profile, settings) {
+        return match review_one(score, pages.into_iter().next().flatten(), request) {
             Ok(reviewed) => Ok(vec![reviewed]),
             Err(Failure::Read { path, why }) => Ok(vec![unreadable(&path, &why)]),
             Err(failure) => Err(failure),
@@ -113,9 +181,10 @@ fn review_all(
     let bar = bar.with_finish(ProgressFinish::AndClear);
     let reviewed = scores
         .par_iter()
+        .zip(pages)
         .progress_with(bar)
-        .map(|score| {
-            review_one(score, arguments, profile, settings).unwrap_or_else(|failure| match failure {
+        .map(|(score, page)| {
+            review_one(score, page, request).unwrap_or_else(|failure| match failure {
                 Failure::Read { path, why } => unreadable(&path, &why),
                 other => unreadable(score, &other.to_string()),
             })
@@ -124,12 +193,8 @@ fn review_all(
     Ok(reviewed)
 }
 
-fn review_one(
-    path: &Path,
-    arguments: &ReviewArguments,
-    profile: &Profile,
-    settings: &ReviewSettings,
-) -> Result<Reviewed, Failure> {
+fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Result<Reviewed, Failure> {
+    let Request { arguments, profile, settings, engraver } = request;
     let desk = studio::open(path, &arguments.shared, profile, MarkReading::Law)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
     let piece = Piece {
@@ -148,8 +213,12 @@ fn review_one(
     let file = path.display().to_string();
     let row = row(&file, &desk, &findings);
     let lines: Vec<_> = desk.shown().map(|(line, _)| line.clone()).collect();
-    let view = FileView::reviewed(&file, &desk.score, &lines, desk.assumptions, &findings);
-    Ok(Reviewed { view, row })
+    let view = FileView::reviewed(&file, &desk.score, &lines, desk.assumptions.clone(), &findings);
+    if let Some(out) = &page {
+        let html = review_pages::page(&desk, &view, &findings, &arguments.shared, profile, engraver);
+        review_pages::write(out, &html)?;
+    }
+    Ok(Reviewed { view, row, page })
 }
 
 fn row(file: &str, desk: &studio::Desk, findings: &[Finding]) -> SummaryRow {
@@ -169,5 +238,6 @@ fn unreadable(path: &Path, why: &str) -> Reviewed {
     Reviewed {
         view: FileView::unreadable(&file, why),
         row: SummaryRow { file, outcome: Outcome::Unreadable { error: why.to_owned() } },
+        page: None,
     }
 }

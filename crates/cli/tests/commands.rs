@@ -283,3 +283,23 @@ fn a_picture_without_a_place_to_go_or_without_a_bow_is_refused_in_plain_words() 
     assert_eq!(done.status.code(), Some(2));
     assert!(String::from_utf8_lossy(&done.stderr).contains("--out FILE"));
 }
+
+#[test]
+fn a_page_is_written_over_a_page_and_over_nothing_else() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let review = |out: &str| {
+        let mut review = arcata();
+        review.current_dir(folder.path()).arg("review").arg(demo("tide-table-exercise.musicxml"));
+        review.args(["--format", "html", "--out", out]).output().expect("runs")
+    };
+    let page = folder.path().join("tide.html");
+    for _ in 0..2 {
+        assert_eq!(review("tide.html").status.code(), Some(1));
+        assert!(std::fs::read_to_string(&page).expect("the page").starts_with("<!DOCTYPE html>"));
+    }
+    std::fs::write(folder.path().join("notes.html"), "mine").expect("written");
+    let refused = review("notes.html");
+    assert_eq!(refused.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&refused.stderr).contains("name another with --out"));
+    assert_eq!(std::fs::read_to_string(folder.path().join("notes.html")).expect("the notes"), "mine");
+}

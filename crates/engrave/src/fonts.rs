@@ -34,8 +34,10 @@ pub(crate) fn database() -> Arc<Database> {
     Arc::clone(FONTS.get_or_init(unpacked))
 }
 
-/// The music font for a browser, as a style sheet.
-pub(crate) fn music_style_sheet() -> &'static str {
+/// The music font for a browser, as a style sheet: what a page needs once where a picture's content has text in
+/// the family `Bravura`. (A picture's own file has it inside.)
+#[must_use]
+pub fn music_style_sheet() -> &'static str {
     style_sheet("Bravura.css")
 }
 

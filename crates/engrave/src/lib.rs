@@ -12,7 +12,8 @@ mod stage;
 
 pub use drawing::{Area, Drawing, Remark};
 pub use engraver::{EngraveError, Engraver, Spread, Width};
+pub use fonts::music_style_sheet;
 pub use lane::{LaneStroke, Pace, Sign};
-pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, PictureStyle};
+pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, PictureStyle, Surroundings};
 pub use sheet::{Picture, PictureError, pdf};
 pub use slice::{Cutter, Opening, Slice, note_name};

@@ -1,4 +1,4 @@
-//! What people and programs see of a review, a plan or a change of bowings: terminal text, JSON, CSV,
+//! What people and programs see of a review, a plan or a change of bowings: terminal text, HTML, JSON, CSV,
 //! change sheets as text, HTML and PDF.
 //!
 //! View models ([`ReviewView`], [`PlanView`], [`MarksView`]) are made from scores, plans and findings; every output
@@ -6,6 +6,7 @@
 //! published ([`schema`]). Pure: values in, text and bytes out.
 
 mod csv;
+pub mod html;
 mod json;
 mod lane;
 pub mod library_view;
@@ -25,6 +26,7 @@ mod together_view;
 mod ways_view;
 
 pub use csv::{downbeats_csv, findings_csv, marks_csv, strokes_csv, summary_csv};
+pub use html::{Drawn, FindingPictures, ReportPage, RulePage, Strip, folder_html, review_html};
 pub use json::{
     library_json, library_schema, marks_json, marks_schema, plan_json, plan_schema, review_json,
     review_schema,

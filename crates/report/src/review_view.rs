@@ -126,6 +126,12 @@ pub struct ProposalView {
     /// What the bow plan would cost more (or less, negative), thousandths of a point, term by term.
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub cost_change: BTreeMap<&'static str, i64>,
+    /// What of it is gained, in words, the largest first.
+    #[serde(skip)]
+    pub gains: Vec<String>,
+    /// What of it is lost.
+    #[serde(skip)]
+    pub losses: Vec<String>,
 }
 
 impl ReviewView {
@@ -233,6 +239,8 @@ impl PlaceView {
 
 impl ProposalView {
     fn of(proposal: &Proposal) -> Self {
+        let (gains, losses) =
+            proposal.cost_change.as_ref().map(crate::term_words::gains_and_losses).unwrap_or_default();
         Self {
             grade: proposal.grade.name(),
             kind: proposal.kind.name(),
@@ -243,6 +251,8 @@ impl ProposalView {
                 .flat_map(|cost| cost.parts().collect::<Vec<_>>())
                 .map(|(term, share)| (term.name(), share))
                 .collect(),
+            gains,
+            losses,
         }
     }
 }

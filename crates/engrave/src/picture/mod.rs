@@ -72,6 +72,17 @@ pub struct PictureStyle {
     pub frog: String,
     /// What the tip is called.
     pub tip: String,
+    /// What stands around the music.
+    pub surroundings: Surroundings,
+}
+
+/// What a picture holds besides music, lanes and captions.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Surroundings {
+    /// The title above, what the lane means below: the picture stands alone.
+    Explained,
+    /// Nothing: the page that the picture stands on says it.
+    Bare,
 }
 
 impl PictureStyle {
@@ -88,6 +99,20 @@ impl PictureStyle {
             lane: 8.0,
             frog: "frog".to_owned(),
             tip: "tip".to_owned(),
+            surroundings: Surroundings::Explained,
+        }
+    }
+
+    /// On a page of a report, two beside each other on a wide screen, one on a phone.
+    #[must_use]
+    pub fn column() -> Self {
+        Self {
+            width: 126.0,
+            side: 2.0,
+            head: 1.0,
+            staff: 6.5,
+            surroundings: Surroundings::Bare,
+            ..Self::paper()
         }
     }
 

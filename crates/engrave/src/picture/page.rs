@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use arcata_xml::escape;
 
 use super::system::Block;
-use super::{PictureContent, PictureStyle};
+use super::{PictureContent, PictureStyle, Surroundings};
 use crate::Picture;
 use crate::fonts::WORDS;
 use crate::sheet::rounded;
@@ -22,12 +22,15 @@ const LETTER: f64 = 0.45;
 
 /// The pages, or the one picture.
 pub(super) fn pages(content: &PictureContent<'_>, style: &PictureStyle, systems: Vec<Block>) -> Vec<Picture> {
-    let mut blocks = vec![head(content, style)];
+    let explained = style.surroundings == Surroundings::Explained;
+    let mut blocks: Vec<Block> = explained.then(|| head(content, style)).into_iter().collect();
     blocks.extend(systems);
     for caption in &content.captions {
         blocks.push(text(&caption.name, &caption.text, BODY, style));
     }
-    blocks.push(text("", &key(style), SMALL, style));
+    if explained {
+        blocks.push(text("", &key(style), SMALL, style));
+    }
     let mut pages: Vec<(String, f64)> = Vec::new();
     let room = style.page_height.map_or(f64::MAX, |height| height - style.head);
     for block in blocks {

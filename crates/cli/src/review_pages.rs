@@ -1,0 +1,137 @@
+//! `arcata review --format html`: a page a score, and a page of the folder where there are several.
+
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+
+use arcata_bow::together::downbeats;
+use arcata_bow::{Line, Plan, Profile};
+use arcata_engrave::{Engraver, music_style_sheet};
+use arcata_report::{FileView, ReportPage, RulePage, Strip, SummaryRow, folder_html, review_html};
+use arcata_review::{Finding, rule};
+
+use crate::args::Shared;
+use crate::failure::Failure;
+use crate::review_pictures::Scenes;
+use crate::studio::{self, Desk};
+use crate::{files, writing};
+
+/// What every page that this program makes says of itself: only such files are written over.
+const OURS: &str = r#"<meta name="generator" content="Arcata">"#;
+
+/// The page of one score.
+pub(crate) fn page(
+    desk: &Desk,
+    view: &FileView,
+    findings: &[Finding],
+    shared: &Shared,
+    profile: &Profile,
+    engraver: &Engraver,
+) -> String {
+    let scenes = Scenes::new(desk, profile, studio::line_options(shared), engraver);
+    let pictures = scenes.draw(findings);
+    let music_in_text = pictures.iter().any(|pictures| {
+        let all = pictures.now.iter().chain(pictures.proposals.iter().flatten());
+        all.into_iter().any(|drawn| drawn.svg.contains(r#"font-family="Bravura""#))
+    });
+    let rules: BTreeSet<&str> = findings.iter().map(|finding| finding.rule).collect();
+    let rules = rules.into_iter().filter_map(rule).map(|rule| RulePage {
+        rule: rule.card.id.to_owned(),
+        title: rule.card.title.to_owned(),
+        page: rule.page(),
+    });
+    let (lines, plans): (Vec<Line>, Vec<Plan>) =
+        desk.shown().map(|(line, plan)| (line.clone(), plan.clone())).unzip();
+    review_html(&ReportPage {
+        view,
+        strip: Strip::new(&desk.score, &lines, &downbeats(&desk.score, &lines, &plans)),
+        settings: settings(shared),
+        rules: rules.collect(),
+        pictures,
+        fonts: if music_in_text { music_style_sheet().to_owned() } else { String::new() },
+    })
+}
+
+fn settings(shared: &Shared) -> Vec<String> {
+    let mut said = vec![format!("profile {}", shared.profile)];
+    if shared.apart {
+        said.push("each part for itself".to_owned());
+    }
+    said
+}
+
+/// Where the page of a single score goes unless --out says otherwise: into the folder one is in, named
+/// after the score.
+pub(crate) fn usual_path(score: &Path) -> PathBuf {
+    let stem = score.file_stem().unwrap_or_default().to_string_lossy();
+    PathBuf::from(format!("{stem}-review.html"))
+}
+
+/// Writes a page. A file of that name that this program has not made is left alone.
+pub(crate) fn write(out: &Path, page: &str) -> Result<(), Failure> {
+    if out.exists() && !files::read_text(out).is_ok_and(|text| text.contains(OURS)) {
+        return Err(Failure::Write {
+            path: out.to_owned(),
+            why: "there is a file of that name that is no review; name another with --out".to_owned(),
+        });
+    }
+    writing::write_whole(out, page.as_bytes())
+}
+
+/// Where the pages of several scores go in a folder, in their order.
+pub(crate) fn paths(folder: &Path, scores: &[PathBuf]) -> Vec<PathBuf> {
+    let mut taken = BTreeSet::from(["index.html".to_owned()]);
+    scores.iter().map(|score| folder.join(free_name(score, &mut taken))).collect()
+}
+
+/// Writes the page that leads to the others: a row a score, with the page that was written of it.
+pub(crate) fn write_index(folder: &Path, rows: &[(SummaryRow, Option<PathBuf>)]) -> Result<PathBuf, Failure> {
+    let address_of = |path: &PathBuf| address(&path.file_name().unwrap_or_default().to_string_lossy());
+    let rows: Vec<(SummaryRow, Option<String>)> =
+        rows.iter().map(|(row, path)| (row.clone(), path.as_ref().map(address_of))).collect();
+    let index = folder.join("index.html");
+    write(&index, &folder_html(&rows))?;
+    Ok(index)
+}
+
+/// A name for the page of a score that no other score of the folder has.
+fn free_name(score: &Path, taken: &mut BTreeSet<String>) -> String {
+    let usual = usual_path(score).display().to_string();
+    let stem = usual.trim_end_matches(".html");
+    let names = std::iter::once(usual.clone()).chain((2..).map(|number| format!("{stem}-{number}.html")));
+    for name in names {
+        if taken.insert(name.clone()) {
+            return name;
+        }
+    }
+    usual
+}
+
+/// A file name as the address of a link.
+fn address(name: &str) -> String {
+    let mut out = String::from("./");
+    for byte in name.bytes() {
+        if byte.is_ascii_alphanumeric() || b"-._~".contains(&byte) {
+            out.push(char::from(byte));
+        } else {
+            out.push_str(&format!("%{byte:02X}"));
+        }
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn two_scores_of_one_name_get_two_pages() {
+        let mut taken = BTreeSet::new();
+        assert_eq!(free_name(Path::new("a/tide.musicxml"), &mut taken), "tide-review.html");
+        assert_eq!(free_name(Path::new("b/tide.mxl"), &mut taken), "tide-review-2.html");
+    }
+
+    #[test]
+    fn any_name_can_be_a_link() {
+        assert_eq!(address("für 2 #1.html"), "./f%C3%BCr%202%20%231.html");
+    }
+}

@@ -1,0 +1,260 @@
+//! The pictures of a review: each finding as it stands, and with each of its proposals.
+
+use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
+
+use arcata_bow::plan::Anchor;
+use arcata_bow::{Join, Line, LineOptions, Link, Plan, Profile, Reading, plan};
+use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, note_name};
+use arcata_report::{Drawn, FindingPictures};
+use arcata_review::repair_words::place;
+use arcata_review::words::bow;
+use arcata_review::{Finding, Proposal};
+use arcata_score::Score;
+use arcata_xml::{Document, EditList, Limits};
+use rayon::prelude::*;
+
+use crate::studio::Desk;
+
+/// Bars that one picture shows at most: more are too small on a phone.
+const MOST_BARS: u32 = 6;
+/// Parts in a picture of a finding that means the whole score: those that speak for the section.
+const MOST_PARTS: usize = 5;
+/// Bars around a picture in which a proposal may change the bowing: farther away it is kept.
+const AROUND: u32 = 8;
+/// Strokes told one by one in the words of a picture.
+const TOLD: usize = 24;
+
+/// What all pictures of one score share.
+pub(crate) struct Scenes<'a> {
+    desk: &'a Desk,
+    profile: &'a Profile,
+    options: LineOptions,
+    engraver: &'a Engraver,
+    style: PictureStyle,
+}
+
+/// Lines with their plans, of the score as it stands or of one with a proposal in it.
+struct Staged<'a> {
+    document: &'a Document,
+    score: &'a Score,
+    bowed: Vec<(&'a Line, &'a Plan)>,
+    /// Notes that the finding is about, as they are named in pictures.
+    about: BTreeSet<String>,
+}
+
+impl<'a> Scenes<'a> {
+    pub(crate) fn new(
+        desk: &'a Desk,
+        profile: &'a Profile,
+        options: LineOptions,
+        engraver: &'a Engraver,
+    ) -> Self {
+        let style = PictureStyle {
+            frog: profile.words.frog.value.clone(),
+            tip: profile.words.tip.value.clone(),
+            ..PictureStyle::column()
+        };
+        Self { desk, profile, options, engraver, style }
+    }
+
+    /// The pictures of all findings, on all cores. What cannot be drawn is left out: the words stand.
+    pub(crate) fn draw(&self, findings: &[Finding]) -> Vec<FindingPictures> {
+        let cutter = Cutter::new(self.desk.file.document(), &self.desk.score);
+        findings.par_iter().map(|finding| self.of_finding(&cutter, finding)).collect()
+    }
+
+    fn of_finding(&self, cutter: &Cutter<'_>, finding: &Finding) -> FindingPictures {
+        let parts = self.parts(finding);
+        let bars = self.bars(finding);
+        let desk = self.desk;
+        let staged = Staged {
+            document: desk.file.document(),
+            score: &desk.score,
+            bowed: desk
+                .lines
+                .iter()
+                .zip(&desk.plans)
+                .filter(|(line, _)| parts.contains(&line.part))
+                .collect(),
+            about: self.about(finding),
+        };
+        FindingPictures {
+            now: self.drawn(cutter, &staged, &bars),
+            proposals: finding
+                .proposals
+                .iter()
+                .map(|proposal| self.with_proposal(proposal, &parts, &bars))
+                .collect(),
+        }
+    }
+
+    fn parts(&self, finding: &Finding) -> Vec<usize> {
+        finding.place.part.map_or_else(
+            || {
+                let mut parts: Vec<usize> = self.desk.lines.iter().map(|line| line.part).collect();
+                parts.dedup();
+                parts.truncate(MOST_PARTS);
+                parts
+            },
+            |part| vec![part],
+        )
+    }
+
+    /// The bars of the finding's notes, with a bar before; where that is little, with a bar after.
+    fn bars(&self, finding: &Finding) -> RangeInclusive<u32> {
+        let place = &finding.place;
+        let part = place.part.and_then(|part| self.desk.score.parts.get(part));
+        let notes = part.into_iter().flat_map(|part| {
+            place.notes.iter().filter_map(|note| part.notes.get(note.0 as usize)).map(|note| note.bar)
+        });
+        let (first, last) =
+            notes.fold((place.bar, place.bar), |(first, last), bar| (first.min(bar), last.max(bar)));
+        let end = u32::try_from(self.desk.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+        let start = first.saturating_sub(1);
+        let last = last.max(start + 2).min(start + MOST_BARS - 1).min(end);
+        start..=last
+    }
+
+    fn about(&self, finding: &Finding) -> BTreeSet<String> {
+        let part = finding.place.part.and_then(|part| self.desk.score.parts.get(part));
+        part.into_iter()
+            .flat_map(|part| finding.place.notes.iter().filter_map(|note| part.notes.get(note.0 as usize)))
+            .map(|note| note_name(note.node))
+            .collect()
+    }
+
+    /// The same bars in a score with the proposal: read anew, bowed anew around the bars and as before
+    /// elsewhere.
+    fn with_proposal(
+        &self,
+        proposal: &Proposal,
+        parts: &[usize],
+        bars: &RangeInclusive<u32>,
+    ) -> Option<Drawn> {
+        if proposal.edits.is_empty() {
+            return None;
+        }
+        let edits = EditList::new(proposal.edits.clone()).ok()?;
+        let bytes = self.desk.file.document().apply(&edits).ok()?;
+        let document = Document::parse(bytes, &Limits::default()).ok()?;
+        let score = arcata_score::read(&document);
+        let reading = Reading::new(&score, self.profile, &self.options);
+        let lines: Vec<Line> = parts.iter().flat_map(|part| reading.lines(*part)).collect();
+        let plans: Vec<Plan> = lines.iter().map(|line| self.planned_around(line, bars)).collect();
+        let staged = Staged {
+            document: &document,
+            score: &score,
+            bowed: lines.iter().zip(&plans).collect(),
+            about: BTreeSet::new(),
+        };
+        self.drawn(&Cutter::new(&document, &score), &staged, bars)
+    }
+
+    fn planned_around(&self, line: &Line, bars: &RangeInclusive<u32>) -> Plan {
+        let mut settings = self.profile.plan_settings(line.instrument);
+        let desk = self.desk;
+        let before =
+            desk.lines.iter().position(|before| before.part == line.part && before.name == line.name);
+        if let Some(before) = before {
+            let near = bars.start().saturating_sub(AROUND)..=bars.end().saturating_add(AROUND);
+            let far = line.strokes.iter().enumerate().filter(|(_, stroke)| !near.contains(&stroke.bar));
+            let strokes = &desk.lines[before].strokes;
+            settings.anchors = far
+                .filter_map(|(index, stroke)| {
+                    let old = strokes.binary_search_by_key(&stroke.onset, |old| old.onset).ok()?;
+                    let planned = desk.plans[before].strokes.get(old)?;
+                    Some(Anchor {
+                        stroke: index,
+                        direction: Some(planned.direction),
+                        link: Some(planned.link),
+                    })
+                })
+                .collect();
+        }
+        plan(line, &settings)
+    }
+
+    fn drawn(&self, cutter: &Cutter<'_>, staged: &Staged<'_>, bars: &RangeInclusive<u32>) -> Option<Drawn> {
+        let hair = |line: &Line| self.profile.plan_settings(line.instrument).reach.hair;
+        let lanes: Vec<LanePlan<'_>> = staged
+            .bowed
+            .iter()
+            .map(|(line, plan)| LanePlan {
+                line,
+                first: 0,
+                planned: &plan.strokes,
+                hair: hair(line),
+                name: String::new(),
+            })
+            .collect();
+        debug_assert_eq!(cutter.document().bytes(), staged.document.bytes());
+        let content = PictureContent {
+            title: String::new(),
+            subtitle: String::new(),
+            bars: bars.clone(),
+            lanes: &lanes,
+            captions: Vec::new(),
+        };
+        let pictures = Painter::new(cutter, self.engraver, &self.style).draw(&content).ok()?;
+        let picture = pictures.into_iter().next()?;
+        Some(Drawn {
+            svg: pointed(&picture.content, &staged.about),
+            width: picture.width,
+            height: picture.height,
+            text: told(staged, bars),
+        })
+    }
+}
+
+/// Names of notes are kept on those that the finding is about only, and not as ids: the same bars may
+/// stand on the page several times.
+fn pointed(content: &str, about: &BTreeSet<String>) -> String {
+    let mut pieces = content.split(r#" id="note-"#);
+    let mut out = pieces.next().unwrap_or_default().to_owned();
+    for piece in pieces {
+        let (number, rest) = piece.split_once('"').unwrap_or(("", piece));
+        if about.contains(&format!("note-{number}")) {
+            out.push_str(r#" data-about="""#);
+        }
+        out.push_str(rest);
+    }
+    out
+}
+
+/// What the bows do in the bars, in words.
+fn told(staged: &Staged<'_>, bars: &RangeInclusive<u32>) -> String {
+    let score = staged.score;
+    let label = |bar: u32| score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
+    let mut said = vec![format!("Bars {} to {}", label(*bars.start()), label(*bars.end()))];
+    let mut room = TOLD;
+    for (line, plan) in &staged.bowed {
+        let first = line.strokes.partition_point(|stroke| stroke.bar < *bars.start());
+        let here = line.strokes.iter().zip(&plan.strokes).skip(first);
+        let here: Vec<String> = here
+            .take_while(|(stroke, _)| stroke.bar <= *bars.end())
+            .take(room)
+            .map(|(stroke, planned)| {
+                let how = match planned.link {
+                    Link::Hooked => ", hooked",
+                    Link::Retake => ", retaken",
+                    Link::Reset if stroke.join != Join::Entry => ", set anew",
+                    Link::Reset | Link::Change => "",
+                };
+                format!(
+                    "{} {}{how}",
+                    place(score, line.part, stroke.bar, stroke.offset),
+                    bow(planned.direction)
+                )
+            })
+            .collect();
+        room -= here.len();
+        if !here.is_empty() {
+            said.push(format!("{}: {}", line.name, here.join("; ")));
+        }
+    }
+    if said.len() == 1 {
+        said.push("No stroke begins in them".to_owned());
+    }
+    said.join(". ")
+}

@@ -1,0 +1,106 @@
+//! One finding: where, what, the picture, the numbers, what could be done.
+
+use maud::{Markup, PreEscaped, html};
+
+use super::{Drawn, FindingPictures};
+use crate::review_view::{FindingView, PlaceView, ProposalView};
+
+/// Further places that are named one by one.
+const NAMED: usize = 12;
+
+/// "Bar 23, beat 1".
+pub(super) fn place(finding: &FindingView) -> String {
+    spot(&finding.place)
+}
+
+fn spot(place: &PlaceView) -> String {
+    format!("Bar {}, beat {}", place.bar, place.spoken_beat)
+}
+
+pub(super) fn markup(
+    number: usize,
+    finding: &FindingView,
+    title: &str,
+    pictures: &FindingPictures,
+) -> Markup {
+    html! {
+        article id=(format!("finding-{number}")) data-finding=(number) data-weight=(finding.severity) data-section=(finding.place.section) data-rule=(finding.rule) {
+            header {
+                span class=(format!("weight {}", finding.severity)) { (finding.severity) }
+                h3 { a href=(format!("#finding-{number}")) { (place(finding)) ", " (finding.place.section) } }
+                p.rule { a href=(format!("#rule-{}", finding.rule)) { (title) } }
+            }
+            p.sentence { (finding.sentence) }
+            @if !finding.evidence.is_empty() || !finding.assumptions.is_empty() {
+                ul.numbers {
+                    @for evidence in &finding.evidence {
+                        li { (evidence.name) " " b { (evidence.value) @if !evidence.unit.is_empty() { " " (evidence.unit) } } }
+                    }
+                    @for assumption in &finding.assumptions { li { (assumption) } }
+                }
+            }
+            (further(finding))
+            div.ways {
+                @if let Some(now) = &pictures.now {
+                    figure { figcaption { b { "As it stands" } } (picture(now)) }
+                }
+                @for (index, proposal) in finding.proposals.iter().enumerate() {
+                    (way(index, proposal, pictures.proposals.get(index).and_then(Option::as_ref)))
+                }
+            }
+        }
+    }
+}
+
+fn further(finding: &FindingView) -> Markup {
+    if finding.further.is_empty() {
+        return html! {};
+    }
+    let named = finding.further.iter().take(NAMED).map(|place| {
+        let section = if place.section == finding.place.section {
+            String::new()
+        } else {
+            format!(" ({})", place.section)
+        };
+        format!("bar {}, beat {}{section}", place.bar, place.spoken_beat)
+    });
+    let named: Vec<String> = named.collect();
+    let rest = finding.further.len().saturating_sub(NAMED);
+    html! {
+        p.further {
+            "Also at " (named.join("; "))
+            @if rest > 0 { " and " (rest) " more places" }
+            "."
+        }
+    }
+}
+
+fn way(index: usize, proposal: &ProposalView, drawn: Option<&Drawn>) -> Markup {
+    html! {
+        figure {
+            figcaption {
+                b { "Proposal " (index + 1) } " " span.grade { (proposal.grade) }
+                span.say { (proposal.sentence) }
+                @if !proposal.gains.is_empty() { span.gain { "Gains: " (proposal.gains.join(", ")) "." } }
+                @if !proposal.losses.is_empty() { span.gain { "Costs: " (proposal.losses.join(", ")) "." } }
+            }
+            @if let Some(drawn) = drawn { (picture(drawn)) }
+        }
+    }
+}
+
+fn picture(drawn: &Drawn) -> Markup {
+    let size = |millimetres: f64| format!("{millimetres:.2}");
+    let head = format!(
+        r#"<svg class="music-and-bow" viewBox="0 0 {} {}" role="img" aria-label="{}" style="max-width:{}mm">"#,
+        size(drawn.width),
+        size(drawn.height),
+        maud_escape(&drawn.text),
+        size(drawn.width)
+    );
+    html! { (PreEscaped(head)) (PreEscaped(&drawn.svg)) (PreEscaped("</svg>")) }
+}
+
+fn maud_escape(text: &str) -> String {
+    html! { (text) }.into_string().replace('"', "&quot;")
+}

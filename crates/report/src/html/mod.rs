@@ -1,0 +1,63 @@
+//! The review as one HTML file: nothing is fetched, everything is inside.
+
+mod finding;
+mod folder;
+mod page;
+mod rules;
+mod strip;
+
+use crate::FileView;
+
+pub use folder::folder_html;
+pub use page::review_html;
+pub use strip::Strip;
+
+/// Everything that the page of one score shows.
+#[derive(Clone, Debug)]
+pub struct ReportPage<'a> {
+    /// What the review found.
+    pub view: &'a FileView,
+    /// The whole piece at a glance.
+    pub strip: Strip,
+    /// What the numbers were reckoned with: the player, the way parts are bowed.
+    pub settings: Vec<String>,
+    /// The rules that the findings name, in any order.
+    pub rules: Vec<RulePage>,
+    /// For each finding its pictures, in the same order; may be shorter.
+    pub pictures: Vec<FindingPictures>,
+    /// A style sheet with the music font, for text that holds music signs; empty where none does.
+    pub fonts: String,
+}
+
+/// A rule's page of the manual.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RulePage {
+    /// The rule's name.
+    pub rule: String,
+    /// What it finds, as a heading.
+    pub title: String,
+    /// Its page, Markdown.
+    pub page: String,
+}
+
+/// The pictures of one finding.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct FindingPictures {
+    /// The bars as they stand.
+    pub now: Option<Drawn>,
+    /// The same bars with each proposal, in the order of the proposals.
+    pub proposals: Vec<Option<Drawn>>,
+}
+
+/// An engraved picture and what it shows.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Drawn {
+    /// What goes between `<svg>` and `</svg>`, in millimetres.
+    pub svg: String,
+    /// Width, mm.
+    pub width: f64,
+    /// Height, mm.
+    pub height: f64,
+    /// The same in words, for those who do not see it.
+    pub text: String,
+}

@@ -1,0 +1,194 @@
+//! The whole piece at a glance: a row a section, a column a bar.
+
+use std::fmt::Write as _;
+
+use arcata_bow::Line;
+use arcata_bow::together::{Downbeat, Speaking};
+use arcata_score::{BowDirection, Score};
+use maud::{Markup, PreEscaped, html};
+
+use crate::review_view::FindingView;
+
+/// Bars on one row of the strip at most: narrower columns cannot be told apart on a screen.
+const WIDEST: usize = 240;
+
+/// Who begins a stroke on the downbeat of which bar.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct Strip {
+    bars: Vec<String>,
+    rows: Vec<Row>,
+    /// Bars on whose downbeat a bow goes on and none begins.
+    unspoken: Vec<usize>,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq)]
+struct Row {
+    name: String,
+    downbeats: Vec<Speaking>,
+}
+
+impl Strip {
+    /// From who begins on which downbeat (see [`arcata_bow::together::downbeats`]).
+    #[must_use]
+    pub fn new(score: &Score, lines: &[Line], downbeats: &[Downbeat]) -> Self {
+        let row = |(index, line): (usize, &Line)| Row {
+            name: line.name.clone(),
+            downbeats: downbeats
+                .iter()
+                .map(|downbeat| downbeat.lines.get(index).copied().unwrap_or(Speaking::Rests))
+                .collect(),
+        };
+        Self {
+            bars: score.bars.iter().map(|bar| bar.label.clone()).collect(),
+            rows: lines.iter().enumerate().map(row).collect(),
+            unspoken: downbeats
+                .iter()
+                .filter(|downbeat| downbeat.is_unspoken())
+                .map(|downbeat| downbeat.bar as usize)
+                .collect(),
+        }
+    }
+
+    pub(super) fn markup(&self, findings: &[(usize, &FindingView)]) -> Markup {
+        let count = self.bars.len();
+        let stretches = count.div_ceil(WIDEST).max(1);
+        let wide = count.div_ceil(stretches).max(1);
+        html! {
+            @for stretch in 0..stretches {
+                (self.stretch(stretch * wide..count.min((stretch + 1) * wide), wide, findings))
+            }
+        }
+    }
+
+    fn stretch(
+        &self,
+        bars: std::ops::Range<usize>,
+        wide: usize,
+        findings: &[(usize, &FindingView)],
+    ) -> Markup {
+        let label = |bar: usize| self.bars.get(bar).map_or("", String::as_str);
+        let told = format!(
+            "Downbeats of bars {} to {}: {}",
+            label(bars.start),
+            label(bars.end.saturating_sub(1)),
+            self.told(&bars)
+        );
+        html! {
+            div.strip role="group" aria-label=(format!("Bars {} to {}", label(bars.start), label(bars.end.saturating_sub(1)))) {
+                div.row.ruler aria-hidden="true" {
+                    span.name {}
+                    div.cells {
+                        @for bar in bars.clone().step_by(every(wide)) {
+                            span style=(left(bar - bars.start, wide)) { (label(bar)) }
+                        }
+                    }
+                }
+                div.row {
+                    span.name { "All" }
+                    div.cells {
+                        (cells(wide, &[("none", self.unspoken_path(&bars))], &told))
+                        @for (number, finding) in findings.iter().filter(|(_, finding)| self.row_of(finding).is_none()) {
+                            (spot(*number, finding, &bars, wide))
+                        }
+                    }
+                }
+                @for (index, row) in self.rows.iter().enumerate() {
+                    div.row {
+                        span.name { (row.name) }
+                        div.cells {
+                            (cells(wide, &row.paths(&bars), ""))
+                            @for (number, finding) in findings.iter().filter(|(_, finding)| self.row_of(finding) == Some(index)) {
+                                (spot(*number, finding, &bars, wide))
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /// The row that a finding belongs to; `None` for the whole score.
+    fn row_of(&self, finding: &FindingView) -> Option<usize> {
+        let section = &finding.place.section;
+        let exact = self.rows.iter().position(|row| row.name == *section);
+        exact.or_else(|| self.rows.iter().position(|row| row.name.starts_with(section.as_str())))
+    }
+
+    fn unspoken_path(&self, bars: &std::ops::Range<usize>) -> String {
+        let here = self.unspoken.iter().filter(|bar| bars.contains(bar));
+        here.map(|bar| block(bar - bars.start, 3, 7)).collect()
+    }
+
+    /// The stretch in words.
+    fn told(&self, bars: &std::ops::Range<usize>) -> String {
+        let mut told = String::new();
+        for row in &self.rows {
+            let here = row.downbeats.get(bars.clone()).unwrap_or_default();
+            let count = |wanted: Speaking| here.iter().filter(|speaking| **speaking == wanted).count();
+            let _ = write!(
+                told,
+                "{} begins {} on a down-bow and {} on an up-bow, goes on over {}; ",
+                row.name,
+                count(Speaking::Begins(BowDirection::Down)),
+                count(Speaking::Begins(BowDirection::Up)),
+                count(Speaking::GoesOn)
+            );
+        }
+        let silent = self.unspoken.iter().filter(|bar| bars.contains(bar)).count();
+        let _ = write!(told, "nobody begins on {silent}.");
+        told
+    }
+}
+
+impl Row {
+    /// A down-bow stands high, an up-bow low, a stroke that goes on is a line: told apart without colour.
+    fn paths(&self, bars: &std::ops::Range<usize>) -> [(&'static str, String); 3] {
+        let path = |wanted: Speaking, top: u32, bottom: u32| {
+            let here = self.downbeats.get(bars.clone()).unwrap_or_default().iter().enumerate();
+            here.filter(|(_, speaking)| **speaking == wanted)
+                .map(|(column, _)| block(column, top, bottom))
+                .collect::<String>()
+        };
+        [
+            ("down", path(Speaking::Begins(BowDirection::Down), 1, 9)),
+            ("up", path(Speaking::Begins(BowDirection::Up), 5, 9)),
+            ("on", path(Speaking::GoesOn, 8, 9)),
+        ]
+    }
+}
+
+fn block(column: usize, top: u32, bottom: u32) -> String {
+    format!("M{column}.1 {top}h.8V{bottom}h-.8z")
+}
+
+fn cells(wide: usize, paths: &[(&str, String)], told: &str) -> Markup {
+    html! {
+        svg viewBox=(format!("0 0 {wide} 10")) preserveAspectRatio="none" role=[(!told.is_empty()).then_some("img")] aria-label=[(!told.is_empty()).then_some(told)] aria-hidden=[told.is_empty().then_some("true")] {
+            @for (class, path) in paths {
+                @if !path.is_empty() { (PreEscaped(format!(r#"<path class="{class}" d="{path}"/>"#))) }
+            }
+        }
+    }
+}
+
+/// A finding on its bar. The list below has the same links, so these are passed over by the tab key.
+fn spot(number: usize, finding: &FindingView, bars: &std::ops::Range<usize>, wide: usize) -> Markup {
+    let bar = finding.place.bar_ordinal.saturating_sub(1) as usize;
+    if !bars.contains(&bar) {
+        return html! {};
+    }
+    let told = format!("{}: {}", super::finding::place(finding), finding.sentence);
+    html! {
+        a class=(format!("spot {}", finding.severity)) data-finding=(number) style=(left(bar - bars.start, wide)) href=(format!("#finding-{number}")) tabindex="-1" title=(told) aria-label=(told) {}
+    }
+}
+
+fn left(column: usize, wide: usize) -> String {
+    let thousandths = (column * 2 + 1) * 50_000 / wide.max(1);
+    format!("left:{}.{:03}%", thousandths / 1000, thousandths % 1000)
+}
+
+/// Bars between two numbers of the ruler, so that numbers do not touch.
+fn every(wide: usize) -> usize {
+    [1, 2, 5, 10, 20, 50].into_iter().find(|step| wide / step <= 12).unwrap_or(50)
+}
