@@ -7,14 +7,14 @@ use arcata_report::LibraryView;
 use arcata_report::library_view::{LayerRow, LibraryTrouble, WorkRow};
 use arcata_score::words::folded_words;
 use rusqlite::{Connection, OptionalExtension as _, Row, params};
-use rustc_hash::{FxHashMap, FxHashSet};
+use rustc_hash::FxHashMap;
 
 use super::look::Looked;
 use super::scan::Seen;
 use super::{Asked, Memory};
 
 /// Counted up whenever the tables or what is read from files changes: an older index is made anew.
-const VERSION: i64 = 2;
+const VERSION: i64 = 3;
 
 /// A file that was changed so shortly before it was read may change again within the same tick of the
 /// file system's clock; it is read again next time.
@@ -30,7 +30,7 @@ CREATE TABLE IF NOT EXISTS files (
     conflicts INTEGER NOT NULL, music TEXT NOT NULL, problem TEXT NOT NULL, work_plain TEXT NOT NULL,
     owner_plain TEXT NOT NULL, ensemble_plain TEXT NOT NULL
 ) WITHOUT ROWID;
-CREATE INDEX IF NOT EXISTS seen ON files (file, size, changed, looked);
+CREATE INDEX IF NOT EXISTS works ON files (music, file) WHERE kind = 'work';
 ";
 
 /// The index of one folder.
@@ -38,37 +38,56 @@ pub(super) struct Index {
     connection: Connection,
 }
 
-/// What the index remembers of the files.
+/// What the index remembers of the files, in order of their names.
+#[derive(Default)]
 pub(super) struct Known {
-    files: FxHashMap<String, Remembered>,
+    /// The names, one behind the other.
+    names: String,
+    files: Vec<Remembered>,
 }
 
 struct Remembered {
+    /// Where its name ends.
+    name_end: usize,
     size: i64,
     changed: i64,
     looked: i64,
 }
 
 impl Known {
-    /// Whether what the index remembers of a file still holds.
-    pub(super) fn is_fresh(&self, seen: &Seen) -> bool {
-        self.files.get(&seen.file).is_some_and(|known| {
-            (known.size, known.changed) == (seen.size, seen.changed)
-                && known.looked.saturating_sub(known.changed) > TICK
+    fn iter(&self) -> impl Iterator<Item = (&str, &Remembered)> {
+        let mut start = 0;
+        self.files.iter().map(move |file| {
+            let name = &self.names[start..file.name_end];
+            start = file.name_end;
+            (name, file)
         })
     }
 
-    /// Files that are no longer there, in order.
-    pub(super) fn gone(&self, there: &[Seen]) -> Vec<String> {
-        let kept = there.iter().filter(|seen| self.files.contains_key(&seen.file)).count();
-        if kept == self.files.len() {
-            return Vec::new();
+    /// Goes along the files that are there, in order of their names: those that must be read again, and the
+    /// names of those that are gone.
+    pub(super) fn against<'s>(&self, there: &'s [Seen]) -> (Vec<&'s Seen>, Vec<String>) {
+        let (mut stale, mut gone) = (Vec::new(), Vec::new());
+        let mut known = self.iter().peekable();
+        for seen in there {
+            while let Some((name, _)) = known.next_if(|(name, _)| *name < seen.file.as_str()) {
+                gone.push(name.to_owned());
+            }
+            let same = known.next_if(|(name, _)| *name == seen.file);
+            if !same.is_some_and(|(_, known)| known.holds_for(seen)) {
+                stale.push(seen);
+            }
         }
-        let there: FxHashSet<&str> = there.iter().map(|seen| seen.file.as_str()).collect();
-        let mut gone: Vec<String> =
-            self.files.keys().filter(|file| !there.contains(file.as_str())).cloned().collect();
-        gone.sort();
-        gone
+        gone.extend(known.map(|(name, _)| name.to_owned()));
+        (stale, gone)
+    }
+}
+
+impl Remembered {
+    /// Whether what was read still holds.
+    fn holds_for(&self, seen: &Seen) -> bool {
+        (self.size, self.changed) == (seen.size, seen.changed)
+            && self.looked.saturating_sub(self.changed) > TICK
     }
 }
 
@@ -108,16 +127,6 @@ impl Index {
             ))?;
         }
         Ok(Self { connection })
-    }
-
-    /// What is remembered of every file.
-    pub(super) fn known(&self) -> rusqlite::Result<Known> {
-        let mut asked = self.connection.prepare("SELECT file, size, changed, looked FROM files")?;
-        let rows = asked.query_map([], |row| {
-            let remembered = Remembered { size: row.get(1)?, changed: row.get(2)?, looked: row.get(3)? };
-            Ok((row.get(0)?, remembered))
-        })?;
-        Ok(Known { files: rows.collect::<rusqlite::Result<_>>()? })
     }
 
     /// The fingerprint of what was read from a file.
@@ -186,57 +195,69 @@ impl Index {
         rows.collect()
     }
 
-    /// Puts what was asked for into a view.
-    pub(super) fn fill(&self, asked: &Asked, view: &mut LibraryView) -> rusqlite::Result<()> {
+    /// Puts what was asked for into a view, and tells what is remembered of every file: one walk along the
+    /// table for both.
+    pub(super) fn fill(&self, asked: &Asked, view: &mut LibraryView) -> rusqlite::Result<Known> {
         let wanted = |text: &Option<String>| text.as_deref().map(plain).unwrap_or_default();
         let (work, owner, ensemble) = (wanted(&asked.work), wanted(&asked.owner), wanted(&asked.ensemble));
-        let scores = self.scores_by_music()?;
+        // Who asks for an owner or an ensemble asks for layers.
+        let with_works = owner.is_empty() && ensemble.is_empty();
         // What is not asked for is not looked at: the empty text is in every text.
-        let mut conditions = String::new();
+        let mut fits = String::from("1");
         for (column, place, text) in
             [("work_plain", 1, &work), ("owner_plain", 2, &owner), ("ensemble_plain", 3, &ensemble)]
         {
             if !text.is_empty() {
-                conditions.push_str(&format!(" AND instr({column}, ?{place}) > 0"));
+                fits.push_str(&format!(" AND instr({column}, ?{place}) > 0"));
             }
         }
-        let mut layers = self.connection.prepare(&format!(
-            "SELECT file, work, title, owner, ensemble, date, entries, conflicts, music, ?1, ?2, ?3 \
-             FROM files WHERE kind = 'layer'{conditions}"
+        let scores = self.scores_by_music()?;
+        let mut every = self.connection.prepare(&format!(
+            "SELECT file, size, changed, looked, kind, {fits}, work, title, owner, ensemble, date, entries, \
+             conflicts, music, composer, problem, ?1, ?2, ?3 FROM files ORDER BY file"
         ))?;
-        let row = |row: &Row<'_>| {
-            let count = |at: usize| -> rusqlite::Result<u64> {
-                Ok(u64::try_from(row.get::<_, i64>(at)?).unwrap_or(0))
-            };
-            Ok(LayerRow {
-                file: row.get(0)?,
-                work: row.get(1)?,
-                title: row.get(2)?,
-                owner: row.get(3)?,
-                ensemble: row.get(4)?,
-                date: row.get(5)?,
-                entries: count(6)?,
-                conflicts: count(7)?,
-                score: scores.get(row.get_ref(8)?.as_str()?).cloned(),
-            })
-        };
-        view.layers = layers.query_map([&work, &owner, &ensemble], row)?.collect::<rusqlite::Result<_>>()?;
-        view.layers.sort_unstable_by(|one, other| order(one).cmp(&order(other)));
-        // Who asks for an owner or an ensemble asks for layers.
-        if owner.is_empty() && ensemble.is_empty() {
-            let mut works = self.connection.prepare(
-                "SELECT file, title, composer FROM files WHERE kind = 'work' AND instr(work_plain, ?1) > 0 \
-                 ORDER BY title, file",
-            )?;
-            let row =
-                |row: &Row<'_>| Ok(WorkRow { file: row.get(0)?, title: row.get(1)?, composer: row.get(2)? });
-            view.works = works.query_map([&work], row)?.collect::<rusqlite::Result<_>>()?;
+        let mut rows = every.query([&work, &owner, &ensemble])?;
+        let mut known = Known::default();
+        while let Some(row) = rows.next()? {
+            known.names.push_str(row.get_ref(0)?.as_str()?);
+            let name_end = known.names.len();
+            let (size, changed, looked) = (row.get(1)?, row.get(2)?, row.get(3)?);
+            known.files.push(Remembered { name_end, size, changed, looked });
+            let fits: bool = row.get(5)?;
+            match row.get_ref(4)?.as_str()? {
+                "layer" if fits => view.layers.push(layer_row(row, &scores)?),
+                "work" if fits && with_works => {
+                    view.works.push(WorkRow {
+                        file: row.get(0)?,
+                        title: row.get(7)?,
+                        composer: row.get(14)?,
+                    });
+                }
+                "broken" => view.troubles.push(LibraryTrouble { file: row.get(0)?, why: row.get(15)? }),
+                _ => {}
+            }
         }
-        let mut broken = self.connection.prepare("SELECT file, problem FROM files WHERE kind = 'broken'")?;
-        let row = |row: &Row<'_>| Ok(LibraryTrouble { file: row.get(0)?, why: row.get(1)? });
-        view.troubles = broken.query_map([], row)?.collect::<rusqlite::Result<_>>()?;
-        Ok(())
+        view.layers.sort_unstable_by(|one, other| order(one).cmp(&order(other)));
+        view.works.sort_unstable_by(|one, other| (&one.title, &one.file).cmp(&(&other.title, &other.file)));
+        Ok(known)
     }
+}
+
+fn layer_row(row: &Row<'_>, scores: &FxHashMap<String, String>) -> rusqlite::Result<LayerRow> {
+    let count =
+        |at: usize| -> rusqlite::Result<u64> { Ok(u64::try_from(row.get::<_, i64>(at)?).unwrap_or(0)) };
+    let score = if scores.is_empty() { None } else { scores.get(row.get_ref(13)?.as_str()?).cloned() };
+    Ok(LayerRow {
+        file: row.get(0)?,
+        work: row.get(6)?,
+        title: row.get(7)?,
+        owner: row.get(8)?,
+        ensemble: row.get(9)?,
+        date: row.get(10)?,
+        entries: count(11)?,
+        conflicts: count(12)?,
+        score,
+    })
 }
 
 /// The order in which layers are listed.

@@ -46,14 +46,14 @@ pub(crate) fn list(folder: &Path, asked: &Asked, memory: Memory) -> Result<Libra
     let (found, remembered) = rayon::join(|| scan::scan(&root), || remembered(&root, folder, asked, memory));
     let found = found.map_err(failed)?;
     let (mut index, known, mut view) = remembered.map_err(unusable)?;
-    let stale = found.files.iter().filter(|seen| !known.is_fresh(seen));
+    let (stale, gone) = known.against(&found.files);
     let stale: Vec<(&Seen, Option<String>)> = stale
+        .into_iter()
         .map(|seen| Ok((seen, index.hash(&seen.file)?)))
         .collect::<rusqlite::Result<_>>()
         .map_err(unusable)?;
     let read: Vec<(&Seen, look::Looked)> =
         stale.par_iter().map(|(seen, hash)| (*seen, look::look(&root, seen, hash.as_deref()))).collect();
-    let gone = known.gone(&found.files);
     if !(read.is_empty() && gone.is_empty()) {
         index.update(&read, &gone, now).map_err(unusable)?;
         view = LibraryView::new(&folder.display().to_string());
@@ -74,8 +74,7 @@ fn remembered(
     memory: Memory,
 ) -> rusqlite::Result<(Index, Known, LibraryView)> {
     let index = Index::open(root, memory)?;
-    let known = index.known()?;
     let mut view = LibraryView::new(&folder.display().to_string());
-    index.fill(asked, &mut view)?;
+    let known = index.fill(asked, &mut view)?;
     Ok((index, known, view))
 }

@@ -62,80 +62,109 @@ pub(super) fn root(folder: &Path) -> Result<PathBuf, String> {
     }
 }
 
+/// A folder that is to be looked through.
+struct Folder {
+    path: PathBuf,
+    /// Its name within the root, with a `/` behind it; empty for the root.
+    inside: String,
+    depth: usize,
+}
+
+/// What one folder holds.
+#[derive(Default)]
+struct Listed {
+    found: Found,
+    folders: Vec<Folder>,
+}
+
 /// Looks through a folder. A link inside it is refused: it could lead out of the folder, or in a circle.
 pub(super) fn scan(root: &Path) -> Result<Found, String> {
     let mut found = Found::default();
-    let mut open = vec![(root.to_owned(), String::new(), 0)];
-    while let Some((path, inside, depth)) = open.pop() {
-        let entries = match fs::read_dir(&path) {
-            Ok(entries) => entries,
-            // The folder itself must be readable; one inside it is a trouble of its own.
-            Err(error) if inside.is_empty() => return Err(error.to_string()),
-            Err(error) => {
-                found.refused.push((inside, error.to_string()));
-                continue;
-            }
-        };
-        for entry in entries.filter_map(Result::ok) {
-            look_at(&entry, &inside, depth, &mut found, &mut open);
-            if found.files.len() > MOST_FILES {
-                return Err(format!(
-                    "more than {MOST_FILES} scores and layers; list the folders inside one by one"
-                ));
-            }
+    let mut open = vec![Folder { path: root.to_owned(), inside: String::new(), depth: 0 }];
+    while !open.is_empty() {
+        // All folders of one depth side by side.
+        let listed: Vec<Listed> = open.into_par_iter().map(list).collect::<Result<_, _>>()?;
+        open = Vec::new();
+        for folder in listed {
+            found.files.extend(folder.found.files);
+            found.refused.extend(folder.found.refused);
+            open.extend(folder.folders);
+        }
+        if found.files.len() > MOST_FILES {
+            return Err(format!(
+                "more than {MOST_FILES} scores and layers; list the folders inside one by one"
+            ));
         }
     }
-    // Sizes and times are most of the work: side by side. What vanishes meanwhile is not listed.
-    let files = std::mem::take(&mut found.files);
-    found.files = files.into_par_iter().with_min_len(256).filter_map(|seen| measured(root, seen)).collect();
     found.files.sort_unstable();
     found.refused.sort();
     Ok(found)
 }
 
-/// With its size and time of change; nothing for what is no longer a file.
-fn measured(root: &Path, seen: Seen) -> Option<Seen> {
-    let about = fs::symlink_metadata(root.join(&seen.file)).ok().filter(fs::Metadata::is_file)?;
-    let size = i64::try_from(about.len()).unwrap_or(i64::MAX);
-    Some(Seen { size, changed: about.modified().map_or(0, nanoseconds), ..seen })
+fn list(folder: Folder) -> Result<Listed, String> {
+    let mut listed = Listed::default();
+    let entries = match fs::read_dir(&folder.path) {
+        Ok(entries) => entries,
+        // The folder itself must be readable; one inside it is a trouble of its own.
+        Err(error) if folder.inside.is_empty() => return Err(error.to_string()),
+        Err(error) => {
+            listed.found.refused.push((folder.inside, error.to_string()));
+            return Ok(listed);
+        }
+    };
+    let mut files: Vec<(DirEntry, Kind)> = Vec::new();
+    for entry in entries.filter_map(Result::ok) {
+        match look_at(&entry, &folder, &mut listed) {
+            Some(kind) if files.len() <= MOST_FILES => files.push((entry, kind)),
+            _ => {}
+        }
+    }
+    // Sizes and times are most of the work. They are asked for by name within the open folder, which spares
+    // the system the way there.
+    let files = files.into_par_iter().with_min_len(256);
+    listed.found.files = files.filter_map(|(entry, kind)| measured(&folder, &entry, kind)).collect();
+    Ok(listed)
 }
 
-fn look_at(
-    entry: &DirEntry,
-    inside: &str,
-    depth: usize,
-    found: &mut Found,
-    open: &mut Vec<(PathBuf, String, usize)>,
-) {
+/// With its size and time of change; nothing for what is no longer a file.
+fn measured(folder: &Folder, entry: &DirEntry, kind: Kind) -> Option<Seen> {
+    let about = entry.metadata().ok().filter(fs::Metadata::is_file)?;
+    let size = i64::try_from(about.len()).unwrap_or(i64::MAX);
+    let file = format!("{}{}", folder.inside, entry.file_name().to_str()?);
+    Some(Seen { file, kind, size, changed: about.modified().map_or(0, nanoseconds) })
+}
+
+/// What a file's name lets expect; nothing for what is no file to be read.
+fn look_at(entry: &DirEntry, folder: &Folder, listed: &mut Listed) -> Option<Kind> {
     let name = entry.file_name();
     let Some(plain) = name.to_str() else {
-        let shown = format!("{inside}{}", name.to_string_lossy());
-        found.refused.push((shown, "its name is not UTF-8; rename it".into()));
-        return;
+        let shown = format!("{}{}", folder.inside, name.to_string_lossy());
+        listed.found.refused.push((shown, "its name is not UTF-8; rename it".into()));
+        return None;
     };
     if plain.starts_with('.') {
-        return;
+        return None;
     }
-    let file = format!("{inside}{plain}");
-    let Ok(kind_of_file) = entry.file_type() else { return };
+    let file = || format!("{}{plain}", folder.inside);
+    let kind_of_file = entry.file_type().ok()?;
     if kind_of_file.is_symlink() {
-        let interesting = kind(plain).is_some() || entry.path().is_dir();
-        if interesting {
+        if kind(plain).is_some() || entry.path().is_dir() {
             let why = "a link, not followed: it may lead out of the folder; put the file itself here";
-            found.refused.push((file, why.into()));
+            listed.found.refused.push((file(), why.into()));
         }
-        return;
+        return None;
     }
     if kind_of_file.is_dir() {
-        if depth >= DEEPEST {
-            found.refused.push((file, format!("more than {DEEPEST} folders deep; list it by itself")));
+        let depth = folder.depth + 1;
+        if depth > DEEPEST {
+            let why = format!("more than {DEEPEST} folders deep; list it by itself");
+            listed.found.refused.push((file(), why));
         } else {
-            open.push((entry.path(), format!("{file}/"), depth + 1));
+            listed.folders.push(Folder { path: entry.path(), inside: file() + "/", depth });
         }
-        return;
+        return None;
     }
-    let Some(kind) = kind(plain).filter(|_| kind_of_file.is_file()) else { return };
-    found.files.push(Seen { file, kind, size: 0, changed: 0 });
+    kind(plain).filter(|_| kind_of_file.is_file())
 }
 
 fn kind(name: &str) -> Option<Kind> {
