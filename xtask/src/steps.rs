@@ -144,6 +144,13 @@ fn counted_checks(places: &Places, command: &str, arguments: &[String]) -> Resul
 
 /// Calls `arcata-checks` for a person.
 pub(crate) fn call_checks(places: &Places, command: &str, arguments: &[String]) -> Result<ExitCode, String> {
+    if command == "bench" {
+        // It times the program as a user starts it.
+        let program = ["build", "--quiet", "--release", "--package", "arcata"];
+        if !run(&mut cargo(places, &program), "")?.well {
+            return Err("the program to be timed cannot be built".to_owned());
+        }
+    }
     let status = checks(places, command, arguments)?
         .status()
         .map_err(|problem| format!("cannot start cargo: {problem}"))?;

@@ -16,7 +16,7 @@ use rayon::ThreadPoolBuilder;
 
 use crate::outcome::Result;
 use crate::setting::{Setting, read};
-use crate::{bench_repairs, reader, scores};
+use crate::{bench_list, bench_repairs, reader, scores};
 
 /// Each time is the best of so many runs.
 const RUNS: u32 = 5;
@@ -37,7 +37,8 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
         Ok(said) => println!("music21, the same file: {}", said.trim()),
         Err(problem) => println!("music21, the same file: {problem}"),
     }
-    pool.install(|| planner(&lines))
+    pool.install(|| planner(&lines))?;
+    bench_list::run(setting)
 }
 
 /// Prints what a process that reviews the file once has needed at most. Called by [`run`] as a process of
@@ -57,8 +58,11 @@ fn largest(setting: &Setting) -> Result<PathBuf> {
     let mut best = (0, None);
     for entry in reader::dump(setting)?.iter().filter(|entry| entry["group"] == "corpus") {
         let path = PathBuf::from(entry["path"].as_str().unwrap_or_default());
-        let size = scores::open(&path)?.document().bytes().len();
-        if size > best.0 {
+        let opened = scores::open(&path)?;
+        let bytes = opened.document().bytes();
+        let size = bytes.len();
+        // The bare tokens that all is compared with are read from UTF-8 only.
+        if size > best.0 && std::str::from_utf8(bytes).is_ok() {
             best = (size, Some(path));
         }
     }

@@ -8,6 +8,7 @@
 )]
 
 mod bench;
+mod bench_list;
 mod bench_repairs;
 mod docs;
 mod examples;
