@@ -4,19 +4,16 @@ use std::fmt::Display;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arcata_layer::{
-    Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, LowStrings, MergeRule, Reach,
-    SpreadChoice, Trust,
-};
+use arcata_layer::{Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Trust};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, ScoreFile};
 
 use crate::failure::Failure;
 use crate::layer_args::{
-    ApplyArguments, CarryArguments, CheckArguments, CompareArguments, Kind, LayerArguments, LayerCommand,
-    LiftArguments, MergeArguments, SpreadArguments,
+    ApplyArguments, CheckArguments, CompareArguments, Kind, LayerArguments, LayerCommand, LiftArguments,
+    MergeArguments,
 };
-use crate::{bars, files, layer_enter, layer_list, layer_sheet, studio, writing};
+use crate::{bars, files, layer_carry, layer_enter, layer_list, layer_sheet, layer_spread, studio, writing};
 
 pub(crate) fn run(arguments: &LayerArguments) -> Result<ExitCode, Failure> {
     match &arguments.command {
@@ -25,8 +22,8 @@ pub(crate) fn run(arguments: &LayerArguments) -> Result<ExitCode, Failure> {
         LayerCommand::Wipe(wipe) => run_wipe(wipe),
         LayerCommand::Compare(compare) => run_compare(compare),
         LayerCommand::Merge(merge) => run_merge(merge),
-        LayerCommand::Spread(spread) => run_spread(spread),
-        LayerCommand::Carry(carry) => run_carry(carry),
+        LayerCommand::Spread(spread) => layer_spread::run(spread),
+        LayerCommand::Carry(carry) => layer_carry::run(carry),
         LayerCommand::Check(check) => run_check(check),
         LayerCommand::Enter(enter) => layer_enter::run(enter),
         LayerCommand::Sheet(sheet) => layer_sheet::run(sheet),
@@ -49,13 +46,23 @@ pub(crate) fn open_layer(path: &Path) -> Result<LayerFile, Failure> {
     Ok(LayerFile { path: path.to_owned(), bytes, layer })
 }
 
+/// Writes what has become of a layer; over its own file only if nobody else has changed it meanwhile.
+pub(crate) fn save(layer: &Layer, from: &LayerFile, out: &Path) -> Result<(), Failure> {
+    let bytes = arcata_layer::write(layer);
+    if files::same(&from.path, out) {
+        writing::rewrite(&from.path, &from.bytes, bytes.as_bytes())
+    } else {
+        writing::write_whole(out, bytes.as_bytes())
+    }
+}
+
 /// Reads a score.
 pub(crate) fn open_score(path: &Path) -> Result<(ScoreFile, Score), Failure> {
     studio::open_score(path).map(|opened| (opened.file, opened.score))
 }
 
 /// Refuses to write over what was read.
-fn not_over(out: &Path, read: &[&Path]) -> Result<(), Failure> {
+pub(crate) fn not_over(out: &Path, read: &[&Path]) -> Result<(), Failure> {
     match read.iter().find(|path| files::same(path, out)) {
         Some(path) => Err(Failure::SameFile { path: (*path).to_owned() }),
         None => Ok(()),
@@ -63,18 +70,18 @@ fn not_over(out: &Path, read: &[&Path]) -> Result<(), Failure> {
 }
 
 /// Prints a list, one line each, with a heading where there is anything.
-fn list<T: Display>(heading: &str, items: impl IntoIterator<Item = T>) {
+pub(crate) fn list<T: Display>(heading: &str, items: impl IntoIterator<Item = T>) {
     let lines: Vec<String> = items.into_iter().map(|item| format!("  {item}\n")).collect();
     if !lines.is_empty() {
         files::show(&format!("{heading}\n{}", lines.concat()));
     }
 }
 
-fn exit(is_complete: bool) -> ExitCode {
+pub(crate) fn exit(is_complete: bool) -> ExitCode {
     if is_complete { ExitCode::SUCCESS } else { ExitCode::from(1) }
 }
 
-fn layer_failed(path: &Path, error: &LayerError) -> Failure {
+pub(crate) fn layer_failed(path: &Path, error: &LayerError) -> Failure {
     Failure::Layer { path: path.to_owned(), why: error.to_string() }
 }
 
@@ -231,12 +238,7 @@ fn run_merge(arguments: &MergeArguments) -> Result<ExitCode, Failure> {
             (layer, overruled)
         }
     };
-    let bytes = arcata_layer::write(&layer);
-    if files::same(&arguments.first, &arguments.out) {
-        writing::rewrite(&first.path, &first.bytes, bytes.as_bytes())?;
-    } else {
-        writing::write_whole(&arguments.out, bytes.as_bytes())?;
-    }
+    save(&layer, &first, &arguments.out)?;
     files::complain(&format!(
         "{} entries, {} conflicts, {} decided by rule",
         layer.entries.len(),
@@ -271,67 +273,6 @@ fn conflict(conflict: &arcata_layer::Conflict) -> String {
         conflict.second_owner,
         said(&conflict.second)
     )
-}
-
-fn run_spread(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
-    let (_, score) = open_score(&arguments.score)?;
-    let opened = open_layer(&arguments.layer)?;
-    let from = *bars::parts(&score, std::slice::from_ref(&arguments.from))?.first().ok_or(Failure::Part {
-        asked: arguments.from.clone(),
-        known: score.parts.iter().map(|part| part.name.clone()).collect(),
-    })?;
-    let choice = SpreadChoice {
-        from,
-        bars: arguments.bars.as_deref().map(|text| bars::bars(&score, Some(text))).transpose()?,
-        to: if arguments.to.is_empty() { None } else { Some(bars::parts(&score, &arguments.to)?) },
-        reach: if arguments.passages { Reach::EveryPassage } else { Reach::SameBars },
-        low_strings: if arguments.mirror_low { LowStrings::Mirrored } else { LowStrings::Same },
-    };
-    let spread = arcata_layer::spread(&opened.layer, &score, &choice);
-    list("Proposed:", &spread.proposed);
-    list("Not carried:", &spread.not_spread);
-    if let Some(out) = &arguments.out {
-        let mut layer = opened.layer.clone();
-        layer.entries.extend(spread.proposed.iter().map(|proposed| proposed.entry.clone()));
-        layer.put_in_order();
-        let bytes = arcata_layer::write(&layer);
-        if files::same(&opened.path, out) {
-            writing::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
-        } else {
-            writing::write_whole(out, bytes.as_bytes())?;
-        }
-        files::complain(&format!("{} entries added; the layer is {}", spread.proposed.len(), out.display()));
-    }
-    Ok(exit(spread.not_spread.is_empty()))
-}
-
-fn run_carry(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
-    let (old_file, old) = open_score(&arguments.from)?;
-    let (new_file, new) = open_score(&arguments.score)?;
-    let opened = open_layer(&arguments.layer)?;
-    not_over(&arguments.out, &[&arguments.from, &arguments.score])?;
-    let kinship = arcata_layer::identity::kinship(&opened.layer, old_file.document(), &old);
-    if kinship == arcata_layer::identity::Kinship::OtherMusic {
-        let error =
-            LayerError::OtherScore { layer: opened.layer.score.title.clone(), score: old.title.clone() };
-        return Err(layer_failed(&opened.path, &error));
-    }
-    let carried = arcata_layer::carry(&opened.layer, &old, (new_file.document(), &new));
-    let bytes = arcata_layer::write(&carried.layer);
-    if files::same(&opened.path, &arguments.out) {
-        writing::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
-    } else {
-        writing::write_whole(&arguments.out, bytes.as_bytes())?;
-    }
-    files::complain(&format!(
-        "{} entries carried exactly, {} with doubt, {} found no note",
-        carried.exactly,
-        carried.doubtful.len(),
-        carried.orphaned.len()
-    ));
-    list("Look at these:", &carried.doubtful);
-    list("Kept in the layer without a note:", &carried.orphaned);
-    Ok(exit(carried.doubtful.is_empty() && carried.orphaned.is_empty()))
 }
 
 fn run_check(arguments: &CheckArguments) -> Result<ExitCode, Failure> {

@@ -87,7 +87,6 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         stands,
         settings,
         spared,
-        not_carried: Vec::new(),
     });
     name_states(&mut view, arguments);
     let bytes = match format {

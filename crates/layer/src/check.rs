@@ -45,6 +45,8 @@ pub enum RemarkKind {
     NoDirection,
     /// A slur whose other end is not there or in the wrong order.
     SlurEnd,
+    /// An entry that was carried over with doubt.
+    Doubt,
 }
 
 impl fmt::Display for Remark {
@@ -85,6 +87,10 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
         if doubled.into_iter().any(|other| other.says_the_same(entry)) {
             remark(RemarkKind::Double, format!("{} stands there twice; keep one", entry.mark.words()));
             continue;
+        }
+        if let Some(doubt) = &entry.doubt {
+            let message = format!("{}, carried with doubt: {doubt}", entry.mark.words());
+            remark(RemarkKind::Doubt, message);
         }
         match session.addresses.find(&entry.place) {
             Err(crate::NotFound::Rest) => {

@@ -49,8 +49,10 @@ pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
 pub use merge::{MergeRule, Merged, merge, settle};
 pub use model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Question, ScoreIdentity, Spot,
-    State, Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, PitchName, Place, Question,
+    ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
 };
-pub use spread::{LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread};
+pub use spread::{
+    GoingTogether, LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread,
+};
 pub use wipe::{Wiped, wipe};

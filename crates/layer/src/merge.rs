@@ -72,6 +72,7 @@ pub fn merge(base: Option<&Layer>, first: &Layer, second: &Layer, rules: &[Merge
     layer.orphans = first.orphans.clone();
     let more = second.orphans.iter().filter(|entry| !first.orphans.contains(entry));
     layer.orphans.extend(more.cloned());
+    layer.not_reached = first.not_reached.iter().chain(&second.not_reached).cloned().collect();
     layer.put_in_order();
     Merged { layer, overruled }
 }
@@ -99,7 +100,9 @@ fn decide(base: Option<&[Entry]>, first: &[Entry], second: &[Entry]) -> Option<S
 /// What both say, with what either remembers of a file. The one that remembers more is kept, so that the
 /// order of the two does not matter.
 fn one_voice(first: Vec<Entry>, second: &[Entry]) -> Vec<Entry> {
-    let known = |entry: &Entry| (entry.exact.clone(), entry.took_off.clone(), entry.owner.clone());
+    let known = |entry: &Entry| {
+        (entry.exact.clone(), entry.took_off.clone(), entry.owner.clone(), entry.doubt.clone())
+    };
     let pairs = first.into_iter().zip(second);
     pairs.map(|(one, other)| if known(other) > known(&one) { other.clone() } else { one }).collect()
 }

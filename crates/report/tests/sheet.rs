@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_bow::{LineOptions, Profile, all_lines};
-use arcata_layer::{Addresses, Layer, shorthand};
+use arcata_layer::{Addresses, Layer, NotReached, shorthand};
 use arcata_report::Page;
 use arcata_report::sheet::{
     CopyingSettings, PageEnd, Paper, SheetInput, SheetView, marks_that_come_anyway, sheet_html, sheet_pdf,
@@ -45,7 +45,6 @@ fn input<'a>(addresses: &'a Addresses<'a>, before: Option<&'a Layer>, after: &'a
         stands: BTreeMap::from([(0, 7), (1, 6)]),
         settings: CopyingSettings::default(),
         spared: BTreeSet::new(),
-        not_carried: Vec::new(),
     }
 }
 
@@ -151,6 +150,36 @@ fn what_is_in_no_part_is_on_the_librarians_page() {
     assert!(text.contains("In no part") && text.contains("bar 99"), "{text}");
     assert!(text.lines().all(|line| line.trim_start_matches('\u{c}').chars().count() <= 80), "{text}");
     assert_eq!(text.matches('\u{c}').count(), 1);
+}
+
+#[test]
+fn what_was_carried_with_doubt_or_not_spread_is_on_the_librarians_page() {
+    let score = score();
+    let addresses = Addresses::new(&score);
+    let mut after = layer(&addresses, "Vn1: 3 up");
+    after.entries[0].doubt = Some("was Violin I, bar 9, C6: the note has another pitch".into());
+    let left = |bar: u32, marks| NotReached {
+        from: "Violin I".into(),
+        part: "Violin II".into(),
+        bar_ordinal: bar,
+        bar: bar.to_string(),
+        marks,
+        why: "its rhythm is another there".into(),
+    };
+    after.not_reached = vec![left(1, 4), left(2, 1), left(5, 2)];
+    let view = SheetView::new(&input(&addresses, None, &after));
+    let text = sheet_text(&view, Page::default(), PageEnd::FormFeed);
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let html = sheet_html(&view).replace("<b>", "").replace("</b>", "");
+    for told in [
+        "up-bow; was Violin I, bar 9, C6: the note has another pitch",
+        "Violin I not to Violin II: 7 marks in bars 1-2, 5; its rhythm is another there",
+    ] {
+        assert!(text.contains(told), "{text}");
+        assert!(html.contains(told), "{html}");
+    }
+    assert_eq!(said(&view), ["Violin I 3/1 up-bow"], "a doubtful mark is written all the same");
+    assert!(sheet_pdf(&view, Paper::A4).unwrap().len() > 1000);
 }
 
 #[test]

@@ -6,6 +6,8 @@
 mod align;
 mod features;
 mod notes;
+mod parts;
+mod repeats;
 
 use std::fmt;
 
@@ -14,10 +16,12 @@ use arcata_xml::Document;
 
 use crate::address::Addresses;
 use crate::identity;
-use crate::model::{Entry, Layer, Mark, Place, Spot, State};
+use crate::model::{Entry, Layer, Mark, NotReached, Place, Spot, State};
 use align::Pair;
 use features::{Features, Known};
 use notes::{Fit, NoteFinder};
+use parts::matching_parts;
+use repeats::written_out;
 
 /// A layer on a revised score.
 #[derive(Clone, Debug)]
@@ -168,6 +172,7 @@ pub fn carry(layer: &Layer, old: &Score, (document, new): (&Document, &Score)) -
     for conflict in &layer.conflicts {
         carrier.carry_conflict(conflict, &mut carried);
     }
+    carried.layer.not_reached = carrier.not_reached(&layer.not_reached);
     carried.layer.orphans.extend(carried.orphaned.iter().map(|orphan| orphan.entry.clone()));
     carried.layer.put_in_order();
     carried
@@ -191,17 +196,12 @@ struct Landing {
 impl Carrier<'_> {
     fn carry_entry(&mut self, entry: &Entry, carried: &mut Carried) {
         match self.land_entry(entry, None) {
-            Err(why) => carried.orphaned.push(Orphan { entry: entry.clone(), why }),
+            Err(why) => carried.orphaned.push(orphan(entry, &why)),
             Ok((landed, why)) => {
-                match why {
-                    None => carried.exactly += 1,
-                    Some(why) => carried.doubtful.push(doubtful(entry, &landed, why)),
-                }
-                carried.layer.entries.push(landed);
+                carried.put(entry, landed, why);
                 let second = self.copy_of(&entry.place);
                 if let Some(Ok((landed, _))) = second.map(|bar| self.land_entry(entry, Some(bar))) {
-                    carried.doubtful.push(doubtful(entry, &landed, Doubt::WrittenOut));
-                    carried.layer.entries.push(landed);
+                    carried.put(entry, landed, Some(Doubt::WrittenOut));
                 }
             }
         }
@@ -222,9 +222,20 @@ impl Carrier<'_> {
             Ok(conflict) => carried.layer.conflicts.push(conflict),
             Err(why) => {
                 let both = conflict.first.iter().chain(&conflict.second);
-                carried.orphaned.extend(both.map(|entry| Orphan { entry: entry.clone(), why: why.clone() }));
+                carried.orphaned.extend(both.map(|entry| orphan(entry, &why)));
             }
         }
+    }
+
+    /// What spreading did not reach, where its bars are still there.
+    fn not_reached(&self, left: &[NotReached]) -> Vec<NotReached> {
+        let carried = left.iter().filter_map(|left| {
+            let bar = usize::try_from(left.bar_ordinal).ok()?.checked_sub(1)?;
+            let new = self.pairs.get(bar)?.as_ref()?.new;
+            let label = self.new.score().bars.get(new)?.label.clone();
+            Some(NotReached { bar_ordinal: u32::try_from(new + 1).ok()?, bar: label, ..left.clone() })
+        });
+        carried.collect()
     }
 
     /// The new bar of the second pass, where the entry's bar belongs to a repeat that was written out.
@@ -314,82 +325,30 @@ impl Carrier<'_> {
     }
 }
 
-fn doubtful(entry: &Entry, landed: &Entry, why: Doubt) -> Doubtful {
-    Doubtful { from: entry.place.clone(), to: landed.place.clone(), mark: landed.mark.clone(), why }
-}
-
-/// Which part of the old score is which of the new one: by id and name, by name, by id, and at last by place
-/// where as many are left on both sides.
-fn matching_parts(old: &Score, new: &Score) -> Vec<(usize, usize)> {
-    let mut pairs: Vec<(usize, usize)> = Vec::new();
-    type Same = fn(&arcata_score::Part, &arcata_score::Part) -> bool;
-    let ways: [Same; 3] = [
-        |one, other| one.id == other.id && one.name == other.name,
-        |one, other| one.name == other.name && !one.name.is_empty(),
-        |one, other| one.id == other.id && one.instrument == other.instrument,
-    ];
-    for same in ways {
-        for (index, part) in old.parts.iter().enumerate() {
-            let is_free =
-                |other: usize, pairs: &[(usize, usize)]| pairs.iter().all(|(_, taken)| *taken != other);
-            if pairs.iter().any(|(taken, _)| *taken == index) {
-                continue;
-            }
-            let found =
-                (0..new.parts.len()).find(|other| is_free(*other, &pairs) && same(part, &new.parts[*other]));
-            pairs.extend(found.map(|other| (index, other)));
-        }
-    }
-    let left_old: Vec<usize> =
-        (0..old.parts.len()).filter(|part| pairs.iter().all(|(one, _)| one != part)).collect();
-    let left_new: Vec<usize> =
-        (0..new.parts.len()).filter(|part| pairs.iter().all(|(_, one)| one != part)).collect();
-    if left_old.len() == left_new.len() {
-        pairs.extend(left_old.into_iter().zip(left_new));
-    }
-    pairs.sort_unstable();
-    pairs
-}
-
-/// Repeats of the old score that the new one writes out: for each old bar the new bar of its second pass.
-fn written_out(
-    old: &Score,
-    features: &Features,
-    new: &Features,
-    pairs: &[Option<Pair>],
-) -> Vec<Option<usize>> {
-    let mut copies = vec![None; pairs.len()];
-    for (first, last) in repeated(old) {
-        let Some(end) = pairs[last].as_ref().map(|pair| pair.new) else { continue };
-        let Some(start) = pairs[first].as_ref().map(|pair| pair.new) else { continue };
-        // The alignment may have taken either pass; the other lies right behind it, or right before.
-        let length = last - first + 1;
-        for from in [Some(end + 1), start.checked_sub(length)].into_iter().flatten() {
-            let here = from..from + length;
-            let free = pairs.iter().flatten().all(|pair| !here.contains(&pair.new));
-            let same = here.end <= new.whole.len()
-                && here.clone().zip(first..).all(|(new_bar, bar)| new.whole[new_bar] == features.whole[bar]);
-            if free && same {
-                (first..=last).zip(here).for_each(|(bar, new_bar)| copies[bar] = Some(new_bar));
-                break;
+impl Carried {
+    /// Takes an entry in, with what is doubtful about it.
+    fn put(&mut self, from: &Entry, mut landed: Entry, why: Option<Doubt>) {
+        match why {
+            None => self.exactly += 1,
+            Some(why) => {
+                landed.doubt = Some(doubts(from, format!("was {}: {why}", from.place)));
+                let (to, mark) = (landed.place.clone(), landed.mark.clone());
+                self.doubtful.push(Doubtful { from: from.place.clone(), to, mark, why });
             }
         }
+        self.layer.entries.push(landed);
     }
-    copies
 }
 
-/// The repeated sections of a score, as first and last bar.
-fn repeated(score: &Score) -> Vec<(usize, usize)> {
-    let mut sections = Vec::new();
-    let mut begun = 0;
-    for (index, bar) in score.bars.iter().enumerate() {
-        if bar.left.repeat == Some(arcata_score::RepeatSign::Begin) {
-            begun = index;
-        }
-        if matches!(bar.right.repeat, Some(arcata_score::RepeatSign::End { .. })) {
-            sections.push((begun, index));
-            begun = index + 1;
-        }
+fn orphan(entry: &Entry, why: &str) -> Orphan {
+    let doubt = Some(doubts(entry, why.to_owned()));
+    Orphan { entry: Entry { doubt, ..entry.clone() }, why: why.to_owned() }
+}
+
+/// What an entry was in doubt about before, and what it is in doubt about now.
+fn doubts(entry: &Entry, now: String) -> String {
+    match &entry.doubt {
+        Some(before) => format!("{before}; {now}"),
+        None => now,
     }
-    sections
 }

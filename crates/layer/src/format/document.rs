@@ -42,6 +42,9 @@ pub(super) struct LayerDocument {
     /// Entries whose notes a revision has taken away.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) orphans: Vec<EntryDocument>,
+    /// What spreading could not bring into other parts.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) not_reached: Vec<NotReachedDocument>,
     #[serde(flatten)]
     pub(super) other: Map<String, Value>,
 }
@@ -149,6 +152,9 @@ pub(super) struct EntryDocument {
     /// How the marks stood in the file that they were lifted from.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) exact: Vec<ExactDocument>,
+    /// Why somebody should look at it; whoever has looked takes it out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) doubt: Option<String>,
     #[serde(flatten)]
     pub(super) other: Map<String, Value>,
 }
@@ -172,6 +178,24 @@ pub(super) struct ConflictDocument {
     pub(super) second_owner: String,
     /// What the second owner wants.
     pub(super) second: Vec<EntryDocument>,
+}
+
+/// Marks of one bar that spreading could not bring from one part into another.
+#[derive(Deserialize, Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct NotReachedDocument {
+    /// The part that has the marks.
+    pub(super) from: String,
+    /// The part that they do not reach.
+    pub(super) not_to: String,
+    /// The bar's number as printed.
+    pub(super) bar: String,
+    /// The bar by position in the file, from 1.
+    pub(super) bar_ordinal: u32,
+    /// How many marks.
+    pub(super) marks: u32,
+    /// Why.
+    pub(super) why: String,
 }
 
 /// What can be decided.

@@ -8,11 +8,11 @@ use serde_json::error::Category;
 
 use super::document::{
     BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, LayerDocument, MarkName,
-    SpotDocument, StateName, TakenDocument, TakenName,
+    NotReachedDocument, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, ScoreIdentity, Spot, State,
-    Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, PitchName, Place, ScoreIdentity, Spot,
+    State, Taken, TakenKind, VERSION,
 };
 
 /// Largest file that is read. A symphony with a mark on every note takes under 30 MB.
@@ -143,6 +143,7 @@ pub fn read(bytes: &[u8]) -> Result<Layer, ReadError> {
         entries: entries(document.entries)?,
         conflicts: document.conflicts.into_iter().map(conflict).collect::<Result<_, _>>()?,
         orphans: entries(document.orphans)?,
+        not_reached: document.not_reached.into_iter().map(not_reached).collect(),
         other: document.other,
     };
     layer.put_in_order();
@@ -201,6 +202,7 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
         written: document.written.map(direction),
         took_off: document.took_off.into_iter().map(taken).collect(),
         exact: document.exact.into_iter().map(exact).collect(),
+        doubt: document.doubt,
         other: document.other,
     })
 }
@@ -293,6 +295,17 @@ fn bow_place(place: BowPlaceName) -> BowPlace {
 
 fn exact(document: ExactDocument) -> Exact {
     Exact { into: document.into, after: document.after, skip: document.skip, text: document.text }
+}
+
+fn not_reached(document: NotReachedDocument) -> NotReached {
+    NotReached {
+        from: document.from,
+        part: document.not_to,
+        bar_ordinal: document.bar_ordinal,
+        bar: document.bar,
+        marks: document.marks,
+        why: document.why,
+    }
 }
 
 fn taken(document: TakenDocument) -> Taken {

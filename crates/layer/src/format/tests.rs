@@ -6,7 +6,8 @@ use serde_json::json;
 
 use super::{ReadErrorKind, read, write};
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, PitchName, Place, Spot, State, Taken, TakenKind,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, PitchName, Place, Spot, State, Taken,
+    TakenKind,
 };
 
 fn pitch() -> impl Strategy<Value = Option<PitchName>> {
@@ -76,6 +77,7 @@ prop_compose! {
         took_off in prop::collection::vec(exact(), 0..2),
         exact in prop::collection::vec(exact(), 0..2),
         note in prop::option::of("\\PC{0,5}"),
+        doubt in prop::option::of("\\PC{0,9}"),
     ) -> Entry {
         let mut entry = Entry::new(Place { part, spot }, mark);
         entry.force = if flags & 1 == 1 { Force::Anchor } else { Force::Mark };
@@ -85,6 +87,7 @@ prop_compose! {
         entry.took_off =
             took_off.into_iter().map(|exact| Taken { kind: TakenKind::SlurStop, exact }).collect();
         entry.exact = exact;
+        entry.doubt = doubt;
         entry.other.extend(note.map(|note| ("remark".to_owned(), json!([note, 1.5]))));
         entry
     }
@@ -106,6 +109,14 @@ prop_compose! {
             second_owner: "guest".into(),
         }));
         layer.orphans.extend(layer.entries.first().cloned());
+        layer.not_reached.extend(layer.entries.iter().map(|entry| NotReached {
+            from: entry.place.part.clone(),
+            part: "P1".into(),
+            bar_ordinal: entry.place.spot.bar_ordinal.unwrap_or(1),
+            bar: entry.place.spot.bar.clone(),
+            marks: 2,
+            why: entry.place.spot.voice.clone(),
+        }));
         layer.other.insert("colour".into(), json!("green"));
         layer.score.other.insert("edition".into(), json!({"plate": 7}));
         layer.put_in_order();

@@ -4,11 +4,12 @@ use arcata_score::BowDirection;
 use serde::Serialize;
 
 use super::document::{
-    BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, MarkName, ScoreDocument,
-    SpotDocument, StateName, TakenDocument, TakenName,
+    BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, MarkName, NotReachedDocument,
+    ScoreDocument, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, Place, Spot, State, Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, Place, Spot, State, Taken, TakenKind,
+    VERSION,
 };
 
 /// The layer as JSON: entries in their order, each on a line of its own, with a newline at the end. The
@@ -47,6 +48,9 @@ pub fn write(layer: &Layer) -> String {
     }
     if !layer.orphans.is_empty() {
         lines(&mut out, "orphans", &layer.orphans.iter().map(entry).collect::<Vec<_>>());
+    }
+    if !layer.not_reached.is_empty() {
+        lines(&mut out, "not_reached", &layer.not_reached.iter().map(not_reached).collect::<Vec<_>>());
     }
     lines(&mut out, "entries", &layer.entries.iter().map(entry).collect::<Vec<_>>());
     // The entries are the last field: no comma behind them.
@@ -115,6 +119,7 @@ fn entry(entry: &Entry) -> EntryDocument {
         written: entry.written.map(bow_name),
         took_off: entry.took_off.iter().map(taken).collect(),
         exact: entry.exact.iter().map(exact).collect(),
+        doubt: entry.doubt.clone(),
         other: entry.other.clone(),
     };
     put_mark(&mut document, &entry.mark);
@@ -180,6 +185,17 @@ fn place_name(place: BowPlace) -> BowPlaceName {
 
 fn exact(exact: &Exact) -> ExactDocument {
     ExactDocument { into: exact.into.clone(), after: exact.after, skip: exact.skip, text: exact.text.clone() }
+}
+
+fn not_reached(left: &NotReached) -> NotReachedDocument {
+    NotReachedDocument {
+        from: left.from.clone(),
+        not_to: left.part.clone(),
+        bar: left.bar.clone(),
+        bar_ordinal: left.bar_ordinal,
+        marks: left.marks,
+        why: left.why.clone(),
+    }
 }
 
 fn taken(taken: &Taken) -> TakenDocument {

@@ -7,7 +7,7 @@ mod place;
 mod record;
 
 pub use place::{PitchName, Place, Spot};
-pub use record::{Exact, Taken, TakenKind};
+pub use record::{Exact, NotReached, Taken, TakenKind};
 
 use arcata_score::BowDirection;
 use serde_json::{Map, Value};
@@ -36,6 +36,8 @@ pub struct Layer {
     pub conflicts: Vec<Conflict>,
     /// Entries whose notes a revision has taken away, with the addresses they had: kept for a later one.
     pub orphans: Vec<Entry>,
+    /// What spreading could not bring into other parts, until it is spread again.
+    pub not_reached: Vec<NotReached>,
     /// Fields that this version does not know, kept as they are.
     pub other: Map<String, Value>,
 }
@@ -75,6 +77,9 @@ pub struct Entry {
     /// How the marks stood in the file that they were lifted from, in the order they are put on; empty
     /// where they stand as this crate writes them by itself.
     pub exact: Vec<Exact>,
+    /// Why somebody should look at it, in a sentence: what carrying it over left in doubt, or why it found no
+    /// note. A person who has looked takes it out.
+    pub doubt: Option<String>,
     /// Fields that this version does not know, kept as they are.
     pub other: Map<String, Value>,
 }
@@ -200,6 +205,7 @@ impl Entry {
             written: None,
             took_off: Vec::new(),
             exact: Vec::new(),
+            doubt: None,
             other: Map::new(),
         }
     }
@@ -316,6 +322,11 @@ impl Layer {
             let key = |conflict: &Conflict| (rank(&conflict.place.part), conflict.place.clone());
             key(one).cmp(&key(other))
         });
+        self.not_reached.sort_by(|one, other| {
+            let key = |left: &NotReached| (rank(&left.from), rank(&left.part), left.bar_ordinal);
+            (key(one), one).cmp(&(key(other), other))
+        });
+        self.not_reached.dedup();
         self.parts = parts;
     }
 

@@ -40,3 +40,20 @@ pub enum TakenKind {
     /// The end of a printed slur.
     SlurStop,
 }
+
+/// Marks of one bar that spreading could not bring from one part into another.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct NotReached {
+    /// The part that has the marks.
+    pub from: String,
+    /// The part that they do not reach.
+    pub part: String,
+    /// The bar by position in the file, from 1.
+    pub bar_ordinal: u32,
+    /// The bar's number as printed.
+    pub bar: String,
+    /// How many marks.
+    pub marks: u32,
+    /// Why.
+    pub why: String,
+}

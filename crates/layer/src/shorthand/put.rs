@@ -41,7 +41,8 @@ pub fn put(layer: &mut Layer, entered: &Entered) {
         let mut entry = entry.clone();
         if let Some(before) = kept.remove(&key) {
             if before.says_the_same(&entry) {
-                entry = before;
+                // Typed again it has been looked at.
+                entry = Entry { doubt: None, ..before };
             } else {
                 // What was taken off for the old decision is still off the score that the layer knows.
                 entry.took_off = before.took_off;

@@ -1,8 +1,8 @@
 //! Small scores: what cannot be applied says why; spreading and carrying do what a librarian expects.
 
 use arcata_layer::{
-    Addresses, BowPlace, Doubt, Entry, Layer, LowStrings, Mark, Place, Reach, RemarkKind, SpreadChoice,
-    Trust, apply, carry, check, spread,
+    Addresses, BowPlace, Doubt, Entry, GoingTogether, Layer, LowStrings, Mark, Place, Reach, RemarkKind,
+    SpreadChoice, Trust, apply, carry, check, spread,
 };
 use arcata_score::{NoteId, Score};
 use arcata_testkit::musicxml;
@@ -130,7 +130,7 @@ fn a_printed_mark_gives_way_and_its_like_stays_when_wiped() {
 }
 
 fn choice(from: usize) -> SpreadChoice {
-    SpreadChoice { from, bars: None, to: None, reach: Reach::SameBars, low_strings: LowStrings::Same }
+    SpreadChoice { from, ..SpreadChoice::default() }
 }
 
 const DOUBLED: &str = "violin: c''4 (d'' e'') f'' | g'' g'' g'' g''
@@ -144,9 +144,36 @@ fn a_bowing_reaches_the_part_that_doubles_it_and_says_where_it_does_not() {
     let proposed: Vec<String> = spread_out.proposed.iter().map(ToString::to_string).collect();
     assert_eq!(proposed, ["cello, bar 1, C3: down-bow (as violin, bar 1, C5, octave)"]);
     let not: Vec<String> = spread_out.not_spread.iter().map(ToString::to_string).collect();
-    assert_eq!(not, ["violin, bar 2, G5, up-bow: not to cello, its rhythm or its slurs are others there"]);
+    assert_eq!(not, ["violin, bar 2, G5, up-bow: not to cello, its rhythm is another there"]);
+    let mut with_it = layer.clone();
+    spread_out.put_into(&mut with_it, &score);
+    assert_eq!(with_it.entries.len(), 3);
+    let left: Vec<(&str, &str, u32)> =
+        with_it.not_reached.iter().map(|left| (left.part.as_str(), left.bar.as_str(), left.marks)).collect();
+    assert_eq!(left, [("cello", "2", 1)]);
+    // Spread once more, nothing is new, and what was remembered is not remembered twice.
+    let again = spread(&with_it, &score, &choice(0));
+    again.put_into(&mut with_it, &score);
+    assert_eq!((with_it.entries.len(), with_it.not_reached.len()), (3, 1));
     let mirrored = SpreadChoice { low_strings: LowStrings::Mirrored, ..choice(0) };
     assert_eq!(spread(&layer, &score, &mirrored).proposed[0].entry.mark, Mark::Up);
+}
+
+#[test]
+fn parts_that_go_together_but_for_an_ornament_are_reached_where_their_strokes_are_the_same() {
+    let (_, score) = scored("violin: c''4 d'' e'' f''\nviola: c'4 d' e'8 e' f'4");
+    let layer = layer(vec![on(&score, 0, 0, Mark::Down), on(&score, 0, 3, Mark::Up)]);
+    assert!(spread(&layer, &score, &choice(0)).proposed.is_empty());
+    let together = vec![GoingTogether { parts: vec![0, 1], bars: 0..1 }];
+    let proposed = spread(&layer, &score, &SpreadChoice { together, ..choice(0) }).proposed;
+    let said: Vec<String> = proposed.iter().map(ToString::to_string).collect();
+    let by = "same rhythm and slurs but for some notes";
+    let of =
+        |place: &str, from: &str, mark: &str| format!("viola, {place}: {mark} (as violin, {from}, {by})");
+    assert_eq!(
+        said,
+        [of("bar 1, C4", "bar 1, C5", "down-bow"), of("bar 1 + 3/4, F4", "bar 1 + 3/4, F5", "up-bow")]
+    );
 }
 
 #[test]
@@ -176,6 +203,9 @@ fn carried_past_a_cut_a_changed_note_and_a_note_that_is_gone() {
     assert_eq!(carried.exactly, 2);
     assert_eq!(carried.doubtful.len(), 1);
     assert_eq!(carried.doubtful[0].why, Doubt::OtherPitch);
+    let doubts: Vec<&str> = carried.layer.entries.iter().filter_map(|entry| entry.doubt.as_deref()).collect();
+    assert_eq!(doubts, ["was violin, bar 4 + 1/2, E5: the note has another pitch"]);
+    assert!(kinds(&carried.layer, &new_document, &new).contains(&RemarkKind::Doubt));
     assert_eq!(carried.orphaned.len(), 1);
     assert_eq!(
         carried.orphaned[0].to_string(),

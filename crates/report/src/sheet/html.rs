@@ -168,16 +168,10 @@ fn librarian_html(out: &mut String, view: &SheetView) {
     for line in summary(librarian) {
         let _ = writeln!(out, "<p>{}</p>", escaped(&line));
     }
-    if !librarian.not_carried.is_empty() {
-        out.push_str("<h3>In no part</h3>\n<ul class=\"left\">\n");
-        for left in &librarian.not_carried {
-            let _ = writeln!(
-                out,
-                "<li><b>{}</b>: {}; {}</li>",
-                escaped(&left.place),
-                escaped(&left.mark),
-                escaped(&left.why)
-            );
+    for list in librarian.lists() {
+        let _ = writeln!(out, "<h3>{}</h3>\n<ul class=\"left\">", escaped(list.heading));
+        for (place, about) in &list.items {
+            let _ = writeln!(out, "<li><b>{}</b>: {}</li>", escaped(place), escaped(about));
         }
         out.push_str("</ul>\n");
     }

@@ -4,6 +4,7 @@
 mod changes;
 mod html;
 mod least;
+mod make;
 mod pdf;
 mod settings;
 mod signs;
@@ -16,6 +17,6 @@ pub use pdf::{Paper, PdfError, sheet_pdf};
 pub use settings::{CopyingSettings, SYMPHONY_STANDS};
 pub use text::{PageEnd, sheet_text};
 pub use view::{
-    BarChanges, ChangeView, LibrarianView, NotCarried, SectionCopying, SectionSheet, SheetInput, SheetSign,
-    SheetView, Side,
+    BarChanges, ChangeView, LibrarianView, NotCarried, NotSpread, SectionCopying, SectionSheet, SheetInput,
+    SheetSign, SheetView, Side,
 };

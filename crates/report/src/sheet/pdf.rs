@@ -6,7 +6,7 @@ use std::fmt;
 
 use super::signs;
 use super::text::summary;
-use super::view::{BarChanges, KEY, SectionSheet, SheetView, time_words};
+use super::view::{BarChanges, KEY, LeftList, SectionSheet, SheetView, time_words};
 use board::{Board, Face, POINTS_A_MILLIMETRE};
 
 /// The paper.
@@ -234,20 +234,28 @@ fn librarian_pages(board: &mut Board, view: &SheetView) {
             board.text(Face::Regular, BODY, board.left(), y, &part);
         }
     }
-    if !librarian.not_carried.is_empty() {
-        y = next_line(board, y, 2.0 * LINE);
-        board.text(Face::Bold, BAR, board.left(), y, "In no part");
+    for list in librarian.lists() {
+        y = left_list(board, &list, y);
     }
-    for left in &librarian.not_carried {
-        let line = format!("{}: {}; {}", left.place, left.mark, left.why);
-        let indent = [0.0, 14.0];
-        for (index, part) in
-            board.wrapped(Face::Regular, BODY, &line, board.width() - 14.0).iter().enumerate()
-        {
+}
+
+/// A list of what is left to do by hand; gives where the page goes on.
+fn left_list(board: &mut Board, list: &LeftList, y: f32) -> f32 {
+    const INDENT: f32 = 14.0;
+    // A heading does not stand alone at the foot of a page.
+    let mut y = if y + 3.0 * LINE > board.bottom() { board.bottom() } else { y };
+    y = next_line(board, y, 2.0 * LINE);
+    board.text(Face::Bold, BAR, board.left(), y, list.heading);
+    for (place, about) in &list.items {
+        let line = format!("{place}: {about}");
+        let lines = board.wrapped(Face::Regular, BODY, &line, board.width() - INDENT);
+        for (index, part) in lines.iter().enumerate() {
             y = next_line(board, y, LINE);
-            board.text(Face::Regular, BODY, board.left() + indent[index.min(1)], y, part);
+            let indent = if index == 0 { 0.0 } else { INDENT };
+            board.text(Face::Regular, BODY, board.left() + indent, y, part);
         }
     }
+    y
 }
 
 /// One line further down, on a new page where this one is full.

@@ -100,12 +100,11 @@ fn librarian_text(out: &mut String, view: &SheetView, page: Page) {
     for line in summary(librarian) {
         let _ = writeln!(out, "{}", page.fill(&line, "", "  "));
     }
-    if !librarian.not_carried.is_empty() {
-        let _ = writeln!(out, "\n{}", page.ink(Ink::Strong, "In no part"));
-    }
-    for left in &librarian.not_carried {
-        let line = format!("{}: {}; {}", left.place, left.mark, left.why);
-        let _ = writeln!(out, "{}", page.fill(&line, "  ", "    "));
+    for list in librarian.lists() {
+        let _ = writeln!(out, "\n{}", page.ink(Ink::Strong, list.heading));
+        for (place, about) in &list.items {
+            let _ = writeln!(out, "{}", page.fill(&format!("{place}: {about}"), "  ", "    "));
+        }
     }
 }
 

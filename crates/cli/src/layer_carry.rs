@@ -1,0 +1,34 @@
+//! `arcata layer carry`.
+
+use std::process::ExitCode;
+
+use arcata_layer::LayerError;
+use arcata_layer::identity::{Kinship, kinship};
+
+use crate::failure::Failure;
+use crate::files;
+use crate::layer_args::CarryArguments;
+use crate::layer_command::{exit, layer_failed, list, not_over, open_layer, open_score, save};
+
+pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
+    let (old_file, old) = open_score(&arguments.from)?;
+    let (new_file, new) = open_score(&arguments.score)?;
+    let opened = open_layer(&arguments.layer)?;
+    not_over(&arguments.out, &[&arguments.from, &arguments.score])?;
+    if kinship(&opened.layer, old_file.document(), &old) == Kinship::OtherMusic {
+        let error =
+            LayerError::OtherScore { layer: opened.layer.score.title.clone(), score: old.title.clone() };
+        return Err(layer_failed(&opened.path, &error));
+    }
+    let carried = arcata_layer::carry(&opened.layer, &old, (new_file.document(), &new));
+    save(&carried.layer, &opened, &arguments.out)?;
+    files::complain(&format!(
+        "{} entries carried exactly, {} with doubt, {} found no note",
+        carried.exactly,
+        carried.doubtful.len(),
+        carried.orphaned.len()
+    ));
+    list("Look at these:", &carried.doubtful);
+    list("Kept in the layer without a note:", &carried.orphaned);
+    Ok(exit(carried.doubtful.is_empty() && carried.orphaned.is_empty()))
+}

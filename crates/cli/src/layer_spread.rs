@@ -1,0 +1,57 @@
+//! `arcata layer spread`.
+
+use std::process::ExitCode;
+
+use arcata_bow::together::groups;
+use arcata_bow::{Line, LineOptions, Reading};
+use arcata_layer::{GoingTogether, LowStrings, Reach, SpreadChoice};
+use arcata_score::Score;
+
+use crate::failure::Failure;
+use crate::layer_args::SpreadArguments;
+use crate::layer_command::{exit, list, not_over, open_layer, open_score, save};
+use crate::{bars, files, studio};
+
+pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
+    let (_, score) = open_score(&arguments.score)?;
+    let opened = open_layer(&arguments.layer)?;
+    let from = *bars::parts(&score, std::slice::from_ref(&arguments.from))?.first().ok_or(Failure::Part {
+        asked: arguments.from.clone(),
+        known: score.parts.iter().map(|part| part.name.clone()).collect(),
+    })?;
+    let choice = SpreadChoice {
+        from,
+        bars: arguments.bars.as_deref().map(|text| bars::bars(&score, Some(text))).transpose()?,
+        to: if arguments.to.is_empty() { None } else { Some(bars::parts(&score, &arguments.to)?) },
+        reach: if arguments.passages { Reach::EveryPassage } else { Reach::SameBars },
+        low_strings: if arguments.mirror_low { LowStrings::Mirrored } else { LowStrings::Same },
+        together: going_together(&score)?,
+    };
+    let spread = arcata_layer::spread(&opened.layer, &score, &choice);
+    list("Proposed:", &spread.proposed);
+    list("Not carried:", &spread.not_spread);
+    if let Some(out) = &arguments.out {
+        not_over(out, &[&arguments.score])?;
+        let mut layer = opened.layer.clone();
+        spread.put_into(&mut layer, &score);
+        save(&layer, &opened, out)?;
+        files::complain(&format!("{} entries added; the layer is {}", spread.proposed.len(), out.display()));
+    }
+    Ok(exit(spread.not_spread.is_empty()))
+}
+
+/// The parts that the planner bows alike, with the bars in which it does.
+fn going_together(score: &Score) -> Result<Vec<GoingTogether>, Failure> {
+    let profile = studio::profile("professional")?;
+    let options = LineOptions::default();
+    let reading = Reading::new(score, &profile, &options);
+    let lines: Vec<Line> =
+        bars::parts(score, &[])?.into_iter().flat_map(|part| reading.lines(part)).collect();
+    let groups = groups(score, &lines).into_iter().map(|group| {
+        let mut parts: Vec<usize> = group.lines.iter().map(|line| lines[*line].part).collect();
+        parts.sort_unstable();
+        parts.dedup();
+        GoingTogether { parts, bars: group.bars }
+    });
+    Ok(groups.collect())
+}
