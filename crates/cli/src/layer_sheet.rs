@@ -17,7 +17,7 @@ use clap::{Args, ValueEnum};
 use crate::failure::Failure;
 use crate::layer_command::open_layer;
 use crate::studio::Opened;
-use crate::{files, studio, writing};
+use crate::{files, layer_music, studio, writing};
 
 #[derive(Debug, Args)]
 pub(crate) struct SheetArguments {
@@ -49,6 +49,9 @@ pub(crate) struct SheetArguments {
     /// Leave out down- and up-bows that come anyway when players bow as it comes
     #[arg(long)]
     least: bool,
+    /// Leave the engraved bars out of HTML and PDF
+    #[arg(long)]
+    words_only: bool,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -86,9 +89,14 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         after: &after,
         stands,
         settings,
-        spared,
+        spared: spared.clone(),
     });
     name_states(&mut view, arguments);
+    let layer = layer_music::written(&addresses, (before.as_ref(), &after), &spared);
+    let marked = layer_music::marked(&mut view, &opened, &layer)?;
+    if format != SheetFormat::Text && !arguments.words_only {
+        layer_music::put(&mut view, &marked);
+    }
     let bytes = match format {
         SheetFormat::Html => sheet_html(&view).into_bytes(),
         SheetFormat::Pdf => {

@@ -185,3 +185,71 @@ fn broken_layers_and_links_are_listed_as_such() {
     let done = list(&path.join("half.json"), &[]);
     assert!(text(&done.stderr).contains("not a folder"));
 }
+
+#[test]
+fn programs_that_write_one_layer_at_once_lose_nothing() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path();
+    assert!(enter(path, "Vc 1/1 down", &["--layer", "a.json"]).status.success());
+    let said: Vec<(bool, String)> = std::thread::scope(|scope| {
+        let writers: Vec<_> = (2..10)
+            .map(|bar| {
+                scope.spawn(move || {
+                    let done = enter(path, &format!("Vc {bar} up"), &["--layer", "a.json"]);
+                    (done.status.success(), text(&done.stderr))
+                })
+            })
+            .collect();
+        writers.into_iter().map(|writer| writer.join().expect("no panic")).collect()
+    });
+    // Who comes too late is told so; who was told that it is written finds it written.
+    let written = said.iter().filter(|(well, _)| *well).count();
+    for (_, told) in said.iter().filter(|(well, _)| !well) {
+        let told = told.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(told.contains("changed by somebody else"), "{told}");
+    }
+    let layer = arcata_layer::read(&std::fs::read(path.join("a.json")).expect("there")).expect("a layer");
+    assert_eq!(layer.entries.len(), 1 + written);
+    assert!(written > 0);
+    let left = std::fs::read_dir(path).expect("a folder").count();
+    assert_eq!(left, 1, "neither lock nor backup stays");
+}
+
+#[test]
+fn a_spread_takes_the_groups_of_the_planner_and_the_layer_remembers_what_it_did_not_reach() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path();
+    assert!(enter(path, "Vn1 5 down; 22/1 up", &["--layer", "a.json"]).status.success());
+    let mut command = arcata(path);
+    command.args(["layer", "spread"]).arg(demo("ferry-bell-quartet.musicxml")).current_dir(path);
+    command.args(["--layer", "a.json", "--from", "Violin I", "--to", "Viola", "--out", "a.json"]);
+    let told = text(&command.output().expect("runs").stdout);
+    assert!(told.contains("Viola, bar 5, G3: down-bow") && told.contains("but for some notes"), "{told}");
+    let layer = arcata_layer::read(&std::fs::read(path.join("a.json")).expect("there")).expect("a layer");
+    assert_eq!(layer.entries.len(), 3);
+    let left: Vec<(&str, &str)> =
+        layer.not_reached.iter().map(|left| (left.part.as_str(), left.bar.as_str())).collect();
+    assert_eq!(left, [("Viola", "22")]);
+}
+
+#[test]
+fn a_sheet_shows_changed_bars_engraved_and_lists_what_has_no_sign() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path();
+    assert!(enter(path, "Vn1 1/1 down; 18/1 hook", &["--layer", "a.json"]).status.success());
+    let sheet = |more: &[&str]| -> String {
+        let mut command = arcata(path);
+        command.args(["layer", "sheet"]).arg(demo("ferry-bell-quartet.musicxml")).current_dir(path);
+        command.args(["--layer", "a.json", "--out", "a.html"]).args(more);
+        let done = command.output().expect("runs");
+        assert!(done.status.success(), "{}", text(&done.stderr));
+        std::fs::read_to_string(path.join("a.html")).expect("a page")
+    };
+    let page = sheet(&[]);
+    assert_eq!(page.matches("as it shall look\"").count(), 2, "two bars change");
+    assert!(!page.contains("<text"), "letters of the music are outlines: the page needs no font");
+    assert!(page.contains("neither it nor the note before says which way the bow goes"));
+    let words = sheet(&["--words-only"]);
+    assert_eq!(words.matches("as it shall look").count(), 0);
+    assert!(words.len() < page.len() / 2);
+}

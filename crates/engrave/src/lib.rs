@@ -3,6 +3,7 @@
 mod cleaning;
 mod drawing;
 mod engraver;
+mod excerpt;
 mod fonts;
 mod lane;
 mod picture;
@@ -12,6 +13,7 @@ mod stage;
 
 pub use drawing::{Area, Drawing, Remark};
 pub use engraver::{EngraveError, Engraver, Spread, Width};
+pub use excerpt::{ExcerptStyle, excerpts};
 pub use fonts::music_style_sheet;
 pub use lane::{LaneStroke, Pace, Sign};
 pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, PictureStyle, Surroundings};

@@ -5,7 +5,7 @@ use krilla::metadata::Metadata;
 use krilla::page::PageSettings;
 use krilla_svg::{SurfaceExt, SvgSettings};
 use resvg::tiny_skia::{Color, Pixmap, Transform};
-use resvg::usvg::{Options, Tree};
+use resvg::usvg::{Indent, Options, Tree, WriteOptions};
 
 use crate::fonts;
 
@@ -88,6 +88,15 @@ impl Picture {
     /// Where the library that writes PDF refuses.
     pub fn pdf(&self) -> Result<Vec<u8>, PictureError> {
         pdf(std::slice::from_ref(self))
+    }
+
+    /// The picture as SVG in which letters are outlines, so that it needs no font: for pages of other makers.
+    ///
+    /// # Errors
+    /// A picture without size.
+    pub fn outlines(&self) -> Result<String, PictureError> {
+        let options = WriteOptions { indent: Indent::None, ..WriteOptions::default() };
+        Ok(self.tree()?.to_string(&options))
     }
 
     fn tree(&self) -> Result<Tree, PictureError> {

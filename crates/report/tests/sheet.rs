@@ -147,7 +147,7 @@ fn what_is_in_no_part_is_on_the_librarians_page() {
         ["the score has no such bar", "it found no note when the layer was carried over to this score",]
     );
     let text = sheet_text(&view, Page::default(), PageEnd::FormFeed);
-    assert!(text.contains("In no part") && text.contains("bar 99"), "{text}");
+    assert!(text.contains("To settle: in no part") && text.contains("bar 99"), "{text}");
     assert!(text.lines().all(|line| line.trim_start_matches('\u{c}').chars().count() <= 80), "{text}");
     assert_eq!(text.matches('\u{c}').count(), 1);
 }

@@ -81,6 +81,23 @@ impl Slice {
     pub fn bars(&self) -> RangeInclusive<u32> {
         self.bars.clone()
     }
+
+    /// The same without the names of its parts, for pages that say them.
+    #[must_use]
+    pub fn unnamed(mut self) -> Self {
+        const OPEN: &str = "<part-name>";
+        let list = self.musicxml.find("</part-list>").unwrap_or_default();
+        let (head, music) = self.musicxml.split_at(list);
+        let mut pieces = head.split(OPEN);
+        let mut musicxml = pieces.next().unwrap_or_default().to_owned();
+        for piece in pieces {
+            musicxml.push_str(OPEN);
+            musicxml.push_str(piece.find("</part-name>").map_or(piece, |end| &piece[end..]));
+        }
+        musicxml.push_str(music);
+        self.musicxml = musicxml;
+        self
+    }
 }
 
 /// The `id` that a note has in slices and pictures.

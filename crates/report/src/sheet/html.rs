@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use super::signs;
 use super::text::summary;
-use super::view::{BarChanges, ChangeView, KEY, SectionSheet, SheetSign, SheetView, time_words};
+use super::view::{BarChanges, ChangeView, SectionSheet, SheetSign, SheetView, key, time_words};
 
 /// Sizes are in points and millimetres: the page is made to be printed, on A4 and Letter alike.
 const STYLE: &str = "\
@@ -27,7 +27,9 @@ h1{font-size:20pt;line-height:1.2;margin:0}
 .bar li{display:grid;grid-template-columns:14mm 6mm 1fr;align-items:start}
 .beat{font-variant-numeric:tabular-nums}
 .was{color:var(--faint);font-size:9.5pt}
-svg{width:3.6mm;height:3.6mm;margin-top:.7mm;display:block}
+li svg{width:3.6mm;height:3.6mm;margin-top:.7mm;display:block}
+.music{grid-column:1/-1;margin:1mm 0 .6mm}
+.music svg{display:block;max-width:100%;height:auto}
 table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums}
 th,td{text-align:right;padding:1mm 2mm;border-bottom:.5pt solid var(--rule)}
 th:first-child,td:first-child{text-align:left;padding-left:0}
@@ -95,7 +97,7 @@ fn section_html(out: &mut String, view: &SheetView, section: &SectionSheet) {
     out.push_str("<section class=\"page\">\n");
     let count = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
     head(out, view, &section.name, &count);
-    let _ = writeln!(out, "<p class=\"about\">{KEY}</p>");
+    let _ = writeln!(out, "<p class=\"about\">{}</p>", key(section));
     out.push_str("<div class=\"bars\">\n");
     section.bars.iter().for_each(|bar| bar_html(out, bar));
     out.push_str("</div>\n</section>\n");
@@ -114,7 +116,17 @@ fn bar_html(out: &mut String, bar: &BarChanges) {
     for (change, beat) in bar.with_beats() {
         change_html(out, change, beat);
     }
-    out.push_str("</ul></div>\n");
+    out.push_str("</ul>");
+    if let Some(music) = &bar.music {
+        let label = escaped(&format!("bar {} as it shall look", bar.bar));
+        // The size stands there in millimetres, so that all staves of a sheet are of one height.
+        let _ = write!(
+            out,
+            "<div class=\"music\" role=\"img\" aria-label=\"{label}\" style=\"width:{:.2}mm\">{}</div>",
+            music.width, music.svg
+        );
+    }
+    out.push_str("</div>\n");
 }
 
 fn change_html(out: &mut String, change: &ChangeView, beat: &str) {

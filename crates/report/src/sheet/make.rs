@@ -2,7 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use arcata_layer::{Difference, Entry, Layer, Mark, NotReached, Place, Question, Spot, State, compare};
+use arcata_layer::{
+    Difference, Entry, Layer, LeftOut, Mark, NotReached, Place, Question, Spot, State, compare,
+};
 use arcata_review::words::beat_text;
 use arcata_score::beats::beat_in_bar;
 use arcata_score::{BowDirection, ChordRole, Meter, NoteId, NoteKind, Score};
@@ -47,6 +49,18 @@ impl SheetView {
             after: side(input.after),
             sections,
             librarian,
+        }
+    }
+
+    /// Lists on the librarian's page what could not be put onto the score, such as a hook whose direction nothing
+    /// says; what is listed there already stays as it is.
+    pub fn leave_out(&mut self, left_out: &[LeftOut]) {
+        for LeftOut { entry, why } in left_out {
+            let line = left(entry, why.clone());
+            let listed = &mut self.librarian.not_carried;
+            if !listed.iter().any(|known| (&known.place, &known.mark) == (&line.place, &line.mark)) {
+                listed.push(line);
+            }
         }
     }
 }
@@ -236,6 +250,7 @@ impl Maker<'_> {
             (false, false) => (say(now), Some(say(was))),
         };
         ChangeView {
+            note,
             beat: self.beat(part, written.bar, &place.spot),
             sign,
             words,
@@ -294,6 +309,7 @@ impl Maker<'_> {
         let stands = self.input.stands.get(&part).copied().unwrap_or(1);
         let name = self.input.addresses.part_keys()[part].clone();
         let section = self.sections.entry(part).or_insert_with(|| SectionSheet {
+            part,
             name,
             stands,
             to_write: 0,
@@ -302,13 +318,16 @@ impl Maker<'_> {
         });
         section.to_write += change.write;
         section.to_take_off += change.take_off;
-        let bar = &self.score.bars[self.score.parts[part].note(note).bar as usize];
+        let index = self.score.parts[part].note(note).bar;
+        let bar = &self.score.bars[index as usize];
         match section.bars.last_mut() {
-            Some(last) if last.bar == bar.label => last.changes.push(change),
+            Some(last) if last.index == index => last.changes.push(change),
             _ => section.bars.push(BarChanges {
+                index,
                 bar: bar.label.clone(),
                 rehearsal: bar.rehearsal.clone(),
                 changes: vec![change],
+                music: None,
             }),
         }
     }

@@ -17,6 +17,6 @@ pub use pdf::{Paper, PdfError, sheet_pdf};
 pub use settings::{CopyingSettings, SYMPHONY_STANDS};
 pub use text::{PageEnd, sheet_text};
 pub use view::{
-    BarChanges, ChangeView, LibrarianView, NotCarried, NotSpread, SectionCopying, SectionSheet, SheetInput,
-    SheetSign, SheetView, Side,
+    BarChanges, ChangeView, EXCERPT_WIDTH, Excerpt, LibrarianView, NotCarried, NotSpread, SectionCopying,
+    SectionSheet, SheetInput, SheetSign, SheetView, Side,
 };

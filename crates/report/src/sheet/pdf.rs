@@ -6,7 +6,7 @@ use std::fmt;
 
 use super::signs;
 use super::text::summary;
-use super::view::{BarChanges, KEY, LeftList, SectionSheet, SheetView, time_words};
+use super::view::{BarChanges, LeftList, SectionSheet, SheetView, key, time_words};
 use board::{Board, Face, POINTS_A_MILLIMETRE};
 
 /// The paper.
@@ -42,6 +42,8 @@ const SMALL: f32 = 9.0;
 const BODY: f32 = 10.5;
 const BAR: f32 = 13.0;
 const NAME: f32 = 20.0;
+/// White above and below engraved music.
+const MUSIC: f32 = 8.0;
 /// From one line to the next.
 const LINE: f32 = 14.5;
 
@@ -86,7 +88,7 @@ fn section_pages(board: &mut Board, view: &SheetView, section: &SectionSheet) {
     let count = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
     board.start_section(&section.name, &view.work);
     let mut top = head(board, view, &section.name, &count);
-    board.text(Face::Regular, SMALL, board.left(), top, KEY);
+    board.text(Face::Regular, SMALL, board.left(), top, key(section));
     top += 8.0;
     let column = (board.width() - GUTTER) / 2.0;
     let blocks: Vec<Block<'_>> = section.bars.iter().map(|bar| Block::new(board, bar, column)).collect();
@@ -169,7 +171,8 @@ impl<'v> Block<'v> {
             .collect();
         let count: usize = lines.iter().map(Vec::len).sum();
         let rehearsal = if bar.rehearsal.is_some() { LINE + 2.0 } else { 0.0 };
-        Self { bar, lines, height: points(count) * LINE + 5.0 + rehearsal }
+        let music = bar.music.as_ref().map_or(0.0, |music| music.height * POINTS_A_MILLIMETRE + MUSIC);
+        Self { bar, lines, height: points(count) * LINE + 5.0 + rehearsal + music }
     }
 
     fn draw(&self, board: &mut Board, left: f32, top: f32, column: f32) {
@@ -190,6 +193,10 @@ impl<'v> Block<'v> {
                 board.text(Face::Regular, BODY, left + WORDS, y, line);
                 y += LINE;
             }
+        }
+        if let Some(music) = &self.bar.music {
+            let foot = top + self.height - MUSIC / 2.0 - 2.0;
+            board.picture(music, left, foot - music.height * POINTS_A_MILLIMETRE);
         }
         board.rule(left, left + column, top + self.height - 1.0, 0.4);
     }

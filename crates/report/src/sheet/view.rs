@@ -25,7 +25,7 @@ pub struct SheetInput<'a> {
 }
 
 /// A change sheet.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct SheetView {
     /// Title of the work.
     pub work: String,
@@ -51,8 +51,10 @@ pub struct Side {
 }
 
 /// One section's page.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct SectionSheet {
+    /// Index of the part.
+    pub part: usize,
     /// The section.
     pub name: String,
     /// Stands that need the marks.
@@ -66,18 +68,42 @@ pub struct SectionSheet {
 }
 
 /// What changes in a bar.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct BarChanges {
+    /// Index of the bar.
+    pub index: u32,
     /// The bar as printed.
     pub bar: String,
     /// A rehearsal mark at its start.
     pub rehearsal: Option<String>,
     /// The changes, in order.
     pub changes: Vec<ChangeView>,
+    /// The bar as it shall look, where somebody has engraved it.
+    pub music: Option<Excerpt>,
 }
 
+/// A picture of a bar, for HTML and PDF.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Excerpt {
+    /// SVG that needs no font.
+    pub svg: String,
+    /// Width, mm.
+    pub width: f32,
+    /// Height, mm.
+    pub height: f32,
+}
+
+/// Where a picture of a bar has room, mm: a column of the sheet on the narrower paper.
+pub const EXCERPT_WIDTH: f32 = 83.0;
+
 /// How a section's page is read.
-pub(super) const KEY: &str = "Bars in bold, then the beat.";
+pub(super) fn key(section: &SectionSheet) -> &'static str {
+    if section.bars.iter().any(|bar| bar.music.is_some()) {
+        "Bars in bold, then the beat. The music shows the bar as it shall look, changed notes on grey."
+    } else {
+        "Bars in bold, then the beat."
+    }
+}
 
 impl BarChanges {
     /// The changes with their beats, each beat said once.
@@ -92,6 +118,8 @@ impl BarChanges {
 /// One change at one note.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct ChangeView {
+    /// The note, as the clean score counts it.
+    pub note: NoteId,
     /// The beat as it is said.
     pub beat: String,
     /// The sign to write, where there is one.
@@ -199,7 +227,10 @@ impl LibrarianView {
             (format!("{} not to {}", left.from, left.part), about)
         };
         let lists = [
-            LeftList { heading: "In no part", items: self.not_carried.iter().map(said).collect() },
+            LeftList {
+                heading: "To settle: in no part, or without a sign to write",
+                items: self.not_carried.iter().map(said).collect(),
+            },
             LeftList {
                 heading: "Carried over with doubt: look at these",
                 items: self.doubtful.iter().map(said).collect(),

@@ -3,14 +3,17 @@
 use krilla::Data;
 use krilla::Document;
 use krilla::color::rgb;
-use krilla::geom::{PathBuilder, Point, Rect};
+use krilla::geom::{PathBuilder, Point, Rect, Size, Transform};
 use krilla::metadata::Metadata;
 use krilla::num::NormalizedF32;
 use krilla::page::PageSettings;
 use krilla::paint::{Fill, FillRule, Stroke};
 use krilla::text::{Font, TextDirection};
+use krilla_svg::{SurfaceExt as _, SvgSettings};
+use resvg::usvg::{Options, Tree};
 use rustybuzz::ttf_parser;
 
+use super::super::view::Excerpt;
 use super::{Paper, PdfError};
 
 pub(super) const POINTS_A_MILLIMETRE: f32 = 72.0 / 25.4;
@@ -36,6 +39,7 @@ enum Drawing {
     Rule { x: f32, to: f32, y: f32, weight: f32 },
     Box { x: f32, y: f32, width: f32, height: f32 },
     Outline { corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32 },
+    Picture { tree: Box<Tree>, x: f32, y: f32, size: Size },
 }
 
 #[derive(Default)]
@@ -135,6 +139,16 @@ impl Board {
 
     pub(super) fn outline(&mut self, corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32) {
         self.draw(Drawing::Outline { corners, x, y, scale });
+    }
+
+    /// A picture in its own size; one that cannot be read is left out, its words stand there all the same.
+    pub(super) fn picture(&mut self, picture: &Excerpt, x: f32, y: f32) {
+        let tree = Tree::from_str(&picture.svg, &Options::default()).ok();
+        let points = |millimetres: f32| millimetres * POINTS_A_MILLIMETRE;
+        let size = Size::from_wh(points(picture.width), points(picture.height));
+        if let Some((tree, size)) = tree.zip(size) {
+            self.draw(Drawing::Picture { tree: Box::new(tree), x, y, size });
+        }
     }
 
     /// How wide a text is. Kerning is left out: it only makes text narrower.
@@ -270,6 +284,12 @@ fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &Drawing, regular: &
                 path.push_rect(shape);
                 stroked(surface, path, 0.8);
             }
+        }
+        Drawing::Picture { tree, x, y, size } => {
+            surface.push_transform(&Transform::from_translate(*x, *y));
+            // Nothing is drawn only where the size is nothing, and then nothing is to be seen.
+            let _ = surface.draw_svg(tree, *size, SvgSettings::default());
+            surface.pop();
         }
         Drawing::Outline { corners, x, y, scale } => {
             let mut path = PathBuilder::new();
