@@ -7,7 +7,7 @@ use toml::{Table, Value};
 use super::{Profile, Shipped};
 
 /// The order in which sections are written.
-const SECTIONS: [(&str, &str); 10] = [
+const SECTIONS: [(&str, &str); 16] = [
     ("words", "What things are called in messages"),
     ("hair", "Usable hair"),
     ("speed", "Bow speed of a violin by dynamic: slowest, preferred, fastest"),
@@ -17,6 +17,12 @@ const SECTIONS: [(&str, &str); 10] = [
     ("assumed", "What is assumed where the score is silent"),
     ("rates", "Rates of strokes"),
     ("thresholds", "Thresholds of the review"),
+    ("strings", "The left hand: from nut to bridge"),
+    ("hand_close", "The left hand: from the first finger to the fourth without stretching"),
+    ("hand_stretched", "The left hand: from the first finger to the fourth, stretched"),
+    ("hand_thumb", "The left hand: from the thumb on the string to the farthest finger, 0 for none"),
+    ("thumb_from", "The left hand: where the thumb comes up, semitones above the open string"),
+    ("fingerboard", "The left hand: the highest note, semitones above the highest open string"),
     ("weights", "Weights of the planner"),
 ];
 

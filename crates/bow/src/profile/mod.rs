@@ -54,6 +54,19 @@ pub struct Profile {
     pub rates: Named,
     /// Thresholds of the review.
     pub thresholds: Thresholds,
+    /// From nut to bridge, millimetres.
+    pub strings: ByInstrument,
+    /// From the first finger to the fourth without stretching, millimetres along the string.
+    pub hand_close: ByInstrument,
+    /// The same, stretched.
+    pub hand_stretched: ByInstrument,
+    /// From the thumb set on the string to the finger farthest from it, millimetres; 0 where the thumb stays
+    /// behind the neck.
+    pub hand_thumb: ByInstrument,
+    /// From how many semitones above the open string the thumb can be set on it.
+    pub thumb_from: ByInstrument,
+    /// The highest note on the highest string that a part may ask for, semitones above the open string.
+    pub fingerboard: ByInstrument,
     /// Weights of the planner.
     pub weights: Named,
     /// All of it as read, for the documented form.
