@@ -106,7 +106,8 @@ impl Fingerboard {
     /// Fingers for notes on strings, where a hand reaches them. Notes at one place on neighbouring strings
     /// take one finger; every further place along the string takes the next.
     fn held(&self, placed: &[(usize, i32)]) -> Option<Stopping> {
-        let mut places: Vec<i32> = placed.iter().map(|(_, above)| *above).filter(|above| *above > 0).collect();
+        let mut places: Vec<i32> =
+            placed.iter().map(|(_, above)| *above).filter(|above| *above > 0).collect();
         places.sort_unstable();
         places.dedup();
         let ease = self.ease(&places)?;
@@ -197,7 +198,8 @@ mod tests {
         for low in (5700..=7800).step_by(100) {
             for interval in [3, 4, 8, 9, 5, 6].into_iter().filter(|interval| low + interval * 100 >= 6200) {
                 let ease = easiest(&violin, low, interval);
-                let wanted = if interval == 5 || interval == 6 { ease.is_some() } else { ease == Some(Ease::Close) };
+                let wanted =
+                    if interval == 5 || interval == 6 { ease.is_some() } else { ease == Some(Ease::Close) };
                 assert!(wanted, "{low} + {interval}: {ease:?}");
             }
         }

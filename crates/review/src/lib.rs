@@ -7,6 +7,7 @@
 pub mod change;
 mod finding;
 mod findings;
+mod left_hand;
 pub mod mechanics;
 mod other_bow;
 mod player;

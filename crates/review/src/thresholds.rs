@@ -42,6 +42,12 @@ pub struct Thresholds {
     pub ending_joint: u16,
     /// Shortest lack of time that is reported for a retake, microseconds.
     pub retake_lack: i64,
+    /// Notes shorter than this leave no time to pass over a string, or to shift, under a slur, microseconds.
+    pub string_skip: i64,
+    /// Leaps from here on are tried on the strings, cents.
+    pub string_reach: i32,
+    /// How long three or four strings sound on together, microseconds.
+    pub stop_held: i64,
 }
 
 impl Thresholds {
@@ -71,6 +77,9 @@ impl Thresholds {
             ending_loud: narrow(set.ending_loud.value),
             ending_joint: share(set.ending_joint.value),
             retake_lack: milliseconds(set.retake_lack.value),
+            string_skip: milliseconds(set.string_skip.value),
+            string_reach: narrow(set.string_reach.value.saturating_mul(100)),
+            stop_held: milliseconds(set.stop_held.value),
         }
     }
 

@@ -33,6 +33,8 @@ register! {
         crossing_slurs: CrossingSlurs,
         broken_slur: BrokenSlur,
         slur_over_change: SlurOverChange,
+        slur_skips_string: SlurSkipsString,
+        slurred_stops: SlurredStops,
     }
     beat {
         silent_downbeat: SilentDownbeat,
@@ -46,6 +48,11 @@ register! {
     }
     states {
         missing_arco: MissingArco,
+    }
+    hand {
+        stop_unplayable: StopUnplayable,
+        out_of_range: OutOfRange,
+        stop_held_too_long: StopHeldTooLong,
     }
     marks {
         mark_states_the_obvious: MarkStatesTheObvious,

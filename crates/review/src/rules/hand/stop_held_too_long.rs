@@ -1,0 +1,94 @@
+//! # Three or four strings asked to sound on
+//!
+//! ## What it finds
+//! A chord over three strings or four that is written longer than the strings can sound together, in a
+//! dynamic below forte, where the bow cannot press three strings down (B); with no sign that it is to be broken.
+//!
+//! ## Why it matters
+//! A bow lies on two strings. Three sound together for a moment, and only loud; each player then chooses which two
+//! to hold.
+//!
+//! ## Example
+//! ```music
+//! quarter=60
+//! cello: p c4 g e' g | <c g e' a'>1 |.
+//! ```
+//!
+//! ## What it proposes
+//! To write which two strings are held, the lower ones as grace notes or the chord broken (word, writer's
+//! choice): for the pencil, since it changes the notes.
+//!
+//! ## What it cannot know
+//! That the chord is meant broken and everybody knows it, as in old music: set the rule aside there.
+//!
+//! ## Sources
+//! Two strings can be sustained, three together only in forte, four are broken: an encyclopedia's article on
+//! double stops, as quoted. How long is a setting, from memory.
+
+use arcata_bow::StrokeKind;
+
+use crate::left_hand::chords;
+use crate::words::seconds;
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// Loudness of f, hundredths of a step.
+const FORTE: i32 = 600;
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct StopHeldTooLong;
+
+impl Rule for StopHeldTooLong {
+    const CARD: Card = Card {
+        id: "stop-held-too-long",
+        family: Family::Hand,
+        gravest: Severity::B,
+        lightest: Severity::B,
+        since: "0.1",
+        title: "Three or four strings asked to sound on",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (at, line) in piece.lines.iter().enumerate() {
+            for index in 0..line.strokes.len() {
+                if let Some(draft) = held(piece, found, at, index) {
+                    found.report(draft);
+                }
+            }
+        }
+    }
+}
+
+fn held(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
+    let line = &piece.lines[at];
+    let stroke = &line.strokes[index];
+    let part = piece.score.parts.get(line.part)?;
+    let long = stroke.duration.micros > piece.thresholds().stop_held && stroke.note_count == 1;
+    if !long || stroke.kind == StrokeKind::Tremolo || stroke.level_start.0 >= FORTE {
+        return None;
+    }
+    let chords = chords(part, stroke);
+    let [chord] = &chords[..] else { return None };
+    let strings = chord.pitches.len();
+    if chord.broken || !(3..=4).contains(&strings) {
+        return None;
+    }
+    let draft = found.at_stroke(Severity::B, at, index);
+    let count = if strings == 3 { "Three" } else { "Four" };
+    let sentence = format!(
+        "{count} strings are to sound on for {} at {}; below forte a bow holds two.",
+        seconds(stroke.duration.micros),
+        piece.where_is(draft.place()),
+    );
+    let draft = draft
+        .say(sentence)
+        .seconds("chord lasts", stroke.duration.micros)
+        .seconds("strings together, loud", piece.thresholds().stop_held)
+        .cause("held")
+        .propose(
+            Grade::WritersChoice,
+            ProposalKind::Word,
+            "Write which two strings are held, and the others short before them.",
+        );
+    Some(piece.with_tempo_assumption(draft, line))
+}
