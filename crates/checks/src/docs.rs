@@ -1,4 +1,4 @@
-//! Pages made from the code: the rules' manual, the player profiles, and the schemas of what is written as
+//! Pages made from the code: the rules' manual, the player profiles, the stops of two notes, and the schemas of what is written as
 //! JSON.
 
 use std::collections::BTreeMap;
@@ -8,6 +8,7 @@ use std::path::PathBuf;
 use arcata_bow::Profile;
 use arcata_review::{Family, REGISTER};
 
+use crate::docs_stops;
 use crate::outcome::{Outcome, Result};
 use crate::setting::{Setting, read_text, write};
 
@@ -32,6 +33,7 @@ fn pages() -> Result<BTreeMap<String, String>> {
     }
     pages.insert("docs/rules/README.md".to_owned(), contents());
     pages.insert("docs/profiles.md".to_owned(), Profile::manual());
+    pages.insert("docs/stops.md".to_owned(), docs_stops::page());
     let schemas = [
         ("review", arcata_report::review_schema()),
         ("plan", arcata_report::plan_schema()),
