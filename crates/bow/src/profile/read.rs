@@ -219,6 +219,10 @@ fn sections(base: &Table) -> Vec<&str> {
 fn range(unit: &str) -> (i64, i64) {
     match unit {
         "mm" => (50, 1000),
+        "mm of string" => (100, 2000),
+        // Nothing where the thumb stays behind the neck.
+        "mm along the string" => (0, 500),
+        "semitones" => (0, 60),
         "cm/s" => (1, 500),
         "ms" => (0, 60_000),
         "%" => (0, 1000),
