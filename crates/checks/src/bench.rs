@@ -7,7 +7,9 @@ use std::time::{Duration, Instant};
 
 use arcata_bow::plan::{Anchor, alternatives};
 use arcata_bow::together::{agreements, plan_together};
-use arcata_bow::{Line, Onward, Plan, PlanSettings, Profile, RepeatedStretch, Road, Stroke, plan};
+use arcata_bow::{
+    Line, LineOptions, Onward, Plan, PlanSettings, Profile, Reading, RepeatedStretch, Road, Stroke, plan,
+};
 use arcata_review::{Piece, ReviewSettings, review};
 use arcata_score::{BowDirection, Score};
 use arcata_xml::{Document, Limits};
@@ -138,7 +140,10 @@ fn whole_review(bytes: Vec<u8>) -> Result<(Vec<Line>, usize)> {
     let lines = scores::lines(&score, &profile);
     let plans = bowed_alike(&score, &lines, &profile);
     let document = Some(file.document());
-    let piece = Piece { document, score: &score, lines: &lines, plans: &plans, profile: &profile };
+    let options = LineOptions::default();
+    let reading = Reading::new(&score, &profile, &options);
+    let reading = Some(&reading);
+    let piece = Piece { document, score: &score, lines: &lines, plans: &plans, reading, profile: &profile };
     let findings = review(&piece, &ReviewSettings::default()).len();
     Ok((lines, findings))
 }

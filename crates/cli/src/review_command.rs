@@ -3,8 +3,8 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arcata_bow::Profile;
 use arcata_bow::plan::MarkReading;
+use arcata_bow::{Profile, Reading};
 use arcata_engrave::Engraver;
 use arcata_report::{FileView, Outcome, ReviewView, SummaryRow, summary};
 use arcata_review::{Finding, Piece, REGISTER, ReviewSettings, Severity, review};
@@ -197,11 +197,14 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     let Request { arguments, profile, settings, engraver } = request;
     let desk = studio::open(path, &arguments.shared, profile, MarkReading::Law)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let options = studio::line_options(&arguments.shared);
+    let reading = Reading::new(&desk.score, profile, &options);
     let piece = Piece {
         document: Some(desk.file.document()),
         score: &desk.score,
         lines: &desk.lines,
         plans: &desk.plans,
+        reading: Some(&reading),
         profile,
     };
     let settings = ReviewSettings { bars: Some(bars), ..settings.clone() };

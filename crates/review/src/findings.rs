@@ -7,6 +7,7 @@ use arcata_score::{Length, Moment, Note, NoteId};
 
 use crate::beats::beat_in_bar;
 use crate::change::{self, Change};
+use crate::other_notation::{Notations, Wish};
 use crate::{Card, Evidence, Figure, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// Findings of one rule over one piece.
@@ -25,6 +26,8 @@ pub struct Draft {
     changes: Vec<Vec<Change>>,
     /// Findings of one rule, part and cause are one finding with a count.
     cause: Option<String>,
+    /// A bow that a change of the notation could bring for less than the arm can.
+    wish: Option<Wish>,
 }
 
 impl<'a> Findings<'a> {
@@ -101,7 +104,8 @@ impl<'a> Findings<'a> {
                 }
             }
         }
-        gathered.into_iter().map(|draft| draft.finished(&self.piece)).collect()
+        let mut notations = Notations::new(self.piece);
+        gathered.into_iter().map(|draft| draft.rewritten(&mut notations).finished(&self.piece)).collect()
     }
 }
 
@@ -123,7 +127,7 @@ impl Draft {
             further: Vec::new(),
             proposals: Vec::new(),
         };
-        Self { finding, changes: Vec::new(), cause: None }
+        Self { finding, changes: Vec::new(), cause: None, wish: None }
     }
 
     /// Where it is.
@@ -187,6 +191,22 @@ impl Draft {
             cause.push_str(kind.name());
         }
         self
+    }
+
+    /// Asks for the change of the notation that brings a bow for less than the arm can.
+    #[must_use]
+    pub(crate) fn wishing(mut self, wish: Wish) -> Self {
+        self.wish = Some(wish);
+        self
+    }
+
+    /// With the change that it asked for, if there is one: of several places, for the first.
+    fn rewritten(mut self, notations: &mut Notations<'_>) -> Self {
+        let Some((proposal, changes)) = self.wish.take().and_then(|wish| notations.offer(wish)) else {
+            return self;
+        };
+        let changes = if self.finding.count > 1 { Vec::new() } else { changes };
+        self.propose_whole(proposal, changes)
     }
 
     /// A change for the pencil.

@@ -7,23 +7,26 @@ use arcata_bow::{Join, Line, Link, Plan, plan};
 use arcata_score::BowDirection;
 
 use crate::change::{self, Change};
+use crate::other_notation::{Sounding, Wish};
 use crate::under_slur::note;
 use crate::words::a_bow;
 use crate::{Draft, Grade, Piece, Proposal, ProposalKind};
 
 /// Offers the cheapest way to have a stroke on the bow asked for, with what it costs and the marks that
-/// tell the players. Findings are gathered by this remedy, too, so it comes after the cause.
+/// tell the players, and asks for a change of the notation that does it for less. Findings are gathered by
+/// the first of these, too, so it comes after the cause.
 pub(crate) fn with_bow(
     piece: &Piece<'_>,
     draft: Draft,
-    at: usize,
-    index: usize,
+    (at, index): (usize, usize),
     direction: BowDirection,
+    (what, sounding): (&'static str, Sounding),
 ) -> Draft {
-    match cheapest(piece, at, index, direction) {
+    let draft = match cheapest(piece, at, index, direction) {
         Some((proposal, changes)) => draft.and_remedy(proposal.kind).propose_whole(proposal, changes),
         None => draft,
-    }
+    };
+    draft.wishing(Wish { line: at, stroke: index, direction, what, sounding })
 }
 
 /// How far around the stroke the passage is planned again: beyond it the plan stays as it is, because
@@ -40,15 +43,12 @@ fn cheapest(
 ) -> Option<(Proposal, Vec<Change>)> {
     let line = piece.lines.get(at)?;
     let range = passage(line, index);
-    let planned = piece.planned(at).get(range.clone())?;
-    let stretch = Line { strokes: line.strokes[range.clone()].to_vec(), repeats: Vec::new(), ..line.clone() };
+    let stretch = stretch(line, &range);
     let mut settings = piece.plan_settings(at);
-    let edges = [0, planned.len().checked_sub(1)?];
-    settings.anchors = edges
-        .into_iter()
-        .filter(|edge| range.start + edge != index && !is_free(line, range.start + edge, range.end))
-        .map(|edge| Anchor { stroke: edge, direction: Some(planned[edge].direction), link: None })
-        .collect();
+    settings.anchors = kept_edges(piece, at, &range, index)?;
+    for anchor in &mut settings.anchors {
+        anchor.stroke -= range.start;
+    }
     let best = plan(&stretch, &settings);
     let local = index - range.start;
     settings.anchors.push(Anchor { stroke: local, direction: Some(direction), link: None });
@@ -85,8 +85,35 @@ pub(crate) fn marks(
         .collect()
 }
 
+/// A line's strokes by themselves, played once.
+pub(crate) fn stretch(line: &Line, range: &Range<usize>) -> Line {
+    Line {
+        strokes: line.strokes[range.clone()].to_vec(),
+        repeats: Vec::new(),
+        voices: line.voices.clone(),
+        name: line.name.clone(),
+        ..*line
+    }
+}
+
+/// The bows at the edges of a passage that the rest of the plan rests on, by stroke of the line; the
+/// stroke that is asked to turn is free.
+pub(crate) fn kept_edges(
+    piece: &Piece<'_>,
+    at: usize,
+    range: &Range<usize>,
+    index: usize,
+) -> Option<Vec<Anchor>> {
+    let line = piece.lines.get(at)?;
+    let planned = piece.planned(at);
+    let edges = [range.start, range.end.checked_sub(1)?];
+    let kept = edges.into_iter().filter(|edge| *edge != index && !is_free(line, *edge, range.end));
+    kept.map(|edge| Some(Anchor { stroke: edge, direction: Some(planned.get(edge)?.direction), link: None }))
+        .collect()
+}
+
 /// The strokes around one, from and to a free joint where one is near.
-fn passage(line: &Line, index: usize) -> Range<usize> {
+pub(crate) fn passage(line: &Line, index: usize) -> Range<usize> {
     let entry = |at: &usize| line.strokes[*at].join == Join::Entry;
     let from = index.saturating_sub(BEFORE);
     let start = (from..=index).rev().find(entry).unwrap_or(from);

@@ -1,6 +1,6 @@
 //! What a rule is, and what it is given.
 
-use arcata_bow::{Line, Plan, PlannedStroke, Stroke};
+use arcata_bow::{Line, Plan, PlannedStroke, Reading, Stroke};
 use arcata_score::Score;
 use arcata_xml::Document;
 
@@ -121,6 +121,9 @@ pub struct Piece<'a> {
     /// A plan for each line, in the same order. A line whose plan is missing or of another length is
     /// looked at without directions.
     pub plans: &'a [Plan],
+    /// What the lines were read by, so that other slurs can be tried on their notes; without it nothing
+    /// is proposed that only a search among other slurs finds.
+    pub reading: Option<&'a Reading<'a>>,
     /// The player: thresholds, words, mechanics.
     pub profile: &'a Profile,
 }

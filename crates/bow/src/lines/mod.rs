@@ -62,6 +62,12 @@ pub struct Reading<'a> {
     pub tempo: TempoMap,
 }
 
+impl std::fmt::Debug for Reading<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Reading").field("options", self.options).finish_non_exhaustive()
+    }
+}
+
 impl<'a> Reading<'a> {
     /// Prepares a score to be read part by part.
     #[must_use]

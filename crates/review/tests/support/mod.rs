@@ -2,7 +2,7 @@
 //! What the suite and the laws share: a fixture read, planned and reviewed, and its findings as text.
 
 use arcata_bow::plan::Plan;
-use arcata_bow::{Line, LineOptions, Profile, all_lines, plan};
+use arcata_bow::{Line, LineOptions, Profile, Reading, all_lines, plan};
 use arcata_review::{Finding, Piece, ReviewSettings, review};
 use arcata_score::{Score, read};
 use arcata_xml::{Document, Limits};
@@ -34,12 +34,15 @@ impl Read {
             score: &self.score,
             lines: &self.lines,
             plans: &self.plans,
+            reading: None,
             profile: &self.profile,
         }
     }
 
     pub(crate) fn review(&self, settings: &ReviewSettings) -> Vec<Finding> {
-        review(&self.piece(), settings)
+        let options = LineOptions::default();
+        let reading = Reading::new(&self.score, &self.profile, &options);
+        review(&Piece { reading: Some(&reading), ..self.piece() }, settings)
     }
 }
 

@@ -17,7 +17,9 @@
 //! ## What it proposes
 //! What a player would have to do otherwise to have the beat down, with what it costs: start on the other
 //! bow, hook, or retake (player's choice). In the file it is bow marks: on the beat, and where the arm does
-//! otherwise, one mark on both strokes of a hook or a retake; none where a retake would lack time.
+//! otherwise, one mark on both strokes of a hook or a retake; none where a retake would lack time. And where
+//! one change of the slurs in the bars before brings it of itself, for less than the arm would pay, that
+//! change (writer's choice): a slur split, joined, begun or ended one note earlier or later, or a hook.
 //!
 //! ## What it cannot know
 //! Whether a lighter accent is wanted, or the line before matters more than the beat.
@@ -29,6 +31,7 @@
 use arcata_score::BowDirection;
 
 use crate::other_bow::with_bow;
+use crate::other_notation::Sounding;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
 /// See the module's page.
@@ -75,5 +78,5 @@ fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         .say(sentence)
         .evidence("strength of the beat", Figure::Thousandths(i64::from(stroke.emphasis.strength) * 10), "of a plain downbeat")
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
-    with_bow(piece, draft, at, index, BowDirection::Down)
+    with_bow(piece, draft, (at, index), BowDirection::Down, ("the accent", Sounding::Begins))
 }

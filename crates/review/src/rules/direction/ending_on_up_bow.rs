@@ -16,7 +16,8 @@
 //!
 //! ## What it proposes
 //! What a player would do otherwise to end down, with what it costs: start on the other bow, hook or
-//! retake (player's choice). In the file it is bow marks, as for an accent on an up-bow.
+//! retake (player's choice). In the file it is bow marks, as for an accent on an up-bow. Or the one change of
+//! the slurs before it that brings the down-bow of itself for less (writer's choice).
 //!
 //! ## What it cannot know
 //! Whether the ending is meant as a question. A last note that grows is left out: an up-bow suits it.
@@ -29,6 +30,7 @@ use arcata_score::BowDirection;
 
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
+use crate::other_notation::Sounding;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity, Thresholds};
 
 /// See the module's page.
@@ -89,5 +91,5 @@ fn ended(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Dr
         .seconds("last note lasts", stroke.duration.micros)
         .evidence("dynamic", Figure::Word(dynamic.to_owned()), "")
         .cause(format!("{}/{}", stroke.length, stroke.offset));
-    with_bow(piece, draft, at, index, BowDirection::Down)
+    with_bow(piece, draft, (at, index), BowDirection::Down, ("the ending", Sounding::Ends))
 }

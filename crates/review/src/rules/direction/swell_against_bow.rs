@@ -16,8 +16,8 @@
 //!
 //! ## What it proposes
 //! To take the stroke on the other bow by a start, hook or retake (player's choice), with what that costs,
-//! in the file as bow marks; to change bow
-//! inside the swell (split, writer's choice).
+//! in the file as bow marks; to change bow inside the swell (split, writer's choice); or the one change of
+//! the slurs before it that brings the other bow of itself for less (writer's choice).
 //!
 //! ## What it cannot know
 //! Contact point and pressure: good players make any swell on any bow, up to a point. Short swells are
@@ -32,6 +32,7 @@ use arcata_score::BowDirection;
 
 use crate::mechanics::{dynamic_name, planned_travel};
 use crate::other_bow::with_bow;
+use crate::other_notation::Sounding;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -93,7 +94,7 @@ fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
         .evidence("change of level", Figure::Thousandths(steps), "dynamic steps")
         .seconds("stroke lasts", stroke.duration.micros)
         .cause(format!("{}/{}/{steps}", stroke.length, bow(planned.direction)));
-    let draft = with_bow(piece, draft, at, index, planned.direction.other());
+    let draft = with_bow(piece, draft, (at, index), planned.direction.other(), ("the swell", Sounding::Begins));
     let draft = draft.propose(
         Grade::WritersChoice,
         ProposalKind::Split,
