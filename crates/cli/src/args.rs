@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::layer_args::LayerArguments;
+use crate::parts_args::PartsArguments;
 
 /// What a score makes the players' bows do.
 #[derive(Debug, Parser)]
@@ -34,6 +35,11 @@ pub(crate) enum Command {
     /// Say what every printed bow mark is for: needed, an effect, obvious, contradictory; write the score
     /// without the surplus ones
     Marks(MarksArguments),
+    /// Make the parts for the stands: a PDF and a MusicXML file for each string part
+    #[command(
+        after_help = "Exit codes: 0 all parts as they should be, 1 made but for what is listed, 2 could not run."
+    )]
+    Parts(PartsArguments),
 }
 
 /// What all commands ask.

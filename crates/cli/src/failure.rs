@@ -17,6 +17,9 @@ pub(crate) enum Failure {
     SameFile { path: PathBuf },
     Marks { why: String },
     Picture { why: String },
+    House { name: String, why: String },
+    PartNotMade { part: String, why: String },
+    Exists { paths: Vec<PathBuf> },
     Sheet { why: String },
     Stands { text: String, why: String },
     Folder { path: PathBuf, why: String },
@@ -54,6 +57,20 @@ impl fmt::Display for Failure {
                 write!(
                     f,
                     "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
+                )
+            }
+            Self::House { name, why } => write!(f, "House profile {name}: {why}"),
+            Self::PartNotMade { part, why } => write!(f, "The part {part} could not be made: {why}."),
+            Self::Exists { paths } => {
+                let paths: Vec<String> = paths.iter().map(|path| path.display().to_string()).collect();
+                write!(
+                    f,
+                    "{} there already. Nothing was written; name another folder with --out, or say --replace.",
+                    match paths.as_slice() {
+                        [one] => format!("{one} is"),
+                        [one, rest @ ..] => format!("{one} and {} more are", rest.len()),
+                        [] => "Files are".to_owned(),
+                    }
                 )
             }
             Self::Picture { why } => write!(f, "No picture: {why}."),

@@ -1,5 +1,5 @@
-//! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks` and
-//! `arcata layer`.
+//! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks`,
+//! `arcata layer` and `arcata parts`.
 
 mod args;
 mod bars;
@@ -15,6 +15,9 @@ mod layer_sheet;
 mod layer_spread;
 mod library;
 mod marks_command;
+mod parts_args;
+mod parts_bowings;
+mod parts_command;
 mod plan_command;
 mod plan_picture;
 mod review_command;
@@ -37,6 +40,7 @@ fn main() -> ExitCode {
         Command::Plan(plan) => plan_command::run(plan),
         Command::Layer(layer) => layer_command::run(layer),
         Command::Marks(marks) => marks_command::run(marks),
+        Command::Parts(parts) => parts_command::run(parts),
     };
     match done {
         Ok(code) => code,

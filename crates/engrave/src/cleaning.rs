@@ -27,6 +27,27 @@ pub(crate) fn content(tree: &Document<'_>) -> String {
     out
 }
 
+/// One group of a drawing, without the glyphs that it refers to.
+pub(crate) fn group(node: Node<'_, '_>) -> String {
+    let mut out = String::from(r#"<g class="music" font-family="Liberation Serif, Times, serif">"#);
+    write(node, &mut out);
+    out.push_str("</g>");
+    out
+}
+
+/// The glyphs of a drawing: name and `<symbol>` or path.
+pub(crate) fn glyphs(tree: &Document<'_>) -> Vec<(String, String)> {
+    let defined =
+        tree.descendants().filter(|node| node.has_tag_name("defs")).flat_map(|defs| defs.children());
+    let named = defined.filter_map(|node| {
+        let id = node.attribute("id")?;
+        let mut out = String::new();
+        write(node, &mut out);
+        Some((format!("glyph-{}", glyph(id)), out))
+    });
+    named.collect()
+}
+
 fn write(node: Node<'_, '_>, out: &mut String) {
     if let Some(text) = node.text().filter(|_| node.is_text()) {
         // Line breaks between elements are layout of the file.

@@ -128,19 +128,21 @@ pub(crate) fn is_class(node: Node<'_, '_>, class: &str) -> bool {
 }
 
 /// All boxes by the id of what they are around.
-fn boxes<'t>(scaled: Node<'t, 't>) -> BTreeMap<&'t str, Area> {
+pub(crate) fn boxes<'t>(scaled: Node<'t, 't>) -> BTreeMap<&'t str, Area> {
     let boxed = scaled.descendants().filter(|node| is_class(*node, "bounding-box"));
     boxed
-        .filter_map(|group| {
-            let id = group.attribute("id")?.strip_prefix("bbox-")?;
-            let rectangle = group.children().find(|child| child.has_tag_name("rect"))?;
-            let number = |name| rectangle.attribute(name).and_then(|text: &str| text.parse::<f64>().ok());
-            let (left, top) = (number("x")?, number("y")?);
-            let (right, bottom) = (left + number("width")?, top + number("height")?);
-            // Nothing has an empty box: the library gives one to accidentals that are not printed.
-            (right > left || bottom > top).then_some((id, Area { left, top, right, bottom }))
-        })
+        .filter_map(|group| Some((group.attribute("id")?.strip_prefix("bbox-")?, rectangle(group)?)))
         .collect()
+}
+
+/// The rectangle of a box.
+pub(crate) fn rectangle(group: Node<'_, '_>) -> Option<Area> {
+    let rectangle = group.children().find(|child| child.has_tag_name("rect"))?;
+    let number = |name| rectangle.attribute(name).and_then(|text: &str| text.parse::<f64>().ok());
+    let (left, top) = (number("x")?, number("y")?);
+    let (right, bottom) = (left + number("width")?, top + number("height")?);
+    // Nothing has an empty box: the library gives one to accidentals that are not printed.
+    (right > left || bottom > top).then_some(Area { left, top, right, bottom })
 }
 
 /// What belongs to each staff, by the distance of its middle. Names and brackets stand left of the staves.
@@ -189,7 +191,7 @@ fn staves(scaled: Node<'_, '_>) -> Result<(Vec<Area>, Vec<f64>), EngraveError> {
 }
 
 /// The staff lines of one bar: paths of the form `M x y L x y` right inside the staff.
-fn lines(staff: Node<'_, '_>) -> Option<Area> {
+pub(crate) fn lines(staff: Node<'_, '_>) -> Option<Area> {
     let paths = staff.children().filter(|node| node.has_tag_name("path"));
     paths
         .filter_map(|path| {

@@ -21,7 +21,7 @@ use crate::stage::StageUser;
 const OPTIONS: &str = concat!(
     r#"{"font":"Bravura","fontTextLiberation":true,"smuflTextFont":"none","inputFrom":"musicxml","#,
     r#""header":"none","footer":"none","adjustPageHeight":true,"svgBoundingBoxes":true,"#,
-    r#""svgViewBox":true,"svgRemoveXlink":true,"svgFormatRaw":true,"barLineWidth":0.3,"mnumInterval":0,"#,
+    r#""svgViewBox":true,"svgRemoveXlink":true,"svgFormatRaw":true,"barLineWidth":0.3,"#,
     r#""pageMarginTop":0,"pageMarginBottom":0,"pageMarginLeft":0,"pageMarginRight":0,"pageHeight":60000,"#,
     r#""justifyVertically":false,"#
 );
@@ -48,6 +48,24 @@ pub enum Width {
     Natural,
     /// Stretched or squeezed to this many hundredths of a staff height.
     Hundredths(u32),
+}
+
+/// How a whole part is set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Setting {
+    /// Where lines end.
+    pub(crate) lines: Lines,
+    /// Bars from one printed number to the next; 0: at the beginning of each line.
+    pub(crate) number_every: u8,
+}
+
+/// Where the lines of a part end.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Lines {
+    /// Where the part says so, in natural spacing.
+    Natural,
+    /// Where the part says so, stretched to this many hundredths of a staff height.
+    Stretched(u32),
 }
 
 /// Why a slice cannot be engraved.
@@ -129,6 +147,30 @@ impl Engraver {
         Ok(drawing)
     }
 
+    /// Engraves a whole part and gives the library's own picture.
+    pub(crate) fn set_part(&self, musicxml: &str, setting: Setting) -> Result<String, EngraveError> {
+        let refused = || EngraveError::Unreadable { why: "the engraver refused the part".to_owned() };
+        let idle = kept(&self.idle).pop();
+        let mut toolkit = idle.or_else(|| self.stage.toolkit()).ok_or(EngraveError::NoFonts)?;
+        let sized = match setting.lines {
+            Lines::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
+            Lines::Stretched(hundredths) => format!(
+                r#""noJustification":false,"minLastJustification":0.7,"pageWidth":{}"#,
+                staff_hundredths(hundredths)
+            ),
+        };
+        let every = setting.number_every;
+        let options = format!(
+            r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":{every},"spacingStaff":12}}"#
+        );
+        toolkit.set_options(&options).map_err(|_| refused())?;
+        toolkit.reset_xml_id_seed(1);
+        toolkit.load_data(musicxml).map_err(|_| refused())?;
+        let drawn = toolkit.render_to_svg(1).map_err(|_| refused());
+        kept(&self.idle).push(toolkit);
+        drawn
+    }
+
     /// Engraves many slices on all cores, in the order in which they are given.
     #[must_use]
     pub fn engrave_all(&self, slices: &[(Slice, Spread)]) -> Vec<Result<Arc<Drawing>, EngraveError>> {
@@ -153,6 +195,11 @@ fn key(slice: &Slice, spread: Spread) -> [u8; 32] {
     hash.finalize().into()
 }
 
+/// Hundredths of a staff height in the library's own unit, within what it takes.
+fn staff_hundredths(hundredths: u32) -> u32 {
+    (hundredths.clamp(200, 80_000) * 72).div_ceil(100)
+}
+
 fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, EngraveError> {
     let refused = || EngraveError::Refused { bars: (*slice.bars().start(), *slice.bars().end()) };
     let sized = match spread.width {
@@ -160,10 +207,13 @@ fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, 
         // The last line is stretched whatever it holds.
         Width::Hundredths(hundredths) => format!(
             r#""breaks":"encoded","adjustPageWidth":false,"minLastJustification":0,"pageWidth":{}"#,
-            (hundredths.clamp(200, 80_000) * 72).div_ceil(100)
+            staff_hundredths(hundredths)
         ),
     };
-    let options = format!(r#"{OPTIONS}{sized},"spacingStaff":{}}}"#, spread.between_staves.min(48));
+    let options = format!(
+        r#"{OPTIONS}{sized},"noJustification":false,"mnumInterval":0,"spacingStaff":{}}}"#,
+        spread.between_staves.min(48)
+    );
     toolkit.set_options(&options).map_err(|_| refused())?;
     // Ids that the library makes up are counted from the same number each time.
     toolkit.reset_xml_id_seed(1);

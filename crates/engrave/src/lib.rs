@@ -1,5 +1,6 @@
 //! Engraved slices of music and bow lanes: the only crate that knows the engraving library.
 
+mod booklet;
 mod cleaning;
 mod drawing;
 mod engraver;
@@ -11,6 +12,9 @@ mod sheet;
 mod slice;
 mod stage;
 
+pub use booklet::{
+    Booklet, BookletRemark, BookletRequest, House, HouseError, PageEnd, PageEndKind, SystemWide,
+};
 pub use drawing::{Area, Drawing, Remark};
 pub use engraver::{EngraveError, Engraver, Spread, Width};
 pub use excerpt::{ExcerptStyle, excerpts};

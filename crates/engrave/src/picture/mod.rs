@@ -14,6 +14,8 @@ use crate::engraver::EngraveError;
 use crate::sheet::PictureError;
 use crate::{Cutter, Engraver, Picture};
 
+pub(crate) use page::wrapped;
+
 /// One way to bow one line: a lane under its staff.
 #[derive(Clone, Debug)]
 pub struct LanePlan<'a> {

@@ -120,7 +120,7 @@ fn words(line: &str, x: f64, y: f64, size: f64, more: &str, out: &mut String) {
 }
 
 /// Lines no wider than the room, as far as can be told without measuring each letter.
-fn wrapped(text: &str, width: f64, size: f64) -> Vec<String> {
+pub(crate) fn wrapped(text: &str, width: f64, size: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for word in text.split_whitespace() {
         let letters = |line: &str| (line.chars().count() + 1 + word.chars().count()) as f64;

@@ -1,0 +1,50 @@
+//! What `arcata parts` is asked.
+
+use std::path::PathBuf;
+
+use clap::{Args, ValueEnum};
+
+#[derive(Debug, Args)]
+pub(crate) struct PartsArguments {
+    /// The score (.musicxml, .xml, .mxl)
+    #[arg(value_name = "SCORE")]
+    pub(crate) score: PathBuf,
+    /// The folder that the parts go to; made where there is none
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: PathBuf,
+    /// Only this part: its name, the beginning of it, or its number in the score; all string parts unless said
+    #[arg(long, value_name = "PART")]
+    pub(crate) part: Vec<String>,
+    /// The down- and up-bows in the parts; with --layer the layers' are added to the score's
+    #[arg(long, value_enum, value_name = "WHICH", default_value_t = Bowings::Score)]
+    pub(crate) bowings: Bowings,
+    /// A bowing layer to put on; several in the order in which they lie over each other
+    #[arg(long, value_name = "LAYER")]
+    pub(crate) layer: Vec<PathBuf>,
+    /// How the house wants its parts: staff, paper, margins, numbers, heads; a file of what differs from the
+    /// shipped profile
+    #[arg(long, value_name = "FILE")]
+    pub(crate) house: Option<PathBuf>,
+    /// The player, for --bowings plan and least: professional, amateur, student, or a profile file
+    #[arg(long, value_name = "PROFILE", default_value = "professional")]
+    pub(crate) profile: String,
+    /// Quarter notes a minute at the opening, instead of what the score says: for the plan and for the seconds
+    /// of page turns
+    #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
+    pub(crate) tempo: Option<u32>,
+    /// Write over parts that lie in the folder already
+    #[arg(long)]
+    pub(crate) replace: bool,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Bowings {
+    /// As the score has them
+    Score,
+    /// None at all
+    None,
+    /// The plan's, only where players bowing as it comes would go wrong; printed ones stay
+    Least,
+    /// The plan's, on every stroke; printed ones stay
+    Plan,
+}

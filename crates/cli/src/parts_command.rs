@@ -1,0 +1,196 @@
+//! `arcata parts`.
+#![expect(clippy::disallowed_methods, reason = "the command line is where folders are made and time is told")]
+
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+use std::time::Instant;
+
+use arcata_bow::timing::{TempoChoice, TempoMap};
+use arcata_engrave::{
+    Booklet, BookletRemark, BookletRequest, Engraver, House, PageEnd, PageEndKind, SystemWide, pdf,
+};
+use arcata_score::Length;
+use rayon::prelude::*;
+
+use crate::failure::Failure;
+use crate::parts_args::PartsArguments;
+use crate::parts_bowings::{self, BowedScore};
+use crate::{bars, files, studio, writing};
+
+/// A part with its two files, not written yet.
+struct Made {
+    name: String,
+    booklet: Booklet,
+    pdf: (PathBuf, Vec<u8>),
+    musicxml: PathBuf,
+    seconds: f64,
+}
+
+pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
+    let house = house(arguments)?;
+    let bowed = parts_bowings::open(arguments)?;
+    let parts = bars::parts(&bowed.score, &arguments.part)?;
+    let targets: Vec<PathBuf> = parts.iter().map(|part| target(arguments, &bowed, *part)).collect();
+    check_targets(arguments, &targets)?;
+    let made = make(arguments, &bowed, &house, &parts, &targets)?;
+    std::fs::create_dir_all(&arguments.out)
+        .map_err(|error| Failure::Write { path: arguments.out.clone(), why: error.to_string() })?;
+    for part in &made {
+        writing::write_whole(&part.pdf.0, &part.pdf.1)?;
+        writing::write_whole(&part.musicxml, part.booklet.musicxml.as_bytes())?;
+    }
+    let mut complete = bowed.left_out.is_empty();
+    let mut report = String::new();
+    for part in &made {
+        complete &= tell(part, &house, &mut report);
+    }
+    for entry in &bowed.left_out {
+        let _ = writeln!(report, "Not in any part: {entry}");
+    }
+    files::show(&report);
+    Ok(if complete { ExitCode::SUCCESS } else { ExitCode::from(1) })
+}
+
+fn house(arguments: &PartsArguments) -> Result<House, Failure> {
+    let Some(path) = &arguments.house else { return Ok(House::default()) };
+    let failed = |why: String| Failure::House { name: path.display().to_string(), why };
+    let text = files::read_text(path).map_err(failed)?;
+    House::parse(&text).map_err(|error| failed(error.to_string()))
+}
+
+/// The files of a part, without their endings: its number in the score and its name.
+fn target(arguments: &PartsArguments, bowed: &BowedScore, part: usize) -> PathBuf {
+    let name = &bowed.score.parts[part].name;
+    let words = name.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
+    let mut file = format!("{:02}", part + 1);
+    for word in words {
+        file.push('-');
+        file.push_str(word);
+    }
+    arguments.out.join(file)
+}
+
+/// Nothing is written over: neither the score nor, unless asked, parts made before.
+fn check_targets(arguments: &PartsArguments, targets: &[PathBuf]) -> Result<(), Failure> {
+    let files: Vec<PathBuf> =
+        targets.iter().flat_map(|target| [ending(target, "pdf"), ending(target, "musicxml")]).collect();
+    let inputs = arguments.layer.iter().chain([&arguments.score]).chain(&arguments.house);
+    for input in inputs {
+        if let Some(path) = files.iter().find(|file| files::same(file, input)) {
+            return Err(Failure::SameFile { path: path.clone() });
+        }
+    }
+    let there: Vec<PathBuf> = files.into_iter().filter(|file| file.exists()).collect();
+    if there.is_empty() || arguments.replace { Ok(()) } else { Err(Failure::Exists { paths: there }) }
+}
+
+/// A name with an ending behind it, whatever points the name has.
+fn ending(target: &Path, ending: &str) -> PathBuf {
+    let mut name = target.as_os_str().to_owned();
+    name.push(".");
+    name.push(ending);
+    PathBuf::from(name)
+}
+
+fn make(
+    arguments: &PartsArguments,
+    bowed: &BowedScore,
+    house: &House,
+    parts: &[usize],
+    targets: &[PathBuf],
+) -> Result<Vec<Made>, Failure> {
+    let profile = studio::profile(&arguments.profile)?;
+    let tempo = arguments
+        .tempo
+        .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
+    let tempo = TempoMap::new(&bowed.score, &profile, tempo);
+    let wide = SystemWide::new(&bowed.document, &bowed.score);
+    let engraver = Engraver::new();
+    let one = |(part, target): (&usize, &PathBuf)| {
+        let started = Instant::now();
+        let name = bowed.score.parts[*part].name.clone();
+        let failed = |why: String| Failure::PartNotMade { part: name.clone(), why };
+        let request = BookletRequest {
+            document: &bowed.document,
+            score: &bowed.score,
+            wide: &wide,
+            tempo: &tempo,
+            house,
+            part: *part,
+        };
+        let booklet = Booklet::make(&request, &engraver).map_err(|error| failed(error.to_string()))?;
+        let bytes = pdf(&booklet.pages).map_err(|error| failed(error.to_string()))?;
+        let seconds = started.elapsed().as_secs_f64();
+        let pdf = (ending(target, "pdf"), bytes);
+        Ok(Made { name, booklet, pdf, musicxml: ending(target, "musicxml"), seconds })
+    };
+    parts.par_iter().zip(targets).map(one).collect()
+}
+
+/// Says what a part has become; whether it is as it should be.
+fn tell(part: &Made, house: &House, report: &mut String) -> bool {
+    let booklet = &part.booklet;
+    let count = |number: usize, what: &str| format!("{number} {what}{}", if number == 1 { "" } else { "s" });
+    let _ = writeln!(
+        report,
+        "{}: {}, {} ({:.1} s)\n  {} and .musicxml",
+        part.name,
+        count(booklet.pages.len(), "page"),
+        count(booklet.systems.iter().sum(), "line"),
+        part.seconds,
+        part.pdf.0.display()
+    );
+    let mut complete = true;
+    for turn in &booklet.turns {
+        complete &= turn.kind != PageEndKind::Rushed;
+        report.push_str(&page_end(turn, house));
+    }
+    if booklet.entered > 0 {
+        let _ = writeln!(report, "  from other parts: {}", count(booklet.entered, "sign"));
+    }
+    for remark in &booklet.remarks {
+        let (text, is_trouble) = said(remark);
+        complete &= !is_trouble;
+        let _ = writeln!(report, "  {text}");
+    }
+    complete
+}
+
+fn page_end(turn: &PageEnd, house: &House) -> String {
+    let PageEnd { page, bar, rest, kind } = turn;
+    let rest = rest.to_f64();
+    match kind {
+        PageEndKind::Facing => {
+            format!("  page {page} ends before bar {bar}: no turn, the next page faces it\n")
+        }
+        PageEndKind::Turned => format!("  page {page} ends before bar {bar}: {rest:.1} s of rest to turn\n"),
+        PageEndKind::Rushed => format!(
+            "  page {page} ends before bar {bar}: only {rest:.1} s of rest to turn, {:.1} s are wanted and no \
+             place with more was found\n",
+            house.turn().to_f64()
+        ),
+    }
+}
+
+/// A remark in words, and whether it wants mending before the part is used.
+fn said(remark: &BookletRemark) -> (String, bool) {
+    match remark {
+        BookletRemark::Tacet => ("nothing to play: tacet".to_owned(), false),
+        BookletRemark::NotesNotDrawn { count, bar } => (
+            format!(
+                "{count} notes are not printed, the first in bar {bar}: the engraver leaves them out; compare with the score"
+            ),
+            true,
+        ),
+        BookletRemark::NoCue { bars: (first, last), count } => {
+            (format!("bars {first} to {last}: {count} bars of rest without a cue; Arcata makes none"), false)
+        }
+        BookletRemark::RestsWrittenOut => {
+            ("on several staves: rests over several bars are written out bar by bar".to_owned(), false)
+        }
+        BookletRemark::TooHigh { bar } => {
+            (format!("the line that begins with bar {bar} is higher than the page"), true)
+        }
+    }
+}
