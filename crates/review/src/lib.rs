@@ -4,6 +4,7 @@
 //! name, one page of the manual and one literate test; [`REGISTER`] holds them all. Nothing is changed
 //! here: proposals carry byte edits that somebody may apply.
 
+mod attack_marks;
 pub mod change;
 mod finding;
 mod findings;

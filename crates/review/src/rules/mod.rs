@@ -61,5 +61,7 @@ register! {
     parts {
         entry_without_dynamic: EntryWithoutDynamic,
         no_tempo: NoTempo,
+    }    kinds {
+        dots_on_pizzicato: DotsOnPizzicato,
     }
 }
