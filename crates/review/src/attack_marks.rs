@@ -48,6 +48,12 @@ impl StrokeWords {
         let (from, meaning) = self.said[after.checked_sub(1)?];
         meaning.map(|meaning| (from, meaning))
     }
+
+    /// When such a word was last said or taken back; the beginning where none was.
+    pub(crate) fn last_change(&self, moment: Moment) -> Moment {
+        let after = self.said.partition_point(|(from, _)| *from <= moment);
+        after.checked_sub(1).map_or(Moment::START, |index| self.said[index].0)
+    }
 }
 
 /// Whether words stand for a staff of a part.

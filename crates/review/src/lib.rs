@@ -19,6 +19,7 @@ mod review;
 mod rule;
 pub mod rules;
 mod slur_change;
+mod speed;
 mod split;
 mod thresholds;
 mod under_slur;

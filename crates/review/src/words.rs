@@ -57,3 +57,24 @@ pub const fn a_bow(direction: BowDirection) -> &'static str {
         BowDirection::Up => "an up-bow",
     }
 }
+
+/// A number as it begins a sentence: a word up to twelve.
+///
+/// ```
+/// use arcata_review::words::number_first;
+/// assert_eq!((number_first(4), number_first(13)), ("Four".to_owned(), "13".to_owned()));
+/// ```
+#[must_use]
+pub fn number_first(number: usize) -> String {
+    const WORDS: [&str; 13] = [
+        "No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven",
+        "Twelve",
+    ];
+    WORDS.get(number).map_or_else(|| number.to_string(), |word| (*word).to_owned())
+}
+
+/// A number inside a sentence: a word up to twelve.
+#[must_use]
+pub fn number(number: usize) -> String {
+    number_first(number).to_lowercase()
+}

@@ -63,5 +63,6 @@ register! {
         no_tempo: NoTempo,
     }    kinds {
         dots_on_pizzicato: DotsOnPizzicato,
+        dots_under_slur: DotsUnderSlur,
     }
 }

@@ -29,6 +29,7 @@ use arcata_score::{NoteId, NoteKind};
 use crate::attack_marks::{SHORT, is_dotted, take_marks};
 use crate::change::Change;
 use crate::under_slur::note;
+use crate::words::number;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -90,7 +91,7 @@ fn dots(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, run: &[NoteI
     let place = piece.where_is(draft.place());
     let sentence = match run.len() {
         1 => format!("The note at {place} is plucked and carries a dot: it is short anyway."),
-        count => format!("The {count} notes from {place} are plucked and carry dots: they are short anyway."),
+        count => format!("The {} notes from {place} are plucked and carry dots: they are short anyway.", number(count)),
     };
     let changes: Vec<Change> =
         run.iter().filter_map(|id| note(part, *id)).flat_map(|note| take_marks(piece, note, &SHORT)).collect();
