@@ -64,5 +64,6 @@ register! {
     }    kinds {
         dots_on_pizzicato: DotsOnPizzicato,
         dots_under_slur: DotsUnderSlur,
+        marks_contradict: MarksContradict,
     }
 }
