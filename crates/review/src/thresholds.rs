@@ -48,6 +48,10 @@ pub struct Thresholds {
     pub string_reach: i32,
     /// How long three or four strings sound on together, microseconds.
     pub stop_held: i64,
+    /// Share of strokes with marks from which a bar is crowded, percent.
+    pub marks_dense: usize,
+    /// Marks in a row of crowded bars from which it is reported.
+    pub marks_dense_strokes: usize,
 }
 
 impl Thresholds {
@@ -80,6 +84,8 @@ impl Thresholds {
             string_skip: milliseconds(set.string_skip.value),
             string_reach: narrow(set.string_reach.value.saturating_mul(100)),
             stop_held: milliseconds(set.stop_held.value),
+            marks_dense: count(set.marks_dense.value),
+            marks_dense_strokes: count(set.marks_dense_strokes.value),
         }
     }
 

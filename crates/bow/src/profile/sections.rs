@@ -212,6 +212,8 @@ section! {
         stop_held,
         /// Parts moving alike for this many bars are bowed alike.
         unity_bars,
+        /// Marks in a row of crowded bars before the passage is told.
+        marks_dense_strokes,
     }
 }
 

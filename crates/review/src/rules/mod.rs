@@ -57,6 +57,7 @@ register! {
     marks {
         mark_states_the_obvious: MarkStatesTheObvious,
         mark_cannot_be: MarkCannotBe,
+        mark_on_every_note: MarkOnEveryNote,
     }
     parts {
         entry_without_dynamic: EntryWithoutDynamic,

@@ -1,0 +1,151 @@
+//! # A bow mark on nearly every stroke
+//!
+//! ## What it finds
+//! Bars in a row in which nearly every stroke carries a down-bow or an up-bow mark, for a dozen strokes and
+//! more (D). Marks that repeat the direction of the mark before are not counted: rows of down-bows and pairs of
+//! up-bows are effects.
+//!
+//! ## Why it matters
+//! Players read a mark as an exception. Where every note has one, the eye stops reading them, the one that
+//! matters is missed, and another leader cannot bow the part without erasing it first.
+//!
+//! ## Example
+//! ```music
+//! quarter=96
+//! violin: mf c''4!down d''!up e''!down f''!up | g''!down f''!up e''!down d''!up | c''!down e''!up d''!down b'!up | c''1!down |.
+//! ```
+//!
+//! ## What it proposes
+//! To take out the marks that would come anyway (unmark, safe), where enough of them would. Else to keep only
+//! those that say something (unmark, player's choice), which the writer has to choose.
+//!
+//! ## What it cannot know
+//! Whether this is a study or a teaching edition that wants every bow shown.
+//!
+//! ## Sources
+//! Bow marks in published chamber music stand mostly where the ordinary rule would give the other bow
+//! (counted, 21 marked quartets, CC0: alternation predicts the next mark in 67 %). How many are too many: rule of
+//! thumb.
+
+use std::collections::BTreeSet;
+use std::ops::Range;
+
+use arcata_bow::Stroke;
+use arcata_bow::audit::{MarkReason, audit};
+
+use crate::change::Change;
+use crate::under_slur::note;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct MarkOnEveryNote;
+
+impl Rule for MarkOnEveryNote {
+    const CARD: Card = Card {
+        id: "mark-on-every-note",
+        family: Family::Marks,
+        gravest: Severity::D,
+        lightest: Severity::D,
+        since: "0.1",
+        title: "A bow mark on nearly every stroke",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (at, line) in piece.lines.iter().enumerate() {
+            let marked = counted_marks(&line.strokes);
+            let passages = dense(piece, &line.strokes, &marked);
+            if passages.is_empty() {
+                continue;
+            }
+            let obvious = obvious_marks(piece, at);
+            for passage in passages {
+                found.report(crowded(piece, found, at, &passage, (&marked, &obvious)));
+            }
+        }
+    }
+}
+
+/// Which strokes carry a mark that counts.
+fn counted_marks(strokes: &[Stroke]) -> Vec<bool> {
+    let before = std::iter::once(None).chain(strokes.iter().map(|stroke| stroke.printed));
+    let pairs = strokes.iter().zip(before);
+    pairs.map(|(stroke, before)| stroke.printed.is_some() && stroke.printed != before).collect()
+}
+
+/// Runs of bars, as strokes, in which the share of marked strokes is high in each bar, long enough to count.
+fn dense(piece: &Piece<'_>, strokes: &[Stroke], marked: &[bool]) -> Vec<Range<usize>> {
+    let limits = piece.thresholds();
+    let mut runs: Vec<Range<usize>> = Vec::new();
+    let mut from = 0;
+    for bar in strokes.chunk_by(|one, next| one.bar == next.bar) {
+        let here = from..from + bar.len();
+        from = here.end;
+        let count = marked[here.clone()].iter().filter(|marked| **marked).count();
+        if count * 100 < limits.marks_dense * bar.len() {
+            continue;
+        }
+        let follows = |run: &Range<usize>| {
+            run.end == here.start && strokes[run.end - 1].bar + 1 == strokes[here.start].bar
+        };
+        match runs.last_mut() {
+            Some(run) if follows(run) => run.end = here.end,
+            _ => runs.push(here),
+        }
+    }
+    let count = |run: &Range<usize>| marked[run.clone()].iter().filter(|marked| **marked).count();
+    runs.retain(|run| count(run) >= limits.marks_dense_strokes);
+    runs
+}
+
+/// The strokes of a line whose marks come anyway.
+fn obvious_marks(piece: &Piece<'_>, at: usize) -> BTreeSet<usize> {
+    let parts = [piece.lines[at].part];
+    let marks = audit(piece.score, &parts, piece.lines, piece.plans, piece.profile);
+    let obvious = marks.into_iter().filter(|mark| mark.reason == MarkReason::ComesAnyway);
+    obvious.filter_map(|mark| mark.stroke).filter(|(line, _)| *line == at).map(|(_, stroke)| stroke).collect()
+}
+
+fn crowded(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    at: usize,
+    passage: &Range<usize>,
+    (marked, obvious): (&[bool], &BTreeSet<usize>),
+) -> Draft {
+    let line = &piece.lines[at];
+    let count = marked[passage.clone()].iter().filter(|marked| **marked).count();
+    let draft = found.at_stroke(Severity::D, at, passage.start);
+    let last = piece.score.bars.get(line.strokes[passage.end - 1].bar as usize);
+    let sentence = format!(
+        "From {} to the end of {} {}, {count} of {} strokes carry a bow mark.",
+        piece.where_is(draft.place()),
+        piece.bar_word(),
+        last.map_or("", |bar| bar.label.as_str()),
+        passage.len(),
+    );
+    let share = i64::try_from(count * 100 / passage.len().max(1)).unwrap_or(100);
+    let draft = draft.say(sentence).evidence("strokes marked", Figure::Whole(share), "%");
+    let mut left = marked.to_vec();
+    for stroke in obvious.range(passage.clone()) {
+        left[*stroke] = false;
+    }
+    let thinner = dense(piece, &line.strokes, &left).iter().all(|run| run.start != passage.start);
+    let changes = removals(piece, at, obvious.range(passage.clone()).copied());
+    if thinner && !changes.is_empty() {
+        let sentence = format!("Take out the {} that come anyway.", changes.len());
+        return draft.propose_change(Grade::Safe, ProposalKind::Unmark, sentence, changes);
+    }
+    draft.propose(
+        Grade::PlayersChoice,
+        ProposalKind::Unmark,
+        "Keep the marks that alternation would not give, and take the others out.",
+    )
+}
+
+fn removals(piece: &Piece<'_>, at: usize, strokes: impl Iterator<Item = usize>) -> Vec<Change> {
+    let line = &piece.lines[at];
+    let Some(part) = piece.score.parts.get(line.part) else { return Vec::new() };
+    let notes = strokes.flat_map(|stroke| &line.strokes[stroke].notes).filter_map(|id| note(part, *id));
+    notes.filter_map(|note| note.bow_mark).map(|mark| Change::Remove(mark.node)).collect()
+}
