@@ -66,5 +66,6 @@ register! {
         dots_on_pizzicato: DotsOnPizzicato,
         dots_under_slur: DotsUnderSlur,
         marks_contradict: MarksContradict,
+        countable_tremolo: CountableTremolo,
     }
 }
