@@ -67,5 +67,6 @@ register! {
         dots_under_slur: DotsUnderSlur,
         marks_contradict: MarksContradict,
         countable_tremolo: CountableTremolo,
+        thrown_count: ThrownCount,
     }
 }
