@@ -68,5 +68,6 @@ register! {
         marks_contradict: MarksContradict,
         countable_tremolo: CountableTremolo,
         thrown_count: ThrownCount,
+        stroke_out_of_speed: StrokeOutOfSpeed,
     }
 }
