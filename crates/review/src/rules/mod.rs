@@ -69,5 +69,6 @@ register! {
         countable_tremolo: CountableTremolo,
         thrown_count: ThrownCount,
         stroke_out_of_speed: StrokeOutOfSpeed,
+        on_or_off_string: OnOrOffString,
     }
 }

@@ -1,0 +1,151 @@
+//! # On the string or off it?
+//!
+//! ## What it finds
+//! The first place of a piece where eight or more even single strokes with dots come so fast, and no louder than
+//! forte, that they can be bounced or kept short on the string, when no word in any of the string parts says which
+//! (C). Told once for the whole piece.
+//!
+//! ## Why it matters
+//! It is the first question of the first rehearsal. The two sound different, lie in different parts of the bow,
+//! and one section cannot do both.
+//!
+//! ## Example
+//! ```music
+//! quarter=120
+//! violin: p c''8!. d''!. e''!. f''!. g''!. f''!. e''!. d''!. | c''1 |.
+//! viola: p c'2 g | e1 |.
+//! ```
+//!
+//! ## What it proposes
+//! To write spicc., or on the string, over the first such place, in every part that has it there (word,
+//! writer's choice). The players follow it from there.
+//!
+//! ## What it cannot know
+//! What goes without saying in a style, and what the leader will decide. A soloist decides alone and is not asked.
+//! Once any word about it stands in the piece, the writer is taken to have thought of it.
+//!
+//! ## Sources
+//! Dounis as told by Klopčič, JAVS Fall 2023 p. 52, for the speeds at which the bow bounces; the rest is common
+//! practice, from memory.
+
+use arcata_bow::{Line, StrokeKind};
+use arcata_score::{Instruction, Meaning, Moment};
+
+use crate::change::{Change, direction_before};
+use crate::speed::{EvenRun, even_runs, rate_text};
+use crate::under_slur::note;
+use crate::words::number;
+use crate::{Card, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct OnOrOffString;
+
+impl Rule for OnOrOffString {
+    const CARD: Card = Card {
+        id: "on-or-off-string",
+        family: Family::Kinds,
+        gravest: Severity::C,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "On the string or off it?",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        if piece.lines.len() < 2 || is_said(piece) {
+            return;
+        }
+        let firsts = piece.lines.iter().enumerate().filter_map(|(at, line)| Some((at, first_run(piece, line)?)));
+        let firsts: Vec<(usize, EvenRun)> = firsts.collect();
+        let onset = |(at, run): &(usize, EvenRun)| piece.lines[*at].strokes[run.strokes.start].onset;
+        let Some((at, run)) = firsts.iter().min_by_key(|first| (onset(first), first.0)) else { return };
+        let line = &piece.lines[*at];
+        let from = line.strokes[run.strokes.start].onset;
+        let with = firsts.iter().filter(|first| onset(first) == from);
+        let places: Vec<(usize, usize)> = with.map(|(at, run)| (*at, run.strokes.start)).collect();
+        let draft = found.at_stroke(Severity::C, *at, run.strokes.start);
+        let alike = match places.len() {
+            1 => String::new(),
+            count => format!(" in {} parts", number(count)),
+        };
+        let sentence = format!(
+            "From {}{alike}, {} dotted notes come {} a second: on the string or off it? No word in the piece says so.",
+            piece.where_is(draft.place()),
+            number(run.strokes.len()),
+            rate_text(run.rate),
+        );
+        let draft = draft
+            .say(sentence)
+            .evidence("strokes a second", Figure::Thousandths(run.rate * 10), "")
+            .propose_change(
+                Grade::WritersChoice,
+                ProposalKind::Word,
+                "Write spicc. over the first.",
+                words(piece, &places, "spicc."),
+            )
+            .propose_change(
+                Grade::WritersChoice,
+                ProposalKind::Word,
+                "Write on the string over the first.",
+                words(piece, &places, "on the string"),
+            );
+        found.report(piece.with_tempo_assumption(draft, line));
+    }
+}
+
+/// So many notes are a passage (rule of thumb).
+const PASSAGE: usize = 8;
+/// Above forte players stay on the string, or lift, as the weight wants it; hundredths of a dynamic step.
+const FORTE: i32 = 600;
+
+/// Whether any string part says how such notes are played.
+fn is_said(piece: &Piece<'_>) -> bool {
+    let tells = |said: &Instruction| {
+        matches!(
+            said.meaning,
+            Meaning::Spiccato
+                | Meaning::Sautille
+                | Meaning::OnString
+                | Meaning::OffString
+                | Meaning::Martele
+                | Meaning::Detache
+                | Meaning::StaccatoWord
+                | Meaning::AtFrog
+                | Meaning::AtTip
+                | Meaning::MiddleOfBow
+        )
+    };
+    let bowed = piece.score.parts.iter().filter(|part| part.instrument.is_bowed());
+    bowed.flat_map(|part| &part.instructions).any(tells)
+}
+
+/// The first passage of a line that could be played in both ways.
+fn first_run(piece: &Piece<'_>, line: &Line) -> Option<EvenRun> {
+    let (least, most) = (piece.profile.rate("either_string_least")?, piece.profile.rate("either_string_most")?);
+    even_runs(line, PASSAGE).into_iter().find(|run| {
+        let mut strokes = line.strokes[run.strokes.clone()].iter();
+        (least..=most).contains(&run.rate)
+            && strokes.all(|stroke| stroke.kind == StrokeKind::Short && stroke.level_start.0 <= FORTE)
+    })
+}
+
+/// A word over each of the first strokes.
+fn words(piece: &Piece<'_>, places: &[(usize, usize)], word: &str) -> Vec<Change> {
+    let mut seen: Vec<(usize, u8, Moment)> = Vec::new();
+    let mut changes = Vec::new();
+    for (at, index) in places {
+        let line = &piece.lines[*at];
+        let stroke = &line.strokes[*index];
+        let Some(part) = piece.score.parts.get(line.part) else { continue };
+        // Two voices of one staff read one word.
+        let place = (line.part, line.staff, stroke.onset);
+        if seen.contains(&place) {
+            continue;
+        }
+        seen.push(place);
+        if let Some(first) = stroke.notes.first().and_then(|id| note(part, *id)) {
+            changes.push(direction_before(first, part.staves, "above", &format!("<words>{word}</words>")));
+        }
+    }
+    changes
+}
