@@ -52,6 +52,8 @@ pub struct Thresholds {
     pub marks_dense: usize,
     /// Marks in a row of crowded bars from which it is reported.
     pub marks_dense_strokes: usize,
+    /// Instances of a marked figure that are worth marking.
+    pub effect_instances: usize,
 }
 
 impl Thresholds {
@@ -86,6 +88,7 @@ impl Thresholds {
             stop_held: milliseconds(set.stop_held.value),
             marks_dense: count(set.marks_dense.value),
             marks_dense_strokes: count(set.marks_dense_strokes.value),
+            effect_instances: count(set.effect_instances.value),
         }
     }
 

@@ -58,6 +58,7 @@ register! {
         mark_states_the_obvious: MarkStatesTheObvious,
         mark_cannot_be: MarkCannotBe,
         mark_on_every_note: MarkOnEveryNote,
+        effect_marked_again: EffectMarkedAgain,
     }
     parts {
         entry_without_dynamic: EntryWithoutDynamic,
