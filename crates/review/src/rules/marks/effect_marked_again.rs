@@ -143,6 +143,10 @@ fn again(piece: &Piece<'_>, found: &Findings<'_>, at: usize, figure: &Figured) -
     let instances = piece.thresholds().effect_instances;
     let later = figure.strokes.start + instances * figure.period..figure.strokes.end;
     let marked: Vec<usize> = later.filter(|index| line.strokes[*index].printed.is_some()).collect();
+    // One mark more is no crowd.
+    if marked.len() < 2 {
+        return None;
+    }
     let last = piece.score.bars.get(line.strokes[*marked.last()?].bar as usize);
     let draft = found.at_stroke(Severity::D, at, marked[0]);
     let sentence = format!(
