@@ -54,6 +54,10 @@ pub struct Thresholds {
     pub marks_dense_strokes: usize,
     /// Instances of a marked figure that are worth marking.
     pub effect_instances: usize,
+    /// Place in the bow beyond which an accent finds no weight, thousandths of the hair.
+    pub accent_at_tip: u16,
+    /// Place in the bow below which a soft entry is heavy, thousandths of the hair.
+    pub soft_entry_at_frog: u16,
 }
 
 impl Thresholds {
@@ -89,6 +93,8 @@ impl Thresholds {
             marks_dense: count(set.marks_dense.value),
             marks_dense_strokes: count(set.marks_dense_strokes.value),
             effect_instances: count(set.effect_instances.value),
+            accent_at_tip: share(set.accent_at_tip.value),
+            soft_entry_at_frog: share(set.soft_entry_at_frog.value),
         }
     }
 

@@ -45,6 +45,7 @@ register! {
         swell_against_bow: SwellAgainstBow,
         ending_on_up_bow: EndingOnUpBow,
         no_time_to_retake: NoTimeToRetake,
+        accent_at_tip: AccentAtTip,
     }
     states {
         missing_arco: MissingArco,

@@ -1,0 +1,98 @@
+//! # An accent where the bow has no weight
+//!
+//! ## What it finds
+//! A written accent (a sign, sf, fp), at mezzo-forte or louder, that begins close to the tip in the best bowing of
+//! the passage (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here.
+//!
+//! ## Why it matters
+//! At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
+//! hand has to make the accent alone. It comes out thin, or late.
+//!
+//! ## Example
+//! ```music
+//! quarter=50
+//! violin: f c''1!down | d''4!up!> e''8!down f''!up g''2!down | c''1 |.
+//! ```
+//!
+//! ## What it proposes
+//! The cheapest way to take the accent on the other bow: to start the passage otherwise, to hook or to lift
+//! before it (start, hook, retake, player's choice), with what it costs.
+//!
+//! ## What it cannot know
+//! That some accents are wanted light. Soft ones are left alone; so are tremolo and strokes shorter than a lift,
+//! where a player stays in the middle of the bow. The places in the bow are the plan's, to a tenth of its length.
+//!
+//! ## Sources
+//! Weight on the string falls about 6:1 from frog to tip (arithmetic on a bow's mass and balance); accents begun
+//! where the bow is heavy: Freund & Cutler 2024.
+
+use arcata_bow::{PlannedStroke, Stroke, StrokeKind};
+use arcata_score::BowDirection;
+
+use crate::mechanics::dynamic_name;
+use crate::other_bow::with_bow;
+use crate::other_notation::Sounding;
+use crate::words::a_bow;
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct AccentAtTip;
+
+impl Rule for AccentAtTip {
+    const CARD: Card = Card {
+        id: "accent-at-tip",
+        family: Family::Direction,
+        gravest: Severity::C,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "An accent where the bow has no weight",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let light: Vec<(usize, usize)> = piece
+            .planned_strokes()
+            .filter(|(_, _, stroke, planned)| is_light(piece, stroke, planned))
+            .map(|(line, index, ..)| (line, index))
+            .collect();
+        for (line, index) in light {
+            found.report(thin(piece, found, line, index));
+        }
+    }
+}
+
+/// Loudness from which an accent needs weight: mezzo-forte, hundredths of a dynamic step.
+const LOUD: i32 = 500;
+/// Accent signs from here on; chords alone ask for less, hundredths.
+const SIGN: u16 = 70;
+
+fn is_light(piece: &Piece<'_>, stroke: &Stroke, planned: &PlannedStroke) -> bool {
+    let limits = piece.thresholds();
+    let told_elsewhere = planned.direction == BowDirection::Up
+        && stroke.printed.is_none()
+        && stroke.emphasis.strength >= limits.beat_strength;
+    stroke.emphasis.accent >= SIGN
+        && stroke.level_start.0 >= LOUD
+        && stroke.kind != StrokeKind::Tremolo
+        && stroke.duration.micros > piece.lift_time(0, 0)
+        && planned.start > limits.accent_at_tip
+        && !told_elsewhere
+}
+
+fn thin(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {
+    let stroke = &piece.lines[at].strokes[index];
+    let planned = piece.planned(at)[index];
+    let draft = found.at_stroke(Severity::C, at, index);
+    let sentence = format!(
+        "The accent at {}, in {}, is begun near the {} on {}, where the bow has little weight.",
+        piece.where_is(draft.place()),
+        dynamic_name(stroke.level_start),
+        piece.tip_word(),
+        a_bow(planned.direction),
+    );
+    let draft = draft
+        .say(sentence)
+        .evidence("begins at", Figure::Whole(i64::from(planned.start) / 10), "% of the bow")
+        .cause(format!("{}/{:?}", stroke.offset, stroke.length));
+    with_bow(piece, draft, (at, index), planned.direction.other(), ("the accent", Sounding::Begins))
+}
