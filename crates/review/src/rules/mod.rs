@@ -46,6 +46,7 @@ register! {
         ending_on_up_bow: EndingOnUpBow,
         no_time_to_retake: NoTimeToRetake,
         accent_at_tip: AccentAtTip,
+        soft_entry_at_frog: SoftEntryAtFrog,
     }
     states {
         missing_arco: MissingArco,

@@ -1,0 +1,86 @@
+//! # A soft entry where the bow is heavy
+//!
+//! ## What it finds
+//! An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage
+//! (D).
+//!
+//! ## Why it matters
+//! At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
+//! soft entries in the upper half, where the stick carries itself.
+//!
+//! ## Example
+//! ```music
+//! quarter=40
+//! violin: mf c''2 r2 | R | R | pp (c''1!down | d''1 | e''1) | f''1 |.
+//! ```
+//!
+//! ## What it proposes
+//! The cheapest way to take the entry on the other bow (start, player's choice), with what it costs.
+//!
+//! ## What it cannot know
+//! That an experienced player sets the bow down silently anywhere. Entries with an accent are left out.
+//!
+//! ## Sources
+//! Weight on the string falls about 6:1 from frog to tip (arithmetic on a bow's mass and balance); soft entries
+//! towards the tip: Freund & Cutler 2024.
+
+use arcata_bow::Join;
+
+use crate::mechanics::dynamic_name;
+use crate::other_bow::with_bow;
+use crate::other_notation::Sounding;
+use crate::words::a_bow;
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct SoftEntryAtFrog;
+
+impl Rule for SoftEntryAtFrog {
+    const CARD: Card = Card {
+        id: "soft-entry-at-frog",
+        family: Family::Direction,
+        gravest: Severity::D,
+        lightest: Severity::D,
+        since: "0.1",
+        title: "A soft entry where the bow is heavy",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let near = piece.thresholds().soft_entry_at_frog;
+        let heavy: Vec<(usize, usize)> = piece
+            .planned_strokes()
+            .filter(|(_, _, stroke, planned)| {
+                stroke.join == Join::Entry
+                    && stroke.level_start.0 <= SOFT
+                    && stroke.emphasis.accent == 0
+                    && planned.start < near
+            })
+            .map(|(line, index, ..)| (line, index))
+            .collect();
+        for (line, index) in heavy {
+            found.report(bump(piece, found, line, index));
+        }
+    }
+}
+
+/// Pianissimo, hundredths of a dynamic step.
+const SOFT: i32 = 200;
+
+fn bump(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {
+    let stroke = &piece.lines[at].strokes[index];
+    let planned = piece.planned(at)[index];
+    let draft = found.at_stroke(Severity::D, at, index);
+    let sentence = format!(
+        "The {} entry at {} is begun near the {} on {}, where the bow is heavy.",
+        dynamic_name(stroke.level_start),
+        piece.where_is(draft.place()),
+        piece.frog_word(),
+        a_bow(planned.direction),
+    );
+    let draft = draft
+        .say(sentence)
+        .evidence("begins at", Figure::Whole(i64::from(planned.start) / 10), "% of the bow")
+        .cause("soft");
+    with_bow(piece, draft, (at, index), planned.direction.other(), ("the entry", Sounding::Begins))
+}
