@@ -58,6 +58,10 @@ pub struct Thresholds {
     pub accent_at_tip: u16,
     /// Place in the bow below which a soft entry is heavy, thousandths of the hair.
     pub soft_entry_at_frog: u16,
+    /// How long a chord of three or four strings takes to break and speak, microseconds.
+    pub chord_speaks: i64,
+    /// Bars from one rehearsal mark to the next that players count.
+    pub landmark_bars: usize,
 }
 
 impl Thresholds {
@@ -95,6 +99,8 @@ impl Thresholds {
             effect_instances: count(set.effect_instances.value),
             accent_at_tip: share(set.accent_at_tip.value),
             soft_entry_at_frog: share(set.soft_entry_at_frog.value),
+            chord_speaks: milliseconds(set.chord_speaks.value),
+            landmark_bars: count(set.landmark_bars.value),
         }
     }
 

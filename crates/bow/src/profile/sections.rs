@@ -214,6 +214,8 @@ section! {
         unity_bars,
         /// Marks in a row of crowded bars before the passage is told.
         marks_dense_strokes,
+        /// A broken chord takes this long to speak, milliseconds.
+        chord_speaks,
     }
 }
 

@@ -47,6 +47,16 @@ register! {
         no_time_to_retake: NoTimeToRetake,
         accent_at_tip: AccentAtTip,
         soft_entry_at_frog: SoftEntryAtFrog,
+        chords_too_close: ChordsTooClose,
+    }
+    kinds {
+        dots_on_pizzicato: DotsOnPizzicato,
+        dots_under_slur: DotsUnderSlur,
+        marks_contradict: MarksContradict,
+        countable_tremolo: CountableTremolo,
+        thrown_count: ThrownCount,
+        stroke_out_of_speed: StrokeOutOfSpeed,
+        on_or_off_string: OnOrOffString,
     }
     states {
         missing_arco: MissingArco,
@@ -65,13 +75,6 @@ register! {
     parts {
         entry_without_dynamic: EntryWithoutDynamic,
         no_tempo: NoTempo,
-    }    kinds {
-        dots_on_pizzicato: DotsOnPizzicato,
-        dots_under_slur: DotsUnderSlur,
-        marks_contradict: MarksContradict,
-        countable_tremolo: CountableTremolo,
-        thrown_count: ThrownCount,
-        stroke_out_of_speed: StrokeOutOfSpeed,
-        on_or_off_string: OnOrOffString,
+        landmarks_too_far: LandmarksTooFar,
     }
 }
