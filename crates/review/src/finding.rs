@@ -224,6 +224,18 @@ pub struct Proposal {
     pub sentence: String,
     /// The change as byte edits, sorted and disjoint; empty when it is for the pencil, not the file.
     pub edits: Vec<Edit>,
+    /// What it would look like at the first place, as byte edits, where `edits` is empty: for a picture, not
+    /// for the file. Empty too where nothing of it can be seen.
+    pub sketch: Vec<Edit>,
     /// What the bow plan would cost less (negative) or more, term by term, when it was computed.
     pub cost_change: Option<Cost>,
+}
+
+impl Proposal {
+    /// A proposal in words, without edits, sketch or price.
+    #[must_use]
+    pub fn new(grade: Grade, kind: ProposalKind, sentence: impl Into<String>) -> Self {
+        let sentence = sentence.into();
+        Self { grade, kind, sentence, edits: Vec::new(), sketch: Vec::new(), cost_change: None }
+    }
 }

@@ -24,6 +24,8 @@ pub struct Draft {
     finding: Finding,
     /// For each proposal, what it changes in the file.
     changes: Vec<Vec<Change>>,
+    /// For each proposal, what its picture changes at the first place when the file cannot be changed.
+    sketches: Vec<Vec<Change>>,
     /// Findings of one rule, part and cause are one finding with a count.
     cause: Option<String>,
     /// A bow that a change of the notation could bring for less than the arm can.
@@ -127,7 +129,7 @@ impl Draft {
             further: Vec::new(),
             proposals: Vec::new(),
         };
-        Self { finding, changes: Vec::new(), cause: None, wish: None }
+        Self { finding, changes: Vec::new(), sketches: Vec::new(), cause: None, wish: None }
     }
 
     /// Where it is.
@@ -205,7 +207,9 @@ impl Draft {
         let Some((proposal, changes)) = self.wish.take().and_then(|wish| notations.offer(wish)) else {
             return self;
         };
-        let changes = if self.finding.count > 1 { Vec::new() } else { changes };
+        if self.finding.count > 1 {
+            return self.propose_whole(proposal, Vec::new()).sketched(changes);
+        }
         self.propose_whole(proposal, changes)
     }
 
@@ -224,15 +228,24 @@ impl Draft {
         sentence: impl Into<String>,
         changes: Vec<Change>,
     ) -> Self {
-        let sentence = sentence.into();
-        self.propose_whole(Proposal { grade, kind, sentence, edits: Vec::new(), cost_change: None }, changes)
+        self.propose_whole(Proposal::new(grade, kind, sentence), changes)
     }
 
     /// A proposal as it is; its edits are made from the changes.
     #[must_use]
     pub fn propose_whole(mut self, proposal: Proposal, changes: Vec<Change>) -> Self {
         self.finding.proposals.push(proposal);
+        self.sketches.push(changes.clone());
         self.changes.push(changes);
+        self
+    }
+
+    /// Lets the picture of the proposal made last show these changes, where it has none for the file.
+    #[must_use]
+    pub(crate) fn sketched(mut self, changes: Vec<Change>) -> Self {
+        if let Some(sketch) = self.sketches.last_mut() {
+            *sketch = changes;
+        }
         self
     }
 
@@ -258,9 +271,13 @@ impl Draft {
     /// The finding, its changes made into edits of the file.
     fn finished(self, piece: &Piece<'_>) -> Finding {
         let mut finding = self.finding;
-        for (proposal, changes) in finding.proposals.iter_mut().zip(self.changes) {
+        for ((proposal, changes), sketch) in finding.proposals.iter_mut().zip(self.changes).zip(self.sketches)
+        {
             if let Some(document) = piece.document.filter(|_| !changes.is_empty()) {
                 proposal.edits = change::edits(document, &changes);
+            }
+            if let Some(document) = piece.document.filter(|_| proposal.edits.is_empty()) {
+                proposal.sketch = change::edits(document, &sketch);
             }
             if finding.count > 1 && !changes.is_empty() {
                 proposal.sentence.push_str(" The further places are changed in the same way.");

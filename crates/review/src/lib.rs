@@ -23,6 +23,7 @@ mod speed;
 mod split;
 mod thresholds;
 mod under_slur;
+mod untie;
 pub mod words;
 
 pub use arcata_bow::Profile;

@@ -23,7 +23,9 @@ pub(crate) fn with_bow(
     (what, sounding): (&'static str, Sounding),
 ) -> Draft {
     let draft = match cheapest(piece, at, index, direction) {
-        Some((proposal, changes)) => draft.and_remedy(proposal.kind).propose_whole(proposal, changes),
+        Some(Remedy { proposal, changes, sketch }) => {
+            draft.and_remedy(proposal.kind).propose_whole(proposal, changes).sketched(sketch)
+        }
         None => draft,
     };
     draft.wishing(Wish { line: at, stroke: index, direction, what, sounding })
@@ -35,12 +37,15 @@ const BEFORE: usize = 24;
 /// See [`BEFORE`].
 const AFTER: usize = 12;
 
-fn cheapest(
-    piece: &Piece<'_>,
-    at: usize,
-    index: usize,
-    direction: BowDirection,
-) -> Option<(Proposal, Vec<Change>)> {
+struct Remedy {
+    proposal: Proposal,
+    /// The marks that tell the players; none where the arm has no time for it.
+    changes: Vec<Change>,
+    /// The same marks, whether there is time or not.
+    sketch: Vec<Change>,
+}
+
+fn cheapest(piece: &Piece<'_>, at: usize, index: usize, direction: BowDirection) -> Option<Remedy> {
     let line = piece.lines.get(at)?;
     let range = passage(line, index);
     let stretch = stretch(line, &range);
@@ -62,10 +67,11 @@ fn cheapest(
     let strokes = marked.iter().map(|local| (range.start + local, other.strokes[*local].direction));
     let in_time =
         kind != ProposalKind::Retake || piece.lift_after(at, range.start + departure - 1).lacks() <= 0;
-    let changes = if in_time { marks(piece, at, strokes) } else { Vec::new() };
+    let sketch = marks(piece, at, strokes);
+    let changes = if in_time { sketch.clone() } else { Vec::new() };
     let cost_change = Some(other.total.less(&best.total));
-    let proposal = Proposal { grade: Grade::PlayersChoice, kind, sentence, edits: Vec::new(), cost_change };
-    Some((proposal, changes))
+    let proposal = Proposal { cost_change, ..Proposal::new(Grade::PlayersChoice, kind, sentence) };
+    Some(Remedy { proposal, changes, sketch })
 }
 
 /// Bow marks on the first notes of strokes of a line.

@@ -82,11 +82,8 @@ impl<'a> Notations<'a> {
         let what = repair_words::what(piece.score, line.part, change);
         let sentence = format!("{what}: {} then comes on {}.", wish.what, a_bow(wish.direction));
         let proposal = Proposal {
-            grade: Grade::WritersChoice,
-            kind: kind(change),
-            sentence,
-            edits: Vec::new(),
             cost_change: Some(best.cost.less(&free.total)),
+            ..Proposal::new(Grade::WritersChoice, kind(change), sentence)
         };
         let changes = match change.kind {
             ChangeKind::Hook => hooked(&piece, line.part, best, change),

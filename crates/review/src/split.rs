@@ -54,6 +54,16 @@ pub(crate) fn evenly(piece: &Piece<'_>, line: &Line, stroke: &Stroke, longest: i
     Some(Split { part: line.part, slurs })
 }
 
+/// A stroke's slur in two about even pieces, as a picture shows it; nothing where it cannot be cut.
+pub(crate) fn in_two(piece: &Piece<'_>, line: &Line, stroke: &Stroke) -> Vec<Change> {
+    let longest = stroke.duration.micros / 20 * UNEVEN_HALF;
+    evenly(piece, line, stroke, longest).map(|split| split.changes(piece)).unwrap_or_default()
+}
+
+/// How long the longer of two pieces may be, twentieths of the whole: the cut falls on a beat rather than
+/// in the middle (rule of thumb).
+const UNEVEN_HALF: i64 = 13;
+
 /// A slur cut at moments; `None` where a note is held over one of them.
 fn cut_at(part: &Part, slur: Slur, cuts: &[Moment]) -> Option<CutSlur> {
     let chain = notes_under(part, &slur);

@@ -33,8 +33,10 @@ use std::ops::Range;
 use arcata_score::{Bar, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur, TempoKind};
 
 use crate::beats::beat_length;
+use crate::change::Change;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
+use crate::untie;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -77,7 +79,7 @@ impl Rule for SilentDownbeat {
             }
         }
         for run in runs {
-            let draft = whole_run(piece, found, &run);
+            let draft = whole_run(piece, found, &strings, &run);
             found.report(draft);
         }
     }
@@ -202,9 +204,8 @@ fn unspoken(
 
 /// Offers to break the slur over the barline in the part it costs least.
 fn with_cheapest_split(piece: &Piece<'_>, draft: Draft, strings: &[usize], at: Moment) -> Draft {
-    // Inner parts first: a fresh bow stands out least there.
-    let inner = strings.iter().skip(1).chain(strings.first());
-    let slurred = inner.filter_map(|part| slur_over(&piece.score.parts[*part], at).map(|s| (*part, s)));
+    let slurred =
+        inner_first(strings).filter_map(|part| slur_over(&piece.score.parts[*part], at).map(|s| (*part, s)));
     for (part_index, (slur, first)) in slurred {
         let part = &piece.score.parts[part_index];
         if let Some(split) = split::before_note(part_index, part, slur, first, Keep::Both) {
@@ -222,6 +223,12 @@ fn with_cheapest_split(piece: &Piece<'_>, draft: Draft, strings: &[usize], at: M
         ProposalKind::Split,
         "Let one inner section attack the held note afresh on the downbeat.",
     )
+    .sketched(untie::over(piece, inner_first(strings), at))
+}
+
+/// Inner parts first: a fresh bow stands out least there.
+fn inner_first(strings: &[usize]) -> impl Iterator<Item = &usize> {
+    strings.iter().skip(1).chain(strings.first())
 }
 
 /// A slur over the barline with the note that begins there, where no tie is in the way.
@@ -229,6 +236,16 @@ fn slur_over(part: &Part, at: Moment) -> Option<(&Slur, NoteId)> {
     let (slur, start, _) = solid_slurs(part).find(|(_, start, end)| start.onset < at && end.onset >= at)?;
     let (first, note) = main_notes(part, start.voice).find(|(_, note)| note.onset == at && is_played(note))?;
     (!tied_from_before(note)).then_some((slur, first))
+}
+
+/// The second downbeat of a run with a new bow in the part where a slur or a tie lets it.
+fn first_opened(piece: &Piece<'_>, strings: &[usize], run: &Range<usize>) -> Vec<Change> {
+    let Some(bar) = piece.score.bars.get(run.start + 1) else { return Vec::new() };
+    let mut slurred = inner_first(strings).filter_map(|part| {
+        let (slur, first) = slur_over(&piece.score.parts[*part], bar.start)?;
+        split::before_note(*part, &piece.score.parts[*part], slur, first, Keep::Both)
+    });
+    slurred.next().map_or_else(|| untie::over(piece, inner_first(strings), bar.start), |split| split.changes(piece))
 }
 
 /// Whether a section that rests on the downbeat comes in on another beat of the bar.
@@ -261,7 +278,7 @@ fn runs(unheard: &[bool], least: usize) -> Vec<Range<usize>> {
     runs
 }
 
-fn whole_run(piece: &Piece<'_>, found: &Findings<'_>, run: &Range<usize>) -> Draft {
+fn whole_run(piece: &Piece<'_>, found: &Findings<'_>, strings: &[usize], run: &Range<usize>) -> Draft {
     let at = piece.score.bars.get(run.start).map_or(Moment::START, |bar| bar.start);
     let draft = found.at(Severity::C, None, u32::try_from(run.start).unwrap_or(0), at);
     let sentence = format!(
@@ -276,4 +293,5 @@ fn whole_run(piece: &Piece<'_>, found: &Findings<'_>, run: &Range<usize>) -> Dra
         ProposalKind::Split,
         "Let one inner section change bow on some of these downbeats.",
     )
+    .sketched(first_opened(piece, strings, run))
 }

@@ -32,6 +32,7 @@ use arcata_score::BowDirection;
 
 use crate::mechanics::{dynamic_name, planned_travel};
 use crate::other_bow::with_bow;
+use crate::split;
 use crate::other_notation::Sounding;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -100,5 +101,6 @@ fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
         ProposalKind::Split,
         "Let the players change bow inside the swell.",
     );
+    let draft = draft.sketched(split::in_two(piece, line, stroke));
     piece.with_tempo_assumption(draft, line)
 }

@@ -36,6 +36,7 @@ use arcata_score::BowDirection;
 use crate::change::Change;
 use crate::mechanics::preferred_travel;
 use crate::other_bow::marks;
+use crate::split;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -152,7 +153,8 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
             Grade::WritersChoice,
             ProposalKind::Split,
             "Split the long slur, so that the down-bows and the up-bows of the pattern weigh alike.",
-        );
+        )
+        .sketched(long_slurs_in_two(piece, at, run));
     Some(piece.with_tempo_assumption(draft, line))
 }
 
@@ -162,6 +164,15 @@ fn is_hooked_in_print(line: &Line, run: &Run) -> bool {
     line.strokes[run.first..run.end()]
         .windows(2)
         .any(|pair| pair[0].printed.is_some() && pair[0].printed == pair[1].printed)
+}
+
+/// The longest stroke of the pattern, its slur in two every time.
+fn long_slurs_in_two(piece: &Piece<'_>, at: usize, run: &Run) -> Vec<Change> {
+    let line = &piece.lines[at];
+    let pattern = &line.strokes[run.first..run.first + run.length];
+    let longest = (0..run.length).max_by_key(|place| (pattern[*place].duration.micros, run.length - place));
+    let every = longest.into_iter().flat_map(|place| (run.first + place..run.end()).step_by(run.length));
+    every.flat_map(|index| split::in_two(piece, line, &line.strokes[index])).collect()
 }
 
 /// For a pattern of two strokes: one mark on each long stroke and the short one after it, and the other way

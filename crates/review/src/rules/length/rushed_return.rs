@@ -33,6 +33,7 @@ use arcata_bow::{Join, Link, PlannedStroke, Stroke, StrokeKind};
 use crate::change::Change;
 use crate::mechanics::{dynamic_name, planned_travel, speed_over};
 use crate::other_bow::marks;
+use crate::split;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -139,8 +140,18 @@ fn rushed(
             Grade::WritersChoice,
             ProposalKind::Split,
             "Split the long slur beside it, so that less bow has to be won back.",
-        );
+        )
+        .sketched(long_slur_in_two(piece, at, index));
     Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// The longer of the strokes beside the short one, its slur in two.
+fn long_slur_in_two(piece: &Piece<'_>, at: usize, index: usize) -> Vec<Change> {
+    let line = &piece.lines[at];
+    let beside = [index.checked_sub(1), Some(index + 1)].into_iter().flatten();
+    let strokes = beside.filter_map(|beside| line.strokes.get(beside));
+    let longest = strokes.max_by_key(|stroke| stroke.duration.micros);
+    longest.map(|stroke| split::in_two(piece, line, stroke)).unwrap_or_default()
 }
 
 /// Whether the note goes straight on from, or into, a stroke at least twice as long.
