@@ -23,7 +23,7 @@ cargo xtask COMMAND
   test [--only STEP]...   all that must hold; ends with a line of counts
                           STEP: format, lints, tests, doc-tests, pages, browser, outside, fuzz
   outside [CHECK]...      the outside checks
-                          CHECK: examples, ryan, reader, laws (all of them without a name)
+                          CHECK: examples, ryan, reader, laws, layers, pictures (all of them without a name)
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
   bench [FILE]            speed and memory, with a report
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden

@@ -1,6 +1,7 @@
 //! The steps of `cargo xtask test`, in order.
 
 use std::fs;
+use std::path::PathBuf;
 use std::process::ExitCode;
 use std::time::Instant;
 
@@ -157,12 +158,24 @@ pub(crate) fn call_checks(places: &Places, command: &str, arguments: &[String]) 
     Ok(if status.success() { ExitCode::SUCCESS } else { ExitCode::FAILURE })
 }
 
+/// The program that engraves slices, built as the tests are: the engraving library is built once.
+fn slices(places: &Places) -> Result<PathBuf, String> {
+    let build = ["build", "--quiet", "--package", "arcata-engrave", "--example", "slices"];
+    if !run(&mut cargo(places, &build), "  ")?.well {
+        return Err("the example that engraves slices does not build; see above".to_owned());
+    }
+    Ok(places.target.join("debug").join("examples").join("slices"))
+}
+
 fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<std::process::Command, String> {
     let mut checks =
         cargo(places, &["run", "--quiet", "--release", "--package", "arcata-checks", "--", command]);
     checks.args(arguments).env("ARCATA_ROOT", &places.root).env("ARCATA_CACHE", &places.cache);
     if command != "docs" {
         checks.env("ARCATA_PYTHON", tools::python(places)?);
+    }
+    if command == "outside" && (arguments.is_empty() || arguments.iter().any(|name| name == "pictures")) {
+        checks.env("ARCATA_SLICES", slices(places)?);
     }
     Ok(checks)
 }

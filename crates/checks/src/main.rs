@@ -17,6 +17,7 @@ mod hidden_marks;
 mod laws;
 mod layers;
 mod outcome;
+mod pictures;
 mod reader;
 mod ryan;
 mod scores;
@@ -31,12 +32,13 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 5] = [
+const OUTSIDE: [Check; 6] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
     ("laws", laws::check),
     ("layers", layers::check),
+    ("pictures", pictures::check),
 ];
 
 fn main() -> ExitCode {

@@ -21,6 +21,13 @@ pub(crate) fn lines(score: &Score, profile: &Profile) -> Vec<Line> {
     bowed.flat_map(|part| arcata_bow::lines(score, part, profile, &LineOptions::default())).collect()
 }
 
+/// The bowed parts of a score file; none where it cannot be read.
+pub(crate) fn bowed_parts(path: &Path) -> Vec<usize> {
+    let Ok(file) = open(path) else { return Vec::new() };
+    let score = arcata_score::read(file.document());
+    (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed()).collect()
+}
+
 /// Settings of the planner that does not see printed marks.
 pub(crate) fn blind(line: &Line, profile: &Profile) -> PlanSettings {
     PlanSettings { marks: MarkReading::Hidden, ..profile.plan_settings(line.instrument) }
