@@ -97,7 +97,7 @@ fn text(name: &str, sentence: &str, size: f64, style: &PictureStyle) -> Block {
 fn key(style: &PictureStyle) -> String {
     format!(
         "Time runs with the notes; up and down is the place in the bow, thick at the {} and thin at the {}. \
-         Ring: out of the air. Dashed arc: lifted. Upright bar: stopped, on in the same bow. Beads: pulses. \
+         Ring: out of the air. Dashed arc: lifted. Upright bar: stopped, on in the same bow. Beads: pulses. Teeth: tremolo. \
          Arrowheads: more bow than the dynamic wants. Broken: less bow than the tone needs; dots show where the \
          usual speed would lead, a bar on the rail where the bow would be used up. Signs in outline were worked \
          out, solid ones are printed.",

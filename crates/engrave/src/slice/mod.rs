@@ -6,6 +6,7 @@
 
 mod bows_over;
 mod reminders;
+mod spaced;
 mod state;
 
 use std::fmt::Write as _;
@@ -159,7 +160,7 @@ impl<'d> Cutter<'d> {
             self.write_part(*part, &bars, opening, &mut musicxml, &mut notes);
         }
         musicxml.push_str("</score-partwise>");
-        Slice { musicxml, notes, parts, bars }
+        Slice { musicxml: spaced::spaced(&musicxml), notes, parts, bars }
     }
 
     fn write_part(
