@@ -4,8 +4,10 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use crate::aside_command::AsideArguments;
 use crate::layer_args::LayerArguments;
 use crate::parts_args::PartsArguments;
+use crate::rules_command::RulesArguments;
 
 /// What a score makes the players' bows do.
 #[derive(Debug, Parser)]
@@ -40,6 +42,10 @@ pub(crate) enum Command {
         after_help = "Exit codes: 0 all parts as they should be, 1 made but for what is listed, 2 could not run."
     )]
     Parts(PartsArguments),
+    /// Set a finding, a rule or a passage of a score aside, with a reason, in a small file beside the score
+    Aside(AsideArguments),
+    /// List the rules of the review, or show the page of one
+    Rules(RulesArguments),
 }
 
 /// What all commands ask.
@@ -121,6 +127,12 @@ pub(crate) struct ReviewArguments {
     /// of their pages; SCORE-review.html or the folder reviews where nothing is said
     #[arg(long, value_name = "FILE")]
     pub(crate) out: Option<PathBuf>,
+    /// What is set aside stands in this file instead of SCORE.aside.toml beside each score
+    #[arg(long, value_name = "FILE", conflicts_with = "tell_all")]
+    pub(crate) aside: Option<PathBuf>,
+    /// Report what is set aside, too
+    #[arg(long)]
+    pub(crate) tell_all: bool,
     /// Write a table (CSV) with one row a file here
     #[arg(long, value_name = "FILE")]
     pub(crate) summary: Option<PathBuf>,

@@ -29,6 +29,9 @@ pub(crate) enum Failure {
     TwoInOne { path: PathBuf },
     Anchor { text: String, why: String },
     Ending { text: String, why: String },
+    Aside { path: PathBuf, why: String },
+    AsideEntry { text: String, why: String },
+    NothingAside { score: PathBuf },
 }
 
 impl fmt::Display for Failure {
@@ -73,6 +76,15 @@ impl fmt::Display for Failure {
                     }
                 )
             }
+            Self::Aside { path, why } => {
+                write!(f, "{}, {why}. Mend it, or review with --tell-all.", path.display())
+            }
+            Self::AsideEntry { text, why } => write!(f, "Nothing was set aside: {text}: {why}."),
+            Self::NothingAside { score } => write!(
+                f,
+                "Nothing was set aside: the review of {} finds nothing of that kind there.",
+                score.display()
+            ),
             Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(
                 f,

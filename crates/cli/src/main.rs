@@ -1,7 +1,9 @@
-//! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks`,
-//! `arcata layer` and `arcata parts`.
+//! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks`, `arcata layer`,
+//! `arcata parts`, `arcata aside` and `arcata rules`.
 
 mod args;
+mod aside_command;
+mod aside_file;
 mod bars;
 mod failure;
 mod files;
@@ -23,6 +25,8 @@ mod plan_picture;
 mod review_command;
 mod review_pages;
 mod review_pictures;
+mod review_waves;
+mod rules_command;
 mod studio;
 mod wishes;
 mod writing;
@@ -41,6 +45,8 @@ fn main() -> ExitCode {
         Command::Layer(layer) => layer_command::run(layer),
         Command::Marks(marks) => marks_command::run(marks),
         Command::Parts(parts) => parts_command::run(parts),
+        Command::Aside(aside) => aside_command::run(aside),
+        Command::Rules(rules) => rules_command::run(rules),
     };
     match done {
         Ok(code) => code,

@@ -6,14 +6,14 @@ use std::process::ExitCode;
 use arcata_bow::plan::MarkReading;
 use arcata_bow::{Profile, Reading};
 use arcata_engrave::Engraver;
-use arcata_report::{FileView, Outcome, ReviewView, SummaryRow, summary};
-use arcata_review::{Finding, Piece, REGISTER, ReviewSettings, Severity, review};
+use arcata_report::{AsideView, FileView, Outcome, ReviewView, SummaryRow, summary};
+use arcata_review::{Finding, Piece, REGISTER, ReviewSettings, Severity, reviewed};
 use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
 use rayon::prelude::*;
 
 use crate::args::{ReviewArguments, ReviewFormat, Weight};
 use crate::failure::Failure;
-use crate::{bars, files, review_pages, studio, writing};
+use crate::{aside_file, bars, files, review_pages, studio, writing};
 
 struct Reviewed {
     view: FileView,
@@ -207,8 +207,18 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
         reading: Some(&reading),
         profile,
     };
-    let settings = ReviewSettings { bars: Some(bars), ..settings.clone() };
-    let mut findings = review(&piece, &settings);
+    let kept = match arguments.tell_all {
+        true => None,
+        false => aside_file::of(path, arguments.aside.as_deref())?,
+    };
+    let (aside_path, aside) = kept.unzip();
+    let settings = ReviewSettings { bars: Some(bars), aside: aside.unwrap_or_default(), ..settings.clone() };
+    let reviewed = reviewed(&piece, &settings);
+    let unused = reviewed.unused(&settings);
+    let aside = aside_path.map(|path| {
+        AsideView::new(&path.display().to_string(), &settings.aside, &reviewed.set_aside, &unused)
+    });
+    let mut findings = reviewed.findings;
     if !arguments.shared.part.is_empty() {
         let chosen = bars::parts(&desk.score, &arguments.shared.part)?;
         findings.retain(|finding| finding.place.part.is_none_or(|part| chosen.contains(&part)));
@@ -216,7 +226,8 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     let file = path.display().to_string();
     let row = row(&file, &desk, &findings);
     let lines: Vec<_> = desk.shown().map(|(line, _)| line.clone()).collect();
-    let view = FileView::reviewed(&file, &desk.score, &lines, desk.assumptions.clone(), &findings);
+    let view =
+        FileView::reviewed(&file, &desk.score, &lines, desk.assumptions.clone(), &findings).beside(aside);
     if let Some(out) = &page {
         let html = review_pages::page(&desk, &view, &findings, &arguments.shared, profile, engraver);
         review_pages::write(out, &html)?;

@@ -7,21 +7,20 @@ use arcata_bow::plan::Anchor;
 use arcata_bow::{Join, Line, LineOptions, Link, Plan, Profile, Reading, plan};
 use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, note_name};
 use arcata_report::{Drawn, FindingPictures};
+use arcata_review::Finding;
 use arcata_review::repair_words::place;
 use arcata_review::words::bow;
-use arcata_review::{Finding, Proposal};
 use arcata_score::Score;
-use arcata_xml::{Document, EditList, Limits};
+use arcata_xml::{Document, Limits};
 use rayon::prelude::*;
 
+use crate::review_waves::{Bars, Job, Wave, jobs, waves};
 use crate::studio::Desk;
 
 /// Bars that one picture shows at most: more are too small on a phone.
 const MOST_BARS: u32 = 6;
 /// Parts in a picture of a finding that means the whole score: those that speak for the section.
 const MOST_PARTS: usize = 5;
-/// Bars around a picture in which a proposal may change the bowing: farther away it is kept.
-const AROUND: u32 = 8;
 /// Strokes told one by one in the words of a picture.
 const TOLD: usize = 24;
 
@@ -60,13 +59,21 @@ impl<'a> Scenes<'a> {
 
     /// The pictures of all findings, on all cores. What cannot be drawn is left out: the words stand.
     pub(crate) fn draw(&self, findings: &[Finding]) -> Vec<FindingPictures> {
-        let cutter = Cutter::new(self.desk.file.document(), &self.desk.score);
-        findings.par_iter().map(|finding| self.of_finding(&cutter, finding)).collect()
+        let document = self.desk.file.document();
+        let cutter = Cutter::new(document, &self.desk.score);
+        let mut pictures: Vec<FindingPictures> =
+            findings.par_iter().map(|finding| self.as_it_stands(&cutter, finding)).collect();
+        let bars = Bars::new(document, &self.desk.score);
+        let jobs = jobs(findings, &bars, |finding| (self.parts(finding), self.bars(finding)));
+        let drawn: Vec<_> = waves(jobs).par_iter().flat_map(|wave| self.with_proposals(wave)).collect();
+        for ((finding, proposal), drawn) in drawn {
+            pictures[finding].proposals[proposal] = drawn;
+        }
+        pictures
     }
 
-    fn of_finding(&self, cutter: &Cutter<'_>, finding: &Finding) -> FindingPictures {
+    fn as_it_stands(&self, cutter: &Cutter<'_>, finding: &Finding) -> FindingPictures {
         let parts = self.parts(finding);
-        let bars = self.bars(finding);
         let desk = self.desk;
         let staged = Staged {
             document: desk.file.document(),
@@ -80,12 +87,8 @@ impl<'a> Scenes<'a> {
             about: self.about(finding),
         };
         FindingPictures {
-            now: self.drawn(cutter, &staged, &bars),
-            proposals: finding
-                .proposals
-                .iter()
-                .map(|proposal| self.with_proposal(proposal, &parts, &bars))
-                .collect(),
+            now: self.drawn(cutter, &staged, &self.bars(finding)),
+            proposals: vec![None; finding.proposals.len()],
         }
     }
 
@@ -124,41 +127,50 @@ impl<'a> Scenes<'a> {
             .collect()
     }
 
-    /// The same bars in a score with the proposal: read anew, bowed anew around the bars and as before
-    /// elsewhere.
-    fn with_proposal(
-        &self,
-        proposal: &Proposal,
-        parts: &[usize],
-        bars: &RangeInclusive<u32>,
-    ) -> Option<Drawn> {
-        if proposal.edits.is_empty() {
-            return None;
-        }
-        let edits = EditList::new(proposal.edits.clone()).ok()?;
-        let bytes = self.desk.file.document().apply(&edits).ok()?;
-        let document = Document::parse(bytes, &Limits::default()).ok()?;
-        let score = arcata_score::read(&document);
+    /// Bars in a score with proposals in it: read anew, bowed anew around the bars and as before elsewhere.
+    fn with_proposals(&self, wave: &Wave<'_>) -> Vec<((usize, usize), Option<Drawn>)> {
+        let Some((document, score)) = self.changed(wave) else { return Vec::new() };
         let reading = Reading::new(&score, self.profile, &self.options);
-        let lines: Vec<Line> = parts.iter().flat_map(|part| reading.lines(*part)).collect();
-        let plans: Vec<Plan> = lines.iter().map(|line| self.planned_around(line, bars)).collect();
-        let staged = Staged {
-            document: &document,
-            score: &score,
-            bowed: lines.iter().zip(&plans).collect(),
-            about: BTreeSet::new(),
+        let near = wave.near();
+        let lines: Vec<(Line, Plan)> = near
+            .par_iter()
+            .flat_map_iter(|(part, near)| {
+                let lines = reading.lines(*part).into_iter();
+                lines.map(|line| {
+                    let plan = self.planned_around(&line, near);
+                    (line, plan)
+                })
+            })
+            .collect();
+        let cutter = Cutter::new(&document, &score);
+        let draw = |job: &Job<'_>| {
+            let bowed = lines.iter().filter(|(line, _)| job.parts.contains(&line.part));
+            let staged = Staged {
+                document: &document,
+                score: &score,
+                bowed: bowed.map(|(line, plan)| (line, plan)).collect(),
+                about: BTreeSet::new(),
+            };
+            (job.at, self.drawn(&cutter, &staged, &job.bars))
         };
-        self.drawn(&Cutter::new(&document, &score), &staged, bars)
+        wave.jobs.par_iter().map(draw).collect()
     }
 
-    fn planned_around(&self, line: &Line, bars: &RangeInclusive<u32>) -> Plan {
+    fn changed(&self, wave: &Wave<'_>) -> Option<(Document, Score)> {
+        let bytes = self.desk.file.document().apply(&wave.edits()?).ok()?;
+        let document = Document::parse(bytes, &Limits::default()).ok()?;
+        let score = arcata_score::read(&document);
+        Some((document, score))
+    }
+
+    fn planned_around(&self, line: &Line, near: &[RangeInclusive<u32>]) -> Plan {
         let mut settings = self.profile.plan_settings(line.instrument);
         let desk = self.desk;
         let before =
             desk.lines.iter().position(|before| before.part == line.part && before.name == line.name);
         if let Some(before) = before {
-            let near = bars.start().saturating_sub(AROUND)..=bars.end().saturating_add(AROUND);
-            let far = line.strokes.iter().enumerate().filter(|(_, stroke)| !near.contains(&stroke.bar));
+            let is_far = |bar: u32| !near.iter().any(|near| near.contains(&bar));
+            let far = line.strokes.iter().enumerate().filter(|(_, stroke)| is_far(stroke.bar));
             let strokes = &desk.lines[before].strokes;
             settings.anchors = far
                 .filter_map(|(index, stroke)| {

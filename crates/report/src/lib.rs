@@ -5,6 +5,7 @@
 //! is made from view models. Their JSON carries a format name and a version, and its schema is
 //! published ([`schema`]). Pure: values in, text and bytes out.
 
+mod aside_view;
 mod csv;
 pub mod html;
 mod json;
@@ -25,6 +26,7 @@ mod text_ways;
 mod together_view;
 mod ways_view;
 
+pub use aside_view::{AsideView, SetAsideView, UnusedView};
 pub use csv::{downbeats_csv, findings_csv, marks_csv, strokes_csv, summary_csv};
 pub use html::{Drawn, FindingPictures, ReportPage, RulePage, Strip, folder_html, review_html};
 pub use json::{

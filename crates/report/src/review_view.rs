@@ -8,6 +8,8 @@ use arcata_score::Score;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::AsideView;
+
 /// The review of one or several files.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct ReviewView {
@@ -40,6 +42,9 @@ pub struct FileView {
     pub problems: Vec<ProblemView>,
     /// What the review found.
     pub findings: Vec<FindingView>,
+    /// What is set aside, where a file says so.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub aside: Option<AsideView>,
 }
 
 /// A bowing line.
@@ -178,6 +183,7 @@ impl FileView {
                 })
                 .collect(),
             findings: findings.iter().map(FindingView::of).collect(),
+            aside: None,
         }
     }
 
@@ -193,7 +199,14 @@ impl FileView {
             assumptions: Vec::new(),
             problems: Vec::new(),
             findings: Vec::new(),
+            aside: None,
         }
+    }
+
+    /// The same with what is set aside.
+    #[must_use]
+    pub fn beside(self, aside: Option<AsideView>) -> Self {
+        Self { aside, ..self }
     }
 }
 
@@ -226,7 +239,7 @@ fn figure(figure: &Figure) -> String {
 }
 
 impl PlaceView {
-    fn of(place: &FindingPlace) -> Self {
+    pub(crate) fn of(place: &FindingPlace) -> Self {
         Self {
             section: place.section.clone(),
             bar: place.bar_label.clone(),

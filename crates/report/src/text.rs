@@ -56,6 +56,9 @@ fn file_text(out: &mut String, file: &FileView, page: Page) {
         out.push('\n');
         finding_text(out, finding, page);
     }
+    if let Some(aside) = &file.aside {
+        aside.text(out, page);
+    }
 }
 
 /// Contradictions in the file: the first few, then their number.

@@ -5,9 +5,11 @@ use std::collections::BTreeMap;
 use arcata_bow::Stroke;
 use arcata_score::{Length, Moment, Note, NoteId};
 
+use crate::aside::{AsideIn, SetAside};
 use crate::beats::beat_in_bar;
 use crate::change::{self, Change};
 use crate::other_notation::{Notations, Wish};
+use crate::review::Reviewed;
 use crate::{Card, Evidence, Figure, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// Findings of one rule over one piece.
@@ -85,9 +87,15 @@ impl<'a> Findings<'a> {
         draft.about(stroke.notes.clone())
     }
 
-    /// The findings gathered and in order of the score.
-    pub(crate) fn gathered(self) -> Vec<Finding> {
-        let mut drafts = self.drafts;
+    /// The findings gathered and in order of the score, and those set aside, each by itself.
+    pub(crate) fn gathered(self, aside: &AsideIn<'_>) -> Reviewed {
+        let (mut drafts, mut set_aside) = (Vec::new(), Vec::new());
+        for draft in self.drafts {
+            match aside.holds(&draft.finding) {
+                Some(entry) => set_aside.push(SetAside { finding: draft.finding, entry }),
+                None => drafts.push(draft),
+            }
+        }
         drafts.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
         let mut first_of: BTreeMap<(String, Severity, String), usize> = BTreeMap::new();
         let mut gathered: Vec<Draft> = Vec::new();
@@ -107,7 +115,9 @@ impl<'a> Findings<'a> {
             }
         }
         let mut notations = Notations::new(self.piece);
-        gathered.into_iter().map(|draft| draft.rewritten(&mut notations).finished(&self.piece)).collect()
+        let findings =
+            gathered.into_iter().map(|draft| draft.rewritten(&mut notations).finished(&self.piece));
+        Reviewed { findings: findings.collect(), set_aside }
     }
 }
 

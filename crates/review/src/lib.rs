@@ -4,6 +4,7 @@
 //! name, one page of the manual and one literate test; [`REGISTER`] holds them all. Nothing is changed
 //! here: proposals carry byte edits that somebody may apply.
 
+mod aside;
 mod attack_marks;
 pub mod change;
 mod finding;
@@ -28,10 +29,11 @@ pub mod words;
 
 pub use arcata_bow::Profile;
 pub use arcata_score::beats;
+pub use aside::{Aside, AsideEntry, AsideError, SetAside};
 pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};
-pub use review::{ReviewSettings, review};
+pub use review::{ReviewSettings, Reviewed, review, reviewed};
 pub use rule::{Card, Family, Piece, Rule};
 pub use rules::REGISTER;
 pub use thresholds::Thresholds;

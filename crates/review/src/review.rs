@@ -5,6 +5,7 @@ use std::ops::RangeInclusive;
 
 use rayon::prelude::*;
 
+use crate::aside::{Aside, AsideIn, SetAside};
 use crate::findings::order;
 use crate::{Finding, Findings, Piece, REGISTER, Severity};
 
@@ -21,6 +22,8 @@ pub struct ReviewSettings {
     pub part: Option<usize>,
     /// Only bars with these indices.
     pub bars: Option<RangeInclusive<u32>>,
+    /// What has been set aside.
+    pub aside: Aside,
 }
 
 impl ReviewSettings {
@@ -46,20 +49,54 @@ impl ReviewSettings {
     }
 }
 
-/// Asks every rule and returns the findings in order of the score, then weight. The result does not
-/// depend on the number of threads.
+/// What a review finds, and what it leaves alone.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Reviewed {
+    /// The findings, in order of the score, then weight.
+    pub findings: Vec<Finding>,
+    /// Findings that an entry of [`ReviewSettings::aside`] holds, each of one place, in the same order.
+    pub set_aside: Vec<SetAside>,
+}
+
+impl Reviewed {
+    /// Entries that hold nothing, by index: of rules that were not asked nothing is known.
+    #[must_use]
+    pub fn unused(&self, settings: &ReviewSettings) -> Vec<usize> {
+        let entries = settings.aside.entries.iter().enumerate();
+        let unused = entries.filter(|(index, entry)| {
+            let asked = entry.rule.as_ref().is_none_or(|rule| settings.asks(rule));
+            asked && !self.set_aside.iter().any(|aside| aside.entry == *index)
+        });
+        unused.map(|(index, _)| index).collect()
+    }
+}
+
+/// Asks every rule. The result does not depend on the number of threads.
 #[must_use]
-pub fn review(piece: &Piece<'_>, settings: &ReviewSettings) -> Vec<Finding> {
+pub fn reviewed(piece: &Piece<'_>, settings: &ReviewSettings) -> Reviewed {
     let asked: Vec<_> = REGISTER.iter().filter(|rule| settings.asks(rule.card.id)).collect();
-    let mut findings: Vec<Finding> = asked
+    let aside = AsideIn::new(&settings.aside, piece.score);
+    let each: Vec<Reviewed> = asked
         .par_iter()
-        .flat_map_iter(|rule| {
+        .map(|rule| {
             let mut found = Findings::new(*piece, rule.card);
             (rule.check)(piece, &mut found);
-            found.gathered()
+            found.gathered(&aside)
         })
         .collect();
-    findings.retain(|finding| settings.keeps(finding));
-    findings.sort_by(|a, b| order(a).cmp(&order(b)));
-    findings
+    let mut all = Reviewed::default();
+    for one in each {
+        all.findings.extend(one.findings);
+        all.set_aside.extend(one.set_aside);
+    }
+    all.findings.retain(|finding| settings.keeps(finding));
+    all.findings.sort_by(|a, b| order(a).cmp(&order(b)));
+    all.set_aside.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
+    all
+}
+
+/// The findings alone, in order of the score, then weight: those set aside are left out.
+#[must_use]
+pub fn review(piece: &Piece<'_>, settings: &ReviewSettings) -> Vec<Finding> {
+    reviewed(piece, settings).findings
 }

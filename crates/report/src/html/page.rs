@@ -8,6 +8,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use sha2::{Digest, Sha256};
 
 use super::{FindingPictures, ReportPage, finding, rules};
+use crate::AsideView;
 use crate::review_view::FindingView;
 
 const STYLE: &str = include_str!("style.css");
@@ -117,6 +118,31 @@ fn about(page: &ReportPage<'_>) -> Markup {
                 }
             }
         }
+        @if let Some(aside) = &view.aside { (set_aside(aside)) }
+    }
+}
+
+/// What is set aside, folded in, and entries that nothing is found for, in the open.
+fn set_aside(aside: &AsideView) -> Markup {
+    let count = aside.findings.len();
+    html! {
+        @if count > 0 {
+            details {
+                summary { (count) @if count == 1 { " place is" } @else { " places are" } " set aside" }
+                p { "In " (aside.file) ", with the reasons given there." }
+                ul {
+                    @for held in &aside.findings {
+                        li {
+                            (held.severity) " " (held.rule) ", " (held.place.section) ", bar " (held.place.bar) ": "
+                            (held.sentence) " " em { "Set aside: " (held.reason) }
+                        }
+                    }
+                }
+            }
+        }
+        @for unused in &aside.unused {
+            p { "Entry " (unused.number) " of " (aside.file) " (" (unused.asks) ") sets aside what is not found any more: " (unused.reason) }
+        }
     }
 }
 
@@ -172,7 +198,7 @@ fn strip_key() -> Markup {
 }
 
 fn lane_key() -> &'static str {
-    "Under the music, time runs with the notes and the height is the place in the bow, the frog on top: thick at the frog, thin at the tip. Ring: out of the air. Dashed arc: lifted. Upright bar: stopped, on in the same bow. Beads: pulses. Arrowheads: more bow than the dynamic wants. Broken: less bow than the tone needs; dots show where the usual speed would lead. Signs in outline were worked out, solid ones are printed."
+    "Under the music, time runs with the notes and the height is the place in the bow, the frog on top: thick at the frog, thin at the tip. Ring: out of the air. Dashed arc: lifted. Upright bar: stopped, on in the same bow. Beads: pulses. Teeth: tremolo. Arrowheads: more bow than the dynamic wants. Broken: less bow than the tone needs; dots show where the usual speed would lead. Signs in outline were worked out, solid ones are printed."
 }
 
 /// Every glyph once for the whole page instead of once a picture.

@@ -1,0 +1,138 @@
+//! `arcata aside`: sets a finding, a rule or a passage aside, with a reason.
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use arcata_bow::Reading;
+use arcata_bow::plan::MarkReading;
+use arcata_review::{Aside, AsideEntry, Piece, REGISTER, ReviewSettings, reviewed};
+use clap::Args;
+
+use crate::args::Shared;
+use crate::failure::Failure;
+use crate::{aside_file, files, studio, writing};
+
+#[derive(Debug, Args)]
+pub(crate) struct AsideArguments {
+    /// The score, a MusicXML file
+    #[arg(value_name = "SCORE")]
+    pub(crate) score: PathBuf,
+    /// Why: it is kept with the entry
+    #[arg(long, value_name = "TEXT")]
+    pub(crate) reason: String,
+    /// The rule; any rule where it is left out
+    #[arg(long, value_name = "RULE")]
+    pub(crate) rule: Option<String>,
+    /// The part or section, by its full name or abbreviation
+    #[arg(long, value_name = "PART")]
+    pub(crate) part: Option<String>,
+    /// The bars, by printed number: 12 or 5-8
+    #[arg(long, value_name = "BARS")]
+    pub(crate) bars: Option<String>,
+    /// The beat: 3, 3.5 or 7/2
+    #[arg(long, value_name = "BEAT", requires = "bars")]
+    pub(crate) beat: Option<String>,
+    /// The movement, from 1, in a file where the numbers of the bars begin anew
+    #[arg(long, value_name = "NUMBER")]
+    pub(crate) movement: Option<usize>,
+    /// The file that gets the entry, instead of SCORE.aside.toml beside the score
+    #[arg(long, value_name = "FILE")]
+    pub(crate) aside: Option<PathBuf>,
+    /// The player: professional, amateur, student, or a profile file
+    #[arg(long, value_name = "PROFILE", default_value = "professional")]
+    pub(crate) profile: String,
+}
+
+/// Adds an entry; one that would hold nothing is refused.
+pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
+    let entry = entry(arguments)?;
+    let held = held(arguments, &entry)?;
+    if held == 0 {
+        return Err(Failure::NothingAside { score: arguments.score.clone() });
+    }
+    let path = arguments.aside.clone().unwrap_or_else(|| aside_file::beside(&arguments.score));
+    if files::same(&path, &arguments.score) {
+        return Err(Failure::SameFile { path });
+    }
+    if path.exists() {
+        let failed = |why: String| Failure::Aside { path: path.clone(), why };
+        let before = files::read_text(&path).map_err(failed)?;
+        // What cannot be read is not written over.
+        Aside::read(&before).map_err(|error| failed(error.to_string()))?;
+        let joint = if before.ends_with('\n') { "" } else { "\n" };
+        let text = format!("{before}{joint}{}", entry.lines());
+        writing::rewrite(&path, before.as_bytes(), text.as_bytes())?;
+    } else {
+        let name = arguments.score.file_name().unwrap_or_default().to_string_lossy();
+        writing::write_whole(&path, (Aside::head(&name) + &entry.lines()).as_bytes())?;
+    }
+    let places = if held == 1 { "1 place is".to_owned() } else { format!("{held} places are") };
+    files::say(&format!("{places} set aside from now on, in {}\n", path.display()));
+    Ok(ExitCode::SUCCESS)
+}
+
+fn entry(arguments: &AsideArguments) -> Result<AsideEntry, Failure> {
+    let wrong = |text: &str, why: &str| Failure::AsideEntry { text: text.to_owned(), why: why.to_owned() };
+    if let Some(rule) = arguments.rule.as_ref().filter(|rule| arcata_review::rule(rule).is_none()) {
+        let known = REGISTER.iter().map(|rule| rule.card.id).collect();
+        return Err(Failure::Rule { asked: rule.clone(), known });
+    }
+    if arguments.reason.trim().is_empty() {
+        return Err(wrong("--reason", "a reason in a few words is kept with the entry"));
+    }
+    let bars = match arguments.bars.as_deref() {
+        Some(text) => Some(AsideEntry::parse_bars(text).ok_or_else(|| {
+            wrong(
+                &format!("--bars {text}"),
+                "write one printed bar number or two with a hyphen, such as 12 or 5-8",
+            )
+        })?),
+        None => None,
+    };
+    let beat = match arguments.beat.as_deref() {
+        Some(text) => Some(AsideEntry::parse_beat(text).ok_or_else(|| {
+            wrong(&format!("--beat {text}"), "write a number from 1, such as 3, 3.5 or 7/2")
+        })?),
+        None => None,
+    };
+    if arguments.rule.is_none() && arguments.part.is_none() && bars.is_none() && arguments.movement.is_none()
+    {
+        return Err(wrong("that would be the whole review", "name a rule, a part, bars or a movement"));
+    }
+    Ok(AsideEntry {
+        rule: arguments.rule.clone(),
+        part: arguments.part.clone(),
+        bars,
+        beat,
+        movement: arguments.movement,
+        reason: arguments.reason.trim().to_owned(),
+    })
+}
+
+/// How many places of the score the entry holds now.
+fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure> {
+    let profile = studio::profile(&arguments.profile)?;
+    let shared = Shared {
+        scores: vec![arguments.score.clone()],
+        part: Vec::new(),
+        bars: None,
+        profile: arguments.profile.clone(),
+        tempo: None,
+        apart: false,
+    };
+    let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
+    let options = studio::line_options(&shared);
+    let reading = Reading::new(&desk.score, &profile, &options);
+    let piece = Piece {
+        document: Some(desk.file.document()),
+        score: &desk.score,
+        lines: &desk.lines,
+        plans: &desk.plans,
+        reading: Some(&reading),
+        profile: &profile,
+    };
+    let aside = Aside { entries: vec![entry.clone()] };
+    let only = entry.rule.iter().cloned().collect();
+    let settings = ReviewSettings { aside, only, ..ReviewSettings::default() };
+    Ok(reviewed(&piece, &settings).set_aside.len())
+}

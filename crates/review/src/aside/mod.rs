@@ -1,0 +1,164 @@
+//! Findings that somebody has set aside, with a reason, in a small file beside the score.
+
+mod read;
+
+use std::ops::RangeInclusive;
+
+use arcata_score::{BarlineStyle, Length, Score};
+
+use crate::Finding;
+
+pub use read::AsideError;
+
+/// Places that are set aside: a finding in one of them is not reported.
+///
+/// ```
+/// use arcata_review::Aside;
+///
+/// let aside = Aside::read(
+///     "format = \"arcata-aside\"\nversion = 1\n\n\
+///      [[aside]]\nrule = \"note-outlasts-bow\"\nbars = \"20-24\"\nreason = \"The section staggers.\"\n",
+/// )?;
+/// assert_eq!(aside.entries[0].reason, "The section staggers.");
+/// assert!(Aside::read("[[aside]]\nrule = \"no-such-rule\"").is_err());
+/// # Ok::<(), arcata_review::AsideError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct Aside {
+    /// In the order of the file.
+    pub entries: Vec<AsideEntry>,
+}
+
+/// What one entry sets aside. What it does not name, it does not ask for: an entry with a rule alone sets the
+/// rule aside everywhere.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct AsideEntry {
+    /// Id of the rule; any rule where it is left out.
+    pub rule: Option<String>,
+    /// Name or abbreviation of the part, or the section as findings name it.
+    pub part: Option<String>,
+    /// First and last bar by printed number.
+    pub bars: Option<(String, String)>,
+    /// The beat, from 1.
+    pub beat: Option<Length>,
+    /// The movement, from 1, where bar numbers begin anew in a file.
+    pub movement: Option<usize>,
+    /// Why, in the user's words.
+    pub reason: String,
+}
+
+/// A finding that was set aside.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SetAside {
+    /// The finding, of one place.
+    pub finding: Finding,
+    /// Index of the entry that holds it, the first of them.
+    pub entry: usize,
+}
+
+/// Entries with their bars looked up in one score.
+#[derive(Clone, Debug)]
+pub(crate) struct AsideIn<'a> {
+    aside: &'a Aside,
+    score: &'a Score,
+    /// For each entry, the bars it means; `None` means all.
+    bars: Vec<Option<Vec<RangeInclusive<u32>>>>,
+}
+
+impl<'a> AsideIn<'a> {
+    pub(crate) fn new(aside: &'a Aside, score: &'a Score) -> Self {
+        let bars = aside.entries.iter().map(|entry| bars(entry, score)).collect();
+        Self { aside, score, bars }
+    }
+
+    /// The first entry that holds a finding of one place.
+    pub(crate) fn holds(&self, finding: &Finding) -> Option<usize> {
+        (0..self.aside.entries.len()).find(|entry| self.entry_holds(*entry, finding))
+    }
+
+    fn entry_holds(&self, index: usize, finding: &Finding) -> bool {
+        let (entry, place) = (&self.aside.entries[index], &finding.place);
+        let rule = entry.rule.as_ref().is_none_or(|rule| rule == finding.rule);
+        let beat = entry.beat.is_none_or(|beat| beat == place.beat);
+        let bars =
+            self.bars[index].as_ref().is_none_or(|bars| bars.iter().any(|bars| bars.contains(&place.bar)));
+        rule && beat && bars && entry.part.as_ref().is_none_or(|part| self.is_in(part, finding))
+    }
+
+    fn is_in(&self, part: &str, finding: &Finding) -> bool {
+        let known = finding.place.part.and_then(|part| self.score.parts.get(part));
+        let names = known.into_iter().flat_map(|part| [part.name.as_str(), part.abbreviation.as_str()]);
+        let asked = part.trim().to_lowercase();
+        names.chain([finding.place.section.as_str()]).any(|name| name.to_lowercase() == asked)
+    }
+}
+
+/// The bars that an entry means, in every movement or in the one it names.
+fn bars(entry: &AsideEntry, score: &Score) -> Option<Vec<RangeInclusive<u32>>> {
+    if entry.bars.is_none() && entry.movement.is_none() {
+        return None;
+    }
+    let movements = movements(score);
+    let asked: Vec<RangeInclusive<u32>> = match entry.movement {
+        Some(number) => {
+            number.checked_sub(1).and_then(|index| movements.get(index)).cloned().into_iter().collect()
+        }
+        None => movements,
+    };
+    let Some((first, last)) = &entry.bars else { return Some(asked) };
+    Some(asked.iter().filter_map(|movement| between(score, movement, first, last)).collect())
+}
+
+/// From the first bar of a number to the last one of another, inside a movement.
+fn between(
+    score: &Score,
+    movement: &RangeInclusive<u32>,
+    first: &str,
+    last: &str,
+) -> Option<RangeInclusive<u32>> {
+    let is = |bar: &u32, label: &str| score.bars.get(*bar as usize).is_some_and(|bar| bar.label == label);
+    let from = movement.clone().find(|bar| is(bar, first))?;
+    let to = movement.clone().rev().find(|bar| is(bar, last))?;
+    (from <= to).then_some(from..=to)
+}
+
+/// The movements of a file, as ranges of bars: a new one begins where the numbers go back.
+fn movements(score: &Score) -> Vec<RangeInclusive<u32>> {
+    let number = |bar: usize| score.bars[bar].label.parse::<i64>().ok();
+    let begins = |bar: usize| {
+        let before = &score.bars[bar - 1];
+        let ended = before.right.style == BarlineStyle::Final;
+        let back = matches!((number(bar - 1), number(bar)), (Some(before), Some(now)) if now < before);
+        back && (ended || number(bar).is_some_and(|number| number <= 1))
+    };
+    let starts: Vec<usize> = (0..score.bars.len()).filter(|bar| *bar == 0 || begins(*bar)).collect();
+    let ends = starts.iter().skip(1).copied().chain([score.bars.len()]);
+    let range = |(start, end): (&usize, usize)| {
+        Some(u32::try_from(*start).ok()?..=u32::try_from(end.checked_sub(1)?).ok()?)
+    };
+    starts.iter().zip(ends).filter_map(range).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_that_go_back_begin_a_movement() {
+        let text = "unchecked\nviolin: d'4 |. d'4 | d'4 |.";
+        let xml = arcata_testkit::musicxml(text);
+        let xml =
+            xml.replacen(r#"number="2""#, r#"number="1""#, 1).replacen(r#"number="3""#, r#"number="2""#, 1);
+        let file = arcata_xml::open_score(xml.into_bytes(), &arcata_xml::Limits::default());
+        let score = file.map(|file| arcata_score::read(file.document())).unwrap_or_default();
+        assert_eq!(movements(&score), [0..=2], "one bar 1 after another is the same number, not a lower one");
+        let entry = |bars: (&str, &str), movement| AsideEntry {
+            bars: Some((bars.0.to_owned(), bars.1.to_owned())),
+            movement,
+            ..AsideEntry::default()
+        };
+        assert_eq!(bars(&entry(("1", "2"), None), &score), Some(vec![0..=2]));
+        assert_eq!(bars(&entry(("1", "2"), Some(2)), &score), Some(Vec::new()));
+        assert_eq!(bars(&entry(("9", "9"), None), &score), Some(Vec::new()), "no such bar holds nothing");
+    }
+}
