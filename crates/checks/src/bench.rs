@@ -6,17 +6,17 @@ use std::process::Command;
 use std::time::{Duration, Instant};
 
 use arcata_bow::plan::{Anchor, alternatives};
-use arcata_bow::together::{agreements, plan_together};
 use arcata_bow::{
     Line, LineOptions, Onward, Plan, PlanSettings, Profile, Reading, RepeatedStretch, Road, Stroke, plan,
 };
 use arcata_review::{Piece, ReviewSettings, review};
-use arcata_score::{BowDirection, Score};
+use arcata_score::BowDirection;
 use arcata_xml::{Document, Limits};
 use quick_xml::events::Event;
 use rayon::ThreadPoolBuilder;
 
 use crate::outcome::Result;
+use crate::reviewing::bowed_alike;
 use crate::setting::{Setting, read};
 use crate::{bench_list, bench_repairs, reader, scores};
 
@@ -146,14 +146,6 @@ fn whole_review(bytes: Vec<u8>) -> Result<(Vec<Line>, usize)> {
     let piece = Piece { document, score: &score, lines: &lines, plans: &plans, reading, profile: &profile };
     let findings = review(&piece, &ReviewSettings::default()).len();
     Ok((lines, findings))
-}
-
-/// The plans of all lines, those of one rhythm and figures that come back bowed alike.
-fn bowed_alike(score: &Score, lines: &[Line], profile: &Profile) -> Vec<Plan> {
-    let settings: Vec<PlanSettings> =
-        lines.iter().map(|line| profile.plan_settings(line.instrument)).collect();
-    let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
-    plan_together(lines, &settings, &agreements(score, lines, &weights)).plans
 }
 
 /// What bowing alike takes, beside planning each line for itself.

@@ -7,6 +7,7 @@
     reason = "an edge crate: it opens files, prints, times, and reads its arguments and the environment"
 )]
 
+mod alarms;
 mod bench;
 mod bench_list;
 mod bench_repairs;
@@ -19,6 +20,7 @@ mod layers;
 mod outcome;
 mod pictures;
 mod reader;
+mod reviewing;
 mod ryan;
 mod scores;
 mod setting;
@@ -32,13 +34,14 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 6] = [
+const OUTSIDE: [Check; 7] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
     ("laws", laws::check),
     ("layers", layers::check),
     ("pictures", pictures::check),
+    ("alarms", alarms::check),
 ];
 
 fn main() -> ExitCode {
@@ -63,6 +66,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
     match command.as_str() {
         "outside" => outside(&setting, rest, outcome),
         "docs" => docs::run(&setting, rest, outcome),
+        "alarms" => alarms::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),
         "tune" => ryan::tune(&setting, rest),

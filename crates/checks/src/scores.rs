@@ -5,7 +5,7 @@ use std::path::Path;
 use arcata_bow::plan::MarkReading;
 use arcata_bow::{Line, LineOptions, PlanSettings, Profile};
 use arcata_score::Score;
-use arcata_xml::{Limits, ScoreFile, open_score};
+use arcata_xml::{Document, Limits, ScoreFile, open_score};
 
 use crate::outcome::Result;
 use crate::setting::read;
@@ -13,6 +13,12 @@ use crate::setting::read;
 /// Opens a score file of either kind.
 pub(crate) fn open(path: &Path) -> Result<ScoreFile> {
     open_score(read(path)?, &Limits::default()).map_err(|problem| format!("{}: {problem}", path.display()))
+}
+
+/// The document in a score file of either kind.
+pub(crate) fn document(path: &Path) -> Result<Document> {
+    let bytes = open(path)?.document().bytes().to_vec();
+    Document::parse(bytes, &Limits::default()).map_err(|problem| format!("{}: {problem}", path.display()))
 }
 
 /// The bowing lines of all bowed parts.

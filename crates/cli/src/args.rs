@@ -60,6 +60,10 @@ pub(crate) struct Shared {
     /// Only these bars, by printed number: 12 or 5-8
     #[arg(long, value_name = "BARS")]
     pub(crate) bars: Option<String>,
+    /// Only this movement, from 1, in a file where the numbers of the bars begin anew; without it --bars means
+    /// the first movement that has them
+    #[arg(long, value_name = "NUMBER")]
+    pub(crate) movement: Option<usize>,
     /// The player: professional, amateur, student, or a profile file
     #[arg(long, value_name = "PROFILE", default_value = "professional")]
     pub(crate) profile: String,

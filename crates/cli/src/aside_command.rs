@@ -116,6 +116,7 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         scores: vec![arguments.score.clone()],
         part: Vec::new(),
         bars: None,
+        movement: None,
         profile: arguments.profile.clone(),
         tempo: None,
         apart: false,

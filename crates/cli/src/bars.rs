@@ -6,23 +6,41 @@ use arcata_score::Score;
 
 use crate::failure::Failure;
 
-/// The bars that `--bars` names, by printed number; all when it is not given.
-pub(crate) fn bars(score: &Score, text: Option<&str>) -> Result<RangeInclusive<u32>, Failure> {
-    let last = u32::try_from(score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
-    let Some(text) = text else { return Ok(0..=last) };
+/// The bars that `--bars` names, by printed number, in the movement that `--movement` names; without a movement
+/// in the first that has them. All bars when nothing is named.
+pub(crate) fn bars(
+    score: &Score,
+    text: Option<&str>,
+    movement: Option<usize>,
+) -> Result<RangeInclusive<u32>, Failure> {
+    let movements = score.movements();
+    let within = match movement {
+        None => movements,
+        Some(number) => match number.checked_sub(1).and_then(|index| movements.get(index)) {
+            Some(movement) => vec![movement.clone()],
+            None => return Err(Failure::Movement { asked: number, there: movements.len() }),
+        },
+    };
+    let Some(text) = text else {
+        let (first, last) =
+            (within.first().map_or(0, |first| *first.start()), within.last().map_or(0, |last| *last.end()));
+        return Ok(first..=last);
+    };
     let failed = |why: String| Failure::Bars { text: text.to_owned(), why };
     let (from, to) = text.split_once('-').unwrap_or((text, text));
-    let find = |label: &str, from_end: bool| {
-        let label = label.trim();
-        let matches = |bar: &arcata_score::Bar| bar.label == label;
-        let found =
-            if from_end { score.bars.iter().rposition(matches) } else { score.bars.iter().position(matches) };
-        found
-            .and_then(|at| u32::try_from(at).ok())
-            .ok_or_else(|| failed(format!("the score has no bar {label}")))
-    };
-    let (from, to) = (find(from, false)?, find(to, true)?);
-    if from > to { Err(failed("the second bar comes before the first".into())) } else { Ok(from..=to) }
+    let (from, to) = (from.trim(), to.trim());
+    let is = |bar: &u32, label: &str| score.bars.get(*bar as usize).is_some_and(|bar| bar.label == label);
+    let has = |label: &str| within.iter().flat_map(Clone::clone).any(|bar| is(&bar, label));
+    if let Some(missing) = [from, to].into_iter().find(|label| !has(label)) {
+        return Err(failed(format!("the score has no bar {missing}")));
+    }
+    // Two bars of one number are the two halves of a bar that a repeat splits: both are meant.
+    let found = within.iter().find_map(|movement| {
+        let from = movement.clone().find(|bar| is(bar, from))?;
+        let to = movement.clone().rev().find(|bar| is(bar, to))?;
+        (from <= to).then_some(from..=to)
+    });
+    found.ok_or_else(|| failed("the second bar comes before the first".into()))
 }
 
 /// Indices of the parts that `--part` names, all bowed parts when it names none.

@@ -11,6 +11,7 @@ pub(crate) enum Failure {
     Write { path: PathBuf, why: String },
     Profile { name: String, why: String },
     Bars { text: String, why: String },
+    Movement { asked: usize, there: usize },
     Part { asked: String, known: Vec<String> },
     Rule { asked: String, known: Vec<&'static str> },
     OneScore { count: usize },
@@ -61,6 +62,9 @@ impl fmt::Display for Failure {
                     f,
                     "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
                 )
+            }
+            Self::Movement { asked, there } => {
+                write!(f, "--movement {asked}: the file has {there}, counted where bar numbers begin anew.")
             }
             Self::House { name, why } => write!(f, "House profile {name}: {why}"),
             Self::PartNotMade { part, why } => write!(f, "The part {part} could not be made: {why}."),

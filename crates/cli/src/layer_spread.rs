@@ -21,7 +21,7 @@ pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
     })?;
     let choice = SpreadChoice {
         from,
-        bars: arguments.bars.as_deref().map(|text| bars::bars(&score, Some(text))).transpose()?,
+        bars: arguments.bars.as_deref().map(|text| bars::bars(&score, Some(text), None)).transpose()?,
         to: if arguments.to.is_empty() { None } else { Some(bars::parts(&score, &arguments.to)?) },
         reach: if arguments.passages { Reach::EveryPassage } else { Reach::SameBars },
         low_strings: if arguments.mirror_low { LowStrings::Mirrored } else { LowStrings::Same },

@@ -61,7 +61,7 @@ fn look(
     profile: &Profile,
 ) -> Result<(Desk, Vec<AuditedMark>), Failure> {
     let desk = studio::open(score, &arguments.shared, profile, MarkReading::Law)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
     let parts = bars::parts(&desk.score, &arguments.shared.part)?;
     let mut marks = audit(&desk.score, &parts, &desk.lines, &desk.plans, profile);
     marks.retain(|mark| {
@@ -78,7 +78,7 @@ fn view(
     marks: &[AuditedMark],
     profile: &Profile,
 ) -> Result<MarksView, Failure> {
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
     let file = score.display().to_string();
     let lines = (desk.lines.as_slice(), desk.plans.as_slice());
     let view = MarksView::new(&file, &desk.score, lines, marks, profile, |bar| bars.contains(&bar));

@@ -48,6 +48,7 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
         scores: vec![arguments.score.clone()],
         part: Vec::new(),
         bars: None,
+        movement: None,
         profile: arguments.profile.clone(),
         tempo: arguments.tempo,
         apart: false,

@@ -71,7 +71,7 @@ fn view(
     marks: MarkReading,
 ) -> Result<PlanView, Failure> {
     let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
     let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone());
     let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, text)).transpose()?;
     let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
@@ -182,7 +182,7 @@ fn write_marked(
         return Err(Failure::SameFile { path: out.to_owned() });
     }
     let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
     let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
         desk.fix(&anchors);

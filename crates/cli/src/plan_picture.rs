@@ -36,7 +36,7 @@ pub(crate) fn run(
         return Err(Failure::SameFile { path: out.clone() });
     }
     let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
     let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
         desk.fix(&anchors);

@@ -196,7 +196,7 @@ fn review_all(scores: &[PathBuf], request: &Request<'_>) -> Result<Vec<Reviewed>
 fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Result<Reviewed, Failure> {
     let Request { arguments, profile, settings, engraver } = request;
     let desk = studio::open(path, &arguments.shared, profile, MarkReading::Law)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref())?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
     let options = studio::line_options(&arguments.shared);
     let reading = Reading::new(&desk.score, profile, &options);
     let piece = Piece {

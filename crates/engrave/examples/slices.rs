@@ -24,7 +24,7 @@ const BARS: u32 = 4;
 /// Slices of one score at most, evenly spread over it.
 const SLICES: u32 = 4;
 /// From every so many scores, one part is set as a booklet.
-const BOOKLET_EVERY: usize = 12;
+const BOOKLET_EVERY: usize = 2;
 
 fn main() -> Result<(), String> {
     let folder = std::env::args().nth(1).map(PathBuf::from).ok_or("slices FOLDER < LIST")?;

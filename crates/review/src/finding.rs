@@ -191,6 +191,10 @@ pub enum ProposalKind {
     State,
     /// Players change bow at different times.
     Stagger,
+    /// A slur drawn as a phrase mark, which leaves the bow free.
+    Phrase,
+    /// The slurs or marks of another place or part.
+    Copy,
 }
 
 impl ProposalKind {
@@ -209,6 +213,8 @@ impl ProposalKind {
             Self::Word => "word",
             Self::State => "state",
             Self::Stagger => "stagger",
+            Self::Phrase => "phrase",
+            Self::Copy => "copy",
         }
     }
 }

@@ -62,6 +62,18 @@ impl Piece<'_> {
         Thresholds::of(self.profile)
     }
 
+    /// How long it takes from the bow to the plucking finger, or back, microseconds.
+    pub(crate) fn time_to_change(&self, to_finger: bool) -> i64 {
+        let times = &self.profile.times;
+        if to_finger { times.to_pizzicato.value * 1000 } else { times.to_arco.value * 1000 }
+    }
+
+    /// How long it takes to put the mute on, or off, microseconds.
+    pub(crate) fn time_to_mute(&self, on: bool) -> i64 {
+        let times = &self.profile.times;
+        if on { times.mute_on.value * 1000 } else { times.mute_off.value * 1000 }
+    }
+
     /// Usable hair of a line's bow, micrometres.
     #[must_use]
     pub fn hair(&self, line: usize) -> i64 {

@@ -1,6 +1,8 @@
 //! Questions about notes, slurs and states that several rules ask.
 
-use arcata_score::{ChordRole, Meaning, Moment, Note, NoteId, NoteKind, Part, Slur, SlurLine, TieEnd};
+use arcata_score::{ChordRole, Meaning, Moment, Note, NoteId, NoteKind, Part, Score, Slur, SlurLine, TieEnd};
+
+use crate::Piece;
 
 /// A point in a voice: grace notes stand before the note that they share a moment with.
 pub(crate) type Point = (Moment, u8);
@@ -34,6 +36,17 @@ pub(crate) fn tied_from_before(note: &Note) -> bool {
     matches!(note.tie.from_before, TieEnd::Joined(_))
 }
 
+/// Whether a note is played and stands on its own stem: no chord member, no cue, no grace note.
+pub(crate) fn is_main(note: &Note) -> bool {
+    note.chord == ChordRole::Main && note.kind == NoteKind::Ordinary
+}
+
+/// Whether a note is in the file for playback only (the second note of a trill, say) and not printed.
+pub(crate) fn is_hidden(piece: &Piece<'_>, part: &Part, id: NoteId) -> bool {
+    let element = piece.document.zip(note(part, id)).and_then(|(document, note)| document.element(note.node));
+    element.and_then(|element| element.attribute("print-object")).is_some_and(|print| print == "no")
+}
+
 /// The notes that stand on their own stem in one voice, in order: no chord members, no cues.
 pub(crate) fn main_notes(part: &Part, voice: u16) -> impl Iterator<Item = (NoteId, &Note)> {
     (0u32..).map(NoteId).zip(&part.notes).filter(move |(_, note)| {
@@ -50,18 +63,23 @@ pub(crate) enum Sounding {
     Plucked(Moment),
 }
 
-/// Changes between bow and finger on one staff of a part, in order of time.
-pub(crate) fn sounding_changes(part: &Part, staff: u8) -> Vec<(Moment, Sounding)> {
+/// Changes between bow and finger on one staff of a part, in order of time; every movement begins with the bow.
+pub(crate) fn sounding_changes(score: &Score, part: &Part, staff: u8) -> Vec<(Moment, Sounding)> {
     let on_staff = part.instructions.iter().filter(|said| said.place.staff == 0 || said.place.staff == staff);
-    on_staff
-        .filter_map(|said| match said.meaning {
-            Meaning::Pizzicato => Some((said.place.at, Sounding::Plucked(said.place.at))),
-            Meaning::Arco | Meaning::ColLegno | Meaning::ColLegnoBattuto => {
-                Some((said.place.at, Sounding::Bowed))
-            }
-            _ => None,
-        })
-        .collect()
+    let said = on_staff.filter_map(|said| match said.meaning {
+        Meaning::Pizzicato => Some((said.place.at, Sounding::Plucked(said.place.at))),
+        Meaning::Arco | Meaning::ColLegno | Meaning::ColLegnoBattuto => {
+            Some((said.place.at, Sounding::Bowed))
+        }
+        _ => None,
+    });
+    let starts = score.movements().into_iter().skip(1);
+    let starts = starts.filter_map(|movement| score.bars.get(*movement.start() as usize));
+    let mut changes: Vec<(Moment, Sounding)> =
+        starts.map(|bar| (bar.start, Sounding::Bowed)).chain(said).collect();
+    // What is said at the start of a movement comes after the start itself.
+    changes.sort_by_key(|(at, _)| *at);
+    changes
 }
 
 /// How the string is sounded at a moment, after the changes given.

@@ -1,10 +1,11 @@
 //! A held note begun afresh: its tie taken out.
 
 use arcata_score::{Moment, Part, TieEnd};
-use arcata_xml::{NodeId, Tag};
+use arcata_xml::NodeId;
 
 use crate::Piece;
 use crate::change::Change;
+use crate::tie_change;
 
 /// Takes the ties out that lead to a moment, in the first of the parts that has any.
 pub(crate) fn over<'a>(piece: &Piece<'_>, parts: impl Iterator<Item = &'a usize>, at: Moment) -> Vec<Change> {
@@ -21,16 +22,8 @@ fn ties_to(piece: &Piece<'_>, part: &Part, at: Moment) -> Vec<Change> {
         }
         TieEnd::None | TieEnd::Open => None,
     });
-    ends.flatten().flat_map(|(note, end)| elements(piece, note, end)).map(Change::Remove).collect()
-}
-
-/// The elements in a note that begin or end a tie.
-fn elements(piece: &Piece<'_>, note: NodeId, end: &str) -> Vec<NodeId> {
-    let note = piece.document.and_then(|document| document.element(note));
-    let inside = note.into_iter().flat_map(|note| note.descendants());
-    inside
-        .filter(|element| [Tag::TIE, Tag::TIED].contains(&element.tag()))
-        .filter(|element| element.attribute("type").is_some_and(|kind| kind == end))
-        .map(|element| element.id())
-        .collect()
+    let document = piece.document;
+    let note = |node: NodeId| document.and_then(|document| document.element(node));
+    let ends = ends.flatten().filter_map(|(node, end)| Some(tie_change::ends(note(node)?, end)));
+    ends.flatten().map(Change::Remove).collect()
 }

@@ -31,7 +31,7 @@ pub(super) fn places(score: &Score, part_index: usize, lines: &[Line]) -> Vec<Ma
     let Some(part) = score.parts.get(part_index) else { return Vec::new() };
     let strokes = strokes_by_note(part_index, lines);
     let techniques: Vec<Techniques> =
-        (1..=part.staves.max(1)).map(|staff| Techniques::new(part, staff)).collect();
+        (1..=part.staves.max(1)).map(|staff| Techniques::new(score, part, staff)).collect();
     let mut places = Vec::new();
     for (id, note) in (0u32..).map(NoteId).zip(&part.notes) {
         let marks = note.bow_mark.iter().chain(&note.more_bow_marks);

@@ -92,7 +92,7 @@ impl<'a> Reading<'a> {
         let force = force(self.score, part, self.options);
         let mut sources = Vec::new();
         for staff in 1..=part.staves.max(1) {
-            let techniques = Techniques::new(part, staff);
+            let techniques = Techniques::new(self.score, part, staff);
             for group in voices::groups(self.score, part, staff, force, &techniques) {
                 let material =
                     strokes::Material::new(self, (part_index, part), staff, &techniques, &speeds, &group);

@@ -4,7 +4,7 @@ mod read;
 
 use std::ops::RangeInclusive;
 
-use arcata_score::{BarlineStyle, Length, Score};
+use arcata_score::{Length, Score};
 
 use crate::Finding;
 
@@ -98,7 +98,7 @@ fn bars(entry: &AsideEntry, score: &Score) -> Option<Vec<RangeInclusive<u32>>> {
     if entry.bars.is_none() && entry.movement.is_none() {
         return None;
     }
-    let movements = movements(score);
+    let movements = score.movements();
     let asked: Vec<RangeInclusive<u32>> = match entry.movement {
         Some(number) => {
             number.checked_sub(1).and_then(|index| movements.get(index)).cloned().into_iter().collect()
@@ -122,23 +122,6 @@ fn between(
     (from <= to).then_some(from..=to)
 }
 
-/// The movements of a file, as ranges of bars: a new one begins where the numbers go back.
-fn movements(score: &Score) -> Vec<RangeInclusive<u32>> {
-    let number = |bar: usize| score.bars[bar].label.parse::<i64>().ok();
-    let begins = |bar: usize| {
-        let before = &score.bars[bar - 1];
-        let ended = before.right.style == BarlineStyle::Final;
-        let back = matches!((number(bar - 1), number(bar)), (Some(before), Some(now)) if now < before);
-        back && (ended || number(bar).is_some_and(|number| number <= 1))
-    };
-    let starts: Vec<usize> = (0..score.bars.len()).filter(|bar| *bar == 0 || begins(*bar)).collect();
-    let ends = starts.iter().skip(1).copied().chain([score.bars.len()]);
-    let range = |(start, end): (&usize, usize)| {
-        Some(u32::try_from(*start).ok()?..=u32::try_from(end.checked_sub(1)?).ok()?)
-    };
-    starts.iter().zip(ends).filter_map(range).collect()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -151,7 +134,7 @@ mod tests {
             xml.replacen(r#"number="2""#, r#"number="1""#, 1).replacen(r#"number="3""#, r#"number="2""#, 1);
         let file = arcata_xml::open_score(xml.into_bytes(), &arcata_xml::Limits::default());
         let score = file.map(|file| arcata_score::read(file.document())).unwrap_or_default();
-        assert_eq!(movements(&score), [0..=2], "one bar 1 after another is the same number, not a lower one");
+        assert_eq!(score.movements(), [0..=2], "one bar 1 after another is the same number, not a lower one");
         let entry = |bars: (&str, &str), movement| AsideEntry {
             bars: Some((bars.0.to_owned(), bars.1.to_owned())),
             movement,

@@ -35,6 +35,10 @@ register! {
         slur_over_change: SlurOverChange,
         slur_skips_string: SlurSkipsString,
         slurred_stops: SlurredStops,
+        tie_or_slur: TieOrSlur,
+        slur_misses_tie: SlurMissesTie,
+        slur_over_rest: SlurOverRest,
+        nested_slurs: NestedSlurs,
     }
     beat {
         silent_downbeat: SilentDownbeat,
@@ -60,6 +64,11 @@ register! {
     }
     states {
         missing_arco: MissingArco,
+        state_never_ends: StateNeverEnds,
+        pizz_change_too_quick: PizzChangeTooQuick,
+        mute_change_too_quick: MuteChangeTooQuick,
+        pizz_too_fast: PizzTooFast,
+        chord_or_divisi: ChordOrDivisi,
     }
     hand {
         stop_unplayable: StopUnplayable,

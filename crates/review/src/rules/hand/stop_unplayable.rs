@@ -32,7 +32,7 @@ use arcata_hand::Fingerboard;
 
 use crate::change::direction_before;
 use crate::left_hand::{Chord, chords, fingerboard, instrument_word, pitch_names};
-use crate::under_slur::note;
+use crate::under_slur::{is_hidden, note};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -53,11 +53,14 @@ impl Rule for StopUnplayable {
         for (at, line) in piece.lines.iter().enumerate() {
             let Some(part) = piece.score.parts.get(line.part) else { continue };
             let Some(board) = fingerboard(piece, part) else { continue };
-            let techniques = Techniques::new(part, line.staff);
+            let techniques = Techniques::new(piece.score, part, line.staff);
             // A divided section shares the notes of a chord out.
             let whole = |stroke: &&Stroke| techniques.at(stroke.onset).division == Division::Together;
             for stroke in line.strokes.iter().filter(whole) {
                 for chord in chords(part, stroke).iter().filter(|chord| is_impossible(&board, chord)) {
+                    if chord.notes.iter().any(|id| is_hidden(piece, part, *id)) {
+                        continue;
+                    }
                     let draft = impossible(piece, found, at, chord);
                     found.report(draft);
                 }

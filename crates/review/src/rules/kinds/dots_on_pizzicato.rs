@@ -63,7 +63,7 @@ impl Rule for DotsOnPizzicato {
 /// Runs of plucked notes with dots; a plucked note without one, or a bowed note, ends a run, a rest does not.
 fn dotted_runs(piece: &Piece<'_>, part_index: usize, staff: u8) -> Vec<Vec<NoteId>> {
     let part = &piece.score.parts[part_index];
-    let techniques = Techniques::new(part, staff);
+    let techniques = Techniques::new(piece.score, part, staff);
     if techniques.runs.iter().all(|run| run.contact != Contact::Pizzicato) {
         return Vec::new();
     }

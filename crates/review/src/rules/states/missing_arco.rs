@@ -96,7 +96,7 @@ fn bowed_while_plucked(
     staff: u8,
 ) -> Vec<Draft> {
     let part = &piece.score.parts[part_index];
-    let (changes, slurred) = (sounding_changes(part, staff), slur_starts(part));
+    let (changes, slurred) = (sounding_changes(piece.score, part, staff), slur_starts(part));
     let mut reported: BTreeSet<Moment> = BTreeSet::new();
     let mut drafts = Vec::new();
     let notes = (0u32..).map(NoteId).zip(&part.notes).filter(|(_, note)| note.staff == staff);

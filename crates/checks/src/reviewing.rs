@@ -1,0 +1,60 @@
+//! A score reviewed as the command line does it, and reviewed again with a change in it.
+
+use arcata_bow::together::{agreements, plan_together};
+use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading};
+use arcata_review::{Finding, Piece, ReviewSettings, review};
+use arcata_score::Score;
+use arcata_xml::{Document, Edit, EditList, Limits};
+
+use crate::outcome::Result;
+use crate::scores;
+
+/// A score that is read and planned.
+pub(crate) struct Desk {
+    pub(crate) document: Document,
+    pub(crate) score: Score,
+    lines: Vec<Line>,
+    plans: Vec<Plan>,
+    profile: Profile,
+}
+
+impl Desk {
+    /// Reads MusicXML and plans its bowed parts.
+    pub(crate) fn new(document: Document, profile: &Profile) -> Self {
+        let score = arcata_score::read(&document);
+        let lines = scores::lines(&score, profile);
+        let plans = bowed_alike(&score, &lines, profile);
+        Self { document, score, lines, plans, profile: profile.clone() }
+    }
+
+    /// The same with edits in it.
+    pub(crate) fn with(&self, edits: &[Edit]) -> Result<Self> {
+        let edits = EditList::new(edits.to_vec()).map_err(|problem| problem.to_string())?;
+        let bytes = self.document.apply(&edits).map_err(|problem| problem.to_string())?;
+        let document = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
+        Ok(Self::new(document, &self.profile))
+    }
+
+    /// What the review finds.
+    pub(crate) fn findings(&self, settings: &ReviewSettings) -> Vec<Finding> {
+        let options = LineOptions::default();
+        let reading = Reading::new(&self.score, &self.profile, &options);
+        let piece = Piece {
+            document: Some(&self.document),
+            score: &self.score,
+            lines: &self.lines,
+            plans: &self.plans,
+            reading: Some(&reading),
+            profile: &self.profile,
+        };
+        review(&piece, settings)
+    }
+}
+
+/// The plans of all lines, those of one rhythm and figures that come back bowed alike.
+pub(crate) fn bowed_alike(score: &Score, lines: &[Line], profile: &Profile) -> Vec<Plan> {
+    let settings: Vec<PlanSettings> =
+        lines.iter().map(|line| profile.plan_settings(line.instrument)).collect();
+    let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
+    plan_together(lines, &settings, &agreements(score, lines, &weights)).plans
+}

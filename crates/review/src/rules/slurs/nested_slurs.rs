@@ -1,0 +1,92 @@
+//! # A slur inside a slur
+//!
+//! ## What it finds
+//! A solid slur that holds one or more shorter solid slurs of its voice. Slurs of grace notes are ornaments and are
+//! left out, and so is a slur over two notes that share the outer one's end with a tie.
+//!
+//! ## Why it matters
+//! One of the two lines must be a phrase mark, but they look alike: the player learns only by trying which of them is
+//! the bow, and in a section several do.
+//!
+//! ## Example
+//! ```music
+//! quarter=80
+//! violin: mf (c''4 (2d'' e'')2 f'' | (2g'' f'')2 e''2) |.
+//! ```
+//!
+//! ## What it proposes
+//! To draw the outer line broken, as a phrase mark (mark as phrase, writer's choice).
+//!
+//! ## What it cannot know
+//! Whether the inner line is the slip. The bow is planned by the inner slurs.
+//!
+//! ## Sources
+//! Read 1969, as quoted: over bowing slurs a phrase line is drawn broken; Okura.
+
+use arcata_score::{Note, NoteKind, Part, Slur};
+
+use crate::phrase_change;
+use crate::under_slur::{point, solid_slurs};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct NestedSlurs;
+
+impl Rule for NestedSlurs {
+    const CARD: Card = Card {
+        id: "nested-slurs",
+        family: Family::Slurs,
+        gravest: Severity::B,
+        lightest: Severity::B,
+        since: "0.1",
+        title: "A slur inside a slur",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (part_index, part) in piece.score.parts.iter().enumerate() {
+            if !part.instrument.is_bowed() {
+                continue;
+            }
+            for outer in solid_slurs(part) {
+                let inside = inner(part, outer);
+                if inside > 0 {
+                    let draft = nested(piece, found, part_index, outer.0, inside);
+                    found.report(draft);
+                }
+            }
+        }
+    }
+}
+
+/// How many slurs of the same voice lie inside.
+fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> usize {
+    let (from, to) = (point(start), point(end));
+    let inside = solid_slurs(part).filter(|(slur, first, last)| {
+        let (begins, ends) = (point(first), point(last));
+        let held = from <= begins && ends <= to && (begins, ends) != (from, to);
+        let ornament = first.kind != NoteKind::Ordinary || start.kind != NoteKind::Ordinary;
+        *slur != outer && first.voice == start.voice && held && ends > begins && !ornament
+    });
+    inside.count()
+}
+
+fn nested(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, outer: &Slur, inside: usize) -> Draft {
+    let part = &piece.score.parts[part_index];
+    let draft = found.at_notes(Severity::B, part_index, &[outer.start, outer.end]);
+    let sentence = format!(
+        "The slur from {} holds {}: one of the lines is a phrase mark, and they look alike.",
+        piece.where_is(draft.place()),
+        if inside == 1 { "another slur".to_owned() } else { format!("{inside} other slurs") }
+    );
+    draft
+        .say(sentence)
+        .evidence("slurs inside", Figure::Whole(i64::try_from(inside).unwrap_or(i64::MAX)), "")
+        .cause("nested")
+        .propose_change(
+            Grade::WritersChoice,
+            ProposalKind::Phrase,
+            "Draw the outer line broken, as a phrase mark.",
+            phrase_change::broken(piece, part, outer),
+        )
+}

@@ -1,0 +1,151 @@
+//! # A slur that misses the end of a tie
+//!
+//! ## What it finds
+//! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
+//! slur begins or ends there: the line on the page covers only a piece of the sounding note. More than three of them
+//! in a part are a manner of drawing (D).
+//!
+//! ## Why it matters
+//! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
+//! change that nobody can make. Engravers draw it to the last tied note, and from the first.
+//!
+//! ## Example
+//! ```music
+//! quarter=80
+//! cello: mf (c4 d e f~ | f2) g | (e4 d c b,~) | b,2 c2 |.
+//! ```
+//! The first slur is drawn as engravers do, the second ends a note too soon.
+//!
+//! ## What it proposes
+//! To take the end of the slur to the last tied note, or its beginning to the first (shift, writer's choice).
+//!
+//! ## What it cannot know
+//! Nothing hangs on it for the bow: the sound is the same.
+//!
+//! ## Sources
+//! Gould, as quoted in surveys of engraving: slurs include all the tied notes at their ends.
+
+use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
+
+use crate::change::Change;
+use crate::under_slur::{note, solid_slurs};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct SlurMissesTie;
+
+impl Rule for SlurMissesTie {
+    const CARD: Card = Card {
+        id: "slur-misses-tie",
+        family: Family::Slurs,
+        gravest: Severity::C,
+        lightest: Severity::D,
+        since: "0.1",
+        title: "A slur that misses the end of a tie",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (part_index, part) in piece.score.parts.iter().enumerate() {
+            if !part.instrument.is_bowed() {
+                continue;
+            }
+            let all: Vec<(&Slur, Missed)> = solid_slurs(part)
+                .flat_map(|(slur, start, end)| {
+                    let missed = [too_soon(part, slur, end), too_late(part, slur, start)];
+                    missed.into_iter().flatten().map(move |missed| (slur, missed))
+                })
+                .collect();
+            let severity = if all.len() > MANNER { Severity::D } else { Severity::C };
+            for (slur, missed) in all {
+                let draft = misses(piece, found, (part_index, severity), slur, missed);
+                found.report(draft);
+            }
+        }
+    }
+}
+
+/// More of them in one part are a manner of drawing slurs, not slips (rule of thumb: old editions do it throughout).
+const MANNER: usize = 3;
+
+/// The end of a slur that is drawn to the wrong note.
+#[derive(Clone, Copy)]
+struct Missed {
+    end: &'static str,
+    drawn_to: NoteId,
+    belongs_to: NoteId,
+}
+
+/// Follows a tie as far as it goes; `None` where it is none, or a grace note's.
+fn last_of(part: &Part, from: NoteId, onward: impl Fn(&Note) -> TieEnd) -> Option<NoteId> {
+    let mut at = from;
+    while let TieEnd::Joined(next) = onward(note(part, at)?) {
+        // A file may tie notes in a circle; none goes back in time twice.
+        if next == at || part.notes.len() <= next.0 as usize {
+            return None;
+        }
+        let (here, there) = (note(part, at)?.onset, note(part, next)?.onset);
+        if here == there || note(part, next)?.kind != NoteKind::Ordinary {
+            return None;
+        }
+        at = next;
+    }
+    (at != from).then_some(at)
+}
+
+fn too_soon(part: &Part, slur: &Slur, end: &Note) -> Option<Missed> {
+    let last = last_of(part, slur.end, |note| note.tie.to_after)?;
+    // From the tied note on another slur may go: then the bow changes nowhere, and both lines are right.
+    let goes_on = slurs_at(part, end, last).any(|(other, start, _)| other != slur && start.onset >= end.onset);
+    (!goes_on).then_some(Missed { end: "ends", drawn_to: slur.end, belongs_to: last })
+}
+
+fn too_late(part: &Part, slur: &Slur, start: &Note) -> Option<Missed> {
+    let first = last_of(part, slur.start, |note| note.tie.from_before)?;
+    let comes_in = slurs_at(part, start, first).any(|(other, _, end)| other != slur && end.onset <= start.onset);
+    (!comes_in).then_some(Missed { end: "begins", drawn_to: slur.start, belongs_to: first })
+}
+
+/// Slurs of the voice that touch the time between two notes.
+fn slurs_at<'a>(
+    part: &'a Part,
+    one: &'a Note,
+    other: NoteId,
+) -> impl Iterator<Item = (&'a Slur, &'a Note, &'a Note)> {
+    let other = note(part, other).map_or(one.onset, |other| other.onset);
+    let (from, to) = (one.onset.min(other), one.onset.max(other));
+    solid_slurs(part).filter(move |(_, start, end)| {
+        start.voice == one.voice && start.onset <= to && end.onset >= from
+    })
+}
+
+fn misses(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (part_index, severity): (usize, Severity),
+    slur: &Slur,
+    missed: Missed,
+) -> Draft {
+    let part = &piece.score.parts[part_index];
+    let draft = found.at_notes(severity, part_index, &[missed.drawn_to, missed.belongs_to]);
+    let (kind, node, remedy) = if missed.end == "ends" {
+        ("stop", slur.end_node, "Take the end of the slur to the last tied note.")
+    } else {
+        ("start", slur.start_node, "Begin the slur at the first tied note.")
+    };
+    let sentence = format!(
+        "The slur {} at {} in the middle of a tied note.",
+        missed.end,
+        piece.where_is(draft.place())
+    );
+    let put = note(part, missed.belongs_to).map(|note| Change::Notation {
+        note: note.node,
+        xml: format!("<slur number=\"{}\" type=\"{kind}\"/>", slur.number),
+    });
+    draft.say(sentence).cause(missed.end).propose_change(
+        Grade::WritersChoice,
+        ProposalKind::Shift,
+        remedy,
+        put.into_iter().chain([Change::Remove(node)]).collect(),
+    )
+}

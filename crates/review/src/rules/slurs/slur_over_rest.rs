@@ -1,0 +1,114 @@
+//! # A rest under a slur
+//!
+//! ## What it finds
+//! A rest of the slur's own voice between its first and its last note.
+//!
+//! ## Why it matters
+//! A slur is one bow, a rest takes the bow off the string or stops it. Whether the player lifts and goes on in the
+//! same direction, stops on the string, or bows anew is anybody's guess; as a phrase mark the line says nothing
+//! about the bow at all.
+//!
+//! ## Example
+//! ```music
+//! quarter=80
+//! violin: mf (c''4 d'' r e'' | f''2) r |.
+//! ```
+//!
+//! ## What it proposes
+//! To end the slur before the rest and begin another after it (split, writer's choice); to draw the line broken,
+//! as a phrase mark (mark, writer's choice).
+//!
+//! ## What it cannot know
+//! Whether a stop inside one bow is wanted: beside a short rest (no longer than the longer of its neighbours) a dot, wedge
+//! or dash says so, and such hooked strokes are left out.
+//!
+//! ## Sources
+//! Common practice; Okura (a slur over rests is a phrase mark).
+
+use arcata_score::{Articulation, Note, NoteId, NoteKind, Part, Slur};
+
+use crate::phrase_change;
+use crate::split::{self, Keep};
+use crate::under_slur::{main_notes, note, solid_slurs};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct SlurOverRest;
+
+impl Rule for SlurOverRest {
+    const CARD: Card = Card {
+        id: "slur-over-rest",
+        family: Family::Slurs,
+        gravest: Severity::B,
+        lightest: Severity::B,
+        since: "0.1",
+        title: "A rest under a slur",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (part_index, part) in piece.score.parts.iter().enumerate() {
+            if !part.instrument.is_bowed() {
+                continue;
+            }
+            for (slur, start, end) in solid_slurs(part) {
+                if let Some(rest) = rest_under(part, start, end) {
+                    let draft = over_rest(piece, found, part_index, slur, rest);
+                    found.report(draft);
+                }
+            }
+        }
+    }
+}
+
+/// The first rest between the ends of a slur, with the note after it.
+fn rest_under(part: &Part, start: &Note, end: &Note) -> Option<(NoteId, NoteId)> {
+    let under: Vec<(NoteId, &Note)> = main_notes(part, start.voice)
+        .filter(|(_, note)| note.kind == NoteKind::Ordinary)
+        .filter(|(_, note)| note.onset >= start.onset && note.onset <= end.onset)
+        .collect();
+    let at = (1..under.len()).find(|at| {
+        let (rest, before) = (under[*at].1, under[at - 1].1);
+        let next = under.get(at + 1).map(|(_, note)| *note);
+        rest.pitch.is_rest() && !next.is_none_or(|next| is_stop(before, rest, next))
+    })?;
+    let after = under[at..].iter().find(|(_, note)| !note.pitch.is_rest())?;
+    Some((under[at].0, after.0))
+}
+
+/// A short rest beside a note with a dot, wedge or dash: the bow stops on the string and goes on, hooked.
+fn is_stop(before: &Note, rest: &Note, next: &Note) -> bool {
+    const MARKS: [Articulation; 4] =
+        [Articulation::Staccato, Articulation::Staccatissimo, Articulation::Tenuto, Articulation::DetachedLegato];
+    let marked = |note: &Note| MARKS.iter().any(|mark| note.articulations.has(*mark));
+    (marked(before) || marked(next)) && rest.length <= before.length.max(next.length)
+}
+
+fn over_rest(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    part_index: usize,
+    slur: &Slur,
+    (rest, after): (NoteId, NoteId),
+) -> Draft {
+    let part = &piece.score.parts[part_index];
+    let draft = found.at_notes(Severity::B, part_index, &[rest, slur.start, slur.end]);
+    let sentence = format!("The slur over {} covers a rest.", piece.where_is(draft.place()));
+    let length = note(part, slur.end).zip(note(part, slur.start)).map(|(end, start)| end.onset - start.onset);
+    let draft = draft.say(sentence).cause(format!("{}", length.unwrap_or_default()));
+    let draft = match split::before_note(part_index, part, slur, after, Keep::Both) {
+        Some(split) => draft.propose_change(
+            Grade::WritersChoice,
+            ProposalKind::Split,
+            "End the slur before the rest and begin another after it.",
+            split.changes(piece),
+        ),
+        None => draft,
+    };
+    draft.propose_change(
+        Grade::WritersChoice,
+        ProposalKind::Phrase,
+        "Draw the line broken, as a phrase mark that leaves the bow free.",
+        phrase_change::broken(piece, part, slur),
+    )
+}

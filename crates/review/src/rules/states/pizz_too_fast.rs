@@ -1,0 +1,119 @@
+//! # Plucked too fast
+//!
+//! ## What it finds
+//! Six or more plucked notes in a row, faster than a section plucks: 6 a second on violin and viola, 5 on the cello, 4 on
+//! the double bass.
+//!
+//! ## Why it matters
+//! The plucking finger tires and the notes come apart; above its speed the passage is simplified by whoever plays it.
+//!
+//! ## Example
+//! ```music
+//! quarter=132
+//! cello: f "pizz." c8 d e f8 g f8 e d | {3:2 c8 e g} {3:2 c' g e} {3:2 c8 e g} {3:2 c' g e} | c1 |.
+//! ```
+//!
+//! ## What it proposes
+//! To divide the notes between the players of a stand (state, writer's choice).
+//!
+//! ## What it cannot know
+//! Two fingers in turn, the guitar's way, go faster; so does a single player used to it.
+//!
+//! ## Sources
+//! The speeds are defaults of the profile, from memory.
+
+use arcata_score::{Instrument, Note};
+
+use crate::speed::{rate, rate_text};
+use crate::under_slur::{Sounding, is_main, sounding_at, sounding_changes};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct PizzTooFast;
+
+/// Fewer are a figure that the hand still catches.
+const RUN: usize = 6;
+
+impl Rule for PizzTooFast {
+    const CARD: Card = Card {
+        id: "pizz-too-fast",
+        family: Family::States,
+        gravest: Severity::B,
+        lightest: Severity::B,
+        since: "0.1",
+        title: "Plucked too fast",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let Some(reading) = piece.reading else { return };
+        for (part_index, part) in piece.score.parts.iter().enumerate() {
+            let Some(most) = most(piece, part.instrument) else { continue };
+            for staff in 1..=part.staves.max(1) {
+                let changes = sounding_changes(piece.score, part, staff);
+                for voice in 0..u16::try_from(part.voices.len()).unwrap_or(u16::MAX).max(1) {
+                    let plucked = |note: &&Note| {
+                        note.staff == staff && note.voice == voice && is_main(note) && note.length.is_positive()
+                    };
+                    let notes: Vec<&Note> = part.notes.iter().filter(plucked).collect();
+                    let fast = |pair: &[&Note]| {
+                        let (from, to) = (pair[0], pair[1]);
+                        let finger = |note: &Note| sounding_at(&changes, note.onset) != Sounding::Bowed;
+                        let sounds = !from.pitch.is_rest() && !to.pitch.is_rest() && finger(from) && finger(to);
+                        let micros = reading.tempo.between(from.onset, to.onset).micros;
+                        sounds && rate(1, micros).is_some_and(|rate| rate > most)
+                    };
+                    let mut at = 0;
+                    while at + 1 < notes.len() {
+                        let gaps = notes[at..].windows(2).take_while(|pair| fast(pair)).count();
+                        if gaps + 1 >= RUN {
+                            let micros = reading.tempo.between(notes[at].onset, notes[at + gaps].onset).micros;
+                            let attacks = i64::try_from(gaps).unwrap_or(i64::MAX);
+                            if let Some(rate) = rate(attacks, micros) {
+                                let draft = too_fast(piece, found, (part_index, notes[at]), (gaps + 1, rate, most));
+                                found.report(draft);
+                            }
+                        }
+                        at += gaps.max(1);
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Notes in 100 s that a section of this instrument plucks.
+fn most(piece: &Piece<'_>, instrument: Instrument) -> Option<i64> {
+    let name = match instrument {
+        Instrument::Violin | Instrument::Viola | Instrument::OtherBowed => "pizzicato_most",
+        Instrument::Cello => "pizzicato_most_cello",
+        Instrument::Bass => "pizzicato_most_bass",
+        Instrument::NotBowed => return None,
+    };
+    piece.profile.rate(name)
+}
+
+fn too_fast(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (part_index, first): (usize, &Note),
+    (notes, rate, most): (usize, i64, i64),
+) -> Draft {
+    let draft = found.at(Severity::B, Some(part_index), first.bar, first.onset);
+    let sentence = format!(
+        "{notes} plucked notes in a row from {} come {} a second; a section plucks {} at most.",
+        piece.where_is(draft.place()),
+        rate_text(rate),
+        rate_text(most),
+    );
+    draft
+        .say(sentence)
+        .evidence("notes a second", Figure::Thousandths(rate * 10), "")
+        .evidence("at most", Figure::Thousandths(most * 10), "")
+        .cause(format!("{}", rate / 25))
+        .propose(
+            Grade::WritersChoice,
+            ProposalKind::State,
+            format!("Divide the notes between the players of each {}.", piece.stand_word()),
+        )
+}

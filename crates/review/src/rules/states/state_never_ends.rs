@@ -1,0 +1,233 @@
+//! # A state that never ends, or ends twice
+//!
+//! ## What it finds
+//! con sordino, sul ponticello, sul tasto or col legno said again though it is in force, with music between (C; B for
+//! the mute); senza sordino said again after the mute is off already (B); a mute, a place on the string or the stick
+//! still in force when a movement ends and the next one of the file begins with bowed notes and no word (B); unis. over
+//! two voices with different notes (B).
+//!
+//! ## Why it matters
+//! Every state must be taken back by somebody. Where it is said twice, one word too few stands between the two, and the
+//! players who believe the first word play otherwise than those who believe the second.
+//!
+//! ## Example
+//! ```music
+//! quarter=96
+//! viola: mf "con sord." c'4 d' e' f' | g'1 | r1 | "con sord." c'4 d' e' f' |.
+//! ```
+//!
+//! ## What it proposes
+//! To take the second word out (state, writer's choice).
+//!
+//! ## What it cannot know
+//! Which of the two words is the slip. A word in brackets reminds and is left out; so is the first word of a movement,
+//! since every movement begins plain. Divisions are often said anew at every place, and are left out.
+//!
+//! ## Sources
+//! Common practice.
+
+use arcata_bow::techniques::{Contact, ContactPlace, Mute, TechniqueRun};
+use arcata_score::{Instruction, Meaning, Moment, Part};
+
+use crate::change::take_out;
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct StateNeverEnds;
+
+impl Rule for StateNeverEnds {
+    const CARD: Card = Card {
+        id: "state-never-ends",
+        family: Family::States,
+        gravest: Severity::B,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "A state that never ends, or ends twice",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let starts = movement_starts(piece);
+        for (part_index, part) in piece.score.parts.iter().enumerate() {
+            if !part.instrument.is_bowed() {
+                continue;
+            }
+            for staff in 1..=part.staves.max(1) {
+                for draft in of_staff(piece, found, part_index, staff, &starts) {
+                    found.report(draft);
+                }
+            }
+        }
+    }
+}
+
+/// Where movements after the first begin.
+fn movement_starts(piece: &Piece<'_>) -> Vec<Moment> {
+    let movements = piece.score.movements().into_iter().skip(1);
+    movements.filter_map(|movement| Some(piece.score.bars.get(*movement.start() as usize)?.start)).collect()
+}
+
+fn of_staff(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    part_index: usize,
+    staff: u8,
+    starts: &[Moment],
+) -> Vec<Draft> {
+    let part = &piece.score.parts[part_index];
+    let mut drafts = Vec::new();
+    let mut state = TechniqueRun::plain(Moment::START);
+    let mut last_said: Vec<&Instruction> = Vec::new();
+    let mut starts = starts.iter().copied().peekable();
+    for said in part.instructions.iter().filter(|said| said.place.staff == 0 || said.place.staff == staff) {
+        while let Some(start) = starts.next_if(|start| *start <= said.place.at) {
+            drafts.extend(still_on(piece, found, (part_index, staff), &state, start, said));
+            state = TechniqueRun::plain(start);
+            last_said.clear();
+        }
+        let before = last_said.iter().rev().find(|before| same_kind(before.meaning, said.meaning));
+        if let Some(before) = before.filter(|before| speaks_again(part, before, said)) {
+            drafts.extend(again(piece, found, part_index, (before, said), &state));
+        }
+        drafts.extend(unison_of_two(piece, found, (part_index, staff), said));
+        state = TechniqueRun { from: said.place.at, ..state.after(said.meaning) };
+        last_said.push(said);
+    }
+    drafts
+}
+
+/// Whether two words turn the same switch.
+fn same_kind(one: Meaning, other: Meaning) -> bool {
+    switch(one).is_some() && switch(one) == switch(other)
+}
+
+/// The switches that are looked at.
+fn switch(meaning: Meaning) -> Option<u8> {
+    match meaning {
+        Meaning::MuteOn | Meaning::MuteOff => Some(0),
+        Meaning::SulPonticello | Meaning::SulTasto | Meaning::Ordinario => Some(1),
+        Meaning::ColLegno | Meaning::ColLegnoBattuto | Meaning::Arco | Meaning::Pizzicato => Some(2),
+        _ => None,
+    }
+}
+
+/// Whether a second word is more than a reminder: printed, not in brackets, in the same voice, music between.
+fn speaks_again(part: &Part, before: &Instruction, said: &Instruction) -> bool {
+    let printed =
+        |said: &Instruction| !said.text.is_empty() && !said.text.trim_start().starts_with(['(', '[']);
+    let sounds = part.notes.iter().any(|note| {
+        (before.place.at..said.place.at).contains(&note.onset) && !note.pitch.is_rest()
+    });
+    printed(before) && printed(said) && sounds && before.place.voice == said.place.voice
+}
+
+/// What is said again, with what it weighs; `None` for words that may be said anew.
+fn weight(meaning: Meaning) -> Option<(Severity, &'static str)> {
+    match meaning {
+        Meaning::MuteOn => Some((Severity::B, "con sordino")),
+        Meaning::MuteOff => Some((Severity::B, "senza sordino")),
+        Meaning::SulPonticello => Some((Severity::C, "sul ponticello")),
+        Meaning::SulTasto => Some((Severity::C, "sul tasto")),
+        Meaning::ColLegnoBattuto => Some((Severity::C, "col legno battuto")),
+        Meaning::ColLegno => Some((Severity::C, "col legno")),
+        _ => None,
+    }
+}
+
+fn again(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    part_index: usize,
+    (before, said): (&Instruction, &Instruction),
+    state: &TechniqueRun,
+) -> Option<Draft> {
+    let (severity, word) = weight(said.meaning)?;
+    if before.meaning != said.meaning || state.after(said.meaning) != *state {
+        return None;
+    }
+    let draft = found.at(severity, Some(part_index), said.place.bar, said.place.at);
+    let sentence = format!(
+        "{word} is written at {} though it holds since {} {}: either a word is missing between them, or the \
+         second is one too many.",
+        piece.where_is(draft.place()),
+        piece.bar_word(),
+        piece.bar_label_at(before.place.at),
+    );
+    Some(draft.say(sentence).cause(word).propose_change(
+        Grade::WritersChoice,
+        ProposalKind::State,
+        "Take the second word out.",
+        vec![take_out(&said.place)],
+    ))
+}
+
+/// What the next movement takes over without a word.
+fn still_on(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (part_index, staff): (usize, u8),
+    state: &TechniqueRun,
+    start: Moment,
+    next: &Instruction,
+) -> Option<Draft> {
+    let part = &piece.score.parts[part_index];
+    let left = match state {
+        TechniqueRun { mute: Mute::On, .. } => (0, "The mute is"),
+        TechniqueRun { contact: Contact::ColLegnoBattuto, .. } => (2, "col legno is"),
+        TechniqueRun { place: ContactPlace::Bridge, .. } => (1, "sul ponticello is"),
+        TechniqueRun { place: ContactPlace::Fingerboard, .. } => (1, "sul tasto is"),
+        _ => return None,
+    };
+    let first = part.notes.partition_point(|note| note.onset < start);
+    let sounding = |note: &&arcata_score::Note| note.staff == staff && !note.pitch.is_rest();
+    let note = part.notes[first..].iter().find(sounding)?;
+    // A word on the first note, or before it, settles the matter.
+    let settled = part.instructions.iter().any(|said| {
+        switch(said.meaning) == Some(left.0) && (start..=note.onset).contains(&said.place.at)
+    });
+    if settled || (switch(next.meaning) == Some(left.0) && next.place.at <= note.onset) {
+        return None;
+    }
+    let draft = found.at(Severity::B, Some(part_index), note.bar, note.onset);
+    let sentence = format!(
+        "{} still in force from the movement before, and nothing is said at {}.",
+        left.1,
+        piece.where_is(draft.place()),
+    );
+    Some(draft.say(sentence).propose(
+        Grade::WritersChoice,
+        ProposalKind::State,
+        "Say at the start of the movement whether it still holds.",
+    ))
+}
+
+/// unis. over two voices with different notes.
+fn unison_of_two(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (part_index, staff): (usize, u8),
+    said: &Instruction,
+) -> Option<Draft> {
+    if said.meaning != Meaning::Unison || said.text.is_empty() {
+        return None;
+    }
+    let part = &piece.score.parts[part_index];
+    let first = part.notes.partition_point(|note| note.onset < said.place.at);
+    let here = part.notes[first..].iter().take_while(|note| note.onset == said.place.at);
+    let here: Vec<_> = here.filter(|note| note.staff == staff && !note.pitch.is_rest()).collect();
+    let two = here.windows(2).any(|pair| pair[0].voice != pair[1].voice && pair[0].pitch != pair[1].pitch);
+    if !two {
+        return None;
+    }
+    let draft = found.at(Severity::B, Some(part_index), said.place.bar, said.place.at);
+    let sentence = format!(
+        "unis. stands at {} over two voices with different notes: do all play both, or is the part still divided.",
+        piece.where_is(draft.place()),
+    );
+    Some(draft.say(sentence).propose_change(
+        Grade::WritersChoice,
+        ProposalKind::State,
+        "Take unis. out where the part is divided.",
+        vec![take_out(&said.place)],
+    ))
+}
