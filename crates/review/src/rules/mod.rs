@@ -44,6 +44,8 @@ register! {
         silent_downbeat: SilentDownbeat,
         beat_on_up_bow: BeatOnUpBow,
         repeat_comes_back_reversed: RepeatComesBackReversed,
+        slur_covers_beat: SlurCoversBeat,
+        bar_comes_out_odd: BarComesOutOdd,
     }
     direction {
         swell_against_bow: SwellAgainstBow,

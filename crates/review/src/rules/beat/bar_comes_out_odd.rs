@@ -1,0 +1,176 @@
+//! # A bar that comes out odd
+//!
+//! ## What it finds
+//! The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
+//! the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time.
+//!
+//! ## Why it matters
+//! The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
+//! kinds by turns.
+//!
+//! ## Example
+//! ```music
+//! quarter=160  time 3/4
+//! violin: mf c''4 e'' g'' | c''4 e'' g'' | c''4 e'' g'' | c''4 e'' g'' | c''4 e'' g'' | c''2. |.
+//! ```
+//!
+//! ## What it proposes
+//! To hook the last two bows of each bar (hook, player's choice); to join two notes, or take one apart (join, writer's
+//! choice).
+//!
+//! ## What it cannot know
+//! Whether turning about is wanted, as in a fast waltz or a run. Marks that fix the bows are taken as meant.
+//!
+//! ## Sources
+//! Lenton 1693 (bars of three in minuets are bowed so that each begins down); Montéclair 1711.
+
+use std::ops::Range;
+
+use arcata_bow::{Join, Line, Link, StrokeKind};
+use arcata_score::BowDirection;
+
+use crate::change::Change;
+use crate::other_bow::marks;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct BarComesOutOdd;
+
+/// Fewer turns are soon over.
+const TIMES: usize = 4;
+
+impl Rule for BarComesOutOdd {
+    const CARD: Card = Card {
+        id: "bar-comes-out-odd",
+        family: Family::Beat,
+        gravest: Severity::C,
+        lightest: Severity::C,
+        since: "0.1",
+        title: "A bar that comes out odd",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        for (at, line) in piece.lines.iter().enumerate() {
+            let bars = bars(line);
+            let mut first = 0;
+            while first < bars.len() {
+                let run = run(line, &bars[first..]);
+                let same = &bars[first..first + run];
+                if run >= TIMES && let Some(bowed) = bowed(piece, at, same) {
+                    let draft = odd(piece, found, at, same, bowed);
+                    found.report(draft);
+                }
+                first += run.max(1);
+            }
+        }
+    }
+}
+
+/// The strokes of each bar that begins with one.
+fn bars(line: &Line) -> Vec<Range<usize>> {
+    let mut bars: Vec<Range<usize>> = Vec::new();
+    for (index, stroke) in line.strokes.iter().enumerate() {
+        match bars.last_mut() {
+            Some(last) if line.strokes[last.start].bar == stroke.bar => last.end = index + 1,
+            _ => bars.push(index..index + 1),
+        }
+    }
+    bars
+}
+
+/// How many bars in a row are alike, straight on, with an odd number of bows.
+fn run(line: &Line, bars: &[Range<usize>]) -> usize {
+    let Some(first) = bars.first() else { return 0 };
+    let pattern = &line.strokes[first.clone()];
+    let full = pattern[0].offset.is_zero() && pattern.len() % 2 == 1 && pattern.len() > 1;
+    let plain = pattern.iter().all(|stroke| stroke.kind != StrokeKind::Tremolo);
+    if !full || !plain {
+        return 1;
+    }
+    let again = |bar: &Range<usize>, number: usize| {
+        let strokes = &line.strokes[bar.clone()];
+        let follows = line.strokes[first.start].bar as usize + number == strokes[0].bar as usize;
+        let alike = |(one, other): (&arcata_bow::Stroke, &arcata_bow::Stroke)| {
+            one.offset == other.offset && one.length == other.length && one.kind == other.kind
+        };
+        let straight = strokes.iter().enumerate().all(|(place, stroke)| {
+            stroke.join == Join::Continues || (place == 0 && number == 0)
+        });
+        follows && straight && strokes.len() == pattern.len() && pattern.iter().zip(strokes).all(alike)
+    };
+    bars.iter().enumerate().take_while(|(number, bar)| again(bar, *number)).count().max(1)
+}
+
+/// What the best bowing does about it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Bowed {
+    /// The bars begin on the other bow each time.
+    Turning,
+    /// Every bar is hooked, or lifted, once.
+    Evened,
+}
+
+/// How the bars are bowed; `None` where they begin alike by themselves, or printed marks say how.
+fn bowed(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Option<Bowed> {
+    let (planned, strokes) = (piece.planned(at), &piece.lines[at].strokes);
+    let all = bars.first()?.start..bars.last()?.end;
+    if planned.is_empty() || strokes[all].iter().any(|stroke| stroke.printed.is_some()) {
+        return None;
+    }
+    let held = |bar: &Range<usize>| {
+        let links = &planned[bar.start + 1..bar.end];
+        links.iter().any(|stroke| matches!(stroke.link, Link::Hooked | Link::Retake))
+    };
+    let turns = |pair: &[Range<usize>]| planned[pair[0].start].direction != planned[pair[1].start].direction;
+    if bars.windows(2).all(turns) {
+        Some(Bowed::Turning)
+    } else if bars[..bars.len() - 1].iter().all(held) {
+        Some(Bowed::Evened)
+    } else {
+        None
+    }
+}
+
+fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>], bowed: Bowed) -> Draft {
+    let draft = found.at_stroke(Severity::C, at, bars[0].start);
+    let sentence = format!(
+        "From {} the same {} comes {} times with {} bows: as it comes it begins on the other bow each time{}.",
+        piece.where_is(draft.place()),
+        piece.bar_word(),
+        bars.len(),
+        bars[0].len(),
+        match bowed {
+            Bowed::Turning => "",
+            Bowed::Evened => ", unless every one is hooked or lifted",
+        },
+    );
+    let number = |count: usize| Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX));
+    draft
+        .say(sentence)
+        .evidence("times in a row", number(bars.len()), "")
+        .evidence("bows", number(bars[0].len()), "")
+        .cause(format!("{}", bars[0].len()))
+        .propose_change(
+            Grade::PlayersChoice,
+            ProposalKind::Hook,
+            format!("Hook the last two bows of each {}, so that each begins down.", piece.bar_word()),
+            hooked(piece, at, bars),
+        )
+        .propose(
+            Grade::WritersChoice,
+            ProposalKind::Join,
+            format!("Slur two of the notes, so that the {} has an even number of bows.", piece.bar_word()),
+        )
+}
+
+/// Down from the first on, the last two bows of each bar in one direction: two marks a bar say it.
+fn hooked(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Vec<Change> {
+    let direction = |place: usize| if place % 2 == 0 { BowDirection::Down } else { BowDirection::Up };
+    let every = bars.iter().flat_map(|bar| {
+        let last = bar.len() - 1;
+        // With an odd number the last would be down: it stays up, with the one before it.
+        [(bar.start, BowDirection::Down), (bar.start + last - 1, direction(last - 1)), (bar.start + last, direction(last - 1))]
+    });
+    marks(piece, at, every)
+}
