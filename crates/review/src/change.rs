@@ -141,6 +141,12 @@ pub fn bow_mark(note: &Note, direction: BowDirection) -> Vec<Change> {
     }
 }
 
+/// Takes out the bow mark of a note.
+#[must_use]
+pub fn take_out_mark(note: &Note) -> Vec<Change> {
+    note.bow_mark.iter().map(|mark| Change::Remove(mark.node)).collect()
+}
+
 /// Takes out a mark that stands somewhere in the score.
 #[must_use]
 pub fn take_out(place: &Place) -> Change {

@@ -6,7 +6,9 @@
 
 mod aside;
 mod attack_marks;
+mod bow_starts;
 pub mod change;
+pub mod doublings;
 mod finding;
 mod findings;
 mod left_hand;
@@ -21,6 +23,7 @@ mod review;
 mod rule;
 pub mod rules;
 mod slur_change;
+mod slur_copy;
 mod speed;
 mod split;
 mod thresholds;

@@ -77,6 +77,12 @@ register! {
         out_of_range: OutOfRange,
         stop_held_too_long: StopHeldTooLong,
     }
+    between {
+        doubling_bowed_apart: DoublingBowedApart,
+        parallel_bowed_apart: ParallelBowedApart,
+        winds_phrase_apart: WindsPhraseApart,
+        stands_contradict: StandsContradict,
+    }
     marks {
         mark_states_the_obvious: MarkStatesTheObvious,
         mark_cannot_be: MarkCannotBe,

@@ -1,0 +1,128 @@
+//! # A doubled line bowed in two ways
+//!
+//! ## What it finds
+//! Two string parts that play one line in unison or octaves for two bars or more, of which some notes are slurred in one
+//! and not in the other, or carry opposite bow marks. Basses may change bow more often than those they double.
+//!
+//! ## Why it matters
+//! Players of one line look at each other's bows. Where most is slurred alike and a few places are not, one of the two parts
+//! holds a slip, and it costs the time to ask.
+//!
+//! ## Example
+//! ```music
+//! quarter=96
+//! Violins I: mf (c''4 d'') (e'' f'') | (g'' a'') (g'' f'') | (e'' d'') c''2 |.
+//! Violins II: mf (c'4 d') (e' f') | (g' a') g' f' | (e' d') c'2 |.
+//! ```
+//!
+//! ## What it proposes
+//! To give the lower part the slurs of the upper one (copy, writer's choice).
+//!
+//! ## What it cannot know
+//! Which of the two is meant. Where a fifth of the bows or more differ, the writer wants two articulations of one line, and
+//! nothing is said. Opposite bows without marks are no difference in cellos and basses, whose bows go as they come.
+//!
+//! ## Sources
+//! Okent; Joynes (violins and violas in unison are bowed alike; cellos and basses are often allowed the mirror image).
+
+use std::collections::BTreeSet;
+
+use arcata_score::{Instrument, NoteId, Part, Score};
+
+use crate::bow_starts::bow_starts;
+use crate::doublings::{Doubling, doublings};
+use crate::slur_copy;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+
+/// See the module's page.
+#[derive(Debug)]
+pub struct DoublingBowedApart;
+
+/// From this share of the bows on, hundredths, the difference is meant.
+const MEANT: usize = 20;
+
+impl Rule for DoublingBowedApart {
+    const CARD: Card = Card {
+        id: "doubling-bowed-apart",
+        family: Family::Between,
+        gravest: Severity::B,
+        lightest: Severity::B,
+        since: "0.1",
+        title: "A doubled line bowed in two ways",
+    };
+
+    fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let starts: Vec<BTreeSet<NoteId>> = piece.score.parts.iter().map(bow_starts).collect();
+        for doubling in doublings(piece.score) {
+            let (one, other) = doubling.parts;
+            let bowed = |part: usize| piece.score.parts[part].instrument.is_bowed();
+            if !bowed(one) || !bowed(other) {
+                continue;
+            }
+            let apart = apart(piece.score, &doubling, &starts);
+            let bows = doubling.notes.iter().filter(|(a, b)| starts[one].contains(a) || starts[other].contains(b)).count();
+            if !apart.is_empty() && apart.len() * 100 <= bows * MEANT {
+                let draft = bowed_apart(piece, found, &doubling, &apart);
+                found.report(draft);
+            }
+        }
+    }
+}
+
+/// The common notes on which a bow begins in one part alone, or that carry opposite marks.
+fn apart(score: &Score, doubling: &Doubling, starts: &[BTreeSet<NoteId>]) -> Vec<(NoteId, NoteId)> {
+    let (one, other) = doubling.parts;
+    let (upper, lower) = (&score.parts[one], &score.parts[other]);
+    let bass = lower.instrument == Instrument::Bass || upper.instrument == Instrument::Bass;
+    let differs = |(a, b): &&(NoteId, NoteId)| {
+        let (first, second) = (starts[one].contains(a), starts[other].contains(b));
+        let more = bass && if lower.instrument == Instrument::Bass { second } else { first };
+        (first != second && !more) || (!bass && opposite(upper, lower, *a, *b))
+    };
+    // A bow may begin otherwise only where both play on from a note they share.
+    doubling.notes.iter().skip(1).filter(differs).copied().collect()
+}
+
+fn opposite(upper: &Part, lower: &Part, a: NoteId, b: NoteId) -> bool {
+    let strict = |part: &Part| matches!(part.instrument, Instrument::Violin | Instrument::Viola);
+    let marks = (&upper.note(a).bow_mark, &lower.note(b).bow_mark);
+    strict(upper) && strict(lower) && matches!(marks, (Some(a), Some(b)) if a.direction != b.direction)
+}
+
+fn bowed_apart(piece: &Piece<'_>, found: &Findings<'_>, doubling: &Doubling, apart: &[(NoteId, NoteId)]) -> Draft {
+    let (one, other) = doubling.parts;
+    let (upper, lower) = (&piece.score.parts[one], &piece.score.parts[other]);
+    let draft = found.at_notes(Severity::B, other, &[apart[0].1]);
+    let sentence = format!(
+        "{} and {} play one line from {} {} to {}, and are bowed otherwise at {}{}.",
+        upper.name,
+        lower.name,
+        piece.bar_word(),
+        label(piece, doubling.bars.start),
+        label(piece, doubling.bars.end.saturating_sub(1)),
+        piece.where_is(draft.place()),
+        match apart.len() {
+            1 => String::new(),
+            more => format!(" and {} more", places(more - 1)),
+        },
+    );
+    let number = |count: usize| Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX));
+    draft
+        .say(sentence)
+        .evidence("notes in common", number(doubling.notes.len()), "")
+        .evidence("bowed otherwise", number(apart.len()), "")
+        .propose_change(
+            Grade::WritersChoice,
+            ProposalKind::Copy,
+            format!("Give {} the slurs of {} there.", lower.name, upper.name),
+            slur_copy::copied(piece, (one, other), &doubling.notes, apart),
+        )
+}
+
+fn places(count: usize) -> String {
+    if count == 1 { "1 place".to_owned() } else { format!("{count} places") }
+}
+
+fn label<'a>(piece: &Piece<'a>, bar: u32) -> &'a str {
+    piece.score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str())
+}
