@@ -16,6 +16,7 @@ pub mod mechanics;
 mod other_bow;
 mod other_notation;
 mod phrase_change;
+pub mod phrase_verdict;
 mod player;
 mod register;
 pub mod repair_words;

@@ -14,6 +14,8 @@ pub struct Thresholds {
     pub slur_impossible: i64,
     /// From here a slur is told at all, thousandths of the slowest bow.
     pub slur_too_long: i64,
+    /// From here on length is a sign that a slur is a phrase mark, thousandths of the slowest bow.
+    pub phrase_slur: i64,
     /// A single note needs a change of bow from here, thousandths of the slowest bow.
     pub note_too_long: i64,
     /// How many times a pattern must come in a row before it counts as carrying the bow away.
@@ -77,6 +79,7 @@ impl Thresholds {
             slur_stretched: set.slur_stretched.value,
             slur_impossible: set.slur_impossible.value,
             slur_too_long: set.slur_too_long.value,
+            phrase_slur: set.phrase_slur.value * 10,
             note_too_long: set.note_too_long.value,
             drift_repetitions: count(set.drift_repetitions.value),
             drift_travel: set.drift_travel.value,

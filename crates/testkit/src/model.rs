@@ -297,6 +297,8 @@ pub(crate) struct Bar {
     pub(crate) ending_stop: Option<(String, EndingStop)>,
     pub(crate) end: BarStyle,
     pub(crate) fill: BarFill,
+    /// It begins a page.
+    pub(crate) starts_page: bool,
     /// Set on the first of several bars printed as one rest.
     pub(crate) rest_bars: Option<u32>,
     pub(crate) place: Place,

@@ -306,6 +306,7 @@ impl PartReader {
             "short" => self.bar.fill = BarFill::Short,
             "unnumbered" => self.bar.fill = BarFill::Unnumbered,
             "empty" => self.bar.fill = BarFill::Empty,
+            "page" => self.bar.starts_page = true,
             "dashes" if cursor.take('(') => self.direction(Direction::DashesStart),
             "dashes" if cursor.take(')') => self.direction(Direction::DashesStop),
             "R" => return self.read_bar_rest(cursor, from),

@@ -9,7 +9,7 @@ pub(crate) fn read_note(cursor: &mut Cursor<'_>) -> Read<ChordNote> {
     let Some(letter @ 'a'..='g') = cursor.peek() else {
         return Err(cursor.error(
             "a note (a to g), a rest (r, R), a chord <…>, a bar line, a dynamic, \"words\", or one of time, key, \
-             clef, staff, transpose, quarter=, sound=, dashes(, dashes), short, unnumbered, empty",
+             clef, staff, transpose, quarter=, sound=, dashes(, dashes), short, unnumbered, empty, page",
         ));
     };
     cursor.take(letter);

@@ -128,6 +128,9 @@ impl<'a> PartWriter<'a> {
 
     fn bar(&self, index: usize, bar: &Bar) -> String {
         let mut out = left_bar_line(bar);
+        if bar.starts_page {
+            out.push_str("      <print new-page=\"yes\"/>\n");
+        }
         if index == 0 {
             out.push_str(&self.first_attributes(bar));
         }

@@ -39,6 +39,7 @@ register! {
         slur_misses_tie: SlurMissesTie,
         slur_over_rest: SlurOverRest,
         nested_slurs: NestedSlurs,
+        phrase_mark_as_slur: PhraseMarkAsSlur,
     }
     beat {
         silent_downbeat: SilentDownbeat,
@@ -93,5 +94,6 @@ register! {
         entry_without_dynamic: EntryWithoutDynamic,
         no_tempo: NoTempo,
         landmarks_too_far: LandmarksTooFar,
+        page_turn_too_quick: PageTurnTooQuick,
     }
 }

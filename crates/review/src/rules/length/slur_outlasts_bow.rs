@@ -34,6 +34,7 @@
 use arcata_bow::profile::SpeedTable;
 use arcata_bow::{Force, StrokeKind};
 
+use crate::phrase_verdict::{is_left_to_phrases, slur_from};
 use crate::mechanics::{bow_lasts, dynamics_said, longest_bow, share_of_longest};
 use crate::under_slur::free_bowing;
 use crate::words::seconds;
@@ -75,7 +76,8 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     let ratio = share_of_longest(stroke, hair);
     let severity = piece.thresholds().slur_severity(ratio)?;
     let part = piece.score.parts.get(line.part)?;
-    if free_bowing(part, stroke.onset) {
+    let slur = slur_from(part, &stroke.notes);
+    if free_bowing(part, stroke.onset) || slur.is_some_and(|slur| is_left_to_phrases(piece, line.part, slur)) {
         return None;
     }
     let (dynamics, longest) = (dynamics_said(stroke), longest_bow(stroke, hair));

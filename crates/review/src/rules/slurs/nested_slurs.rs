@@ -26,6 +26,7 @@
 use arcata_score::{Note, NoteKind, Part, Slur};
 
 use crate::phrase_change;
+use crate::phrase_verdict::is_left_to_phrases;
 use crate::under_slur::{point, solid_slurs};
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -50,7 +51,7 @@ impl Rule for NestedSlurs {
             }
             for outer in solid_slurs(part) {
                 let inside = inner(part, outer);
-                if inside > 0 {
+                if inside > 0 && !is_left_to_phrases(piece, part_index, outer) {
                     let draft = nested(piece, found, part_index, outer.0, inside);
                     found.report(draft);
                 }
@@ -60,7 +61,7 @@ impl Rule for NestedSlurs {
 }
 
 /// How many slurs of the same voice lie inside.
-fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> usize {
+pub(crate) fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> usize {
     let (from, to) = (point(start), point(end));
     let inside = solid_slurs(part).filter(|(slur, first, last)| {
         let (begins, ends) = (point(first), point(last));

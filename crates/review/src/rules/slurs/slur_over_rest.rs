@@ -28,6 +28,7 @@
 use arcata_score::{Articulation, Note, NoteId, NoteKind, Part, Slur};
 
 use crate::phrase_change;
+use crate::phrase_verdict::is_left_to_phrases;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, note, solid_slurs};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -52,7 +53,8 @@ impl Rule for SlurOverRest {
                 continue;
             }
             for (slur, start, end) in solid_slurs(part) {
-                if let Some(rest) = rest_under(part, start, end) {
+                let rest = rest_under(part, start, end);
+                if let Some(rest) = rest.filter(|_| !is_left_to_phrases(piece, part_index, (slur, start, end))) {
                     let draft = over_rest(piece, found, part_index, slur, rest);
                     found.report(draft);
                 }
@@ -62,7 +64,7 @@ impl Rule for SlurOverRest {
 }
 
 /// The first rest between the ends of a slur, with the note after it.
-fn rest_under(part: &Part, start: &Note, end: &Note) -> Option<(NoteId, NoteId)> {
+pub(crate) fn rest_under(part: &Part, start: &Note, end: &Note) -> Option<(NoteId, NoteId)> {
     let under: Vec<(NoteId, &Note)> = main_notes(part, start.voice)
         .filter(|(_, note)| note.kind == NoteKind::Ordinary)
         .filter(|(_, note)| note.onset >= start.onset && note.onset <= end.onset)
