@@ -166,7 +166,7 @@ fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>]
 
 /// Down from the first on, the last two bows of each bar in one direction: two marks a bar say it.
 fn hooked(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Vec<Change> {
-    let direction = |place: usize| if place % 2 == 0 { BowDirection::Down } else { BowDirection::Up };
+    let direction = |place: usize| if place.is_multiple_of(2) { BowDirection::Down } else { BowDirection::Up };
     let every = bars.iter().flat_map(|bar| {
         let last = bar.len() - 1;
         // With an odd number the last would be down: it stays up, with the one before it.

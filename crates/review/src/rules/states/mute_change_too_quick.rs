@@ -68,8 +68,8 @@ impl Rule for MuteChangeTooQuick {
 fn around<'a>(piece: &Piece<'_>, part: &'a Part, said: &Instruction) -> Option<(&'a Note, &'a Note)> {
     let movement = piece.score.movements().into_iter().find(|movement| movement.contains(&said.place.bar))?;
     let start = piece.score.bars.get(*movement.start() as usize)?.start;
-    let before = part.instructions.iter().filter(|other| other.place.at < said.place.at && other.place.at >= start);
-    let last = before.filter(|other| matches!(other.meaning, Meaning::MuteOn | Meaning::MuteOff)).last();
+    let mut before = part.instructions.iter().filter(|other| other.place.at < said.place.at && other.place.at >= start);
+    let last = before.rfind(|other| matches!(other.meaning, Meaning::MuteOn | Meaning::MuteOff));
     let holds = last.map_or(Meaning::MuteOff, |last| last.meaning);
     if holds == said.meaning {
         return None;
