@@ -4,7 +4,7 @@ use arcata_score::{BowDirection, Instrument, Length, Moment, NoteId};
 
 /// What one player, or one group that bows alike, reads: a part, one of its staves, its voices and
 /// its state of division.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Line {
     /// Index of the part in the score.
     pub part: usize,
@@ -155,7 +155,7 @@ impl Seconds {
 }
 
 /// One stroke: what the notation asks of one travel in one direction.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Stroke {
     /// The notes it sounds, in order (chords: every member), never empty.
     pub notes: Vec<NoteId>,

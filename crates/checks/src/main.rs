@@ -25,6 +25,7 @@ mod ryan;
 mod scores;
 mod setting;
 mod tables;
+mod worse;
 
 use std::process::ExitCode;
 
@@ -34,7 +35,7 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 7] = [
+const OUTSIDE: [Check; 8] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
@@ -42,6 +43,7 @@ const OUTSIDE: [Check; 7] = [
     ("layers", layers::check),
     ("pictures", pictures::check),
     ("alarms", alarms::check),
+    ("worse", worse::check),
 ];
 
 fn main() -> ExitCode {
@@ -67,6 +69,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "outside" => outside(&setting, rest, outcome),
         "docs" => docs::run(&setting, rest, outcome),
         "alarms" => alarms::run(&setting, rest),
+        "worse" => worse::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),
         "tune" => ryan::tune(&setting, rest),

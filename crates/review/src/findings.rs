@@ -39,6 +39,11 @@ impl<'a> Findings<'a> {
         Self { piece, card, drafts: Vec::new() }
     }
 
+    /// What has been handed in so far.
+    pub(crate) fn drafts(&self) -> &[Draft] {
+        &self.drafts
+    }
+
     /// Hands a draft in.
     pub fn report(&mut self, draft: Draft) {
         self.drafts.push(draft);
@@ -152,6 +157,13 @@ impl Draft {
     #[must_use]
     pub fn severity(&self) -> Severity {
         self.finding.severity
+    }
+
+    /// With another weight.
+    #[must_use]
+    pub fn weighing(mut self, severity: Severity) -> Self {
+        self.finding.severity = severity;
+        self
     }
 
     /// The notes it is about.
@@ -269,7 +281,8 @@ impl Draft {
             let same = elsewhere.iter().position(|(kind, _)| *kind == proposal.kind);
             let there = same.map(|same| elsewhere.remove(same).1).unwrap_or_default();
             // A change that cannot be made everywhere would leave the finding: then it is for the pencil.
-            if changes.is_empty() || there.is_empty() {
+            // Bows that were found for one place alone may turn each other about: with others they are for the pencil.
+            if changes.is_empty() || there.is_empty() || proposal.cost_change.is_some() {
                 changes.clear();
             } else {
                 changes.extend(there);

@@ -23,6 +23,7 @@ pub mod repair_words;
 mod review;
 mod rule;
 pub mod rules;
+mod side_effects;
 mod slur_change;
 mod slur_copy;
 mod speed;

@@ -8,6 +8,7 @@ use arcata_score::BowDirection;
 
 use crate::change::{self, Change};
 use crate::other_notation::{Sounding, Wish};
+use crate::side_effects::brings_worse;
 use crate::under_slur::note;
 use crate::words::a_bow;
 use crate::{Draft, Grade, Piece, Proposal, ProposalKind};
@@ -22,6 +23,9 @@ pub(crate) fn with_bow(
     direction: BowDirection,
     (what, sounding): (&'static str, Sounding),
 ) -> Draft {
+    if piece.document.is_none() {
+        return draft;
+    }
     let draft = match cheapest(piece, at, index, direction) {
         Some(Remedy { proposal, changes, sketch }) => {
             draft.and_remedy(proposal.kind).propose_whole(proposal, changes).sketched(sketch)
@@ -39,7 +43,8 @@ const AFTER: usize = 12;
 
 struct Remedy {
     proposal: Proposal,
-    /// The marks that tell the players; none where the arm has no time for it.
+    /// The marks that tell the players; none where the arm has no time for it, or where the passage would be worse for it
+    /// elsewhere: then it is for the pencil.
     changes: Vec<Change>,
     /// The same marks, whether there is time or not.
     sketch: Vec<Change>,
@@ -68,7 +73,8 @@ fn cheapest(piece: &Piece<'_>, at: usize, index: usize, direction: BowDirection)
     let in_time =
         kind != ProposalKind::Retake || piece.lift_after(at, range.start + departure - 1).lacks() <= 0;
     let sketch = marks(piece, at, strokes);
-    let changes = if in_time { sketch.clone() } else { Vec::new() };
+    let sound = in_time && !brings_worse(piece, (&stretch, &best), (&stretch, &other));
+    let changes = if sound { sketch.clone() } else { Vec::new() };
     let cost_change = Some(other.total.less(&best.total));
     let proposal = Proposal { cost_change, ..Proposal::new(Grade::PlayersChoice, kind, sentence) };
     Some(Remedy { proposal, changes, sketch })

@@ -10,6 +10,7 @@ use arcata_score::{BowDirection, NoteId};
 use crate::change::{Change, bow_mark};
 use crate::other_bow::{kept_edges, passage, stretch};
 use crate::repair_words;
+use crate::side_effects::brings_worse;
 use crate::slur_change;
 use crate::under_slur::note;
 use crate::words::a_bow;
@@ -77,6 +78,7 @@ impl<'a> Notations<'a> {
             .skip(1)
             .filter(|repaired| repaired.cost.total() < by_the_arm && grants(repaired, wish, asked))
             .filter(|repaired| does_it_alone(&piece, wish.line, &range, repaired))
+            .filter(|repaired| !brings_worse(&piece, (&stretch, &free), (&repaired.line, &repaired.plan)))
             .min_by_key(|repaired| repaired.cost.total())?;
         let change = best.changes.first()?;
         let what = repair_words::what(piece.score, line.part, change);

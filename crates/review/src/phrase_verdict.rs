@@ -58,7 +58,8 @@ pub fn phrase_verdict(piece: &Piece<'_>, part_index: usize, slur: (&Slur, &Note,
     let rest = rules::slurs::slur_over_rest::rest_under(part, start, end).is_some();
     sign(rest, 2, "a rest under it".to_owned());
     let marks = marks_under(part, start, end);
-    sign(marks > 0, 2, format!("{} under it", counted(marks, "bow mark")));
+    // A mark on the first note of a bow under the line says no more than that bow does.
+    sign(marks > 0 && inside == 0, 2, format!("{} under it", counted(marks, "bow mark")));
     sign(repeats_a_pitch(part, start, end), 1, "a pitch repeated without dots".to_owned());
     let bars = whole_bars(piece, part, start, end);
     sign(bars.is_some(), 1, format!("exactly {} {}s", bars.unwrap_or(0), piece.bar_word()));

@@ -112,7 +112,7 @@ pub trait Rule {
 /// Everything a rule may look at.
 #[derive(Clone, Copy, Debug)]
 pub struct Piece<'a> {
-    /// The file, when there is one; without it proposals carry no edits.
+    /// The file, when there is one; without it proposals carry no edits, and other bows are not looked for.
     pub document: Option<&'a Document>,
     /// The music.
     pub score: &'a Score,

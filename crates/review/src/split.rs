@@ -82,6 +82,11 @@ fn cut_at(part: &Part, slur: Slur, cuts: &[Moment]) -> Option<CutSlur> {
     Some(CutSlur { slur, pieces })
 }
 
+/// A slur cut at moments on which notes begin.
+pub(crate) fn at_moments(part_index: usize, part: &Part, slur: &Slur, cuts: &[Moment]) -> Option<Split> {
+    Some(Split { part: part_index, slurs: vec![cut_at(part, *slur, cuts)?] })
+}
+
 /// A slur cut before one of its notes.
 pub(crate) fn before_note(
     part_index: usize,

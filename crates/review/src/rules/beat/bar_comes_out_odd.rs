@@ -31,6 +31,7 @@ use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::other_bow::marks;
+use crate::side_effects::fixing_brings_worse;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -164,13 +165,16 @@ fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>]
         )
 }
 
-/// Down from the first on, the last two bows of each bar in one direction: two marks a bar say it.
+/// Down from the first on, the last two bows of each bar in one direction: three marks a bar say it. Nothing where it
+/// makes the passage worse.
 fn hooked(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Vec<Change> {
     let direction = |place: usize| if place.is_multiple_of(2) { BowDirection::Down } else { BowDirection::Up };
     let every = bars.iter().flat_map(|bar| {
         let last = bar.len() - 1;
         // With an odd number the last would be down: it stays up, with the one before it.
-        [(bar.start, BowDirection::Down), (bar.start + last - 1, direction(last - 1)), (bar.start + last, direction(last - 1))]
+        let held = direction(last - 1);
+        [(bar.start, BowDirection::Down), (bar.start + last - 1, held), (bar.start + last, held)]
     });
-    marks(piece, at, every)
+    let every: Vec<(usize, BowDirection)> = every.collect();
+    if fixing_brings_worse(piece, at, &every) { Vec::new() } else { marks(piece, at, every.into_iter()) }
 }

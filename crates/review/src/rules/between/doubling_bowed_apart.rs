@@ -111,6 +111,7 @@ fn bowed_apart(piece: &Piece<'_>, found: &Findings<'_>, doubling: &Doubling, apa
         .say(sentence)
         .evidence("notes in common", number(doubling.notes.len()), "")
         .evidence("bowed otherwise", number(apart.len()), "")
+        .cause(format!("{one}"))
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Copy,

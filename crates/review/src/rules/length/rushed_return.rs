@@ -33,6 +33,7 @@ use arcata_bow::{Join, Link, PlannedStroke, Stroke, StrokeKind};
 use crate::change::Change;
 use crate::mechanics::{dynamic_name, planned_travel, speed_over};
 use crate::other_bow::marks;
+use crate::side_effects::fixing_brings_worse;
 use crate::split;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -91,6 +92,9 @@ fn hooked(piece: &Piece<'_>, at: usize, index: usize, turned: &mut Turned) -> Ve
     let direction = if turned.0 { before.direction.other() } else { before.direction };
     // A printed mark that asks for the next stroke in the same direction makes the short note come back.
     if piece.lines[at].strokes.get(index + 1).is_some_and(|next| next.printed == Some(direction)) {
+        return Vec::new();
+    }
+    if piece.document.is_none() || fixing_brings_worse(piece, at, &[(index - 1, direction), (index, direction)]) {
         return Vec::new();
     }
     turned.0 = !turned.0;

@@ -32,7 +32,7 @@
 //! bow used here.
 
 use arcata_bow::profile::SpeedTable;
-use arcata_bow::{Force, StrokeKind};
+use arcata_bow::{Force, StrokeKind, Written};
 
 use crate::phrase_verdict::{is_left_to_phrases, slur_from};
 use crate::mechanics::{bow_lasts, dynamics_said, longest_bow, share_of_longest};
@@ -74,7 +74,9 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     }
     let hair = piece.hair(at);
     let ratio = share_of_longest(stroke, hair);
-    let severity = piece.thresholds().slur_severity(ratio)?;
+    // On an assumed tempo nothing is sure enough to be called impossible.
+    let lightest = if line.tempo_written == Written::Assumed { Severity::B } else { Severity::A };
+    let severity = piece.thresholds().slur_severity(ratio)?.max(lightest);
     let part = piece.score.parts.get(line.part)?;
     let slur = slur_from(part, &stroke.notes);
     if free_bowing(part, stroke.onset) || slur.is_some_and(|slur| is_left_to_phrases(piece, line.part, slur)) {

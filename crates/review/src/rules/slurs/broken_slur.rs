@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! A slur that begins and never ends, ends and never began, or stands on a single note. A slur that hangs
-//! over a repeat sign or into an ending is complete for the player and left out.
+//! over a repeat sign or into an ending is complete for the player and left out. One in a part is a slip (A); several
+//! were lost between programs, and the part is to be looked through (B).
 //!
 //! ## Why it matters
 //! The player sees a line into nothing and cannot tell where the bow changes. Such ends are mostly left
@@ -39,7 +40,7 @@ impl Rule for BrokenSlur {
         id: "broken-slur",
         family: Family::Slurs,
         gravest: Severity::A,
-        lightest: Severity::A,
+        lightest: Severity::B,
         since: "0.1",
         title: "A slur with one end",
     };
@@ -49,6 +50,7 @@ impl Rule for BrokenSlur {
             if !part.instrument.is_bowed() {
                 continue;
             }
+            let mut drafts = Vec::new();
             for open in &part.open_slurs {
                 let draft = match other_end_on_its_note(part, open) {
                     None => loose_end(piece, found, part_index, open),
@@ -56,18 +58,22 @@ impl Rule for BrokenSlur {
                     Some(_) if open.written == SlurEnd::Stop => None,
                     Some(stop) => Some(on_one_note(piece, found, part_index, [open.node, stop.node], open.note)),
                 };
-                if let Some(draft) = draft {
-                    found.report(draft);
-                }
+                drafts.extend(draft);
             }
             for slur in part.slurs.iter().filter(|slur| slur.start == slur.end) {
                 let ends = [slur.start_node, slur.end_node];
-                let draft = on_one_note(piece, found, part_index, ends, slur.start);
-                found.report(draft);
+                drafts.push(on_one_note(piece, found, part_index, ends, slur.start));
+            }
+            let severity = if drafts.len() > SLIPS { Severity::B } else { Severity::A };
+            for draft in drafts {
+                found.report(draft.weighing(severity).cause("loose end"));
             }
         }
     }
 }
+
+/// More of them in one part are no slips of the writer: ends were lost on the way between programs.
+const SLIPS: usize = 1;
 
 /// The other end of a slur on a single note: two loose ends of one number.
 fn other_end_on_its_note<'a>(part: &'a Part, open: &OpenSlur) -> Option<&'a OpenSlur> {

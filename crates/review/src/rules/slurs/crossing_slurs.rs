@@ -98,7 +98,7 @@ fn crossing(
         "Under the slur from {} another begins at {start} and ends after it: one bow cannot do both.",
         piece.where_is(draft.place()),
     );
-    let draft = draft.say(sentence);
+    let draft = draft.say(sentence).cause("crossing");
     let Some((last, note)) = note_before(part, first, second) else { return draft };
     if last == first.slur.start {
         let changes = vec![Change::Remove(first.slur.start_node), Change::Remove(first.slur.end_node)];

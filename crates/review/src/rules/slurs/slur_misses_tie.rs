@@ -2,8 +2,8 @@
 //!
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
-//! slur begins or ends there: the line on the page covers only a piece of the sounding note. More than three of them
-//! in a part are a manner of drawing (D).
+//! slur begins or ends there: the line on the page covers only a piece of the sounding note. More than three of a
+//! kind in a part are a manner of drawing (D).
 //!
 //! ## Why it matters
 //! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
@@ -56,9 +56,12 @@ impl Rule for SlurMissesTie {
                     missed.into_iter().flatten().map(move |missed| (slur, missed))
                 })
                 .collect();
-            let severity = if all.len() > MANNER { Severity::D } else { Severity::C };
-            for (slur, missed) in all {
-                let draft = misses(piece, found, (part_index, severity), slur, missed);
+            let of_kind = |end: &str| all.iter().filter(|(_, missed)| missed.end == end).count();
+            let (ends, begins) = (of_kind("ends"), of_kind("begins"));
+            for (slur, missed) in &all {
+                let count = if missed.end == "ends" { ends } else { begins };
+                let severity = if count > MANNER { Severity::D } else { Severity::C };
+                let draft = misses(piece, found, (part_index, severity), slur, *missed);
                 found.report(draft);
             }
         }

@@ -25,11 +25,11 @@
 //! ## Sources
 //! Common practice; Okura (a slur over rests is a phrase mark).
 
-use arcata_score::{Articulation, Note, NoteId, NoteKind, Part, Slur};
+use arcata_score::{Articulation, Moment, Note, NoteId, NoteKind, Part, Slur};
 
 use crate::phrase_change;
 use crate::phrase_verdict::is_left_to_phrases;
-use crate::split::{self, Keep};
+use crate::split::{self, Split};
 use crate::under_slur::{main_notes, note, solid_slurs};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -63,19 +63,28 @@ impl Rule for SlurOverRest {
     }
 }
 
-/// The first rest between the ends of a slur, with the note after it.
-pub(crate) fn rest_under(part: &Part, start: &Note, end: &Note) -> Option<(NoteId, NoteId)> {
+/// The first rest between the ends of a slur that is no stop.
+pub(crate) fn rest_under(part: &Part, start: &Note, end: &Note) -> Option<NoteId> {
+    rests_under(part, start, end).first().map(|(rest, _)| *rest)
+}
+
+/// The rests between the ends of a slur, each with the note after it.
+fn rests_under(part: &Part, start: &Note, end: &Note) -> Vec<(NoteId, NoteId)> {
     let under: Vec<(NoteId, &Note)> = main_notes(part, start.voice)
         .filter(|(_, note)| note.kind == NoteKind::Ordinary)
         .filter(|(_, note)| note.onset >= start.onset && note.onset <= end.onset)
         .collect();
-    let at = (1..under.len()).find(|at| {
+    let covers = |at: &usize| {
         let (rest, before) = (under[*at].1, under[at - 1].1);
         let next = under.get(at + 1).map(|(_, note)| *note);
         rest.pitch.is_rest() && !next.is_none_or(|next| is_stop(before, rest, next))
-    })?;
-    let after = under[at..].iter().find(|(_, note)| !note.pitch.is_rest())?;
-    Some((under[at].0, after.0))
+    };
+    let after = |at: usize| under[at..].iter().find(|(_, note)| !note.pitch.is_rest()).map(|(id, _)| *id);
+    let mut rests: Vec<(NoteId, NoteId)> =
+        (1..under.len()).filter(covers).filter_map(|at| Some((under[at].0, after(at)?))).collect();
+    // Two rests in a row are followed by the same note.
+    rests.dedup_by_key(|(_, after)| *after);
+    rests
 }
 
 /// A short rest beside a note with a dot, wedge or dash: the bow stops on the string and goes on, hooked.
@@ -86,19 +95,27 @@ fn is_stop(before: &Note, rest: &Note, next: &Note) -> bool {
     (marked(before) || marked(next)) && rest.length <= before.length.max(next.length)
 }
 
+/// A slur before the first rest, one between each two, one after the last.
+fn split_at_rests(part_index: usize, part: &Part, slur: &Slur) -> Option<Split> {
+    let (start, end) = crate::under_slur::ends(part, slur)?;
+    let rests = rests_under(part, start, end);
+    let cuts: Option<Vec<Moment>> = rests.iter().map(|(_, after)| Some(note(part, *after)?.onset)).collect();
+    split::at_moments(part_index, part, slur, &cuts?)
+}
+
 fn over_rest(
     piece: &Piece<'_>,
     found: &Findings<'_>,
     part_index: usize,
     slur: &Slur,
-    (rest, after): (NoteId, NoteId),
+    rest: NoteId,
 ) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[rest, slur.start, slur.end]);
     let sentence = format!("The slur over {} covers a rest.", piece.where_is(draft.place()));
     let length = note(part, slur.end).zip(note(part, slur.start)).map(|(end, start)| end.onset - start.onset);
     let draft = draft.say(sentence).cause(format!("{}", length.unwrap_or_default()));
-    let draft = match split::before_note(part_index, part, slur, after, Keep::Both) {
+    let draft = match split_at_rests(part_index, part, slur) {
         Some(split) => draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::Split,

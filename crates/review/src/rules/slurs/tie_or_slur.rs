@@ -31,7 +31,7 @@ use arcata_xml::Tag;
 
 use crate::change::Change;
 use crate::tie_change;
-use crate::under_slur::{main_notes, note, solid_slurs};
+use crate::under_slur::{ends, main_notes, note, solid_slurs};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -75,13 +75,13 @@ fn is_on_one_pitch(part: &Part, slur: &Slur, start: &Note, end: &Note) -> bool {
             && note.tremolo.is_none()
             && note.ornament.is_none()
             && note.technical == arcata_score::Technical::default()
-            && note.bow_mark.is_none()
     };
     let same = start.pitch.cents().is_some() && start.pitch == end.pitch && start.voice == end.voice;
     let untied = start.tie.to_after == TieEnd::None && end.tie.from_before == TieEnd::None;
     let neighbours = start.onset + start.length == end.onset;
     // Under a longer slur the short one may be the pulse's own sign.
-    let alone = !solid_slurs(part).any(|(other, from, to)| {
+    let over = part.slurs.iter().filter_map(|other| ends(part, other).map(|(from, to)| (other, from, to)));
+    let alone = !over.into_iter().any(|(other, from, to)| {
         other != slur && from.voice == start.voice && from.onset <= start.onset && end.onset <= to.onset
     });
     same && untied && neighbours && plain(start) && plain(end) && single(part, slur.start) && single(part, slur.end) && alone

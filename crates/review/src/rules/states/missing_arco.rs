@@ -88,6 +88,16 @@ fn slur_starts(part: &Part) -> BTreeSet<NoteId> {
         .collect()
 }
 
+/// Whether arco stands under the slur that begins on a note: then another rule speaks.
+fn arco_comes(part: &Part, id: NoteId) -> bool {
+    let under = |said: &Instruction| {
+        solid_slurs(part)
+            .filter(|(slur, ..)| slur.start == id)
+            .any(|(_, start, end)| (start.onset..=end.onset).contains(&said.place.at))
+    };
+    part.instructions.iter().any(|said| said.meaning == Meaning::Arco && under(said))
+}
+
 /// The first sign of the bow in each stretch of pizzicato.
 fn bowed_while_plucked(
     piece: &Piece<'_>,
@@ -103,6 +113,9 @@ fn bowed_while_plucked(
     for (id, note) in notes {
         let Sounding::Plucked(since) = sounding_at(&changes, note.onset) else { continue };
         let Some(sign) = sign_of_bow(part, &slurred, id, note) else { continue };
+        if sign == "A slur" && arco_comes(part, id) {
+            continue;
+        }
         if !reported.insert(since) {
             continue;
         }
