@@ -23,9 +23,12 @@ cargo xtask COMMAND
   test [--only STEP]...   all that must hold; ends with a line of counts
                           STEP: format, lints, tests, doc-tests, pages, browser, outside, fuzz
   outside [CHECK]...      the outside checks
-                          CHECK: examples, ryan, reader, laws, layers, pictures (all of them without a name)
+                          CHECK: examples, ryan, reader, laws, layers, pictures, alarms, worse,
+                          plants (all of them without a name)
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
   bench [FILE]            speed and memory, with a report
+  alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT for reading by hand
+  worse FILE...           every proposal made where the review offers it, and what comes of it
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   docs [--check]          writes docs/rules, docs/profiles.md and docs/schema, or only says what is out of date
 
@@ -56,7 +59,9 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     let places = Places::find()?;
     match command {
         "test" => steps::test(&places, rest),
-        "outside" | "tune" | "bench" | "hidden-marks" | "docs" => steps::call_checks(&places, command, rest),
+        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "docs" => {
+            steps::call_checks(&places, command, rest)
+        }
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),
     }
 }

@@ -19,6 +19,7 @@ mod laws;
 mod layers;
 mod outcome;
 mod pictures;
+mod plants;
 mod reader;
 mod reviewing;
 mod ryan;
@@ -35,7 +36,7 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 8] = [
+const OUTSIDE: [Check; 9] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
@@ -44,6 +45,7 @@ const OUTSIDE: [Check; 8] = [
     ("pictures", pictures::check),
     ("alarms", alarms::check),
     ("worse", worse::check),
+    ("plants", plants::check),
 ];
 
 fn main() -> ExitCode {
