@@ -2,9 +2,7 @@
 //!
 //! ## What it finds
 //! con sordino, sul ponticello, sul tasto or col legno said again though it is in force, with music between (C; B for
-//! the mute); senza sordino said again after the mute is off already (B); a mute, a place on the string or the stick
-//! still in force when a movement ends and the next one of the file begins with bowed notes and no word (B); unis. over
-//! two voices with different notes (B).
+//! the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B).
 //!
 //! ## Why it matters
 //! Every state must be taken back by somebody. Where it is said twice, one word too few stands between the two, and the
@@ -20,13 +18,14 @@
 //! To take the second word out (state, writer's choice).
 //!
 //! ## What it cannot know
-//! Which of the two words is the slip. A word in brackets reminds and is left out; so is the first word of a movement,
-//! since every movement begins plain. Divisions are often said anew at every place, and are left out.
+//! Which of the two words is the slip. A word in brackets reminds and is left out. Every movement begins plain: a state
+//! that holds to the end of one needs no word, and is not told. Divisions are often said anew at every place, and are
+//! left out.
 //!
 //! ## Sources
 //! Common practice.
 
-use arcata_bow::techniques::{Contact, ContactPlace, Mute, TechniqueRun};
+use arcata_bow::techniques::TechniqueRun;
 use arcata_score::{Instruction, Meaning, Moment, Part};
 
 use crate::change::take_out;
@@ -81,7 +80,6 @@ fn of_staff(
     let mut starts = starts.iter().copied().peekable();
     for said in part.instructions.iter().filter(|said| said.place.staff == 0 || said.place.staff == staff) {
         while let Some(start) = starts.next_if(|start| *start <= said.place.at) {
-            drafts.extend(still_on(piece, found, (part_index, staff), &state, start, said));
             state = TechniqueRun::plain(start);
             last_said.clear();
         }
@@ -158,46 +156,6 @@ fn again(
         ProposalKind::State,
         "Take the second word out.",
         vec![take_out(&said.place)],
-    ))
-}
-
-/// What the next movement takes over without a word.
-fn still_on(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    (part_index, staff): (usize, u8),
-    state: &TechniqueRun,
-    start: Moment,
-    next: &Instruction,
-) -> Option<Draft> {
-    let part = &piece.score.parts[part_index];
-    let left = match state {
-        TechniqueRun { mute: Mute::On, .. } => (0, "The mute is"),
-        TechniqueRun { contact: Contact::ColLegnoBattuto, .. } => (2, "col legno is"),
-        TechniqueRun { place: ContactPlace::Bridge, .. } => (1, "sul ponticello is"),
-        TechniqueRun { place: ContactPlace::Fingerboard, .. } => (1, "sul tasto is"),
-        _ => return None,
-    };
-    let first = part.notes.partition_point(|note| note.onset < start);
-    let sounding = |note: &&arcata_score::Note| note.staff == staff && !note.pitch.is_rest();
-    let note = part.notes[first..].iter().find(sounding)?;
-    // A word on the first note, or before it, settles the matter.
-    let settled = part.instructions.iter().any(|said| {
-        switch(said.meaning) == Some(left.0) && (start..=note.onset).contains(&said.place.at)
-    });
-    if settled || (switch(next.meaning) == Some(left.0) && next.place.at <= note.onset) {
-        return None;
-    }
-    let draft = found.at(Severity::B, Some(part_index), note.bar, note.onset);
-    let sentence = format!(
-        "{} still in force from the movement before, and nothing is said at {}.",
-        left.1,
-        piece.where_is(draft.place()),
-    );
-    Some(draft.say(sentence).propose(
-        Grade::WritersChoice,
-        ProposalKind::State,
-        "Say at the start of the movement whether it still holds.",
     ))
 }
 
