@@ -101,3 +101,20 @@ fn the_same_slice_gives_the_same_drawing_on_every_thread_and_fills_the_width_ask
     let last = first.barlines.last().unwrap();
     assert!((last - first.width).abs() < 90.0, "the last barline is at {last} of {}", first.width);
 }
+
+/// Real files hold hairpins that nothing closes, and hairpins whose end stands before their beginning, in another voice.
+#[test]
+fn a_hairpin_that_nothing_closes_is_not_drawn_through_the_piece() {
+    let xml = arcata_testkit::musicxml("violin: p <= d'4 e' f' == g' | a'1 | b'1 |.");
+    let open = xml.replacen(r#"<wedge type="stop"/>"#, "<words>x</words>", 1);
+    assert_ne!(open, xml, "the fixture has the end that is taken out");
+    for (text, wedges) in [(xml, 0), (open, 0)] {
+        let (file, score) = opened(text.as_bytes());
+        let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=2, Opening::Excerpt);
+        assert_eq!(slice.musicxml().matches("<wedge").count(), wedges, "{}", slice.musicxml());
+    }
+    let long = arcata_testkit::musicxml("violin: p <= d'4 e' f' g' | a'1 | == b'1 |.");
+    let (file, score) = opened(long.as_bytes());
+    let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=1, Opening::Excerpt);
+    assert_eq!(slice.musicxml().matches("<wedge").count(), 2, "one that is closed later is said again");
+}

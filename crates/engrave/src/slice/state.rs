@@ -1,6 +1,6 @@
 //! What holds at a barline: the state of the notation that a cut must say again.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{Part, Score};
 use arcata_xml::{Document, Element, NodeId, Tag};
@@ -42,12 +42,14 @@ pub(super) struct Span<'d> {
 impl State {
     /// The state at each barline of a part: before the first bar, before the second and so on.
     pub(super) fn at_barlines(document: &Document, score: &Score, part: &Part) -> Vec<Self> {
+        let carried = carried_spans(document, part);
         let mut state = Self::default();
         let mut all = Vec::with_capacity(score.bars.len() + 1);
         for measure in &part.measures {
             all.push(state.clone());
             if let Some(measure) = measure.and_then(|id| document.element(id)) {
                 measure.children().for_each(|child| state.pass(child));
+                state.spans.retain(|_, start| carried.contains(start));
             }
         }
         all.push(state);
@@ -121,6 +123,38 @@ impl State {
         let said = self.lasting.get(&(0, 0)).and_then(|id| document.element(*id));
         said.and_then(|element| element.text().parse().ok()).filter(|value| *value > 0).unwrap_or(1)
     }
+}
+
+/// The elements that open a line which a later bar closes. A line that nothing closes is not drawn through the rest of the
+/// piece; one whose end stands before its beginning in the file (in another voice of the same bar) ends in its bar.
+fn carried_spans(document: &Document, part: &Part) -> BTreeSet<NodeId> {
+    let mut open: BTreeMap<(usize, u32), NodeId> = BTreeMap::new();
+    let mut closed = BTreeSet::new();
+    for measure in part.measures.iter().filter_map(|measure| document.element((*measure)?)) {
+        let directions = measure.children_named(Tag::DIRECTION);
+        let kinds = directions.flat_map(|direction| direction.children_named(Tag::DIRECTION_TYPE));
+        let mut early = BTreeSet::new();
+        for kind in kinds.flat_map(Element::children) {
+            let Some(place) = SPANS.iter().position(|tag| *tag == kind.tag()) else { continue };
+            let key = (place, number(kind));
+            match kind.attribute("type").as_deref() {
+                Some("stop") => match open.remove(&key) {
+                    Some(start) => {
+                        closed.insert(start);
+                    }
+                    None => {
+                        early.insert(key);
+                    }
+                },
+                Some("continue") | None => {}
+                Some(_) if early.remove(&key) => {}
+                Some(_) => {
+                    open.insert(key, kind.id());
+                }
+            }
+        }
+    }
+    closed
 }
 
 /// The `number` of an element, 0 where it has none.
