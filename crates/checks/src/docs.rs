@@ -32,6 +32,9 @@ fn pages() -> Result<BTreeMap<String, String>> {
         pages.insert(format!("docs/rules/{}.md", rule.card.id), rule.page());
     }
     pages.insert("docs/rules/README.md".to_owned(), contents());
+    let explained: Vec<(&str, String)> = REGISTER.iter().map(|rule| (rule.card.id, rule.page())).collect();
+    let explained = explained.iter().map(|(id, page)| (*id, page.as_str()));
+    pages.insert("crates/languages/texts/rules.en.ftl".to_owned(), arcata_languages::rules_file(explained));
     pages.insert("docs/profiles.md".to_owned(), Profile::manual());
     pages.insert("docs/stops.md".to_owned(), docs_stops::page());
     let schemas = [

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use arcata_languages::Language;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::aside_command::AsideArguments;
@@ -137,6 +138,9 @@ pub(crate) struct ReviewArguments {
     /// Report what is set aside, too
     #[arg(long)]
     pub(crate) tell_all: bool,
+    /// Explain the rules in this language on the page of --format html: en, it, fr or de
+    #[arg(long, value_name = "LANGUAGE", default_value_t = Language::English)]
+    pub(crate) language: Language,
     /// Write a table (CSV) with one row a file here
     #[arg(long, value_name = "FILE")]
     pub(crate) summary: Option<PathBuf>,

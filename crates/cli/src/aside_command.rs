@@ -5,8 +5,9 @@ use std::process::ExitCode;
 
 use arcata_bow::Reading;
 use arcata_bow::plan::MarkReading;
-use arcata_review::{Aside, AsideEntry, Piece, REGISTER, ReviewSettings, reviewed};
-use clap::Args;
+use arcata_review::{Aside, AsideEntry, Piece, REGISTER, ReviewSettings, SlurEntry, reviewed};
+use arcata_score::{Slur, SlurTold};
+use clap::{Args, ValueEnum};
 
 use crate::args::Shared;
 use crate::failure::Failure;
@@ -23,6 +24,10 @@ pub(crate) struct AsideArguments {
     /// The rule; any rule where it is left out
     #[arg(long, value_name = "RULE")]
     pub(crate) rule: Option<String>,
+    /// Say what the slurs are that begin there, instead of setting findings aside: phrase marks, which leave the
+    /// bow free, or bows
+    #[arg(long, value_enum, value_name = "WHAT", conflicts_with = "rule", requires = "bars")]
+    pub(crate) slur: Option<SlurIs>,
     /// The part or section, by its full name or abbreviation
     #[arg(long, value_name = "PART")]
     pub(crate) part: Option<String>,
@@ -43,13 +48,32 @@ pub(crate) struct AsideArguments {
     pub(crate) profile: String,
 }
 
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum SlurIs {
+    Phrase,
+    Bow,
+}
+
 /// Adds an entry; one that would hold nothing is refused.
 pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
     let entry = entry(arguments)?;
-    let held = held(arguments, &entry)?;
+    let slurs = arguments.slur.map(|is| SlurEntry {
+        told: if is == SlurIs::Phrase { SlurTold::Phrase } else { SlurTold::Bow },
+        part: entry.part.clone(),
+        bars: entry.bars.clone(),
+        beat: entry.beat,
+        movement: entry.movement,
+        reason: entry.reason.clone(),
+    });
+    let held = match &slurs {
+        None => held(arguments, &entry)?,
+        Some(slurs) => slurs_held(arguments, slurs)?,
+    };
     if held == 0 {
-        return Err(Failure::NothingAside { score: arguments.score.clone() });
+        let what = if slurs.is_some() { "slur begins" } else { "finding is reported" };
+        return Err(Failure::NothingAside { score: arguments.score.clone(), what });
     }
+    let lines = slurs.as_ref().map_or_else(|| entry.lines(), SlurEntry::lines);
     let path = arguments.aside.clone().unwrap_or_else(|| aside_file::beside(&arguments.score));
     if files::same(&path, &arguments.score) {
         return Err(Failure::SameFile { path });
@@ -60,11 +84,17 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
         // What cannot be read is not written over.
         Aside::read(&before).map_err(|error| failed(error.to_string()))?;
         let joint = if before.ends_with('\n') { "" } else { "\n" };
-        let text = format!("{before}{joint}{}", entry.lines());
+        let text = format!("{before}{joint}{}", lines);
         writing::rewrite(&path, before.as_bytes(), text.as_bytes())?;
     } else {
         let name = arguments.score.file_name().unwrap_or_default().to_string_lossy();
-        writing::write_whole(&path, (Aside::head(&name) + &entry.lines()).as_bytes())?;
+        writing::write_whole(&path, (Aside::head(&name) + &lines).as_bytes())?;
+    }
+    if slurs.is_some() {
+        let many = if held == 1 { "1 slur is".to_owned() } else { format!("{held} slurs are") };
+        let told = if arguments.slur == Some(SlurIs::Phrase) { "phrase marks" } else { "bows" };
+        files::say(&format!("{many} taken as {told} from now on, by {}\n", path.display()));
+        return Ok(ExitCode::SUCCESS);
     }
     let places = if held == 1 { "1 place is".to_owned() } else { format!("{held} places are") };
     files::say(&format!("{places} set aside from now on, in {}\n", path.display()));
@@ -109,6 +139,15 @@ fn entry(arguments: &AsideArguments) -> Result<AsideEntry, Failure> {
     })
 }
 
+/// How many slurs of the score the entry means.
+fn slurs_held(arguments: &AsideArguments, entry: &SlurEntry) -> Result<usize, Failure> {
+    let mut score = studio::open_score(&arguments.score)?.score;
+    let aside = Aside { entries: Vec::new(), slurs: vec![entry.clone()] };
+    aside.tell_slurs(&mut score);
+    let told = |slur: &&Slur| slur.told != SlurTold::Nothing;
+    Ok(score.parts.iter().map(|part| part.slurs.iter().filter(told).count()).sum())
+}
+
 /// How many places of the score the entry holds now.
 fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure> {
     let profile = studio::profile(&arguments.profile)?;
@@ -132,7 +171,7 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         reading: Some(&reading),
         profile: &profile,
     };
-    let aside = Aside { entries: vec![entry.clone()] };
+    let aside = Aside { entries: vec![entry.clone()], slurs: Vec::new() };
     let only = entry.rule.iter().cloned().collect();
     let settings = ReviewSettings { aside, only, ..ReviewSettings::default() };
     Ok(reviewed(&piece, &settings).set_aside.len())

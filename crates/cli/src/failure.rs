@@ -32,7 +32,7 @@ pub(crate) enum Failure {
     Ending { text: String, why: String },
     Aside { path: PathBuf, why: String },
     AsideEntry { text: String, why: String },
-    NothingAside { score: PathBuf },
+    NothingAside { score: PathBuf, what: &'static str },
 }
 
 impl fmt::Display for Failure {
@@ -84,11 +84,9 @@ impl fmt::Display for Failure {
                 write!(f, "{}, {why}. Mend it, or review with --tell-all.", path.display())
             }
             Self::AsideEntry { text, why } => write!(f, "Nothing was set aside: {text}: {why}."),
-            Self::NothingAside { score } => write!(
-                f,
-                "Nothing was set aside: the review of {} finds nothing of that kind there.",
-                score.display()
-            ),
+            Self::NothingAside { score, what } => {
+                write!(f, "Nothing was noted: no {what} there in {}.", score.display())
+            }
             Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(
                 f,

@@ -195,7 +195,12 @@ fn review_all(scores: &[PathBuf], request: &Request<'_>) -> Result<Vec<Reviewed>
 
 fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Result<Reviewed, Failure> {
     let Request { arguments, profile, settings, engraver } = request;
-    let desk = studio::open(path, &arguments.shared, profile, MarkReading::Law)?;
+    let kept = match arguments.tell_all {
+        true => None,
+        false => aside_file::of(path, arguments.aside.as_deref())?,
+    };
+    let (aside_path, aside) = kept.unzip();
+    let desk = studio::open_told(path, &arguments.shared, profile, MarkReading::Law, aside.as_ref())?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
     let options = studio::line_options(&arguments.shared);
     let reading = Reading::new(&desk.score, profile, &options);
@@ -207,16 +212,12 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
         reading: Some(&reading),
         profile,
     };
-    let kept = match arguments.tell_all {
-        true => None,
-        false => aside_file::of(path, arguments.aside.as_deref())?,
-    };
-    let (aside_path, aside) = kept.unzip();
     let settings = ReviewSettings { bars: Some(bars), aside: aside.unwrap_or_default(), ..settings.clone() };
     let reviewed = reviewed(&piece, &settings);
     let unused = reviewed.unused(&settings);
     let aside = aside_path.map(|path| {
         AsideView::new(&path.display().to_string(), &settings.aside, &reviewed.set_aside, &unused)
+            .with_slurs(&settings.aside, &desk.slurs_without)
     });
     let mut findings = reviewed.findings;
     if !arguments.shared.part.is_empty() {
@@ -229,7 +230,15 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     let view =
         FileView::reviewed(&file, &desk.score, &lines, desk.assumptions.clone(), &findings).beside(aside);
     if let Some(out) = &page {
-        let html = review_pages::page(&desk, &view, &findings, &arguments.shared, profile, engraver);
+        let html = review_pages::page(
+            &desk,
+            &view,
+            &findings,
+            &arguments.shared,
+            profile,
+            engraver,
+            arguments.language,
+        );
         review_pages::write(out, &html)?;
     }
     Ok(Reviewed { view, row, page })

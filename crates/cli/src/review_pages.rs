@@ -6,7 +6,10 @@ use std::path::{Path, PathBuf};
 use arcata_bow::together::downbeats;
 use arcata_bow::{Line, Plan, Profile};
 use arcata_engrave::{Engraver, music_style_sheet};
-use arcata_report::{FileView, ReportPage, RulePage, Strip, SummaryRow, folder_html, review_html};
+use arcata_languages::{Language, Texts};
+use arcata_report::{
+    FileView, ReportPage, RuleExplanation, RulePage, Strip, SummaryRow, folder_html, review_html,
+};
 use arcata_review::{Finding, rule};
 
 use crate::args::Shared;
@@ -26,6 +29,7 @@ pub(crate) fn page(
     shared: &Shared,
     profile: &Profile,
     engraver: &Engraver,
+    language: Language,
 ) -> String {
     let scenes = Scenes::new(desk, profile, studio::line_options(shared), engraver);
     let pictures = scenes.draw(findings);
@@ -33,11 +37,13 @@ pub(crate) fn page(
         let all = pictures.now.iter().chain(pictures.proposals.iter().flatten());
         all.into_iter().any(|drawn| drawn.svg.contains(r#"font-family="Bravura""#))
     });
+    let texts = Texts::new(language);
     let rules: BTreeSet<&str> = findings.iter().map(|finding| finding.rule).collect();
     let rules = rules.into_iter().filter_map(rule).map(|rule| RulePage {
         rule: rule.card.id.to_owned(),
-        title: rule.card.title.to_owned(),
+        title: texts.rule(rule.card.id).map_or(rule.card.title.to_owned(), |text| text.title),
         page: rule.page(),
+        explanation: explanation(rule.card.id, &texts),
     });
     let (lines, plans): (Vec<Line>, Vec<Plan>) =
         desk.shown().map(|(line, plan)| (line.clone(), plan.clone())).unzip();
@@ -48,6 +54,17 @@ pub(crate) fn page(
         rules: rules.collect(),
         pictures,
         fonts: if music_in_text { music_style_sheet().to_owned() } else { String::new() },
+    })
+}
+
+fn explanation(rule: &str, texts: &Texts) -> Option<RuleExplanation> {
+    if texts.language() == Language::English {
+        return None;
+    }
+    let page = texts.rule_page(rule)?;
+    Some(RuleExplanation {
+        language: texts.language().code().to_owned(),
+        text: format!("{page}\n{}\n", texts.word("english-only")),
     })
 }
 

@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 use std::process::ExitCode;
 
+use arcata_languages::{Language, Texts};
 use arcata_review::{Family, REGISTER, Registered, Severity, rule};
 use clap::Args;
 
@@ -14,23 +15,37 @@ pub(crate) struct RulesArguments {
     /// Show this rule's page: what it finds and why, what it proposes, what it cannot know, its sources
     #[arg(value_name = "RULE")]
     pub(crate) rule: Option<String>,
+    /// Titles and explanations in this language: en, it, fr or de; the rest of a page is English
+    #[arg(long, value_name = "LANGUAGE", default_value_t = Language::English)]
+    pub(crate) language: Language,
 }
 
 /// Prints the list, or one page.
 pub(crate) fn run(arguments: &RulesArguments) -> Result<ExitCode, Failure> {
+    let texts = Texts::new(arguments.language);
     match &arguments.rule {
-        None => files::show(&list()),
+        None => files::show(&list(&texts)),
         Some(id) => {
             let known = || REGISTER.iter().map(|rule| rule.card.id).collect();
             let rule = rule(id).ok_or_else(|| Failure::Rule { asked: id.clone(), known: known() })?;
-            files::show(&rule.page());
+            files::show(&page(rule, &texts));
         }
     }
     Ok(ExitCode::SUCCESS)
 }
 
+/// A rule's page; in another language what it finds and why, and where the rest is.
+fn page(rule: &Registered, texts: &Texts) -> String {
+    match (texts.language(), texts.rule_page(rule.card.id)) {
+        (Language::English, _) | (_, None) => rule.page(),
+        (_, Some(page)) => {
+            format!("{page}\n{}\narcata rules {}\n", texts.word("english-only"), rule.card.id)
+        }
+    }
+}
+
 /// The chapters with their rules, in the order of the manual.
-fn list() -> String {
+fn list(texts: &Texts) -> String {
     let width = REGISTER.iter().map(|rule| rule.card.id.len()).max().unwrap_or_default();
     let mut out = String::new();
     for family in Family::ALL {
@@ -38,7 +53,7 @@ fn list() -> String {
         if rules.is_empty() {
             continue;
         }
-        let _ = writeln!(out, "{}", family.title());
+        let _ = writeln!(out, "{}", texts.word(&format!("family-{}", family.name())));
         for rule in rules {
             let card = rule.card;
             let weight = if card.gravest == card.lightest {
@@ -46,12 +61,17 @@ fn list() -> String {
             } else {
                 format!("{}-{}", card.gravest, card.lightest)
             };
-            let _ = writeln!(out, "  {weight:3}  {:width$}  {}", card.id, card.title);
+            let title = texts.rule(card.id).map_or_else(|| card.title.to_owned(), |text| text.title);
+            let _ = writeln!(out, "  {weight:3}  {:width$}  {}", card.id, title);
         }
         out.push('\n');
     }
     for severity in [Severity::A, Severity::B, Severity::C, Severity::D] {
-        let _ = writeln!(out, "{severity}  {}", severity.meaning());
+        let _ = writeln!(
+            out,
+            "{severity}  {}",
+            texts.word(&format!("severity-{}", severity.to_string().to_lowercase()))
+        );
     }
     let _ = writeln!(
         out,

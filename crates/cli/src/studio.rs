@@ -7,11 +7,13 @@ use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
+use arcata_review::{Aside, UnusedSlurEntry};
 use arcata_score::{Length, Score};
 use arcata_xml::{Limits, ScoreFile};
 use rayon::prelude::*;
 
 use crate::args::Shared;
+use crate::aside_file;
 use crate::bars;
 use crate::failure::Failure;
 use crate::files;
@@ -30,6 +32,8 @@ pub(crate) struct Desk {
     /// Indices of the lines of the parts asked for.
     pub(crate) shown: Vec<usize>,
     pub(crate) assumptions: Vec<String>,
+    /// Entries on slurs that no slur of the score answers to.
+    pub(crate) slurs_without: Vec<UnusedSlurEntry>,
 }
 
 /// Lines that were planned as one.
@@ -117,14 +121,27 @@ pub(crate) fn open_bytes(bytes: Vec<u8>) -> Result<Opened, String> {
     }
 }
 
-/// Reads a score and plans its lines.
+/// Reads a score, with what the file beside it says of its slurs, and plans its lines.
 pub(crate) fn open(
     path: &Path,
     shared: &Shared,
     profile: &Profile,
     marks: MarkReading,
 ) -> Result<Desk, Failure> {
-    let Opened { file, score } = open_score(path)?;
+    let aside = aside_file::of(path, None)?.map(|(_, aside)| aside);
+    open_told(path, shared, profile, marks, aside.as_ref())
+}
+
+/// Reads a score, with what somebody has said that its slurs are, and plans its lines.
+pub(crate) fn open_told(
+    path: &Path,
+    shared: &Shared,
+    profile: &Profile,
+    marks: MarkReading,
+    aside: Option<&Aside>,
+) -> Result<Desk, Failure> {
+    let Opened { file, mut score } = open_score(path)?;
+    let slurs_without = aside.map(|aside| aside.tell_slurs(&mut score)).unwrap_or_default();
     let chosen = bars::parts(&score, &shared.part)?;
     let options = line_options(shared);
     let reading = Reading::new(&score, profile, &options);
@@ -138,7 +155,7 @@ pub(crate) fn open(
     let Planned { plans, settings, agreed } = planned(&lines, settings, agreements);
     let assumptions = assumptions(&lines, reading.tempo.assumed(), shared);
     let shown = (0..lines.len()).filter(|index| chosen.contains(&lines[*index].part)).collect();
-    Ok(Desk { file, score, lines, plans, settings, agreed, shown, assumptions })
+    Ok(Desk { file, score, lines, plans, settings, agreed, shown, assumptions, slurs_without })
 }
 
 /// How lines are read.

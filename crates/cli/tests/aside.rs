@@ -120,3 +120,21 @@ fn the_rules_are_listed_with_their_pages() {
     assert!(list.lines().all(|line| line.chars().count() <= 100), "{list}");
     assert_eq!(arcata(&["rules", "no-such"], folder.path()).status.code(), Some(2));
 }
+
+#[test]
+fn a_slur_that_is_called_a_phrase_mark_binds_the_bow_no_more() {
+    let (folder, score) = desk();
+    let strokes = || {
+        let out = arcata(&["plan", score, "--part", "Violin", "--format", "csv"], folder.path());
+        text(&out.stdout).lines().count()
+    };
+    let before = strokes();
+    let told = ["aside", score, "--slur", "phrase", "--part", "Violin", "--bars", "20-25", WHY[0], WHY[1]];
+    let said = arcata(&told, folder.path());
+    assert!(said.status.success(), "{}", text(&said.stderr));
+    assert!(text(&said.stdout).contains("taken as phrase marks from now on"), "{}", text(&said.stdout));
+    assert!(strokes() > before, "{} strokes, {before} before", strokes());
+    let none = arcata(&["aside", score, "--slur", "bow", "--bars", "999", WHY[0], WHY[1]], folder.path());
+    assert_eq!(none.status.code(), Some(2));
+    assert!(text(&none.stderr).contains("no slur begins there"), "{}", text(&none.stderr));
+}

@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use arcata_review::{Aside, AsideEntry, SetAside};
+use arcata_review::{Aside, AsideEntry, SetAside, UnusedSlurEntry};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -39,7 +39,7 @@ pub struct SetAsideView {
 /// An entry that holds nothing.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct UnusedView {
-    /// Its number in the file, from 1.
+    /// Its number among the entries of its kind in the file, from 1.
     pub number: usize,
     /// What it asks for.
     pub asks: String,
@@ -65,6 +65,24 @@ impl AsideView {
             Some(UnusedView { number: index + 1, asks: asks(entry), reason: entry.reason.clone() })
         });
         Self { file: file.to_owned(), findings: findings.collect(), unused: unused.collect() }
+    }
+
+    /// The same with entries that say what slurs are and that no slur answers to.
+    #[must_use]
+    pub fn with_slurs(mut self, aside: &Aside, unused: &[UnusedSlurEntry]) -> Self {
+        self.unused.extend(unused.iter().filter_map(|unused| {
+            let entry = aside.slurs.get(unused.entry)?;
+            let place = AsideEntry {
+                rule: Some("slurs".to_owned()),
+                part: entry.part.clone(),
+                bars: entry.bars.clone(),
+                beat: entry.beat,
+                movement: entry.movement,
+                reason: String::new(),
+            };
+            Some(UnusedView { number: unused.entry + 1, asks: asks(&place), reason: entry.reason.clone() })
+        }));
+        self
     }
 
     pub(crate) fn text(&self, out: &mut String, page: Page) {

@@ -28,7 +28,9 @@ mod ways_view;
 
 pub use aside_view::{AsideView, SetAsideView, UnusedView};
 pub use csv::{downbeats_csv, findings_csv, marks_csv, strokes_csv, summary_csv};
-pub use html::{Drawn, FindingPictures, ReportPage, RulePage, Strip, folder_html, review_html};
+pub use html::{
+    Drawn, FindingPictures, ReportPage, RuleExplanation, RulePage, Strip, folder_html, review_html,
+};
 pub use json::{
     library_json, library_schema, marks_json, marks_schema, plan_json, plan_schema, review_json,
     review_schema,

@@ -36,7 +36,7 @@ pub mod words;
 
 pub use arcata_bow::Profile;
 pub use arcata_score::beats;
-pub use aside::{Aside, AsideEntry, AsideError, SetAside};
+pub use aside::{Aside, AsideEntry, AsideError, SetAside, SlurEntry, UnusedSlurEntry};
 pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};

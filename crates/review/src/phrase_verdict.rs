@@ -1,6 +1,6 @@
 //! Whether a slur is a bow or a phrase mark, by several signs of which none is enough.
 
-use arcata_score::{Articulations, Note, Part, Slur};
+use arcata_score::{Articulations, Note, Part, Slur, SlurTold};
 
 use crate::mechanics::longest_bow;
 use crate::under_slur::{main_notes, solid_slurs};
@@ -44,6 +44,9 @@ impl Verdict {
 pub fn phrase_verdict(piece: &Piece<'_>, part_index: usize, slur: (&Slur, &Note, &Note)) -> Verdict {
     let Some(part) = piece.score.parts.get(part_index) else { return Verdict { signs: Vec::new() } };
     let (_, start, end) = slur;
+    if slur.0.told == SlurTold::Bow {
+        return Verdict { signs: Vec::new() };
+    }
     let mut signs = Vec::new();
     let mut sign = |seen: bool, weight: u32, name: String| {
         if seen {

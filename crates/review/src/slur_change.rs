@@ -1,7 +1,7 @@
 //! A change of the slurs, as the file must be changed for it.
 
 use arcata_bow::plan::{ChangeKind, NotationChange};
-use arcata_score::{ChordRole, NoteId, NoteKind, Part, Slur, SlurLine};
+use arcata_score::{ChordRole, NoteId, NoteKind, Part, Slur};
 
 use crate::change::Change;
 use crate::under_slur::{note, point, tied_from_before};
@@ -113,7 +113,7 @@ fn beginning(part: &Part, id: NoteId) -> Option<Option<Slur>> {
 }
 
 fn only(part: &Part, fits: impl Fn(&Slur) -> bool) -> Option<Option<Slur>> {
-    let mut found = part.slurs.iter().filter(|slur| slur.line == SlurLine::Solid && fits(slur));
+    let mut found = part.slurs.iter().filter(|slur| slur.is_bow() && fits(slur));
     let first = found.next().copied();
     found.next().is_none().then_some(first)
 }

@@ -1,6 +1,6 @@
 //! Questions about notes, slurs and states that several rules ask.
 
-use arcata_score::{ChordRole, Meaning, Moment, Note, NoteId, NoteKind, Part, Score, Slur, SlurLine, TieEnd};
+use arcata_score::{ChordRole, Meaning, Moment, Note, NoteId, NoteKind, Part, Score, Slur, TieEnd};
 
 use crate::Piece;
 
@@ -27,7 +27,7 @@ pub(crate) fn ends<'a>(part: &'a Part, slur: &Slur) -> Option<(&'a Note, &'a Not
 pub(crate) fn solid_slurs(part: &Part) -> impl Iterator<Item = (&Slur, &Note, &Note)> {
     part.slurs
         .iter()
-        .filter(|slur| slur.line == SlurLine::Solid)
+        .filter(|slur| slur.is_bow())
         .filter_map(move |slur| ends(part, slur).map(|(start, end)| (slur, start, end)))
 }
 

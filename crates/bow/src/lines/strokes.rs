@@ -2,7 +2,9 @@
 
 use std::borrow::Cow;
 
-use arcata_score::{Arpeggio, Articulation, Fermata, Length, Ornament, Part, TieEnd, TremoloRole};
+use arcata_score::{
+    Arpeggio, Articulation, Fermata, Length, Ornament, Part, Slur, SlurLine, SlurTold, TieEnd, TremoloRole,
+};
 
 use super::Reading;
 use super::bows::{Going, goings};
@@ -54,9 +56,22 @@ impl<'a> Material<'a> {
         group: &Group,
     ) -> Self {
         let mut events = events(part, staff, group, techniques);
-        let phrase_marks = &reading.options.phrase_marks;
-        let goings = goings(part, &mut events, |slur| phrase_marks.contains(&(part_index, slur)));
         let curve = LoudnessCurve::new(reading.score, part, staff, &group.voices, reading.profile);
+        let phrase_marks = &reading.options.phrase_marks;
+        let hair = reading.profile.hair_micrometres(part.instrument);
+        let is_phrase_mark = |index: usize| {
+            let slur = &part.slurs[index];
+            phrase_marks.contains(&(part_index, index))
+                || match slur.told {
+                    SlurTold::Bow => false,
+                    SlurTold::Phrase => true,
+                    SlurTold::Nothing => {
+                        slur.line == SlurLine::Broken
+                            && outlasts_bow(reading, part, slur, (&curve, speeds, hair))
+                    }
+                }
+        };
+        let goings = goings(part, &mut events, is_phrase_mark);
         Self { reading, part, events, goings, curve, speeds: speeds.clone() }
     }
 
@@ -74,6 +89,20 @@ impl<'a> Material<'a> {
         }
         extents
     }
+}
+
+/// Whether a slur lasts longer than the slowest bow at the dynamic of its first note. A broken line is an editor's bow where a
+/// bow lasts for it, and a phrase mark where none does: both are common practice.
+fn outlasts_bow(
+    reading: &Reading<'_>,
+    part: &Part,
+    slur: &Slur,
+    (curve, speeds, hair): (&LoudnessCurve, &SpeedTable, i64),
+) -> bool {
+    let (start, end) = (part.note(slur.start), part.note(slur.end));
+    let lasts = reading.tempo.between(start.onset, end.onset + end.length).micros;
+    let slowest = i64::from(speeds.window(curve.begun(start.onset)).slowest);
+    lasts.saturating_mul(slowest) > hair.saturating_mul(1_000_000)
 }
 
 /// Makes strokes: those that are printed, and others from the same notes.

@@ -4,6 +4,8 @@ use arcata_testkit::musicxml;
 use arcata_xml::{Document, Limits};
 
 use super::*;
+use arcata_score::{SlurLine, SlurTold};
+
 use crate::{Join, RepeatedStretch, StrokeKind, Written};
 
 /// A score from the fixtures' notation.
@@ -300,4 +302,21 @@ fn lines_of_made_up_scores_hold_together() {
             assert!(line.repeats.iter().all(|stretch| stretch.is_sound(line.strokes.len())));
         }
     }
+}
+
+#[test]
+fn a_broken_slur_is_a_bow_while_a_bow_lasts_and_what_somebody_says_counts_more() {
+    let broken = |fixture: &str, told: SlurTold| {
+        let mut score = score(fixture);
+        score.parts[0].slurs[0].line = SlurLine::Broken;
+        score.parts[0].slurs[0].told = told;
+        lines(&score, 0, &Profile::default(), &LineOptions::default())[0].strokes.len()
+    };
+    const SHORT: &str = "quarter=60\nviolin: p (d'4 e' f' g') |.";
+    const LONG: &str =
+        "quarter=60\nviolin: f (d'4 e' f' g' | a' g' f' e' | d' e' f' g' | a' g' f' e' | d'1) |.";
+    assert_eq!(broken(SHORT, SlurTold::Nothing), 1);
+    assert_eq!(broken(SHORT, SlurTold::Phrase), 4);
+    assert_eq!(broken(LONG, SlurTold::Nothing), 17);
+    assert_eq!(broken(LONG, SlurTold::Bow), 1);
 }

@@ -36,8 +36,19 @@ pub struct RulePage {
     pub rule: String,
     /// What it finds, as a heading.
     pub title: String,
-    /// Its page, Markdown.
+    /// Its page in English, Markdown.
     pub page: String,
+    /// What it finds and why in another language, if one is asked for.
+    pub explanation: Option<RuleExplanation>,
+}
+
+/// What a rule finds and why, in a language other than English.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RuleExplanation {
+    /// The two letters of the language.
+    pub language: String,
+    /// Markdown, with headings as in the English page.
+    pub text: String,
 }
 
 /// The pictures of one finding.

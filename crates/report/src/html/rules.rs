@@ -10,6 +10,9 @@ pub(super) fn markup(rules: &[RulePage]) -> Markup {
         @for rule in rules {
             details.rule id=(format!("rule-{}", rule.rule)) {
                 summary { (rule.title) " " code { (rule.rule) } }
+                @if let Some(explanation) = &rule.explanation {
+                    div lang=(explanation.language) { (PreEscaped(page(&explanation.text))) }
+                }
                 (PreEscaped(page(&rule.page)))
             }
         }

@@ -1,6 +1,7 @@
 //! Findings that somebody has set aside, with a reason, in a small file beside the score.
 
 mod read;
+mod slurs;
 
 use std::ops::RangeInclusive;
 
@@ -9,6 +10,7 @@ use arcata_score::{Length, Score};
 use crate::Finding;
 
 pub use read::AsideError;
+pub use slurs::{SlurEntry, UnusedSlurEntry};
 
 /// Places that are set aside: a finding in one of them is not reported.
 ///
@@ -27,6 +29,8 @@ pub use read::AsideError;
 pub struct Aside {
     /// In the order of the file.
     pub entries: Vec<AsideEntry>,
+    /// What slurs are said to be, in the order of the file.
+    pub slurs: Vec<SlurEntry>,
 }
 
 /// What one entry sets aside. What it does not name, it does not ask for: an entry with a rule alone sets the

@@ -2,11 +2,11 @@
 
 use std::fmt;
 
-use arcata_score::Length;
+use arcata_score::{Length, SlurTold};
 use serde::Deserialize;
 use toml::Spanned;
 
-use super::{Aside, AsideEntry};
+use super::{Aside, AsideEntry, SlurEntry};
 
 /// The name that the file gives its format.
 const FORMAT: &str = "arcata-aside";
@@ -37,6 +37,8 @@ struct File {
     version: Spanned<u32>,
     #[serde(default)]
     aside: Vec<Spanned<Entry>>,
+    #[serde(default)]
+    slur: Vec<Spanned<Slurs>>,
 }
 
 #[derive(Deserialize)]
@@ -49,6 +51,20 @@ struct Entry {
     movement: Option<usize>,
     reason: Option<String>,
 }
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Slurs {
+    is: Spanned<String>,
+    part: Option<String>,
+    bars: Option<Spanned<String>>,
+    beat: Option<Spanned<String>>,
+    movement: Option<usize>,
+    reason: Option<String>,
+}
+
+/// What is wrong, and where if not at the beginning of the entry.
+type Wrong = (Option<usize>, String);
 
 impl Aside {
     /// Reads a file.
@@ -77,7 +93,13 @@ impl Aside {
                 entry.into_inner().entry().map_err(|(place, why)| wrong(place.unwrap_or(offset), why))?,
             );
         }
-        Ok(Self { entries })
+        let mut slurs = Vec::with_capacity(file.slur.len());
+        for slur in file.slur {
+            let offset = slur.span().start;
+            slurs
+                .push(slur.into_inner().entry().map_err(|(place, why)| wrong(place.unwrap_or(offset), why))?);
+        }
+        Ok(Self { entries, slurs })
     }
 
     /// The first lines of a new file.
@@ -94,22 +116,10 @@ impl AsideEntry {
     /// The entry as lines of the file, a blank line in front.
     #[must_use]
     pub fn lines(&self) -> String {
-        let quoted = |key: &str, value: &str| format!("{key} = {}\n", toml::Value::String(value.to_owned()));
+        let place = Place { part: &self.part, bars: &self.bars, beat: self.beat, movement: self.movement };
         let mut lines = String::from("\n[[aside]]\n");
-        let bars = self
-            .bars
-            .as_ref()
-            .map(|(first, last)| if first == last { first.clone() } else { format!("{first}-{last}") });
-        let beat = self.beat.map(|beat| beat.to_string());
-        for (key, value) in [
-            ("rule", self.rule.as_ref()),
-            ("part", self.part.as_ref()),
-            ("bars", bars.as_ref()),
-            ("beat", beat.as_ref()),
-        ] {
-            lines.extend(value.map(|value| quoted(key, value)));
-        }
-        lines.extend(self.movement.map(|movement| format!("movement = {movement}\n")));
+        lines.extend(self.rule.as_ref().map(|rule| quoted("rule", rule)));
+        lines.push_str(&place.lines());
         lines.push_str(&quoted("reason", &self.reason));
         lines
     }
@@ -141,45 +151,100 @@ impl AsideEntry {
 }
 
 impl Entry {
-    fn entry(self) -> Result<AsideEntry, (Option<usize>, String)> {
+    fn entry(self) -> Result<AsideEntry, Wrong> {
         let rule = self.rule.as_ref().map(Spanned::get_ref);
         if let Some(unknown) = rule.filter(|rule| crate::rule(rule).is_none()) {
             let place = self.rule.as_ref().map(|rule| rule.span().start);
             return Err((place, format!("no rule is called \"{unknown}\"; `arcata rules` lists them")));
         }
-        let bars = match &self.bars {
-            Some(text) => Some(AsideEntry::parse_bars(text.get_ref()).ok_or_else(|| {
-                (
-                    Some(text.span().start),
-                    "bars are one printed number or two with a hyphen, such as \"20-24\"".to_owned(),
-                )
-            })?),
-            None => None,
-        };
-        let beat = match &self.beat {
-            Some(text) => Some(AsideEntry::parse_beat(text.get_ref()).ok_or_else(|| {
-                (
-                    Some(text.span().start),
-                    "a beat is a number from 1, such as \"3\", \"3.5\" or \"7/2\"".to_owned(),
-                )
-            })?),
-            None => None,
-        };
+        let (bars, beat) = (bars(self.bars.as_ref())?, beat(self.beat.as_ref())?);
         if rule.is_none() && self.part.is_none() && bars.is_none() && self.movement.is_none() {
             return Err((
                 None,
                 "the entry names no rule, part, bars or movement: it would set everything aside".to_owned(),
             ));
         }
-        let reason = self.reason.as_deref().unwrap_or("").trim().to_owned();
-        if reason.is_empty() {
-            return Err((
-                None,
-                "the entry has no reason: say why, for whoever reads it next year".to_owned(),
-            ));
-        }
+        let reason = reason(self.reason)?;
         let rule = self.rule.map(Spanned::into_inner);
         Ok(AsideEntry { rule, part: self.part, bars, beat, movement: self.movement, reason })
+    }
+}
+
+impl Slurs {
+    fn entry(self) -> Result<SlurEntry, Wrong> {
+        let told = SlurEntry::parse_told(self.is.get_ref())
+            .ok_or_else(|| (Some(self.is.span().start), "a slur is = \"phrase\" or \"bow\"".to_owned()))?;
+        let (bars, beat) = (bars(self.bars.as_ref())?, beat(self.beat.as_ref())?);
+        let reason = reason(self.reason)?;
+        Ok(SlurEntry { told, part: self.part, bars, beat, movement: self.movement, reason })
+    }
+}
+
+impl SlurEntry {
+    /// `phrase` or `bow`.
+    #[must_use]
+    pub fn parse_told(text: &str) -> Option<SlurTold> {
+        match text.trim() {
+            "phrase" => Some(SlurTold::Phrase),
+            "bow" => Some(SlurTold::Bow),
+            _ => None,
+        }
+    }
+
+    /// The entry as lines of the file, a blank line in front.
+    #[must_use]
+    pub fn lines(&self) -> String {
+        let told = if self.told == SlurTold::Bow { "bow" } else { "phrase" };
+        let place = Place { part: &self.part, bars: &self.bars, beat: self.beat, movement: self.movement };
+        format!("\n[[slur]]\n{}{}{}", quoted("is", told), place.lines(), quoted("reason", &self.reason))
+    }
+}
+
+fn bars(text: Option<&Spanned<String>>) -> Result<Option<(String, String)>, Wrong> {
+    let Some(text) = text else { return Ok(None) };
+    let why = "bars are one printed number or two with a hyphen, such as \"20-24\"";
+    AsideEntry::parse_bars(text.get_ref()).map(Some).ok_or_else(|| (Some(text.span().start), why.to_owned()))
+}
+
+fn beat(text: Option<&Spanned<String>>) -> Result<Option<Length>, Wrong> {
+    let Some(text) = text else { return Ok(None) };
+    let why = "a beat is a number from 1, such as \"3\", \"3.5\" or \"7/2\"";
+    AsideEntry::parse_beat(text.get_ref()).map(Some).ok_or_else(|| (Some(text.span().start), why.to_owned()))
+}
+
+fn reason(text: Option<String>) -> Result<String, Wrong> {
+    let reason = text.unwrap_or_default().trim().to_owned();
+    if reason.is_empty() {
+        let why = "the entry has no reason: say why, for whoever reads it next year";
+        return Err((None, why.to_owned()));
+    }
+    Ok(reason)
+}
+
+fn quoted(key: &str, value: &str) -> String {
+    format!("{key} = {}\n", toml::Value::String(value.to_owned()))
+}
+
+/// Where an entry holds.
+struct Place<'a> {
+    part: &'a Option<String>,
+    bars: &'a Option<(String, String)>,
+    beat: Option<Length>,
+    movement: Option<usize>,
+}
+
+impl Place<'_> {
+    fn lines(&self) -> String {
+        let bars = self.bars.as_ref();
+        let bars =
+            bars.map(|(first, last)| if first == last { first.clone() } else { format!("{first}-{last}") });
+        let beat = self.beat.map(|beat| beat.to_string());
+        let mut lines = String::new();
+        for (key, value) in [("part", self.part.as_ref()), ("bars", bars.as_ref()), ("beat", beat.as_ref())] {
+            lines.extend(value.map(|value| quoted(key, value)));
+        }
+        lines.extend(self.movement.map(|movement| format!("movement = {movement}\n")));
+        lines
     }
 }
 
@@ -201,8 +266,16 @@ mod tests {
             movement: Some(2),
             reason: "Let it ring:\nto the end".to_owned(),
         };
-        let text = Aside::head("a\nscore.musicxml") + &entry.lines();
-        assert_eq!(Aside::read(&text).map(|aside| aside.entries), Ok(vec![entry]));
+        let slur = SlurEntry {
+            told: SlurTold::Phrase,
+            part: Some("Violin \"I\"".to_owned()),
+            bars: Some(("3".to_owned(), "3".to_owned())),
+            beat: Some(Length::new(2, 1)),
+            movement: None,
+            reason: "So she said.".to_owned(),
+        };
+        let text = Aside::head("a\nscore.musicxml") + &entry.lines() + &slur.lines();
+        assert_eq!(Aside::read(&text), Ok(Aside { entries: vec![entry], slurs: vec![slur] }));
     }
 
     #[test]
@@ -226,6 +299,14 @@ mod tests {
             (
                 &format!("{HEAD}[[aside]]\nreason = \"x\""),
                 "line 3: the entry names no rule, part, bars or movement: it would set everything aside",
+            ),
+            (
+                &format!("{HEAD}[[slur]]\nis = \"tie\"\nreason = \"x\""),
+                "line 4: a slur is = \"phrase\" or \"bow\"",
+            ),
+            (
+                &format!("{HEAD}[[slur]]\nis = \"bow\""),
+                "line 3: the entry has no reason: say why, for whoever reads it next year",
             ),
             (
                 &format!("{HEAD}[[aside]]\nmovement = 1"),

@@ -383,6 +383,33 @@ pub struct Slur {
     pub end_node: NodeId,
     /// Solid or broken line.
     pub line: SlurLine,
+    /// What somebody has said that it is, beside the score.
+    pub told: SlurTold,
+}
+
+impl Slur {
+    /// Whether players must take it for a bow: a solid line that nobody has called a phrase mark, or any line that somebody has
+    /// called a bow.
+    #[must_use]
+    pub const fn is_bow(&self) -> bool {
+        match self.told {
+            SlurTold::Bow => true,
+            SlurTold::Phrase => false,
+            SlurTold::Nothing => matches!(self.line, SlurLine::Solid),
+        }
+    }
+}
+
+/// What somebody who knows has said that a slur is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum SlurTold {
+    /// Nobody has said anything.
+    #[default]
+    Nothing,
+    /// A bow.
+    Bow,
+    /// A phrase mark, which does not bind the bow.
+    Phrase,
 }
 
 /// How a slur is drawn.

@@ -11,7 +11,7 @@ use std::collections::BTreeSet;
 use arcata_xml::NodeId;
 
 use super::problems::{Problems, Where};
-use crate::{Note, NoteId, OpenSlur, Part, ProblemKind, Slur, SlurEnd, SlurLine};
+use crate::{Note, NoteId, OpenSlur, Part, ProblemKind, Slur, SlurEnd, SlurLine, SlurTold};
 
 /// One end of a slur as it stands in the file.
 #[derive(Clone, Copy, Debug)]
@@ -171,6 +171,7 @@ impl Pairing<'_> {
             start_node: start.node,
             end_node: stop.node,
             line: start.line,
+            told: SlurTold::Nothing,
         });
     }
 }

@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! A heavy accent (sf, fz, the upright sign), at mezzo-forte or louder, that begins close to the tip in the best bowing of
-//! the passage (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here.
+//! the passage (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
+//! so are those whose bow is printed.
 //!
 //! ## Why it matters
 //! At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
@@ -11,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=50
-//! violin: f c''1!down | d''4!up!sf e''8!down f''!up g''2!down | c''1 |.
+//! violin: f (c''4 d'' e'') d''!sf | c''1 | (c''4 d'' e'') d''!sf | c''1 |.
 //! ```
 //!
 //! ## What it proposes
@@ -20,8 +21,8 @@
 //!
 //! ## What it cannot know
 //! That some accents are wanted light. Soft ones are left alone, and so is the lying accent sign, which speed alone
-//! can make: with it, nine quartets had two findings in 100 bars that no player would have stopped for; so are tremolo and strokes shorter than a lift,
-//! where a player stays in the middle of the bow. The places in the bow are the plan's, to a tenth of its length.
+//! can make: with it, nine quartets had two findings in 100 bars that no player
+//! would have stopped for; so are tremolo and strokes shorter than a lift, where a player stays in the middle of the bow. The places in the bow are the plan's, to a tenth of its length.
 //!
 //! ## Sources
 //! Weight on the string falls about 6:1 from frog to tip (arithmetic on a bow's mass and balance); accents begun
@@ -70,7 +71,6 @@ const HEAVY: u16 = 90;
 fn is_light(piece: &Piece<'_>, stroke: &Stroke, planned: &PlannedStroke) -> bool {
     let limits = piece.thresholds();
     let told_elsewhere = planned.direction == BowDirection::Up
-        && stroke.printed.is_none()
         && stroke.emphasis.strength >= limits.beat_strength;
     stroke.emphasis.accent >= HEAVY
         && stroke.level_start.0 >= LOUD
@@ -78,6 +78,7 @@ fn is_light(piece: &Piece<'_>, stroke: &Stroke, planned: &PlannedStroke) -> bool
         && stroke.duration.micros > piece.lift_time(0, 0)
         && planned.start > limits.accent_at_tip
         && !told_elsewhere
+        && stroke.printed.is_none()
 }
 
 fn thin(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {

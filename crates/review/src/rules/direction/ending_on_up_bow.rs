@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! A phrase's last note on a beat, long, or loud and at least half as long, and not growing, that ends on
-//! an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar, and at the end.
+//! an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
+//! and at the end.
 //!
 //! ## Why it matters
 //! A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
@@ -26,7 +27,7 @@
 //! Counted: in 30 solo pieces as really played the last note is down in 24. The rule itself from memory.
 
 use arcata_bow::{MetricPlace, Stroke, StrokeKind};
-use arcata_score::BowDirection;
+use arcata_score::{BarlineStyle, BowDirection, TempoKind};
 
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
@@ -56,6 +57,7 @@ impl Rule for EndingOnUpBow {
                     && stroke.printed.is_none()
                     && closes(stroke, &thresholds)
             })
+            .filter(|(line, index, ..)| is_let_ring(piece, *line, *index))
             .map(|(line, index, ..)| (line, index))
             .collect();
         for (line, index) in ending {
@@ -63,6 +65,21 @@ impl Rule for EndingOnUpBow {
             found.report(draft);
         }
     }
+}
+
+/// Whether the bow is free after a stroke: by a rest, the end, a new tempo, or a barline that closes. A double bar under which
+/// the music runs on, for a new key or metre, closes nothing.
+fn is_let_ring(piece: &Piece<'_>, line: usize, index: usize) -> bool {
+    let strokes = &piece.lines[line].strokes;
+    let end = strokes[index].onset + strokes[index].length;
+    let Some(next) = strokes.get(index + 1).filter(|next| next.onset == end) else { return true };
+    let new_tempo = piece.score.tempos.iter().any(|tempo| {
+        let at_once = !matches!(tempo.kind, TempoKind::Slowing | TempoKind::Quickening);
+        tempo.place.at == end && at_once && !tempo.text.is_empty()
+    });
+    let before = next.bar.checked_sub(1).and_then(|bar| piece.score.bars.get(bar as usize));
+    let closing = before.is_some_and(|bar| bar.right.style == BarlineStyle::Final || bar.right.repeat.is_some());
+    new_tempo || closing
 }
 
 fn closes(stroke: &Stroke, thresholds: &Thresholds) -> bool {

@@ -79,7 +79,8 @@ fn first_note(part: &Part) -> Option<(NoteId, &Note)> {
 fn levels(part: &Part) -> impl Iterator<Item = (Moment, Level)> {
     let marks = part.dynamics.iter().filter_map(|dynamic| match dynamic.kind {
         DynamicKind::Level(level) | DynamicKind::Shape(_, level) => Some((dynamic.place.at, level)),
-        DynamicKind::Accented(_) => None,
+        // sf, fz, sff: how loud the note itself is to be.
+        DynamicKind::Accented(level) => Some((dynamic.place.at, level)),
     });
     let words = part.instructions.iter().filter_map(|said| match said.meaning {
         Meaning::LevelWord(level) => Some((said.place.at, level)),

@@ -20,8 +20,8 @@
 //! To draw the line broken, as a phrase mark that leaves the bow free (mark as phrase, writer's choice).
 //!
 //! ## What it cannot know
-//! What was meant: the signs are weighed, not proved. Whoever knows better says so in the file beside the score
-//! (`[[phrase]]` with part, bars and beat), and the bow is planned accordingly.
+//! What was meant: the signs are weighed, not proved. Whoever knows says so in the file beside the score (`arcata aside` with
+//! `--slur phrase` or `--slur bow`), and the bow is planned accordingly.
 //!
 //! ## Sources
 //! Okura (phrase marks and bowing slurs); Hoffmann (a slur that no bow lasts for).

@@ -26,7 +26,7 @@
 //! ## Sources
 //! Silverman (a slur between two notes of one pitch is a tie or wants dots); common practice for ties.
 
-use arcata_score::{Articulations, Note, NoteId, NoteKind, Part, Slur, TieEnd};
+use arcata_score::{Articulations, Note, NoteId, NoteKind, Part, Pitch, Slur, TieEnd};
 use arcata_xml::Tag;
 
 use crate::change::Change;
@@ -53,8 +53,16 @@ impl Rule for TieOrSlur {
             if !part.instrument.is_bowed() {
                 continue;
             }
-            for (slur, start, end) in solid_slurs(part) {
-                if is_on_one_pitch(part, slur, start, end) && !is_fingered(piece, start, end) {
+            let joined = solid_slurs(part).filter(|(slur, start, end)| is_on_one_pitch(part, slur, start, end));
+            let joined: Vec<_> = joined.collect();
+            // Fingers are printed where a figure comes first; the same pitch is meant so where it comes again.
+            let fingered: Vec<Pitch> = joined
+                .iter()
+                .filter(|(_, start, end)| is_fingered(piece, start, end))
+                .map(|(_, start, _)| start.pitch)
+                .collect();
+            for (slur, start, _) in joined {
+                if !fingered.contains(&start.pitch) {
                     let draft = slur_for_tie(piece, found, part_index, slur);
                     found.report(draft);
                 }

@@ -141,6 +141,8 @@ fn bowed_while_plucked(
 fn plucked_twice(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, staff: u8) -> Vec<Draft> {
     let part = &piece.score.parts[part_index];
     let on_staff = part.instructions.iter().filter(|said| said.place.staff <= 1 || said.place.staff == staff);
+    let movements = piece.score.movements();
+    let movement = |said: &Instruction| movements.iter().position(|bars| bars.contains(&said.place.bar));
     let mut before: Option<&Instruction> = None;
     let mut drafts = Vec::new();
     for said in on_staff {
@@ -151,7 +153,10 @@ fn plucked_twice(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, sta
         if said.meaning != Meaning::Pizzicato {
             continue;
         }
-        if let Some(before) = before.filter(|before| speaks_again(part, before, said)) {
+        if let Some(before) = before.filter(|before| {
+            // Every movement begins with the bow: there the word is said again.
+            movement(before) == movement(said) && speaks_again(part, before, said)
+        }) {
             drafts.push(twice(piece, found, part_index, before, said));
         }
         before = Some(said);
@@ -165,7 +170,9 @@ fn speaks_again(part: &Part, before: &Instruction, said: &Instruction) -> bool {
     let between = part.notes.iter().any(|note| {
         (before.place.at..said.place.at).contains(&note.onset) && !note.pitch.is_rest()
     });
-    printed(before) && printed(said) && between && before.place.voice == said.place.voice
+    // Where another voice or player takes the bow at the same place, the word says who goes on plucking.
+    let divides = part.instructions.iter().any(|other| other.meaning == Meaning::Arco && other.place.at == said.place.at);
+    printed(before) && printed(said) && between && !divides && before.place.voice == said.place.voice
 }
 
 fn twice(

@@ -25,7 +25,7 @@
 //! ## Sources
 //! Berlioz, as quoted: two bars of 4/4 moderato to put it on, less to take it off.
 
-use arcata_score::{Instruction, Meaning, Note, Part, Players};
+use arcata_score::{Fermata, Instruction, Meaning, Note, Part, Players};
 
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -52,6 +52,9 @@ impl Rule for MuteChangeTooQuick {
             let said = part.instructions.iter().filter(|said| !said.text.trim_start().starts_with(['(', '[']));
             for said in said.filter(|said| matches!(said.meaning, Meaning::MuteOn | Meaning::MuteOff)) {
                 let Some((from, to)) = around(piece, part, said) else { continue };
+                if held_between(part, from, to) {
+                    continue;
+                }
                 let needed = piece.time_to_mute(said.meaning == Meaning::MuteOn);
                 let time = reading.tempo.between(from.onset + from.length, to.onset).micros.max(0);
                 if time * 4 < needed * 3 {
@@ -81,6 +84,12 @@ fn around<'a>(piece: &Piece<'_>, part: &'a Part, said: &Instruction) -> Option<(
     let next = notes().find(|note| note.onset >= said.place.at)?;
     let last = notes().filter(|note| note.onset < said.place.at.min(next.onset)).max_by_key(|note| note.onset + note.length)?;
     Some((last, next))
+}
+
+/// Whether a fermata stands on a rest between two notes: then there is as much time as the players take.
+fn held_between(part: &Part, from: &Note, to: &Note) -> bool {
+    let mut rests = part.notes.iter().filter(|note| note.pitch.is_rest() && note.staff == from.staff);
+    rests.any(|rest| (from.onset..to.onset).contains(&rest.onset) && rest.fermata == Fermata::Held)
 }
 
 fn too_quick(

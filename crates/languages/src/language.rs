@@ -1,0 +1,77 @@
+//! The languages there are texts in.
+
+use std::fmt;
+use std::str::FromStr;
+
+/// A language that explanations are given in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Language {
+    /// English, what everything else falls back to.
+    #[default]
+    English,
+    /// Italian.
+    Italian,
+    /// French.
+    French,
+    /// German.
+    German,
+}
+
+impl Language {
+    /// All of them, English first.
+    pub const ALL: [Self; 4] = [Self::English, Self::Italian, Self::French, Self::German];
+
+    /// The two letters of the language (ISO 639-1, BCP 47): `en`, `it`, `fr`, `de`.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::Italian => "it",
+            Self::French => "fr",
+            Self::German => "de",
+        }
+    }
+
+    /// The language by its own name.
+    #[must_use]
+    pub const fn own_name(self) -> &'static str {
+        match self {
+            Self::English => "English",
+            Self::Italian => "Italiano",
+            Self::French => "Français",
+            Self::German => "Deutsch",
+        }
+    }
+
+    /// The Fluent files, `words` and `rules`.
+    pub(crate) const fn files(self) -> [&'static str; 2] {
+        match self {
+            Self::English => [include_str!("../texts/words.en.ftl"), include_str!("../texts/rules.en.ftl")],
+            Self::Italian => [include_str!("../texts/words.it.ftl"), include_str!("../texts/rules.it.ftl")],
+            Self::French => [include_str!("../texts/words.fr.ftl"), include_str!("../texts/rules.fr.ftl")],
+            Self::German => [include_str!("../texts/words.de.ftl"), include_str!("../texts/rules.de.ftl")],
+        }
+    }
+}
+
+impl fmt::Display for Language {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.code())
+    }
+}
+
+impl FromStr for Language {
+    type Err = String;
+
+    /// Reads the two letters of a language, `it` as well as `it-CH`.
+    ///
+    /// # Errors
+    /// Says which languages there are, where it is none of them.
+    fn from_str(text: &str) -> Result<Self, String> {
+        let letters = text.split(['-', '_']).next().unwrap_or_default().to_ascii_lowercase();
+        Self::ALL.into_iter().find(|language| language.code() == letters).ok_or_else(|| {
+            let known: Vec<&str> = Self::ALL.iter().map(|language| language.code()).collect();
+            format!("there are no explanations in \"{text}\"; there are {}", known.join(", "))
+        })
+    }
+}

@@ -1,0 +1,447 @@
+# Made by `cargo xtask docs` from the rules' own pages: change those. The other languages are translations of this file.
+
+accent-at-tip = An accent where the bow has no weight
+    .finds =
+        A heavy accent (sf, fz, the upright sign), at mezzo-forte or louder, that begins close to the tip in the best bowing of
+        the passage (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
+        so are those whose bow is printed.
+    .why =
+        At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
+        hand has to make the accent alone. It comes out thin, or late.
+
+bar-comes-out-odd = A bar that comes out odd
+    .finds =
+        The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
+        the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time.
+    .why =
+        The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
+        kinds by turns.
+
+beat-on-up-bow = A strong beat comes on an up-bow
+    .finds =
+        A beat with an accent, a chord or a sudden rise that falls on an up-bow even in the best plan there is,
+        though no up-bow is printed.
+    .why =
+        The hand has its weight at the frog and gives it on the way down. An accent on an up-bow is played,
+        but lighter and later than the writer hears it; a section will ask for the other bow.
+
+bow-drift = A pattern carries the bow to one end
+    .finds =
+        A pattern of strokes that comes at least three times in a row without a rest, and whose down-bows and
+        up-bows are so unequal that, bowed as it comes at the speeds its dynamic wants, it carries the bow
+        more than half its length towards one end.
+    .why =
+        Slurs of three and a single note, over and over: each slur takes more bow than the single note gives
+        back. The arm ends up at an end of the bow where the passage does not sound, or every single note
+        sticks out because it rushes.
+
+broken-slur = A slur with one end
+    .finds =
+        A slur that begins and never ends, ends and never began, or stands on a single note. A slur that hangs
+        over a repeat sign or into an ending is complete for the player and left out. One in a part is a slip (A); several
+        were lost between programs, and the part is to be looked through (B).
+    .why =
+        The player sees a line into nothing and cannot tell where the bow changes. Such ends are mostly left
+        over from an edit, and export from one program into another multiplies them.
+
+chord-or-divisi = A chord for a section: all of it, or divided?
+    .finds =
+        In the part of a section, a chord or two voices at once where neither div. nor non div. nor unis. has been said: told
+        once a part, at the first, with the number of others.
+    .why =
+        Half the stands will divide and the other half play double stops, with twice the noise on the wrong notes, and the first
+        rehearsal question is always the same.
+
+chords-too-close = Chords on down-bows too close to each other
+    .finds =
+        Two chords of three or four strings one after the other, both to be taken down-bow by marks or by words, with less
+        time from the first to the second than it takes to break the first, let it speak and bring the bow back (B).
+    .why =
+        A chord is rolled from the lower strings to the upper ones, and that takes its own time before the bow can leave.
+        Where there is none, the upper notes of the first chord are missing, or the second comes late.
+
+countable-tremolo = A tremolo slow enough to be counted
+    .finds =
+        Tremolo written with three beams or more, for which the tempo gives so few strokes a second that players
+        will count them as notes (B), and no word that says tremolo. One finding for each part.
+    .why =
+        Three beams are thirty-seconds in a slow tempo and a shimmer in a quick one. Where the thirty-seconds are slow,
+        half of a section plays them and the other half shimmers.
+
+crossing-slurs = Slurs that cross
+    .finds =
+        Two slurs of one voice of which the second begins under the first and ends after it.
+    .why =
+        A bow cannot be in two strokes at once: nobody can say where it changes. Every stand decides
+        differently, and the section asks.
+
+dots-on-pizzicato = Dots on plucked notes
+    .finds =
+        Dots, wedges or spiccato signs on notes that are plucked (D), one finding for each part.
+    .why =
+        A plucked note is short anyway. Dots left over from a bowed version make players look for the arco that
+        they may have missed.
+
+dots-under-slur = Dots under a slur that can be read in two ways
+    .finds =
+        Three or more notes of moving pitch with dots under one slur, at a speed at which two strokes answer to the
+        sign, and no word that says which (B): portato or slurred staccato, where the notes come neither slowly nor
+        quickly; slurred staccato or a throw, where they come fast and are few enough for one throw. The sentence says
+        which is the likelier at this speed. One finding for each part and pair of readings.
+    .why =
+        The three strokes share one sign. In one the bow hardly stops, in the next it stops after every note, in
+        the third it leaves the string; a section that has not been told plays two of them at once.
+
+doubling-bowed-apart = A doubled line bowed in two ways
+    .finds =
+        Two string parts that play one line in unison or octaves for two bars or more, of which some notes are slurred in one
+        and not in the other, or carry opposite bow marks. Basses may change bow more often than those they double.
+    .why =
+        Players of one line look at each other's bows. Where most is slurred alike and a few places are not, one of the two parts
+        holds a slip, and it costs the time to ask.
+
+effect-marked-again = An effect that is marked again and again
+    .finds =
+        A figure that comes three times and more in a row with the same bow marks, some of them an effect: up-bows into
+        a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D).
+    .why =
+        Two instances teach the pattern; players carry it on. What is marked on and on looks like a change each time,
+        and crowds the part.
+
+ending-on-up-bow = A phrase ends on an up-bow
+    .finds =
+        A phrase's last note on a beat, long, or loud and at least half as long, and not growing, that ends on
+        an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
+        and at the end.
+    .why =
+        A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
+        swells.
+
+entry-without-dynamic = An entry without a dynamic
+    .finds =
+        A part whose first entry has no dynamic at or before its first note. Where no part has any dynamic in
+        the whole score, one finding says so.
+    .why =
+        The player does not know how loud to begin, and the dynamic also decides how much bow a note gets. It
+        is the first question of every first rehearsal.
+
+landmarks-too-far = Rehearsal marks too far apart
+    .finds =
+        In music for sections, or wherever rehearsal marks are used at all: more bars from one mark to the next, to the
+        first, or from the last to the end, than players like to count (C, one finding for the score). A movement's
+        beginning is a landmark, too. Bars without numbers (C).
+    .why =
+        "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
+
+mark-cannot-be = A bow mark that cannot be
+    .finds =
+        A bow mark on a note where no stroke begins: inside a slur, on a note tied from before, in pizzicato, on
+        a rest, on a note that is not bowed. Also two different marks at the beginning of one stroke. These are
+        the marks that `arcata marks` counts as contradictory.
+    .why =
+        The mark contradicts the slur or the state beside it. Each player believes one of the two.
+
+mark-on-every-note = A bow mark on nearly every stroke
+    .finds =
+        Bars in a row in which nearly every stroke carries a down-bow or an up-bow mark, for a dozen strokes and
+        more (D). Marks that repeat the direction of the mark before are not counted: rows of down-bows and pairs of
+        up-bows are effects.
+    .why =
+        Players read a mark as an exception. Where every note has one, the eye stops reading them, the one that
+        matters is missed, and another leader cannot bow the part without erasing it first.
+
+mark-states-the-obvious = A bow mark that states the obvious
+    .finds =
+        A printed down-bow or up-bow that the player would take anyway: it follows straight on, alternation
+        gives it, no row in one direction begins or ends there, it vouches for no unusual bow (an accent, a
+        swell or an ending against the rule), it belongs to no effect (a row of loud down-bows, up-bows into a
+        strong down-bow, the first instances of a repeated figure), and without it the best plan is the same.
+        These are the marks that `arcata marks` counts as obvious.
+    .why =
+        Players read marks as exceptions. Where every second note carries one, the few that matter drown, and
+        a leader must take the rest out before bowing the part.
+
+marks-contradict = Marks that contradict each other
+    .finds =
+        Two signs on one note that ask for opposite things: a dash with a wedge, a dash with a spiccato sign, a dot
+        with a wedge. Two words at one place that do: on the string with off the string, spiccato or a throw; legato
+        with spiccato, martelé or staccato; at the frog with at the tip; sul ponticello with sul tasto; every note
+        down-bow with every note up-bow. Legato in words over notes with dots and no slur (B).
+    .why =
+        Each player obeys one of the two, and the section plays both until somebody asks.
+
+missing-arco = arco is missing
+    .finds =
+        After pizz., with no arco since: a slur over several notes, a bowed tremolo, or a bow mark (A). Also
+        pizz. said again though it is still in force (C).
+    .why =
+        These signs only make sense with the bow. Half the section will put the finger down and half will pick
+        the bow up, and the rehearsal stops.
+
+mute-change-too-quick = A mute put on or taken off too quickly
+    .finds =
+        con sordino or senza sordino with less than three quarters of the rest that the hand takes: 4.5 s to put a mute on,
+        2.5 s to take it off (B); a player alone with no rest at all, or less than a tenth of it (A).
+    .why =
+        The mute has to be found, set and pressed while the other hand holds the bow. Players who do not manage play on without
+        it, or drop notes.
+
+nested-slurs = A slur inside a slur
+    .finds =
+        A solid slur that holds one or more shorter solid slurs of its voice. Slurs of grace notes are ornaments and are
+        left out, and so is a slur over two notes that share the outer one's end with a tie.
+    .why =
+        One of the two lines must be a phrase mark, but they look alike: the player learns only by trying which of them is
+        the bow, and in a section several do.
+
+no-tempo = No tempo
+    .finds =
+        A score whose first note has no tempo: neither a metronome mark nor a tempo word stands at or before it
+        (B). Where only the playback has a tempo that nobody can read, C.
+    .why =
+        How long a bow lasts, whether a note bounces, whether a lift fits into a rest: everything the bow does
+        depends on the tempo. Every number of this review that depends on it is then an assumption.
+
+no-time-to-retake = No time to lift
+    .finds =
+        Strokes printed in one direction with a lift between them, where the silence and what the note before can
+        lend are shorter than the lift. In a row of three or more each note gives up half its length; a pair counts
+        only where the best plan lifts and the two cannot be hooked: they take more than one bow at the speeds their
+        dynamic wants, and the second is not a single note half as long as the first. The lift is taken as short as it can
+        be, from a stroke that used no more bow than its dynamic must have.
+    .why =
+        To play two down-bows running the bow must leave the string, travel back and be set down. Where there
+        is no time for it, the first note is cut short, or the second comes late, or the section slides back
+        on the string and scratches.
+
+note-outlasts-bow = A note lasts longer than one bow
+    .finds =
+        One note, with its ties, that lasts 1.2 times the slowest bow at its dynamic or longer: B for a player
+        alone (C up to 1.3 bows, where it is only stretched), D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
+    .why =
+        A player alone must change bow inside the note, and a listener may hear where. A section hides the
+        change if the players do it at different times; nothing need be written for that, but it should be
+        known.
+
+on-or-off-string = On the string or off it?
+    .finds =
+        The first place of a piece where eight or more even single strokes with dots come so fast, and no louder than
+        forte, that they can be bounced or kept short on the string, when no word in any of the string parts says which
+        (C). Told once for the whole piece.
+    .why =
+        It is the first question of the first rehearsal. The two sound different, lie in different parts of the bow,
+        and one section cannot do both.
+
+out-of-range = A note outside the instrument
+    .finds =
+        Notes below the lowest string (A); below the E string of a bass, where a fifth string or an extension is
+        needed (C); above the end of the fingerboard (B).
+    .why =
+        It cannot be played, or only by some of the section, and somebody will be asked what to play instead.
+
+page-turn-too-quick = A page turn without a rest
+    .finds =
+        In a part of its own (a file with one part) whose pages are fixed: a page to be turned that ends, and a next one that
+        begins, with less rest between than a player takes to turn (3 s). Pages 1, 3, 5 … are turned; the others lie open beside
+        the next.
+    .why =
+        One player of each stand stops to turn, so half the section falls silent; a player alone stops altogether.
+
+parallel-bowed-apart = The same bar slurred otherwise
+    .finds =
+        A bar whose notes come back exactly, three times or more with the same slurs and once with others, in one part: the odd
+        one is told.
+    .why =
+        What comes back is expected to come back the same. A single other slur is mostly a slip of the copy, and a player who has
+        learnt the bar will play it as before or stumble.
+
+phrase-mark-as-slur = A phrase mark drawn as a slur
+    .finds =
+        A solid slur that several signs show to be a phrase mark: it lasts far longer than the slowest bow, holds other slurs,
+        rests or bow marks (each strong), repeats a pitch without dots, or spans exactly two, four or eight bars (each weak). Two
+        strong signs, or a strong one and two weak ones, are enough; a wind part that doubles the line with the same slur is told
+        as well.
+    .why =
+        A slur tells string players "one bow". A phrase line that looks like a slur is bowed as it stands, or discussed; and every
+        judgement about the bow that rests on it is wrong.
+
+pizz-change-too-quick = From bow to finger and back too quickly
+    .finds =
+        pizz. or arco with so little time between the last note of one kind and the first of the other that the hand cannot
+        turn the bow (less than two fifths of what the profile gives it: 0.5 s to pizzicato, 1 s back to the bow).
+    .why =
+        Players will drop the last note or come in late with the first. A section solves it by letting half of it stop
+        earlier, which somebody has to order.
+
+pizz-too-fast = Plucked too fast
+    .finds =
+        Six or more plucked notes in a row, faster than a section plucks: 6 a second on violin and viola, 5 on the cello, 4 on
+        the double bass.
+    .why =
+        The plucking finger tires and the notes come apart; above its speed the passage is simplified by whoever plays it.
+
+repeat-comes-back-reversed = A repeat comes back on the other bow
+    .finds =
+        A repeated section, or one that da capo or dal segno sends back to, whose end leaves the player, as it
+        comes, on the other bow than the one it began with, and gives no time to lift before the beginning (30 ms
+        too little or more). Every ending that leads back is looked at by itself.
+    .why =
+        The same printing must serve both passes. The player either plays the whole second pass with the bow
+        reversed, against every mark in the part, or makes up a bow at the seam, every stand in its own way.
+
+rushed-return = A short note must win back a long bow
+    .finds =
+        A short single note that, in the best plan there is, travels so much faster than its dynamic wants
+        that it sticks out by 6 dB or more, because the stroke before it or after it is long.
+    .why =
+        It is the unwanted accent of student scores: a soft upbeat note between two long slurs barks. No
+        player wants it, and no marking of the dynamic takes it away.
+
+silent-downbeat = A downbeat that no string section begins
+    .finds =
+        A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
+        rest) and no string section begins a stroke on the downbeat, though at least one holds a note over it.
+        At a new tempo B, else C. Also runs of four or more bars whose downbeat nobody begins (C); a bar in which
+        a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run.
+    .why =
+        Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
+        barline, the new tempo is nobody's, and the ensemble slips until the next stroke.
+
+slur-covers-beat = A slur over a beat that wants to be spoken
+    .finds =
+        A slur or tie that runs over a barline on which a new tempo or metre begins, while another part begins a stroke there;
+        and a sforzato or an upright accent, on a strong beat, under a slur that goes on: none of them on the first note of a bow.
+    .why =
+        The strongest thing a bow can say is its beginning. Where the slur goes on, the new tempo or the accent is left to an
+        impulse in the middle of a stroke, softer than the others begin it.
+
+slur-misses-tie = A slur that misses the end of a tie
+    .finds =
+        A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
+        slur begins or ends there: the line on the page covers only a piece of the sounding note. More than three of a
+        kind in a part are a manner of drawing (D).
+    .why =
+        The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
+        change that nobody can make. Engravers draw it to the last tied note, and from the first.
+
+slur-outlasts-bow = A slur lasts longer than one bow
+    .finds =
+        Notes under one slur that together last longer than the slowest bow at their dynamic: 1.1 times at least,
+        since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C), up to 2.5 it will be changed somewhere (B), above that it cannot have been
+        meant as one bow (A).
+    .why =
+        The sound thins out, or each player changes where the arm happens to run out, and the section
+        discusses it in the rehearsal. A slur tells a string player "one bow": whoever means a phrase should
+        say so in another way.
+
+slur-over-change = A change of state under a slur
+    .finds =
+        pizz., arco, con sordino or senza sordino after the first note of a slur and not after its last.
+    .why =
+        A slur is one bow. The bow cannot be put away for a pizzicato, or the mute set, without leaving the
+        string, so either the slur or the word stands in the wrong place and the player must guess which.
+
+slur-over-rest = A rest under a slur
+    .finds =
+        A rest of the slur's own voice between its first and its last note.
+    .why =
+        A slur is one bow, a rest takes the bow off the string or stops it. Whether the player lifts and goes on in the
+        same direction, stops on the string, or bows anew is anybody's guess; as a phrase mark the line says nothing
+        about the bow at all.
+
+slur-skips-string = A string passed over inside a slur
+    .finds =
+        Two neighbouring notes under one slur that no fingering puts on the same string or on neighbouring ones, where
+        the first is too short to pass over a string unheard (B). The whole slur is fingered: positions, shifts
+        that there is time for, open strings.
+    .why =
+        On the way the bow touches the string between, or has to be lifted in the middle of the slur.
+
+slurred-stops = Double stops under a slur that cannot be joined
+    .finds =
+        Two double stops that follow each other under one slur, where no fingering that the hand reaches in time leaves
+        the bow on a string that both share (B).
+    .why =
+        The bow would have to leave both strings and take two others: it can only be lifted, or swept over a
+        string that is not meant.
+
+soft-entry-at-frog = A soft entry where the bow is heavy
+    .finds =
+        An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage
+        (D).
+    .why =
+        At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
+        soft entries in the upper half, where the stick carries itself.
+
+stands-contradict = Stands of one section with opposite marks
+    .finds =
+        Two voices of a part, or two parts of one section (first and second stand, a and b), that play the same rhythm and carry
+        opposite bow marks on the same note.
+    .why =
+        The bows of one section cross in the air, and everybody looks for the mistake in his own part.
+
+state-never-ends = A state that never ends, or ends twice
+    .finds =
+        con sordino, sul ponticello, sul tasto or col legno said again though it is in force, with music between (C; B for
+        the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B).
+    .why =
+        Every state must be taken back by somebody. Where it is said twice, one word too few stands between the two, and the
+        players who believe the first word play otherwise than those who believe the second.
+
+stop-held-too-long = Three or four strings asked to sound on
+    .finds =
+        A chord over three strings or four that is written longer than the strings can sound together, in a
+        dynamic below forte, where the bow cannot press three strings down (B); with no sign that it is to be broken.
+    .why =
+        A bow lies on two strings. Three sound together for a moment, and only loud; each player then chooses which two
+        to hold.
+
+stop-unplayable = Notes that no hand can stop together
+    .finds =
+        Two to four notes under one stem, or of two voices for one player, that do not fit on neighbouring strings
+        within one hand: on a solo part (A); in a section, which can divide unasked (B). Also five notes and more.
+    .why =
+        The player has to leave a note out or break the chord, and chooses alone which; a section will ask who
+        plays what.
+
+stroke-out-of-speed = A named stroke at a speed it does not have
+    .finds =
+        Four or more even single strokes under a word that names how they are bowed, clearly faster or slower than
+        that stroke can go (B): martelé too fast for the bow to stop and bite; spiccato, or off the string, faster than
+        any bow bounces; détaché, or on the string, faster than the instrument speaks; sautillé too slow for the
+        bow to bounce by itself.
+    .why =
+        The players have to give up either the word or the tempo, and a section gives up both.
+
+swell-against-bow = A swell against the bow
+    .finds =
+        One long stroke, over most of the bow, that grows on a down-bow, or fades on an up-bow, by a dynamic
+        step or more, in the best plan there is.
+    .why =
+        The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
+        grows. Against that the hand must press, and a long swell runs out of bow or of tone.
+
+thrown-count = Too much for one throw
+    .finds =
+        A group of notes under one slur that a word asks to be thrown (gettato, jeté, ricochet), and that has more
+        notes than one throw holds, or comes slower or faster than a thrown bow rebounds (B).
+    .why =
+        The bow is let fall once and counts by itself. After a few rebounds it lies on the string; slower than it
+        rebounds, every note has to be placed, which is another stroke and sounds so.
+
+tie-or-slur = A slur where a tie is meant, or a tie where a slur is
+    .finds =
+        A tie that leads to another pitch (A); a slur over two neighbouring notes of one pitch and nothing else, without
+        dots, dashes or accents (B, all of a part gathered: many writers mean a pulse by it, and say so nowhere).
+    .why =
+        Both lines look alike on the page. A slur on one pitch without dots can be one held note or two notes
+        pulsed in one bow; a tie to another pitch is certainly a slur. Each player decides alone, and the section
+        is not together.
+
+winds-phrase-apart = Winds that phrase otherwise than the strings they double
+    .finds =
+        A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, with slurs that
+        begin at other notes: told once a pair of parts.
+    .why =
+        A wind's slur is a breath of the tongue, a string's a bow; they need not agree, and often must not. Where the string's
+        slur is the same as the wind's throughout, or nowhere, the writer may have thought of only one of them.

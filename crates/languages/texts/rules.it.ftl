@@ -1,0 +1,437 @@
+# Spiegazioni delle regole in italiano.
+
+accent-at-tip = Un accento dove l'arco non ha peso
+    .finds =
+        Un accento forte (sf, fz, l'accento verticale), dal mezzoforte in su, che nella migliore arcata del passo comincia
+        vicino alla punta (C). Gli accenti sui tempi forti che capitano in su sono detti da `beat-on-up-bow` e qui non contano,
+        e nemmeno quelli la cui arcata è scritta.
+    .why =
+        Al tallone l'arco sta sulla corda con il proprio peso; alla punta ne resta un sesto, e l'accento lo deve fare la mano
+        da sola. Viene sottile, o in ritardo.
+
+bar-comes-out-odd = Una battuta che non torna
+    .finds =
+        La stessa battuta, uguale per ritmo e legature, quattro o più volte di seguito con un numero dispari di arcate: come
+        viene, comincia ogni volta con l'altra arcata, e anche nella migliore arcata possibile è così, oppure ogni volta
+        bisogna agganciare o riprendere.
+    .why =
+        La figura suona in un modo in giù e in un altro in su; ciò che è scritto uguale esce, a turno, in due modi diversi.
+
+beat-on-up-bow = Un tempo forte capita in su
+    .finds =
+        Un tempo con accento, accordo o crescita improvvisa che cade in su anche nel miglior piano possibile, senza che l'arcata
+        in su sia scritta.
+    .why =
+        La mano ha il suo peso al tallone e lo dà scendendo. Un accento in su si suona, ma più leggero e più tardi di come lo
+        sente chi scrive; la fila chiederà l'altra arcata.
+
+bow-drift = Una figura che porta l'arco a un'estremità
+    .finds =
+        Una figura di arcate che torna almeno tre volte di seguito senza pause, con arcate in giù e in su così disuguali che,
+        suonata come viene alla velocità che la dinamica richiede, porta l'arco oltre metà della sua lunghezza verso un lato.
+    .why =
+        Legature di tre note e una nota sola, ancora e ancora: ogni legatura consuma più arco di quanto la nota sola ne
+        restituisca. Il braccio finisce a un capo dell'arco dove il passo non suona, oppure ogni nota sola spicca perché corre.
+
+broken-slur = Una legatura con un capo solo
+    .finds =
+        Una legatura che comincia e non finisce, che finisce senza essere cominciata, o che sta su una nota sola. Una legatura
+        sospesa su un ritornello o dentro un finale è completa per chi suona, e non conta. Una sola in una parte è una svista
+        (A); molte si sono perse da un programma all'altro, e la parte va riguardata (B).
+    .why =
+        Chi suona vede una linea verso il nulla e non sa dove cambia l'arco. Questi capi restano per lo più da una correzione,
+        e ogni passaggio da un programma all'altro li moltiplica.
+
+chord-or-divisi = Un accordo per la fila: intero, o diviso?
+    .finds =
+        Nella parte di una fila, un accordo o due voci insieme dove non è stato detto né div. né non div. né unis.: segnalato
+        una volta per parte, al primo, con il numero degli altri.
+    .why =
+        Metà dei leggii dividerà e l'altra metà suonerà corde doppie, e si sentiranno il doppio le note sbagliate; la prima
+        domanda della prova è sempre questa.
+
+chords-too-close = Accordi in giù troppo vicini
+    .finds =
+        Due accordi di tre o quattro corde uno dopo l'altro, entrambi in giù per segni o parole, con meno tempo dal primo al
+        secondo di quanto ne serva per spezzare il primo, lasciarlo parlare e riportare l'arco (B).
+    .why =
+        Un accordo si spezza dalle corde basse alle alte, e anche questo prende tempo prima che l'arco possa partire. Dove non
+        c'è, al primo accordo mancano le note alte, oppure il secondo arriva tardi.
+
+countable-tremolo = Un tremolo così lento che si conta
+    .finds =
+        Tremolo scritto con tre o più tagli, a un tempo che dà così poche arcate al secondo che si conteranno come note (B), e
+        nessuna parola che dica tremolo. Un'osservazione per parte.
+    .why =
+        Tre tagli sono biscrome in un tempo lento e un fremito in uno veloce. Dove le biscrome sono lente, metà della fila le
+        suona e l'altra metà freme.
+
+crossing-slurs = Legature che si incrociano
+    .finds =
+        Due legature di una voce, di cui la seconda comincia sotto la prima e finisce dopo.
+    .why =
+        L'arco non può essere in due arcate insieme: nessuno sa dire dove cambia. Ogni leggio decide da sé, e la fila chiede.
+
+dots-on-pizzicato = Punti su note pizzicate
+    .finds =
+        Punti, cunei o segni di spiccato su note pizzicate (D), un'osservazione per parte.
+    .why =
+        Una nota pizzicata è breve comunque. I punti rimasti da una versione con l'arco fanno cercare l'arco che forse è
+        sfuggito.
+
+dots-under-slur = Punti sotto legatura che si leggono in due modi
+    .finds =
+        Tre o più note di altezza diversa, con punti sotto una legatura, a una velocità a cui il segno vale per due colpi
+        d'arco, e nessuna parola che dica quale (B): portato o staccato legato, dove le note non sono né lente né veloci;
+        staccato legato o gettato, dove sono veloci e bastano per un solo getto. La frase dice qual è più probabile a questa
+        velocità. Un'osservazione per parte e coppia di letture.
+    .why =
+        I tre colpi hanno lo stesso segno. In uno l'arco quasi non si ferma, nell'altro si ferma dopo ogni nota, nel terzo
+        lascia la corda; una fila a cui non è stato detto ne suona due insieme.
+
+doubling-bowed-apart = Una linea raddoppiata con due arcate
+    .finds =
+        Due parti di archi che suonano la stessa linea, all'unisono o all'ottava, per due battute o più, in cui alcune note sono
+        legate in una e non nell'altra, o hanno segni d'arco opposti. I contrabbassi possono cambiare più spesso di chi raddoppiano.
+    .why =
+        Chi suona la stessa linea si guarda l'arco. Dove quasi tutto è legato uguale e pochi punti no, in una delle due parti c'è
+        una svista, e chiedere costa tempo.
+
+effect-marked-again = Un effetto segnato ancora e ancora
+    .finds =
+        Una figura che torna tre o più volte di seguito con gli stessi segni d'arco, alcuni dei quali fanno effetto: arcate in
+        su verso una forte in giù, una ripresa, un'arcata contro l'alternanza. I segni dalla terza volta in poi sono di troppo (D).
+    .why =
+        Due volte insegnano la figura; chi suona la continua. Ciò che resta segnato sembra ogni volta un cambiamento, e affolla
+        la parte.
+
+ending-on-up-bow = Una frase finisce in su
+    .finds =
+        L'ultima nota di una frase, su un tempo, lunga, oppure forte e lunga almeno la metà, che non cresce, e che nel miglior
+        piano possibile finisce in su. Una frase finisce prima di una pausa lunga, a una doppia stanghetta
+        con un nuovo tempo o un ritornello, e alla fine.
+    .why =
+        L'arcata in giù chiude: può risuonare e spegnersi. L'arcata in su finisce al tallone, dove il suono si ferma di colpo o
+        si gonfia.
+
+entry-without-dynamic = Un attacco senza dinamica
+    .finds =
+        Una parte al cui primo attacco non c'è nessuna dinamica, né sulla prima nota né prima. Se in tutta la partitura nessuna
+        parte ne ha, lo dice una sola osservazione.
+    .why =
+        Chi suona non sa con che forza cominciare, e la dinamica decide anche quanto arco tocca a una nota. È la prima domanda
+        di ogni prima prova.
+
+landmarks-too-far = Lettere di prova troppo lontane
+    .finds =
+        Nella musica per file, o dovunque si usino lettere di prova: da una lettera all'altra, fino alla prima, o dall'ultima
+        alla fine, più battute di quante se ne contino volentieri (C, un'osservazione per la partitura). Anche l'inizio di un
+        movimento è un punto di riferimento. Battute senza numero (C).
+    .why =
+        «Quarantuno prima di D» costa un minuto ogni volta che lo si dice, e metà della fila attacca altrove.
+
+mark-cannot-be = Un segno d'arco impossibile
+    .finds =
+        Un segno d'arco su una nota dove non comincia nessuna arcata: dentro una legatura, su una nota legata dalla precedente,
+        in pizzicato, su una pausa, su una nota che non si suona con l'arco. Anche due segni diversi all'inizio di un'arcata.
+        Sono i segni che `arcata marks` conta come contraddittori.
+    .why =
+        Il segno contraddice la legatura o lo stato accanto. Ciascuno crede a uno dei due.
+
+mark-on-every-note = Un segno d'arco quasi a ogni nota
+    .finds =
+        Battute di seguito in cui quasi ogni arcata porta il segno in giù o in su, per una dozzina di arcate e più (D). I segni
+        che ripetono la direzione del precedente non contano: file di arcate in giù e coppie di arcate in su sono effetti.
+    .why =
+        Chi suona legge il segno come eccezione. Dove ogni nota ne ha uno, l'occhio smette di leggerli, quello che conta sfugge,
+        e un'altra spalla non può segnare la parte senza prima cancellare.
+
+mark-states-the-obvious = Un segno d'arco che dice l'ovvio
+    .finds =
+        Un'arcata in giù o in su scritta che si farebbe comunque: segue senza stacco, la dà l'alternanza, non vi comincia né
+        finisce una fila di arcate uguali, non garantisce un'arcata insolita (un accento, una forcella o una fine contro la
+        regola), non fa parte di un effetto (una fila di arcate in giù forti, arcate in su verso una forte in giù, le prime
+        volte di una figura ripetuta), e senza di essa il miglior piano è lo stesso. Sono i segni che `arcata marks` conta
+        come ovvi.
+    .why =
+        Chi suona legge i segni come eccezioni. Dove ne porta uno ogni seconda nota, i pochi che contano affogano, e la spalla
+        deve togliere gli altri prima di segnare la parte.
+
+marks-contradict = Segni che si contraddicono
+    .finds =
+        Due segni su una nota che chiedono il contrario: trattino con cuneo, trattino con segno di spiccato, punto con cuneo.
+        Due parole nello stesso punto che fanno lo stesso: alla corda con fuori corda, spiccato o gettato; legato con spiccato,
+        martellato o staccato; al tallone con alla punta; sul ponticello con sul tasto; tutto in giù con tutto in su. La parola
+        legato sopra note con punti e senza legatura (B).
+    .why =
+        Ciascuno ubbidisce a uno dei due, e la fila suona entrambi finché qualcuno chiede.
+
+missing-arco = Manca arco
+    .finds =
+        Dopo pizz., senza arco da allora: una legatura su più note, un tremolo con l'arco, o un segno d'arco (A). Anche pizz.
+        detto di nuovo quando vale ancora (C).
+    .why =
+        Questi segni hanno senso solo con l'arco. Metà della fila lascia il dito e metà riprende l'arco, e la prova si ferma.
+
+mute-change-too-quick = Sordina messa o tolta troppo in fretta
+    .finds =
+        con sordino o senza sordino con meno di tre quarti della pausa che serve alla mano: 4,5 s per mettere la sordina, 2,5 s
+        per toglierla (B); per chi suona da solo, senza alcuna pausa o con meno di un decimo (A).
+    .why =
+        La sordina va trovata, messa e premuta mentre l'altra mano tiene l'arco. Chi non ce la fa continua senza, o perde note.
+
+nested-slurs = Una legatura dentro l'altra
+    .finds =
+        Una legatura continua che ne contiene una o più brevi, continue, della stessa voce. Le legature delle acciaccature sono
+        ornamenti e non contano, e nemmeno una legatura su due note che condivide con una legatura di valore il capo di quella
+        esterna.
+    .why =
+        Una delle due dev'essere di frase, ma sono uguali alla vista: solo provando si scopre quale è l'arco, e in una fila più
+        d'uno prova.
+
+no-tempo = Nessun tempo
+    .finds =
+        Una partitura la cui prima nota non ha tempo: né un'indicazione di metronomo né una parola, lì o prima (B). Se solo la
+        riproduzione ha un tempo che nessuno può leggere, C.
+    .why =
+        Quanto dura un'arcata, se una nota rimbalza, se una ripresa entra in una pausa: tutto ciò che fa l'arco dipende dal
+        tempo. Ogni numero di questa revisione che ne dipende è allora un'ipotesi.
+
+no-time-to-retake = Manca il tempo per la ripresa d'arco
+    .finds =
+        Arcate scritte nella stessa direzione con una ripresa in mezzo, dove il silenzio e quanto la nota prima può cedere sono
+        più brevi della ripresa. In una fila di tre o più ogni nota cede metà della durata; una coppia conta solo dove il
+        miglior piano riprende e le due non si possono agganciare: chiedono più di un arco alle velocità della loro dinamica, e
+        la seconda non è una nota sola lunga metà della prima. La ripresa è presa breve quanto può essere, da un'arcata che non
+        ha usato più arco del necessario.
+    .why =
+        Per due arcate in giù di seguito l'arco deve lasciare la corda, tornare indietro e posarsi. Dove non c'è tempo, la prima
+        nota è tagliata, o la seconda tarda, o la fila scivola indietro sulla corda e gratta.
+
+note-outlasts-bow = Una nota più lunga di un'arcata
+    .finds =
+        Una nota, con le sue legature di valore, che dura 1,2 volte l'arcata più lenta alla sua dinamica o di più: B per chi suona
+        da solo (C fino a 1,3 arcate, dove è solo tirata), D per una fila. I pedali non contano: una nota di due o più battute
+        mentre altre parti si muovono.
+    .why =
+        Chi suona da solo deve cambiare arco dentro la nota, e si può sentire dove. Una fila nasconde il cambio se ciascuno lo
+        fa in un momento diverso; non occorre scriverlo, ma bisogna saperlo.
+
+on-or-off-string = Alla corda o fuori corda?
+    .finds =
+        Il primo punto di un brano in cui otto o più arcate singole uguali con punti vengono così veloci, e non più forti del
+        forte, che si possono balzare oppure tenere brevi alla corda, quando in nessuna parte di archi una parola dice quale
+        (C). Detto una volta per tutto il brano.
+    .why =
+        È la prima domanda della prima prova. I due modi suonano diversi, stanno in zone diverse dell'arco, e una fila non può
+        farli insieme.
+
+out-of-range = Una nota fuori dallo strumento
+    .finds =
+        Note sotto la corda più bassa (A); sotto il Mi del contrabbasso, dove serve la quinta corda o l'estensione (C); oltre la
+        fine della tastiera (B).
+    .why =
+        Non si può suonare, o lo può solo una parte della fila, e a qualcuno si chiederà che cosa suonare al suo posto.
+
+page-turn-too-quick = Una voltata senza pausa
+    .finds =
+        In una parte staccata (un file con una sola parte) con pagine fissate: una pagina da voltare che finisce, e la seguente
+        che comincia, con meno pausa di quanta ne serva per voltare (3 s). Si voltano le pagine 1, 3, 5 …; le altre stanno
+        aperte accanto alla seguente.
+    .why =
+        Uno per leggio smette per voltare, e metà della fila tace; chi suona da solo si ferma del tutto.
+
+parallel-bowed-apart = La stessa battuta legata in altro modo
+    .finds =
+        Una battuta le cui note tornano identiche, tre o più volte con le stesse legature e una volta con altre, in una parte:
+        si segnala quella diversa.
+    .why =
+        Ciò che torna ci si aspetta che torni uguale. Una sola legatura diversa è quasi sempre una svista della copia, e chi ha
+        imparato la battuta la suona come prima o inciampa.
+
+phrase-mark-as-slur = Un segno di frase disegnato come legatura
+    .finds =
+        Una legatura continua che più indizi mostrano essere di frase: dura molto più dell'arcata più lenta, contiene altre
+        legature, pause o segni d'arco (indizi forti), ripete un'altezza senza punti, o copre esattamente due, quattro o otto
+        battute (indizi deboli). Bastano due indizi forti, o uno forte e due deboli; si segnala anche un fiato che raddoppia la
+        linea con la stessa legatura.
+    .why =
+        A chi suona un arco, una legatura dice «una sola arcata». Una linea di frase che sembra una legatura viene suonata così,
+        o discussa; e ogni giudizio sull'arco che vi si appoggia è sbagliato.
+
+pizz-change-too-quick = Dall'arco al dito e ritorno troppo in fretta
+    .finds =
+        pizz. o arco con così poco tempo tra l'ultima nota di un modo e la prima dell'altro che la mano non riesce a girare
+        l'arco (meno di due quinti di quanto il profilo le dà: 0,5 s per il pizzicato, 1 s per tornare all'arco).
+    .why =
+        Si perderà l'ultima nota o si entrerà tardi con la prima. Una fila rimedia facendo smettere prima metà dei suoi, e
+        qualcuno deve ordinarlo.
+
+pizz-too-fast = Pizzicato troppo veloce
+    .finds =
+        Sei o più note pizzicate di seguito, più veloci di quanto pizzichi una fila: 6 al secondo su violino e viola, 5 sul
+        violoncello, 4 sul contrabbasso.
+    .why =
+        Il dito si stanca e le note non sono più insieme; oltre la sua velocità chi suona semplifica il passo da sé.
+
+repeat-comes-back-reversed = Un ritornello torna con l'altra arcata
+    .finds =
+        Una sezione ripetuta, o a cui rimandano da capo o dal segno, la cui fine lascia chi suona, come viene, con l'arcata
+        opposta a quella dell'inizio, e non dà tempo di riprendere prima del ritorno (30 ms in meno o più). Ogni finale che
+        riporta indietro è guardato per sé.
+    .why =
+        La stessa stampa deve servire a tutte e due le volte. O si suona tutta la seconda volta con l'arco rovesciato, contro
+        ogni segno della parte, o ci si inventa un'arcata alla giuntura, ogni leggio a modo suo.
+
+rushed-return = Una nota breve che deve ricuperare un'arcata lunga
+    .finds =
+        Una nota sola e breve che, nel miglior piano possibile, corre tanto più di quanto la sua dinamica voglia da spiccare di
+        6 dB o più, perché l'arcata prima o dopo è lunga.
+    .why =
+        È l'accento non voluto delle partiture degli studenti: un levare piano fra due legature lunghe che abbaia. Nessuno lo
+        vuole, e nessun segno di dinamica lo toglie.
+
+silent-downbeat = Un battere che nessuna fila di archi attacca
+    .finds =
+        Una battuta in cui comincia qualcosa di nuovo (tempo, metro, lettera, o l'entrata di più fiati dopo una pausa) e nessuna
+        fila di archi comincia un'arcata sul battere, benché almeno una vi tenga una nota. A un nuovo tempo B, altrimenti C.
+        Anche quattro o più battute di seguito il cui battere non lo attacca nessuno (C); una battuta in cui una fila, in pausa
+        sul battere, entra su un altro tempo dà il polso e interrompe la serie.
+    .why =
+        Gli archi mostrano il tempo cambiando arco. Se ogni fila è legata oltre la stanghetta, il nuovo tempo non è di nessuno,
+        e l'insieme scivola fino alla prossima arcata.
+
+slur-covers-beat = Una legatura sopra un tempo che vuole essere detto
+    .finds =
+        Una legatura, di portamento o di valore, che passa una stanghetta dove comincia un nuovo tempo o metro mentre un'altra
+        parte vi comincia un'arcata; e uno sforzato o un accento verticale, su un tempo forte, sotto una legatura che continua:
+        sempre che non stiano sulla prima nota di un'arcata.
+    .why =
+        La cosa più forte che un arco sa dire è il suo inizio. Dove la legatura continua, il nuovo tempo o l'accento restano un
+        impulso a metà arcata, più debole di come gli altri cominciano.
+
+slur-misses-tie = Una legatura che manca la fine di una legatura di valore
+    .finds =
+        Una legatura che finisce su una nota poi prolungata, o che comincia su una nota già prolungata, dove nessun'altra
+        comincia o finisce: la linea sulla pagina copre solo un pezzo della nota che suona. Più di tre dello stesso tipo in una
+        parte sono un modo di disegnare (D).
+    .why =
+        L'arco prende la nota intera; una linea tirata al capo sbagliato fa cercare un cambio d'arco che nessuno può fare. Si
+        disegna fino all'ultima nota prolungata, e dalla prima.
+
+slur-outlasts-bow = Una legatura più lunga di un'arcata
+    .finds =
+        Note sotto una legatura che insieme durano più dell'arcata più lenta alla loro dinamica: almeno 1,1 volte, perché le
+        arcate più lente sono cifre tonde. Fino a 1,3 arcate la legatura è tirata (C), fino a 2,5 sarà cambiata da qualche parte
+        (B), oltre non può essere stata pensata come una sola arcata (A).
+    .why =
+        Il suono si assottiglia, o ciascuno cambia dove gli finisce il braccio, e la fila ne discute in prova. A chi suona un
+        arco una legatura dice «una sola arcata»: chi intende una frase la dica in un altro modo.
+
+slur-over-change = Un cambio di stato sotto una legatura
+    .finds =
+        pizz., arco, con sordino o senza sordino dopo la prima nota di una legatura e non dopo l'ultima.
+    .why =
+        Una legatura è un'arcata. Non si può posare l'arco per un pizzicato, o mettere la sordina, senza lasciare la corda: o la
+        legatura o la parola è fuori posto, e chi suona deve indovinare quale.
+
+slur-over-rest = Una pausa sotto una legatura
+    .finds =
+        Una pausa della voce stessa tra la prima e l'ultima nota di una legatura.
+    .why =
+        Una legatura è un'arcata, una pausa toglie l'arco dalla corda o lo ferma. Se si alza e si continua nella stessa
+        direzione, se ci si ferma sulla corda o si cambia, lo indovina ciascuno; come segno di frase, la linea non dice nulla
+        dell'arco.
+
+slur-skips-string = Una corda saltata dentro una legatura
+    .finds =
+        Due note vicine sotto una legatura che nessuna diteggiatura mette sulla stessa corda o su corde vicine, dove la prima è
+        troppo breve per passare una corda senza che si senta (B). Si diteggia tutta la legatura: posizioni, cambi per cui c'è
+        tempo, corde vuote.
+    .why =
+        Passando, l'arco tocca la corda in mezzo, o va alzato a metà della legatura.
+
+slurred-stops = Corde doppie legate che non si possono unire
+    .finds =
+        Due corde doppie che si seguono sotto una legatura, dove nessuna diteggiatura raggiungibile in tempo lascia l'arco su una
+        corda comune (B).
+    .why =
+        L'arco dovrebbe lasciare due corde e prenderne altre due: si può solo alzarlo, o strisciarlo su una corda che non c'entra.
+
+soft-entry-at-frog = Un attacco piano dove l'arco è pesante
+    .finds =
+        Un attacco dal silenzio, pianissimo o meno, che nella migliore arcata del passo comincia vicino al tallone (D).
+    .why =
+        Al tallone tutto il peso di arco e braccio sta sulla corda, e un pianissimo comincia con un colpo. Gli attacchi piano si
+        mettono nella metà superiore, dove la bacchetta si porta da sé.
+
+stands-contradict = Leggii della stessa fila con segni opposti
+    .finds =
+        Due voci di una parte, o due parti di una fila (primo e secondo leggio, a e b), che suonano lo stesso ritmo e portano
+        segni d'arco opposti sulla stessa nota.
+    .why =
+        Gli archi della fila si incrociano in aria, e ciascuno cerca l'errore nella propria parte.
+
+state-never-ends = Uno stato che non finisce mai, o due volte
+    .finds =
+        con sordino, sul ponticello, sul tasto o col legno detto di nuovo quando vale già, con musica in mezzo (C; B per la
+        sordina); senza sordino detto quando la sordina è già tolta (B); unis. sopra due voci con note diverse (B).
+    .why =
+        Ogni stato va revocato da qualcuno. Dove è detto due volte manca una parola fra le due, e chi crede alla prima suona
+        diverso da chi crede alla seconda.
+
+stop-held-too-long = Tre o quattro corde da tenere insieme
+    .finds =
+        Un accordo su tre o quattro corde scritto più lungo di quanto le corde possano suonare insieme, sotto il forte, dove
+        l'arco non può premerne tre (B); senza un segno che si debba spezzare.
+    .why =
+        Un arco sta su due corde. Tre suonano insieme un momento, e solo forte; poi ciascuno sceglie quali due tenere.
+
+stop-unplayable = Note che nessuna mano ferma insieme
+    .finds =
+        Da due a quattro note sotto un gambo, o di due voci per una persona sola, che non stanno su corde vicine in una mano: in
+        una parte solista (A); in una fila, che può dividere da sé (B). Anche cinque note e più.
+    .why =
+        Bisogna lasciare una nota o spezzare l'accordo, e ciascuno sceglie da sé; la fila chiederà chi suona che cosa.
+
+stroke-out-of-speed = Un colpo d'arco a una velocità che non ha
+    .finds =
+        Quattro o più arcate singole uguali sotto una parola che dice come farle, chiaramente più veloci o più lente di quanto
+        quel colpo possa (B): martellato troppo veloce perché l'arco si fermi e morda; spiccato, o fuori corda, più veloce di
+        qualsiasi rimbalzo; détaché, o alla corda, più veloce di quanto lo strumento parli; sautillé troppo lento perché l'arco
+        rimbalzi da solo.
+    .why =
+        Si deve rinunciare o alla parola o al tempo, e una fila rinuncia a tutti e due.
+
+swell-against-bow = Una forcella contro l'arco
+    .finds =
+        Una lunga arcata, su quasi tutto l'arco, che cresce in giù o cala in su, di un grado di dinamica o più, nel miglior
+        piano possibile.
+    .why =
+        Il peso dell'arco sulla corda diminuisce dal tallone alla punta: da sola l'arcata in giù cala e quella in su cresce.
+        Contro questo la mano deve premere, e una forcella lunga resta senza arco o senza suono.
+
+thrown-count = Troppo per un solo getto
+    .finds =
+        Un gruppo di note sotto una legatura che una parola vuole gettate (gettato, jeté, ricochet), e che ha più note di quante
+        ne stiano in un getto, o viene più lento o più veloce di quanto un arco gettato rimbalzi (B).
+    .why =
+        L'arco si lascia cadere una volta e conta da sé. Dopo pochi rimbalzi resta sulla corda; più lento di così ogni nota va
+        posata, ed è un altro colpo e suona come tale.
+
+tie-or-slur = Una legatura al posto di una di valore, o viceversa
+    .finds =
+        Una legatura di valore che porta a un'altra altezza (A); una legatura su due note vicine di una sola altezza e nient'altro,
+        senza punti, trattini o accenti (B, tutte quelle di una parte insieme: molti intendono un impulso, e non lo dicono).
+    .why =
+        Sulla pagina le due linee sono uguali. Una legatura su un'altezza sola senza punti può essere una nota tenuta o due note
+        pulsate in un'arcata; una legatura di valore verso un'altra altezza è certo una legatura. Ciascuno decide da sé, e la fila
+        non è insieme.
+
+winds-phrase-apart = Fiati che fraseggiano diversamente dagli archi che raddoppiano
+    .finds =
+        Una parte che non è di archi e una di archi sulla stessa linea, all'unisono o all'ottava, per quattro battute o più, con
+        legature che cominciano su note diverse: detto una volta per coppia di parti.
+    .why =
+        La legatura di un fiato è un respiro della lingua, quella di un arco un'arcata; non devono coincidere, e spesso non
+        possono. Dove quella degli archi è la stessa dei fiati da capo a fondo, o in nessun punto, forse si è pensato a uno solo.

@@ -1,0 +1,21 @@
+# Überschriften und einzelne Wörter der Seiten.
+
+finds = Was gefunden wird
+why = Warum es zählt
+english-only = Die Sätze der Befunde und der Rest jeder Regelseite sind englisch.
+
+severity-a = nicht spielbar oder nicht bestimmt
+severity-b = kostet Probenzeit
+severity-c = wohl nicht so gemeint
+severity-d = überflüssig
+
+family-length = Länge des Bogens
+family-slurs = Bindebögen, wie sie dastehen
+family-beat = Der Schlag
+family-direction = Strichrichtung und Dynamik
+family-kinds = Stricharten
+family-states = Spielweisen und die Zeit, sie zu wechseln
+family-hand = Die linke Hand, wo der Bogen sie braucht
+family-between = Zwischen den Stimmen
+family-marks = Strichzeichen
+family-parts = Stimmen

@@ -1,0 +1,21 @@
+# Titres et mots isolés des pages.
+
+finds = Ce qui est trouvé
+why = Pourquoi cela compte
+english-only = Les phrases des remarques et le reste de la page de chaque règle sont en anglais.
+
+severity-a = injouable, ou non défini
+severity-b = coûte du temps de répétition
+severity-c = sans doute pas voulu
+severity-d = encombrement
+
+family-length = Longueur de l'archet
+family-slurs = Les liaisons telles qu'écrites
+family-beat = Le temps fort
+family-direction = Sens de l'archet et nuances
+family-kinds = Coups d'archet
+family-states = Modes de jeu et temps pour en changer
+family-hand = La main gauche, là où l'archet en dépend
+family-between = Entre les parties
+family-marks = Signes d'archet
+family-parts = Parties séparées

@@ -1,0 +1,113 @@
+//! `arcata-manual FOLDER`: the manual as a book of HTML pages, its examples engraved. The pages are those of `docs/`.
+#![allow(
+    clippy::disallowed_macros,
+    clippy::disallowed_methods,
+    reason = "an edge program: it reads and writes files, prints, and reads its arguments and the environment"
+)]
+
+mod contents;
+mod example;
+mod links;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use arcata_engrave::Engraver;
+use mdbook_driver::MDBook;
+use mdbook_driver::config::Config;
+use rayon::prelude::*;
+
+use contents::Page;
+
+/// What the book is called, in its language, where its pages stand.
+const SETTINGS: &str = r#"
+[book]
+title = "Arcata: the manual"
+language = "en"
+src = "src"
+
+[build]
+create-missing = false
+
+[output.html]
+default-theme = "light"
+additional-css = ["manual.css"]
+no-section-label = true
+"#;
+
+/// Engraved music is black on white, in a dark theme too.
+const STYLE: &str =
+    "img[src$='.svg'], img[src$='.png'] { background: #fff; border-radius: 4px; max-width: 100%; }\n";
+
+fn main() -> Result<(), String> {
+    let out = std::env::args().nth(1).map(PathBuf::from).ok_or("arcata-manual FOLDER")?;
+    let root = std::env::var_os("ARCATA_ROOT").map_or_else(|| PathBuf::from("."), PathBuf::from);
+    let source = out.with_extension("source");
+    remove(&source)?;
+    remove(&out)?;
+    let pages = contents::pages(&root)?;
+    let pictures = write_source(&root, &source, &pages)?;
+    let mut config: Config = SETTINGS.parse().map_err(|problem| format!("the book's settings: {problem}"))?;
+    config.build.build_dir.clone_from(&out);
+    let book = MDBook::load_with_config(&source, config).map_err(|problem| format!("{problem:#}"))?;
+    book.build().map_err(|problem| format!("{problem:#}"))?;
+    remove(&source)?;
+    let broken = links::broken(&out)?;
+    for link in &broken {
+        println!("{link}");
+    }
+    println!("{} pages, {pictures} engraved examples: {}", pages.len(), out.join("index.html").display());
+    if broken.is_empty() { Ok(()) } else { Err(format!("{} links lead nowhere", broken.len())) }
+}
+
+fn remove(folder: &Path) -> Result<(), String> {
+    if !folder.exists() {
+        return Ok(());
+    }
+    fs::remove_dir_all(folder).map_err(|problem| format!("{}: {problem}", folder.display()))
+}
+
+/// Writes what the book is made from; returns how many examples were engraved.
+fn write_source(root: &Path, source: &Path, pages: &[Page]) -> Result<usize, String> {
+    write(&source.join("manual.css"), STYLE.as_bytes())?;
+    let within = source.join("src");
+    write(&within.join("SUMMARY.md"), contents::summary(pages).as_bytes())?;
+    for folder in ["pictures", "schema"] {
+        for entry in list(&root.join("docs").join(folder))? {
+            let name = entry.file_name().ok_or("a file without a name")?.to_owned();
+            write(&within.join(folder).join(name), &read(&entry)?)?;
+        }
+    }
+    let engraver = Engraver::new();
+    let engraved: Result<Vec<usize>, String> = pages
+        .par_iter()
+        .map(|page| {
+            let (text, pictures) = example::engraved(&page.text, &page.name, &engraver)?;
+            for (name, picture) in &pictures {
+                write(&within.join(&page.path).with_file_name(name), picture.as_bytes())?;
+            }
+            write(&within.join(&page.path), text.as_bytes())?;
+            Ok(pictures.len())
+        })
+        .collect();
+    Ok(engraved?.into_iter().sum())
+}
+
+fn read(path: &Path) -> Result<Vec<u8>, String> {
+    fs::read(path).map_err(|problem| format!("{}: {problem}", path.display()))
+}
+
+/// The files of a folder by name.
+fn list(folder: &Path) -> Result<Vec<PathBuf>, String> {
+    let entries = fs::read_dir(folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
+    let mut paths: Vec<PathBuf> = entries.filter_map(|entry| Some(entry.ok()?.path())).collect();
+    paths.retain(|path| path.is_file());
+    paths.sort();
+    Ok(paths)
+}
+
+fn write(path: &Path, bytes: &[u8]) -> Result<(), String> {
+    let failed = |problem: std::io::Error| format!("{}: {problem}", path.display());
+    path.parent().map_or(Ok(()), fs::create_dir_all).map_err(failed)?;
+    fs::write(path, bytes).map_err(failed)
+}
