@@ -30,7 +30,8 @@ cargo xtask COMMAND
   alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT for reading by hand
   worse FILE...           every proposal made where the review offers it, and what comes of it
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
-  docs [--check]          writes docs/rules, docs/profiles.md and docs/schema, or only says what is out of date
+  docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
+                          as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
 
 Kept outside the checkout: built files in $CARGO_TARGET_DIR, the rest in $XDG_CACHE_HOME/arcata
 (~/.cache/arcata).
@@ -59,7 +60,8 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     let places = Places::find()?;
     match command {
         "test" => steps::test(&places, rest),
-        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "docs" => {
+        "docs" => steps::docs(&places, rest),
+        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" => {
             steps::call_checks(&places, command, rest)
         }
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),

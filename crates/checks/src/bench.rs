@@ -143,7 +143,15 @@ fn whole_review(bytes: Vec<u8>) -> Result<(Vec<Line>, usize)> {
     let options = LineOptions::default();
     let reading = Reading::new(&score, &profile, &options);
     let reading = Some(&reading);
-    let piece = Piece { document, score: &score, lines: &lines, plans: &plans, reading, profile: &profile };
+    let piece = Piece {
+        document,
+        score: &score,
+        lines: &lines,
+        plans: &plans,
+        reading,
+        profile: &profile,
+        beside: &[],
+    };
     let findings = review(&piece, &ReviewSettings::default()).len();
     Ok((lines, findings))
 }

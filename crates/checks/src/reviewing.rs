@@ -61,6 +61,7 @@ impl Desk {
             plans: &self.plans,
             reading: Some(&reading),
             profile: &self.profile,
+            beside: &[],
         };
         review(&piece, settings)
     }

@@ -135,6 +135,9 @@ pub(crate) struct ReviewArguments {
     /// What is set aside stands in this file instead of SCORE.aside.toml beside each score
     #[arg(long, value_name = "FILE", conflicts_with = "tell_all")]
     pub(crate) aside: Option<PathBuf>,
+    /// Parts of this score, each in a file of its own: where they differ from the score is reported
+    #[arg(long, value_name = "PART", num_args = 1.., value_delimiter = None)]
+    pub(crate) beside: Vec<PathBuf>,
     /// Report what is set aside, too
     #[arg(long)]
     pub(crate) tell_all: bool,

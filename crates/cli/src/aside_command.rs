@@ -170,6 +170,7 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         plans: &desk.plans,
         reading: Some(&reading),
         profile: &profile,
+        beside: &[],
     };
     let aside = Aside { entries: vec![entry.clone()], slurs: Vec::new() };
     let only = entry.rule.iter().cloned().collect();

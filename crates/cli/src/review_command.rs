@@ -7,7 +7,7 @@ use arcata_bow::plan::MarkReading;
 use arcata_bow::{Profile, Reading};
 use arcata_engrave::Engraver;
 use arcata_report::{AsideView, FileView, Outcome, ReviewView, SummaryRow, summary};
-use arcata_review::{Finding, Piece, REGISTER, ReviewSettings, Severity, reviewed};
+use arcata_review::{Beside, Finding, Piece, REGISTER, ReviewSettings, Severity, reviewed};
 use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
 use rayon::prelude::*;
 
@@ -202,6 +202,7 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     let (aside_path, aside) = kept.unzip();
     let desk = studio::open_told(path, &arguments.shared, profile, MarkReading::Law, aside.as_ref())?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+    let beside = beside(&arguments.beside)?;
     let options = studio::line_options(&arguments.shared);
     let reading = Reading::new(&desk.score, profile, &options);
     let piece = Piece {
@@ -211,6 +212,7 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
         plans: &desk.plans,
         reading: Some(&reading),
         profile,
+        beside: &beside,
     };
     let settings = ReviewSettings { bars: Some(bars), aside: aside.unwrap_or_default(), ..settings.clone() };
     let reviewed = reviewed(&piece, &settings);
@@ -242,6 +244,16 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
         review_pages::write(out, &html)?;
     }
     Ok(Reviewed { view, row, page })
+}
+
+/// The files of the parts that stand beside a score.
+fn beside(paths: &[PathBuf]) -> Result<Vec<Beside>, Failure> {
+    let open = |path: &PathBuf| {
+        let score = studio::open_score(path)?.score;
+        let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
+        Ok(Beside { name, score })
+    };
+    paths.iter().map(open).collect()
 }
 
 fn row(file: &str, desk: &studio::Desk, findings: &[Finding]) -> SummaryRow {

@@ -132,9 +132,59 @@ fn a_slur_that_is_called_a_phrase_mark_binds_the_bow_no_more() {
     let told = ["aside", score, "--slur", "phrase", "--part", "Violin", "--bars", "20-25", WHY[0], WHY[1]];
     let said = arcata(&told, folder.path());
     assert!(said.status.success(), "{}", text(&said.stderr));
-    assert!(text(&said.stdout).contains("taken as phrase marks from now on"), "{}", text(&said.stdout));
+    assert!(text(&said.stderr).contains("taken as phrase marks from now on"), "{}", text(&said.stderr));
     assert!(strokes() > before, "{} strokes, {before} before", strokes());
     let none = arcata(&["aside", score, "--slur", "bow", "--bars", "999", WHY[0], WHY[1]], folder.path());
     assert_eq!(none.status.code(), Some(2));
     assert!(text(&none.stderr).contains("no slur begins there"), "{}", text(&none.stderr));
+}
+
+#[test]
+fn rules_are_explained_in_other_languages() {
+    let (folder, score) = desk();
+    let said = |arguments: &[&str]| text(&arcata(arguments, folder.path()).stdout);
+    let page = said(&["rules", "missing-arco", "--language", "de"]);
+    assert!(page.starts_with("# Es fehlt arco\n\n## Was gefunden wird\n"), "{page}");
+    assert!(said(&["rules", "--language", "fr"]).contains("\nSignes d'archet\n"));
+    assert_eq!(said(&["rules", "--language", "en"]), said(&["rules"]));
+    let wrong = arcata(&["rules", "--language", "pt"], folder.path());
+    assert!(text(&wrong.stderr).contains("en, it, fr, de"), "{}", text(&wrong.stderr));
+    arcata(
+        &["review", score, "--only", "slur-outlasts-bow", "--format", "html", "--language", "it"],
+        folder.path(),
+    );
+    let html = std::fs::read_to_string(folder.path().join("lantern-study-review.html")).expect("the page");
+    assert!(html.contains("Una legatura più lunga di un'arcata") && html.contains(r#"<div lang="it">"#));
+}
+
+#[test]
+fn parts_made_from_a_score_say_what_the_score_says() {
+    let (folder, score) = desk();
+    let made = arcata(&["parts", score, "--out", "parts"], folder.path());
+    assert!(made.status.code() != Some(2), "{}", text(&made.stderr));
+    let parts = std::fs::read_dir(folder.path().join("parts"))
+        .expect("the folder")
+        .flatten()
+        .map(|entry| entry.path());
+    let parts: Vec<PathBuf> =
+        parts.filter(|path| path.extension().is_some_and(|end| end == "musicxml")).collect();
+    assert!(!parts.is_empty());
+    let beside = |path: &Path| {
+        let path = path.to_str().expect("a name");
+        let arguments = ["review", score, "--only", "part-differs-from-score", "--beside", path];
+        arcata(&arguments, folder.path())
+    };
+    for part in &parts {
+        let said = beside(part);
+        assert_eq!(said.status.code(), Some(0), "{}", text(&said.stdout));
+    }
+    let xml = std::fs::read_to_string(&parts[0]).expect("a part");
+    let changed = folder.path().join("changed.musicxml");
+    std::fs::write(&changed, xml.replacen("<step>D</step>", "<step>E</step>", 1)).expect("written");
+    let said = beside(&changed);
+    assert!(
+        text(&said.stdout).contains("changed.musicxml has other notes than the score at bar"),
+        "{}",
+        text(&said.stdout)
+    );
 }

@@ -255,6 +255,16 @@ parallel-bowed-apart = Derselbe Takt anders gebunden
         Was wiederkommt, soll gleich wiederkommen. Ein einziger anderer Bogen ist meist ein Versehen der Abschrift, und wer den
         Takt gelernt hat, spielt ihn wie zuvor oder stolpert.
 
+part-differs-from-score = Eine Stimme, die von der Partitur abweicht
+    .finds =
+        Nur wo die Stimmen neben der Partitur gegeben sind (`arcata review SCORE --beside PART...`): Takte, in denen eine Stimme
+        andere Noten, Pausen oder Haltebögen hat als die Partitur (A), oder andere Bindebögen, Strichzeichen, Zeichen, Dynamik oder
+        Worte (B), jede Art einmal je Stimme mit ihren Stellen; eine andere Zahl von Takten, und eine Stimme, die die Partitur nicht
+        hat (A).
+    .why =
+        Wer dirigiert, sagt, was in der Partitur steht, und der Spieler hat etwas anderes vor sich. Jede solche Stelle hält eine
+        Probe auf, und niemand im Raum sieht beides.
+
 phrase-mark-as-slur = Ein Phrasierungsbogen, gezeichnet wie ein Bindebogen
     .finds =
         Ein durchgezogener Bogen, den mehrere Anzeichen als Phrasierungsbogen ausweisen: er dauert weit länger als der langsamste

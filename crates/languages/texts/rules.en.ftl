@@ -255,6 +255,15 @@ parallel-bowed-apart = The same bar slurred otherwise
         What comes back is expected to come back the same. A single other slur is mostly a slip of the copy, and a player who has
         learnt the bar will play it as before or stumble.
 
+part-differs-from-score = A part that differs from the score
+    .finds =
+        Only where the parts are given beside the score (`arcata review SCORE --beside PART...`): bars in which a part has other
+        notes, rests or ties than the score (A), or other slurs, bow marks, signs, dynamics or words for the player (B), each kind
+        told once a part with its places; another number of bars, and a part that the score does not have (A).
+    .why =
+        The conductor says what the score says, and the player has something else before him. Each such place stops a rehearsal, and
+        nobody in the room can see both.
+
 phrase-mark-as-slur = A phrase mark drawn as a slur
     .finds =
         A solid slur that several signs show to be a phrase mark: it lasts far longer than the slowest bow, holds other slurs,

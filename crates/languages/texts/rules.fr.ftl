@@ -251,6 +251,16 @@ parallel-bowed-apart = La même mesure liée autrement
         On attend que ce qui revient revienne pareil. Une seule liaison différente est presque toujours une faute de copie, et qui a
         appris la mesure la joue comme avant ou trébuche.
 
+part-differs-from-score = Une partie qui diffère de la partition
+    .finds =
+        Seulement où les parties sont données à côté de la partition (`arcata review SCORE --beside PART...`) : des mesures où une
+        partie a d'autres notes, silences ou prolongations que la partition (A), ou d'autres liaisons, signes d'archet, signes,
+        nuances ou mots (B), chaque genre dit une fois par partie avec ses endroits ; un autre nombre de mesures, et une partie que
+        la partition n'a pas (A).
+    .why =
+        Le chef dit ce que dit la partition, et le musicien a autre chose devant lui. Chaque endroit arrête une répétition, et
+        personne dans la salle ne voit les deux.
+
 phrase-mark-as-slur = Un signe de phrase dessiné comme une liaison
     .finds =
         Une liaison pleine que plusieurs indices montrent être de phrase : elle dure bien plus que l'archet le plus lent, contient

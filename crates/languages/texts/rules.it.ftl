@@ -249,6 +249,15 @@ parallel-bowed-apart = La stessa battuta legata in altro modo
         Ciò che torna ci si aspetta che torni uguale. Una sola legatura diversa è quasi sempre una svista della copia, e chi ha
         imparato la battuta la suona come prima o inciampa.
 
+part-differs-from-score = Una parte diversa dalla partitura
+    .finds =
+        Solo dove le parti sono date accanto alla partitura (`arcata review SCORE --beside PART...`): battute in cui una parte ha
+        altre note, pause o legature di valore (A), oppure altre legature, segni d'arco, segni, dinamiche o parole (B), ogni tipo
+        detto una volta per parte con i suoi punti; un altro numero di battute, e una parte che la partitura non ha (A).
+    .why =
+        Chi dirige dice quello che dice la partitura, e chi suona ha davanti altro. Ogni punto così ferma una prova, e nessuno in
+        sala vede tutti e due.
+
 phrase-mark-as-slur = Un segno di frase disegnato come legatura
     .finds =
         Una legatura continua che più indizi mostrano essere di frase: dura molto più dell'arcata più lenta, contiene altre

@@ -35,7 +35,7 @@ pub(crate) fn engraved(
         let file = format!("{name}-{}.svg", pictures.len() + 1);
         let picture =
             picture(&example, engraver).map_err(|problem| format!("the example of {name}: {problem}"))?;
-        out.push_str(&format!("![The example with the bow under each staff]({file})\n\n"));
+        out.push_str(&format!("![The example, engraved]({file})\n\n"));
         out.push_str(&format!("In the notation of this manual:\n\n```text\n{example}\n```\n"));
         pictures.push((file, picture));
     }
@@ -73,7 +73,7 @@ fn picture(example: &str, engraver: &Engraver) -> Result<String, String> {
     let parts: Vec<usize> = (0..score.parts.len()).collect();
     if parts.iter().any(|part| !planned.iter().any(|(line, ..)| line.part == *part)) {
         // A part that no bow plays has no lane: the music alone shows them all.
-        let slice = cutter.cut(&parts, 0..=last, Opening::Excerpt);
+        let slice = cutter.cut(&parts, 0..=last, Opening::Excerpt).unnamed();
         let style = ExcerptStyle { staff: STAFF, width: WIDTH };
         let drawn = excerpts(engraver, &[(slice, Vec::new())], style).into_iter().next();
         let picture = drawn.ok_or("there is nothing to draw")?.map_err(|problem| problem.to_string())?;

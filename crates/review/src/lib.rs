@@ -41,6 +41,6 @@ pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};
 pub use review::{ReviewSettings, Reviewed, review, reviewed};
-pub use rule::{Card, Family, Piece, Rule};
+pub use rule::{Beside, Card, Family, Piece, Rule};
 pub use rules::REGISTER;
 pub use thresholds::Thresholds;

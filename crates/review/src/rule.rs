@@ -126,6 +126,17 @@ pub struct Piece<'a> {
     pub reading: Option<&'a Reading<'a>>,
     /// The player: thresholds, words, mechanics.
     pub profile: &'a Profile,
+    /// Parts of the score in files of their own.
+    pub beside: &'a [Beside],
+}
+
+/// A file with a part, or parts, of the score.
+#[derive(Clone, Debug)]
+pub struct Beside {
+    /// What it is called.
+    pub name: String,
+    /// What it holds.
+    pub score: Score,
 }
 
 impl<'a> Piece<'a> {

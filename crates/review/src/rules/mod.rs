@@ -95,5 +95,6 @@ register! {
         no_tempo: NoTempo,
         landmarks_too_far: LandmarksTooFar,
         page_turn_too_quick: PageTurnTooQuick,
+        part_differs_from_score: PartDiffersFromScore,
     }
 }

@@ -3,7 +3,7 @@
 
 use arcata_bow::plan::Plan;
 use arcata_bow::{Line, LineOptions, Profile, Reading, all_lines, plan};
-use arcata_review::{Finding, Piece, ReviewSettings, review};
+use arcata_review::{Beside, Finding, Piece, ReviewSettings, review};
 use arcata_score::{Score, read};
 use arcata_xml::{Document, Limits};
 
@@ -14,14 +14,16 @@ pub(crate) struct Read {
     lines: Vec<Line>,
     plans: Vec<Plan>,
     profile: Profile,
+    beside: Vec<Beside>,
 }
 
 impl Read {
     pub(crate) fn new(bytes: Vec<u8>, profile: &Profile) -> Self {
         let document = Document::parse(bytes, &Limits::default()).expect("a fixture is well-formed");
-        let score = read(&document);
+        let mut score = read(&document);
+        let beside = beside(&mut score);
         let lines = all_lines(&score, profile, &LineOptions::default());
-        let mut read = Self { document, score, lines, plans: Vec::new(), profile: profile.clone() };
+        let mut read = Self { document, score, lines, plans: Vec::new(), profile: profile.clone(), beside };
         let plans =
             read.lines.iter().enumerate().map(|(at, line)| plan(line, &read.piece().plan_settings(at)));
         read.plans = plans.collect();
@@ -36,6 +38,7 @@ impl Read {
             plans: &self.plans,
             reading: None,
             profile: &self.profile,
+            beside: &self.beside,
         }
     }
 
@@ -44,6 +47,20 @@ impl Read {
         let reading = Reading::new(&self.score, &self.profile, &options);
         review(&Piece { reading: Some(&reading), ..self.piece() }, settings)
     }
+}
+
+/// Takes the staves called "beside …" out of a fixture: each stands for the file of a part.
+fn beside(score: &mut Score) -> Vec<Beside> {
+    let all = score.clone();
+    score.parts.retain(|part| !part.name.starts_with("beside "));
+    let apart = all.parts.iter().filter(|part| part.name.starts_with("beside "));
+    apart
+        .map(|part| {
+            let name = part.name.trim_start_matches("beside ").to_owned();
+            let part = arcata_score::Part { name: name.clone(), abbreviation: String::new(), ..part.clone() };
+            Beside { name: format!("The part {name}"), score: Score { parts: vec![part], ..all.clone() } }
+        })
+        .collect()
 }
 
 /// Settings that ask one rule.

@@ -26,7 +26,7 @@
 //! ## Sources
 //! Common practice in preparing parts.
 
-use arcata_score::{DynamicKind, Length, Level, Meaning, Moment, Note, NoteId, NoteKind, Part, Score};
+use arcata_score::{Dynamic, DynamicKind, Length, Level, Meaning, Moment, Note, NoteId, NoteKind, Part, Score};
 
 use crate::change::direction_before;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -79,8 +79,7 @@ fn first_note(part: &Part) -> Option<(NoteId, &Note)> {
 fn levels(part: &Part) -> impl Iterator<Item = (Moment, Level)> {
     let marks = part.dynamics.iter().filter_map(|dynamic| match dynamic.kind {
         DynamicKind::Level(level) | DynamicKind::Shape(_, level) => Some((dynamic.place.at, level)),
-        // sf, fz, sff: how loud the note itself is to be.
-        DynamicKind::Accented(level) => Some((dynamic.place.at, level)),
+        DynamicKind::Accented(_) => None,
     });
     let words = part.instructions.iter().filter_map(|said| match said.meaning {
         Meaning::LevelWord(level) => Some((said.place.at, level)),
@@ -92,7 +91,11 @@ fn levels(part: &Part) -> impl Iterator<Item = (Moment, Level)> {
 /// Programs place a dynamic a little after its note; within a quarter note it is meant for it.
 fn has_level(part: &Part, entry: Moment) -> bool {
     let late = entry + Length::QUARTER;
-    levels(part).any(|(at, _)| at < late) || part.swells.iter().any(|swell| swell.place.at <= entry)
+    // sff says how loud the note itself is to be.
+    let accented = |dynamic: &Dynamic| matches!(dynamic.kind, DynamicKind::Accented(_)) && dynamic.place.at < late;
+    levels(part).any(|(at, _)| at < late)
+        || part.dynamics.iter().any(accented)
+        || part.swells.iter().any(|swell| swell.place.at <= entry)
 }
 
 fn silent_entry(piece: &Piece<'_>, found: &Findings<'_>, part: usize, id: NoteId, note: &Note) -> Draft {
