@@ -7,6 +7,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::aside_command::AsideArguments;
 use crate::layer_args::LayerArguments;
+use crate::open_command::OpenArguments;
 use crate::parts_args::PartsArguments;
 use crate::rules_command::RulesArguments;
 
@@ -47,6 +48,8 @@ pub(crate) enum Command {
     Aside(AsideArguments),
     /// List the rules of the review, or show the page of one
     Rules(RulesArguments),
+    /// Open the workbench: the score with its bows in the browser, on this machine only
+    Open(OpenArguments),
 }
 
 /// What all commands ask.

@@ -6,33 +6,108 @@ use std::path::PathBuf;
 /// Why a command could not run.
 #[derive(Debug)]
 pub(crate) enum Failure {
-    NoScores { named: Vec<PathBuf> },
-    Read { path: PathBuf, why: String },
-    Write { path: PathBuf, why: String },
-    Profile { name: String, why: String },
-    Bars { text: String, why: String },
-    Movement { asked: usize, there: usize },
-    Part { asked: String, known: Vec<String> },
-    Rule { asked: String, known: Vec<&'static str> },
-    OneScore { count: usize },
-    SameFile { path: PathBuf },
-    Marks { why: String },
-    Picture { why: String },
-    House { name: String, why: String },
-    PartNotMade { part: String, why: String },
-    Exists { paths: Vec<PathBuf> },
-    Sheet { why: String },
-    Stands { text: String, why: String },
-    Folder { path: PathBuf, why: String },
-    Layer { path: PathBuf, why: String },
-    Locked { path: PathBuf },
-    Changed { path: PathBuf },
-    TwoInOne { path: PathBuf },
-    Anchor { text: String, why: String },
-    Ending { text: String, why: String },
-    Aside { path: PathBuf, why: String },
-    AsideEntry { text: String, why: String },
-    NothingAside { score: PathBuf, what: &'static str },
+    NoScores {
+        named: Vec<PathBuf>,
+    },
+    Read {
+        path: PathBuf,
+        why: String,
+    },
+    Write {
+        path: PathBuf,
+        why: String,
+    },
+    Profile {
+        name: String,
+        why: String,
+    },
+    Bars {
+        text: String,
+        why: String,
+    },
+    Movement {
+        asked: usize,
+        there: usize,
+    },
+    Part {
+        asked: String,
+        known: Vec<String>,
+    },
+    Rule {
+        asked: String,
+        known: Vec<&'static str>,
+    },
+    OneScore {
+        count: usize,
+    },
+    SameFile {
+        path: PathBuf,
+    },
+    Marks {
+        why: String,
+    },
+    Picture {
+        why: String,
+    },
+    House {
+        name: String,
+        why: String,
+    },
+    PartNotMade {
+        part: String,
+        why: String,
+    },
+    Exists {
+        paths: Vec<PathBuf>,
+    },
+    Sheet {
+        why: String,
+    },
+    Stands {
+        text: String,
+        why: String,
+    },
+    Folder {
+        path: PathBuf,
+        why: String,
+    },
+    Layer {
+        path: PathBuf,
+        why: String,
+    },
+    Locked {
+        path: PathBuf,
+    },
+    Changed {
+        path: PathBuf,
+    },
+    TwoInOne {
+        path: PathBuf,
+    },
+    Anchor {
+        text: String,
+        why: String,
+    },
+    Ending {
+        text: String,
+        why: String,
+    },
+    Aside {
+        path: PathBuf,
+        why: String,
+    },
+    AsideEntry {
+        text: String,
+        why: String,
+    },
+    /// The workbench does not open.
+    Workbench {
+        why: String,
+    },
+    NothingAside {
+        score: PathBuf,
+        what: &'static str,
+    },
 }
 
 impl fmt::Display for Failure {
@@ -87,6 +162,7 @@ impl fmt::Display for Failure {
             Self::NothingAside { score, what } => {
                 write!(f, "Nothing was noted: no {what} there in {}.", score.display())
             }
+            Self::Workbench { why } => write!(f, "The workbench does not open: {why}."),
             Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(
                 f,

@@ -1,5 +1,5 @@
 //! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks`, `arcata layer`,
-//! `arcata parts`, `arcata aside` and `arcata rules`.
+//! `arcata parts`, `arcata aside`, `arcata rules` and `arcata open`.
 
 mod args;
 mod aside_command;
@@ -17,6 +17,7 @@ mod layer_sheet;
 mod layer_spread;
 mod library;
 mod marks_command;
+mod open_command;
 mod parts_args;
 mod parts_bowings;
 mod parts_command;
@@ -47,6 +48,7 @@ fn main() -> ExitCode {
         Command::Parts(parts) => parts_command::run(parts),
         Command::Aside(aside) => aside_command::run(aside),
         Command::Rules(rules) => rules_command::run(rules),
+        Command::Open(open) => open_command::run(open),
     };
     match done {
         Ok(code) => code,

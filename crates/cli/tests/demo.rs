@@ -73,6 +73,21 @@ fn every_rule_speaks_in_a_demo_score() {
             silent.remove(finding["rule"].as_str().unwrap_or_default());
         }
     }
+    // Read against its score, the part in demo/parts differs.
+    let mut review = Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
+    let score = demo().join("lantern-study.musicxml");
+    let part = demo().join("parts/lantern-study-violin.musicxml");
+    let done = review
+        .arg("review")
+        .arg(score)
+        .args(["--format", "csv", "--beside"])
+        .arg(part)
+        .output()
+        .expect("runs");
+    let said = String::from_utf8_lossy(&done.stdout).into_owned();
+    let differs = said.lines().filter(|line| line.contains("part-differs-from-score")).count();
+    assert_eq!(differs, 2, "{said}");
+    silent.remove("part-differs-from-score");
     assert!(silent.is_empty(), "no demo score shows {silent:?}");
 }
 

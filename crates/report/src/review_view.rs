@@ -211,7 +211,9 @@ impl FileView {
 }
 
 impl FindingView {
-    fn of(finding: &Finding) -> Self {
+    /// A finding as data.
+    #[must_use]
+    pub fn of(finding: &Finding) -> Self {
         Self {
             rule: finding.rule,
             severity: finding.severity.to_string(),

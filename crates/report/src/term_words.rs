@@ -30,7 +30,8 @@ pub(crate) const fn words(term: Term) -> &'static str {
 const LEFT_OUT: i64 = 50;
 
 /// The gains and the losses of a change of cost, the largest first, each as `0.80 fewer hooks`.
-pub(crate) fn gains_and_losses(change: &Cost) -> (Vec<String>, Vec<String>) {
+#[must_use]
+pub fn gains_and_losses(change: &Cost) -> (Vec<String>, Vec<String>) {
     let mut parts: Vec<(Term, i64)> = change.parts().filter(|(_, share)| share.abs() >= LEFT_OUT).collect();
     parts.sort_by_key(|(_, share)| std::cmp::Reverse(share.abs()));
     let told = |(term, share): &(Term, i64)| {

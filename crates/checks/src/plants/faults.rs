@@ -93,7 +93,7 @@ pub(super) const FAULTS: &[Fault] = &[
     fault("swell-against-bow", Any, 40, "r/1 | p <= 0/2 == f 1/2 | 0/1"),
     fault("ending-on-up-bow", Any, 80, "r/1 | f 0/4 1/4 2/4 1/4 | 0/2 1/2 | r/1"),
     fault("no-time-to-retake", Any, 132, "ff 0/16!down 1/16!down 2/16!down 3/16!down 0/4!down r/2"),
-    fault("accent-at-tip", Any, 50, "f 0/1!down | 1/4!up!sf 2/8!down 3/8!up 4/2!down"),
+    fault("accent-at-tip", Any, 50, "f (0/4 1/4 2/4) 1/4!sf | 0/1 | (0/4 1/4 2/4) 1/4!sf | 0/1"),
     fault("soft-entry-at-frog", Any, 40, "mf 0/2 r/2 | r/1 | r/1 | pp (0/1!down | 1/1 | 2/1) | 3/1"),
     fault("chords-too-close", Violin, 160, "ff <g d' b' g''>4!down <g d' b' g''>4!down r2"),
     fault("countable-tremolo", Any, 48, "p 0/1!trem3"),

@@ -173,6 +173,24 @@ impl<'a> Painter<'a> {
         self.cutter.document()
     }
 
+    /// Which bars share a line of music.
+    #[must_use]
+    pub fn systems(&self, content: &PictureContent<'_>) -> Vec<RangeInclusive<u32>> {
+        breaking::systems(self.score, content, self.style)
+    }
+
+    /// Draws the bars as one line of music, however full it becomes.
+    ///
+    /// # Errors
+    /// Music that cannot be engraved, or nothing to draw.
+    pub fn draw_system(&self, content: &PictureContent<'_>) -> Result<Vec<Picture>, DrawError> {
+        let blocks = system::blocks(self, content, &content.bars)?;
+        if blocks.is_empty() {
+            return Err(DrawError::Picture(PictureError("there is nothing to draw".to_owned())));
+        }
+        Ok(page::pages(content, self.style, blocks))
+    }
+
     /// Draws.
     ///
     /// # Errors

@@ -1,0 +1,228 @@
+// The piece as the page knows it: what the server has told, what is chosen, and who wants to hear of it.
+
+import { ask, me, send, Refused } from "./server.mjs";
+import { word } from "./words.mjs";
+
+/**
+ * @typedef {{line: number, stroke: number}} Chosen
+ * @typedef {{stroke: number, bar: number, beat: string, bow: string, link: string, start: number, end: number,
+ *   milliseconds: number, asked: boolean, printed: string | null, slurred: boolean}} Stroke
+ */
+
+class Piece extends EventTarget {
+  /** @type {any} */ score = null;
+  /** @type {any} */ findings = null;
+  /** @type {Chosen | null} */ chosen = null;
+  /** @type {Set<number>} parts that are shown; all where it is empty */ parts = new Set();
+  /** @type {Map<number, Promise<Stroke[]>>} */ #strokes = new Map();
+  version = 0;
+
+  async open() {
+    this.score = await ask("score");
+    this.version = this.score.version;
+    this.#strokes.clear();
+    this.#tell("opened");
+  }
+
+  /** Tells who listens. @param {string} name @param {any} [detail] */
+  #tell(name, detail) {
+    this.dispatchEvent(new CustomEvent(name, { detail }));
+  }
+
+  /** The strokes of a line. @param {number} line @returns {Promise<Stroke[]>} */
+  strokes(line) {
+    let strokes = this.#strokes.get(line);
+    if (!strokes) {
+      strokes = ask("strokes", { line });
+      this.#strokes.set(line, strokes);
+    }
+    return strokes;
+  }
+
+  /** Lines that are shown, by index. */
+  lines() {
+    return this.score.lines.map((/** @type {any} */ _, /** @type {number} */ index) => index)
+      .filter((/** @type {number} */ index) => this.parts.size === 0 || this.parts.has(this.score.lines[index].part));
+  }
+
+  /** @param {Chosen | null} chosen */
+  async choose(chosen) {
+    this.chosen = chosen;
+    this.#tell("chosen");
+    if (chosen) this.say(await this.inWords(chosen));
+  }
+
+  /** A stroke in words. @param {Chosen} chosen */
+  async inWords({ line, stroke }) {
+    const strokes = await this.strokes(line);
+    const one = strokes[stroke];
+    if (!one) return "";
+    const tenths = (/** @type {number} */ place) => Math.round(place / 10);
+    const how = word(one.link === "hook" ? "hook" : one.link === "retake" ? "retake" : one.link);
+    const extra = [one.asked && word("asked"), one.printed && word("printed")].filter(Boolean).join(", ");
+    return `${this.score.lines[line].name}, ${word("bar")} ${this.score.bars[one.bar]}, ${word("beat")} ${one.beat}: ` +
+      `${word(one.bow)}, ${how}, ${word("from")} ${tenths(one.start)} ${word("to")} ${tenths(one.end)} ${word("ofBow")}` +
+      (extra ? ` (${extra})` : "");
+  }
+
+  /** Goes on or back so many strokes. @param {number} by */
+  async step(by) {
+    const lines = this.lines();
+    if (!lines.length) return;
+    if (!this.chosen) return this.choose({ line: lines[0], stroke: 0 });
+    const { line, stroke } = this.chosen;
+    const strokes = await this.strokes(line);
+    const next = Math.min(strokes.length - 1, Math.max(0, stroke + by));
+    if (next !== stroke) await this.choose({ line, stroke: next });
+  }
+
+  /** Goes to the line above or below, to the stroke that begins nearest. @param {number} by */
+  async across(by) {
+    const lines = this.lines();
+    if (!this.chosen) return this.step(0);
+    const at = lines.indexOf(this.chosen.line);
+    const line = lines[Math.min(lines.length - 1, Math.max(0, at + by))];
+    if (line === this.chosen.line) return;
+    const here = (await this.strokes(this.chosen.line))[this.chosen.stroke];
+    const strokes = await this.strokes(line);
+    let nearest = strokes.findIndex((one) => one.bar >= here.bar);
+    if (nearest < 0) nearest = strokes.length - 1;
+    await this.choose({ line, stroke: nearest });
+  }
+
+  /** Chooses the first stroke of a bar. @param {number} bar @param {number | null} [part] */
+  async goTo(bar, part = null) {
+    this.#tell("go", { bar });
+    const lines = this.lines().filter((/** @type {number} */ line) => part === null || this.score.lines[line].part === part);
+    const line = lines[0] ?? this.lines()[0];
+    if (line === undefined) return;
+    const strokes = await this.strokes(line);
+    const stroke = strokes.findIndex((one) => one.bar >= bar);
+    if (stroke >= 0) await this.choose({ line, stroke });
+  }
+
+  /** Asks for bows. @param {number} line @param {{stroke: number, ask: string}[]} asks */
+  async bow(line, asks) {
+    await this.#act("bow", { line, asks });
+  }
+
+  /** Asks for the bow of the stroke that is chosen. @param {string} what */
+  async bowHere(what) {
+    if (!this.chosen) return this.say(word("noStroke"));
+    await this.bow(this.chosen.line, [{ stroke: this.chosen.stroke, ask: what }]);
+  }
+
+  /** @param {any} act */
+  async act(act) {
+    return this.#act("acts", { act });
+  }
+
+  /** @param {number} finding @param {number} proposal */
+  async change(finding, proposal) {
+    if (await this.#act("proposal", { finding, proposal })) this.say(word("changed"));
+  }
+
+  /** @param {"phrase" | "bow"} is */
+  async slurHere(is) {
+    if (this.chosen && await this.#act("slur", { ...this.chosen, is })) this.say(word("slurTold"));
+  }
+
+  async undo() {
+    const had = this.score.undo;
+    if (await this.#step("undo")) this.say(word(had ? "undone" : "nothingToUndo"));
+  }
+
+  async redo() {
+    const had = this.score.redo;
+    if (await this.#step("redo")) this.say(word(had ? "redone" : "nothingToRedo"));
+  }
+
+  /** @param {string} path */
+  async #step(path) {
+    try {
+      await this.took(await send(path, { by: me }));
+      return true;
+    } catch (problem) {
+      this.fail(problem);
+      return false;
+    }
+  }
+
+  /** @param {string} path @param {any} body */
+  async #act(path, body) {
+    try {
+      await this.took(await send(path, { ...body, version: this.version, by: me }));
+      return true;
+    } catch (problem) {
+      if (problem instanceof Refused && problem.status === 409) {
+        await this.open();
+        this.notice(word("late"));
+      } else {
+        this.fail(problem);
+      }
+      return false;
+    }
+  }
+
+  /** Takes in what an act has done, here or in another tab. @param {any} done */
+  async took(done) {
+    if (done.version < this.version) return;
+    const skipped = done.version > this.version + 1;
+    this.version = done.version;
+    Object.assign(this.score, { undo: done.undo, redo: done.redo, bowings: done.bowings, version: done.version });
+    for (const told of done.told) this.notice(told);
+    if (done.everything || skipped) {
+      await this.open();
+      return;
+    }
+    for (const { line } of done.moved) this.#strokes.delete(line);
+    this.#tell("moved", done.moved);
+    if (this.chosen) this.#tell("chosen");
+  }
+
+  async review() {
+    try {
+      const findings = await ask("findings");
+      if (findings.version !== this.version) return;
+      this.findings = findings;
+      this.#tell("reviewed");
+    } catch (problem) {
+      this.fail(problem);
+    }
+  }
+
+  /** Goes to the finding after or before what is chosen. @param {1 | -1} by */
+  async finding(by) {
+    const all = this.findings?.findings ?? [];
+    if (!all.length) return this.say(word("noFindings"));
+    const here = this.chosen ? (await this.strokes(this.chosen.line))[this.chosen.stroke]?.bar ?? 0 : -1;
+    const order = by > 0 ? all : [...all].reverse();
+    const next = order.find((/** @type {any} */ one) => (by > 0 ? one.bar > here : one.bar < here)) ?? order[0];
+    await this.goTo(next.bar, next.part);
+    this.#tell("finding", { index: all.indexOf(next) });
+    this.say(next.finding.sentence);
+  }
+
+  /** Says something to those who do not see the page. @param {string} text */
+  say(text) {
+    const told = document.getElementById("told");
+    if (told) told.textContent = text;
+  }
+
+  /** Shows something for some seconds. @param {string} text */
+  notice(text) {
+    const notices = document.getElementById("notices");
+    if (!notices) return;
+    const line = document.createElement("p");
+    line.textContent = text;
+    notices.append(line);
+    setTimeout(() => line.remove(), 4000 + 60 * text.length);
+  }
+
+  /** @param {unknown} problem */
+  fail(problem) {
+    this.notice(problem instanceof Refused ? problem.message : word("gone"));
+  }
+}
+
+export const piece = new Piece();

@@ -1,0 +1,65 @@
+// Other ways to bow the bars from the chosen stroke on, each as a small picture with what it gains and costs.
+
+import { make, picture } from "./elements.mjs";
+import { piece } from "./piece.mjs";
+import { ask } from "./server.mjs";
+import { word } from "./words.mjs";
+
+/** Bars that are looked at. */
+const BARS = 3;
+
+/** @param {any} way @param {number} line */
+function one(way, line) {
+  const points = (way.more / 1000).toFixed(2);
+  const list = [...way.gains.map((/** @type {string} */ text) => `+ ${text}`), ...way.losses.map((/** @type {string} */ text) => `− ${text}`)];
+  return make("article", { class: "way" },
+    make("h3", { text: way.name }),
+    way.picture && picture(way.picture, way.name),
+    way.asks.length
+      ? make("p", { class: "note", text: `${points} ${word("costsMore")}` })
+      : make("p", { class: "note", text: word("planNow") }),
+    list.length ? make("ul", {}, ...list.map((text) => make("li", { text }))) : null,
+    way.asks.length
+      ? make("button", { type: "button", class: "take", onclick: () => piece.bow(line, way.asks), text: word("takeWay") })
+      : null);
+}
+
+let wanted = 0;
+
+/** Shows the ways from the chosen stroke. @param {HTMLElement} box */
+async function show(box) {
+  const chosen = piece.chosen;
+  if (!chosen) return piece.say(word("noStroke"));
+  const number = ++wanted;
+  const bar = (await piece.strokes(chosen.line))[chosen.stroke].bar;
+  box.setAttribute("aria-busy", "true");
+  try {
+    const ways = await ask("ways", { line: chosen.line, first: bar, last: Math.min(bar + BARS, piece.score.bars.length - 1) });
+    if (number !== wanted) return;
+    box.replaceChildren(...(ways.length > 1 ? ways.map((/** @type {any} */ way) => one(way, chosen.line)) : [make("p", { class: "note", text: word("noWays") })]));
+    piece.say(`${ways.length} ${word("ways")}`);
+  } catch (problem) {
+    piece.fail(problem);
+  } finally {
+    box.removeAttribute("aria-busy");
+  }
+}
+
+/** @param {HTMLElement} margin @returns {() => void} shows them */
+export function start(margin) {
+  const box = make("div");
+  const button = make("button", { type: "button", "aria-keyshortcuts": "w" });
+  const section = make("section", { id: "ways", "aria-labelledby": "ways-title" }, make("h2", { id: "ways-title" }), button, box);
+  margin.append(section);
+  const label = () => {
+    section.querySelector("h2").textContent = word("ways");
+    button.replaceChildren(word("waysFor"), " ", make("kbd", { text: "w" }));
+  };
+  const open = () => show(box);
+  button.addEventListener("click", open);
+  piece.addEventListener("language", label);
+  piece.addEventListener("moved", () => box.replaceChildren());
+  piece.addEventListener("opened", () => box.replaceChildren());
+  label();
+  return open;
+}

@@ -1,0 +1,140 @@
+// What the page says, in four languages. English is what everything falls back to.
+
+const ENGLISH = {
+  skip: "To the music",
+  musicHelp: "Arrow keys go from stroke to stroke and from line to line. d, u, h, r ask for down, up, hook, retake; Backspace leaves it as it comes. ? shows all keys.",
+  music: "The score with the bow under each staff",
+  overview: "The whole piece",
+  overviewHelp: "a column a bar, a row a line: tall, a down-bow on the downbeat; low, an up-bow; a line, a bow that goes on; below them the findings.",
+  bar: "bar", beat: "beat", bars: "bars",
+  down: "down-bow", up: "up-bow", hook: "hook", retake: "retake", free: "as it comes",
+  askDown: "Down", askUp: "Up", askHook: "Hook", askRetake: "Retake", askFree: "As it comes",
+  nextStroke: "to the next stroke", previousStroke: "to the stroke before", lineBelow: "to the line below", lineAbove: "to the line above", change: "follows on", reset: "out of a rest",
+  from: "from", to: "to", ofBow: "% of the bow", asked: "asked for here", printed: "printed",
+  undo: "Undo", redo: "Do again", nothingToUndo: "Nothing to undo.", nothingToRedo: "Nothing to do again.",
+  undone: "Undone.", redone: "Done again.",
+  stroke: "This stroke", noStroke: "Choose a stroke: click under the music, or use the arrow keys.",
+  ways: "Other ways", waysFor: "Other ways from here", takeWay: "Bow it so", gains: "gains", loses: "costs", planNow: "as planned",
+  noWays: "There is no other way worth showing.", costsMore: "more than the plan",
+  findings: "Findings", noFindings: "Nothing is found.", setAside: "set aside", inView: "What the review says",
+  why: "Why?", write: "Write it into the score", pencilOnly: "for the pencil", asideButton: "Set aside…", asideReason: "Why is it set aside?",
+  keep: "Keep", cancel: "Leave it", changed: "The score was changed. Undo takes it back.",
+  pencil: "Type bowings", pencilHelp: "One line a place, such as: 12/1 down, 13-14 as it comes, Viola 20/3 hook. Names and words in four languages.",
+  enter: "Enter them", decisions: "bowings", textSound: "nothing wrong", layerNow: "What has been decided so far",
+  downbeats: "Downbeats", downbeatsTitle: "Who begins on the downbeat", goesOn: "goes on", rests: "rests", nobody: "nobody begins",
+  play: "Play", stop: "Stop", hearing: "A sketch of how the strokes join, not of the tone.", loop: "Again and again", silent: "silent",
+  playFrom: "Play from", tempo: "Quarters a minute", tempoScore: "as the score says", player: "Player",
+  professional: "professional", amateur: "amateur", student: "student",
+  files: "Files", keepScore: "Score with the bowings", keepLayer: "The bowings alone", keepPdf: "All of it on paper (PDF)",
+  keptAs: "Written beside the score:", takeLayer: "Take up bowings from a file…", compareLayer: "Hold bowings from a file against these…",
+  same: "They say the same.", here: "here", there: "there", silentThere: "nothing",
+  phrase: "This slur is a phrase mark", isBow: "This slur is a bow", slurTold: "Noted. Every plan goes by it.",
+  keys: "Keys", doWhat: "Do…", nothingFits: "Nothing is called so.",
+  sections: "Sections", all: "all", language: "Language", size: "Size", smaller: "smaller", larger: "larger",
+  late: "Something was done meanwhile; look again.", fileChanged: "The file was changed by another program.",
+  fileUnreadable: "The file was changed and cannot be read now; the old state stays here.",
+  lost: "Some of what was done earlier does not fit the score any more:",
+  close: "Close", caution: "Arcata reckons and advises; players decide. Where a bowing strains hand or arm, rest, and ask a teacher or a physician.",
+  next: "next finding", previous: "finding before", bowings: "decided", gone: "The program has stopped. What was done is kept; start it again.",
+};
+
+const ITALIAN = {
+  skip: "Alla musica", music: "La partitura con l'arco sotto ogni rigo", overview: "Il brano intero",
+  musicHelp: "Le frecce vanno da un'arcata all'altra e da un rigo all'altro. d, u, h, r chiedono giù, su, agganciata, ripresa; Backspace lascia come viene. ? mostra tutti i tasti.",
+  overviewHelp: "una colonna per battuta, una riga per parte: alto, in giù sul battere; basso, in su; linea, l'arco continua; sotto, le osservazioni.",
+  bar: "battuta", beat: "tempo", bars: "battute", down: "in giù", up: "in su", hook: "agganciata", retake: "ripresa d'arco", free: "come viene",
+  askDown: "Giù", askUp: "Su", askHook: "Aggancia", askRetake: "Riprendi", askFree: "Come viene", nextStroke: "all'arcata seguente", previousStroke: "all'arcata precedente", lineBelow: "al rigo sotto", lineAbove: "al rigo sopra", change: "segue", reset: "dopo una pausa",
+  from: "da", to: "a", ofBow: "% dell'arco", asked: "chiesta qui", printed: "scritta", undo: "Annulla", redo: "Rifai",
+  nothingToUndo: "Niente da annullare.", nothingToRedo: "Niente da rifare.", undone: "Annullato.", redone: "Rifatto.",
+  stroke: "Questa arcata", noStroke: "Scegli un'arcata: clicca sotto la musica, o usa le frecce.", ways: "Altri modi", waysFor: "Altri modi da qui",
+  takeWay: "Fai così", gains: "guadagna", loses: "costa", planNow: "come previsto", noWays: "Non c'è altro modo da mostrare.", costsMore: "più del piano",
+  findings: "Osservazioni", noFindings: "Nessuna osservazione.", setAside: "messe da parte", inView: "Che cosa dice la revisione", why: "Perché?",
+  write: "Scrivi nella partitura", pencilOnly: "per la matita", asideButton: "Metti da parte…", asideReason: "Perché la metti da parte?", keep: "Tieni", cancel: "Lascia stare",
+  changed: "La partitura è cambiata. Annulla la riporta.", pencil: "Scrivi le arcate", enter: "Inseriscile", decisions: "arcate", textSound: "tutto in ordine",
+  layerNow: "Deciso finora", downbeats: "Battere", downbeatsTitle: "Chi attacca sul battere", goesOn: "continua", rests: "pausa", nobody: "nessuno attacca", play: "Suona", stop: "Ferma",
+  hearing: "Uno schizzo di come si uniscono le arcate, non del suono.", loop: "Da capo", silent: "muta", playFrom: "Suona da", tempo: "Semiminime al minuto",
+  tempoScore: "come in partitura", player: "Chi suona", professional: "professionista", amateur: "dilettante", student: "studente", files: "File",
+  keepScore: "Partitura con le arcate", keepLayer: "Solo le arcate", keepPdf: "Tutto su carta (PDF)", keptAs: "Scritto accanto alla partitura:",
+  takeLayer: "Prendi arcate da un file…", compareLayer: "Confronta con arcate da un file…", same: "Dicono lo stesso.", here: "qui", there: "là", silentThere: "niente",
+  phrase: "È una legatura di frase", isBow: "È un'arcata", slurTold: "Annotato.", keys: "Tasti", doWhat: "Fai…", nothingFits: "Niente si chiama così.",
+  sections: "File", all: "tutte", language: "Lingua", size: "Grandezza", smaller: "più piccolo", larger: "più grande",
+  late: "Intanto è cambiato qualcosa; guarda di nuovo.", fileChanged: "Il file è stato cambiato da un altro programma.", close: "Chiudi",
+  caution: "Arcata calcola e consiglia; decide chi suona. Dove un'arcata affatica mano o braccio, riposa, e chiedi a un insegnante o a un medico.",
+  next: "osservazione seguente", previous: "osservazione precedente", bowings: "decise",
+};
+
+const FRENCH = {
+  skip: "À la musique", music: "La partition, l'archet sous chaque portée", overview: "La pièce entière",
+  musicHelp: "Les flèches vont d'un coup d'archet à l'autre et d'une ligne à l'autre. d, u, h, r demandent tiré, poussé, accroché, reprise ; Retour arrière laisse comme ça vient. ? montre toutes les touches.",
+  overviewHelp: "une colonne par mesure, une rangée par ligne : haut, tiré sur le premier temps ; bas, poussé ; trait, l'archet continue ; dessous, les remarques.",
+  bar: "mesure", beat: "temps", bars: "mesures", down: "tiré", up: "poussé", hook: "accroché", retake: "reprise d'archet", free: "comme ça vient",
+  askDown: "Tiré", askUp: "Poussé", askHook: "Accrocher", askRetake: "Reprendre", askFree: "Comme ça vient", nextStroke: "au coup d'archet suivant", previousStroke: "au coup d'archet précédent", lineBelow: "à la ligne du dessous", lineAbove: "à la ligne du dessus", change: "enchaîne", reset: "après un silence",
+  from: "de", to: "à", ofBow: "% de l'archet", asked: "demandé ici", printed: "imprimé", undo: "Annuler", redo: "Refaire",
+  nothingToUndo: "Rien à annuler.", nothingToRedo: "Rien à refaire.", undone: "Annulé.", redone: "Refait.",
+  stroke: "Ce coup d'archet", noStroke: "Choisissez un coup d'archet : cliquez sous la musique, ou utilisez les flèches.", ways: "Autres façons", waysFor: "Autres façons d'ici",
+  takeWay: "Jouer ainsi", gains: "gagne", loses: "coûte", planNow: "comme prévu", noWays: "Pas d'autre façon à montrer.", costsMore: "de plus que le plan",
+  findings: "Remarques", noFindings: "Aucune remarque.", setAside: "mises de côté", inView: "Ce que dit la revue", why: "Pourquoi ?",
+  write: "Écrire dans la partition", pencilOnly: "au crayon", asideButton: "Mettre de côté…", asideReason: "Pourquoi la mettre de côté ?", keep: "Garder", cancel: "Laisser",
+  changed: "La partition a changé. Annuler la ramène.", pencil: "Saisir des coups d'archet", enter: "Les entrer", decisions: "coups d'archet", textSound: "rien à redire",
+  layerNow: "Décidé jusqu'ici", downbeats: "Premiers temps", downbeatsTitle: "Qui attaque le premier temps", goesOn: "continue", rests: "silence", nobody: "personne n'attaque", play: "Jouer", stop: "Arrêter",
+  hearing: "Une esquisse de la façon dont les coups s'enchaînent, pas du son.", loop: "En boucle", silent: "muet", playFrom: "Jouer depuis", tempo: "Noires à la minute",
+  tempoScore: "comme la partition", player: "Musicien", professional: "professionnel", amateur: "amateur", student: "élève", files: "Fichiers",
+  keepScore: "Partition avec les coups d'archet", keepLayer: "Les coups d'archet seuls", keepPdf: "Tout sur papier (PDF)", keptAs: "Écrit à côté de la partition :",
+  takeLayer: "Prendre les coups d'archet d'un fichier…", compareLayer: "Comparer avec ceux d'un fichier…", same: "Ils disent la même chose.", here: "ici", there: "là", silentThere: "rien",
+  phrase: "C'est une liaison de phrase", isBow: "C'est un coup d'archet", slurTold: "Noté.", keys: "Touches", doWhat: "Faire…", nothingFits: "Rien ne s'appelle ainsi.",
+  sections: "Pupitres", all: "tous", language: "Langue", size: "Taille", smaller: "plus petit", larger: "plus grand",
+  late: "Quelque chose a changé entre-temps ; regardez de nouveau.", fileChanged: "Le fichier a été modifié par un autre programme.", close: "Fermer",
+  caution: "Arcata calcule et conseille ; les musiciens décident. Si un coup d'archet fatigue la main ou le bras, reposez-vous, et demandez à un professeur ou à un médecin.",
+  next: "remarque suivante", previous: "remarque précédente", bowings: "décidés",
+};
+
+const GERMAN = {
+  skip: "Zur Musik", music: "Die Partitur mit dem Bogen unter jedem System", overview: "Das ganze Stück",
+  musicHelp: "Pfeiltasten gehen von Strich zu Strich und von Zeile zu Zeile. d, u, h, r verlangen Abstrich, Aufstrich, Anbinden, Neuansetzen; Rücktaste lässt es, wie es kommt. ? zeigt alle Tasten.",
+  overviewHelp: "eine Spalte je Takt, eine Zeile je Stimme: hoch, Abstrich auf der Eins; niedrig, Aufstrich; Linie, der Bogen geht weiter; darunter die Befunde.",
+  bar: "Takt", beat: "Schlag", bars: "Takte", down: "Abstrich", up: "Aufstrich", hook: "angebunden", retake: "neu angesetzt", free: "wie es kommt",
+  askDown: "Abstrich", askUp: "Aufstrich", askHook: "Anbinden", askRetake: "Neu ansetzen", askFree: "Wie es kommt", nextStroke: "zum nächsten Strich", previousStroke: "zum Strich davor", lineBelow: "zur Zeile darunter", lineAbove: "zur Zeile darüber", change: "schließt an", reset: "aus der Pause",
+  from: "von", to: "bis", ofBow: "% des Bogens", asked: "hier verlangt", printed: "gedruckt", undo: "Zurück", redo: "Noch einmal",
+  nothingToUndo: "Nichts zurückzunehmen.", nothingToRedo: "Nichts zu wiederholen.", undone: "Zurückgenommen.", redone: "Wieder getan.",
+  stroke: "Dieser Strich", noStroke: "Einen Strich wählen: unter die Noten klicken oder Pfeiltasten benutzen.", ways: "Andere Striche", waysFor: "Andere Striche von hier",
+  takeWay: "So streichen", gains: "gewinnt", loses: "kostet", planNow: "wie geplant", noWays: "Es gibt keinen anderen, der sich lohnt.", costsMore: "mehr als der Plan",
+  findings: "Befunde", noFindings: "Nichts gefunden.", setAside: "beiseitegelegt", inView: "Was die Durchsicht sagt", why: "Warum?",
+  write: "In die Partitur schreiben", pencilOnly: "für den Bleistift", asideButton: "Beiseitelegen…", asideReason: "Warum wird es beiseitegelegt?", keep: "Behalten", cancel: "Lassen",
+  changed: "Die Partitur ist geändert. Zurück nimmt es wieder weg.", pencil: "Striche eintippen", enter: "Eintragen", decisions: "Striche", textSound: "nichts falsch",
+  layerNow: "Bisher entschieden", downbeats: "Eins", downbeatsTitle: "Wer auf der Eins beginnt", goesOn: "geht weiter", rests: "pausiert", nobody: "niemand beginnt", play: "Spielen", stop: "Halt",
+  hearing: "Eine Skizze, wie die Striche verbunden sind, nicht des Tons.", loop: "Immer wieder", silent: "stumm", playFrom: "Spielen ab", tempo: "Viertel in der Minute",
+  tempoScore: "wie in der Partitur", player: "Wer spielt", professional: "Profi", amateur: "Laie", student: "Schüler", files: "Dateien",
+  keepScore: "Partitur mit den Strichen", keepLayer: "Die Striche allein", keepPdf: "Alles auf Papier (PDF)", keptAs: "Neben die Partitur geschrieben:",
+  takeLayer: "Striche aus einer Datei übernehmen…", compareLayer: "Mit Strichen aus einer Datei vergleichen…", same: "Sie sagen dasselbe.", here: "hier", there: "dort", silentThere: "nichts",
+  phrase: "Das ist ein Phrasierungsbogen", isBow: "Das ist ein Strich", slurTold: "Vermerkt.", keys: "Tasten", doWhat: "Tun…", nothingFits: "So heißt nichts.",
+  sections: "Gruppen", all: "alle", language: "Sprache", size: "Größe", smaller: "kleiner", larger: "größer",
+  late: "Inzwischen ist etwas geschehen; bitte noch einmal ansehen.", fileChanged: "Die Datei wurde von einem anderen Programm geändert.", close: "Schließen",
+  caution: "Arcata rechnet und rät; die Spieler entscheiden. Wo ein Strich Hand oder Arm anstrengt: ausruhen und Lehrer oder Arzt fragen.",
+  next: "nächster Befund", previous: "voriger Befund", bowings: "entschieden",
+};
+
+/** @type {Record<string, Record<string, string>>} */
+export const LANGUAGES = { en: ENGLISH, it: ITALIAN, fr: FRENCH, de: GERMAN };
+export const NAMES = { en: "English", it: "Italiano", fr: "Français", de: "Deutsch" };
+
+const wished = () => {
+  const kept = localStorage.getItem("arcata-language");
+  const spoken = (kept ?? navigator.language ?? "en").slice(0, 2);
+  return spoken in LANGUAGES ? spoken : "en";
+};
+
+let now = wished();
+document.documentElement.lang = now;
+
+/** The language that the page speaks. */
+export const language = () => now;
+
+/** @param {string} code */
+export function speak(code) {
+  now = code in LANGUAGES ? code : "en";
+  localStorage.setItem("arcata-language", now);
+  document.documentElement.lang = now;
+}
+
+/** @param {string} key */
+export const word = (key) => LANGUAGES[now][key] ?? ENGLISH[key] ?? key;

@@ -1,0 +1,221 @@
+//! What somebody can do at the workbench: each act is one line of the journal and one step of undoing.
+
+use arcata_layer::{Addresses, Found, Spot};
+use arcata_score::Length;
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// One act.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(tag = "act", rename_all = "kebab-case", deny_unknown_fields)]
+pub enum Act {
+    /// Bows are asked for at notes where strokes begin.
+    Bow {
+        /// The notes, with what is asked there.
+        asks: Vec<Asked>,
+    },
+    /// A layer is taken up: its bowings are put on top of those that are there.
+    Layer {
+        /// What it is called.
+        name: String,
+        /// The layer, in its file format.
+        text: String,
+    },
+    /// Bowings typed as shorthand.
+    Enter {
+        /// The text, one or more lines.
+        text: String,
+    },
+    /// A slur is said to be a phrase mark or a bow; nothing takes the word back.
+    Slur {
+        /// The note that the slur begins on.
+        place: NotePlace,
+        /// `phrase`, `bow` or `nothing`.
+        is: SlurIs,
+    },
+    /// A proposal of the review is taken into the score itself.
+    Change {
+        /// What it does, for the list of acts.
+        sentence: String,
+        /// Replaced bytes of the score as it then stands, in order, none overlapping.
+        edits: Vec<ByteEdit>,
+    },
+    /// A finding is set aside, with a reason.
+    Aside {
+        /// The rule.
+        rule: String,
+        /// The part by name; none where the whole score is meant.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        part: Option<String>,
+        /// The bar as printed.
+        bar: String,
+        /// The beat, from 1, exact: `7/2`.
+        beat: String,
+        /// Why.
+        reason: String,
+    },
+    /// The tempo at the opening; none goes by the score.
+    Tempo {
+        /// Quarter notes a minute.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        quarters: Option<u32>,
+    },
+    /// Another player.
+    Player {
+        /// `professional`, `amateur` or `student`.
+        profile: String,
+    },
+    /// The file was changed by another program: what the layer is after it was carried over.
+    Carried {
+        /// The layer, in its file format.
+        layer: String,
+        /// What moved, is in doubt, or found no note any more.
+        told: Vec<String>,
+    },
+}
+
+/// A note, and the bow that is asked for there.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Asked {
+    /// The note.
+    pub place: NotePlace,
+    /// What is asked.
+    pub ask: Ask,
+}
+
+/// A bow that is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Ask {
+    /// Down-bow.
+    Down,
+    /// Up-bow.
+    Up,
+    /// In the direction of the stroke before, stopped on the string.
+    Hook,
+    /// Lifted, and set down again in the direction of the stroke before.
+    Retake,
+    /// Nothing: as it comes.
+    Free,
+}
+
+/// What a slur is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum SlurIs {
+    /// A phrase mark.
+    Phrase,
+    /// A bow.
+    Bow,
+    /// What its line says.
+    Nothing,
+}
+
+/// Bytes that give way to others.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ByteEdit {
+    /// The first byte.
+    pub from: usize,
+    /// The byte after the last.
+    pub to: usize,
+    /// What takes their place.
+    pub insert: String,
+}
+
+/// A note by part, bar and place in the bar: it is found again when bars before it have changed.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct NotePlace {
+    /// The part, as layers name it.
+    pub part: String,
+    /// The bar as printed.
+    pub bar: String,
+    /// The bar by position in the file, from 1.
+    pub bar_ordinal: u32,
+    /// How far into the bar, in whole notes, exact: `3/8`.
+    pub offset: String,
+    /// The voice as the file names it.
+    pub voice: String,
+    /// Which of the grace notes that stand there, from 1.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub grace: Option<u16>,
+}
+
+impl NotePlace {
+    /// The place of a note.
+    #[must_use]
+    pub fn of(addresses: &Addresses<'_>, found: Found) -> Option<Self> {
+        let place = addresses.place(found.part, found.note)?;
+        Some(Self {
+            part: place.part,
+            bar: place.spot.bar,
+            bar_ordinal: place.spot.bar_ordinal?,
+            offset: place.spot.offset.to_string(),
+            voice: place.spot.voice,
+            grace: place.spot.grace,
+        })
+    }
+
+    /// The note; an error in words where there is none.
+    ///
+    /// # Errors
+    /// Says what of the place is not in the score.
+    pub fn find(&self, addresses: &Addresses<'_>) -> Result<Found, String> {
+        let part =
+            addresses.part(&self.part).ok_or_else(|| format!("no part is called \"{}\"", self.part))?;
+        let offset =
+            offset(&self.offset).ok_or_else(|| format!("\"{}\" is no place in a bar", self.offset))?;
+        let spot = Spot {
+            bar_ordinal: Some(self.bar_ordinal),
+            voice: self.voice.clone(),
+            grace: self.grace,
+            ..Spot::new(&self.bar, offset)
+        };
+        addresses.find_in(part, &spot).map_err(|why| why.to_string())
+    }
+}
+
+/// `0`, `1/4`: whole notes.
+fn offset(text: &str) -> Option<Length> {
+    let (above, below) = text.split_once('/').unwrap_or((text, "1"));
+    let (above, below) = (above.parse::<i64>().ok()?, below.parse::<i64>().ok()?);
+    ((0..1_000_000).contains(&above) && (1..1_000_000).contains(&below)).then(|| Length::new(above, below))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn acts_are_lines_of_json_and_nothing_unknown_passes() {
+        let place = NotePlace {
+            part: "Viola".to_owned(),
+            bar: "12".to_owned(),
+            bar_ordinal: 13,
+            offset: "3/8".to_owned(),
+            voice: "1".to_owned(),
+            grace: None,
+        };
+        let act = Act::Bow { asks: vec![Asked { place, ask: Ask::Up }] };
+        let text = serde_json::to_string(&act).unwrap();
+        assert_eq!(
+            text,
+            r#"{"act":"bow","asks":[{"place":{"part":"Viola","bar":"12","bar_ordinal":13,"offset":"3/8","voice":"1"},"ask":"up"}]}"#
+        );
+        assert_eq!(serde_json::from_str::<Act>(&text).unwrap(), act);
+        for wrong in [
+            r#"{"act":"bow"}"#,
+            r#"{"act":"fly"}"#,
+            r#"{"act":"tempo","quarters":-3}"#,
+            r#"{"act":"tempo","more":1}"#,
+        ] {
+            assert!(serde_json::from_str::<Act>(wrong).is_err(), "{wrong}");
+        }
+        assert_eq!(offset("3/8"), Some(Length::new(3, 8)));
+        for wrong in ["", "-1", "1/0", "x", "1/2/3", "99999999999999"] {
+            assert_eq!(offset(wrong), None, "{wrong}");
+        }
+    }
+}

@@ -1,0 +1,255 @@
+//! A score on the desk: read, its lines found, its bows planned, and planned anew where something is asked for.
+
+use std::sync::Arc;
+
+use arcata_bow::plan::{Anchor, MarkReading};
+use arcata_bow::profile::Shipped;
+use arcata_bow::timing::TempoChoice;
+use arcata_bow::together::{agreements, plan_together};
+use arcata_bow::{Line, LineOptions, Link, Plan, PlanSettings, Profile, Reading, Written, plan};
+use arcata_layer::{Addresses, Layer, Mark};
+use arcata_score::{BowDirection, Length, NoteId, Score};
+use arcata_xml::{EditList, Limits, ScoreFile};
+use rayon::prelude::*;
+
+use crate::act::{NotePlace, SlurIs};
+use crate::state::State;
+
+/// What does not change while only bows are asked for.
+#[derive(Debug)]
+pub(crate) struct Base {
+    pub(crate) file: ScoreFile,
+    pub(crate) score: Score,
+    pub(crate) profile: Profile,
+    pub(crate) options: LineOptions,
+    pub(crate) lines: Vec<Line>,
+    /// How each line is planned where nothing is asked for; leanings towards the other lines are in it.
+    settings: Vec<PlanSettings>,
+    plans: Vec<Arc<Plan>>,
+    pub(crate) assumptions: Vec<String>,
+    /// Slurs that were named and are not there.
+    pub(crate) slurs_without: Vec<String>,
+}
+
+/// The desk as it is at one moment. Cheap to copy.
+#[derive(Clone, Debug)]
+pub(crate) struct Desk {
+    pub(crate) base: Arc<Base>,
+    /// What is asked of each line.
+    pub(crate) anchors: Vec<Arc<Vec<Anchor>>>,
+    pub(crate) plans: Vec<Arc<Plan>>,
+}
+
+impl Base {
+    /// Reads a score and plans its lines.
+    ///
+    /// # Errors
+    /// A file that is no score, edits that do not fit it, a profile that there is not; in words.
+    pub(crate) fn new(bytes: &[u8], state: &State) -> Result<Self, String> {
+        let file = changed(bytes, state)?;
+        let mut score = arcata_score::read(file.document());
+        let not_a_score =
+            score.problems.iter().find(|problem| problem.kind == arcata_score::ProblemKind::NotAScore);
+        if let Some(problem) = not_a_score {
+            return Err(problem.message.clone());
+        }
+        let slurs_without = tell_slurs(&mut score, &state.slurs);
+        let profile = profile(&state.profile)?;
+        let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
+            TempoChoice::Opening(Length::new(i64::from(quarters), 1))
+        });
+        let options = LineOptions { tempo, ..LineOptions::default() };
+        let reading = Reading::new(&score, &profile, &options);
+        let bowed: Vec<usize> =
+            (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed()).collect();
+        let lines: Vec<Line> = bowed.par_iter().flat_map(|part| reading.lines(*part)).collect();
+        let alone =
+            |line: &Line| PlanSettings { marks: MarkReading::Law, ..profile.plan_settings(line.instrument) };
+        let alone: Vec<PlanSettings> = lines.iter().map(alone).collect();
+        let weights = alone.first().map(|settings| settings.weights.clone()).unwrap_or_default();
+        let together = plan_together(&lines, &alone, &agreements(&score, &lines, &weights));
+        let mut assumptions = Vec::new();
+        if state.tempo.is_none() && lines.iter().any(|line| line.tempo_written == Written::Assumed) {
+            assumptions.push(format!(
+                "{} quarter notes a minute, where the score gives no tempo",
+                reading.tempo.assumed()
+            ));
+        }
+        drop(reading);
+        Ok(Self {
+            file,
+            score,
+            profile,
+            options,
+            lines,
+            settings: together.settings,
+            plans: together.plans.into_iter().map(Arc::new).collect(),
+            assumptions,
+            slurs_without,
+        })
+    }
+
+    /// The line and stroke that begins with a note.
+    pub(crate) fn stroke_of(&self, part: usize, note: NoteId) -> Option<(usize, usize)> {
+        let of_part = self.lines.iter().enumerate().filter(|(_, line)| line.part == part);
+        let moment = self.score.parts.get(part)?.notes.get(note.0 as usize)?.onset;
+        of_part.into_iter().find_map(|(index, line)| {
+            let from = line.strokes.partition_point(|stroke| stroke.onset < moment);
+            let here = line.strokes[from..].iter().take_while(|stroke| stroke.onset == moment);
+            let found = here.enumerate().find(|(_, stroke)| stroke.notes.contains(&note))?;
+            Some((index, from + found.0))
+        })
+    }
+
+    /// What the bow marks of a layer ask of each line; with them the entries at which no stroke begins.
+    fn anchors(&self, layer: &Layer) -> Vec<Vec<Anchor>> {
+        let addresses = Addresses::new(&self.score);
+        let mut anchors = vec![Vec::new(); self.lines.len()];
+        for entry in &layer.entries {
+            let Some((direction, link)) = asked(&entry.mark) else { continue };
+            let Ok(found) = addresses.find(&entry.place) else { continue };
+            if let Some((line, stroke)) = self.stroke_of(found.part, found.note) {
+                anchors[line].push(Anchor { stroke, direction, link });
+            }
+        }
+        for line in &mut anchors {
+            line.sort_by_key(|anchor| anchor.stroke);
+            line.dedup_by_key(|anchor| anchor.stroke);
+        }
+        anchors
+    }
+
+    /// The settings of a line with what is asked of it.
+    pub(crate) fn settings(&self, line: usize, anchors: &[Anchor]) -> PlanSettings {
+        PlanSettings { anchors: anchors.to_vec(), ..self.settings[line].clone() }
+    }
+}
+
+/// What a mark of a layer asks of the stroke that begins with its note.
+fn asked(mark: &Mark) -> Option<(Option<BowDirection>, Option<Link>)> {
+    match mark {
+        Mark::Down => Some((Some(BowDirection::Down), None)),
+        Mark::Up => Some((Some(BowDirection::Up), None)),
+        Mark::Hook { bow } => Some((*bow, Some(Link::Hooked))),
+        Mark::Retake { bow } => Some((*bow, Some(Link::Retake))),
+        _ => None,
+    }
+}
+
+impl Desk {
+    /// The desk with a layer on it; lines of which nothing else is asked than before keep their plans.
+    pub(crate) fn new(base: Arc<Base>, layer: &Layer, before: Option<&Desk>) -> Self {
+        let before = before.filter(|before| Arc::ptr_eq(&before.base, &base));
+        let anchors = base.anchors(layer);
+        let planned: Vec<(Arc<Vec<Anchor>>, Arc<Plan>)> = anchors
+            .into_iter()
+            .enumerate()
+            .map(|(line, anchors)| {
+                if let Some(before) = before.filter(|before| *before.anchors[line] == anchors) {
+                    return (before.anchors[line].clone(), before.plans[line].clone());
+                }
+                let plan = if anchors.is_empty() {
+                    base.plans[line].clone()
+                } else {
+                    Arc::new(plan(&base.lines[line], &base.settings(line, &anchors)))
+                };
+                (Arc::new(anchors), plan)
+            })
+            .collect();
+        let (anchors, plans) = planned.into_iter().unzip();
+        Self { base, anchors, plans }
+    }
+
+    /// The bars of each line whose strokes are planned otherwise than before: (line, first, last).
+    pub(crate) fn differences(&self, before: &Desk) -> Vec<(usize, u32, u32)> {
+        if !Arc::ptr_eq(&self.base, &before.base) {
+            return Vec::new();
+        }
+        let mut found = Vec::new();
+        for (index, (now, was)) in self.plans.iter().zip(&before.plans).enumerate() {
+            if Arc::ptr_eq(now, was) && self.anchors[index] == before.anchors[index] {
+                continue;
+            }
+            let strokes = &self.base.lines[index].strokes;
+            let asked =
+                |desk: &Desk, stroke: usize| desk.anchors[index].iter().any(|anchor| anchor.stroke == stroke);
+            let other = (0..strokes.len()).filter(|stroke| {
+                now.strokes[*stroke] != was.strokes[*stroke] || asked(self, *stroke) != asked(before, *stroke)
+            });
+            let bars: Vec<u32> = other.map(|stroke| strokes[stroke].bar).collect();
+            if let (Some(first), Some(last)) = (bars.iter().min(), bars.iter().max()) {
+                found.push((index, *first, *last));
+            }
+        }
+        found
+    }
+
+    /// The plans, for what wants them in a row.
+    pub(crate) fn all_plans(&self) -> Vec<Plan> {
+        self.plans.iter().map(|plan| plan.as_ref().clone()).collect()
+    }
+}
+
+/// The file with the changes of a state in it, one after another.
+fn changed(bytes: &[u8], state: &State) -> Result<ScoreFile, String> {
+    let open = |bytes: Vec<u8>| {
+        arcata_xml::open_score(bytes, &Limits::default()).map_err(|problem| problem.to_string())
+    };
+    let mut file = open(bytes.to_vec())?;
+    for edits in &state.edits {
+        let edits: Vec<arcata_xml::Edit> = edits
+            .iter()
+            .map(|edit| arcata_xml::Edit {
+                range: edit.from..edit.to.max(edit.from),
+                insert: edit.insert.clone(),
+            })
+            .collect();
+        let list = EditList::new(edits).map_err(|problem| problem.to_string())?;
+        file = open(file.document().apply(&list).map_err(|problem| problem.to_string())?)?;
+    }
+    Ok(file)
+}
+
+/// Notes what slurs are said to be; the places where none begins, in words.
+fn tell_slurs(score: &mut Score, told: &[(NotePlace, SlurIs)]) -> Vec<String> {
+    let mut without = Vec::new();
+    let mut found = Vec::new();
+    {
+        let addresses = Addresses::new(score);
+        for (place, is) in told {
+            match place.find(&addresses) {
+                Ok(at) => found.push((at, *is, place)),
+                Err(why) => without.push(why),
+            }
+        }
+    }
+    for (at, is, place) in found {
+        let told = match is {
+            SlurIs::Phrase => arcata_score::SlurTold::Phrase,
+            SlurIs::Bow => arcata_score::SlurTold::Bow,
+            SlurIs::Nothing => arcata_score::SlurTold::Nothing,
+        };
+        let mut any = false;
+        let part = &mut score.parts[at.part];
+        let moment = part.notes[at.note.0 as usize].onset;
+        for index in 0..part.slurs.len() {
+            let start = &part.notes[part.slurs[index].start.0 as usize];
+            if start.onset == moment && part.voices.get(usize::from(start.voice)) == Some(&place.voice) {
+                part.slurs[index].told = told;
+                any = true;
+            }
+        }
+        if !any {
+            without.push(format!("{}, bar {}: no slur begins there", place.part, place.bar));
+        }
+    }
+    without
+}
+
+fn profile(name: &str) -> Result<Profile, String> {
+    Shipped::ALL
+        .into_iter()
+        .find(|shipped| shipped.name() == name)
+        .map(Profile::shipped)
+        .ok_or_else(|| format!("there is no player called \"{name}\": professional, amateur or student"))
+}

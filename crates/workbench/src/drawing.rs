@@ -1,0 +1,154 @@
+//! Systems of engraved music with the bow under the staves, as the page shows them.
+
+use std::ops::RangeInclusive;
+
+use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, Surroundings};
+use serde::Serialize;
+use utoipa::ToSchema;
+
+use crate::desk::Desk;
+
+/// A line of music.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+pub(crate) struct SystemView {
+    /// First bar, index.
+    pub(crate) first: u32,
+    /// Last bar.
+    pub(crate) last: u32,
+}
+
+/// A picture.
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
+pub(crate) struct PictureView {
+    /// The version it shows.
+    pub(crate) version: u64,
+    /// What goes into an `<svg>` of the size given, in millimetres.
+    pub(crate) svg: String,
+    /// Width, mm.
+    pub(crate) width: f64,
+    /// Height, mm.
+    pub(crate) height: f64,
+}
+
+/// What is to be drawn, and how wide.
+#[derive(Clone, Debug)]
+pub(crate) struct Wanted {
+    /// Parts by index; all that are bowed where there are none.
+    pub(crate) parts: Vec<usize>,
+    /// Width, mm.
+    pub(crate) width: u16,
+}
+
+/// Narrower and wider than this nothing is drawn, mm.
+pub(crate) const WIDTHS: RangeInclusive<u16> = 70..=420;
+
+impl Wanted {
+    fn lines(&self, desk: &Desk) -> Vec<usize> {
+        let lines = desk.base.lines.iter().enumerate();
+        let chosen = lines.filter(|(_, line)| self.parts.is_empty() || self.parts.contains(&line.part));
+        chosen.map(|(index, _)| index).collect()
+    }
+
+    fn style(&self, desk: &Desk) -> PictureStyle {
+        let words = &desk.base.profile.words;
+        PictureStyle {
+            width: f64::from(self.width.clamp(*WIDTHS.start(), *WIDTHS.end())),
+            side: 5.0,
+            head: 1.0,
+            staff: 6.5,
+            frog: words.frog.value.clone(),
+            tip: words.tip.value.clone(),
+            surroundings: Surroundings::Bare,
+            ..PictureStyle::paper()
+        }
+    }
+
+    fn lanes<'d>(lines: &[usize], desk: &'d Desk) -> Vec<LanePlan<'d>> {
+        let lane = |index: &usize| LanePlan {
+            line: &desk.base.lines[*index],
+            first: 0,
+            planned: &desk.plans[*index].strokes,
+            hair: desk.base.settings(*index, &[]).reach.hair,
+            name: String::new(),
+        };
+        lines.iter().map(lane).collect()
+    }
+}
+
+/// Which bars share a line.
+pub(crate) fn systems(desk: &Desk, wanted: &Wanted, engraver: &Engraver) -> Vec<SystemView> {
+    let (lines, style) = (wanted.lines(desk), wanted.style(desk));
+    let lanes = Wanted::lanes(&lines, desk);
+    let last = u32::try_from(desk.base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+    let cutter = Cutter::new(desk.base.file.document(), &desk.base.score);
+    let painter = Painter::new(&cutter, engraver, &style);
+    let content = content(0..=last, &lanes);
+    painter
+        .systems(&content)
+        .into_iter()
+        .map(|bars| SystemView { first: *bars.start(), last: *bars.end() })
+        .collect()
+}
+
+/// Draws one line of music.
+///
+/// # Errors
+/// Bars or parts that there are not, and music that cannot be engraved; in words.
+pub(crate) fn system(
+    desk: &Desk,
+    wanted: &Wanted,
+    bars: RangeInclusive<u32>,
+    (engraver, version): (&Engraver, u64),
+) -> Result<PictureView, String> {
+    if bars.is_empty() || *bars.end() as usize >= desk.base.score.bars.len() {
+        return Err("there are no such bars".to_owned());
+    }
+    let (lines, style) = (wanted.lines(desk), wanted.style(desk));
+    if lines.is_empty() {
+        return Err("no bow moves in these parts".to_owned());
+    }
+    let lanes = Wanted::lanes(&lines, desk);
+    let cutter = Cutter::new(desk.base.file.document(), &desk.base.score);
+    let painter = Painter::new(&cutter, engraver, &style);
+    let pictures = painter.draw_system(&content(bars, &lanes)).map_err(|problem| problem.to_string())?;
+    let picture = pictures.into_iter().next().ok_or("there is nothing to draw")?;
+    Ok(PictureView {
+        version,
+        svg: named(&picture.content, &lines),
+        width: picture.width,
+        height: picture.height,
+    })
+}
+
+pub(crate) fn content<'a>(bars: RangeInclusive<u32>, lanes: &'a [LanePlan<'a>]) -> PictureContent<'a> {
+    PictureContent { title: String::new(), subtitle: String::new(), bars, lanes, captions: Vec::new() }
+}
+
+/// Lanes stand in the picture in the order of the lines: each gets the number of its line.
+pub(crate) fn named(svg: &str, lines: &[usize]) -> String {
+    const LANE: &str = r#"<g class="lane""#;
+    let mut out = String::with_capacity(svg.len() + 64 * lines.len());
+    for (index, piece) in svg.split(LANE).enumerate() {
+        if let Some(before) = index.checked_sub(1) {
+            out.push_str(LANE);
+            if let Some(line) = lines.get(before) {
+                out.push_str(&format!(r#" data-line="{line}""#));
+            }
+        }
+        out.push_str(piece);
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lanes_are_named_in_order() {
+        let svg = r#"<g><g class="lane" data-frog="1"></g><g class="lane"></g></g>"#;
+        let said =
+            r#"<g><g class="lane" data-line="3" data-frog="1"></g><g class="lane" data-line="5"></g></g>"#;
+        assert_eq!(named(svg, &[3, 5]), said);
+    }
+}

@@ -1,0 +1,34 @@
+//! The workbench: a score, its bows and other ways to bow it in the browser, on this machine and nowhere else.
+//!
+//! What somebody does is a list of [`Act`]s. A [`Session`] folds them into a bowing layer and a few settings, keeps them in
+//! a journal beside the score before it confirms them, and holds the plan that follows. [`router`] puts a session behind a
+//! loopback server; [`serve`] runs it.
+
+mod act;
+mod desk;
+mod drawing;
+mod events;
+mod export;
+mod failed;
+mod guard;
+mod journal;
+mod keep;
+mod page;
+mod requests;
+mod routes;
+mod server;
+mod session;
+mod shared;
+mod sound;
+mod state;
+mod views;
+mod watch;
+mod ways;
+
+pub use act::{Act, Ask, Asked, NotePlace};
+pub use guard::Key;
+pub use journal::{Journal, JournalError, JournalLine};
+pub use routes::router;
+pub use server::{ServeError, ServeSettings, serve};
+pub use session::{Session, SessionError};
+pub use shared::Shared;

@@ -1,0 +1,187 @@
+//! What the page sends, and the smaller things it is sent.
+
+use serde::{Deserialize, Serialize};
+use utoipa::{IntoParams, ToSchema};
+
+use crate::act::{Act, SlurIs};
+use crate::drawing::{WIDTHS, Wanted};
+use crate::failed::Failed;
+use crate::ways::AskView;
+
+#[derive(Deserialize, IntoParams)]
+pub(crate) struct PictureQuery {
+    /// Parts by index, with commas; all string parts where there are none.
+    pub(crate) parts: Option<String>,
+    /// Width in millimetres, 70 to 420.
+    pub(crate) width: Option<u16>,
+    /// First bar, index.
+    pub(crate) first: Option<u32>,
+    /// Last bar.
+    pub(crate) last: Option<u32>,
+}
+
+impl PictureQuery {
+    pub(crate) fn wanted(&self) -> Result<Wanted, Failed> {
+        let parts = self.parts.as_deref().unwrap_or_default().split(',').filter(|part| !part.is_empty());
+        let parts: Result<Vec<usize>, _> = parts.map(str::parse).collect();
+        let width = self.width.unwrap_or(190);
+        if !WIDTHS.contains(&width) {
+            return Err(Failed::impossible(format!("a width is {} to {} mm", WIDTHS.start(), WIDTHS.end())));
+        }
+        Ok(Wanted {
+            parts: parts.map_err(|_| Failed::impossible("parts are numbers with commas between"))?,
+            width,
+        })
+    }
+}
+
+#[derive(Deserialize, IntoParams)]
+pub(crate) struct LineQuery {
+    /// The line, index.
+    pub(crate) line: usize,
+    /// First bar, index.
+    pub(crate) first: Option<u32>,
+    /// Last bar.
+    pub(crate) last: Option<u32>,
+}
+
+#[derive(Deserialize, IntoParams)]
+pub(crate) struct LanguageQuery {
+    /// `en`, `it`, `fr` or `de`.
+    pub(crate) language: Option<String>,
+}
+
+/// Where a stroke is, and what is asked of it.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct BowRequest {
+    /// The line.
+    pub(crate) line: usize,
+    /// The strokes, with what is asked of each.
+    pub(crate) asks: Vec<AskView>,
+    /// The version that the user sees.
+    pub(crate) version: u64,
+    /// The page, by the name it gave itself.
+    #[serde(default)]
+    pub(crate) by: String,
+}
+
+/// What a slur is said to be.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct SlurRequest {
+    /// The line.
+    pub(crate) line: usize,
+    /// The stroke that the slur begins in.
+    pub(crate) stroke: usize,
+    /// What.
+    pub(crate) is: SlurIs,
+    /// The version that the user sees.
+    pub(crate) version: u64,
+    /// The page.
+    #[serde(default)]
+    pub(crate) by: String,
+}
+
+/// A proposal that is taken into the score.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct ProposalRequest {
+    /// Number of the finding in the list of this version, from 0.
+    pub(crate) finding: usize,
+    /// Number of the proposal, from 0.
+    pub(crate) proposal: usize,
+    /// The version that the user sees.
+    pub(crate) version: u64,
+    /// The page.
+    #[serde(default)]
+    pub(crate) by: String,
+}
+
+/// An act, with what was seen when it was done.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct ActRequest {
+    /// The act.
+    pub(crate) act: Act,
+    /// The version that the user sees.
+    pub(crate) version: u64,
+    /// The page.
+    #[serde(default)]
+    pub(crate) by: String,
+}
+
+/// Undoing, or doing again.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct StepRequest {
+    /// The page.
+    pub(crate) by: String,
+}
+
+/// Bowings as they are typed.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct ShorthandRequest {
+    /// The text.
+    pub(crate) text: String,
+}
+
+/// What is wrong with a text, or how many bowings it holds.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct ShorthandView {
+    /// Decisions in it.
+    pub(crate) decisions: usize,
+    /// Whether it can be entered.
+    pub(crate) sound: bool,
+    /// What is wrong or doubtful, in words, with line and column.
+    pub(crate) complaints: Vec<String>,
+}
+
+/// A text.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct TextView {
+    /// The text.
+    pub(crate) text: String,
+}
+
+/// A rule explained.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct RuleView {
+    /// Its name.
+    pub(crate) rule: String,
+    /// The language of title and explanation.
+    pub(crate) language: String,
+    /// Its heading.
+    pub(crate) title: String,
+    /// What it finds.
+    pub(crate) finds: String,
+    /// Why that matters.
+    pub(crate) why: String,
+}
+
+/// A layer to be held against the one at hand.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct CompareRequest {
+    /// The layer, in its file format.
+    pub(crate) text: String,
+}
+
+/// Where two layers differ.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct DifferenceView {
+    /// Where, in words.
+    pub(crate) place: String,
+    /// What the one at hand says, in words; nothing where it is silent.
+    pub(crate) here: Option<String>,
+    /// What the other says.
+    pub(crate) there: Option<String>,
+}
+
+/// Where a file was written.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct KeptView {
+    /// Its name, beside the score.
+    pub(crate) file: String,
+}

@@ -1,0 +1,395 @@
+//! The addresses that the page asks.
+#![allow(unused_qualifications, reason = "the descriptions that utoipa makes name types in full")]
+
+use std::collections::BTreeMap;
+use std::net::SocketAddr;
+use std::str::FromStr as _;
+
+use arcata_engrave::music_style_sheet;
+use arcata_languages::{Language, Texts};
+use arcata_layer::{Addresses, shorthand};
+use axum::body::Body;
+use axum::extract::{DefaultBodyLimit, Path, State};
+use axum::http::{StatusCode, header};
+use axum::response::{IntoResponse, Response};
+use axum::routing::{get, post};
+use axum::{Router, middleware};
+use utoipa::OpenApi;
+
+use crate::act::{Act, Ask, Asked, ByteEdit, NotePlace, SlurIs};
+use crate::drawing::{self, PictureView, SystemView};
+use crate::events::{self, Happened};
+use crate::failed::{Answer, Failed, Json, Query, work};
+use crate::guard::{Guard, Key, guard};
+use crate::requests::{
+    ActRequest, BowRequest, CompareRequest, DifferenceView, KeptView, LanguageQuery, LineQuery, PictureQuery,
+    ProposalRequest, RuleView, ShorthandRequest, ShorthandView, SlurRequest, StepRequest, TextView,
+};
+use crate::session::{Session, SessionError};
+use crate::shared::Shared;
+use crate::sound::{PieceSound, sound};
+use crate::views::{self, DoneView, FindingsView, ScoreView, StrokeView};
+use crate::ways::{AskView, WayView, ways};
+use crate::{export, keep, page};
+
+/// A request holds no more than this: shorthand for a whole symphony, changes of a score.
+const LARGEST: usize = 1 << 20;
+/// Everything behind the guard.
+pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
+    let api = Router::new()
+        .route("/score", get(score))
+        .route("/systems", get(systems))
+        .route("/system", get(system))
+        .route("/strokes", get(strokes))
+        .route("/findings", get(findings))
+        .route("/ways", get(other_ways))
+        .route("/downbeats", get(downbeats))
+        .route("/sound", get(heard))
+        .route("/rules/{rule}", get(rule))
+        .route("/acts", post(act))
+        .route("/bow", post(bow))
+        .route("/proposal", post(proposal))
+        .route("/slur", post(slur))
+        .route("/undo", post(undo))
+        .route("/redo", post(redo))
+        .route("/shorthand", post(check_shorthand))
+        .route("/layer/shorthand", get(layer_shorthand))
+        .route("/layer/compare", post(compared))
+        .route("/export/{what}", get(exported))
+        .route("/keep/{what}", post(kept))
+        .route("/events", get(listen))
+        .route("/openapi.json", get(openapi))
+        .fallback(|| async { Failed::missing("there is nothing at this address") });
+    Router::new()
+        .route("/", get(|| async { page::index() }))
+        .route(
+            "/fonts.css",
+            get(|| async { ([(header::CONTENT_TYPE, "text/css; charset=utf-8")], music_style_sheet()) }),
+        )
+        .route("/page/{file}", get(|Path(file): Path<String>| async move { page::file(&file) }))
+        .nest("/api", api)
+        .layer(DefaultBodyLimit::max(LARGEST))
+        .layer(middleware::from_fn_with_state(Guard { key, address }, guard))
+        .with_state(shared)
+}
+
+/// The score as a whole.
+#[utoipa::path(get, path = "/api/score", responses((status = 200, body = ScoreView)))]
+async fn score(State(shared): State<Shared>) -> Answer<ScoreView> {
+    work(move || Ok(axum::Json(ScoreView::new(&shared.session())))).await
+}
+
+/// Which bars share a line of music.
+#[utoipa::path(get, path = "/api/systems", params(PictureQuery), responses((status = 200, body = Vec<SystemView>), (status = 422, body = Failed), (status = 400, body = Failed)))]
+async fn systems(State(shared): State<Shared>, Query(query): Query<PictureQuery>) -> Answer<Vec<SystemView>> {
+    let wanted = query.wanted()?;
+    work(move || Ok(axum::Json(drawing::systems(&shared.desk().0, &wanted, &shared.engraver)))).await
+}
+
+/// One line of music, engraved, with the bow under the staves.
+#[utoipa::path(get, path = "/api/system", params(PictureQuery), responses((status = 200, body = PictureView), (status = 422, body = Failed), (status = 400, body = Failed)))]
+async fn system(State(shared): State<Shared>, Query(query): Query<PictureQuery>) -> Answer<PictureView> {
+    let wanted = query.wanted()?;
+    work(move || {
+        let (desk, version) = shared.desk();
+        let bars = query.first.unwrap_or(0)..=query.last.or(query.first).unwrap_or(0);
+        let drawn = drawing::system(&desk, &wanted, bars, (&shared.engraver, version));
+        drawn.map(axum::Json).map_err(Failed::impossible)
+    })
+    .await
+}
+
+/// The strokes of a line.
+#[utoipa::path(get, path = "/api/strokes", params(LineQuery), responses((status = 200, body = Vec<StrokeView>), (status = 404, body = Failed), (status = 400, body = Failed)))]
+async fn strokes(State(shared): State<Shared>, Query(query): Query<LineQuery>) -> Answer<Vec<StrokeView>> {
+    work(move || {
+        let strokes = views::strokes(&shared.desk().0, query.line)
+            .ok_or_else(|| Failed::missing("there is no such line"))?;
+        let bars = query.first.unwrap_or(0)..=query.last.unwrap_or(u32::MAX);
+        Ok(axum::Json(strokes.into_iter().filter(|stroke| bars.contains(&stroke.bar)).collect()))
+    })
+    .await
+}
+
+/// What the review finds.
+#[utoipa::path(get, path = "/api/findings", responses((status = 200, body = FindingsView)))]
+async fn findings(State(shared): State<Shared>) -> Answer<FindingsView> {
+    work(move || {
+        let found = shared.findings();
+        Ok(axum::Json(FindingsView::new(found.version, &found.findings, found.aside)))
+    })
+    .await
+}
+
+/// Other ways to bow some bars of a line.
+#[utoipa::path(get, path = "/api/ways", params(LineQuery), responses((status = 200, body = Vec<WayView>), (status = 422, body = Failed), (status = 400, body = Failed)))]
+async fn other_ways(State(shared): State<Shared>, Query(query): Query<LineQuery>) -> Answer<Vec<WayView>> {
+    work(move || {
+        let (desk, version) = shared.desk();
+        let first = query.first.unwrap_or(0);
+        let bars = (first, query.last.unwrap_or(first));
+        ways(&desk, query.line, bars, (&shared.engraver, version)).map(axum::Json).map_err(Failed::impossible)
+    })
+    .await
+}
+
+/// Who begins a stroke on which downbeat.
+#[utoipa::path(get, path = "/api/downbeats", responses((status = 200, body = Object)))]
+async fn downbeats(State(shared): State<Shared>) -> Answer<serde_json::Value> {
+    work(move || Ok(axum::Json(views::downbeat_table(&shared.desk().0)))).await
+}
+
+/// What is heard, in milliseconds.
+#[utoipa::path(get, path = "/api/sound", responses((status = 200, body = PieceSound)))]
+async fn heard(State(shared): State<Shared>) -> Answer<PieceSound> {
+    work(move || {
+        let (desk, version) = shared.desk();
+        Ok(axum::Json(sound(&desk, version)))
+    })
+    .await
+}
+
+/// A rule explained.
+#[utoipa::path(get, path = "/api/rules/{rule}", params(("rule" = String, Path), LanguageQuery), responses((status = 200, body = RuleView), (status = 404, body = Failed), (status = 422, body = Failed)))]
+async fn rule(Path(rule): Path<String>, Query(query): Query<LanguageQuery>) -> Answer<RuleView> {
+    let language =
+        Language::from_str(query.language.as_deref().unwrap_or("en")).map_err(Failed::impossible)?;
+    let texts = Texts::new(language);
+    let text = texts.rule(&rule).ok_or_else(|| Failed::missing("no rule is called so"))?;
+    let language = language.code().to_owned();
+    Ok(axum::Json(RuleView { rule, language, title: text.title, finds: text.finds, why: text.why }))
+}
+
+/// Does what a page asks for, and tells the others.
+async fn done(
+    shared: Shared,
+    by: String,
+    job: impl FnOnce(&mut Session) -> Result<DoneView, Failed> + Send + 'static,
+) -> Answer<DoneView> {
+    work(move || {
+        let done = job(&mut shared.session())?;
+        // Nobody listening is no trouble.
+        let _ = shared.happened.send(Happened::Done { done: done.clone(), by });
+        Ok(axum::Json(done))
+    })
+    .await
+}
+
+fn acted(session: &mut Session, act: Act, version: u64) -> Result<DoneView, Failed> {
+    let moved = session.act(act, Some(version))?;
+    Ok(DoneView::new(session, Some(moved), Vec::new()))
+}
+
+/// Does an act.
+#[utoipa::path(post, path = "/api/acts", request_body = ActRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+async fn act(State(shared): State<Shared>, Json(request): Json<ActRequest>) -> Answer<DoneView> {
+    if matches!(request.act, Act::Carried { .. }) {
+        return Err(Failed::impossible("a layer is carried over when the file changes, not before"));
+    }
+    done(shared, request.by, move |session| acted(session, request.act, request.version)).await
+}
+
+/// Asks for a bow.
+#[utoipa::path(post, path = "/api/bow", request_body = BowRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+async fn bow(State(shared): State<Shared>, Json(request): Json<BowRequest>) -> Answer<DoneView> {
+    done(shared, request.by.clone(), move |session| {
+        let asked = |asked: &AskView| {
+            let place = session.place_of(request.line, asked.stroke);
+            let place = place.ok_or_else(|| Failed::impossible("there is no such stroke"))?;
+            Ok(Asked { place, ask: asked.ask })
+        };
+        let asks: Result<Vec<Asked>, Failed> = request.asks.iter().map(asked).collect();
+        acted(session, Act::Bow { asks: asks? }, request.version)
+    })
+    .await
+}
+
+/// Says what a slur is.
+#[utoipa::path(post, path = "/api/slur", request_body = SlurRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+async fn slur(State(shared): State<Shared>, Json(request): Json<SlurRequest>) -> Answer<DoneView> {
+    done(shared, request.by.clone(), move |session| {
+        let place = views::slur_place(&session.desk(), request.line, request.stroke);
+        let place = place.ok_or_else(|| Failed::impossible("no slur begins there"))?;
+        acted(session, Act::Slur { place, is: request.is }, request.version)
+    })
+    .await
+}
+
+/// Takes a proposal of the review into the score.
+#[utoipa::path(post, path = "/api/proposal", request_body = ProposalRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequest>) -> Answer<DoneView> {
+    let looking = shared.clone();
+    done(shared, request.by.clone(), move |session| {
+        if session.version() != request.version {
+            return Err(SessionError::Late.into());
+        }
+        let findings = looking.found(request.version).ok_or(Failed::from(SessionError::Late))?;
+        let proposal =
+            findings.get(request.finding).and_then(|finding| finding.proposals.get(request.proposal));
+        let proposal = proposal.ok_or_else(|| Failed::impossible("there is no such proposal"))?;
+        if proposal.edits.is_empty() {
+            return Err(Failed::impossible(
+                "this proposal is for the pencil: it changes nothing in the file",
+            ));
+        }
+        let mut edits: Vec<ByteEdit> = proposal
+            .edits
+            .iter()
+            .map(|edit| ByteEdit { from: edit.range.start, to: edit.range.end, insert: edit.insert.clone() })
+            .collect();
+        edits.sort_by_key(|edit| (edit.from, edit.to));
+        acted(session, Act::Change { sentence: proposal.sentence.clone(), edits }, request.version)
+    })
+    .await
+}
+
+/// Undoes the last act.
+#[utoipa::path(post, path = "/api/undo", request_body = StepRequest, responses((status = 200, body = DoneView), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
+async fn undo(State(shared): State<Shared>, Json(request): Json<StepRequest>) -> Answer<DoneView> {
+    done(shared, request.by, |session| {
+        let moved = session.undo()?;
+        Ok(DoneView::new(session, moved, Vec::new()))
+    })
+    .await
+}
+
+/// Does again what was undone.
+#[utoipa::path(post, path = "/api/redo", request_body = StepRequest, responses((status = 200, body = DoneView), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
+async fn redo(State(shared): State<Shared>, Json(request): Json<StepRequest>) -> Answer<DoneView> {
+    done(shared, request.by, |session| {
+        let moved = session.redo()?;
+        Ok(DoneView::new(session, moved, Vec::new()))
+    })
+    .await
+}
+
+/// Says what is wrong with bowings as they are typed; changes nothing.
+#[utoipa::path(post, path = "/api/shorthand", request_body = ShorthandRequest, responses((status = 200, body = ShorthandView), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
+async fn check_shorthand(
+    State(shared): State<Shared>,
+    Json(request): Json<ShorthandRequest>,
+) -> Answer<ShorthandView> {
+    work(move || {
+        let (desk, _) = shared.desk();
+        let addresses = Addresses::new(&desk.base.score);
+        let (read, mut complaints) = shorthand::read(&request.text);
+        let entered = shorthand::enter(&read, &addresses);
+        complaints.extend(entered.complaints.iter().cloned());
+        complaints.sort_by_key(|complaint| complaint.at);
+        Ok(axum::Json(ShorthandView {
+            decisions: entered.entries.len(),
+            sound: complaints.iter().all(|complaint| complaint.gravity != shorthand::Gravity::Wrong),
+            complaints: complaints.iter().take(20).map(|complaint| complaint.shown(&request.text)).collect(),
+        }))
+    })
+    .await
+}
+
+/// The layer as shorthand.
+#[utoipa::path(get, path = "/api/layer/shorthand", responses((status = 200, body = TextView)))]
+async fn layer_shorthand(State(shared): State<Shared>) -> Answer<TextView> {
+    work(move || {
+        let (desk, layer) = {
+            let session = shared.session();
+            (session.desk(), session.state().layer.clone())
+        };
+        let text = shorthand::of_layer(&layer, &Addresses::new(&desk.base.score)).to_string();
+        Ok(axum::Json(TextView { text }))
+    })
+    .await
+}
+
+/// Holds a layer against the one at hand; changes nothing.
+#[utoipa::path(post, path = "/api/layer/compare", request_body = CompareRequest, responses((status = 200, body = Vec<DifferenceView>), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
+async fn compared(
+    State(shared): State<Shared>,
+    Json(request): Json<CompareRequest>,
+) -> Answer<Vec<DifferenceView>> {
+    work(move || {
+        let other = arcata_layer::read(request.text.as_bytes())
+            .map_err(|problem| Failed::impossible(problem.to_string()))?;
+        let layer = shared.session().state().layer.clone();
+        let differences =
+            arcata_layer::compare(&layer, &other).into_iter().map(|difference| DifferenceView {
+                place: difference.place.to_string(),
+                here: difference.before.first().map(|entry| views::mark_words(&entry.mark)),
+                there: difference.after.first().map(|entry| views::mark_words(&entry.mark)),
+            });
+        Ok(axum::Json(differences.collect()))
+    })
+    .await
+}
+
+/// A file for the browser to keep: `score`, `layer` or `pdf`.
+#[utoipa::path(get, path = "/api/export/{what}", params(("what" = String, Path)), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed)))]
+async fn exported(State(shared): State<Shared>, Path(what): Path<String>) -> Result<Response, Failed> {
+    let file = work(move || export::leaving(&shared, &what)).await?;
+    let name: String =
+        file.name.chars().filter(|letter| letter.is_ascii_graphic() && !"\"\\;".contains(*letter)).collect();
+    let answer = Response::builder()
+        .header(header::CONTENT_TYPE, file.kind)
+        .header(header::CONTENT_DISPOSITION, format!("attachment; filename=\"{name}\""))
+        .body(Body::from(file.bytes));
+    answer.map_err(|_| Failed::new(StatusCode::INTERNAL_SERVER_ERROR, "the file cannot be sent"))
+}
+
+/// Writes `score`, `layer` or `pdf` beside the score; the score itself is never written over.
+#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = String, Path)), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+async fn kept(
+    State(shared): State<Shared>,
+    Path(what): Path<String>,
+    Json(_request): Json<StepRequest>,
+) -> Answer<KeptView> {
+    work(move || {
+        let file = export::leaving(&shared, &what)?;
+        let path = shared.session().path().with_file_name(&file.name);
+        keep::write_whole(&path, &file.bytes).map_err(Failed::impossible)?;
+        Ok(axum::Json(KeptView { file: file.name }))
+    })
+    .await
+}
+
+/// What happens, as server-sent events.
+#[utoipa::path(get, path = "/api/events", responses((status = 200, description = "a stream of events", content_type = "text/event-stream")))]
+async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
+    events::stream(shared.happened.subscribe())
+}
+
+/// The addresses, described.
+#[derive(OpenApi)]
+#[openapi(
+    info(
+        title = "Arcata workbench",
+        description = "What the page of the workbench asks of its server, on this machine."
+    ),
+    paths(
+        score,
+        systems,
+        system,
+        strokes,
+        findings,
+        other_ways,
+        downbeats,
+        heard,
+        rule,
+        act,
+        bow,
+        slur,
+        proposal,
+        undo,
+        redo,
+        check_shorthand,
+        layer_shorthand,
+        compared,
+        exported,
+        kept,
+        listen
+    ),
+    components(schemas(Act, Ask, Asked, NotePlace, SlurIs, ByteEdit, Happened))
+)]
+struct Description;
+
+async fn openapi() -> axum::Json<BTreeMap<String, serde_json::Value>> {
+    let text = Description::openapi().to_json().unwrap_or_default();
+    axum::Json(serde_json::from_str(&text).unwrap_or_default())
+}

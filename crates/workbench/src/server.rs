@@ -1,0 +1,140 @@
+//! The server on the loopback address.
+
+use std::fmt;
+use std::net::{Ipv4Addr, SocketAddr};
+use std::path::PathBuf;
+use std::time::Duration;
+
+use tokio::net::TcpListener;
+
+use crate::guard::Key;
+use crate::routes::router;
+use crate::session::{Session, SessionError};
+use crate::shared::Shared;
+use crate::watch::watch;
+
+/// What to serve, and where.
+#[derive(Clone, Debug)]
+pub struct ServeSettings {
+    /// The score.
+    pub score: PathBuf,
+    /// The port; 0 for any that is free.
+    pub port: u16,
+}
+
+/// Why the workbench does not open.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ServeError {
+    /// The score or its journal.
+    Session(SessionError),
+    /// The port is taken.
+    Port {
+        /// Which.
+        port: u16,
+    },
+    /// Anything else, in words.
+    Other(String),
+}
+
+impl fmt::Display for ServeError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Session(problem) => problem.fmt(f),
+            Self::Port { port } => {
+                write!(
+                    f,
+                    "port {port} is taken by another program; name another with --port, or 0 for any that is free"
+                )
+            }
+            Self::Other(why) => f.write_str(why),
+        }
+    }
+}
+
+impl std::error::Error for ServeError {}
+
+/// A changed file is read when it has been quiet for so long: programs write in several steps.
+const QUIET: Duration = Duration::from_millis(150);
+
+/// Opens a score and serves it until it is asked to stop; `ready` gets the address that opens the page.
+///
+/// # Errors
+/// A score that cannot be read, a port that is taken.
+pub fn serve(settings: &ServeSettings, ready: impl FnOnce(&str) + Send) -> Result<(), ServeError> {
+    let session = Session::open(&settings.score).map_err(ServeError::Session)?;
+    let key = Key::random().map_err(ServeError::Other)?;
+    let runtime = tokio::runtime::Builder::new_multi_thread()
+        .worker_threads(2)
+        .enable_all()
+        .build()
+        .map_err(|problem| ServeError::Other(problem.to_string()))?;
+    let done = runtime.block_on(run(settings, session, key, ready));
+    // Pages that listen for events would hold the program open.
+    runtime.shutdown_timeout(Duration::from_millis(200));
+    done
+}
+
+async fn run(
+    settings: &ServeSettings,
+    session: Session,
+    key: Key,
+    ready: impl FnOnce(&str) + Send,
+) -> Result<(), ServeError> {
+    let said = |problem: std::io::Error| ServeError::Other(problem.to_string());
+    let wanted = SocketAddr::from((Ipv4Addr::LOCALHOST, settings.port));
+    let listener = match TcpListener::bind(wanted).await {
+        Ok(listener) => listener,
+        Err(problem) if problem.kind() == std::io::ErrorKind::AddrInUse => {
+            return Err(ServeError::Port { port: settings.port });
+        }
+        Err(problem) => return Err(said(problem)),
+    };
+    let address = listener.local_addr().map_err(said)?;
+    let shared = Shared::new(session);
+    let routes = router(shared.clone(), key.clone(), address);
+    // Without a watcher the page works; the user reloads it by hand.
+    let watching = watch(&settings.score).ok();
+    let watcher = watching.map(|(watcher, mut changes)| {
+        let shared = shared.clone();
+        let task = tokio::spawn(async move {
+            while changes.recv().await.is_some() {
+                tokio::time::sleep(QUIET).await;
+                while changes.try_recv().is_ok() {}
+                shared.reload().await;
+            }
+        });
+        (watcher, task)
+    });
+    ready(&format!("http://127.0.0.1:{}/?key={}", address.port(), key.text()));
+    let serving = axum::serve(listener, routes);
+    let done = tokio::select! {
+        served = async { serving.await } => served.map_err(said),
+        () = told_to_stop() => Ok(()),
+    };
+    drop(watcher);
+    done
+}
+
+/// Waits for the interrupt key or the system's wish to end.
+async fn told_to_stop() {
+    let interrupted = async {
+        // Where signals cannot be heard the program is stopped from outside.
+        if tokio::signal::ctrl_c().await.is_err() {
+            std::future::pending::<()>().await;
+        }
+    };
+    #[cfg(unix)]
+    {
+        let ended = async {
+            match tokio::signal::unix::signal(tokio::signal::unix::SignalKind::terminate()) {
+                Ok(mut signal) => {
+                    signal.recv().await;
+                }
+                Err(_) => std::future::pending().await,
+            }
+        };
+        tokio::select! { () = interrupted => {}, () = ended => {} }
+    }
+    #[cfg(not(unix))]
+    interrupted.await;
+}

@@ -1,0 +1,306 @@
+//! A session: a score, the acts on it, and the desk that follows from them.
+
+use std::fmt;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use arcata_layer::{Addresses, Layer, carry, identity};
+use arcata_xml::Limits;
+
+use crate::act::{Act, NotePlace};
+use crate::desk::{Base, Desk};
+use crate::journal::{Journal, JournalLine};
+use crate::keep;
+use crate::state::State;
+
+/// Why something could not be done.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SessionError {
+    /// The score cannot be read or planned.
+    Score(String),
+    /// The journal cannot be read or written: nothing was done.
+    Journal(String),
+    /// The act is not possible here.
+    Act(String),
+    /// Somebody else acted in between; see what is there now.
+    Late,
+}
+
+impl fmt::Display for SessionError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Score(why) | Self::Journal(why) | Self::Act(why) => f.write_str(why),
+            Self::Late => f.write_str("the score has changed meanwhile; look again"),
+        }
+    }
+}
+
+impl std::error::Error for SessionError {}
+
+/// What an act has moved.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Moved {
+    /// The version that it made.
+    pub(crate) version: u64,
+    /// Line, first and last bar (indices) whose bows are others now.
+    pub(crate) bars: Vec<(usize, u32, u32)>,
+    /// The score itself, its tempo or the player is another: draw everything anew.
+    pub(crate) everything: bool,
+}
+
+/// A score that is worked on.
+#[derive(Debug)]
+pub struct Session {
+    path: PathBuf,
+    bytes: Arc<Vec<u8>>,
+    journal: Journal,
+    /// All acts that were not given up; those before `counting` count.
+    acts: Vec<Act>,
+    counting: usize,
+    state: State,
+    desk: Desk,
+    version: u64,
+    /// Acts of the journal that fit the score no more, in words.
+    lost: Vec<String>,
+}
+
+impl Session {
+    /// Opens a score and takes up its journal.
+    ///
+    /// # Errors
+    /// A score or a journal that cannot be read.
+    pub fn open(path: &Path) -> Result<Self, SessionError> {
+        let bytes = keep::read(path, Limits::default().max_bytes).map_err(SessionError::Score)?;
+        let (journal, steps) = Journal::open(&Journal::beside(path))
+            .map_err(|problem| SessionError::Journal(problem.to_string()))?;
+        let (acts, counting) = taken(steps);
+        let bytes = Arc::new(bytes);
+        let (state, base, lost) = fold(&bytes, &acts[..counting], None)?;
+        let desk = Desk::new(base, &state.layer, None);
+        Ok(Self { path: path.to_owned(), bytes, journal, acts, counting, state, desk, version: 0, lost })
+    }
+
+    /// Does an act: writes it to the journal, then confirms it. `seen` is the version that the user looked at.
+    ///
+    /// # Errors
+    /// Where it cannot be done or kept; nothing has changed then.
+    pub(crate) fn act(&mut self, act: Act, seen: Option<u64>) -> Result<Moved, SessionError> {
+        if seen.is_some_and(|seen| seen != self.version) {
+            return Err(SessionError::Late);
+        }
+        let mut state = self.state.clone();
+        state.act(&act, &Addresses::new(&self.desk.base.score)).map_err(SessionError::Act)?;
+        let base = self.base_for(&state)?;
+        let desk = Desk::new(base, &state.layer, Some(&self.desk));
+        self.put(&JournalLine::Did(act.clone()))?;
+        self.acts.truncate(self.counting);
+        self.acts.push(act);
+        self.counting += 1;
+        Ok(self.show(state, desk))
+    }
+
+    /// Undoes the last act; nothing where there is none.
+    ///
+    /// # Errors
+    /// Where it cannot be kept.
+    pub(crate) fn undo(&mut self) -> Result<Option<Moved>, SessionError> {
+        if self.counting == 0 { Ok(None) } else { self.go(self.counting - 1, &JournalLine::Undid).map(Some) }
+    }
+
+    /// Does again what was undone; nothing where there is nothing.
+    ///
+    /// # Errors
+    /// Where it cannot be kept.
+    pub(crate) fn redo(&mut self) -> Result<Option<Moved>, SessionError> {
+        if self.counting == self.acts.len() {
+            Ok(None)
+        } else {
+            self.go(self.counting + 1, &JournalLine::Redid).map(Some)
+        }
+    }
+
+    fn go(&mut self, counting: usize, step: &JournalLine) -> Result<Moved, SessionError> {
+        let (state, base, _) =
+            fold(&self.bytes, &self.acts[..counting], Some((&self.state, &self.desk.base)))?;
+        let desk = Desk::new(base, &state.layer, Some(&self.desk));
+        self.put(step)?;
+        self.counting = counting;
+        Ok(self.show(state, desk))
+    }
+
+    /// Takes in the file as another program has written it. The layer is carried over; nothing where the file is the same.
+    ///
+    /// # Errors
+    /// Where the new file is no score; the old one stays on the desk.
+    pub(crate) fn reload(&mut self) -> Result<Option<(Moved, Vec<String>)>, SessionError> {
+        let bytes = keep::read(&self.path, Limits::default().max_bytes).map_err(SessionError::Score)?;
+        if bytes == *self.bytes {
+            return Ok(None);
+        }
+        let clean = State { edits: Vec::new(), ..self.state.clone() };
+        let base = Base::new(&bytes, &clean).map_err(SessionError::Score)?;
+        let old = self.desk.base.clone();
+        let carried = carry(&self.state.layer, &old.score, (base.file.document(), &base.score));
+        let mut told = Vec::new();
+        let count = carried.exactly;
+        told.push(format!(
+            "{count} {} kept as they were",
+            if count == 1 { "bowing is" } else { "bowings are" }
+        ));
+        told.extend(
+            carried.doubtful.iter().map(|one| format!("{} is now {}: have a look", one.from, one.to)),
+        );
+        told.extend(carried.orphaned.iter().map(|one| format!("{}: {}", one.entry.place, one.why)));
+        if !self.state.edits.is_empty() {
+            told.push("the changes to the score itself were for the old file, and are gone".to_owned());
+        }
+        let act = Act::Carried { layer: arcata_layer::write(&carried.layer), told: told.clone() };
+        let mut state = self.state.clone();
+        state.act(&act, &Addresses::new(&base.score)).map_err(SessionError::Act)?;
+        let desk = Desk::new(Arc::new(base), &state.layer, None);
+        self.put(&JournalLine::Did(act.clone()))?;
+        self.acts.truncate(self.counting);
+        self.acts.push(act);
+        self.counting += 1;
+        self.bytes = Arc::new(bytes);
+        Ok(Some((self.show(state, desk), told)))
+    }
+
+    fn put(&mut self, step: &JournalLine) -> Result<(), SessionError> {
+        self.journal.put(step).map_err(|problem| SessionError::Journal(problem.to_string()))
+    }
+
+    fn base_for(&self, state: &State) -> Result<Arc<Base>, SessionError> {
+        if state.reads_as(&self.state) {
+            return Ok(self.desk.base.clone());
+        }
+        Base::new(&self.bytes, state).map(Arc::new).map_err(SessionError::Act)
+    }
+
+    fn show(&mut self, state: State, desk: Desk) -> Moved {
+        self.version += 1;
+        let everything = !Arc::ptr_eq(&desk.base, &self.desk.base);
+        let bars = desk.differences(&self.desk);
+        (self.state, self.desk) = (state, desk);
+        Moved { version: self.version, bars, everything }
+    }
+
+    /// The file.
+    #[must_use]
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    pub(crate) fn desk(&self) -> Desk {
+        self.desk.clone()
+    }
+
+    pub(crate) fn state(&self) -> &State {
+        &self.state
+    }
+
+    /// Counts the acts since the session was opened.
+    #[must_use]
+    pub fn version(&self) -> u64 {
+        self.version
+    }
+
+    /// How many acts can be undone, and how many done again.
+    #[must_use]
+    pub fn reach(&self) -> (usize, usize) {
+        (self.counting, self.acts.len() - self.counting)
+    }
+
+    /// Acts of the journal that did not fit the score when it was opened, in words.
+    #[must_use]
+    pub fn lost(&self) -> &[String] {
+        &self.lost
+    }
+
+    /// The layer as it stands, in its file format.
+    #[must_use]
+    pub fn layer_text(&self) -> String {
+        arcata_layer::write(&self.state.layer)
+    }
+
+    /// The place of the note that a stroke begins with.
+    #[must_use]
+    pub(crate) fn place_of(&self, line: usize, stroke: usize) -> Option<NotePlace> {
+        let base = &self.desk.base;
+        let line = base.lines.get(line)?;
+        let note = *line.strokes.get(stroke)?.notes.first()?;
+        let addresses = Addresses::new(&base.score);
+        NotePlace::of(&addresses, arcata_layer::Found { part: line.part, note })
+    }
+}
+
+/// The acts that a journal leaves, and how many of them count.
+fn taken(steps: Vec<JournalLine>) -> (Vec<Act>, usize) {
+    let (mut acts, mut counting) = (Vec::new(), 0_usize);
+    for step in steps {
+        match step {
+            JournalLine::Did(act) => {
+                acts.truncate(counting);
+                acts.push(act);
+                counting += 1;
+            }
+            JournalLine::Undid => counting = counting.saturating_sub(1),
+            JournalLine::Redid => counting = (counting + 1).min(acts.len()),
+        }
+    }
+    (acts, counting)
+}
+
+/// What acts come to, from the beginning. Acts that fit the score no more are left out and told.
+fn fold(
+    bytes: &[u8],
+    acts: &[Act],
+    now: Option<(&State, &Arc<Base>)>,
+) -> Result<(State, Arc<Base>, Vec<String>), SessionError> {
+    let plain = State::new(Layer::default());
+    let mut base = match now {
+        Some((state, base)) if state.edits.is_empty() => base.clone(),
+        _ => Base::new(bytes, &plain).map(Arc::new).map_err(SessionError::Score)?,
+    };
+    let layer = Layer {
+        parts: Addresses::new(&base.score).part_keys().to_vec(),
+        score: identity::of(base.file.document(), &base.score),
+        ..Layer::default()
+    };
+    let mut state = State::new(layer);
+    let mut lost = Vec::new();
+    let mut left = acts.iter().peekable();
+    while left.peek().is_some() {
+        // Until the score itself changes, acts name the notes of one score.
+        let here = base.clone();
+        let addresses = Addresses::new(&here.score);
+        for act in left.by_ref() {
+            let mut next = state.clone();
+            if let Err(why) = next.act(act, &addresses) {
+                lost.push(why);
+                continue;
+            }
+            if next.edits == state.edits {
+                state = next;
+                continue;
+            }
+            match Base::new(bytes, &next) {
+                Ok(changed) => {
+                    base = Arc::new(changed);
+                    state = next;
+                }
+                Err(why) => lost.push(why),
+            }
+            break;
+        }
+    }
+    // One of the two bases at hand may serve; else the score is read for this state.
+    match now {
+        Some((before, base)) if before.reads_as(&state) => Ok((state, base.clone(), lost)),
+        _ if state.reads_as(&plain) && now.is_none() => Ok((state, base, lost)),
+        _ => {
+            let base = Base::new(bytes, &state).map(Arc::new).map_err(SessionError::Score)?;
+            Ok((state, base, lost))
+        }
+    }
+}

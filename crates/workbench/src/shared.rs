@@ -1,0 +1,114 @@
+//! What all requests share: the session, the engraver, the findings of now, and who listens.
+
+use std::path::Path;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+
+use arcata_engrave::Engraver;
+use arcata_review::{Aside, Finding};
+use tokio::sync::broadcast;
+
+use crate::desk::Desk;
+use crate::events::Happened;
+use crate::keep;
+use crate::session::Session;
+use crate::views::{self, DoneView};
+
+/// A file of what is set aside is read up to this size.
+const LARGEST_ASIDE: usize = 4 << 20;
+
+/// What the review has found.
+#[derive(Clone, Debug)]
+pub(crate) struct Found {
+    /// In this version.
+    pub(crate) version: u64,
+    /// In order of the score.
+    pub(crate) findings: Arc<Vec<Finding>>,
+    /// How many are set aside.
+    pub(crate) aside: usize,
+}
+
+/// What all requests share.
+#[derive(Clone, Debug)]
+pub struct Shared {
+    session: Arc<Mutex<Session>>,
+    pub(crate) engraver: Arc<Engraver>,
+    pub(crate) happened: broadcast::Sender<Happened>,
+    /// The findings of the newest version that was asked for.
+    found: Arc<Mutex<Option<Found>>>,
+}
+
+impl Shared {
+    /// Around a session.
+    #[must_use]
+    pub fn new(session: Session) -> Self {
+        Self {
+            session: Arc::new(Mutex::new(session)),
+            engraver: Arc::new(Engraver::new()),
+            happened: broadcast::channel(64).0,
+            found: Arc::default(),
+        }
+    }
+
+    pub(crate) fn session(&self) -> MutexGuard<'_, Session> {
+        // A session is changed only after everything that can fail: a panic elsewhere leaves it whole.
+        self.session.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// The desk, with its version.
+    pub(crate) fn desk(&self) -> (Desk, u64) {
+        let session = self.session();
+        (session.desk(), session.version())
+    }
+
+    /// The findings of now.
+    pub(crate) fn findings(&self) -> Found {
+        let (desk, state, version, path) = {
+            let session = self.session();
+            (session.desk(), session.state().clone(), session.version(), session.path().to_owned())
+        };
+        let mut found = self.found.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some(known) = found.as_ref().filter(|known| known.version == version) {
+            return known.clone();
+        }
+        let (findings, aside) = views::findings(&desk, &state, &beside(&path));
+        let now = Found { version, findings: Arc::new(findings), aside };
+        *found = Some(now.clone());
+        now
+    }
+
+    /// The findings of a version, where they were asked for and it is still the newest.
+    pub(crate) fn found(&self, version: u64) -> Option<Arc<Vec<Finding>>> {
+        let found = self.found.lock().unwrap_or_else(PoisonError::into_inner);
+        found.as_ref().filter(|found| found.version == version).map(|found| found.findings.clone())
+    }
+
+    /// Reads the file anew after another program has written it, and tells the pages.
+    pub(crate) async fn reload(&self) {
+        let shared = self.clone();
+        // A panic in there leaves the session as it was; the file will be looked at when it changes again.
+        let _ = tokio::task::spawn_blocking(move || {
+            let mut session = shared.session();
+            let happened = match session.reload() {
+                Ok(None) => return,
+                Ok(Some((moved, told))) => Happened::Done {
+                    done: DoneView::new(&session, Some(moved), told),
+                    by: "the file".to_owned(),
+                },
+                Err(why) => Happened::Unreadable { why: why.to_string() },
+            };
+            // Nobody listening is no trouble.
+            let _ = shared.happened.send(happened);
+        })
+        .await;
+    }
+}
+
+/// What is set aside beside the score; nothing where the file cannot be read.
+fn beside(score: &Path) -> Aside {
+    let mut name = score.file_stem().unwrap_or_default().to_owned();
+    name.push(".aside.toml");
+    let path = score.with_file_name(name);
+    let text = path.exists().then(|| keep::read(&path, LARGEST_ASIDE).ok()).flatten();
+    let text = text.and_then(|bytes| String::from_utf8(bytes).ok());
+    text.and_then(|text| Aside::read(&text).ok()).unwrap_or_default()
+}

@@ -1,0 +1,342 @@
+//! What the page is told, as JSON.
+
+use arcata_bow::{Link, Reading};
+use arcata_layer::{Addresses, Mark};
+use arcata_report::{DownbeatsView, FindingView};
+use arcata_review::words::beat_text;
+use arcata_review::{Aside, AsideEntry, Finding, Piece, ReviewSettings, reviewed};
+use arcata_score::beats::beat_in_bar;
+use arcata_score::{BowDirection, Length};
+use serde::Serialize;
+use serde_json::Value;
+use utoipa::ToSchema;
+
+use crate::act::NotePlace;
+use crate::desk::Desk;
+use crate::session::{Moved, Session};
+use crate::state::State;
+
+/// The score as a whole.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct ScoreView {
+    /// Name of the file.
+    pub(crate) file: String,
+    /// Title of the work, else the name of the file.
+    pub(crate) title: String,
+    /// Counts what has been done; every answer belongs to one.
+    pub(crate) version: u64,
+    /// The printed number of each bar.
+    pub(crate) bars: Vec<String>,
+    /// The string sections.
+    pub(crate) sections: Vec<SectionView>,
+    /// The bowing lines, in the order in which pictures show their lanes.
+    pub(crate) lines: Vec<LineView>,
+    /// What had to be assumed.
+    pub(crate) assumptions: Vec<String>,
+    /// What of the journal or of the words about slurs fits the score no more.
+    pub(crate) lost: Vec<String>,
+    /// The player that is reckoned with.
+    pub(crate) player: String,
+    /// Quarter notes a minute that were asked for; none goes by the score.
+    pub(crate) tempo: Option<u32>,
+    /// Quarter notes a minute at the opening.
+    pub(crate) opening: u32,
+    /// How many acts can be undone.
+    pub(crate) undo: usize,
+    /// How many can be done again.
+    pub(crate) redo: usize,
+    /// Bowings in the layer.
+    pub(crate) bowings: usize,
+    /// What the ends of the bow are called.
+    pub(crate) frog: String,
+    /// The other end.
+    pub(crate) tip: String,
+}
+
+/// A string section.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct SectionView {
+    /// Index of the part in the score.
+    pub(crate) part: usize,
+    /// Its name.
+    pub(crate) name: String,
+}
+
+/// A bowing line.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct LineView {
+    /// Index of its part.
+    pub(crate) part: usize,
+    /// Its name.
+    pub(crate) name: String,
+    /// How many strokes it has.
+    pub(crate) strokes: usize,
+}
+
+/// A stroke as planned.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct StrokeView {
+    /// Index in its line.
+    pub(crate) stroke: usize,
+    /// Index of the bar it begins in.
+    pub(crate) bar: u32,
+    /// The beat, as it is said.
+    pub(crate) beat: String,
+    /// `down` or `up`.
+    pub(crate) bow: &'static str,
+    /// `change`, `hook`, `retake` or `reset` (out of a silence).
+    pub(crate) link: &'static str,
+    /// Where it begins, thousandths of the hair from the frog.
+    pub(crate) start: u16,
+    /// Where it ends.
+    pub(crate) end: u16,
+    /// How long it lasts, milliseconds.
+    pub(crate) milliseconds: i64,
+    /// Whether somebody has asked for it here.
+    pub(crate) asked: bool,
+    /// The bow that is printed, if one is.
+    pub(crate) printed: Option<&'static str>,
+    /// Whether a slur begins with it.
+    pub(crate) slurred: bool,
+}
+
+/// What an act has done.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct DoneView {
+    /// The version that there is now.
+    pub(crate) version: u64,
+    /// Bows that are others now.
+    pub(crate) moved: Vec<MovedView>,
+    /// Everything is to be drawn anew.
+    pub(crate) everything: bool,
+    /// How many acts can be undone.
+    pub(crate) undo: usize,
+    /// How many can be done again.
+    pub(crate) redo: usize,
+    /// Bowings in the layer.
+    pub(crate) bowings: usize,
+    /// What came with it, for people.
+    pub(crate) told: Vec<String>,
+}
+
+/// Bars of a line whose bows are others now.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct MovedView {
+    /// The line.
+    pub(crate) line: usize,
+    /// First bar, index.
+    pub(crate) first: u32,
+    /// Last bar.
+    pub(crate) last: u32,
+}
+
+/// A finding, with what the page needs to act on it.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct FoundView {
+    /// The finding as `arcata review --format json` prints it.
+    #[schema(value_type = Object)]
+    pub(crate) finding: FindingView,
+    /// The rule's heading.
+    pub(crate) title: String,
+    /// Index of the bar.
+    pub(crate) bar: u32,
+    /// Index of the part, if it is about one.
+    pub(crate) part: Option<usize>,
+    /// For each proposal, whether it can be written into the score.
+    pub(crate) writable: Vec<bool>,
+}
+
+/// The findings of a version.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct FindingsView {
+    /// The version.
+    pub(crate) version: u64,
+    /// In order of the score.
+    pub(crate) findings: Vec<FoundView>,
+    /// How many are set aside.
+    pub(crate) aside: usize,
+}
+
+impl ScoreView {
+    pub(crate) fn new(session: &Session) -> Self {
+        let (desk, state) = (session.desk(), session.state());
+        let base = &desk.base;
+        let score = &base.score;
+        let file = session.path().file_name().unwrap_or_default().to_string_lossy().into_owned();
+        let sections = score.parts.iter().enumerate().filter(|(_, part)| part.instrument.is_bowed());
+        let reading = Reading::new(score, &base.profile, &base.options);
+        let opening = reading.tempo.quarters_a_minute(arcata_score::Moment::START);
+        let (undo, redo) = session.reach();
+        Self {
+            title: score.title.clone().unwrap_or_else(|| file.clone()),
+            file,
+            version: session.version(),
+            bars: score.bars.iter().map(|bar| bar.label.clone()).collect(),
+            sections: sections
+                .map(|(part, section)| SectionView { part, name: section.name.clone() })
+                .collect(),
+            lines: base
+                .lines
+                .iter()
+                .map(|line| LineView {
+                    part: line.part,
+                    name: line.name.clone(),
+                    strokes: line.strokes.len(),
+                })
+                .collect(),
+            assumptions: base.assumptions.clone(),
+            lost: session.lost().iter().chain(&base.slurs_without).cloned().collect(),
+            player: state.profile.clone(),
+            tempo: state.tempo,
+            opening: rounded(opening),
+            undo,
+            redo,
+            bowings: state.layer.entries.len(),
+            frog: base.profile.words.frog.value.clone(),
+            tip: base.profile.words.tip.value.clone(),
+        }
+    }
+}
+
+fn rounded(length: Length) -> u32 {
+    let twice = (length + length + Length::new(1, 1)).to_string();
+    let (above, below) = twice.split_once('/').unwrap_or((&twice, "1"));
+    let (above, below) = (above.parse::<u64>().unwrap_or(0), below.parse::<u64>().unwrap_or(1));
+    u32::try_from(above / (2 * below.max(1))).unwrap_or(u32::MAX)
+}
+
+pub(crate) const fn bow_name(direction: BowDirection) -> &'static str {
+    match direction {
+        BowDirection::Down => "down",
+        BowDirection::Up => "up",
+    }
+}
+
+pub(crate) const fn link_name(link: Link) -> &'static str {
+    match link {
+        Link::Change => "change",
+        Link::Hooked => "hook",
+        Link::Retake => "retake",
+        Link::Reset => "reset",
+    }
+}
+
+/// The strokes of a line; none where there is no such line.
+pub(crate) fn strokes(desk: &Desk, line: usize) -> Option<Vec<StrokeView>> {
+    let of = desk.base.lines.get(line)?;
+    let part = desk.base.score.parts.get(of.part)?;
+    let (plan, anchors) = (&desk.plans[line], &desk.anchors[line]);
+    let views = of.strokes.iter().zip(&plan.strokes).enumerate().map(|(index, (stroke, planned))| {
+        let beat = part.meter_at(stroke.bar).map(|meter| beat_in_bar(meter, stroke.offset));
+        StrokeView {
+            stroke: index,
+            bar: stroke.bar,
+            beat: beat.map_or_else(String::new, beat_text),
+            bow: bow_name(planned.direction),
+            link: link_name(planned.link),
+            start: planned.start,
+            end: planned.end,
+            milliseconds: stroke.duration.micros / 1000,
+            asked: anchors.binary_search_by_key(&index, |anchor| anchor.stroke).is_ok(),
+            printed: stroke.printed.map(bow_name),
+            slurred: part.slurs.iter().any(|slur| Some(&slur.start) == stroke.notes.first()),
+        }
+    });
+    Some(views.collect())
+}
+
+impl DoneView {
+    pub(crate) fn new(session: &Session, moved: Option<Moved>, told: Vec<String>) -> Self {
+        let (undo, redo) = session.reach();
+        let bars = moved.as_ref().map(|moved| moved.bars.clone()).unwrap_or_default();
+        Self {
+            version: session.version(),
+            moved: bars.into_iter().map(|(line, first, last)| MovedView { line, first, last }).collect(),
+            everything: moved.is_some_and(|moved| moved.everything),
+            undo,
+            redo,
+            bowings: session.state().layer.entries.len(),
+            told,
+        }
+    }
+}
+
+/// What the review finds, with what was set aside in the session and beside the score left out.
+pub(crate) fn findings(desk: &Desk, state: &State, beside: &Aside) -> (Vec<Finding>, usize) {
+    let base = &desk.base;
+    let reading = Reading::new(&base.score, &base.profile, &base.options);
+    let plans = desk.all_plans();
+    let piece = Piece {
+        document: Some(base.file.document()),
+        score: &base.score,
+        lines: &base.lines,
+        plans: &plans,
+        reading: Some(&reading),
+        profile: &base.profile,
+        beside: &[],
+    };
+    let mut aside = beside.clone();
+    aside.entries.extend(state.asides.iter().map(|one| AsideEntry {
+        rule: Some(one.rule.clone()),
+        part: one.part.clone(),
+        bars: Some((one.bar.clone(), one.bar.clone())),
+        beat: AsideEntry::parse_beat(&one.beat),
+        movement: None,
+        reason: one.reason.clone(),
+    }));
+    let reviewed = reviewed(&piece, &ReviewSettings { aside, ..ReviewSettings::default() });
+    (reviewed.findings, reviewed.set_aside.len())
+}
+
+impl FindingsView {
+    pub(crate) fn new(version: u64, findings: &[Finding], aside: usize) -> Self {
+        let view = |finding: &Finding| FoundView {
+            finding: FindingView::of(finding),
+            title: arcata_review::rule(finding.rule).map_or(finding.rule, |rule| rule.card.title).to_owned(),
+            bar: finding.place.bar,
+            part: finding.place.part,
+            writable: finding.proposals.iter().map(|proposal| !proposal.edits.is_empty()).collect(),
+        };
+        Self { version, findings: findings.iter().map(view).collect(), aside }
+    }
+}
+
+/// Who begins a stroke on the downbeat of which bar.
+pub(crate) fn downbeat_table(desk: &Desk) -> Value {
+    let base = &desk.base;
+    let last = u32::try_from(base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+    let view = DownbeatsView::new(&base.score, &base.lines, &desk.all_plans(), &(0..=last));
+    serde_json::to_value(view).unwrap_or_default()
+}
+
+/// Where the slurs begin that somebody could say something about: by line and stroke.
+pub(crate) fn slur_place(desk: &Desk, line: usize, stroke: usize) -> Option<NotePlace> {
+    let base = &desk.base;
+    let of = base.lines.get(line)?;
+    let part = base.score.parts.get(of.part)?;
+    let notes = &of.strokes.get(stroke)?.notes;
+    let slur = part.slurs.iter().find(|slur| notes.contains(&slur.start))?;
+    let addresses = Addresses::new(&base.score);
+    NotePlace::of(&addresses, arcata_layer::Found { part: of.part, note: slur.start })
+}
+
+/// What a bowing says, in words.
+pub(crate) fn mark_words(mark: &Mark) -> String {
+    let with = |what: &str, bow: Option<BowDirection>| match bow {
+        Some(bow) => format!("{what}, {}-bow", bow_name(bow)),
+        None => what.to_owned(),
+    };
+    match mark {
+        Mark::Down => "down-bow".to_owned(),
+        Mark::Up => "up-bow".to_owned(),
+        Mark::Hook { bow } => with("hooked", *bow),
+        Mark::Retake { bow } => with("retaken", *bow),
+        Mark::AsItComes => "as it comes".to_owned(),
+        Mark::Lift => "lift after it".to_owned(),
+        Mark::InBow { .. } => "a place in the bow".to_owned(),
+        Mark::Text { text } => format!("\"{text}\""),
+        Mark::SlurAdded { to } => format!("a slur to {to}"),
+        Mark::SlurRemoved { to } => format!("no slur to {to}"),
+        Mark::SlurMoved { to, .. } => format!("the slur to {to} moved"),
+    }
+}

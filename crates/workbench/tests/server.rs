@@ -1,0 +1,376 @@
+//! The server as a stranger would try it: without the key, from another site, with tricks in the path, with broken and too large
+//! bodies; and as the page uses it.
+#![allow(clippy::disallowed_methods, clippy::expect_used, reason = "the tests look at files they made")]
+
+use std::net::SocketAddr;
+use std::path::PathBuf;
+
+use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, Key, NotePlace, Session, Shared, router};
+use axum::Router;
+use axum::body::Body;
+use axum::http::{Method, Request, StatusCode, header};
+use http_body_util::BodyExt as _;
+use serde_json::{Value, json};
+use tower::ServiceExt as _;
+
+const PORT: u16 = 4242;
+const MUSIC: &str = "quarter=60\nviolin: mf c''4 d'' e'' f'' | (g'' f'') e''2 | c''4 d'' e'' f'' | g''1 |.";
+
+struct Bench {
+    folder: tempfile::TempDir,
+    router: Router,
+}
+
+impl Bench {
+    fn score(&self) -> PathBuf {
+        self.folder.path().join("study.musicxml")
+    }
+}
+
+fn bench() -> Bench {
+    let folder = tempfile::tempdir().expect("a folder");
+    let score = folder.path().join("study.musicxml");
+    std::fs::write(&score, arcata_testkit::musicxml(MUSIC)).expect("a score");
+    std::fs::write(folder.path().join("secret.txt"), "not to be served").expect("a file");
+    let session = Session::open(&score).expect("opens");
+    let address = SocketAddr::from(([127, 0, 0, 1], PORT));
+    Bench { folder, router: router(Shared::new(session), Key::of("right"), address) }
+}
+
+/// A request as the page makes it; each test spoils one thing.
+fn request(method: Method, path: &str) -> axum::http::request::Builder {
+    let builder = Request::builder()
+        .method(method.clone())
+        .uri(path)
+        .header(header::HOST, format!("127.0.0.1:{PORT}"))
+        .header(header::COOKIE, format!("arcata-{PORT}=right"));
+    if method == Method::GET {
+        builder
+    } else {
+        builder
+            .header(header::ORIGIN, format!("http://127.0.0.1:{PORT}"))
+            .header(header::CONTENT_TYPE, "application/json")
+    }
+}
+
+async fn answer(bench: &Bench, request: Request<Body>) -> (StatusCode, String) {
+    let response = bench.router.clone().oneshot(request).await.expect("answers");
+    let policy = response.headers().get("content-security-policy").and_then(|policy| policy.to_str().ok());
+    assert!(policy.is_some_and(|policy| policy.contains("script-src 'self';")), "no script of anybody else");
+    let status = response.status();
+    let bytes = response.into_body().collect().await.expect("a body").to_bytes();
+    (status, String::from_utf8_lossy(&bytes).into_owned())
+}
+
+async fn get(bench: &Bench, path: &str) -> (StatusCode, String) {
+    answer(bench, request(Method::GET, path).body(Body::empty()).expect("a request")).await
+}
+
+async fn post(bench: &Bench, path: &str, body: &Value) -> (StatusCode, Value) {
+    let request = request(Method::POST, path).body(Body::from(body.to_string())).expect("a request");
+    let (status, text) = answer(bench, request).await;
+    (status, serde_json::from_str(&text).unwrap_or(Value::String(text)))
+}
+
+/// What a test spoils in the headers of a request.
+type Spoil = Box<dyn Fn(&mut axum::http::HeaderMap)>;
+
+/// Everything that changes something, with a body that would do it.
+fn changing() -> Vec<(&'static str, Value)> {
+    let bow = json!({"line": 0, "asks": [{"stroke": 0, "ask": "up"}], "version": 0});
+    vec![
+        ("/api/acts", json!({"act": {"act": "tempo", "quarters": 90}, "version": 0})),
+        ("/api/bow", bow),
+        ("/api/slur", json!({"line": 0, "stroke": 4, "is": "phrase", "version": 0})),
+        ("/api/proposal", json!({"finding": 0, "proposal": 0, "version": 0})),
+        ("/api/undo", json!({"by": "a test"})),
+        ("/api/redo", json!({"by": "a test"})),
+        ("/api/shorthand", json!({"text": "violin 1/1 up"})),
+        ("/api/layer/compare", json!({"text": "{}"})),
+        ("/api/keep/score", json!({"by": "a test"})),
+    ]
+}
+
+#[tokio::test]
+async fn nobody_gets_in_without_the_key_or_by_another_name() {
+    let bench = bench();
+    for path in ["/", "/api/score", "/page/main.mjs", "/api/export/layer", "/fonts.css", "/api/nothing"] {
+        let plain = Request::builder().uri(path).header(header::HOST, format!("127.0.0.1:{PORT}"));
+        assert_eq!(
+            answer(&bench, plain.body(Body::empty()).expect("a request")).await.0,
+            StatusCode::UNAUTHORIZED,
+            "{path}"
+        );
+        let wrong = Request::builder()
+            .uri(path)
+            .header(header::HOST, format!("127.0.0.1:{PORT}"))
+            .header(header::COOKIE, format!("arcata-{PORT}=wrong; arcata-1=right"));
+        assert_eq!(
+            answer(&bench, wrong.body(Body::empty()).expect("a request")).await.0,
+            StatusCode::UNAUTHORIZED,
+            "{path}"
+        );
+        for host in ["evil.example", "127.0.0.1", "127.0.0.1:80", "evil.example:4242", ""] {
+            let mut named = request(Method::GET, path);
+            named.headers_mut().expect("headers").insert(header::HOST, host.parse().expect("a host"));
+            let (status, _) = answer(&bench, named.body(Body::empty()).expect("a request")).await;
+            assert_eq!(status, StatusCode::MISDIRECTED_REQUEST, "{path} as {host}");
+        }
+    }
+    let (status, _) = get(&bench, "/api/score").await;
+    assert_eq!(status, StatusCode::OK);
+}
+
+#[tokio::test]
+async fn the_first_address_becomes_a_cookie_of_this_site_alone() {
+    let bench = bench();
+    let first = |key: &str| {
+        Request::builder()
+            .uri(format!("/?key={key}"))
+            .header(header::HOST, format!("localhost:{PORT}"))
+            .body(Body::empty())
+            .expect("a request")
+    };
+    let response = bench.router.clone().oneshot(first("right")).await.expect("answers");
+    assert_eq!(response.status(), StatusCode::SEE_OTHER);
+    let cookie = response.headers()[header::SET_COOKIE].to_str().expect("text");
+    assert!(cookie.contains("HttpOnly") && cookie.contains("SameSite=Strict"), "{cookie}");
+    assert_eq!(answer(&bench, first("wrong")).await.0, StatusCode::UNAUTHORIZED);
+    assert_eq!(answer(&bench, first("")).await.0, StatusCode::UNAUTHORIZED);
+}
+
+#[tokio::test]
+async fn what_changes_something_comes_from_the_page_itself() {
+    let bench = bench();
+    for (path, body) in changing() {
+        let spoilt: [(&str, Spoil); 6] = [
+            (
+                "no key",
+                Box::new(|headers| {
+                    headers.remove(header::COOKIE);
+                }),
+            ),
+            (
+                "no origin",
+                Box::new(|headers| {
+                    headers.remove(header::ORIGIN);
+                }),
+            ),
+            (
+                "another site",
+                Box::new(|headers| {
+                    headers.insert(header::ORIGIN, "https://evil.example".parse().expect("text"));
+                }),
+            ),
+            (
+                "another port",
+                Box::new(|headers| {
+                    headers.insert(header::ORIGIN, "http://127.0.0.1:1".parse().expect("text"));
+                }),
+            ),
+            (
+                "null",
+                Box::new(|headers| {
+                    headers.insert(header::ORIGIN, "null".parse().expect("text"));
+                }),
+            ),
+            (
+                "cross-site",
+                Box::new(|headers| {
+                    headers.insert("sec-fetch-site", "cross-site".parse().expect("text"));
+                }),
+            ),
+        ];
+        for (what, spoil) in spoilt {
+            let mut asked =
+                request(Method::POST, path).body(Body::from(body.to_string())).expect("a request");
+            spoil(asked.headers_mut());
+            let (status, _) = answer(&bench, asked).await;
+            assert!(
+                matches!(status, StatusCode::FORBIDDEN | StatusCode::UNAUTHORIZED),
+                "{path}, {what}: {status}"
+            );
+        }
+        let mut form = request(Method::POST, path).body(Body::from(body.to_string())).expect("a request");
+        form.headers_mut().insert(header::CONTENT_TYPE, "text/plain".parse().expect("text"));
+        assert_eq!(answer(&bench, form).await.0, StatusCode::UNSUPPORTED_MEDIA_TYPE, "{path} as a form");
+        assert_eq!(get(&bench, path).await.0, StatusCode::METHOD_NOT_ALLOWED, "{path} by GET");
+    }
+    let (_, score) = get(&bench, "/api/score").await;
+    assert!(score.contains(r#""version":0"#), "nothing was done: {score}");
+}
+
+#[tokio::test]
+async fn broken_and_too_large_bodies_and_tricks_in_the_path_do_nothing() {
+    let bench = bench();
+    for (path, _) in changing() {
+        for body in [
+            "",
+            "{",
+            "[]",
+            "null",
+            "\"x\"",
+            "{\"version\":\"x\"}",
+            "{\"act\":{\"act\":\"fly\"},\"version\":0}",
+        ] {
+            let asked = request(Method::POST, path).body(Body::from(body)).expect("a request");
+            let (status, text) = answer(&bench, asked).await;
+            assert!(status.is_client_error(), "{path} with {body}: {status} {text}");
+        }
+        let large = request(Method::POST, path).body(Body::from(vec![b' '; 2 << 20])).expect("a request");
+        assert_eq!(answer(&bench, large).await.0, StatusCode::PAYLOAD_TOO_LARGE, "{path}");
+    }
+    for path in [
+        "/page/../secret.txt",
+        "/page/..%2fsecret.txt",
+        "/page/%2e%2e/secret.txt",
+        "/page/secret.txt",
+        "/secret.txt",
+        "/page//etc/passwd",
+        "/api/export/..%2f..%2fetc%2fpasswd",
+        "/api/export/secret",
+        "/api/rules/..%2f..%2fsecret",
+        "/api/export/%00",
+    ] {
+        let (status, text) = get(&bench, path).await;
+        assert!(status.is_client_error() && !text.contains("not to be served"), "{path}: {status}");
+    }
+    for path in [
+        "/api/system?first=9&last=3",
+        "/api/system?first=99999&last=99999",
+        "/api/system?width=9999",
+        "/api/system?parts=x",
+        "/api/system?parts=99",
+        "/api/strokes?line=99",
+        "/api/strokes",
+        "/api/ways?line=0&first=99",
+        "/api/ways?line=9",
+        "/api/strokes?line=-1",
+        "/api/rules/missing-arco?language=xx",
+    ] {
+        let (status, text) = get(&bench, path).await;
+        assert!(status.is_client_error(), "{path}: {status} {text}");
+        assert!(
+            serde_json::from_str::<Value>(&text).is_ok_and(|value| value["why"].is_string()),
+            "{path}: {text}"
+        );
+    }
+}
+
+#[tokio::test]
+async fn a_bow_is_asked_for_undone_and_done_again_and_survives_the_end_of_the_program() {
+    let bench = bench();
+    let (status, done) =
+        post(&bench, "/api/bow", &json!({"line": 0, "asks": [{"stroke": 0, "ask": "up"}], "version": 0}))
+            .await;
+    assert_eq!((status, &done["version"], &done["undo"]), (StatusCode::OK, &json!(1), &json!(1)), "{done}");
+    assert_eq!(done["moved"][0]["first"], 0, "{done}");
+    let strokes = |text: &str| serde_json::from_str::<Value>(text).expect("JSON");
+    let (_, text) = get(&bench, "/api/strokes?line=0").await;
+    assert_eq!((&strokes(&text)[0]["bow"], &strokes(&text)[0]["asked"]), (&json!("up"), &json!(true)));
+    let (late, _) =
+        post(&bench, "/api/bow", &json!({"line": 0, "asks": [{"stroke": 1, "ask": "up"}], "version": 0}))
+            .await;
+    assert_eq!(late, StatusCode::CONFLICT);
+    let (_, undone) = post(&bench, "/api/undo", &json!({"by": "a test"})).await;
+    assert_eq!((&undone["undo"], &undone["redo"]), (&json!(0), &json!(1)));
+    let (_, text) = get(&bench, "/api/strokes?line=0").await;
+    assert_eq!(strokes(&text)[0]["bow"], "down");
+    post(&bench, "/api/redo", &json!({"by": "a test"})).await;
+    let (status, score) = get(&bench, "/api/export/score").await;
+    assert_eq!(status, StatusCode::OK);
+    assert!(score.contains("<up-bow"), "the score that leaves has the bow");
+    assert!(
+        !std::fs::read_to_string(bench.score()).expect("the score").contains("<up-bow"),
+        "the score itself is as it was"
+    );
+    let path = bench.score();
+    let Bench { folder, router } = bench;
+    drop(router);
+    // Requests that were answered may hold the session a moment longer.
+    for _ in 0..50 {
+        if let Ok(session) = Session::open(&path) {
+            assert_eq!(session.reach(), (1, 0));
+            assert!(session.layer_text().contains(r#""mark":"up""#));
+            drop(folder);
+            return;
+        }
+        tokio::time::sleep(std::time::Duration::from_millis(20)).await;
+    }
+    panic!("the session does not open again: {:?}", Session::open(&path).err());
+}
+
+#[tokio::test]
+async fn proposals_slurs_shorthand_and_settings_are_acts_like_all_others() {
+    let bench = bench();
+    let mut version = 0;
+    let mut done = async |path: &str, mut body: Value| {
+        body["version"] = json!(version);
+        let (status, done) = post(&bench, path, &body).await;
+        assert_eq!(status, StatusCode::OK, "{path}: {done}");
+        version = done["version"].as_u64().expect("a version");
+        done
+    };
+    done("/api/slur", json!({"line": 0, "stroke": 4, "is": "phrase"})).await;
+    let (_, text) = get(&bench, "/api/strokes?line=0").await;
+    assert_eq!(serde_json::from_str::<Vec<Value>>(&text).expect("JSON").len(), 12, "the slur binds no more");
+    done("/api/acts", json!({"act": {"act": "enter", "text": "violin 3/1 up"}})).await;
+    done("/api/acts", json!({"act": {"act": "tempo", "quarters": 132}})).await;
+    done("/api/acts", json!({"act": {"act": "player", "profile": "student"}})).await;
+    done("/api/acts", json!({"act": {"act": "aside", "rule": "no-tempo", "bar": "1", "beat": "1", "reason": "It is a study."}})).await;
+    for _ in 0..5 {
+        post(&bench, "/api/undo", &json!({"by": "a test"})).await;
+    }
+    let (_, score) = get(&bench, "/api/score").await;
+    let score: Value = serde_json::from_str(&score).expect("JSON");
+    assert_eq!(
+        (&score["undo"], &score["redo"], &score["bowings"], &score["player"]),
+        (&json!(0), &json!(5), &json!(0), &json!("professional"))
+    );
+    assert_eq!(score["lines"][0]["strokes"], 11);
+    let (status, said) = post(&bench, "/api/shorthand", &json!({"text": "violin 99/1 up"})).await;
+    assert_eq!((status, &said["sound"]), (StatusCode::OK, &json!(false)), "{said}");
+}
+
+#[tokio::test]
+async fn the_description_names_every_address() {
+    let bench = bench();
+    let (status, text) = get(&bench, "/api/openapi.json").await;
+    let description: Value = serde_json::from_str(&text).expect("JSON");
+    assert_eq!(status, StatusCode::OK);
+    let paths = description["paths"].as_object().expect("paths");
+    for (path, _) in changing() {
+        let known = paths.keys().any(|known| {
+            let pattern: Vec<&str> = known.split('/').collect();
+            let asked: Vec<&str> = path.split('/').collect();
+            pattern.len() == asked.len()
+                && pattern.iter().zip(&asked).all(|(one, other)| one.starts_with('{') || one == other)
+        });
+        assert!(known, "{path} is not described");
+    }
+    assert!(paths.len() >= 20, "{}", paths.len());
+}
+
+#[test]
+fn a_score_that_was_changed_meanwhile_keeps_what_fits_and_tells_the_rest() {
+    let bench = bench();
+    let path = bench.score();
+    drop(bench.router);
+    let place = |bar: &str, ordinal: u32| NotePlace {
+        part: "violin".to_owned(),
+        bar: bar.to_owned(),
+        bar_ordinal: ordinal,
+        offset: "0".to_owned(),
+        voice: "1".to_owned(),
+        grace: None,
+    };
+    let act = |place| JournalLine::Did(Act::Bow { asks: vec![Asked { place, ask: Ask::Up }] });
+    let (mut journal, _) = Journal::open(&Journal::beside(&path)).expect("a journal");
+    journal.put(&act(place("1", 1))).expect("kept");
+    journal.put(&act(place("9", 9))).expect("kept");
+    drop(journal);
+    let session = Session::open(&path).expect("opens");
+    assert_eq!(session.reach(), (2, 0));
+    assert_eq!(session.lost().len(), 1, "{:?}", session.lost());
+    assert_eq!(session.layer_text().matches(r#""mark":"up""#).count(), 1);
+}
