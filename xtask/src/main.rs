@@ -6,6 +6,7 @@
     reason = "an edge crate: it prints, times, reads its arguments and the environment"
 )]
 
+mod api;
 mod command;
 mod fuzz;
 mod places;
@@ -21,7 +22,7 @@ const HELP: &str = "\
 cargo xtask COMMAND
 
   test [--only STEP]...   all that must hold; ends with a line of counts
-                          STEP: format, lints, tests, doc-tests, pages, browser, outside, fuzz
+                          STEP: format, lints, tests, doc-tests, pages, browser, api, outside, fuzz
   outside [CHECK]...      the outside checks
                           CHECK: examples, ryan, reader, laws, layers, pictures, alarms, worse,
                           plants (all of them without a name)

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 use std::time::Instant;
 
+use crate::api;
 use crate::command::{answer, cargo, run};
 use crate::fuzz;
 use crate::places::Places;
@@ -14,13 +15,14 @@ use crate::tools;
 /// A step: its name and what it does.
 type Step = (&'static str, fn(&Places) -> Result<Tally, String>);
 
-const STEPS: [Step; 8] = [
+const STEPS: [Step; 9] = [
     ("format", format),
     ("lints", lints),
     ("tests", tests),
     ("doc-tests", doc_tests),
     ("pages", pages),
     ("browser", browser),
+    ("api", api::api),
     ("outside", outside),
     ("fuzz", fuzz::fuzz),
 ];
@@ -141,7 +143,8 @@ fn browser(places: &Places) -> Result<Tally, String> {
         tools::copy(&entry.path(), &tests.join(entry.file_name()))?;
     }
     let mut node = std::process::Command::new("node");
-    node.args(["--test", "--test-reporter", "spec"])
+    // One file after another: some of them take times.
+    node.args(["--test", "--test-concurrency", "1", "--test-reporter", "spec"])
         .current_dir(&tests)
         .env("ARCATA_PROGRAM", places.target.join("debug").join("arcata"))
         .env("ARCATA_CHECKOUT", &places.root)

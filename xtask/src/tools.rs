@@ -10,7 +10,13 @@ use crate::places::{Places, key};
 /// The Python of an environment with the packages of `outside/requirements.txt`, made when it is not
 /// there yet. A change of the list makes another environment.
 pub(crate) fn python(places: &Places) -> Result<PathBuf, String> {
-    let list = places.root.join("outside").join("requirements.txt");
+    python_with(places, "requirements.txt")
+}
+
+/// A Python environment with the packages of a list in `outside`. A change of the list makes another one.
+pub(crate) fn python_with(places: &Places, list: &str) -> Result<PathBuf, String> {
+    let name = list;
+    let list = places.root.join("outside").join(list);
     let wanted = fs::read(&list).map_err(|problem| format!("{}: {problem}", list.display()))?;
     let home = places.cache.join(format!("python-{}", key(&wanted)));
     let program = home.join("bin").join("python");
@@ -18,7 +24,7 @@ pub(crate) fn python(places: &Places) -> Result<PathBuf, String> {
     if ready.is_file() {
         return Ok(program);
     }
-    println!("installing the Python packages of outside/requirements.txt into {}", home.display());
+    println!("installing the Python packages of outside/{name} into {}", home.display());
     if home.exists() {
         fs::remove_dir_all(&home).map_err(|problem| format!("{}: {problem}", home.display()))?;
     }

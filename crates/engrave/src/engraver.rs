@@ -109,9 +109,29 @@ impl std::error::Error for EngraveError {}
 #[derive(Debug)]
 pub struct Engraver {
     idle: Mutex<Vec<Toolkit>>,
-    /// Drawings by the hash of what they were made from.
-    done: Mutex<BTreeMap<[u8; 32], Arc<Drawing>>>,
+    done: Mutex<Done>,
     stage: StageUser,
+}
+
+/// Drawings by the hash of what they were made from.
+#[derive(Debug, Default)]
+struct Done {
+    drawings: BTreeMap<[u8; 32], Arc<Drawing>>,
+    /// Bytes of all of them, about.
+    bytes: usize,
+}
+
+/// More than this is not kept: a program that runs for an afternoon does not grow. A symphony's pages fit.
+const MOST_KEPT: usize = 192 << 20;
+
+impl Done {
+    fn put(&mut self, key: [u8; 32], drawing: &Arc<Drawing>) {
+        if self.bytes > MOST_KEPT {
+            *self = Self::default();
+        }
+        self.bytes += drawing.content.len();
+        self.drawings.insert(key, Arc::clone(drawing));
+    }
 }
 
 impl Default for Engraver {
@@ -129,13 +149,20 @@ impl Engraver {
         Self { idle: Mutex::default(), done: Mutex::default(), stage: StageUser::new() }
     }
 
+    /// Does what the first drawing would have to wait for. Where that fails the first drawing says why.
+    pub fn prepare(&self) {
+        if let Some(toolkit) = self.stage.toolkit() {
+            kept(&self.idle).push(toolkit);
+        }
+    }
+
     /// Engraves one slice on one system.
     ///
     /// # Errors
     /// Music that the library does not take.
     pub fn engrave(&self, slice: &Slice, spread: Spread) -> Result<Arc<Drawing>, EngraveError> {
         let key = key(slice, spread);
-        if let Some(drawing) = kept(&self.done).get(&key) {
+        if let Some(drawing) = kept(&self.done).drawings.get(&key) {
             return Ok(Arc::clone(drawing));
         }
         let idle = kept(&self.idle).pop();
@@ -143,7 +170,7 @@ impl Engraver {
         let drawn = draw(&mut toolkit, slice, spread);
         kept(&self.idle).push(toolkit);
         let drawing = Arc::new(Drawing::read(&drawn?, slice)?);
-        kept(&self.done).insert(key, Arc::clone(&drawing));
+        kept(&self.done).put(key, &drawing);
         Ok(drawing)
     }
 

@@ -36,13 +36,19 @@ export function picture(picture, told) {
   return svg;
 }
 
-/** A dialog that closes with Escape or by its own button. */
+/**
+ * A dialog that closes with Escape or by its own button.
+ * @param {string} title
+ * @param {string} close what its button says
+ * @param {...(Node | string | null | false)} children
+ * @returns {HTMLDialogElement}
+ */
 export function dialog(title, close, ...children) {
   const box = make("dialog", { "aria-label": title },
     make("div", { class: "box-head" },
       make("h2", { text: title }),
       make("button", { type: "button", class: "quiet", "aria-label": close, onclick: () => box.close(), text: "✕" })),
-    ...children);
+    ...children.filter((child) => child));
   box.addEventListener("close", () => box.remove());
   document.body.append(box);
   box.showModal();

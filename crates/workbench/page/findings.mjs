@@ -15,7 +15,7 @@ function setAside(found) {
     make("p", { text: found.finding.sentence }), reason,
     make("div", { class: "asks" }, make("button", { text: word("keep") }),
       make("button", { type: "button", class: "quiet", text: word("cancel"), onclick: () => box.close() }))));
-  box.querySelector("form").addEventListener("submit", () => {
+  box.querySelector("form")?.addEventListener("submit", () => {
     const place = found.finding.place;
     piece.act({
       act: "aside", rule: found.finding.rule, part: found.part === null ? undefined : place.section, bar: place.bar, beat: place.beat,

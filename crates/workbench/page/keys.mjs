@@ -42,8 +42,9 @@ export function find() {
   const show = () => {
     const found = fitting();
     at = Math.min(at, Math.max(0, found.length - 1));
-    list.replaceChildren(...(found.length ? found.map((one, index) => make("li", { role: "option", id: `choice-${index}`, "aria-selected": String(index === at) },
-      make("button", { type: "button", tabindex: "-1", onclick: () => run(one) }, make("span", { text: word(one.name) }), make("span", {}, ...one.key.split(" ").filter(Boolean).map((key) => make("kbd", { text: key }))))))
+    list.replaceChildren(...(found.length ? found.map((one, index) => make("li", {
+      role: "option", id: `choice-${index}`, "aria-selected": String(index === at), onclick: () => run(one),
+    }, make("span", { text: word(one.name) }), make("span", {}, ...one.key.split(" ").filter(Boolean).map((key) => make("kbd", { text: key })))))
       : [make("li", { text: word("nothingFits") })]));
     input.setAttribute("aria-activedescendant", found.length ? `choice-${at}` : "");
     list.querySelector("[aria-selected=true]")?.scrollIntoView({ block: "nearest" });

@@ -96,8 +96,13 @@ export function start(place) {
   new ResizeObserver(draw).observe(canvas);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", draw);
   const again = () => read().catch((problem) => piece.fail(problem));
+  let waiting = 0;
   piece.addEventListener("opened", again);
-  piece.addEventListener("moved", again);
+  // The music comes first.
+  piece.addEventListener("moved", () => {
+    clearTimeout(waiting);
+    waiting = window.setTimeout(again, 200);
+  });
   piece.addEventListener("reviewed", draw);
   piece.addEventListener("language", label);
 }

@@ -16,6 +16,7 @@ class Piece extends EventTarget {
   /** @type {Set<number>} parts that are shown; all where it is empty */ parts = new Set();
   /** @type {Map<number, Promise<Stroke[]>>} */ #strokes = new Map();
   version = 0;
+  /** What the music shows, for the server to draw with its answer. @type {() => any} */ shown = () => undefined;
 
   async open() {
     this.score = await ask("score");
@@ -37,6 +38,16 @@ class Piece extends EventTarget {
       this.#strokes.set(line, strokes);
     }
     return strokes;
+  }
+
+  /** Asks for the strokes that have moved, and puts them in their places. @param {{line: number, first: number, last: number}} moved */
+  #renew({ line, first, last }) {
+    const known = this.#strokes.get(line);
+    if (!known) return;
+    this.#strokes.set(line, Promise.all([known, ask("strokes", { line, first, last })]).then(([all, some]) => {
+      for (const one of some) all[one.stroke] = one;
+      return all;
+    }));
   }
 
   /** Lines that are shown, by index. */
@@ -103,7 +114,7 @@ class Piece extends EventTarget {
 
   /** Asks for bows. @param {number} line @param {{stroke: number, ask: string}[]} asks */
   async bow(line, asks) {
-    await this.#act("bow", { line, asks });
+    await this.#act("bow", { line, asks, shown: this.shown() });
   }
 
   /** Asks for the bow of the stroke that is chosen. @param {string} what */
@@ -137,10 +148,30 @@ class Piece extends EventTarget {
     if (await this.#step("redo")) this.say(word(had ? "redone" : "nothingToRedo"));
   }
 
+  /** Acts go one after another: each is done on what the one before has left. @type {Promise<any>} */
+  #before = Promise.resolve();
+
+  /** @param {() => Promise<boolean>} act @returns {Promise<boolean>} */
+  #inTurn(act) {
+    const done = this.#before.then(act, act);
+    this.#before = done.catch(() => false);
+    return done;
+  }
+
   /** @param {string} path */
-  async #step(path) {
+  #step(path) {
+    return this.#inTurn(() => this.#stepNow(path));
+  }
+
+  /** @param {string} path @param {any} body */
+  #act(path, body) {
+    return this.#inTurn(() => this.#actNow(path, body));
+  }
+
+  /** @param {string} path */
+  async #stepNow(path) {
     try {
-      await this.took(await send(path, { by: me }));
+      await this.took(await send(path, { by: me, shown: this.shown() }));
       return true;
     } catch (problem) {
       this.fail(problem);
@@ -149,7 +180,7 @@ class Piece extends EventTarget {
   }
 
   /** @param {string} path @param {any} body */
-  async #act(path, body) {
+  async #actNow(path, body) {
     try {
       await this.took(await send(path, { ...body, version: this.version, by: me }));
       return true;
@@ -175,8 +206,8 @@ class Piece extends EventTarget {
       await this.open();
       return;
     }
-    for (const { line } of done.moved) this.#strokes.delete(line);
-    this.#tell("moved", done.moved);
+    for (const moved of done.moved) this.#renew(moved);
+    this.#tell("moved", { moved: done.moved, drawn: done.drawn });
     if (this.chosen) this.#tell("chosen");
   }
 

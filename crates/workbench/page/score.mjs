@@ -49,6 +49,11 @@ class System extends HTMLElement {
       const drawn = await ask("system", { ...look(), first: this.first, last: this.last });
       if (drawn.version < this.#drawn) return;
       this.#drawn = drawn.version;
+      if (this.#swapLanes(drawn)) {
+        await this.#ring();
+        await this.mark();
+        return;
+      }
       const told = `${word("bars")} ${piece.score.bars[this.first]} ${word("to")} ${piece.score.bars[this.last]}`;
       const svg = picture(drawn, told);
       this.shadowRoot?.replaceChildren(svg);
@@ -61,6 +66,32 @@ class System extends HTMLElement {
     } finally {
       if (this.#asking === version) this.#asking = -1;
     }
+  }
+
+  /** Takes lanes that came with an answer; says whether they fit. @param {any} lanes */
+  take(lanes) {
+    if (!this.#swapLanes({ ...lanes, svg: lanes.lanes.join("") })) return false;
+    this.#drawn = piece.version;
+    this.mark();
+    this.#ring();
+    return true;
+  }
+
+  /**
+   * Where the music is the same, only the lanes are put in: the eye stays where it is, and it is quicker.
+   * @param {{svg: string, width: number, height: number}} drawn
+   */
+  #swapLanes(drawn) {
+    const now = this.shadowRoot?.querySelector("svg");
+    if (!now || now.getAttribute("viewBox") !== `0 0 ${drawn.width} ${drawn.height}`) return false;
+    const next = picture(drawn, "");
+    const lanes = [...now.querySelectorAll(".lane[data-line]")];
+    const news = [...next.querySelectorAll(".lane[data-line]")];
+    if (lanes.length !== news.length) return false;
+    lanes.forEach((lane, index) => {
+      lane.replaceWith(news[index]);
+    });
+    return true;
   }
 
   /** @param {number} line @param {number} stroke @returns {SVGGElement | null} */
@@ -190,7 +221,7 @@ async function layOut() {
   if (asked !== JSON.stringify(look())) return;
   laidOut = asked;
   watcher.disconnect();
-  const made = list.map(({ first, last }) => {
+  const made = list.map((/** @type {{first: number, last: number}} */ { first, last }) => {
     const system = /** @type {System} */ (document.createElement("arcata-system"));
     system.first = first;
     system.last = last;
@@ -208,6 +239,15 @@ async function layOut() {
 export function inView() {
   const top = music.getBoundingClientRect().top;
   return systems().find((system) => system.getBoundingClientRect().bottom > top + 20)?.first ?? null;
+}
+
+/** The systems in view, and those that touch them. */
+function near() {
+  const room = music.getBoundingClientRect();
+  return systems().filter((system) => {
+    const box = system.getBoundingClientRect();
+    return system.isDrawn && box.bottom > room.top - 200 && box.top < room.bottom + 200;
+  });
 }
 
 /** First and last bar in view. */
@@ -246,9 +286,15 @@ export function start() {
   music.setAttribute("aria-label", word("music"));
   piece.addEventListener("opened", () => layOut().catch((problem) => piece.fail(problem)));
   piece.addEventListener("parts", () => layOut().catch((problem) => piece.fail(problem)));
+  piece.shown = () => ({
+    parts: [...piece.parts], width: width(),
+    systems: near().map(({ first, last }) => ({ first, last })),
+  });
   piece.addEventListener("moved", (event) => {
-    const moved = /** @type {CustomEvent} */ (event).detail;
+    const { moved, drawn } = /** @type {CustomEvent} */ (event).detail;
     for (const system of systems()) {
+      const lanes = drawn.find((/** @type {any} */ one) => one.first === system.first);
+      if (lanes && system.take(lanes)) continue;
       const touched = moved.some((/** @type {any} */ one) => one.first <= system.last && one.last >= system.first);
       if (touched && system.isDrawn) system.draw(true);
     }

@@ -62,6 +62,7 @@ function bow(audio, out, stroke, notes, from, share) {
 
 /** Strokes with their notes, in order of time. @param {number} from milliseconds */
 function queue(from) {
+  /** @type {{line: number, index: number, stroke: any, notes: any[]}[]} */
   const all = [];
   for (const line of sheet.lines) {
     const notes = new Map();

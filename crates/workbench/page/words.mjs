@@ -137,4 +137,4 @@ export function speak(code) {
 }
 
 /** @param {string} key */
-export const word = (key) => LANGUAGES[now][key] ?? ENGLISH[key] ?? key;
+export const word = (key) => LANGUAGES[now][key] ?? LANGUAGES.en[key] ?? key;

@@ -58,6 +58,7 @@ pub enum Act {
     Tempo {
         /// Quarter notes a minute.
         #[serde(default, skip_serializing_if = "Option::is_none")]
+        #[schema(value_type = Option<u64>)]
         quarters: Option<u32>,
     },
     /// Another player.
@@ -133,6 +134,7 @@ pub struct NotePlace {
     /// The bar as printed.
     pub bar: String,
     /// The bar by position in the file, from 1.
+    #[schema(value_type = u64)]
     pub bar_ordinal: u32,
     /// How far into the bar, in whole notes, exact: `3/8`.
     pub offset: String,
@@ -140,6 +142,7 @@ pub struct NotePlace {
     pub voice: String,
     /// Which of the grace notes that stand there, from 1.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[schema(value_type = Option<u64>)]
     pub grace: Option<u16>,
 }
 

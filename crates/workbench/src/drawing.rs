@@ -3,17 +3,20 @@
 use std::ops::RangeInclusive;
 
 use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, Surroundings};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::desk::Desk;
 
 /// A line of music.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, ToSchema)]
+#[derive(Clone, Debug, PartialEq, Eq, Deserialize, Serialize, ToSchema)]
+#[serde(deny_unknown_fields)]
 pub(crate) struct SystemView {
     /// First bar, index.
+    #[schema(value_type = u64)]
     pub(crate) first: u32,
     /// Last bar.
+    #[schema(value_type = u64)]
     pub(crate) last: u32,
 }
 
@@ -28,6 +31,19 @@ pub(crate) struct PictureView {
     pub(crate) width: f64,
     /// Height, mm.
     pub(crate) height: f64,
+}
+
+/// The lanes of a line of music whose notes are where they were.
+#[derive(Clone, Debug, PartialEq, Serialize, ToSchema)]
+pub(crate) struct LanesView {
+    /// First bar of the line of music.
+    pub(crate) first: u32,
+    /// Width of its picture, mm.
+    pub(crate) width: f64,
+    /// Height.
+    pub(crate) height: f64,
+    /// The lanes, in the order in which they stand in the picture.
+    pub(crate) lanes: Vec<String>,
 }
 
 /// What is to be drawn, and how wide.
@@ -120,13 +136,69 @@ pub(crate) fn system(
     })
 }
 
+/// The lanes of those lines of music whose bows have moved; what cannot be drawn is left out, and the page asks for it.
+pub(crate) fn moved_lanes(
+    desk: &Desk,
+    (wanted, systems): (&Wanted, &[SystemView]),
+    moved: &[(usize, u32, u32)],
+    drawing: (&Engraver, u64),
+) -> Vec<LanesView> {
+    let touched = |system: &&SystemView| {
+        moved.iter().any(|(_, first, last)| *first <= system.last && *last >= system.first)
+    };
+    let drawn = systems.iter().filter(touched).take(MOST_SYSTEMS).filter_map(|one| {
+        let picture = system(desk, wanted, one.first..=one.last, drawing).ok()?;
+        Some(LanesView {
+            first: one.first,
+            width: picture.width,
+            height: picture.height,
+            lanes: lanes_of(&picture.svg),
+        })
+    });
+    drawn.collect()
+}
+
+/// So many lines of music are drawn with one answer.
+const MOST_SYSTEMS: usize = 8;
+
+/// The groups of the lanes in a picture.
+fn lanes_of(svg: &str) -> Vec<String> {
+    let mut lanes = Vec::new();
+    let mut rest = svg;
+    while let Some(start) = rest.find(LANE) {
+        let lane = &rest[start..];
+        let (mut depth, mut at) = (0_usize, 0_usize);
+        let end = loop {
+            let Some(next) = lane[at..].find("<g").into_iter().chain(lane[at..].find("</g>")).min() else {
+                break lane.len();
+            };
+            at += next;
+            if lane[at..].starts_with("</g>") {
+                depth = depth.saturating_sub(1);
+                at += 4;
+                if depth == 0 {
+                    break at;
+                }
+            } else {
+                depth += 1;
+                at += 2;
+            }
+        };
+        lanes.push(lane[..end].to_owned());
+        rest = &lane[end..];
+    }
+    lanes
+}
+
+/// How the group of a lane begins.
+const LANE: &str = r#"<g class="lane""#;
+
 pub(crate) fn content<'a>(bars: RangeInclusive<u32>, lanes: &'a [LanePlan<'a>]) -> PictureContent<'a> {
     PictureContent { title: String::new(), subtitle: String::new(), bars, lanes, captions: Vec::new() }
 }
 
 /// Lanes stand in the picture in the order of the lines: each gets the number of its line.
 pub(crate) fn named(svg: &str, lines: &[usize]) -> String {
-    const LANE: &str = r#"<g class="lane""#;
     let mut out = String::with_capacity(svg.len() + 64 * lines.len());
     for (index, piece) in svg.split(LANE).enumerate() {
         if let Some(before) = index.checked_sub(1) {
@@ -150,5 +222,10 @@ mod tests {
         let said =
             r#"<g><g class="lane" data-line="3" data-frog="1"></g><g class="lane" data-line="5"></g></g>"#;
         assert_eq!(named(svg, &[3, 5]), said);
+        let nested =
+            r#"<g><g class="lane" data-line="3"><g class="stroke"><path/></g></g><g class="lane"></g></g>"#;
+        let lanes =
+            [r#"<g class="lane" data-line="3"><g class="stroke"><path/></g></g>"#, r#"<g class="lane"></g>"#];
+        assert_eq!(lanes_of(nested), lanes);
     }
 }

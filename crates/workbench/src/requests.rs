@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
 use crate::act::{Act, SlurIs};
-use crate::drawing::{WIDTHS, Wanted};
+use crate::drawing::{SystemView, WIDTHS, Wanted};
 use crate::failed::Failed;
 use crate::ways::AskView;
 
@@ -13,10 +13,13 @@ pub(crate) struct PictureQuery {
     /// Parts by index, with commas; all string parts where there are none.
     pub(crate) parts: Option<String>,
     /// Width in millimetres, 70 to 420.
+    #[param(value_type = Option<u64>)]
     pub(crate) width: Option<u16>,
     /// First bar, index.
+    #[param(value_type = Option<u64>)]
     pub(crate) first: Option<u32>,
     /// Last bar.
+    #[param(value_type = Option<u64>)]
     pub(crate) last: Option<u32>,
 }
 
@@ -40,8 +43,10 @@ pub(crate) struct LineQuery {
     /// The line, index.
     pub(crate) line: usize,
     /// First bar, index.
+    #[param(value_type = Option<u64>)]
     pub(crate) first: Option<u32>,
     /// Last bar.
+    #[param(value_type = Option<u64>)]
     pub(crate) last: Option<u32>,
 }
 
@@ -49,6 +54,19 @@ pub(crate) struct LineQuery {
 pub(crate) struct LanguageQuery {
     /// `en`, `it`, `fr` or `de`.
     pub(crate) language: Option<String>,
+}
+
+/// What the page shows: its lanes come with the answer.
+#[derive(Clone, Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct ShownRequest {
+    /// Parts by index; all string parts where there are none.
+    pub(crate) parts: Vec<usize>,
+    /// Width in millimetres, 70 to 420.
+    #[schema(value_type = u64)]
+    pub(crate) width: u16,
+    /// The lines of music that are drawn.
+    pub(crate) systems: Vec<SystemView>,
 }
 
 /// Where a stroke is, and what is asked of it.
@@ -64,6 +82,9 @@ pub(crate) struct BowRequest {
     /// The page, by the name it gave itself.
     #[serde(default)]
     pub(crate) by: String,
+    /// What the page shows.
+    #[serde(default)]
+    pub(crate) shown: Option<ShownRequest>,
 }
 
 /// What a slur is said to be.
@@ -117,6 +138,9 @@ pub(crate) struct ActRequest {
 pub(crate) struct StepRequest {
     /// The page.
     pub(crate) by: String,
+    /// What the page shows.
+    #[serde(default)]
+    pub(crate) shown: Option<ShownRequest>,
 }
 
 /// Bowings as they are typed.
@@ -184,4 +208,17 @@ pub(crate) struct DifferenceView {
 pub(crate) struct KeptView {
     /// Its name, beside the score.
     pub(crate) file: String,
+}
+
+/// What leaves the workbench as a file.
+#[derive(Debug, ToSchema)]
+#[serde(rename_all = "lowercase")]
+#[expect(dead_code, reason = "it describes what stands in an address")]
+pub(crate) enum Leaves {
+    /// The score with the bowings on it.
+    Score,
+    /// The bowings alone.
+    Layer,
+    /// Everything on paper.
+    Pdf,
 }

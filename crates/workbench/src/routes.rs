@@ -17,13 +17,14 @@ use axum::{Router, middleware};
 use utoipa::OpenApi;
 
 use crate::act::{Act, Ask, Asked, ByteEdit, NotePlace, SlurIs};
-use crate::drawing::{self, PictureView, SystemView};
+use crate::drawing::{self, PictureView, SystemView, Wanted};
 use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
 use crate::guard::{Guard, Key, guard};
 use crate::requests::{
-    ActRequest, BowRequest, CompareRequest, DifferenceView, KeptView, LanguageQuery, LineQuery, PictureQuery,
-    ProposalRequest, RuleView, ShorthandRequest, ShorthandView, SlurRequest, StepRequest, TextView,
+    ActRequest, BowRequest, CompareRequest, DifferenceView, KeptView, LanguageQuery, Leaves, LineQuery,
+    PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView, ShownRequest, SlurRequest,
+    StepRequest, TextView,
 };
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
@@ -160,16 +161,26 @@ async fn rule(Path(rule): Path<String>, Query(query): Query<LanguageQuery>) -> A
     Ok(axum::Json(RuleView { rule, language, title: text.title, finds: text.finds, why: text.why }))
 }
 
-/// Does what a page asks for, and tells the others.
+/// Does what a page asks for, and tells the others; the lanes that the page shows come with the answer.
 async fn done(
     shared: Shared,
-    by: String,
+    (by, shown): (String, Option<ShownRequest>),
     job: impl FnOnce(&mut Session) -> Result<DoneView, Failed> + Send + 'static,
 ) -> Answer<DoneView> {
     work(move || {
-        let done = job(&mut shared.session())?;
+        let (mut done, desk) = {
+            let mut session = shared.session();
+            (job(&mut session)?, session.desk())
+        };
         // Nobody listening is no trouble.
         let _ = shared.happened.send(Happened::Done { done: done.clone(), by });
+        if let Some(shown) = shown.filter(|_| !done.everything) {
+            let wanted = Wanted { parts: shown.parts, width: shown.width };
+            let moved: Vec<_> =
+                done.moved.iter().map(|moved| (moved.line, moved.first, moved.last)).collect();
+            let drawing = (shared.engraver.as_ref(), done.version);
+            done.drawn = drawing::moved_lanes(&desk, (&wanted, &shown.systems), &moved, drawing);
+        }
         Ok(axum::Json(done))
     })
     .await
@@ -186,13 +197,13 @@ async fn act(State(shared): State<Shared>, Json(request): Json<ActRequest>) -> A
     if matches!(request.act, Act::Carried { .. }) {
         return Err(Failed::impossible("a layer is carried over when the file changes, not before"));
     }
-    done(shared, request.by, move |session| acted(session, request.act, request.version)).await
+    done(shared, (request.by, None), move |session| acted(session, request.act, request.version)).await
 }
 
 /// Asks for a bow.
 #[utoipa::path(post, path = "/api/bow", request_body = BowRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn bow(State(shared): State<Shared>, Json(request): Json<BowRequest>) -> Answer<DoneView> {
-    done(shared, request.by.clone(), move |session| {
+    done(shared, (request.by.clone(), request.shown.clone()), move |session| {
         let asked = |asked: &AskView| {
             let place = session.place_of(request.line, asked.stroke);
             let place = place.ok_or_else(|| Failed::impossible("there is no such stroke"))?;
@@ -207,7 +218,7 @@ async fn bow(State(shared): State<Shared>, Json(request): Json<BowRequest>) -> A
 /// Says what a slur is.
 #[utoipa::path(post, path = "/api/slur", request_body = SlurRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn slur(State(shared): State<Shared>, Json(request): Json<SlurRequest>) -> Answer<DoneView> {
-    done(shared, request.by.clone(), move |session| {
+    done(shared, (request.by.clone(), None), move |session| {
         let place = views::slur_place(&session.desk(), request.line, request.stroke);
         let place = place.ok_or_else(|| Failed::impossible("no slur begins there"))?;
         acted(session, Act::Slur { place, is: request.is }, request.version)
@@ -219,7 +230,7 @@ async fn slur(State(shared): State<Shared>, Json(request): Json<SlurRequest>) ->
 #[utoipa::path(post, path = "/api/proposal", request_body = ProposalRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequest>) -> Answer<DoneView> {
     let looking = shared.clone();
-    done(shared, request.by.clone(), move |session| {
+    done(shared, (request.by.clone(), None), move |session| {
         if session.version() != request.version {
             return Err(SessionError::Late.into());
         }
@@ -246,7 +257,7 @@ async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequ
 /// Undoes the last act.
 #[utoipa::path(post, path = "/api/undo", request_body = StepRequest, responses((status = 200, body = DoneView), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
 async fn undo(State(shared): State<Shared>, Json(request): Json<StepRequest>) -> Answer<DoneView> {
-    done(shared, request.by, |session| {
+    done(shared, (request.by, request.shown), |session| {
         let moved = session.undo()?;
         Ok(DoneView::new(session, moved, Vec::new()))
     })
@@ -256,7 +267,7 @@ async fn undo(State(shared): State<Shared>, Json(request): Json<StepRequest>) ->
 /// Does again what was undone.
 #[utoipa::path(post, path = "/api/redo", request_body = StepRequest, responses((status = 200, body = DoneView), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
 async fn redo(State(shared): State<Shared>, Json(request): Json<StepRequest>) -> Answer<DoneView> {
-    done(shared, request.by, |session| {
+    done(shared, (request.by, request.shown), |session| {
         let moved = session.redo()?;
         Ok(DoneView::new(session, moved, Vec::new()))
     })
@@ -321,7 +332,7 @@ async fn compared(
 }
 
 /// A file for the browser to keep: `score`, `layer` or `pdf`.
-#[utoipa::path(get, path = "/api/export/{what}", params(("what" = String, Path)), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed)))]
+#[utoipa::path(get, path = "/api/export/{what}", params(("what" = Leaves, Path)), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed)))]
 async fn exported(State(shared): State<Shared>, Path(what): Path<String>) -> Result<Response, Failed> {
     let file = work(move || export::leaving(&shared, &what)).await?;
     let name: String =
@@ -334,7 +345,7 @@ async fn exported(State(shared): State<Shared>, Path(what): Path<String>) -> Res
 }
 
 /// Writes `score`, `layer` or `pdf` beside the score; the score itself is never written over.
-#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = String, Path)), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = Leaves, Path)), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn kept(
     State(shared): State<Shared>,
     Path(what): Path<String>,
@@ -385,7 +396,7 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
         kept,
         listen
     ),
-    components(schemas(Act, Ask, Asked, NotePlace, SlurIs, ByteEdit, Happened))
+    components(schemas(Leaves, Act, Ask, Asked, NotePlace, SlurIs, ByteEdit, Happened))
 )]
 struct Description;
 

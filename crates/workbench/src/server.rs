@@ -91,6 +91,9 @@ async fn run(
     };
     let address = listener.local_addr().map_err(said)?;
     let shared = Shared::new(session);
+    let engraver = shared.engraver.clone();
+    // While the browser opens, the engraver lays out its fonts.
+    tokio::task::spawn_blocking(move || engraver.prepare());
     let routes = router(shared.clone(), key.clone(), address);
     // Without a watcher the page works; the user reloads it by hand.
     let watching = watch(&settings.score).ok();

@@ -13,6 +13,7 @@ use utoipa::ToSchema;
 
 use crate::act::NotePlace;
 use crate::desk::Desk;
+use crate::drawing::LanesView;
 use crate::session::{Moved, Session};
 use crate::state::State;
 
@@ -117,6 +118,8 @@ pub(crate) struct DoneView {
     pub(crate) bowings: usize,
     /// What came with it, for people.
     pub(crate) told: Vec<String>,
+    /// Lanes that were asked for with the act, drawn anew.
+    pub(crate) drawn: Vec<LanesView>,
 }
 
 /// Bars of a line whose bows are others now.
@@ -257,6 +260,7 @@ impl DoneView {
             redo,
             bowings: session.state().layer.entries.len(),
             told,
+            drawn: Vec::new(),
         }
     }
 }

@@ -1,0 +1,88 @@
+// The workbench under test: the program is started, asked, killed and started again.
+
+import { spawn } from "node:child_process";
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { request } from "node:http";
+import { tmpdir } from "node:os";
+import { basename, dirname, join } from "node:path";
+import { demo, program } from "./pages.mjs";
+
+process.setMaxListeners(100);
+
+/** A score of the demo, or a text, in a folder of its own. */
+export function desk(name, text) {
+  const folder = mkdtempSync(join(tmpdir(), "arcata-workbench-"));
+  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+  const score = join(folder, `${name}.musicxml`);
+  if (text === undefined) copyFileSync(demo(`${name}.musicxml`), score);
+  return { folder, score, file: (ending) => join(folder, `${name}${ending}`) };
+}
+
+/** Starts the program; `address` opens the page. */
+export async function start(score) {
+  const child = spawn(program(), ["open", score, "--no-browser"], {
+    stdio: ["ignore", "pipe", "pipe"],
+    // What a killed program leaves behind goes with the folder.
+    env: { ...process.env, TMPDIR: dirname(score) },
+  });
+  let said = "";
+  child.stderr.on("data", (text) => { said += text; });
+  const address = await new Promise((resolve, reject) => {
+    let out = "";
+    child.stdout.on("data", (text) => {
+      out += text;
+      if (out.includes("\n")) resolve(out.trim());
+    });
+    child.on("exit", (code) => reject(new Error(`the workbench ended with ${code}: ${said}`)));
+  });
+  const { port, searchParams } = new URL(address);
+  const key = searchParams.get("key");
+  const ended = new Promise((resolve) => child.on("exit", resolve));
+  return {
+    child,
+    address,
+    /** Asks the server as the page does. */
+    ask: (path, body) => new Promise((resolve, reject) => {
+      const sent = body === undefined ? undefined : JSON.stringify(body);
+      const asked = request({
+        host: "127.0.0.1", port, path: `/api/${path}`, method: sent === undefined ? "GET" : "POST",
+        headers: {
+          cookie: `arcata-${port}=${key}`,
+          ...(sent === undefined ? {} : { origin: `http://127.0.0.1:${port}`, "content-type": "application/json", "content-length": Buffer.byteLength(sent) }),
+        },
+      }, (answer) => {
+        let text = "";
+        answer.setEncoding("utf8");
+        answer.on("data", (piece) => { text += piece; });
+        answer.on("end", () => resolve({ status: answer.statusCode, text, json: () => JSON.parse(text) }));
+        answer.on("error", reject);
+      });
+      asked.on("error", reject);
+      asked.end(sent);
+    }),
+    /** Memory in use, bytes. */
+    memory: () => Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${child.pid}/status`, "utf8"))?.[1] ?? 0) * 1024,
+    kill: async (signal = "SIGTERM") => {
+      child.kill(signal);
+      return ended;
+    },
+  };
+}
+
+/** A quartet of so many bars: the demo quartet over and over, bars numbered on. */
+export function longQuartet(bars) {
+  const text = readFileSync(demo("ferry-bell-quartet.musicxml"), "utf8");
+  return text.replace(/(<part id="[^"]*">)([\s\S]*?)(<\/part>)/g, (_, head, music, tail) => {
+    const once = music.match(/<measure [\s\S]*?<\/measure>/g);
+    const all = Array.from({ length: bars }, (_, bar) => once[bar % once.length].replace(/number="[^"]*"/, `number="${bar + 1}"`));
+    return `${head}\n${all.join("\n")}\n${tail}`;
+  });
+}
+
+/** The middle value, and the one that 95 of 100 do not pass. */
+export function middle(values) {
+  const sorted = [...values].sort((one, other) => one - other);
+  return [sorted[Math.floor(sorted.length / 2)], sorted[Math.floor(sorted.length * 0.95)]];
+}
+
+export { basename, existsSync, readFileSync };
