@@ -4,10 +4,10 @@ import { spawn } from "node:child_process";
 import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
-import { basename, dirname, join } from "node:path";
+import { basename, join } from "node:path";
 import { demo, program } from "./pages.mjs";
 
-process.setMaxListeners(100);
+process.setMaxListeners(500);
 
 /** A score of the demo, or a text, in a folder of its own. */
 export function desk(name, text) {
@@ -20,10 +20,13 @@ export function desk(name, text) {
 
 /** Starts the program; `address` opens the page. */
 export async function start(score) {
+  // The engraver lays its fonts out in a folder for temporary files, which a killed program cannot take away; a disk on which
+  // thousands of files have come and gone is slow to give new ones.
+  const scratch = mkdtempSync(join(existsSync("/dev/shm") ? "/dev/shm" : tmpdir(), "arcata-"));
+  process.on("exit", () => rmSync(scratch, { recursive: true, force: true }));
   const child = spawn(program(), ["open", score, "--no-browser"], {
     stdio: ["ignore", "pipe", "pipe"],
-    // What a killed program leaves behind goes with the folder.
-    env: { ...process.env, TMPDIR: dirname(score) },
+    env: { ...process.env, TMPDIR: scratch },
   });
   let said = "";
   child.stderr.on("data", (text) => { said += text; });
@@ -64,7 +67,9 @@ export async function start(score) {
     memory: () => Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${child.pid}/status`, "utf8"))?.[1] ?? 0) * 1024,
     kill: async (signal = "SIGTERM") => {
       child.kill(signal);
-      return ended;
+      const code = await ended;
+      rmSync(scratch, { recursive: true, force: true });
+      return code;
     },
   };
 }

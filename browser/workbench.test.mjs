@@ -12,15 +12,15 @@ let browser;
 before(async () => { browser = await launch(); });
 after(() => browser?.close());
 
-const drawn = (page) => page.waitForFunction(() => document.querySelector("arcata-system")?.shadowRoot?.querySelector("svg"));
+/** Waits for the first music; milliseconds from the address to it. */
+const drawn = async (page) => (await page.waitForFunction(() => document.querySelector("arcata-system")?.shadowRoot?.querySelector("svg") && performance.now())).jsonValue();
 const card = (page) => page.locator("#stroke p").first().textContent();
 /** What is asked for, when the page has taken it in. */
 const version = (page, wanted) => page.waitForFunction((wanted) => import("/page/piece.mjs").then(({ piece }) => piece.version >= wanted), wanted);
 
 async function opened(bench, options = {}) {
   const seen = await open(browser, bench.address, options);
-  await drawn(seen.page);
-  return seen;
+  return { ...seen, first: Math.round(await drawn(seen.page)) };
 }
 
 /** The lane of a line, as it is drawn in the first system. */
@@ -29,9 +29,7 @@ const lane = (page, line) => page.evaluate((line) => document.querySelector("arc
 test("opened, moved about, bowed, undone by keyboard; nothing asked of any other place", async () => {
   const { score, file } = desk("ferry-bell-quartet");
   const bench = await start(score);
-  const began = Date.now();
-  const { page, complaints, requests } = await opened(bench);
-  const first = Date.now() - began;
+  const { page, complaints, requests, first } = await opened(bench);
   console.log(`time to first music, 32 bars: ${first} ms (at most 1000)`);
   // Other programs on the machine make it slower: twice the time means that something has become slow.
   assert.ok(first <= 2000, `${first} ms to the first music`);
@@ -246,9 +244,7 @@ test("a quartet of 400 bars: from the key to the picture", async () => {
   const { score } = desk("long-quartet", "");
   writeFileSync(score, longQuartet(400));
   const bench = await start(score);
-  const began = Date.now();
-  const { page } = await opened(bench);
-  const first = Date.now() - began;
+  const { page, first } = await opened(bench);
   console.log(`time to first music, quartet of 400 bars: ${first} ms (at most 2000)`);
   assert.ok(first <= 4000, `${first} ms`);
   await page.focus("#music");

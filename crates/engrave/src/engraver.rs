@@ -151,9 +151,7 @@ impl Engraver {
 
     /// Does what the first drawing would have to wait for. Where that fails the first drawing says why.
     pub fn prepare(&self) {
-        if let Some(toolkit) = self.stage.toolkit() {
-            kept(&self.idle).push(toolkit);
-        }
+        self.stage.prepare(&self.idle);
     }
 
     /// Engraves one slice on one system.
@@ -166,7 +164,7 @@ impl Engraver {
             return Ok(Arc::clone(drawing));
         }
         let idle = kept(&self.idle).pop();
-        let mut toolkit = idle.or_else(|| self.stage.toolkit()).ok_or(EngraveError::NoFonts)?;
+        let mut toolkit = idle.or_else(|| self.stage.toolkit(&self.idle)).ok_or(EngraveError::NoFonts)?;
         let drawn = draw(&mut toolkit, slice, spread);
         kept(&self.idle).push(toolkit);
         let drawing = Arc::new(Drawing::read(&drawn?, slice)?);
@@ -178,7 +176,7 @@ impl Engraver {
     pub(crate) fn set_part(&self, musicxml: &str, setting: Setting) -> Result<String, EngraveError> {
         let refused = || EngraveError::Unreadable { why: "the engraver refused the part".to_owned() };
         let idle = kept(&self.idle).pop();
-        let mut toolkit = idle.or_else(|| self.stage.toolkit()).ok_or(EngraveError::NoFonts)?;
+        let mut toolkit = idle.or_else(|| self.stage.toolkit(&self.idle)).ok_or(EngraveError::NoFonts)?;
         let sized = match setting.lines {
             Lines::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
             Lines::Stretched(hundredths) => format!(

@@ -26,10 +26,27 @@ impl StageUser {
         Self(())
     }
 
-    /// A toolkit with fonts; `None` where the machine has no room for them.
+    /// A toolkit with fonts: one that became idle while others made theirs, else a new one. `None` where the machine has no
+    /// room for fonts.
     #[expect(clippy::unused_self, reason = "whoever has a toolkit is a user of the folder")]
-    pub(crate) fn toolkit(&self) -> Option<Toolkit> {
+    pub(crate) fn toolkit(&self, idle: &Mutex<Vec<Toolkit>>) -> Option<Toolkit> {
         let mut stage = stage();
+        let waiting = idle.lock().unwrap_or_else(PoisonError::into_inner).pop();
+        if waiting.is_some() {
+            return waiting;
+        }
+        Self::new_toolkit(&mut stage)
+    }
+
+    /// Makes a toolkit that whoever waits for one finds idle.
+    #[expect(clippy::unused_self, reason = "whoever has a toolkit is a user of the folder")]
+    pub(crate) fn prepare(&self, idle: &Mutex<Vec<Toolkit>>) {
+        let mut stage = stage();
+        let made = Self::new_toolkit(&mut stage);
+        idle.lock().unwrap_or_else(PoisonError::into_inner).extend(made);
+    }
+
+    fn new_toolkit(stage: &mut Stage) -> Option<Toolkit> {
         if let Some(folder) = stage.folder.as_ref().filter(|folder| !folder.exists()) {
             std::fs::create_dir_all(folder).ok()?;
             verovio_data::extract(folder).ok()?;

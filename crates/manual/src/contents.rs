@@ -20,7 +20,8 @@ pub(crate) struct Page {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 12] = [
+const WRITTEN: [&str; 13] = [
+    "workbench",
     "review",
     "plan",
     "pictures",

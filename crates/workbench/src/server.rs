@@ -3,8 +3,10 @@
 use std::fmt;
 use std::net::{Ipv4Addr, SocketAddr};
 use std::path::PathBuf;
+use std::sync::Arc;
 use std::time::Duration;
 
+use arcata_engrave::Engraver;
 use tokio::net::TcpListener;
 
 use crate::guard::Key;
@@ -61,6 +63,10 @@ const QUIET: Duration = Duration::from_millis(150);
 /// # Errors
 /// A score that cannot be read, a port that is taken.
 pub fn serve(settings: &ServeSettings, ready: impl FnOnce(&str) + Send) -> Result<(), ServeError> {
+    let engraver = Arc::new(Engraver::new());
+    let preparing = engraver.clone();
+    // While the score is read and the browser opens, the engraver lays out its fonts.
+    std::thread::spawn(move || preparing.prepare());
     let session = Session::open(&settings.score).map_err(ServeError::Session)?;
     let key = Key::random().map_err(ServeError::Other)?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
@@ -68,7 +74,7 @@ pub fn serve(settings: &ServeSettings, ready: impl FnOnce(&str) + Send) -> Resul
         .enable_all()
         .build()
         .map_err(|problem| ServeError::Other(problem.to_string()))?;
-    let done = runtime.block_on(run(settings, session, key, ready));
+    let done = runtime.block_on(run(settings, (session, engraver), key, ready));
     // Pages that listen for events would hold the program open.
     runtime.shutdown_timeout(Duration::from_millis(200));
     done
@@ -76,7 +82,7 @@ pub fn serve(settings: &ServeSettings, ready: impl FnOnce(&str) + Send) -> Resul
 
 async fn run(
     settings: &ServeSettings,
-    session: Session,
+    (session, engraver): (Session, Arc<Engraver>),
     key: Key,
     ready: impl FnOnce(&str) + Send,
 ) -> Result<(), ServeError> {
@@ -90,10 +96,7 @@ async fn run(
         Err(problem) => return Err(said(problem)),
     };
     let address = listener.local_addr().map_err(said)?;
-    let shared = Shared::new(session);
-    let engraver = shared.engraver.clone();
-    // While the browser opens, the engraver lays out its fonts.
-    tokio::task::spawn_blocking(move || engraver.prepare());
+    let shared = Shared::new(session, engraver);
     let routes = router(shared.clone(), key.clone(), address);
     // Without a watcher the page works; the user reloads it by hand.
     let watching = watch(&settings.score).ok();

@@ -38,12 +38,12 @@ pub struct Shared {
 }
 
 impl Shared {
-    /// Around a session.
+    /// Around a session; the engraver draws its music.
     #[must_use]
-    pub fn new(session: Session) -> Self {
+    pub fn new(session: Session, engraver: Arc<Engraver>) -> Self {
         Self {
             session: Arc::new(Mutex::new(session)),
-            engraver: Arc::new(Engraver::new()),
+            engraver,
             happened: broadcast::channel(64).0,
             found: Arc::default(),
         }

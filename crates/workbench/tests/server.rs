@@ -4,6 +4,7 @@
 
 use std::net::SocketAddr;
 use std::path::PathBuf;
+use std::sync::Arc;
 
 use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, Key, NotePlace, Session, Shared, router};
 use axum::Router;
@@ -34,7 +35,7 @@ fn bench() -> Bench {
     std::fs::write(folder.path().join("secret.txt"), "not to be served").expect("a file");
     let session = Session::open(&score).expect("opens");
     let address = SocketAddr::from(([127, 0, 0, 1], PORT));
-    Bench { folder, router: router(Shared::new(session), Key::of("right"), address) }
+    Bench { folder, router: router(Shared::new(session, Arc::default()), Key::of("right"), address) }
 }
 
 /// A request as the page makes it; each test spoils one thing.
