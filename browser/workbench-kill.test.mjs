@@ -2,8 +2,10 @@
 // hour of editing in a row: memory stays flat.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
-import { desk, start } from "./workbench.mjs";
+import { after, test } from "node:test";
+import { desk, endAll, start } from "./workbench.mjs";
+
+after(endAll);
 
 /** xorshift: the same moments on every run. */
 function random(seed) {

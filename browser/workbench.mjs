@@ -18,6 +18,13 @@ export function desk(name, text) {
   return { folder, score, file: (ending) => join(folder, `${name}${ending}`) };
 }
 
+const running = new Set();
+
+/** Ends what a test that failed has left running; without it the tests would not end. */
+export async function endAll() {
+  await Promise.all([...running].map((bench) => bench.kill("SIGKILL")));
+}
+
 /** Starts the program; `address` opens the page. */
 export async function start(score) {
   // The engraver lays its fonts out in a folder for temporary files, which a killed program cannot take away; a disk on which
@@ -41,7 +48,7 @@ export async function start(score) {
   const { port, searchParams } = new URL(address);
   const key = searchParams.get("key");
   const ended = new Promise((resolve) => child.on("exit", resolve));
-  return {
+  const bench = {
     child,
     address,
     /** Asks the server as the page does. */
@@ -68,10 +75,13 @@ export async function start(score) {
     kill: async (signal = "SIGTERM") => {
       child.kill(signal);
       const code = await ended;
+      running.delete(bench);
       rmSync(scratch, { recursive: true, force: true });
       return code;
     },
   };
+  running.add(bench);
+  return bench;
 }
 
 /** A quartet of so many bars: the demo quartet over and over, bars numbered on. */

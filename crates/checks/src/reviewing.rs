@@ -2,7 +2,7 @@
 
 use arcata_bow::together::{agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
-use arcata_review::{Finding, Piece, ReviewSettings, review};
+use arcata_review::{Beside, Finding, Piece, ReviewSettings, review};
 use arcata_score::Score;
 use arcata_xml::{Document, Edit, EditList, Limits};
 
@@ -16,6 +16,8 @@ pub(crate) struct Desk {
     lines: Vec<Line>,
     plans: Vec<Plan>,
     profile: Profile,
+    /// Parts in files of their own.
+    beside: Vec<Beside>,
 }
 
 impl Desk {
@@ -24,7 +26,7 @@ impl Desk {
         let score = arcata_score::read(&document);
         let lines = scores::lines(&score, profile);
         let plans = bowed_alike(&score, &lines, profile);
-        Self { document, score, lines, plans, profile: profile.clone() }
+        Self { document, score, lines, plans, profile: profile.clone(), beside: Vec::new() }
     }
 
     /// The same with each line planned for itself, which is much quicker.
@@ -32,7 +34,7 @@ impl Desk {
         let score = arcata_score::read(&document);
         let lines = scores::lines(&score, profile);
         let plans = lines.iter().map(|line| plan(line, &profile.plan_settings(line.instrument))).collect();
-        Self { document, score, lines, plans, profile: profile.clone() }
+        Self { document, score, lines, plans, profile: profile.clone(), beside: Vec::new() }
     }
 
     /// The same with edits in it, each line planned for itself; lines that stay as they were are not planned again.
@@ -47,7 +49,13 @@ impl Desk {
             _ => plan(line, &self.profile.plan_settings(line.instrument)),
         };
         let plans = lines.iter().enumerate().map(planned).collect();
-        Ok(Self { document, score, lines, plans, profile: self.profile.clone() })
+        Ok(Self { document, score, lines, plans, profile: self.profile.clone(), beside: self.beside.clone() })
+    }
+
+    /// The same with a part in a file of its own beside it.
+    pub(crate) fn beside(mut self, part: Score) -> Self {
+        self.beside.push(Beside { name: "The part".to_owned(), score: part });
+        self
     }
 
     /// What the review finds.
@@ -61,7 +69,7 @@ impl Desk {
             plans: &self.plans,
             reading: Some(&reading),
             profile: &self.profile,
-            beside: &[],
+            beside: &self.beside,
         };
         review(&piece, settings)
     }

@@ -132,7 +132,8 @@ fn hooked(piece: &Piece<'_>, part: usize, best: &Repaired, change: &NotationChan
     Some(notes.into_iter().flat_map(|note| bow_mark(note, direction)).collect())
 }
 
-fn kind(change: &NotationChange) -> ProposalKind {
+/// What kind of proposal a change of the notation is.
+pub(crate) fn kind(change: &NotationChange) -> ProposalKind {
     match change.kind {
         ChangeKind::Split | ChangeKind::SplitTie => ProposalKind::Split,
         ChangeKind::JoinNotes | ChangeKind::JoinSlurs => ProposalKind::Join,

@@ -85,7 +85,7 @@ say();
 score.start();
 overview.start(/** @type {HTMLElement} */ (document.getElementById("overview")));
 strokes.start(margin);
-const showWays = ways.start(margin);
+const other = ways.start(margin);
 findings.start(margin);
 
 keys.start([
@@ -98,7 +98,8 @@ keys.start([
   { key: "h", name: "askHook", run: () => piece.bowHere("hook") },
   { key: "r", name: "askRetake", run: () => piece.bowHere("retake") },
   { key: "Backspace Delete", name: "askFree", run: () => piece.bowHere("free") },
-  { key: "w", name: "ways", run: showWays },
+  { key: "w", name: "ways", run: other.ways },
+  { key: "e", name: "slurs", run: other.slurs },
   { key: "n", name: "next", run: () => piece.finding(1) },
   { key: "N", name: "previous", run: () => piece.finding(-1) },
   { key: "p", name: "phrase", run: () => piece.slurHere("phrase") },

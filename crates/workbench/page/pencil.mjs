@@ -75,7 +75,7 @@ async function takeUp() {
 
 /** Files: what leaves, what comes in. */
 export function files() {
-  const leaves = [["score", "keepScore"], ["layer", "keepLayer"], ["pdf", "keepPdf"]].map(([what, name]) =>
+  const leaves = [["score", "keepScore"], ["layer", "keepLayer"], ["pdf", "keepPdf"], ["aside", "keepAside"]].map(([what, name]) =>
     make("button", { type: "button", "data-keep": what, text: word(name), onclick: async () => {
       try {
         const { file } = await send(`keep/${what}`, { by: me });

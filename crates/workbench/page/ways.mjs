@@ -45,18 +45,53 @@ async function show(box) {
   }
 }
 
-/** @param {HTMLElement} margin @returns {() => void} shows them */
+/** A change of the slurs. @param {any} offer */
+function slur(offer) {
+  const points = (Math.abs(offer.more) / 1000).toFixed(2);
+  const list = [...offer.gains.map((/** @type {string} */ text) => `+ ${text}`), ...offer.losses.map((/** @type {string} */ text) => `− ${text}`)];
+  return make("article", { class: "way" },
+    make("h3", { lang: "en", text: offer.sentence }),
+    make("p", { class: "note", text: `${points} ${word(offer.more > 0 ? "costsMore" : "costsLess")}` }),
+    list.length ? make("ul", { lang: "en" }, ...list.map((text) => make("li", { text }))) : null,
+    make("button", { type: "button", class: "rewrite", text: word("write"), onclick: async () => {
+      if (await piece.act({ act: "change", sentence: offer.sentence, edits: offer.edits })) piece.say(word("changed"));
+    } }));
+}
+
+/** Shows what could be changed in the slurs around the chosen stroke. @param {HTMLElement} box */
+async function showSlurs(box) {
+  const chosen = piece.chosen;
+  if (!chosen) return piece.say(word("noStroke"));
+  const number = ++wanted;
+  box.setAttribute("aria-busy", "true");
+  try {
+    const offers = await ask("slurs", chosen);
+    if (number !== wanted) return;
+    box.replaceChildren(...(offers.length ? offers.map(slur) : [make("p", { class: "note", text: word("noSlurs") })]));
+    piece.say(`${offers.length} ${word("slurs")}`);
+  } catch (problem) {
+    piece.fail(problem);
+  } finally {
+    box.removeAttribute("aria-busy");
+  }
+}
+
+/** @param {HTMLElement} margin @returns {{ways: () => any, slurs: () => any}} shows them */
 export function start(margin) {
   const box = make("div");
   const button = make("button", { type: "button", "aria-keyshortcuts": "w" });
-  const section = make("section", { id: "ways", "aria-labelledby": "ways-title" }, make("h2", { id: "ways-title" }), button, box);
+  const slurs = make("button", { type: "button", "aria-keyshortcuts": "e" });
+  const section = make("section", { id: "ways", "aria-labelledby": "ways-title" }, make("h2", { id: "ways-title" }),
+    make("div", { class: "asks" }, button, slurs), box);
   margin.append(section);
   const label = () => {
     section.querySelector("h2").textContent = word("ways");
     button.replaceChildren(word("waysFor"), " ", make("kbd", { text: "w" }));
+    slurs.replaceChildren(word("slurs"), " ", make("kbd", { text: "e" }));
   };
-  const open = () => show(box);
-  button.addEventListener("click", open);
+  const open = { ways: () => show(box), slurs: () => showSlurs(box) };
+  button.addEventListener("click", open.ways);
+  slurs.addEventListener("click", open.slurs);
   piece.addEventListener("language", label);
   piece.addEventListener("moved", () => box.replaceChildren());
   piece.addEventListener("opened", () => box.replaceChildren());

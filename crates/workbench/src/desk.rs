@@ -8,6 +8,7 @@ use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Link, Plan, PlanSettings, Profile, Reading, Written, plan};
 use arcata_layer::{Addresses, Layer, Mark};
+use arcata_review::Aside;
 use arcata_score::{BowDirection, Length, NoteId, Score};
 use arcata_xml::{EditList, Limits, ScoreFile};
 use rayon::prelude::*;
@@ -53,7 +54,15 @@ impl Base {
         if let Some(problem) = not_a_score {
             return Err(problem.message.clone());
         }
-        let slurs_without = tell_slurs(&mut score, &state.slurs);
+        let before = Aside { entries: Vec::new(), slurs: state.told_before.clone() };
+        let mut slurs_without: Vec<String> = before
+            .tell_slurs(&mut score)
+            .iter()
+            .map(|unused| {
+                format!("entry {} on slurs beside the score: no slur answers to it", unused.entry + 1)
+            })
+            .collect();
+        slurs_without.extend(tell_slurs(&mut score, &state.slurs));
         let profile = profile(&state.profile)?;
         let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
             TempoChoice::Opening(Length::new(i64::from(quarters), 1))

@@ -3,6 +3,7 @@
 use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, pdf};
 use arcata_layer::{Trust, apply};
 
+use crate::beside;
 use crate::desk::Desk;
 use crate::failed::Failed;
 use crate::shared::Shared;
@@ -37,7 +38,12 @@ pub(crate) fn leaving(shared: &Shared, what: &str) -> Result<Leaving, Failed> {
             let bytes = pages(&desk, &title, &shared.engraver).map_err(wrong)?;
             (format!("{stem}-bows.pdf"), "application/pdf", bytes)
         }
-        _ => return Err(Failed::missing("what leaves is score, layer or pdf")),
+        "aside" => {
+            let score = shared.session().path().to_owned();
+            let text = beside::with(&score, &state).map_err(wrong)?;
+            (format!("{stem}.aside.toml"), "application/toml", text.into_bytes())
+        }
+        _ => return Err(Failed::missing("what leaves is score, layer, pdf or aside")),
     };
     Ok(Leaving { name, kind, bytes })
 }

@@ -51,6 +51,14 @@ pub(crate) struct LineQuery {
 }
 
 #[derive(Deserialize, IntoParams)]
+pub(crate) struct StrokeQuery {
+    /// The line, index.
+    pub(crate) line: usize,
+    /// The stroke, index.
+    pub(crate) stroke: usize,
+}
+
+#[derive(Deserialize, IntoParams)]
 pub(crate) struct LanguageQuery {
     /// `en`, `it`, `fr` or `de`.
     pub(crate) language: Option<String>,
@@ -221,4 +229,6 @@ pub(crate) enum Leaves {
     Layer,
     /// Everything on paper.
     Pdf,
+    /// What is set aside, and what slurs are said to be.
+    Aside,
 }

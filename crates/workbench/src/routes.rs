@@ -24,12 +24,12 @@ use crate::guard::{Guard, Key, guard};
 use crate::requests::{
     ActRequest, BowRequest, CompareRequest, DifferenceView, KeptView, LanguageQuery, Leaves, LineQuery,
     PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView, ShownRequest, SlurRequest,
-    StepRequest, TextView,
+    StepRequest, StrokeQuery, TextView,
 };
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
 use crate::sound::{PieceSound, sound};
-use crate::views::{self, DoneView, FindingsView, ScoreView, StrokeView};
+use crate::views::{self, DoneView, FindingsView, OfferView, ScoreView, StrokeView};
 use crate::ways::{AskView, WayView, ways};
 use crate::{export, keep, page};
 
@@ -44,6 +44,7 @@ pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
         .route("/strokes", get(strokes))
         .route("/findings", get(findings))
         .route("/ways", get(other_ways))
+        .route("/slurs", get(other_slurs))
         .route("/downbeats", get(downbeats))
         .route("/sound", get(heard))
         .route("/rules/{rule}", get(rule))
@@ -132,6 +133,15 @@ async fn other_ways(State(shared): State<Shared>, Query(query): Query<LineQuery>
         ways(&desk, query.line, bars, (&shared.engraver, version)).map(axum::Json).map_err(Failed::impossible)
     })
     .await
+}
+
+/// Changes of the slurs around a stroke: split, join, shift.
+#[utoipa::path(get, path = "/api/slurs", params(StrokeQuery), responses((status = 200, body = Vec<OfferView>), (status = 400, body = Failed)))]
+async fn other_slurs(
+    State(shared): State<Shared>,
+    Query(query): Query<StrokeQuery>,
+) -> Answer<Vec<OfferView>> {
+    work(move || Ok(axum::Json(views::offers(&shared.desk().0, query.line, query.stroke)))).await
 }
 
 /// Who begins a stroke on which downbeat.
@@ -243,12 +253,7 @@ async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequ
                 "this proposal is for the pencil: it changes nothing in the file",
             ));
         }
-        let mut edits: Vec<ByteEdit> = proposal
-            .edits
-            .iter()
-            .map(|edit| ByteEdit { from: edit.range.start, to: edit.range.end, insert: edit.insert.clone() })
-            .collect();
-        edits.sort_by_key(|edit| (edit.from, edit.to));
+        let edits = views::byte_edits(&proposal.edits);
         acted(session, Act::Change { sentence: proposal.sentence.clone(), edits }, request.version)
     })
     .await
@@ -380,6 +385,7 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
         strokes,
         findings,
         other_ways,
+        other_slurs,
         downbeats,
         heard,
         rule,

@@ -7,7 +7,10 @@ use std::sync::Arc;
 use arcata_layer::{Addresses, Layer, carry, identity};
 use arcata_xml::Limits;
 
+use arcata_review::SlurEntry;
+
 use crate::act::{Act, NotePlace};
+use crate::beside;
 use crate::desk::{Base, Desk};
 use crate::journal::{Journal, JournalLine};
 use crate::keep;
@@ -74,8 +77,9 @@ impl Session {
         let (journal, steps) = Journal::open(&Journal::beside(path))
             .map_err(|problem| SessionError::Journal(problem.to_string()))?;
         let (acts, counting) = taken(steps);
+        let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
-        let (state, base, lost) = fold(&bytes, &acts[..counting], None)?;
+        let (state, base, lost) = fold(&bytes, &acts[..counting], (&told, None))?;
         let desk = Desk::new(base, &state.layer, None);
         Ok(Self { path: path.to_owned(), bytes, journal, acts, counting, state, desk, version: 0, lost })
     }
@@ -120,8 +124,8 @@ impl Session {
     }
 
     fn go(&mut self, counting: usize, step: &JournalLine) -> Result<Moved, SessionError> {
-        let (state, base, _) =
-            fold(&self.bytes, &self.acts[..counting], Some((&self.state, &self.desk.base)))?;
+        let now = Some((&self.state, &self.desk.base));
+        let (state, base, _) = fold(&self.bytes, &self.acts[..counting], (&self.state.told_before, now))?;
         let desk = Desk::new(base, &state.layer, Some(&self.desk));
         self.put(step)?;
         self.counting = counting;
@@ -255,9 +259,9 @@ fn taken(steps: Vec<JournalLine>) -> (Vec<Act>, usize) {
 fn fold(
     bytes: &[u8],
     acts: &[Act],
-    now: Option<(&State, &Arc<Base>)>,
+    (told, now): (&[SlurEntry], Option<(&State, &Arc<Base>)>),
 ) -> Result<(State, Arc<Base>, Vec<String>), SessionError> {
-    let plain = State::new(Layer::default());
+    let plain = State { told_before: told.to_vec(), ..State::new(Layer::default()) };
     let mut base = match now {
         Some((state, base)) if state.edits.is_empty() => base.clone(),
         _ => Base::new(bytes, &plain).map(Arc::new).map_err(SessionError::Score)?,
@@ -267,7 +271,7 @@ fn fold(
         score: identity::of(base.file.document(), &base.score),
         ..Layer::default()
     };
-    let mut state = State::new(layer);
+    let mut state = State { layer, ..plain.clone() };
     let mut lost = Vec::new();
     let mut left = acts.iter().peekable();
     while left.peek().is_some() {
@@ -279,6 +283,10 @@ fn fold(
             if let Err(why) = next.act(act, &addresses) {
                 lost.push(why);
                 continue;
+            }
+            if matches!(act, Act::Carried { .. }) {
+                // What did not fit was for the file as it was before; the layer was carried over from it whole.
+                lost.clear();
             }
             if next.edits == state.edits {
                 state = next;

@@ -1,20 +1,16 @@
 //! What all requests share: the session, the engraver, the findings of now, and who listens.
 
-use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use arcata_engrave::Engraver;
-use arcata_review::{Aside, Finding};
+use arcata_review::Finding;
 use tokio::sync::broadcast;
 
+use crate::beside;
 use crate::desk::Desk;
 use crate::events::Happened;
-use crate::keep;
 use crate::session::Session;
 use crate::views::{self, DoneView};
-
-/// A file of what is set aside is read up to this size.
-const LARGEST_ASIDE: usize = 4 << 20;
 
 /// What the review has found.
 #[derive(Clone, Debug)]
@@ -70,7 +66,7 @@ impl Shared {
         if let Some(known) = found.as_ref().filter(|known| known.version == version) {
             return known.clone();
         }
-        let (findings, aside) = views::findings(&desk, &state, &beside(&path));
+        let (findings, aside) = views::findings(&desk, &state, &beside::read(&path).unwrap_or_default());
         let now = Found { version, findings: Arc::new(findings), aside };
         *found = Some(now.clone());
         now
@@ -101,14 +97,4 @@ impl Shared {
         })
         .await;
     }
-}
-
-/// What is set aside beside the score; nothing where the file cannot be read.
-fn beside(score: &Path) -> Aside {
-    let mut name = score.file_stem().unwrap_or_default().to_owned();
-    name.push(".aside.toml");
-    let path = score.with_file_name(name);
-    let text = path.exists().then(|| keep::read(&path, LARGEST_ASIDE).ok()).flatten();
-    let text = text.and_then(|bytes| String::from_utf8(bytes).ok());
-    text.and_then(|text| Aside::read(&text).ok()).unwrap_or_default()
 }

@@ -2,6 +2,8 @@
 
 use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot, shorthand};
 
+use arcata_review::SlurEntry;
+
 use crate::act::{Act, Ask, ByteEdit, NotePlace, SlurIs};
 
 /// The sum of all acts that count.
@@ -14,6 +16,8 @@ pub(crate) struct State {
     pub(crate) edits: Vec<Vec<ByteEdit>>,
     pub(crate) tempo: Option<u32>,
     pub(crate) profile: String,
+    /// What the file beside the score said of slurs when the session began.
+    pub(crate) told_before: Vec<SlurEntry>,
 }
 
 /// A finding that is set aside.
@@ -36,6 +40,7 @@ impl State {
             edits: Vec::new(),
             tempo: None,
             profile: "professional".to_owned(),
+            told_before: Vec::new(),
         }
     }
 

@@ -2,16 +2,17 @@
 
 use arcata_bow::{Link, Reading};
 use arcata_layer::{Addresses, Mark};
-use arcata_report::{DownbeatsView, FindingView};
+use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::words::beat_text;
-use arcata_review::{Aside, AsideEntry, Finding, Piece, ReviewSettings, reviewed};
+use arcata_review::{Aside, Finding, Piece, ReviewSettings, reviewed, slur_offers};
 use arcata_score::beats::beat_in_bar;
 use arcata_score::{BowDirection, Length};
 use serde::Serialize;
 use serde_json::Value;
 use utoipa::ToSchema;
 
-use crate::act::NotePlace;
+use crate::act::{ByteEdit, NotePlace};
+use crate::beside;
 use crate::desk::Desk;
 use crate::drawing::LanesView;
 use crate::session::{Moved, Session};
@@ -267,29 +268,12 @@ impl DoneView {
 
 /// What the review finds, with what was set aside in the session and beside the score left out.
 pub(crate) fn findings(desk: &Desk, state: &State, beside: &Aside) -> (Vec<Finding>, usize) {
-    let base = &desk.base;
-    let reading = Reading::new(&base.score, &base.profile, &base.options);
-    let plans = desk.all_plans();
-    let piece = Piece {
-        document: Some(base.file.document()),
-        score: &base.score,
-        lines: &base.lines,
-        plans: &plans,
-        reading: Some(&reading),
-        profile: &base.profile,
-        beside: &[],
-    };
     let mut aside = beside.clone();
-    aside.entries.extend(state.asides.iter().map(|one| AsideEntry {
-        rule: Some(one.rule.clone()),
-        part: one.part.clone(),
-        bars: Some((one.bar.clone(), one.bar.clone())),
-        beat: AsideEntry::parse_beat(&one.beat),
-        movement: None,
-        reason: one.reason.clone(),
-    }));
-    let reviewed = reviewed(&piece, &ReviewSettings { aside, ..ReviewSettings::default() });
-    (reviewed.findings, reviewed.set_aside.len())
+    aside.entries.extend(beside::entries(state));
+    with_piece(desk, |piece| {
+        let reviewed = reviewed(piece, &ReviewSettings { aside, ..ReviewSettings::default() });
+        (reviewed.findings, reviewed.set_aside.len())
+    })
 }
 
 impl FindingsView {
@@ -303,6 +287,70 @@ impl FindingsView {
         };
         Self { version, findings: findings.iter().map(view).collect(), aside }
     }
+}
+
+/// A change of the slurs that the page offers.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct OfferView {
+    /// What is done, a sentence.
+    pub(crate) sentence: String,
+    /// `split`, `join` or `shift`.
+    pub(crate) kind: &'static str,
+    /// What it costs the arm more than the slurs as they stand, thousandths of a point; less than nothing is gained.
+    pub(crate) more: i64,
+    /// What is gained, in words.
+    pub(crate) gains: Vec<String>,
+    /// What is lost.
+    pub(crate) losses: Vec<String>,
+    /// What has to be written for it: an act.
+    pub(crate) edits: Vec<ByteEdit>,
+}
+
+/// Changes of the slurs around a stroke.
+pub(crate) fn offers(desk: &Desk, line: usize, stroke: usize) -> Vec<OfferView> {
+    with_piece(desk, |piece| {
+        let offers = slur_offers(piece, line, stroke);
+        let view = |proposal: &arcata_review::Proposal| {
+            let (gains, losses) = proposal.cost_change.as_ref().map(gains_and_losses).unwrap_or_default();
+            OfferView {
+                sentence: proposal.sentence.clone(),
+                kind: proposal.kind.name(),
+                more: proposal.cost_change.as_ref().map_or(0, arcata_bow::Cost::total),
+                gains,
+                losses,
+                edits: byte_edits(&proposal.edits),
+            }
+        };
+        offers.iter().map(view).collect()
+    })
+}
+
+/// Edits as an act holds them, in order.
+pub(crate) fn byte_edits(edits: &[arcata_xml::Edit]) -> Vec<ByteEdit> {
+    let edit = |edit: &arcata_xml::Edit| ByteEdit {
+        from: edit.range.start,
+        to: edit.range.end,
+        insert: edit.insert.clone(),
+    };
+    let mut edits: Vec<ByteEdit> = edits.iter().map(edit).collect();
+    edits.sort_by_key(|edit| (edit.from, edit.to));
+    edits
+}
+
+/// Everything that the review looks at, for as long as a question lasts.
+fn with_piece<T>(desk: &Desk, question: impl FnOnce(&Piece<'_>) -> T) -> T {
+    let base = &desk.base;
+    let reading = Reading::new(&base.score, &base.profile, &base.options);
+    let plans = desk.all_plans();
+    question(&Piece {
+        document: Some(base.file.document()),
+        score: &base.score,
+        lines: &base.lines,
+        plans: &plans,
+        reading: Some(&reading),
+        profile: &base.profile,
+        beside: &[],
+    })
 }
 
 /// Who begins a stroke on the downbeat of which bar.

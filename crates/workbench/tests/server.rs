@@ -334,6 +334,38 @@ async fn proposals_slurs_shorthand_and_settings_are_acts_like_all_others() {
 }
 
 #[tokio::test]
+async fn slurs_are_changed_and_what_is_set_aside_is_kept_beside_the_score() {
+    let bench = bench();
+    let (_, offers) = get(&bench, "/api/slurs?line=0&stroke=4").await;
+    let offers: Value = serde_json::from_str(&offers).expect("JSON");
+    let split =
+        offers.as_array().expect("offers").iter().find(|offer| offer["kind"] == "split").expect("a split");
+    let act = json!({"act": "change", "sentence": split["sentence"], "edits": split["edits"]});
+    let (status, done) = post(&bench, "/api/acts", &json!({"act": act, "version": 0})).await;
+    assert_eq!((status, &done["everything"]), (StatusCode::OK, &json!(true)), "{done}");
+    let (_, score) = get(&bench, "/api/score").await;
+    assert!(score.contains(r#""strokes":12"#), "the slur of two notes is gone: {score}");
+    let reason =
+        json!({"act": "aside", "rule": "no-tempo", "bar": "1", "beat": "1", "reason": "It is a study."});
+    post(&bench, "/api/acts", &json!({"act": reason, "version": 1})).await;
+    for _ in 0..2 {
+        let (status, kept) = post(&bench, "/api/keep/aside", &json!({"by": "a test"})).await;
+        assert_eq!((status, &kept["file"]), (StatusCode::OK, &json!("study.aside.toml")), "{kept}");
+    }
+    let path = bench.folder.path().join("study.aside.toml");
+    let text = std::fs::read_to_string(&path).expect("the file");
+    assert_eq!(text.matches("It is a study.").count(), 1, "{text}");
+    std::fs::write(&path, "broken").expect("written");
+    let (status, why) = post(&bench, "/api/keep/aside", &json!({"by": "a test"})).await;
+    assert_eq!(status, StatusCode::UNPROCESSABLE_ENTITY, "{why}");
+    assert_eq!(
+        std::fs::read_to_string(&path).expect("the file"),
+        "broken",
+        "what cannot be read is not written over"
+    );
+}
+
+#[tokio::test]
 async fn the_description_names_every_address() {
     let bench = bench();
     let (status, text) = get(&bench, "/api/openapi.json").await;

@@ -4,6 +4,7 @@
 //! One fault is put in place of some bars, on pitches and at a place drawn by chance from a fixed seed, and the rule it
 //! belongs to is asked. A passage in which the rule speaks there before the fault is planted is passed over.
 
+mod beside;
 mod faults;
 mod passage;
 
@@ -50,8 +51,9 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
     if all.is_empty() {
         return Ok(());
     }
-    let rows: Vec<Row> =
+    let mut rows: Vec<Row> =
         FAULTS.par_iter().enumerate().map(|(number, fault)| row(fault, &all, number)).collect();
+    rows.push(beside::row(&all));
     for rule in REGISTER {
         let known = rows.iter().any(|row| row.rule == rule.card.id);
         outcome.check(known, &format!("a fault of the kind {} is planted", rule.card.id));

@@ -1,0 +1,62 @@
+//! Changes of the slurs that are offered: written into the file and planned from it anew, each costs what the offer says.
+#![allow(clippy::expect_used, reason = "a fixture that is wrong must stop its test")]
+
+mod support;
+
+use arcata_bow::{LineOptions, Profile, Reading, all_lines, plan};
+use arcata_review::{Piece, slur_offers};
+use arcata_xml::{Document, EditList, Limits};
+
+const MUSIC: [&str; 5] = [
+    "quarter=96\nviolin: f (c''8 d'' e'') f'' g''4 a'' | (c''8 d'' e'' f'') g''4 a'' | c''1 |.",
+    "quarter=60\nviolin: p (c''4 d'') (e'' f'') | g''2 (a''4 g'') | f''1 |.",
+    "quarter=120\nviola: mf c'8 d' e' f' (g' a' b') c'' | (c''4. b'8) a'4 g' | c'1 |.",
+    "quarter=72\ncello: f (c4 d e f4 | g4 a4) b4 c' | d'1 |.",
+    "quarter=88\nviolin: mf c''4 (d''2 e''4 | f''4) e''2 d''4 | c''1 |.",
+];
+
+#[test]
+fn each_offer_costs_in_the_file_what_it_says() {
+    let profile = Profile::default();
+    let options = LineOptions::default();
+    let mut checked = 0;
+    for music in MUSIC {
+        let read = support::Read::new(arcata_testkit::musicxml(music).into_bytes(), &profile);
+        let piece = read.piece();
+        let reading = Reading::new(piece.score, &profile, &options);
+        let piece = Piece { reading: Some(&reading), ..piece };
+        let before = piece.plans[0].total.total();
+        for stroke in 0..piece.lines[0].strokes.len() {
+            let offers = slur_offers(&piece, 0, stroke);
+            let costs: Vec<i64> = offers
+                .iter()
+                .map(|offer| offer.cost_change.as_ref().map_or(0, arcata_bow::Cost::total))
+                .collect();
+            assert!(costs.is_sorted(), "the cheapest first: {costs:?}");
+            for (offer, cost) in offers.iter().zip(costs) {
+                assert!(offer.sentence.ends_with('.'), "{}", offer.sentence);
+                let edits = EditList::new(offer.edits.clone()).expect("edits that go together");
+                let bytes = read.document.apply(&edits).expect("edits of this document");
+                let changed = Document::parse(bytes, &Limits::default()).expect("a sound file");
+                let score = arcata_score::read(&changed);
+                assert!(score.parts[0].open_slurs.is_empty(), "{}: a slur with one end", offer.sentence);
+                let lines = all_lines(&score, &profile, &options);
+                let after = plan(&lines[0], &profile.plan_settings(lines[0].instrument)).total.total();
+                assert_eq!(after - before, cost, "{music}\n{}", offer.sentence);
+                checked += 1;
+            }
+        }
+    }
+    assert!(checked >= 40, "{checked} offers show little");
+}
+
+#[test]
+fn nothing_is_offered_where_nothing_can_be_written() {
+    let profile = Profile::default();
+    let read = support::Read::new(arcata_testkit::musicxml(MUSIC[0]).into_bytes(), &profile);
+    assert!(slur_offers(&read.piece(), 0, 0).is_empty(), "without a reading");
+    let reading_options = LineOptions::default();
+    let reading = Reading::new(read.piece().score, &profile, &reading_options);
+    let piece = Piece { reading: Some(&reading), ..read.piece() };
+    assert!(slur_offers(&piece, 7, 0).is_empty() && slur_offers(&piece, 0, 999).is_empty());
+}
