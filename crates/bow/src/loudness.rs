@@ -83,6 +83,22 @@ impl LoudnessCurve {
         Drawing::new(score, profile).draw(&events, &swells)
     }
 
+    /// The curve so many steps of the dynamics higher, from ppp to fff at most; silence stays silence.
+    #[must_use]
+    pub fn louder(mut self, steps: i8) -> Self {
+        let shifted = |loudness: i32| match loudness {
+            0 => 0,
+            some => (some + i32::from(steps) * 100).clamp(SOFTEST_GOAL.min(some), LOUDEST_GOAL.max(some)),
+        };
+        for point in &mut self.points {
+            (point.before, point.after) = (shifted(point.before), shifted(point.after));
+        }
+        for attack in &mut self.attacks {
+            attack.loudness = Loudness(shifted(attack.loudness.0));
+        }
+        self
+    }
+
     /// The loudness that is reached at a moment, before any new dynamic there.
     #[must_use]
     pub fn reached(&self, moment: Moment) -> Loudness {

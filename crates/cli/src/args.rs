@@ -75,6 +75,10 @@ pub(crate) struct Shared {
     /// proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
     pub(crate) tempo: Option<u32>,
+    /// Play everything so many steps of the dynamics louder than written (p to mp is one); softer: -1, -2
+    #[arg(long, value_name = "STEPS", default_value_t = 0, allow_hyphen_values = true,
+        value_parser = clap::value_parser!(i8).range(-3..=3))]
+    pub(crate) louder: i8,
     /// Plan each part for itself. Otherwise parts that play one rhythm, figures that come back and entries
     /// that imitate are bowed alike, unless going their own way saves more
     #[arg(long)]

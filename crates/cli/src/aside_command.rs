@@ -158,6 +158,7 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         movement: None,
         profile: arguments.profile.clone(),
         tempo: None,
+        louder: 0,
         apart: false,
     };
     let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;

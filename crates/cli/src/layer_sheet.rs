@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arcata_bow::{Line, LineOptions, Profile, Reading};
+use arcata_engrave::Engraver;
 use arcata_layer::identity::{self, Kinship};
 use arcata_layer::{Addresses, Layer, Trust, shorthand, wipe};
 use arcata_report::sheet::{
@@ -17,7 +18,7 @@ use clap::{Args, ValueEnum};
 use crate::failure::Failure;
 use crate::layer_command::open_layer;
 use crate::studio::Opened;
-use crate::{files, layer_music, studio, writing};
+use crate::{files, studio, writing};
 
 #[derive(Debug, Args)]
 pub(crate) struct SheetArguments {
@@ -92,10 +93,13 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         spared: spared.clone(),
     });
     name_states(&mut view, arguments);
-    let layer = layer_music::written(&addresses, (before.as_ref(), &after), &spared);
-    let marked = layer_music::marked(&mut view, &opened, &layer)?;
+    let layer = arcata_prepare::written(&addresses, (before.as_ref(), &after), &spared);
+    let (document, score) =
+        arcata_prepare::marked(&mut view, (opened.file.document(), &opened.score), &layer)
+            .map_err(|why| Failure::Sheet { why })?;
     if format != SheetFormat::Text && !arguments.words_only {
-        layer_music::put(&mut view, &marked);
+        let told = arcata_prepare::engrave_bars(&mut view, (&document, &score), &Engraver::new());
+        told.iter().for_each(|sentence| files::complain(sentence));
     }
     let bytes = match format {
         SheetFormat::Html => sheet_html(&view).into_bytes(),

@@ -12,7 +12,6 @@ mod layer_carry;
 mod layer_command;
 mod layer_enter;
 mod layer_list;
-mod layer_music;
 mod layer_sheet;
 mod layer_spread;
 mod library;

@@ -14,6 +14,9 @@ pub(crate) struct OpenArguments {
     /// The score, a MusicXML file
     #[arg(value_name = "SCORE")]
     pub(crate) score: PathBuf,
+    /// Layers to lay on the desk with it; they are read, and written only when you keep them
+    #[arg(long, value_name = "LAYER", num_args = 1..)]
+    pub(crate) layer: Vec<PathBuf>,
     /// The port on this machine's own address; 0 for any that is free
     #[arg(long, value_name = "PORT", default_value_t = 0)]
     pub(crate) port: u16,
@@ -24,7 +27,11 @@ pub(crate) struct OpenArguments {
 
 /// Serves the score until the interrupt key is pressed.
 pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
-    let settings = ServeSettings { score: arguments.score.clone(), port: arguments.port };
+    let settings = ServeSettings {
+        score: arguments.score.clone(),
+        layers: arguments.layer.clone(),
+        port: arguments.port,
+    };
     let told = serve(&settings, |address| {
         files::show(&format!("{address}\n"));
         if !arguments.no_browser && open::that_detached(address).is_err() {

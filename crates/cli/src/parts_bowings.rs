@@ -51,6 +51,7 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
         movement: None,
         profile: arguments.profile.clone(),
         tempo: arguments.tempo,
+        louder: 0,
         apart: false,
     };
     let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;

@@ -7,9 +7,8 @@ use std::process::ExitCode;
 use std::time::Instant;
 
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_engrave::{
-    Booklet, BookletRemark, BookletRequest, Engraver, House, PageEnd, PageEndKind, SystemWide, pdf,
-};
+use arcata_engrave::{BookletRequest, Engraver, House, PageEndKind, SystemWide};
+use arcata_prepare::{PartPaper, page_end_words, part_file_name, part_paper, remark_words};
 use arcata_score::Length;
 use rayon::prelude::*;
 
@@ -20,9 +19,8 @@ use crate::{bars, files, studio, writing};
 
 /// A part with its two files, not written yet.
 struct Made {
-    name: String,
-    booklet: Booklet,
-    pdf: (PathBuf, Vec<u8>),
+    paper: PartPaper,
+    pdf: PathBuf,
     musicxml: PathBuf,
     seconds: f64,
 }
@@ -31,14 +29,15 @@ pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     let house = house(arguments)?;
     let bowed = parts_bowings::open(arguments)?;
     let parts = bars::parts(&bowed.score, &arguments.part)?;
-    let targets: Vec<PathBuf> = parts.iter().map(|part| target(arguments, &bowed, *part)).collect();
+    let targets: Vec<PathBuf> =
+        parts.iter().map(|part| arguments.out.join(part_file_name(&bowed.score, *part))).collect();
     check_targets(arguments, &targets)?;
     let made = make(arguments, &bowed, &house, &parts, &targets)?;
     std::fs::create_dir_all(&arguments.out)
         .map_err(|error| Failure::Write { path: arguments.out.clone(), why: error.to_string() })?;
     for part in &made {
-        writing::write_whole(&part.pdf.0, &part.pdf.1)?;
-        writing::write_whole(&part.musicxml, part.booklet.musicxml.as_bytes())?;
+        writing::write_whole(&part.pdf, &part.paper.pdf)?;
+        writing::write_whole(&part.musicxml, part.paper.booklet.musicxml.as_bytes())?;
     }
     let mut complete = bowed.left_out.is_empty();
     let mut report = String::new();
@@ -57,18 +56,6 @@ fn house(arguments: &PartsArguments) -> Result<House, Failure> {
     let failed = |why: String| Failure::House { name: path.display().to_string(), why };
     let text = files::read_text(path).map_err(failed)?;
     House::parse(&text).map_err(|error| failed(error.to_string()))
-}
-
-/// The files of a part, without their endings: its number in the score and its name.
-fn target(arguments: &PartsArguments, bowed: &BowedScore, part: usize) -> PathBuf {
-    let name = &bowed.score.parts[part].name;
-    let words = name.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
-    let mut file = format!("{:02}", part + 1);
-    for word in words {
-        file.push('-');
-        file.push_str(word);
-    }
-    arguments.out.join(file)
 }
 
 /// Nothing is written over: neither the score nor, unless asked, parts made before.
@@ -119,78 +106,38 @@ fn make(
             house,
             part: *part,
         };
-        let booklet = Booklet::make(&request, &engraver).map_err(|error| failed(error.to_string()))?;
-        let bytes = pdf(&booklet.pages).map_err(|error| failed(error.to_string()))?;
+        let paper = part_paper(&request, &engraver).map_err(failed)?;
         let seconds = started.elapsed().as_secs_f64();
-        let pdf = (ending(target, "pdf"), bytes);
-        Ok(Made { name, booklet, pdf, musicxml: ending(target, "musicxml"), seconds })
+        Ok(Made { paper, pdf: ending(target, "pdf"), musicxml: ending(target, "musicxml"), seconds })
     };
     parts.par_iter().zip(targets).map(one).collect()
 }
 
 /// Says what a part has become; whether it is as it should be.
 fn tell(part: &Made, house: &House, report: &mut String) -> bool {
-    let booklet = &part.booklet;
+    let booklet = &part.paper.booklet;
     let count = |number: usize, what: &str| format!("{number} {what}{}", if number == 1 { "" } else { "s" });
     let _ = writeln!(
         report,
         "{}: {}, {} ({:.1} s)\n  {} and .musicxml",
-        part.name,
+        part.paper.name,
         count(booklet.pages.len(), "page"),
         count(booklet.systems.iter().sum(), "line"),
         part.seconds,
-        part.pdf.0.display()
+        part.pdf.display()
     );
     let mut complete = true;
     for turn in &booklet.turns {
         complete &= turn.kind != PageEndKind::Rushed;
-        report.push_str(&page_end(turn, house));
+        let _ = writeln!(report, "  {}", page_end_words(turn, house));
     }
     if booklet.entered > 0 {
         let _ = writeln!(report, "  from other parts: {}", count(booklet.entered, "sign"));
     }
     for remark in &booklet.remarks {
-        let (text, is_trouble) = said(remark);
+        let (text, is_trouble) = remark_words(remark);
         complete &= !is_trouble;
         let _ = writeln!(report, "  {text}");
     }
     complete
-}
-
-fn page_end(turn: &PageEnd, house: &House) -> String {
-    let PageEnd { page, bar, rest, kind } = turn;
-    let rest = rest.to_f64();
-    match kind {
-        PageEndKind::Facing => {
-            format!("  page {page} ends before bar {bar}: no turn, the next page faces it\n")
-        }
-        PageEndKind::Turned => format!("  page {page} ends before bar {bar}: {rest:.1} s of rest to turn\n"),
-        PageEndKind::Rushed => format!(
-            "  page {page} ends before bar {bar}: only {rest:.1} s of rest to turn, {:.1} s are wanted and no \
-             place with more was found\n",
-            house.turn().to_f64()
-        ),
-    }
-}
-
-/// A remark in words, and whether it wants mending before the part is used.
-fn said(remark: &BookletRemark) -> (String, bool) {
-    match remark {
-        BookletRemark::Tacet => ("nothing to play: tacet".to_owned(), false),
-        BookletRemark::NotesNotDrawn { count, bar } => (
-            format!(
-                "{count} notes are not printed, the first in bar {bar}: the engraver leaves them out; compare with the score"
-            ),
-            true,
-        ),
-        BookletRemark::NoCue { bars: (first, last), count } => {
-            (format!("bars {first} to {last}: {count} bars of rest without a cue; Arcata makes none"), false)
-        }
-        BookletRemark::RestsWrittenOut => {
-            ("on several staves: rests over several bars are written out bar by bar".to_owned(), false)
-        }
-        BookletRemark::TooHigh { bar } => {
-            (format!("the line that begins with bar {bar} is higher than the page"), true)
-        }
-    }
 }

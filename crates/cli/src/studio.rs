@@ -163,7 +163,7 @@ pub(crate) fn line_options(shared: &Shared) -> LineOptions {
     let tempo = shared
         .tempo
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
-    LineOptions { tempo, ..LineOptions::default() }
+    LineOptions { tempo, louder: shared.louder, ..LineOptions::default() }
 }
 
 fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {

@@ -1,9 +1,11 @@
 // The page put together.
 
 import * as downbeats from "./downbeats.mjs";
-import { make } from "./elements.mjs";
+import { dialog, make } from "./elements.mjs";
+import * as files from "./files.mjs";
 import * as findings from "./findings.mjs";
 import * as keys from "./keys.mjs";
+import * as layers from "./layers.mjs";
 import * as overview from "./overview.mjs";
 import * as pencil from "./pencil.mjs";
 import { piece } from "./piece.mjs";
@@ -38,13 +40,32 @@ function tempo() {
   return make("label", {}, make("span", { text: word("tempo") }), input);
 }
 
+/** The dynamics read as written, or so many steps louder or softer. */
+function louder() {
+  /** @type {Record<string, string>} */
+  const options = { "-3": "−3", "-2": "−2", "-1": "−1", 0: word("asWritten"), 1: "+1", 2: "+2", 3: "+3" };
+  const ordered = [-3, -2, -1, 0, 1, 2, 3].map((steps) => make("option", { value: steps, text: options[steps], selected: steps === piece.score.louder }));
+  const select = make("select", { "data-name": "louder", title: word("louderHelp"), onchange: () => piece.act({ act: "louder", steps: Number(select.value) }) }, ...ordered);
+  return make("label", {}, make("span", { text: word("louder") }), select);
+}
+
+/** Which sections are shown. */
 function sections() {
-  const named = Object.fromEntries(piece.score.sections.map((/** @type {any} */ one) => [String(one.part), one.name]));
-  const now = [...piece.parts].join(",");
-  return choice("sections", { "": word("all"), ...named }, now, (value) => {
-    piece.parts = new Set(value === "" ? [] : [Number(value)]);
-    piece.dispatchEvent(new CustomEvent("parts"));
+  /** @type {{part: number, name: string}[]} */
+  const all = piece.score.sections;
+  const boxes = all.map((one) => {
+    const box = make("input", { type: "checkbox", value: one.part });
+    box.checked = !piece.parts.size || piece.parts.has(one.part);
+    box.addEventListener("change", () => {
+      const chosen = boxes.filter((other) => other.checked).map((other) => Number(other.value));
+      // None is all: an empty page helps nobody.
+      piece.parts = new Set(chosen.length === all.length ? [] : chosen);
+      piece.dispatchEvent(new CustomEvent("parts"));
+      showHead();
+    });
+    return box;
   });
+  dialog(word("sections"), word("close"), make("div", { class: "filelist" }, ...all.map((one, index) => make("label", {}, boxes[index], one.name))));
 }
 
 function showHead() {
@@ -57,12 +78,14 @@ function showHead() {
     button(sound.isPlaying() ? "stop" : "play", "Space", () => sound.toggle()),
     button("pencil", "t", () => pencil.show()),
     button("downbeats", "b", () => downbeats.show()),
-    button("files", "s", () => pencil.files()),
+    button("layers", "y", () => layers.open()),
+    button("files", "s", () => files.show()),
     button("doWhat", "Control+K", () => keys.find()),
     button("keys", "?", () => keys.page()));
   const settings = make("div", { class: "group" },
-    piece.score.sections.length > 1 ? sections() : null,
+    piece.score.sections.length > 1 ? button("sections", "v", sections) : null,
     tempo(),
+    louder(),
     choice("player", { professional: word("professional"), amateur: word("amateur"), student: word("student") }, piece.score.player,
       (profile) => piece.act({ act: "player", profile })),
     choice("language", NAMES, language(), (code) => {
@@ -86,6 +109,7 @@ score.start();
 overview.start(/** @type {HTMLElement} */ (document.getElementById("overview")));
 strokes.start(margin);
 const other = ways.start(margin);
+layers.start(margin);
 findings.start(margin);
 
 keys.start([
@@ -110,7 +134,11 @@ keys.start([
   { key: "l", name: "hearing", run: () => sound.settings() },
   { key: "t", name: "pencil", run: () => pencil.show() },
   { key: "b", name: "downbeats", run: () => downbeats.show() },
-  { key: "s", name: "files", run: () => pencil.files() },
+  { key: "y", name: "layers", run: () => layers.open() },
+  { key: "", name: "layerFromFile", run: () => layers.fromFile() },
+  { key: "c", name: "layersCompare", run: () => layers.compare() },
+  { key: "s", name: "files", run: () => files.show() },
+  { key: "v", name: "sections", run: () => sections() },
   { key: "+ =", name: "larger", run: () => score.resize(1.15) },
   { key: "-", name: "smaller", run: () => score.resize(1 / 1.15) },
   { key: "?", name: "keys", run: () => keys.page() },

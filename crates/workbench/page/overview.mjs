@@ -44,6 +44,9 @@ function draw() {
     pen.fillStyle = colour(weights[/** @type {"A"} */ (found.finding.severity)]);
     pen.fillRect(found.bar * column, high - 9, Math.max(2.5, column - gap), 7);
   }
+  // Bars that turned with the last act.
+  pen.fillStyle = colour("--focus");
+  for (const bar of piece.moved.bars) pen.fillRect(bar * column, 0, Math.max(1.5, column - gap), 2.5);
   pen.strokeStyle = colour("--focus");
   pen.lineWidth = 2;
   pen.strokeRect(first * column + 1, 1, Math.max(3, (last - first + 1) * column) - 2, high - 2);

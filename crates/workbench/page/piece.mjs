@@ -123,19 +123,36 @@ class Piece extends EventTarget {
     await this.bow(this.chosen.line, [{ stroke: this.chosen.stroke, ask: what }]);
   }
 
-  /** @param {any} act */
+  /** Does an act, and says what has moved. @param {any} act */
   async act(act) {
-    return this.#act("acts", { act });
+    const done = await this.#act("acts", { act });
+    if (done) this.#tellMoved();
+    return done;
+  }
+
+  /** Which bars turned with the last act, and how many strokes. @type {{turned: number, bars: number[], elsewhere: number}} */
+  moved = { turned: 0, bars: [], elsewhere: 0 };
+
+  #tellMoved() {
+    const { turned, bars, elsewhere } = this.moved;
+    if (!turned && !elsewhere) return;
+    const labels = bars.slice(0, 8).map((bar) => this.score.bars[bar]);
+    const where = turned ? ` (${word(bars.length === 1 ? "bar" : "bars")} ${labels.join(", ")}${bars.length > 8 ? ", …" : ""})` : "";
+    this.notice(`${turned} ${word("turned")}${where}, ${elsewhere} ${word("elsewhere")}`);
   }
 
   /** @param {number} finding @param {number} proposal */
   async change(finding, proposal) {
-    if (await this.#act("proposal", { finding, proposal })) this.say(word("changed"));
+    if (!await this.#act("proposal", { finding, proposal })) return;
+    this.say(word("changed"));
+    this.#tellMoved();
   }
 
   /** @param {"phrase" | "bow"} is */
   async slurHere(is) {
-    if (this.chosen && await this.#act("slur", { ...this.chosen, is })) this.say(word("slurTold"));
+    if (!this.chosen || !await this.#act("slur", { ...this.chosen, is })) return;
+    this.say(word("slurTold"));
+    this.#tellMoved();
   }
 
   async undo() {
@@ -200,7 +217,8 @@ class Piece extends EventTarget {
     if (done.version < this.version) return;
     const skipped = done.version > this.version + 1;
     this.version = done.version;
-    Object.assign(this.score, { undo: done.undo, redo: done.redo, bowings: done.bowings, version: done.version });
+    Object.assign(this.score, { undo: done.undo, redo: done.redo, bowings: done.bowings, layers: done.layers, version: done.version });
+    this.moved = { turned: done.turned, bars: done.turned_bars, elsewhere: done.elsewhere };
     for (const told of done.told) this.notice(told);
     if (done.everything || skipped) {
       await this.open();

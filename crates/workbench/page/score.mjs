@@ -199,7 +199,8 @@ function width() {
   return Math.min(420, Math.max(70, Math.floor(room / (PIXELS * size) / 10) * 10));
 }
 
-function look() {
+/** What is shown, and how wide. */
+export function look() {
   return { parts: [...piece.parts].join(",") || undefined, width: width() };
 }
 
@@ -239,6 +240,13 @@ async function layOut() {
 export function inView() {
   const top = music.getBoundingClientRect().top;
   return systems().find((system) => system.getBoundingClientRect().bottom > top + 20)?.first ?? null;
+}
+
+/** The line of music with the chosen stroke, else the first in view. */
+export function systemHere() {
+  const list = systems();
+  const chosen = list.find((system) => system.shadowRoot?.querySelector(".ground")) ?? list.find((system) => system.first === inView());
+  return chosen ? { first: chosen.first, last: chosen.last } : null;
 }
 
 /** The systems in view, and those that touch them. */

@@ -9,9 +9,14 @@ import { word } from "./words.mjs";
 /** @type {AudioContext | null} */ let audio = null;
 /** @type {any} */ let sheet = null;
 /** @type {{stop: () => void} | null} */ let playing = null;
-/** Lines that are silent. */
+/** Lines that are silent, and lines that are heard alone where there are any. */
 const silent = new Set();
+const alone = new Set();
+const isHeard = (/** @type {number} */ line) => !silent.has(line) && (!alone.size || alone.has(line));
 let again = false;
+/** The last bar that is played, index; to the end where there is none. @type {number | null} */ let lastBar = null;
+/** How fast it is played, a share of the tempo: the plan stays as it is. */
+let pace = 1;
 /** How far ahead notes are handed to the audio, seconds, and how often. */
 const AHEAD = 1.2;
 const EVERY = 300;
@@ -23,10 +28,11 @@ const gain = (loud) => Math.min(0.9, 0.16 * 10 ** ((loud - 500) / 100 * 5 / 20))
  * One stroke: its notes, its swell from begin to end, softer at the tip, with the join before it.
  * @param {AudioContext} audio @param {AudioNode} out @param {any} stroke @param {any[]} notes @param {number} from seconds of the audio at the sheet's zero
  * @param {number} share of full loudness
+ * @param {number} second how many milliseconds of the sheet a second holds
  */
-function bow(audio, out, stroke, notes, from, share) {
-  const begin = from + stroke.at / 1000;
-  const end = begin + stroke.lasts / 1000;
+function bow(audio, out, stroke, notes, from, share, second) {
+  const begin = from + stroke.at / second;
+  const end = begin + stroke.lasts / second;
   // The hand evens out most of the bow's own swell; some of it is heard.
   const weight = (/** @type {number} */ place) => 1 - 0.18 * place / 1000;
   const loud = audio.createGain();
@@ -44,8 +50,8 @@ function bow(audio, out, stroke, notes, from, share) {
   dark.connect(loud).connect(out);
   for (const note of notes) {
     const pitch = 440 * 2 ** ((note.cents - 6900) / 1200);
-    const starts = from + note.at / 1000;
-    const stops = Math.min(end + 0.02, starts + note.lasts / 1000 + 0.01);
+    const starts = from + note.at / second;
+    const stops = Math.min(end + 0.02, starts + note.lasts / second + 0.01);
     for (const [detune, level] of [[-4, 0.5], [5, 0.35]]) {
       const tone = audio.createOscillator();
       const own = audio.createGain();
@@ -60,8 +66,8 @@ function bow(audio, out, stroke, notes, from, share) {
   }
 }
 
-/** Strokes with their notes, in order of time. @param {number} from milliseconds */
-function queue(from) {
+/** Strokes with their notes, in order of time. @param {number} from milliseconds @param {number} until milliseconds */
+function queue(from, until) {
   /** @type {{line: number, index: number, stroke: any, notes: any[]}[]} */
   const all = [];
   for (const line of sheet.lines) {
@@ -71,7 +77,7 @@ function queue(from) {
       notes.get(note.stroke).push(note);
     }
     line.strokes.forEach((/** @type {any} */ stroke, /** @type {number} */ index) => {
-      if (stroke.at >= from - 20) all.push({ line: line.line, index, stroke, notes: notes.get(index) ?? [] });
+      if (stroke.at >= from - 20 && stroke.at < until) all.push({ line: line.line, index, stroke, notes: notes.get(index) ?? [] });
     });
   }
   return all.sort((one, other) => one.stroke.at - other.stroke.at);
@@ -89,23 +95,24 @@ export async function play(bar) {
   out.gain.value = 0.8;
   out.connect(room).connect(context.destination);
   const zero = sheet.bars[bar] ?? 0;
-  const from = context.currentTime + 0.15 - zero / 1000;
-  const all = queue(zero);
+  const end = sheet.bars[lastBar !== null && lastBar >= bar ? lastBar + 1 : sheet.bars.length - 1];
+  const second = 1000 * pace;
+  const from = context.currentTime + 0.15 - zero / second;
+  const all = queue(zero, end);
   const shown = new Set(piece.lines());
   let next = 0;
   const feed = () => {
-    const until = (context.currentTime - from + AHEAD) * 1000;
+    const until = (context.currentTime - from + AHEAD) * second;
     while (next < all.length && all[next].stroke.at < until) {
       const { line, stroke, notes } = all[next++];
-      if (!silent.has(line) && shown.has(line)) bow(context, out, stroke, notes, from, 1 / Math.sqrt(shown.size));
+      if (isHeard(line) && shown.has(line)) bow(context, out, stroke, notes, from, 1 / Math.sqrt(shown.size), second);
     }
   };
   feed();
   const feeding = setInterval(feed, EVERY);
   let frame = 0;
   const follow = () => {
-    const now = (context.currentTime - from) * 1000;
-    const end = sheet.bars[sheet.bars.length - 1];
+    const now = (context.currentTime - from) * second;
     if (now > end) {
       stop();
       if (again) play(bar);
@@ -149,19 +156,38 @@ export async function toggle() {
   await play(bar);
 }
 
-/** Which lines are heard, and whether it begins again at the end. */
+/** A number of a bar as printed, to its index; none where there is no such bar. @param {string} label */
+function barCalled(label) {
+  const index = piece.score.bars.indexOf(label.trim());
+  return index < 0 ? null : index;
+}
+
+/** Which lines are heard, how fast, how far, and whether it begins again at the end. */
 export function settings() {
-  const lines = piece.score.lines.map((/** @type {any} */ line, /** @type {number} */ index) => {
-    const box = make("input", { type: "checkbox", onchange: () => { box.checked ? silent.delete(index) : silent.add(index); } });
-    box.checked = !silent.has(index);
-    return make("label", {}, box, line.name);
-  });
+  const box = (/** @type {Set<number>} */ set, /** @type {number} */ line, /** @type {string} */ name) => {
+    const input = make("input", { type: "checkbox", "aria-label": `${piece.score.lines[line].name}: ${word(name)}`,
+      onchange: () => { input.checked ? set.add(line) : set.delete(line); } });
+    input.checked = set.has(line);
+    return make("td", {}, input);
+  };
+  const rows = piece.score.lines.map((/** @type {any} */ line, /** @type {number} */ index) =>
+    make("tr", {}, make("th", { scope: "row", text: line.name }), box(silent, index, "silent"), box(alone, index, "alone")));
   const loop = make("input", { type: "checkbox", onchange: () => { again = loop.checked; } });
   loop.checked = again;
-  dialog(word("play"), word("close"), make("p", { class: "note", text: word("hearing") }),
-    make("div", { class: "filelist" }, ...lines, make("label", {}, loop, word("loop"))),
+  const told = make("output", { text: `${Math.round(pace * 100)} %` });
+  const speed = make("input", { type: "range", min: "40", max: "140", step: "5", value: String(pace * 100), oninput: () => {
+    pace = Number(speed.value) / 100;
+    told.textContent = `${speed.value} %`;
+  } });
+  const until = make("input", { style: "width: 5rem", value: lastBar === null ? "" : piece.score.bars[lastBar], onchange: () => {
+    lastBar = barCalled(until.value);
+    if (lastBar === null) until.value = "";
+  } });
+  dialog(word("hearing"), word("close"), make("p", { class: "note", text: word("hearingHelp") }),
+    make("table", {}, make("thead", {}, make("tr", {}, make("td"), make("th", { scope: "col", text: word("silent") }), make("th", { scope: "col", text: word("alone") }))), make("tbody", {}, ...rows)),
+    make("div", { class: "filelist" }, make("label", {}, word("pace"), speed, told), make("label", {}, word("untilBar"), until), make("label", {}, loop, word("loop"))),
     make("div", { class: "asks" }, make("button", { type: "button", text: word(playing ? "stop" : "play"), onclick: (/** @type {Event} */ event) => {
       toggle();
-      /** @type {HTMLElement} */ (event.target).closest("dialog")?.dispatchEvent(new Event("cancel"));
+      /** @type {HTMLDialogElement | null} */ (/** @type {HTMLElement} */ (event.target).closest("dialog"))?.close();
     } })));
 }

@@ -14,12 +14,35 @@ pub enum Act {
         /// The notes, with what is asked there.
         asks: Vec<Asked>,
     },
-    /// A layer is taken up: its bowings are put on top of those that are there.
+    /// A layer is put on the desk.
     Layer {
-        /// What it is called.
+        /// What it is called there.
         name: String,
-        /// The layer, in its file format.
-        text: String,
+        /// The layer, in its file format; without it a new one, which is written in from now on.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        text: Option<String>,
+    },
+    /// A layer is shown, and the bows go by it; or it is hidden.
+    Show {
+        /// Its name on the desk.
+        name: String,
+        /// Whether it is shown.
+        shown: bool,
+    },
+    /// A layer is written in from now on.
+    Choose {
+        /// Its name on the desk.
+        name: String,
+    },
+    /// What a layer says is put into the one that is written in, over what stands there.
+    TakeUp {
+        /// Its name on the desk.
+        name: String,
+    },
+    /// A layer is taken off the desk.
+    TakeAway {
+        /// Its name on the desk.
+        name: String,
     },
     /// Bowings typed as shorthand.
     Enter {
@@ -39,6 +62,9 @@ pub enum Act {
         sentence: String,
         /// Replaced bytes of the score as it then stands, in order, none overlapping.
         edits: Vec<ByteEdit>,
+        /// Checksum of the score as it then stands; the server puts it in. A change that was for other bytes is left out.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        of: Option<String>,
     },
     /// A finding is set aside, with a reason.
     Aside {
@@ -61,15 +87,21 @@ pub enum Act {
         #[schema(value_type = Option<u64>)]
         quarters: Option<u32>,
     },
+    /// Everything is played louder than the dynamics say, or softer.
+    Louder {
+        /// Steps of the dynamics, -3 to 3; p to mp is one.
+        #[schema(value_type = i64, minimum = -3, maximum = 3)]
+        steps: i8,
+    },
     /// Another player.
     Player {
         /// `professional`, `amateur` or `student`.
         profile: String,
     },
-    /// The file was changed by another program: what the layer is after it was carried over.
+    /// The file was changed by another program: what the layers are after they were carried over.
     Carried {
-        /// The layer, in its file format.
-        layer: String,
+        /// The layers on the desk, in their order and file format.
+        layers: Vec<String>,
         /// What moved, is in doubt, or found no note any more.
         told: Vec<String>,
     },

@@ -1,5 +1,6 @@
 //! A score on the desk: read, its lines found, its bows planned, and planned anew where something is asked for.
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use arcata_bow::plan::{Anchor, MarkReading};
@@ -15,6 +16,20 @@ use rayon::prelude::*;
 
 use crate::act::{NotePlace, SlurIs};
 use crate::state::State;
+
+/// A stroke is elsewhere in the bow where an end of it is so far from where it was, thousandths of the hair.
+const ELSEWHERE: u16 = 100;
+
+/// What became of the strokes.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct StrokesMoved {
+    /// Strokes that go the other way, are joined otherwise, or are new.
+    pub(crate) turned: usize,
+    /// The bars they are in, indices.
+    pub(crate) bars: Vec<u32>,
+    /// Strokes that go the same way elsewhere in the bow.
+    pub(crate) elsewhere: usize,
+}
 
 /// What does not change while only bows are asked for.
 #[derive(Debug)]
@@ -67,7 +82,7 @@ impl Base {
         let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
             TempoChoice::Opening(Length::new(i64::from(quarters), 1))
         });
-        let options = LineOptions { tempo, ..LineOptions::default() };
+        let options = LineOptions { tempo, louder: state.louder, ..LineOptions::default() };
         let reading = Reading::new(&score, &profile, &options);
         let bowed: Vec<usize> =
             (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed()).collect();
@@ -84,6 +99,7 @@ impl Base {
                 reading.tempo.assumed()
             ));
         }
+        assumptions.extend(louder_words(state.louder));
         drop(reading);
         Ok(Self {
             file,
@@ -193,10 +209,65 @@ impl Desk {
         found
     }
 
+    /// Which strokes go the other way or are joined otherwise than before, and how many are elsewhere in the bow.
+    pub(crate) fn strokes_moved(&self, before: &Desk) -> StrokesMoved {
+        let mut moved = StrokesMoved::default();
+        let mut turned = BTreeSet::new();
+        for (index, (line, plan)) in self.base.lines.iter().zip(&self.plans).enumerate() {
+            let same_base = Arc::ptr_eq(&self.base, &before.base);
+            if same_base && Arc::ptr_eq(plan, &before.plans[index]) {
+                continue;
+            }
+            // Notes are where they were: strokes are told by the note they begin with.
+            let Some(at) =
+                before.base.lines.iter().position(|other| other.part == line.part && other.name == line.name)
+            else {
+                continue;
+            };
+            let was = &before.base.lines[at].strokes;
+            // Several begin at one moment where there are grace notes: the first goes with the first.
+            let mut nth = 0;
+            let mut last = None;
+            for (stroke, planned) in line.strokes.iter().zip(&plan.strokes) {
+                nth = if last == Some(stroke.onset) { nth + 1 } else { 0 };
+                last = Some(stroke.onset);
+                let then = was.partition_point(|other| other.onset < stroke.onset) + nth;
+                let there = was.get(then).is_some_and(|other| other.onset == stroke.onset);
+                let Some(old) = before.plans[at].strokes.get(then).filter(|_| there) else {
+                    turned.insert(stroke.bar);
+                    moved.turned += 1;
+                    continue;
+                };
+                if (old.direction, old.link) != (planned.direction, planned.link) {
+                    turned.insert(stroke.bar);
+                    moved.turned += 1;
+                } else if old.start.abs_diff(planned.start).max(old.end.abs_diff(planned.end)) >= ELSEWHERE {
+                    moved.elsewhere += 1;
+                }
+            }
+        }
+        moved.bars = turned.into_iter().collect();
+        moved
+    }
+
+    /// The bars of one line as they are bowed under one layer alone.
+    pub(crate) fn alone(&self, line: usize, layer: &Layer) -> Option<Plan> {
+        let base = &self.base;
+        let of = base.lines.get(line)?;
+        Some(plan(of, &base.settings(line, &base.anchors(layer)[line])))
+    }
+
     /// The plans, for what wants them in a row.
     pub(crate) fn all_plans(&self) -> Vec<Plan> {
         self.plans.iter().map(|plan| plan.as_ref().clone()).collect()
     }
+}
+
+/// How the dynamics are read, where it is not as they are written.
+fn louder_words(steps: i8) -> Option<String> {
+    let way = if steps > 0 { "louder" } else { "softer" };
+    let count = steps.unsigned_abs();
+    (count > 0).then(|| format!("{count} {} {way} than written", if count == 1 { "step" } else { "steps" }))
 }
 
 /// The file with the changes of a state in it, one after another.

@@ -2,7 +2,9 @@
 
 use std::ops::RangeInclusive;
 
-use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, Surroundings};
+use arcata_engrave::{
+    Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, Surroundings,
+};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -116,6 +118,25 @@ pub(crate) fn system(
     bars: RangeInclusive<u32>,
     (engraver, version): (&Engraver, u64),
 ) -> Result<PictureView, String> {
+    let picture = system_picture(desk, wanted, bars, engraver)?;
+    Ok(PictureView {
+        version,
+        svg: named(&picture.content, &wanted.lines(desk)),
+        width: picture.width,
+        height: picture.height,
+    })
+}
+
+/// One line of music as a picture of its own.
+///
+/// # Errors
+/// As for [`system`].
+pub(crate) fn system_picture(
+    desk: &Desk,
+    wanted: &Wanted,
+    bars: RangeInclusive<u32>,
+    engraver: &Engraver,
+) -> Result<Picture, String> {
     if bars.is_empty() || *bars.end() as usize >= desk.base.score.bars.len() {
         return Err("there are no such bars".to_owned());
     }
@@ -127,13 +148,7 @@ pub(crate) fn system(
     let cutter = Cutter::new(desk.base.file.document(), &desk.base.score);
     let painter = Painter::new(&cutter, engraver, &style);
     let pictures = painter.draw_system(&content(bars, &lanes)).map_err(|problem| problem.to_string())?;
-    let picture = pictures.into_iter().next().ok_or("there is nothing to draw")?;
-    Ok(PictureView {
-        version,
-        svg: named(&picture.content, &lines),
-        width: picture.width,
-        height: picture.height,
-    })
+    Ok(pictures.into_iter().next().ok_or("there is nothing to draw")?)
 }
 
 /// The lanes of those lines of music whose bows have moved; what cannot be drawn is left out, and the page asks for it.

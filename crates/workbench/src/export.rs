@@ -1,62 +1,176 @@
-//! What leaves the workbench as a file: the score with the bowings on it, the layer, a picture, a PDF.
+//! What leaves the workbench as files: the score with the bowings on it, layers, parts, a change sheet, pictures.
 
-use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, pdf};
-use arcata_layer::{Trust, apply};
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::beside;
+use arcata_bow::timing::TempoMap;
+use arcata_engrave::{
+    BookletRequest, Cutter, Engraver, House, LanePlan, Painter, PictureContent, PictureStyle, SystemWide, pdf,
+};
+use arcata_layer::{Addresses, Layer, Trust, apply};
+use arcata_prepare::{page_end_words, part_file_name, part_paper, remark_words};
+use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
+use arcata_xml::{Document, Limits};
+use rayon::prelude::*;
+
 use crate::desk::Desk;
 use crate::failed::Failed;
+use crate::requests::LeavingQuery;
 use crate::shared::Shared;
 use crate::state::State;
+use crate::{beside, drawing, layers};
 
-/// What leaves as a file: its name, its kind, its bytes.
+/// A file that leaves: its name, its kind, its bytes.
+#[derive(Debug)]
 pub(crate) struct Leaving {
     pub(crate) name: String,
     pub(crate) kind: &'static str,
     pub(crate) bytes: Vec<u8>,
 }
 
-pub(crate) fn leaving(shared: &Shared, what: &str) -> Result<Leaving, Failed> {
-    let (desk, state, stem): (Desk, State, String) = {
+/// Files that leave together, and what is to be told of them.
+#[derive(Debug)]
+pub(crate) struct Parcel {
+    /// The folder for them beside the score; none where they lie beside it themselves.
+    pub(crate) folder: Option<String>,
+    pub(crate) files: Vec<Leaving>,
+    pub(crate) told: Vec<String>,
+}
+
+const SCORE: &str = "application/vnd.recordare.musicxml+xml";
+const PDF: &str = "application/pdf";
+
+pub(crate) fn leaving(shared: &Shared, what: &str, query: &LeavingQuery) -> Result<Parcel, Failed> {
+    let (desk, state, path) = {
         let session = shared.session();
-        let stem = session.path().file_stem().unwrap_or_default().to_string_lossy().into_owned();
-        (session.desk(), session.state().clone(), stem)
+        (session.desk(), session.state().clone(), session.path().to_owned())
     };
+    let stem = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
     let wrong = |why: String| Failed::impossible(why);
+    let mut told = Vec::new();
     let (name, kind, bytes) = match what {
         "score" => {
-            let bytes = score(&desk, &state).map_err(wrong)?;
-            (format!("{stem}-bowed.musicxml"), "application/vnd.recordare.musicxml+xml", bytes)
+            let (document, left_out) = bowed(&desk, &state.layers.together()).map_err(wrong)?;
+            told.extend(left_out);
+            (format!("{stem}-bowed.musicxml"), SCORE, document.bytes().to_vec())
         }
-        "layer" => (
-            format!("{stem}.bowings.json"),
-            "application/json",
-            arcata_layer::write(&state.layer).into_bytes(),
-        ),
+        "layer" => {
+            let one = state.layers.written();
+            let name = if one.name == layers::FIRST { stem } else { format!("{stem}.{}", plain(&one.name)) };
+            let bytes = arcata_layer::write(&one.layer).into_bytes();
+            (format!("{name}.bowings.json"), "application/json", bytes)
+        }
         "pdf" => {
             let title = desk.base.score.title.clone().unwrap_or_else(|| stem.clone());
             let bytes = pages(&desk, &title, &shared.engraver).map_err(wrong)?;
-            (format!("{stem}-bows.pdf"), "application/pdf", bytes)
+            (format!("{stem}-bows.pdf"), PDF, bytes)
         }
+        "picture" => {
+            let bars = query.first.unwrap_or(0)..=query.last.or(query.first).unwrap_or(0);
+            let wanted = query.wanted()?;
+            let picture = drawing::system_picture(&desk, &wanted, bars.clone(), &shared.engraver);
+            let picture = picture.map_err(wrong)?;
+            let label = |bar: u32| {
+                desk.base.score.bars.get(bar as usize).map_or_else(String::new, |bar| plain(&bar.label))
+            };
+            let name = format!("{stem}-bars-{}-{}.svg", label(*bars.start()), label(*bars.end()));
+            (name, "image/svg+xml", picture.svg().into_bytes())
+        }
+        "sheet" => {
+            let (bytes, more) = sheet(&desk, &state.layers.together(), &shared.engraver).map_err(wrong)?;
+            told.extend(more);
+            (format!("{stem}-changes.pdf"), PDF, bytes)
+        }
+        "parts" => return parts(&desk, &state, (&stem, query.part), &shared.engraver).map_err(wrong),
         "aside" => {
-            let score = shared.session().path().to_owned();
-            let text = beside::with(&score, &state).map_err(wrong)?;
+            let text = beside::with(&path, &state).map_err(wrong)?;
             (format!("{stem}.aside.toml"), "application/toml", text.into_bytes())
         }
-        _ => return Err(Failed::missing("what leaves is score, layer, pdf or aside")),
+        _ => {
+            return Err(Failed::missing("what leaves is score, layer, pdf, picture, sheet, parts or aside"));
+        }
     };
-    Ok(Leaving { name, kind, bytes })
+    Ok(Parcel { folder: None, files: vec![Leaving { name, kind, bytes }], told })
 }
 
-/// The score with the layer on it.
-///
-/// # Errors
-/// Where the layer does not fit, in words.
-fn score(desk: &Desk, state: &State) -> Result<Vec<u8>, String> {
+/// A name as part of the name of a file.
+fn plain(name: &str) -> String {
+    let letters = |letter: char| if letter.is_alphanumeric() || letter == '-' { letter } else { '_' };
+    name.chars().map(letters).collect()
+}
+
+/// The score with a layer on it, and what of the layer found no place, in words.
+fn bowed(desk: &Desk, layer: &Layer) -> Result<(Document, Vec<String>), String> {
     let document = desk.base.file.document();
-    let applied = apply(document, &desk.base.score, &state.layer, &[], Trust::AnyScore)
+    let applied = apply(document, &desk.base.score, layer, &[], Trust::AnyScore)
         .map_err(|problem| problem.to_string())?;
-    document.apply(&applied.edits).map_err(|problem| problem.to_string())
+    let bytes = document.apply(&applied.edits).map_err(|problem| problem.to_string())?;
+    let bowed = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
+    Ok((bowed, applied.left_out.iter().map(ToString::to_string).collect()))
+}
+
+/// What is to be written into printed parts so that they say what the layers say.
+fn sheet(desk: &Desk, layer: &Layer, engraver: &Engraver) -> Result<(Vec<u8>, Vec<String>), String> {
+    if layer.entries.is_empty() {
+        return Err(
+            "nothing is to be written into the parts: no layer that is shown holds a bowing".to_owned()
+        );
+    }
+    let (document, score) = (desk.base.file.document(), &desk.base.score);
+    let addresses = Addresses::new(score);
+    let mut view = SheetView::new(&SheetInput {
+        addresses: &addresses,
+        before: None,
+        after: layer,
+        stands: BTreeMap::new(),
+        settings: CopyingSettings::default(),
+        spared: BTreeSet::new(),
+    });
+    let (marked, marked_score) = arcata_prepare::marked(&mut view, (document, score), layer)?;
+    let told = arcata_prepare::engrave_bars(&mut view, (&marked, &marked_score), engraver);
+    let bytes = sheet_pdf(&view, Paper::A4).map_err(|problem| problem.to_string())?;
+    Ok((bytes, told))
+}
+
+/// Parts with the bowings on them, a PDF and a MusicXML file each; of one part the PDF alone.
+fn parts(
+    desk: &Desk,
+    state: &State,
+    (stem, only): (&str, Option<usize>),
+    engraver: &Engraver,
+) -> Result<Parcel, String> {
+    let (document, left_out) = bowed(desk, &state.layers.together())?;
+    let score = arcata_score::read(&document);
+    let tempo = TempoMap::new(&score, &desk.base.profile, desk.base.options.tempo);
+    let wide = SystemWide::new(&document, &score);
+    let house = House::default();
+    let chosen: Vec<usize> = (0..score.parts.len())
+        .filter(|part| only.map_or(score.parts[*part].instrument.is_bowed(), |only| *part == only))
+        .collect();
+    if chosen.is_empty() {
+        return Err("there is no such part".to_owned());
+    }
+    let made: Result<Vec<_>, String> = chosen
+        .par_iter()
+        .map(|part| {
+            let (document, score, wide) = (&document, &score, &wide);
+            let request = BookletRequest { document, score, wide, tempo: &tempo, house: &house, part: *part };
+            part_paper(&request, engraver)
+                .map(|paper| (part_file_name(score, *part), paper))
+                .map_err(|why| format!("{}: {why}", score.parts[*part].name))
+        })
+        .collect();
+    let (mut files, mut told) = (Vec::new(), left_out);
+    for (name, paper) in made? {
+        let turns = paper.booklet.turns.iter().map(|turn| page_end_words(turn, &house));
+        let remarks = paper.booklet.remarks.iter().map(|remark| remark_words(remark).0);
+        told.extend(turns.chain(remarks).map(|words| format!("{}: {words}", paper.name)));
+        files.push(Leaving { name: format!("{name}.pdf"), kind: PDF, bytes: paper.pdf });
+        if only.is_none() {
+            let bytes = paper.booklet.musicxml.into_bytes();
+            files.push(Leaving { name: format!("{name}.musicxml"), kind: SCORE, bytes });
+        }
+    }
+    Ok(Parcel { folder: Some(format!("{stem}-parts")), files, told })
 }
 
 /// The whole plan on pages of A4.

@@ -21,6 +21,37 @@ pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), String> {
     Ok(())
 }
 
+/// Makes a folder where there is none.
+///
+/// # Errors
+/// In words, where it cannot be made.
+pub(crate) fn folder(path: &Path) -> Result<(), String> {
+    if path.as_os_str().is_empty() || path.is_dir() {
+        return Ok(());
+    }
+    std::fs::create_dir(path).map_err(|problem| format!("{}: {problem}", path.display()))
+}
+
+/// Keeps a file as it is under a name that is free, and says which.
+///
+/// # Errors
+/// In words, where it cannot be copied.
+#[expect(clippy::disallowed_methods, reason = "the workbench is where files are written")]
+pub(crate) fn back_up(path: &Path) -> Result<String, String> {
+    for number in 1..=1000 {
+        let mut name = path.file_name().unwrap_or_default().to_owned();
+        name.push(if number == 1 { ".backup".to_owned() } else { format!(".backup-{number}") });
+        let backup = path.with_file_name(&name);
+        if backup.exists() {
+            continue;
+        }
+        let bytes = std::fs::read(path).map_err(|problem| format!("{}: {problem}", path.display()))?;
+        write_whole(&backup, &bytes)?;
+        return Ok(name.to_string_lossy().into_owned());
+    }
+    Err(format!("{}: a thousand backups lie beside it; look through them and remove them", path.display()))
+}
+
 /// The bytes of a file, at most so many.
 ///
 /// # Errors

@@ -8,7 +8,7 @@ type File = (&'static str, &'static str, &'static str);
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
-const FILES: [File; 16] = [
+const FILES: [File; 18] = [
     ("style.css", "text/css; charset=utf-8", include_str!("../page/style.css")),
     ("main.mjs", SCRIPT, include_str!("../page/main.mjs")),
     ("piece.mjs", SCRIPT, include_str!("../page/piece.mjs")),
@@ -17,6 +17,8 @@ const FILES: [File; 16] = [
     ("strokes.mjs", SCRIPT, include_str!("../page/strokes.mjs")),
     ("findings.mjs", SCRIPT, include_str!("../page/findings.mjs")),
     ("ways.mjs", SCRIPT, include_str!("../page/ways.mjs")),
+    ("layers.mjs", SCRIPT, include_str!("../page/layers.mjs")),
+    ("files.mjs", SCRIPT, include_str!("../page/files.mjs")),
     ("keys.mjs", SCRIPT, include_str!("../page/keys.mjs")),
     ("pencil.mjs", SCRIPT, include_str!("../page/pencil.mjs")),
     ("overview.mjs", SCRIPT, include_str!("../page/overview.mjs")),

@@ -6,6 +6,7 @@ use utoipa::{IntoParams, ToSchema};
 use crate::act::{Act, SlurIs};
 use crate::drawing::{SystemView, WIDTHS, Wanted};
 use crate::failed::Failed;
+use crate::views::DoneView;
 use crate::ways::AskView;
 
 #[derive(Deserialize, IntoParams)]
@@ -25,13 +26,43 @@ pub(crate) struct PictureQuery {
 
 impl PictureQuery {
     pub(crate) fn wanted(&self) -> Result<Wanted, Failed> {
-        let parts = self.parts.as_deref().unwrap_or_default().split(',').filter(|part| !part.is_empty());
+        Wanted::read(self.parts.as_deref(), self.width)
+    }
+}
+
+/// What of it leaves, where not all does.
+#[derive(Deserialize, IntoParams)]
+pub(crate) struct LeavingQuery {
+    /// Of the parts this one alone, index.
+    pub(crate) part: Option<usize>,
+    /// Parts in the picture by index, with commas; all string parts where there are none.
+    pub(crate) parts: Option<String>,
+    /// Width of the picture in millimetres, 70 to 420.
+    #[param(value_type = Option<u64>)]
+    pub(crate) width: Option<u16>,
+    /// First bar of the picture, index.
+    #[param(value_type = Option<u64>)]
+    pub(crate) first: Option<u32>,
+    /// Last bar.
+    #[param(value_type = Option<u64>)]
+    pub(crate) last: Option<u32>,
+}
+
+impl LeavingQuery {
+    pub(crate) fn wanted(&self) -> Result<Wanted, Failed> {
+        Wanted::read(self.parts.as_deref(), self.width)
+    }
+}
+
+impl Wanted {
+    fn read(parts: Option<&str>, width: Option<u16>) -> Result<Self, Failed> {
+        let parts = parts.unwrap_or_default().split(',').filter(|part| !part.is_empty());
         let parts: Result<Vec<usize>, _> = parts.map(str::parse).collect();
-        let width = self.width.unwrap_or(190);
+        let width = width.unwrap_or(190);
         if !WIDTHS.contains(&width) {
             return Err(Failed::impossible(format!("a width is {} to {} mm", WIDTHS.start(), WIDTHS.end())));
         }
-        Ok(Wanted {
+        Ok(Self {
             parts: parts.map_err(|_| Failed::impossible("parts are numbers with commas between"))?,
             width,
         })
@@ -192,30 +223,48 @@ pub(crate) struct RuleView {
     pub(crate) why: String,
 }
 
-/// A layer to be held against the one at hand.
-#[derive(Debug, Deserialize, ToSchema)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct CompareRequest {
-    /// The layer, in its file format.
-    pub(crate) text: String,
+/// Two layers on the desk.
+#[derive(Deserialize, IntoParams)]
+pub(crate) struct TwoLayersQuery {
+    /// The number of the one.
+    pub(crate) one: usize,
+    /// The number of the other.
+    pub(crate) other: usize,
 }
 
-/// Where two layers differ.
-#[derive(Debug, Serialize, ToSchema)]
-pub(crate) struct DifferenceView {
-    /// Where, in words.
-    pub(crate) place: String,
-    /// What the one at hand says, in words; nothing where it is silent.
-    pub(crate) here: Option<String>,
-    /// What the other says.
-    pub(crate) there: Option<String>,
+/// Bars of a line under one layer.
+#[derive(Deserialize, IntoParams)]
+pub(crate) struct LayerPictureQuery {
+    /// The number of the layer on the desk.
+    pub(crate) layer: usize,
+    /// The line, index.
+    pub(crate) line: usize,
+    /// First bar, index.
+    #[param(value_type = u64)]
+    pub(crate) first: u32,
+    /// Last bar.
+    #[param(value_type = u64)]
+    pub(crate) last: u32,
 }
 
-/// Where a file was written.
+/// What was written, and where.
 #[derive(Debug, Serialize, ToSchema)]
 pub(crate) struct KeptView {
-    /// Its name, beside the score.
+    /// The file or folder, beside the score.
     pub(crate) file: String,
+    /// How many files were written.
+    pub(crate) files: usize,
+    /// What is to be told of them.
+    pub(crate) told: Vec<String>,
+}
+
+/// The score was written.
+#[derive(Debug, Serialize, ToSchema)]
+pub(crate) struct WrittenView {
+    /// What is there now.
+    pub(crate) done: DoneView,
+    /// What the file as it was is called now.
+    pub(crate) kept: String,
 }
 
 /// What leaves the workbench as a file.
@@ -225,10 +274,16 @@ pub(crate) struct KeptView {
 pub(crate) enum Leaves {
     /// The score with the bowings on it.
     Score,
-    /// The bowings alone.
+    /// The layer that is written in.
     Layer,
     /// Everything on paper.
     Pdf,
+    /// Some bars as a picture.
+    Picture,
+    /// What is to be written into printed parts.
+    Sheet,
+    /// The parts.
+    Parts,
     /// What is set aside, and what slurs are said to be.
     Aside,
 }

@@ -22,19 +22,22 @@ use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
 use crate::guard::{Guard, Key, guard};
 use crate::requests::{
-    ActRequest, BowRequest, CompareRequest, DifferenceView, KeptView, LanguageQuery, Leaves, LineQuery,
+    ActRequest, BowRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LeavingQuery, LineQuery,
     PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView, ShownRequest, SlurRequest,
-    StepRequest, StrokeQuery, TextView,
+    StepRequest, StrokeQuery, TextView, TwoLayersQuery, WrittenView,
 };
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
 use crate::sound::{PieceSound, sound};
+use crate::versus::{self, PassageView};
 use crate::views::{self, DoneView, FindingsView, OfferView, ScoreView, StrokeView};
 use crate::ways::{AskView, WayView, ways};
-use crate::{export, keep, page};
+use crate::{export, page};
 
-/// A request holds no more than this: shorthand for a whole symphony, changes of a score.
+/// A request holds no more than this: shorthand for a whole symphony.
 const LARGEST: usize = 1 << 20;
+/// An act holds no more than this: a layer for a whole symphony, changes of a score.
+const LARGEST_ACT: usize = 16 << 20;
 /// Everything behind the guard.
 pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
     let api = Router::new()
@@ -48,7 +51,7 @@ pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
         .route("/downbeats", get(downbeats))
         .route("/sound", get(heard))
         .route("/rules/{rule}", get(rule))
-        .route("/acts", post(act))
+        .route("/acts", post(act).layer(DefaultBodyLimit::max(LARGEST_ACT)))
         .route("/bow", post(bow))
         .route("/proposal", post(proposal))
         .route("/slur", post(slur))
@@ -56,9 +59,11 @@ pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
         .route("/redo", post(redo))
         .route("/shorthand", post(check_shorthand))
         .route("/layer/shorthand", get(layer_shorthand))
-        .route("/layer/compare", post(compared))
+        .route("/layers/differences", get(differences))
+        .route("/layers/picture", get(layer_picture))
         .route("/export/{what}", get(exported))
         .route("/keep/{what}", post(kept))
+        .route("/write", post(write))
         .route("/events", get(listen))
         .route("/openapi.json", get(openapi))
         .fallback(|| async { Failed::missing("there is nothing at this address") });
@@ -254,7 +259,8 @@ async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequ
             ));
         }
         let edits = views::byte_edits(&proposal.edits);
-        acted(session, Act::Change { sentence: proposal.sentence.clone(), edits }, request.version)
+        let change = Act::Change { sentence: proposal.sentence.clone(), edits, of: None };
+        acted(session, change, request.version)
     })
     .await
 }
@@ -307,7 +313,7 @@ async fn layer_shorthand(State(shared): State<Shared>) -> Answer<TextView> {
     work(move || {
         let (desk, layer) = {
             let session = shared.session();
-            (session.desk(), session.state().layer.clone())
+            (session.desk(), session.state().layers.written().layer.clone())
         };
         let text = shorthand::of_layer(&layer, &Addresses::new(&desk.base.score)).to_string();
         Ok(axum::Json(TextView { text }))
@@ -315,52 +321,85 @@ async fn layer_shorthand(State(shared): State<Shared>) -> Answer<TextView> {
     .await
 }
 
-/// Holds a layer against the one at hand; changes nothing.
-#[utoipa::path(post, path = "/api/layer/compare", request_body = CompareRequest, responses((status = 200, body = Vec<DifferenceView>), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
-async fn compared(
+/// Where two layers on the desk differ.
+#[utoipa::path(get, path = "/api/layers/differences", params(TwoLayersQuery), responses((status = 200, body = Vec<PassageView>), (status = 404, body = Failed), (status = 400, body = Failed)))]
+async fn differences(
     State(shared): State<Shared>,
-    Json(request): Json<CompareRequest>,
-) -> Answer<Vec<DifferenceView>> {
+    Query(query): Query<TwoLayersQuery>,
+) -> Answer<Vec<PassageView>> {
     work(move || {
-        let other = arcata_layer::read(request.text.as_bytes())
-            .map_err(|problem| Failed::impossible(problem.to_string()))?;
-        let layer = shared.session().state().layer.clone();
-        let differences =
-            arcata_layer::compare(&layer, &other).into_iter().map(|difference| DifferenceView {
-                place: difference.place.to_string(),
-                here: difference.before.first().map(|entry| views::mark_words(&entry.mark)),
-                there: difference.after.first().map(|entry| views::mark_words(&entry.mark)),
-            });
-        Ok(axum::Json(differences.collect()))
+        let one = shared.layer(query.one)?;
+        let other = shared.layer(query.other)?;
+        Ok(axum::Json(versus::passages(&shared.desk().0, &one, &other)))
     })
     .await
 }
 
-/// A file for the browser to keep: `score`, `layer` or `pdf`.
-#[utoipa::path(get, path = "/api/export/{what}", params(("what" = Leaves, Path)), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed)))]
-async fn exported(State(shared): State<Shared>, Path(what): Path<String>) -> Result<Response, Failed> {
-    let file = work(move || export::leaving(&shared, &what)).await?;
-    let name: String =
-        file.name.chars().filter(|letter| letter.is_ascii_graphic() && !"\"\\;".contains(*letter)).collect();
-    let answer = Response::builder()
-        .header(header::CONTENT_TYPE, file.kind)
-        .header(header::CONTENT_DISPOSITION, format!("attachment; filename=\"{name}\""))
-        .body(Body::from(file.bytes));
-    answer.map_err(|_| Failed::new(StatusCode::INTERNAL_SERVER_ERROR, "the file cannot be sent"))
+/// Some bars of a line as they are bowed under one layer alone.
+#[utoipa::path(get, path = "/api/layers/picture", params(LayerPictureQuery), responses((status = 200, body = PictureView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
+async fn layer_picture(
+    State(shared): State<Shared>,
+    Query(query): Query<LayerPictureQuery>,
+) -> Answer<PictureView> {
+    work(move || {
+        let layer = shared.layer(query.layer)?;
+        let (desk, version) = shared.desk();
+        let bars = (query.line, query.first, query.last);
+        let drawn = versus::picture(&desk, &layer, bars, (&shared.engraver, version));
+        drawn.map(axum::Json).map_err(Failed::impossible)
+    })
+    .await
 }
 
-/// Writes `score`, `layer` or `pdf` beside the score; the score itself is never written over.
-#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = Leaves, Path)), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+/// A file for the browser to show or keep; of several the first.
+#[utoipa::path(get, path = "/api/export/{what}", params(("what" = Leaves, Path), LeavingQuery), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
+async fn exported(
+    State(shared): State<Shared>,
+    Path(what): Path<String>,
+    Query(query): Query<LeavingQuery>,
+) -> Result<Response, Failed> {
+    let parcel = work(move || export::leaving(&shared, &what, &query)).await?;
+    let missing = || Failed::new(StatusCode::INTERNAL_SERVER_ERROR, "the file cannot be sent");
+    let file = parcel.files.into_iter().next().ok_or_else(missing)?;
+    let name: String =
+        file.name.chars().filter(|letter| letter.is_ascii_graphic() && !"\"\\;".contains(*letter)).collect();
+    // What browsers show by themselves they show: from there it is printed.
+    let how = if file.kind == "application/pdf" { "inline" } else { "attachment" };
+    let answer = Response::builder()
+        .header(header::CONTENT_TYPE, file.kind)
+        .header(header::CONTENT_DISPOSITION, format!("{how}; filename=\"{name}\""))
+        .body(Body::from(file.bytes));
+    answer.map_err(|_| missing())
+}
+
+/// Writes files beside the score; the score itself is never written over, and what somebody else wrote there is kept.
+#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = Leaves, Path), LeavingQuery), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn kept(
     State(shared): State<Shared>,
     Path(what): Path<String>,
+    Query(query): Query<LeavingQuery>,
     Json(_request): Json<StepRequest>,
 ) -> Answer<KeptView> {
     work(move || {
-        let file = export::leaving(&shared, &what)?;
-        let path = shared.session().path().with_file_name(&file.name);
-        keep::write_whole(&path, &file.bytes).map_err(Failed::impossible)?;
-        Ok(axum::Json(KeptView { file: file.name }))
+        let parcel = export::leaving(&shared, &what, &query)?;
+        let score = shared.session().path().to_owned();
+        shared.keep(&score, parcel).map(axum::Json).map_err(Failed::impossible)
+    })
+    .await
+}
+
+/// Writes the changes of the score into its own file; the file as it was is kept under another name.
+#[utoipa::path(post, path = "/api/write", request_body = StepRequest, responses((status = 200, body = WrittenView), (status = 409, body = Failed), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
+async fn write(State(shared): State<Shared>, Json(request): Json<StepRequest>) -> Answer<WrittenView> {
+    work(move || {
+        let (done, kept) = {
+            let mut session = shared.session();
+            let (moved, told, kept) = session.write_score()?;
+            (DoneView::new(&session, Some(moved), told), kept)
+        };
+        // Nobody listening is no trouble.
+        let _ = shared.happened.send(Happened::Done { done: done.clone(), by: request.by });
+        Ok(axum::Json(WrittenView { done, kept }))
     })
     .await
 }
@@ -397,9 +436,11 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
         redo,
         check_shorthand,
         layer_shorthand,
-        compared,
+        differences,
+        layer_picture,
         exported,
         kept,
+        write,
         listen
     ),
     components(schemas(Leaves, Act, Ask, Asked, NotePlace, SlurIs, ByteEdit, Happened))

@@ -20,6 +20,8 @@ use crate::watch::watch;
 pub struct ServeSettings {
     /// The score.
     pub score: PathBuf,
+    /// Layers to be put on the desk, files; those that lie there from another time stay as they lie.
+    pub layers: Vec<PathBuf>,
     /// The port; 0 for any that is free.
     pub port: u16,
 }
@@ -67,7 +69,10 @@ pub fn serve(settings: &ServeSettings, ready: impl FnOnce(&str) + Send) -> Resul
     let preparing = engraver.clone();
     // While the score is read and the browser opens, the engraver lays out its fonts.
     std::thread::spawn(move || preparing.prepare());
-    let session = Session::open(&settings.score).map_err(ServeError::Session)?;
+    let mut session = Session::open(&settings.score).map_err(ServeError::Session)?;
+    for layer in &settings.layers {
+        session.put_on_desk(layer).map_err(ServeError::Session)?;
+    }
     let key = Key::random().map_err(ServeError::Other)?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .worker_threads(2)

@@ -8,12 +8,14 @@ use arcata_layer::{Addresses, Layer, carry, identity};
 use arcata_xml::Limits;
 
 use arcata_review::SlurEntry;
+use sha2::{Digest as _, Sha256};
 
 use crate::act::{Act, NotePlace};
 use crate::beside;
-use crate::desk::{Base, Desk};
+use crate::desk::{Base, Desk, StrokesMoved};
 use crate::journal::{Journal, JournalLine};
 use crate::keep;
+use crate::layers::{self, Layers};
 use crate::state::State;
 
 /// Why something could not be done.
@@ -40,6 +42,9 @@ impl fmt::Display for SessionError {
 
 impl std::error::Error for SessionError {}
 
+/// A layer is read up to this size.
+const LARGEST_LAYER: usize = 64 << 20;
+
 /// What an act has moved.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Moved {
@@ -49,6 +54,8 @@ pub(crate) struct Moved {
     pub(crate) bars: Vec<(usize, u32, u32)>,
     /// The score itself, its tempo or the player is another: draw everything anew.
     pub(crate) everything: bool,
+    /// What became of the strokes.
+    pub(crate) strokes: StrokesMoved,
 }
 
 /// A score that is worked on.
@@ -80,7 +87,7 @@ impl Session {
         let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
         let (state, base, lost) = fold(&bytes, &acts[..counting], (&told, None))?;
-        let desk = Desk::new(base, &state.layer, None);
+        let desk = Desk::new(base, &state.layers.together(), None);
         Ok(Self { path: path.to_owned(), bytes, journal, acts, counting, state, desk, version: 0, lost })
     }
 
@@ -93,9 +100,20 @@ impl Session {
             return Err(SessionError::Late);
         }
         let mut state = self.state.clone();
-        state.act(&act, &Addresses::new(&self.desk.base.score)).map_err(SessionError::Act)?;
+        let addresses = Addresses::new(&self.desk.base.score);
+        if let Act::Layer { text: Some(text), .. } = &act {
+            layers::belongs(text, &addresses).map_err(SessionError::Act)?;
+        }
+        state.act(&act, &addresses).map_err(SessionError::Act)?;
+        drop(addresses);
+        let act = match act {
+            Act::Change { sentence, edits, .. } => {
+                Act::Change { sentence, edits, of: Some(checksum(&self.desk.base)) }
+            }
+            other => other,
+        };
         let base = self.base_for(&state)?;
-        let desk = Desk::new(base, &state.layer, Some(&self.desk));
+        let desk = Desk::new(base, &state.layers.together(), Some(&self.desk));
         self.put(&JournalLine::Did(act.clone()))?;
         self.acts.truncate(self.counting);
         self.acts.push(act);
@@ -126,7 +144,7 @@ impl Session {
     fn go(&mut self, counting: usize, step: &JournalLine) -> Result<Moved, SessionError> {
         let now = Some((&self.state, &self.desk.base));
         let (state, base, _) = fold(&self.bytes, &self.acts[..counting], (&self.state.told_before, now))?;
-        let desk = Desk::new(base, &state.layer, Some(&self.desk));
+        let desk = Desk::new(base, &state.layers.together(), Some(&self.desk));
         self.put(step)?;
         self.counting = counting;
         Ok(self.show(state, desk))
@@ -141,33 +159,85 @@ impl Session {
         if bytes == *self.bytes {
             return Ok(None);
         }
+        let gone = (!self.state.edits.is_empty())
+            .then(|| "the changes to the score itself were for the old file, and are gone".to_owned());
+        self.take_in(bytes, gone).map(Some)
+    }
+
+    /// Writes the changes of the score into its file; the file as it was is kept under another name, which is handed back.
+    ///
+    /// # Errors
+    /// Where nothing is changed, the file is another by now, or it cannot be written.
+    pub(crate) fn write_score(&mut self) -> Result<(Moved, Vec<String>, String), SessionError> {
+        if self.state.edits.is_empty() {
+            return Err(SessionError::Act("nothing in the score itself is changed".to_owned()));
+        }
+        let now = keep::read(&self.path, Limits::default().max_bytes).map_err(SessionError::Score)?;
+        if now != *self.bytes {
+            return Err(SessionError::Late);
+        }
+        let file = &self.desk.base.file;
+        let bytes =
+            file.write(file.document().bytes()).map_err(|problem| SessionError::Act(problem.to_string()))?;
+        let kept = keep::back_up(&self.path).map_err(SessionError::Act)?;
+        keep::write_whole(&self.path, &bytes).map_err(SessionError::Act)?;
+        let (moved, told) = self.take_in(bytes, None)?;
+        Ok((moved, told, kept))
+    }
+
+    /// Goes on with other bytes of the score.
+    fn take_in(
+        &mut self,
+        bytes: Vec<u8>,
+        more: Option<String>,
+    ) -> Result<(Moved, Vec<String>), SessionError> {
         let clean = State { edits: Vec::new(), ..self.state.clone() };
         let base = Base::new(&bytes, &clean).map_err(SessionError::Score)?;
         let old = self.desk.base.clone();
-        let carried = carry(&self.state.layer, &old.score, (base.file.document(), &base.score));
         let mut told = Vec::new();
-        let count = carried.exactly;
-        told.push(format!(
-            "{count} {} kept as they were",
-            if count == 1 { "bowing is" } else { "bowings are" }
-        ));
-        told.extend(
-            carried.doubtful.iter().map(|one| format!("{} is now {}: have a look", one.from, one.to)),
-        );
-        told.extend(carried.orphaned.iter().map(|one| format!("{}: {}", one.entry.place, one.why)));
-        if !self.state.edits.is_empty() {
-            told.push("the changes to the score itself were for the old file, and are gone".to_owned());
+        let mut layers = Vec::new();
+        for one in self.state.layers.all() {
+            let carried = carry(&one.layer, &old.score, (base.file.document(), &base.score));
+            let of =
+                if self.state.layers.all().len() > 1 { format!("{}: ", one.name) } else { String::new() };
+            let count = carried.exactly;
+            let are = if count == 1 { "bowing is" } else { "bowings are" };
+            told.push(format!("{of}{count} {are} kept as they were"));
+            told.extend(
+                carried.doubtful.iter().map(|one| format!("{of}{} is now {}: have a look", one.from, one.to)),
+            );
+            told.extend(carried.orphaned.iter().map(|one| format!("{of}{}: {}", one.entry.place, one.why)));
+            layers.push(arcata_layer::write(&carried.layer));
         }
-        let act = Act::Carried { layer: arcata_layer::write(&carried.layer), told: told.clone() };
+        told.extend(more);
+        let act = Act::Carried { layers, told: told.clone() };
         let mut state = self.state.clone();
         state.act(&act, &Addresses::new(&base.score)).map_err(SessionError::Act)?;
-        let desk = Desk::new(Arc::new(base), &state.layer, None);
+        let desk = Desk::new(Arc::new(base), &state.layers.together(), None);
         self.put(&JournalLine::Did(act.clone()))?;
         self.acts.truncate(self.counting);
         self.acts.push(act);
         self.counting += 1;
         self.bytes = Arc::new(bytes);
-        Ok(Some((self.show(state, desk), told)))
+        Ok((self.show(state, desk), told))
+    }
+
+    /// Puts a layer from a file on the desk, under the name of the file; nothing is done where one of that name lies there.
+    ///
+    /// # Errors
+    /// A file that cannot be read, or belongs to other music.
+    pub fn put_on_desk(&mut self, path: &Path) -> Result<(), SessionError> {
+        let name = path.file_name().unwrap_or_default().to_string_lossy();
+        let name = name.strip_suffix(".bowings.json").or_else(|| name.strip_suffix(".json")).unwrap_or(&name);
+        if self.state.layers.all().iter().any(|one| one.name == name) {
+            return Ok(());
+        }
+        let bytes = keep::read(path, LARGEST_LAYER).map_err(SessionError::Act)?;
+        let text = String::from_utf8(bytes)
+            .map_err(|_| SessionError::Act(format!("{}: it is not UTF-8 text", path.display())))?;
+        self.act(Act::Layer { name: name.to_owned(), text: Some(text) }, None)
+            .map_err(|why| SessionError::Act(format!("{}: {why}", path.display())))?;
+        Ok(())
     }
 
     fn put(&mut self, step: &JournalLine) -> Result<(), SessionError> {
@@ -185,8 +255,9 @@ impl Session {
         self.version += 1;
         let everything = !Arc::ptr_eq(&desk.base, &self.desk.base);
         let bars = desk.differences(&self.desk);
+        let strokes = desk.strokes_moved(&self.desk);
         (self.state, self.desk) = (state, desk);
-        Moved { version: self.version, bars, everything }
+        Moved { version: self.version, bars, everything, strokes }
     }
 
     /// The file.
@@ -221,10 +292,10 @@ impl Session {
         &self.lost
     }
 
-    /// The layer as it stands, in its file format.
+    /// The layer that is written in, as it stands, in its file format.
     #[must_use]
     pub fn layer_text(&self) -> String {
-        arcata_layer::write(&self.state.layer)
+        arcata_layer::write(&self.state.layers.written().layer)
     }
 
     /// The place of the note that a stroke begins with.
@@ -236,6 +307,12 @@ impl Session {
         let addresses = Addresses::new(&base.score);
         NotePlace::of(&addresses, arcata_layer::Found { part: line.part, note })
     }
+}
+
+/// Tells one state of a score from another.
+fn checksum(base: &Base) -> String {
+    let digest = Sha256::digest(base.file.document().bytes());
+    digest.iter().take(8).map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// The acts that a journal leaves, and how many of them count.
@@ -271,7 +348,7 @@ fn fold(
         score: identity::of(base.file.document(), &base.score),
         ..Layer::default()
     };
-    let mut state = State { layer, ..plain.clone() };
+    let mut state = State { layers: Layers::new(layer), ..plain.clone() };
     let mut lost = Vec::new();
     let mut left = acts.iter().peekable();
     while left.peek().is_some() {
@@ -280,6 +357,12 @@ fn fold(
         let addresses = Addresses::new(&here.score);
         for act in left.by_ref() {
             let mut next = state.clone();
+            if let Act::Change { sentence, of: Some(of), .. } = act
+                && *of != checksum(&here)
+            {
+                lost.push(format!("\"{sentence}\" was for the file as it was"));
+                continue;
+            }
             if let Err(why) = next.act(act, &addresses) {
                 lost.push(why);
                 continue;

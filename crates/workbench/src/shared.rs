@@ -1,16 +1,22 @@
 //! What all requests share: the session, the engraver, the findings of now, and who listens.
 
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use arcata_engrave::Engraver;
+use arcata_layer::Layer;
 use arcata_review::Finding;
 use tokio::sync::broadcast;
 
-use crate::beside;
 use crate::desk::Desk;
 use crate::events::Happened;
+use crate::export::Parcel;
+use crate::failed::Failed;
+use crate::requests::KeptView;
 use crate::session::Session;
 use crate::views::{self, DoneView};
+use crate::{beside, keep};
 
 /// What the review has found.
 #[derive(Clone, Debug)]
@@ -31,6 +37,8 @@ pub struct Shared {
     pub(crate) happened: broadcast::Sender<Happened>,
     /// The findings of the newest version that was asked for.
     found: Arc<Mutex<Option<Found>>>,
+    /// The files that were written beside the score since the program began.
+    written: Arc<Mutex<BTreeSet<PathBuf>>>,
 }
 
 impl Shared {
@@ -42,6 +50,7 @@ impl Shared {
             engraver,
             happened: broadcast::channel(64).0,
             found: Arc::default(),
+            written: Arc::default(),
         }
     }
 
@@ -70,6 +79,38 @@ impl Shared {
         let now = Found { version, findings: Arc::new(findings), aside };
         *found = Some(now.clone());
         now
+    }
+
+    /// A layer on the desk.
+    pub(crate) fn layer(&self, number: usize) -> Result<Layer, Failed> {
+        let session = self.session();
+        let layer = session.state().layers.all().get(number).map(|one| one.layer.clone());
+        layer.ok_or_else(|| Failed::missing("there is no such layer on the desk"))
+    }
+
+    /// Writes what leaves beside the score. A file that is there and was not written by this program as it runs is kept under
+    /// another name.
+    ///
+    /// # Errors
+    /// In words, where something cannot be written.
+    pub(crate) fn keep(&self, score: &Path, parcel: Parcel) -> Result<KeptView, String> {
+        let folder = match &parcel.folder {
+            Some(folder) => score.with_file_name(folder),
+            None => score.parent().unwrap_or(Path::new("")).to_owned(),
+        };
+        keep::folder(&folder)?;
+        let mut told = parcel.told;
+        let mut written = self.written.lock().unwrap_or_else(PoisonError::into_inner);
+        for file in &parcel.files {
+            let path = folder.join(&file.name);
+            if path.exists() && !written.contains(&path) {
+                told.push(format!("{} as it was is kept as {}", file.name, keep::back_up(&path)?));
+            }
+            keep::write_whole(&path, &file.bytes)?;
+            written.insert(path);
+        }
+        let first = parcel.files.first().map(|file| file.name.clone()).unwrap_or_default();
+        Ok(KeptView { file: parcel.folder.unwrap_or(first), files: parcel.files.len(), told })
     }
 
     /// The findings of a version, where they were asked for and it is still the newest.

@@ -5,16 +5,22 @@ use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot, shortha
 use arcata_review::SlurEntry;
 
 use crate::act::{Act, Ask, ByteEdit, NotePlace, SlurIs};
+use crate::layers::Layers;
+
+/// How much softer or louder than written everything can be played, steps of the dynamics (p to mp is one).
+pub(crate) const LOUDER: std::ops::RangeInclusive<i8> = -3..=3;
 
 /// The sum of all acts that count.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct State {
-    pub(crate) layer: Layer,
+    pub(crate) layers: Layers,
     pub(crate) slurs: Vec<(NotePlace, SlurIs)>,
     pub(crate) asides: Vec<SetAside>,
     /// Changes of the score, each on top of the one before.
     pub(crate) edits: Vec<Vec<ByteEdit>>,
     pub(crate) tempo: Option<u32>,
+    /// Steps by which everything is played louder than the dynamics say; softer where it is negative.
+    pub(crate) louder: i8,
     pub(crate) profile: String,
     /// What the file beside the score said of slurs when the session began.
     pub(crate) told_before: Vec<SlurEntry>,
@@ -34,11 +40,12 @@ impl State {
     /// Nothing done yet.
     pub(crate) fn new(layer: Layer) -> Self {
         Self {
-            layer,
+            layers: Layers::new(layer),
             slurs: Vec::new(),
             asides: Vec::new(),
             edits: Vec::new(),
             tempo: None,
+            louder: 0,
             profile: "professional".to_owned(),
             told_before: Vec::new(),
         }
@@ -49,6 +56,7 @@ impl State {
         self.slurs == other.slurs
             && self.edits == other.edits
             && self.tempo == other.tempo
+            && self.louder == other.louder
             && self.profile == other.profile
     }
 
@@ -64,7 +72,11 @@ impl State {
                 }
                 asks.iter().try_for_each(|asked| self.bow(&asked.place, asked.ask, addresses))
             }
-            Act::Layer { text, .. } => self.take_up(text, addresses),
+            Act::Layer { name, text } => self.layers.add(name, text.as_deref()),
+            Act::Show { name, shown } => self.layers.show(name, *shown),
+            Act::Choose { name } => self.layers.choose(name),
+            Act::TakeUp { name } => self.layers.take_up(name),
+            Act::TakeAway { name } => self.layers.take_away(name),
             Act::Enter { text } => self.enter(text, addresses),
             Act::Slur { place, is } => {
                 place.find(addresses)?;
@@ -104,6 +116,16 @@ impl State {
                     Ok(())
                 }
             },
+            Act::Louder { steps } => {
+                if !LOUDER.contains(steps) {
+                    return Err(format!(
+                        "everything is played up to {} steps softer or louder",
+                        LOUDER.end()
+                    ));
+                }
+                self.louder = *steps;
+                Ok(())
+            }
             Act::Player { profile } => {
                 let known = ["professional", "amateur", "student"];
                 if !known.contains(&profile.as_str()) {
@@ -112,8 +134,8 @@ impl State {
                 self.profile.clone_from(profile);
                 Ok(())
             }
-            Act::Carried { layer, .. } => {
-                self.layer = arcata_layer::read(layer.as_bytes()).map_err(|problem| problem.to_string())?;
+            Act::Carried { layers, .. } => {
+                self.layers.replace(layers)?;
                 // Changes and words about slurs were for the file as it was.
                 self.edits.clear();
                 Ok(())
@@ -133,8 +155,9 @@ impl State {
         };
         let same_note =
             |spot: &Spot| spot.bar_ordinal == place.spot.bar_ordinal && spot.offset == place.spot.offset;
-        let before = self.layer.entries.len();
-        self.layer.entries.retain(|entry| {
+        let layer = self.layers.write();
+        let before = layer.entries.len();
+        layer.entries.retain(|entry| {
             !(entry.place.part == place.part
                 && same_note(&entry.place.spot)
                 && entry.place.spot.voice == place.spot.voice
@@ -142,30 +165,13 @@ impl State {
                 && entry.mark.question() == Question::Bow)
         });
         match mark {
-            Some(mark) => self.layer.entries.push(Entry::new(place, mark)),
-            None if self.layer.entries.len() == before => {
+            Some(mark) => layer.entries.push(Entry::new(place, mark)),
+            None if layer.entries.len() == before => {
                 return Err("nothing was asked for there".to_owned());
             }
             None => {}
         }
-        self.layer.put_in_order();
-        Ok(())
-    }
-
-    /// Puts the bowings of another layer on top.
-    fn take_up(&mut self, text: &str, addresses: &Addresses<'_>) -> Result<(), String> {
-        let other = arcata_layer::read(text.as_bytes()).map_err(|problem| problem.to_string())?;
-        let fits = other.entries.iter().any(|entry| addresses.find(&entry.place).is_ok());
-        if !fits && !other.entries.is_empty() {
-            return Err("none of its bowings finds its note in this score".to_owned());
-        }
-        for entry in other.entries {
-            self.layer
-                .entries
-                .retain(|own| own.place != entry.place || own.mark.question() != entry.mark.question());
-            self.layer.entries.push(entry);
-        }
-        self.layer.put_in_order();
+        layer.put_in_order();
         Ok(())
     }
 
@@ -181,7 +187,7 @@ impl State {
         if entered.entries.is_empty() && entered.cleared.is_empty() {
             return Err("the text holds no bowings".to_owned());
         }
-        shorthand::put(&mut self.layer, &entered);
+        shorthand::put(self.layers.write(), &entered);
         Ok(())
     }
 }

@@ -15,6 +15,7 @@ use crate::act::{ByteEdit, NotePlace};
 use crate::beside;
 use crate::desk::Desk;
 use crate::drawing::LanesView;
+use crate::layers::DeskLayer;
 use crate::session::{Moved, Session};
 use crate::state::State;
 
@@ -47,8 +48,15 @@ pub(crate) struct ScoreView {
     pub(crate) undo: usize,
     /// How many can be done again.
     pub(crate) redo: usize,
-    /// Bowings in the layer.
+    /// Steps by which everything is played louder than written.
+    #[schema(value_type = i64)]
+    pub(crate) louder: i8,
+    /// Bowings that count: those of the layers that are shown.
     pub(crate) bowings: usize,
+    /// The layers on the desk, the lowest first.
+    pub(crate) layers: Vec<LayerView>,
+    /// Whether the score itself is changed, and could be written.
+    pub(crate) changed: bool,
     /// What the ends of the bow are called.
     pub(crate) frog: String,
     /// The other end.
@@ -102,6 +110,44 @@ pub(crate) struct StrokeView {
     pub(crate) slurred: bool,
 }
 
+/// A layer on the desk.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct LayerView {
+    /// What it is called there.
+    pub(crate) name: String,
+    /// What its file says of it: title, owner, ensemble, date; empty where it says nothing.
+    pub(crate) about: String,
+    /// Bowings in it.
+    pub(crate) bowings: usize,
+    /// Whether the bows go by it.
+    pub(crate) shown: bool,
+    /// Whether it is written in.
+    pub(crate) written: bool,
+}
+
+impl LayerView {
+    fn all(state: &State) -> Vec<Self> {
+        let layers = &state.layers;
+        let view = |(index, one): (usize, &DeskLayer)| {
+            let DeskLayer { name, layer, shown } = one;
+            let about = [&layer.title, &layer.owner, &layer.ensemble, &layer.date];
+            Self {
+                name: name.clone(),
+                about: about
+                    .into_iter()
+                    .filter(|text| !text.is_empty() && *text != name)
+                    .cloned()
+                    .collect::<Vec<_>>()
+                    .join(", "),
+                bowings: layer.entries.len(),
+                shown: *shown,
+                written: index == layers.writing(),
+            }
+        };
+        layers.all().iter().enumerate().map(view).collect()
+    }
+}
+
 /// What an act has done.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 pub(crate) struct DoneView {
@@ -115,8 +161,16 @@ pub(crate) struct DoneView {
     pub(crate) undo: usize,
     /// How many can be done again.
     pub(crate) redo: usize,
-    /// Bowings in the layer.
+    /// Bowings that count: those of the layers that are shown.
     pub(crate) bowings: usize,
+    /// The layers on the desk.
+    pub(crate) layers: Vec<LayerView>,
+    /// Strokes that go the other way now, are joined otherwise, or are new.
+    pub(crate) turned: usize,
+    /// The bars they are in, indices.
+    pub(crate) turned_bars: Vec<u32>,
+    /// Strokes that go the same way elsewhere in the bow.
+    pub(crate) elsewhere: usize,
     /// What came with it, for people.
     pub(crate) told: Vec<String>,
     /// Lanes that were asked for with the act, drawn anew.
@@ -195,7 +249,10 @@ impl ScoreView {
             opening: rounded(opening),
             undo,
             redo,
-            bowings: state.layer.entries.len(),
+            louder: state.louder,
+            bowings: state.layers.together().entries.len(),
+            layers: LayerView::all(state),
+            changed: !state.edits.is_empty(),
             frog: base.profile.words.frog.value.clone(),
             tip: base.profile.words.tip.value.clone(),
         }
@@ -253,13 +310,18 @@ impl DoneView {
     pub(crate) fn new(session: &Session, moved: Option<Moved>, told: Vec<String>) -> Self {
         let (undo, redo) = session.reach();
         let bars = moved.as_ref().map(|moved| moved.bars.clone()).unwrap_or_default();
+        let strokes = moved.as_ref().map(|moved| moved.strokes.clone()).unwrap_or_default();
         Self {
             version: session.version(),
             moved: bars.into_iter().map(|(line, first, last)| MovedView { line, first, last }).collect(),
             everything: moved.is_some_and(|moved| moved.everything),
             undo,
             redo,
-            bowings: session.state().layer.entries.len(),
+            bowings: session.state().layers.together().entries.len(),
+            layers: LayerView::all(session.state()),
+            turned: strokes.turned,
+            turned_bars: strokes.bars,
+            elsewhere: strokes.elsewhere,
             told,
             drawn: Vec::new(),
         }

@@ -2,76 +2,14 @@
 //! bodies; and as the page uses it.
 #![allow(clippy::disallowed_methods, clippy::expect_used, reason = "the tests look at files they made")]
 
-use std::net::SocketAddr;
-use std::path::PathBuf;
-use std::sync::Arc;
+mod support;
 
-use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, Key, NotePlace, Session, Shared, router};
-use axum::Router;
+use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, NotePlace, Session};
 use axum::body::Body;
 use axum::http::{Method, Request, StatusCode, header};
-use http_body_util::BodyExt as _;
 use serde_json::{Value, json};
+use support::{Bench, PORT, answer, bench, get, post, request};
 use tower::ServiceExt as _;
-
-const PORT: u16 = 4242;
-const MUSIC: &str = "quarter=60\nviolin: mf c''4 d'' e'' f'' | (g'' f'') e''2 | c''4 d'' e'' f'' | g''1 |.";
-
-struct Bench {
-    folder: tempfile::TempDir,
-    router: Router,
-}
-
-impl Bench {
-    fn score(&self) -> PathBuf {
-        self.folder.path().join("study.musicxml")
-    }
-}
-
-fn bench() -> Bench {
-    let folder = tempfile::tempdir().expect("a folder");
-    let score = folder.path().join("study.musicxml");
-    std::fs::write(&score, arcata_testkit::musicxml(MUSIC)).expect("a score");
-    std::fs::write(folder.path().join("secret.txt"), "not to be served").expect("a file");
-    let session = Session::open(&score).expect("opens");
-    let address = SocketAddr::from(([127, 0, 0, 1], PORT));
-    Bench { folder, router: router(Shared::new(session, Arc::default()), Key::of("right"), address) }
-}
-
-/// A request as the page makes it; each test spoils one thing.
-fn request(method: Method, path: &str) -> axum::http::request::Builder {
-    let builder = Request::builder()
-        .method(method.clone())
-        .uri(path)
-        .header(header::HOST, format!("127.0.0.1:{PORT}"))
-        .header(header::COOKIE, format!("arcata-{PORT}=right"));
-    if method == Method::GET {
-        builder
-    } else {
-        builder
-            .header(header::ORIGIN, format!("http://127.0.0.1:{PORT}"))
-            .header(header::CONTENT_TYPE, "application/json")
-    }
-}
-
-async fn answer(bench: &Bench, request: Request<Body>) -> (StatusCode, String) {
-    let response = bench.router.clone().oneshot(request).await.expect("answers");
-    let policy = response.headers().get("content-security-policy").and_then(|policy| policy.to_str().ok());
-    assert!(policy.is_some_and(|policy| policy.contains("script-src 'self';")), "no script of anybody else");
-    let status = response.status();
-    let bytes = response.into_body().collect().await.expect("a body").to_bytes();
-    (status, String::from_utf8_lossy(&bytes).into_owned())
-}
-
-async fn get(bench: &Bench, path: &str) -> (StatusCode, String) {
-    answer(bench, request(Method::GET, path).body(Body::empty()).expect("a request")).await
-}
-
-async fn post(bench: &Bench, path: &str, body: &Value) -> (StatusCode, Value) {
-    let request = request(Method::POST, path).body(Body::from(body.to_string())).expect("a request");
-    let (status, text) = answer(bench, request).await;
-    (status, serde_json::from_str(&text).unwrap_or(Value::String(text)))
-}
 
 /// What a test spoils in the headers of a request.
 type Spoil = Box<dyn Fn(&mut axum::http::HeaderMap)>;
@@ -87,8 +25,8 @@ fn changing() -> Vec<(&'static str, Value)> {
         ("/api/undo", json!({"by": "a test"})),
         ("/api/redo", json!({"by": "a test"})),
         ("/api/shorthand", json!({"text": "violin 1/1 up"})),
-        ("/api/layer/compare", json!({"text": "{}"})),
         ("/api/keep/score", json!({"by": "a test"})),
+        ("/api/write", json!({"by": "a test"})),
     ]
 }
 
@@ -218,7 +156,7 @@ async fn broken_and_too_large_bodies_and_tricks_in_the_path_do_nothing() {
             let (status, text) = answer(&bench, asked).await;
             assert!(status.is_client_error(), "{path} with {body}: {status} {text}");
         }
-        let large = request(Method::POST, path).body(Body::from(vec![b' '; 2 << 20])).expect("a request");
+        let large = request(Method::POST, path).body(Body::from(vec![b' '; 17 << 20])).expect("a request");
         assert_eq!(answer(&bench, large).await.0, StatusCode::PAYLOAD_TOO_LARGE, "{path}");
     }
     for path in [

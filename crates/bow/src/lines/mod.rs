@@ -51,6 +51,9 @@ pub struct LineOptions {
     pub phrase_marks: BTreeSet<(usize, usize)>,
     /// Who plays; `None` to go by the score.
     pub force: Option<Force>,
+    /// Steps of the dynamics (p to mp is one) by which everything is played louder than written; softer where it is
+    /// negative. A hall, a soloist or a conductor asks for it.
+    pub louder: i8,
 }
 
 /// Everything that the lines of all parts share.

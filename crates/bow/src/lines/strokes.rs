@@ -56,7 +56,8 @@ impl<'a> Material<'a> {
         group: &Group,
     ) -> Self {
         let mut events = events(part, staff, group, techniques);
-        let curve = LoudnessCurve::new(reading.score, part, staff, &group.voices, reading.profile);
+        let curve = LoudnessCurve::new(reading.score, part, staff, &group.voices, reading.profile)
+            .louder(reading.options.louder);
         let phrase_marks = &reading.options.phrase_marks;
         let hair = reading.profile.hair_micrometres(part.instrument);
         let is_phrase_mark = |index: usize| {

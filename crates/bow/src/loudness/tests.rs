@@ -58,3 +58,18 @@ fn a_niente_hairpin_reaches_silence() {
     assert_eq!(levels("violin: p >= d'1 ==o"), [(300, 0)]);
     assert_eq!(levels("violin: p <=o d'1 == | mf e'1"), [(0, 500), (500, 500)]);
 }
+
+#[test]
+fn everything_louder_or_softer_stays_between_ppp_and_fff_and_silence_is_silence() {
+    let score = score("violin: p <= d'4 e' f' g' == | f a'2 >= b' ==o | ff sf c''1");
+    let written = LoudnessCurve::new(&score, &score.parts[0], 1, &[0], &Profile::default());
+    let at = |curve: &LoudnessCurve, quarters| curve.begun(Moment(Length::new(quarters, 4))).0;
+    let [soft, loud] = [-2, 2].map(|steps| written.clone().louder(steps));
+    assert_eq!([0, 2, 4].map(|quarters| at(&written, quarters)), [300, 450, 600]);
+    assert_eq!([0, 2, 4].map(|quarters| at(&loud, quarters)), [500, 650, 800]);
+    assert_eq!([0, 2, 4].map(|quarters| at(&soft, quarters)), [100, 250, 400]);
+    let end = Moment(Length::new(2, 1));
+    assert_eq!([&written, &soft, &loud].map(|curve| curve.reached(end).0), [0, 0, 0]);
+    assert_eq!(loud.attack(end).map(|attack| attack.loudness.0), Some(800));
+    assert_eq!(at(&written.clone().louder(0), 2), at(&written, 2));
+}

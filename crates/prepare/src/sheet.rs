@@ -1,17 +1,12 @@
-//! A change sheet's layer on its score: what cannot be put on, and every bar that changes engraved as it shall
-//! look.
+//! A change sheet's layer on its score: what cannot be put on, and every bar that changes engraved as it shall look.
 
 use std::collections::BTreeSet;
 
 use arcata_engrave::{Cutter, Engraver, ExcerptStyle, Opening, Slice, excerpts};
 use arcata_layer::{Addresses, Layer, Mark, Trust, apply};
 use arcata_report::sheet::{EXCERPT_WIDTH, Excerpt, SheetView};
-use arcata_score::NoteId;
-use arcata_xml::NodeId;
-
-use crate::failure::Failure;
-use crate::files;
-use crate::studio::{self, Opened};
+use arcata_score::{NoteId, Score};
+use arcata_xml::{Document, Limits, NodeId};
 
 /// From the first line of a staff to the fifth, mm: small, but as readable as a pocket score.
 const STAFF: f64 = 5.0;
@@ -19,7 +14,8 @@ const STAFF: f64 = 5.0;
 const MOST: usize = 3000;
 
 /// The layer as it is written into the parts: without bows that come anyway and stand nowhere yet.
-pub(crate) fn written(
+#[must_use]
+pub fn written(
     addresses: &Addresses<'_>,
     (before, after): (Option<&Layer>, &Layer),
     spared: &BTreeSet<(usize, NoteId)>,
@@ -38,26 +34,37 @@ pub(crate) fn written(
 }
 
 /// The score with the layer on it, in memory; the page lists what cannot be put on.
-pub(crate) fn marked(view: &mut SheetView, clean: &Opened, layer: &Layer) -> Result<Opened, Failure> {
-    let failed = |why: String| Failure::Sheet { why };
-    let applied = apply(clean.file.document(), &clean.score, layer, &[], Trust::AnyScore)
-        .map_err(|error| failed(error.to_string()))?;
+///
+/// # Errors
+/// A layer that cannot be put on this score at all, in words.
+pub fn marked(
+    view: &mut SheetView,
+    (document, score): (&Document, &Score),
+    layer: &Layer,
+) -> Result<(Document, Score), String> {
+    let applied =
+        apply(document, score, layer, &[], Trust::AnyScore).map_err(|problem| problem.to_string())?;
     view.leave_out(&applied.left_out);
-    let bytes = clean.file.document().apply(&applied.edits).map_err(|error| failed(error.to_string()))?;
-    studio::open_bytes(bytes).map_err(failed)
+    let bytes = document.apply(&applied.edits).map_err(|problem| problem.to_string())?;
+    let marked = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
+    let score = arcata_score::read(&marked);
+    Ok((marked, score))
 }
 
-/// Engraves the bars that change. What cannot be engraved stays in words, and is told.
-pub(crate) fn put(view: &mut SheetView, marked: &Opened) {
+/// Engraves the bars that change. What cannot be engraved stays in words; that is handed back in sentences.
+pub fn engrave_bars(
+    view: &mut SheetView,
+    (document, score): (&Document, &Score),
+    engraver: &Engraver,
+) -> Vec<String> {
     let bars = view.sections.iter().map(|section| section.bars.len()).sum::<usize>();
     if bars > MOST {
-        files::complain(&format!("{bars} bars change: more than {MOST}, so the sheet has words only."));
-        return;
+        return vec![format!("{bars} bars change: more than {MOST}, so the sheet has words only.")];
     }
-    let cutter = Cutter::new(marked.file.document(), &marked.score);
+    let cutter = Cutter::new(document, score);
     let mut slices: Vec<(Slice, Vec<NodeId>)> = Vec::new();
     for section in &view.sections {
-        let notes = &marked.score.parts[section.part].notes;
+        let notes = &score.parts[section.part].notes;
         for bar in &section.bars {
             let slice = cutter.cut(&[section.part], bar.index..=bar.index, Opening::NextLine);
             // A layer puts marks on notes, never notes: the marked score counts them as the clean one does.
@@ -67,7 +74,7 @@ pub(crate) fn put(view: &mut SheetView, marked: &Opened) {
         }
     }
     let style = ExcerptStyle { staff: STAFF, width: f64::from(EXCERPT_WIDTH) };
-    let mut drawn = excerpts(&Engraver::new(), &slices, style).into_iter();
+    let mut drawn = excerpts(engraver, &slices, style).into_iter();
     let mut in_words = Vec::new();
     for section in &mut view.sections {
         for bar in &mut section.bars {
@@ -82,10 +89,9 @@ pub(crate) fn put(view: &mut SheetView, marked: &Opened) {
             }
         }
     }
-    if !in_words.is_empty() {
-        files::complain(&format!(
-            "could not be engraved and stand in words only: {}",
-            in_words.iter().take(20).cloned().collect::<Vec<_>>().join(", ")
-        ));
+    if in_words.is_empty() {
+        return Vec::new();
     }
+    let some = in_words.iter().take(20).cloned().collect::<Vec<_>>().join(", ");
+    vec![format!("could not be engraved and stand in words only: {some}")]
 }

@@ -1,0 +1,86 @@
+//! One part on paper: its pages, its file, and what its player should know of them.
+
+use arcata_engrave::{Booklet, BookletRemark, BookletRequest, Engraver, House, PageEnd, PageEndKind, pdf};
+use arcata_score::Score;
+
+/// A part with its pages.
+#[derive(Debug)]
+pub struct PartPaper {
+    /// The part's name.
+    pub name: String,
+    /// Its pages, its MusicXML, its page turns.
+    pub booklet: Booklet,
+    /// The pages as a PDF.
+    pub pdf: Vec<u8>,
+}
+
+/// Makes a part.
+///
+/// # Errors
+/// Where it cannot be engraved, in words.
+pub fn part_paper(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<PartPaper, String> {
+    let name = request.score.parts.get(request.part).ok_or("there is no such part")?.name.clone();
+    let booklet = Booklet::make(request, engraver).map_err(|problem| problem.to_string())?;
+    let pdf = pdf(&booklet.pages).map_err(|problem| problem.to_string())?;
+    Ok(PartPaper { name, booklet, pdf })
+}
+
+/// What the files of a part are called, without their endings: its number in the score and its name.
+///
+/// ```
+/// let mut score = arcata_score::Score::default();
+/// score.parts.push(arcata_score::Part { name: "Violino II".to_owned(), ..Default::default() });
+/// assert_eq!(arcata_prepare::part_file_name(&score, 0), "01-Violino-II");
+/// ```
+#[must_use]
+pub fn part_file_name(score: &Score, part: usize) -> String {
+    let name = score.parts.get(part).map_or("", |part| part.name.as_str());
+    let words = name.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
+    let mut file = format!("{:02}", part + 1);
+    for word in words {
+        file.push('-');
+        file.push_str(word);
+    }
+    file
+}
+
+/// How a page ends, in words.
+#[must_use]
+pub fn page_end_words(turn: &PageEnd, house: &House) -> String {
+    let PageEnd { page, bar, rest, kind } = turn;
+    let rest = rest.to_f64();
+    match kind {
+        PageEndKind::Facing => {
+            format!("page {page} ends before bar {bar}: no turn, the next page faces it")
+        }
+        PageEndKind::Turned => format!("page {page} ends before bar {bar}: {rest:.1} s of rest to turn"),
+        PageEndKind::Rushed => format!(
+            "page {page} ends before bar {bar}: only {rest:.1} s of rest to turn, {:.1} s are wanted and no \
+             place with more was found",
+            house.turn().to_f64()
+        ),
+    }
+}
+
+/// A remark in words, and whether it wants mending before the part is used.
+#[must_use]
+pub fn remark_words(remark: &BookletRemark) -> (String, bool) {
+    match remark {
+        BookletRemark::Tacet => ("nothing to play: tacet".to_owned(), false),
+        BookletRemark::NotesNotDrawn { count, bar } => (
+            format!(
+                "{count} notes are not printed, the first in bar {bar}: the engraver leaves them out; compare with the score"
+            ),
+            true,
+        ),
+        BookletRemark::NoCue { bars: (first, last), count } => {
+            (format!("bars {first} to {last}: {count} bars of rest without a cue; Arcata makes none"), false)
+        }
+        BookletRemark::RestsWrittenOut => {
+            ("on several staves: rests over several bars are written out bar by bar".to_owned(), false)
+        }
+        BookletRemark::TooHigh { bar } => {
+            (format!("the line that begins with bar {bar} is higher than the page"), true)
+        }
+    }
+}
