@@ -5,6 +5,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { barriers, launch, open } from "./pages.mjs";
 import { desk, endAll, existsSync, longQuartet, middle, readFileSync, start } from "./workbench.mjs";
 
@@ -193,6 +194,101 @@ test("a proposal goes into the score that leaves, a finding is set aside, a slur
   const told = await bench.ask("slur", { line: 0, stroke: slur.stroke, is: "phrase", version: 5, by: "" });
   assert.equal(told.status, 200, told.text);
   assert.ok((await bench.ask("score")).json().lines[0].strokes > before);
+  assert.deepEqual(complaints, []);
+  await page.context().close();
+  await bench.kill();
+});
+
+test("layers are laid on the desk, hidden, held against each other, taken away", async () => {
+  const { score, folder } = desk("ferry-bell-quartet");
+  const bench = await start(score);
+  const { page, complaints } = await opened(bench);
+  await page.focus("#music");
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("u");
+  await version(page, 1);
+  // The ring comes last.
+  await page.waitForFunction(() => document.querySelector("arcata-system").shadowRoot.querySelector('.lane[data-line="0"] .asked-for'));
+  const mine = await lane(page, 0);
+  const rows = page.locator("#layers tbody tr");
+  await page.keyboard.press("y");
+  await page.locator("#layers").getByText("New layer…").click();
+  await page.keyboard.type("spring tour");
+  await page.keyboard.press("Enter");
+  await version(page, 2);
+  assert.equal(await rows.count(), 2);
+  await page.focus("#music");
+  await page.keyboard.press("d");
+  await version(page, 3);
+  await page.waitForFunction((mine) => document.querySelector("arcata-system").shadowRoot.querySelector('.lane[data-line="0"]').outerHTML.replace(/<rect class="ground"[^>]*>(<\/rect>)?/, "") !== mine, mine);
+  await page.focus("#music");
+  await page.keyboard.press("c");
+  await page.waitForFunction(() => document.querySelectorAll("dialog .passage figure svg").length === 2);
+  assert.match(await page.locator("dialog .passage table").first().textContent(), /spring tourbowings.*down-bow.*up-bow/);
+  assert.deepEqual(await barriers(page), []);
+  await page.keyboard.press("Escape");
+  await page.getByLabel("spring tour: shown").uncheck();
+  await version(page, 4);
+  await page.waitForFunction((mine) => document.querySelector("arcata-system").shadowRoot.querySelector('.lane[data-line="0"]').outerHTML.replace(/<rect class="ground"[^>]*>(<\/rect>)?/, "") === mine, mine);
+  await page.getByLabel("bowings: written in").check();
+  await version(page, 5);
+  await rows.filter({ hasText: "spring tour" }).getByText("Take up").click();
+  await version(page, 6);
+  await rows.filter({ hasText: "spring tour" }).getByText("Take away").click();
+  await version(page, 7);
+  assert.equal(await rows.count(), 1);
+  // From a file, by the chooser.
+  const file = join(folder, "leader.bowings.json");
+  writeFileSync(file, (await bench.ask("export/layer")).text);
+  const chooser = page.waitForEvent("filechooser");
+  await page.locator("#layers").getByText("Layer from a file…").click();
+  await (await chooser).setFiles(file);
+  await version(page, 8);
+  assert.match(await rows.first().textContent(), /leader/);
+  assert.deepEqual(complaints, []);
+  await page.context().close();
+  await bench.kill();
+});
+
+test("parts, a change sheet and a picture leave; the changed score is written when told so; dynamics are read louder", async () => {
+  const { score, file } = desk("ferry-bell-quartet");
+  const bench = await start(score);
+  const { page, complaints } = await opened(bench);
+  await page.waitForSelector(".finding");
+  await page.selectOption("[data-name=louder]", "2");
+  await version(page, 1);
+  await page.waitForSelector("#notices p");
+  assert.match(await page.locator("#notices p").first().textContent(), /begin or end elsewhere in the bow/);
+  await page.selectOption("[data-name=louder]", "0");
+  await version(page, 2);
+  await page.focus("#music");
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("u");
+  await version(page, 3);
+  await page.locator(".finding .proposal button").first().click();
+  await version(page, 4);
+  await page.focus("#music");
+  await page.keyboard.press("s");
+  for (const [what, made] of [["parts", "-parts/01-Violin-I.pdf"], ["sheet", "-changes.pdf"], ["picture", "-bars-1-6.svg"]]) {
+    await page.locator(`[data-keep=${what}]`).click();
+    for (let wait = 0; wait < 200 && !existsSync(file(made)); wait += 1) await page.waitForTimeout(50);
+    assert.ok(existsSync(file(made)), made);
+    // What is to be told of page turns comes in a box of its own.
+    if (what === "parts") await page.locator("dialog").nth(1).getByLabel("Close").click().catch(() => {});
+  }
+  assert.ok(readFileSync(file("-parts/01-Violin-I.musicxml"), "utf8").includes("up-bow"), "the bowing is in the part");
+  const links = await page.locator("dialog .links a").evaluateAll((all) => all.map((one) => one.getAttribute("href")));
+  assert.equal(links.length, 6);
+  for (const link of links) {
+    const answer = await bench.ask(link.replace("/api/", ""));
+    assert.ok(answer.status === 200 && answer.text.startsWith("%PDF"), link);
+  }
+  const before = readFileSync(score, "utf8");
+  await page.getByText("Write the changes into the score").click();
+  await version(page, 5);
+  assert.notEqual(readFileSync(score, "utf8"), before);
+  assert.equal(readFileSync(`${score}.backup`, "utf8"), before);
+  assert.equal((await bench.ask("score")).json().bowings, 1, "the bowing lies in its layer as before");
   assert.deepEqual(complaints, []);
   await page.context().close();
   await bench.kill();

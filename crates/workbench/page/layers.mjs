@@ -135,9 +135,13 @@ export function start(margin) {
   const box = make("div");
   const details = make("details", { id: "layers", "aria-labelledby": "layers-title" }, summary, box);
   margin.append(details);
+  let many = 0;
   const show = () => {
     /** @type {Layer[]} */
     const layers = piece.score?.layers ?? [];
+    // Whoever lays a second one on the desk wants to see which is which.
+    if (layers.length > Math.max(1, many)) details.open = true;
+    many = layers.length;
     const written = layers.find((layer) => layer.written);
     const title = /** @type {HTMLElement} */ (summary.firstElementChild);
     title.textContent = written && layers.length > 1 ? `${word("layers")}: ${written.name}` : word("layers");
@@ -153,11 +157,6 @@ export function start(margin) {
     if (had) /** @type {HTMLElement | null} */ ([...box.querySelectorAll("[aria-label]")].find((one) => one.getAttribute("aria-label") === had))?.focus();
   };
   for (const event of ["opened", "moved", "language"]) piece.addEventListener(event, show);
-  let many = 1;
-  piece.addEventListener("opened", () => {
-    if (piece.score.layers.length > many) details.open = true;
-    many = piece.score.layers.length;
-  });
 }
 
 /** Opens the list and goes there. */

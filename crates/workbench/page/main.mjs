@@ -83,7 +83,7 @@ function showHead() {
     button("doWhat", "Control+K", () => keys.find()),
     button("keys", "?", () => keys.page()));
   const settings = make("div", { class: "group" },
-    piece.score.sections.length > 1 ? button("sections", "v", sections) : null,
+    piece.score.sections.length > 1 ? button("sections", "v", sections, { text: piece.parts.size ? `${word("sections")}: ${piece.parts.size}` : word("sections") }) : null,
     tempo(),
     louder(),
     choice("player", { professional: word("professional"), amateur: word("amateur"), student: word("student") }, piece.score.player,

@@ -138,11 +138,19 @@ class Piece extends EventTarget {
     if (!turned && !elsewhere) return;
     const labels = bars.slice(0, 8).map((bar) => this.score.bars[bar]);
     const where = turned ? ` (${word(bars.length === 1 ? "bar" : "bars")} ${labels.join(", ")}${bars.length > 8 ? ", …" : ""})` : "";
-    this.notice(`${turned} ${word("turned")}${where}, ${elsewhere} ${word("elsewhere")}`);
+    const told = [turned && `${turned} ${word("turned")}${where}`, elsewhere && `${elsewhere} ${word("elsewhere")}`];
+    this.notice(told.filter(Boolean).join(", "));
   }
 
   /** @param {number} finding @param {number} proposal */
   async change(finding, proposal) {
+    const one = this.findings.findings[finding];
+    if (this.findings.version !== this.version) {
+      // Something was done since the list was made: the finding may have another number, or be gone.
+      await this.review();
+      finding = this.findings.findings.findIndex((/** @type {any} */ other) => other.bar === one.bar && other.finding.rule === one.finding.rule && other.finding.sentence === one.finding.sentence);
+      if (finding < 0) return this.notice(word("late"));
+    }
     if (!await this.#act("proposal", { finding, proposal })) return;
     this.say(word("changed"));
     this.#tellMoved();

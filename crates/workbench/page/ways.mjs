@@ -2,7 +2,7 @@
 
 import { make, picture } from "./elements.mjs";
 import { piece } from "./piece.mjs";
-import { ask } from "./server.mjs";
+import { ask, send } from "./server.mjs";
 import { word } from "./words.mjs";
 
 /** Bars that are looked at. */
@@ -45,13 +45,26 @@ async function show(box) {
   }
 }
 
-/** A change of the slurs. @param {any} offer */
-function slur(offer) {
+/** A change of the slurs. @param {any} offer @param {{line: number, first: number, last: number}} where */
+function slur(offer, where) {
+  const music = make("div", { class: "music", "data-waiting": true });
+  const seen = new IntersectionObserver(async (entries) => {
+    if (!entries.some((entry) => entry.isIntersecting)) return;
+    seen.disconnect();
+    try {
+      music.append(picture(await send("look", { edits: offer.edits, ...where, version: piece.version }), offer.sentence));
+    } catch {
+      // The sentence says it, too.
+    }
+    music.removeAttribute("data-waiting");
+  });
+  seen.observe(music);
   const points = (Math.abs(offer.more) / 1000).toFixed(2);
   const list = [...offer.gains.map((/** @type {string} */ text) => `+ ${text}`), ...offer.losses.map((/** @type {string} */ text) => `− ${text}`)];
   return make("article", { class: "way" },
     make("h3", { lang: "en", text: offer.sentence }),
     make("p", { class: "note", text: `${points} ${word(offer.more > 0 ? "costsMore" : "costsLess")}` }),
+    music,
     list.length ? make("ul", { lang: "en" }, ...list.map((text) => make("li", { text }))) : null,
     make("button", { type: "button", class: "rewrite", text: word("write"), onclick: async () => {
       if (await piece.act({ act: "change", sentence: offer.sentence, edits: offer.edits })) piece.say(word("changed"));
@@ -66,8 +79,11 @@ async function showSlurs(box) {
   box.setAttribute("aria-busy", "true");
   try {
     const offers = await ask("slurs", chosen);
+    const { bar } = (await piece.strokes(chosen.line))[chosen.stroke];
     if (number !== wanted) return;
-    box.replaceChildren(...(offers.length ? offers.map(slur) : [make("p", { class: "note", text: word("noSlurs") })]));
+    // The change shows in the bar, in the one before or in the one after.
+    const where = { line: chosen.line, first: Math.max(0, bar - 1), last: Math.min(piece.score.bars.length - 1, bar + 1) };
+    box.replaceChildren(...(offers.length ? offers.map((/** @type {any} */ offer) => slur(offer, where)) : [make("p", { class: "note", text: word("noSlurs") })]));
     piece.say(`${offers.length} ${word("slurs")}`);
   } catch (problem) {
     piece.fail(problem);

@@ -11,14 +11,23 @@ use arcata_bow::{Line, LineOptions, Link, Plan, PlanSettings, Profile, Reading, 
 use arcata_layer::{Addresses, Layer, Mark};
 use arcata_review::Aside;
 use arcata_score::{BowDirection, Length, NoteId, Score};
-use arcata_xml::{EditList, Limits, ScoreFile};
+use arcata_xml::{Document, EditList, Limits, ScoreFile};
 use rayon::prelude::*;
 
-use crate::act::{NotePlace, SlurIs};
+use crate::act::{ByteEdit, NotePlace, SlurIs};
 use crate::state::State;
 
 /// A stroke is elsewhere in the bow where an end of it is so far from where it was, thousandths of the hair.
 const ELSEWHERE: u16 = 100;
+
+/// A line in a score that is changed.
+#[derive(Debug)]
+pub(crate) struct ChangedLine {
+    pub(crate) document: Document,
+    pub(crate) score: Score,
+    pub(crate) line: Line,
+    pub(crate) plan: Plan,
+}
 
 /// What became of the strokes.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -69,15 +78,7 @@ impl Base {
         if let Some(problem) = not_a_score {
             return Err(problem.message.clone());
         }
-        let before = Aside { entries: Vec::new(), slurs: state.told_before.clone() };
-        let mut slurs_without: Vec<String> = before
-            .tell_slurs(&mut score)
-            .iter()
-            .map(|unused| {
-                format!("entry {} on slurs beside the score: no slur answers to it", unused.entry + 1)
-            })
-            .collect();
-        slurs_without.extend(tell_slurs(&mut score, &state.slurs));
+        let slurs_without = tell(&mut score, state);
         let profile = profile(&state.profile)?;
         let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
             TempoChoice::Opening(Length::new(i64::from(quarters), 1))
@@ -116,38 +117,43 @@ impl Base {
 
     /// The line and stroke that begins with a note.
     pub(crate) fn stroke_of(&self, part: usize, note: NoteId) -> Option<(usize, usize)> {
-        let of_part = self.lines.iter().enumerate().filter(|(_, line)| line.part == part);
-        let moment = self.score.parts.get(part)?.notes.get(note.0 as usize)?.onset;
-        of_part.into_iter().find_map(|(index, line)| {
-            let from = line.strokes.partition_point(|stroke| stroke.onset < moment);
-            let here = line.strokes[from..].iter().take_while(|stroke| stroke.onset == moment);
-            let found = here.enumerate().find(|(_, stroke)| stroke.notes.contains(&note))?;
-            Some((index, from + found.0))
-        })
-    }
-
-    /// What the bow marks of a layer ask of each line; with them the entries at which no stroke begins.
-    fn anchors(&self, layer: &Layer) -> Vec<Vec<Anchor>> {
-        let addresses = Addresses::new(&self.score);
-        let mut anchors = vec![Vec::new(); self.lines.len()];
-        for entry in &layer.entries {
-            let Some((direction, link)) = asked(&entry.mark) else { continue };
-            let Ok(found) = addresses.find(&entry.place) else { continue };
-            if let Some((line, stroke)) = self.stroke_of(found.part, found.note) {
-                anchors[line].push(Anchor { stroke, direction, link });
-            }
-        }
-        for line in &mut anchors {
-            line.sort_by_key(|anchor| anchor.stroke);
-            line.dedup_by_key(|anchor| anchor.stroke);
-        }
-        anchors
+        stroke_of((&self.score, &self.lines), part, note)
     }
 
     /// The settings of a line with what is asked of it.
     pub(crate) fn settings(&self, line: usize, anchors: &[Anchor]) -> PlanSettings {
         PlanSettings { anchors: anchors.to_vec(), ..self.settings[line].clone() }
     }
+}
+
+/// The line and stroke that begins with a note.
+fn stroke_of((score, lines): (&Score, &[Line]), part: usize, note: NoteId) -> Option<(usize, usize)> {
+    let of_part = lines.iter().enumerate().filter(|(_, line)| line.part == part);
+    let moment = score.parts.get(part)?.notes.get(note.0 as usize)?.onset;
+    of_part.into_iter().find_map(|(index, line)| {
+        let from = line.strokes.partition_point(|stroke| stroke.onset < moment);
+        let here = line.strokes[from..].iter().take_while(|stroke| stroke.onset == moment);
+        let found = here.enumerate().find(|(_, stroke)| stroke.notes.contains(&note))?;
+        Some((index, from + found.0))
+    })
+}
+
+/// What the bow marks of a layer ask of each line.
+fn anchors((score, lines): (&Score, &[Line]), layer: &Layer) -> Vec<Vec<Anchor>> {
+    let addresses = Addresses::new(score);
+    let mut anchors = vec![Vec::new(); lines.len()];
+    for entry in &layer.entries {
+        let Some((direction, link)) = asked(&entry.mark) else { continue };
+        let Ok(found) = addresses.find(&entry.place) else { continue };
+        if let Some((line, stroke)) = stroke_of((score, lines), found.part, found.note) {
+            anchors[line].push(Anchor { stroke, direction, link });
+        }
+    }
+    for line in &mut anchors {
+        line.sort_by_key(|anchor| anchor.stroke);
+        line.dedup_by_key(|anchor| anchor.stroke);
+    }
+    anchors
 }
 
 /// What a mark of a layer asks of the stroke that begins with its note.
@@ -165,7 +171,7 @@ impl Desk {
     /// The desk with a layer on it; lines of which nothing else is asked than before keep their plans.
     pub(crate) fn new(base: Arc<Base>, layer: &Layer, before: Option<&Desk>) -> Self {
         let before = before.filter(|before| Arc::ptr_eq(&before.base, &base));
-        let anchors = base.anchors(layer);
+        let anchors = anchors((&base.score, &base.lines), layer);
         let planned: Vec<(Arc<Vec<Anchor>>, Arc<Plan>)> = anchors
             .into_iter()
             .enumerate()
@@ -254,13 +260,48 @@ impl Desk {
     pub(crate) fn alone(&self, line: usize, layer: &Layer) -> Option<Plan> {
         let base = &self.base;
         let of = base.lines.get(line)?;
-        Some(plan(of, &base.settings(line, &base.anchors(layer)[line])))
+        Some(plan(of, &base.settings(line, &anchors((&base.score, &base.lines), layer)[line])))
+    }
+
+    /// A line as it would be with one change more in the score, planned for itself.
+    ///
+    /// # Errors
+    /// Edits that do not fit the score, or a line that there is not; in words.
+    pub(crate) fn changed_line(
+        &self,
+        state: &State,
+        edits: &[ByteEdit],
+        line: usize,
+    ) -> Result<ChangedLine, String> {
+        let base = &self.base;
+        let of = base.lines.get(line).ok_or("there is no such line")?;
+        let bytes = base.file.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?;
+        let document = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
+        let mut score = arcata_score::read(&document);
+        tell(&mut score, state);
+        let mut lines = Reading::new(&score, &base.profile, &base.options).lines(of.part);
+        lines.retain(|other| other.staff == of.staff && other.voices == of.voices);
+        let anchors = anchors((&score, &lines), &state.layers.together());
+        let changed = lines.pop().ok_or("no bow moves in this line then")?;
+        // The leanings towards the other lines are those of the strokes as they were.
+        let settings = PlanSettings { leanings: Vec::new(), ..base.settings(line, &anchors[0]) };
+        let plan = plan(&changed, &settings);
+        Ok(ChangedLine { document, score, line: changed, plan })
     }
 
     /// The plans, for what wants them in a row.
     pub(crate) fn all_plans(&self) -> Vec<Plan> {
         self.plans.iter().map(|plan| plan.as_ref().clone()).collect()
     }
+}
+
+/// Edits of an act as edits of a document.
+fn edit_list(edits: &[ByteEdit]) -> Result<EditList, String> {
+    let edit = |edit: &ByteEdit| arcata_xml::Edit {
+        range: edit.from..edit.to.max(edit.from),
+        insert: edit.insert.clone(),
+    };
+    EditList::new(edits.iter().map(edit).collect()).map_err(|problem| problem.to_string())
 }
 
 /// How the dynamics are read, where it is not as they are written.
@@ -277,17 +318,20 @@ fn changed(bytes: &[u8], state: &State) -> Result<ScoreFile, String> {
     };
     let mut file = open(bytes.to_vec())?;
     for edits in &state.edits {
-        let edits: Vec<arcata_xml::Edit> = edits
-            .iter()
-            .map(|edit| arcata_xml::Edit {
-                range: edit.from..edit.to.max(edit.from),
-                insert: edit.insert.clone(),
-            })
-            .collect();
-        let list = EditList::new(edits).map_err(|problem| problem.to_string())?;
-        file = open(file.document().apply(&list).map_err(|problem| problem.to_string())?)?;
+        file = open(file.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?)?;
     }
     Ok(file)
+}
+
+/// Notes what slurs are said to be, beside the score and in the session; what no slur answers to, in words.
+fn tell(score: &mut Score, state: &State) -> Vec<String> {
+    let before = Aside { entries: Vec::new(), slurs: state.told_before.clone() };
+    let unused = before.tell_slurs(score);
+    let said =
+        |number: usize| format!("entry {} on slurs beside the score: no slur answers to it", number + 1);
+    let mut without: Vec<String> = unused.iter().map(|unused| said(unused.entry)).collect();
+    without.extend(tell_slurs(score, &state.slurs));
+    without
 }
 
 /// Notes what slurs are said to be; the places where none begins, in words.

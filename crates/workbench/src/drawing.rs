@@ -2,9 +2,12 @@
 
 use std::ops::RangeInclusive;
 
+use arcata_bow::Profile;
 use arcata_engrave::{
     Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, Surroundings,
 };
+use arcata_score::Score;
+use arcata_xml::Document;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -92,6 +95,41 @@ impl Wanted {
         lines.iter().map(lane).collect()
     }
 }
+
+/// A small picture of some bars of one line.
+///
+/// # Errors
+/// Bars that there are not, and music that cannot be engraved; in words.
+pub(crate) fn small(
+    (document, score, profile): (&Document, &Score, &Profile),
+    lane: LanePlan<'_>,
+    bars: RangeInclusive<u32>,
+    (engraver, version): (&Engraver, u64),
+) -> Result<PictureView, String> {
+    let (first, last) = (*bars.start(), *bars.end());
+    if first > last || last as usize >= score.bars.len() || last - first >= MOST_SMALL {
+        return Err("there are no such bars, or too many for a small picture".to_owned());
+    }
+    let style = PictureStyle {
+        width: 96.0,
+        side: 1.0,
+        head: 0.5,
+        staff: 5.5,
+        frog: profile.words.frog.value.clone(),
+        tip: profile.words.tip.value.clone(),
+        surroundings: Surroundings::Bare,
+        ..PictureStyle::paper()
+    };
+    let cutter = Cutter::new(document, score);
+    let drawn = Painter::new(&cutter, engraver, &style)
+        .draw(&content(bars, &[lane]))
+        .map_err(|problem| problem.to_string())?;
+    let picture = drawn.into_iter().next().ok_or("there is nothing to draw")?;
+    Ok(PictureView { version, svg: picture.content, width: picture.width, height: picture.height })
+}
+
+/// Bars of a small picture at most.
+pub(crate) const MOST_SMALL: u32 = 8;
 
 /// Which bars share a line.
 pub(crate) fn systems(desk: &Desk, wanted: &Wanted, engraver: &Engraver) -> Vec<SystemView> {

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
-use crate::act::{Act, SlurIs};
+use crate::act::{Act, ByteEdit, SlurIs};
 use crate::drawing::{SystemView, WIDTHS, Wanted};
 use crate::failed::Failed;
 use crate::views::DoneView;
@@ -169,6 +169,24 @@ pub(crate) struct ActRequest {
     /// The page.
     #[serde(default)]
     pub(crate) by: String,
+}
+
+/// A change of the score that is only looked at.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct LookRequest {
+    /// Replaced bytes of the score as it is now.
+    pub(crate) edits: Vec<ByteEdit>,
+    /// The line to look at.
+    pub(crate) line: usize,
+    /// First bar, index.
+    #[schema(value_type = u64)]
+    pub(crate) first: u32,
+    /// Last bar.
+    #[schema(value_type = u64)]
+    pub(crate) last: u32,
+    /// The version that the user sees.
+    pub(crate) version: u64,
 }
 
 /// Undoing, or doing again.

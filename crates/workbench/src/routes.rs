@@ -23,8 +23,8 @@ use crate::failed::{Answer, Failed, Json, Query, work};
 use crate::guard::{Guard, Key, guard};
 use crate::requests::{
     ActRequest, BowRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LeavingQuery, LineQuery,
-    PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView, ShownRequest, SlurRequest,
-    StepRequest, StrokeQuery, TextView, TwoLayersQuery, WrittenView,
+    LookRequest, PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView, ShownRequest,
+    SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery, WrittenView,
 };
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
@@ -48,6 +48,7 @@ pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
         .route("/findings", get(findings))
         .route("/ways", get(other_ways))
         .route("/slurs", get(other_slurs))
+        .route("/look", post(look))
         .route("/downbeats", get(downbeats))
         .route("/sound", get(heard))
         .route("/rules/{rule}", get(rule))
@@ -147,6 +148,25 @@ async fn other_slurs(
     Query(query): Query<StrokeQuery>,
 ) -> Answer<Vec<OfferView>> {
     work(move || Ok(axum::Json(views::offers(&shared.desk().0, query.line, query.stroke)))).await
+}
+
+/// Some bars as they would be with one change more in the score; changes nothing.
+#[utoipa::path(post, path = "/api/look", request_body = LookRequest, responses((status = 200, body = PictureView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+async fn look(State(shared): State<Shared>, Json(request): Json<LookRequest>) -> Answer<PictureView> {
+    work(move || {
+        let (desk, state, version) = {
+            let session = shared.session();
+            (session.desk(), session.state().clone(), session.version())
+        };
+        if version != request.version {
+            return Err(SessionError::Late.into());
+        }
+        let bars = (request.line, request.first, request.last);
+        let drawing = (shared.engraver.as_ref(), version);
+        let drawn = versus::changed_picture(&desk, (&state, &request.edits), bars, drawing);
+        drawn.map(axum::Json).map_err(Failed::impossible)
+    })
+    .await
 }
 
 /// Who begins a stroke on which downbeat.
@@ -425,6 +445,7 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
         findings,
         other_ways,
         other_slurs,
+        look,
         downbeats,
         heard,
         rule,

@@ -1,12 +1,15 @@
-//! Two layers on the desk held against each other: where they differ, and the music under each.
+//! What might be, held against what is: two layers on the desk, where they differ and the music under each; the music with one
+//! change more.
 
-use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureStyle, Surroundings};
+use arcata_engrave::{Engraver, LanePlan};
 use arcata_layer::{Addresses, Layer, compare};
 use serde::Serialize;
 use utoipa::ToSchema;
 
+use crate::act::ByteEdit;
 use crate::desk::Desk;
-use crate::drawing::{PictureView, content};
+use crate::drawing::{self, PictureView};
+use crate::state::State;
 use crate::views::mark_words;
 
 /// A passage holds no more bars than this.
@@ -93,31 +96,39 @@ pub(crate) fn picture(
     (engraver, version): (&Engraver, u64),
 ) -> Result<PictureView, String> {
     let base = &desk.base;
-    if first > last || last as usize >= base.score.bars.len() || last - first >= 2 * MOST_BARS {
-        return Err("there are no such bars".to_owned());
-    }
     let plan = desk.alone(line, layer).ok_or("there is no such line")?;
-    let style = PictureStyle {
-        width: 96.0,
-        side: 1.0,
-        head: 0.5,
-        staff: 5.5,
-        frog: base.profile.words.frog.value.clone(),
-        tip: base.profile.words.tip.value.clone(),
-        surroundings: Surroundings::Bare,
-        ..PictureStyle::paper()
-    };
-    let lanes = [LanePlan {
+    let lane = LanePlan {
         line: &base.lines[line],
         first: 0,
         planned: &plan.strokes,
         hair: base.settings(line, &[]).reach.hair,
         name: String::new(),
-    }];
-    let cutter = Cutter::new(base.file.document(), &base.score);
-    let drawn = Painter::new(&cutter, engraver, &style)
-        .draw(&content(first..=last, &lanes))
-        .map_err(|problem| problem.to_string())?;
-    let picture = drawn.into_iter().next().ok_or("there is nothing to draw")?;
-    Ok(PictureView { version, svg: picture.content, width: picture.width, height: picture.height })
+    };
+    drawing::small(
+        (base.file.document(), &base.score, &base.profile),
+        lane,
+        first..=last,
+        (engraver, version),
+    )
+}
+
+/// Some bars of a line as they would be with one change more in the score.
+///
+/// # Errors
+/// As for [`picture`], and edits that do not fit.
+pub(crate) fn changed_picture(
+    desk: &Desk,
+    (state, edits): (&State, &[ByteEdit]),
+    (line, first, last): (usize, u32, u32),
+    drawing: (&Engraver, u64),
+) -> Result<PictureView, String> {
+    let changed = desk.changed_line(state, edits, line)?;
+    let lane = LanePlan {
+        line: &changed.line,
+        first: 0,
+        planned: &changed.plan.strokes,
+        hair: desk.base.settings(line, &[]).reach.hair,
+        name: String::new(),
+    };
+    drawing::small((&changed.document, &changed.score, &desk.base.profile), lane, first..=last, drawing)
 }

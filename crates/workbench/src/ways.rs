@@ -1,19 +1,17 @@
 //! Other ways to bow some bars of a line, each with a small picture.
 
 use arcata_bow::plan::alternatives;
-use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureStyle, Surroundings};
+use arcata_engrave::{Engraver, LanePlan};
 use arcata_report::{alternative_name, gains_and_losses};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
 use crate::act::Ask;
 use crate::desk::Desk;
-use crate::drawing::{PictureView, content};
+use crate::drawing::{MOST_SMALL, PictureView, small};
 
 /// So many ways are shown at most, the plan among them.
 const MOST: usize = 6;
-/// Bars of one picture at most.
-const MOST_BARS: u32 = 8;
 
 /// One way to bow the bars.
 #[derive(Clone, Debug, Serialize, ToSchema)]
@@ -55,7 +53,7 @@ pub(crate) fn ways(
     let base = &desk.base;
     let of = base.lines.get(line).ok_or("there is no such line")?;
     let last = last
-        .min(first.saturating_add(MOST_BARS - 1))
+        .min(first.saturating_add(MOST_SMALL - 1))
         .min(u32::try_from(base.score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1));
     let before = |bar: u32| of.strokes.partition_point(|stroke| stroke.bar < bar);
     let window = before(first)..before(last.saturating_add(1));
@@ -64,30 +62,18 @@ pub(crate) fn ways(
     }
     let settings = base.settings(line, &desk.anchors[line]);
     let found = alternatives(of, &settings, window.clone(), MOST);
-    let style = PictureStyle {
-        width: 92.0,
-        side: 1.0,
-        head: 0.5,
-        staff: 5.5,
-        frog: base.profile.words.frog.value.clone(),
-        tip: base.profile.words.tip.value.clone(),
-        surroundings: Surroundings::Bare,
-        ..PictureStyle::paper()
-    };
-    let cutter = Cutter::new(base.file.document(), &base.score);
-    let painter = Painter::new(&cutter, engraver, &style);
     let planned = &desk.plans[line].strokes;
     let views = found.iter().map(|way| {
         let (gains, losses) = gains_and_losses(&way.more);
-        let lanes = [LanePlan {
+        let lane = LanePlan {
             line: of,
             first: way.strokes.start,
             planned: &way.plan.strokes,
             hair: settings.reach.hair,
             name: String::new(),
-        }];
-        let picture =
-            painter.draw(&content(first..=last, &lanes)).ok().and_then(|drawn| drawn.into_iter().next());
+        };
+        let about = (base.file.document(), &base.score, &base.profile);
+        let picture = small(about, lane, first..=last, (engraver, version)).ok();
         // What differs from the plan in the bars is what has to be asked for.
         let asks = window.clone().filter_map(|stroke| {
             let here = way.plan.strokes.get(stroke.checked_sub(way.strokes.start)?)?;
@@ -101,12 +87,7 @@ pub(crate) fn ways(
             gains,
             losses,
             asks: asks.collect(),
-            picture: picture.map(|picture| PictureView {
-                version,
-                svg: picture.content,
-                width: picture.width,
-                height: picture.height,
-            }),
+            picture,
         }
     });
     Ok(views.collect())

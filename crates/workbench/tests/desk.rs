@@ -168,6 +168,15 @@ async fn changes_go_into_the_score_itself_when_told_so_and_the_file_as_it_was_is
     let (_, offers) = get(&bench, "/api/slurs?line=0&stroke=4").await;
     let offers: Vec<Value> = serde_json::from_str(&offers).expect("JSON");
     let split = offers.iter().find(|offer| offer["kind"] == "split").expect("a split");
+    let look = |edits: &Value, line: u64| json!({"edits": edits, "line": line, "first": 0, "last": 2, "version": version});
+    let (status, now) = post(&bench, "/api/look", &look(&json!([]), 0)).await;
+    assert_eq!(status, StatusCode::OK, "{now}");
+    let (status, then) = post(&bench, "/api/look", &look(&split["edits"], 0)).await;
+    assert_eq!(status, StatusCode::OK, "{then}");
+    assert_ne!(now["svg"], then["svg"], "the picture shows the change");
+    for wrong in [look(&split["edits"], 9), look(&json!([{"from": 0, "to": 9, "insert": "x"}]), 0)] {
+        assert_eq!(post(&bench, "/api/look", &wrong).await.0, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
+    }
     let change = json!({"act": "change", "sentence": split["sentence"], "edits": split["edits"]});
     acts(&bench, &mut version, &[json!({"act": "enter", "text": "violin 3/1 up"}), change]).await;
     let (_, exported) = get(&bench, "/api/export/score").await;
