@@ -28,9 +28,9 @@ pub fn part_paper(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<P
 /// What the files of a part are called, without their endings: its number in the score and its name.
 ///
 /// ```
-/// let mut score = arcata_score::Score::default();
-/// score.parts.push(arcata_score::Part { name: "Violino II".to_owned(), ..Default::default() });
-/// assert_eq!(arcata_prepare::part_file_name(&score, 0), "01-Violino-II");
+/// let music = arcata_testkit::musicxml("violin: c'1").into_bytes();
+/// let document = arcata_xml::Document::parse(music, &Default::default()).expect("well-formed");
+/// assert_eq!(arcata_prepare::part_file_name(&arcata_score::read(&document), 0), "01-violin");
 /// ```
 #[must_use]
 pub fn part_file_name(score: &Score, part: usize) -> String {
