@@ -142,6 +142,11 @@ class Piece extends EventTarget {
     this.notice(told.filter(Boolean).join(", "));
   }
 
+  /** Takes a change of slurs into the layer that is written in. @param {any[]} edits */
+  async slurs(edits) {
+    if (await this.#act("slurs/layer", { edits })) this.#tellMoved();
+  }
+
   /** @param {number} finding @param {number} proposal */
   async change(finding, proposal) {
     const one = this.findings.findings[finding];

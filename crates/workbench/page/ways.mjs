@@ -66,9 +66,11 @@ function slur(offer, where) {
     make("p", { class: "note", text: `${points} ${word(offer.more > 0 ? "costsMore" : "costsLess")}` }),
     music,
     list.length ? make("ul", { lang: "en" }, ...list.map((text) => make("li", { text }))) : null,
-    make("button", { type: "button", class: "rewrite", text: word("write"), onclick: async () => {
-      if (await piece.act({ act: "change", sentence: offer.sentence, edits: offer.edits })) piece.say(word("changed"));
-    } }));
+    make("div", { class: "asks" },
+      make("button", { type: "button", class: "layered", text: word("intoLayer"), onclick: () => piece.slurs(offer.edits) }),
+      make("button", { type: "button", class: "rewrite", text: word("write"), onclick: async () => {
+        if (await piece.act({ act: "change", sentence: offer.sentence, edits: offer.edits })) piece.say(word("changed"));
+      } })));
 }
 
 /** Shows what could be changed in the slurs around the chosen stroke. @param {HTMLElement} box */

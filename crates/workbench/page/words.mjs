@@ -1,7 +1,7 @@
 // What the page says, in four languages. English is what everything falls back to.
 
 const ENGLISH = {
-  layers: "Layers", layerNew: "New layer…", layerNewName: "Another", layerName: "Name", layerFromFile: "Layer from a file…", layersCompare: "Two layers side by side", layerBowings: "bowings",
+  layers: "Layers", intoLayer: "Take it into the layer", layerNew: "New layer…", layerNewName: "Another", layerName: "Name", layerFromFile: "Layer from a file…", layersCompare: "Two layers side by side", layerBowings: "bowings",
   layerShown: "shown", layerWritten: "written in", layerTakeUp: "Take up", layerTakeUpHelp: "Puts its bowings into the layer that is written in, over what stands there.", layerTakeAway: "Take away",
   layerOnlyOne: "One layer lies on the desk; lay another beside it first.", layerOne: "The one layer", layerOther: "The other layer",
   louder: "Dynamics", asWritten: "as written", louderHelp: "Everything louder or softer than written, in steps: p to mp is one.",
@@ -48,7 +48,7 @@ const ENGLISH = {
 };
 
 const ITALIAN = {
-  layers: "Versioni", layerNew: "Nuova versione…", layerNewName: "Altra", layerName: "Nome", layerFromFile: "Versione da un file…", layersCompare: "Due versioni a confronto", layerBowings: "arcate",
+  layers: "Versioni", intoLayer: "Nella versione", layerNew: "Nuova versione…", layerNewName: "Altra", layerName: "Nome", layerFromFile: "Versione da un file…", layersCompare: "Due versioni a confronto", layerBowings: "arcate",
   layerShown: "mostrata", layerWritten: "si scrive qui", layerTakeUp: "Prendi", layerTakeUpHelp: "Mette le sue arcate nella versione in cui si scrive, sopra ciò che c'è.", layerTakeAway: "Togli",
   layerOnlyOne: "Sul tavolo c'è una sola versione; mettine prima un'altra.", layerOne: "La prima versione", layerOther: "L'altra versione",
   louder: "Dinamica", asWritten: "come scritta", louderHelp: "Tutto più forte o più piano di quanto è scritto, in gradi: da p a mp è uno.",
@@ -82,7 +82,7 @@ const ITALIAN = {
 };
 
 const FRENCH = {
-  layers: "Calques", layerNew: "Nouveau calque…", layerNewName: "Autre", layerName: "Nom", layerFromFile: "Calque d'un fichier…", layersCompare: "Deux calques côte à côte", layerBowings: "coups d'archet",
+  layers: "Calques", intoLayer: "Dans le calque", layerNew: "Nouveau calque…", layerNewName: "Autre", layerName: "Nom", layerFromFile: "Calque d'un fichier…", layersCompare: "Deux calques côte à côte", layerBowings: "coups d'archet",
   layerShown: "montré", layerWritten: "on y écrit", layerTakeUp: "Reprendre", layerTakeUpHelp: "Met ses coups d'archet dans le calque où l'on écrit, par-dessus ce qui s'y trouve.", layerTakeAway: "Ôter",
   layerOnlyOne: "Un seul calque est sur la table ; posez-en d'abord un autre.", layerOne: "Le premier calque", layerOther: "L'autre calque",
   louder: "Nuances", asWritten: "comme écrites", louderHelp: "Tout plus fort ou plus doux qu'écrit, par degrés : de p à mp, un degré.",
@@ -116,7 +116,7 @@ const FRENCH = {
 };
 
 const GERMAN = {
-  layers: "Fassungen", layerNew: "Neue Fassung…", layerNewName: "Weitere", layerName: "Name", layerFromFile: "Fassung aus einer Datei…", layersCompare: "Zwei Fassungen nebeneinander", layerBowings: "Striche",
+  layers: "Fassungen", intoLayer: "In die Fassung", layerNew: "Neue Fassung…", layerNewName: "Weitere", layerName: "Name", layerFromFile: "Fassung aus einer Datei…", layersCompare: "Zwei Fassungen nebeneinander", layerBowings: "Striche",
   layerShown: "gezeigt", layerWritten: "hier schreiben", layerTakeUp: "Übernehmen", layerTakeUpHelp: "Legt ihre Striche in die Fassung, in die geschrieben wird, über das, was dort steht.", layerTakeAway: "Wegnehmen",
   layerOnlyOne: "Auf dem Pult liegt eine einzige Fassung; erst eine zweite dazulegen.", layerOne: "Die eine Fassung", layerOther: "Die andere Fassung",
   louder: "Dynamik", asWritten: "wie notiert", louderHelp: "Alles lauter oder leiser als notiert, in Stufen: von p zu mp ist eine.",

@@ -34,6 +34,11 @@ pub enum Act {
         /// Its name on the desk.
         name: String,
     },
+    /// What the layer that is written in says of slurs from now on.
+    Slurs {
+        /// A layer with the marks of slurs, in its file format.
+        text: String,
+    },
     /// What a layer says is put into the one that is written in, over what stands there.
     TakeUp {
         /// Its name on the desk.

@@ -15,6 +15,7 @@ use arcata_xml::{Document, EditList, Limits, ScoreFile};
 use rayon::prelude::*;
 
 use crate::act::{ByteEdit, NotePlace, SlurIs};
+use crate::marked::{Marked, is_doubled, is_slur, read_entries, slur_entries};
 use crate::state::State;
 
 /// A stroke is elsewhere in the bow where an end of it is so far from where it was, thousandths of the hair.
@@ -43,7 +44,11 @@ pub(crate) struct StrokesMoved {
 /// What does not change while only bows are asked for.
 #[derive(Debug)]
 pub(crate) struct Base {
+    /// The score's own file, with what was changed in it.
     pub(crate) file: ScoreFile,
+    /// The same with marks of the layers on it, where there are any.
+    marked: Option<Marked>,
+    /// The score as it is looked at, layers and all.
     pub(crate) score: Score,
     pub(crate) profile: Profile,
     pub(crate) options: LineOptions,
@@ -78,7 +83,12 @@ impl Base {
         if let Some(problem) = not_a_score {
             return Err(problem.message.clone());
         }
-        let slurs_without = tell(&mut score, state);
+        let entries = read_entries(&state.layers.together());
+        let (marked, mut slurs_without) = Marked::new((file.document(), &score), entries)?;
+        if let Some(marked) = &marked {
+            score = arcata_score::read(&marked.document);
+        }
+        slurs_without.extend(tell(&mut score, state));
         let profile = profile(&state.profile)?;
         let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
             TempoChoice::Opening(Length::new(i64::from(quarters), 1))
@@ -104,6 +114,7 @@ impl Base {
         drop(reading);
         Ok(Self {
             file,
+            marked,
             score,
             profile,
             options,
@@ -113,6 +124,41 @@ impl Base {
             assumptions,
             slurs_without,
         })
+    }
+
+    /// The document that is looked at.
+    pub(crate) fn document(&self) -> &Document {
+        self.marked.as_ref().map_or(self.file.document(), |marked| &marked.document)
+    }
+
+    /// Edits of the document that is looked at as edits of the score's own.
+    ///
+    /// # Errors
+    /// Where a layer has changed the place, in words.
+    pub(crate) fn own_edits(&self, edits: &[ByteEdit]) -> Result<Vec<ByteEdit>, String> {
+        self.marked.as_ref().map_or_else(|| Ok(edits.to_vec()), |marked| marked.without(edits))
+    }
+
+    /// Whether the score's own file has a slur twice where layers stand on it.
+    pub(crate) fn doubles_slurs(&self) -> bool {
+        self.marked.is_some() && is_doubled(&arcata_score::read(self.file.document()))
+    }
+
+    /// What the layer that is written in has to say of slurs so that they are as the edits leave them.
+    ///
+    /// # Errors
+    /// Edits that do not fit, or change more than slurs; in words.
+    pub(crate) fn slurs_for_layer(&self, state: &State, edits: &[ByteEdit]) -> Result<Layer, String> {
+        let bytes = self.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?;
+        let wanted = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
+        let mut from = arcata_score::read(self.file.document());
+        let others = state.layers.below().entries.into_iter().filter(|entry| is_slur(&entry.mark)).collect();
+        if let (Some(marked), _) = Marked::new((self.file.document(), &from), others)? {
+            from = arcata_score::read(&marked.document);
+        }
+        let entries = slur_entries(&from, &arcata_score::read(&wanted))?;
+        let written = &state.layers.written().layer;
+        Ok(Layer { parts: written.parts.clone(), score: written.score.clone(), entries, ..Layer::default() })
     }
 
     /// The line and stroke that begins with a note.
@@ -256,13 +302,6 @@ impl Desk {
         moved
     }
 
-    /// The bars of one line as they are bowed under one layer alone.
-    pub(crate) fn alone(&self, line: usize, layer: &Layer) -> Option<Plan> {
-        let base = &self.base;
-        let of = base.lines.get(line)?;
-        Some(plan(of, &base.settings(line, &anchors((&base.score, &base.lines), layer)[line])))
-    }
-
     /// A line as it would be with one change more in the score, planned for itself.
     ///
     /// # Errors
@@ -273,15 +312,39 @@ impl Desk {
         edits: &[ByteEdit],
         line: usize,
     ) -> Result<ChangedLine, String> {
+        let bytes = self.base.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?;
+        let document = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
+        self.line_in(document, (state, &state.layers.together()), line)
+    }
+
+    /// A line as one layer alone has it, planned for itself.
+    ///
+    /// # Errors
+    /// Where there is no such line, or the layer does not fit; in words.
+    pub(crate) fn alone(&self, state: &State, layer: &Layer, line: usize) -> Result<ChangedLine, String> {
+        let own = self.base.file.document();
+        let (marked, _) = Marked::new((own, &arcata_score::read(own)), read_entries(layer))?;
+        let document = match marked {
+            Some(marked) => marked.document,
+            None => Document::parse(own.bytes().to_vec(), &Limits::default())
+                .map_err(|problem| problem.to_string())?,
+        };
+        self.line_in(document, (state, layer), line)
+    }
+
+    fn line_in(
+        &self,
+        document: Document,
+        (state, layer): (&State, &Layer),
+        line: usize,
+    ) -> Result<ChangedLine, String> {
         let base = &self.base;
         let of = base.lines.get(line).ok_or("there is no such line")?;
-        let bytes = base.file.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?;
-        let document = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
         let mut score = arcata_score::read(&document);
         tell(&mut score, state);
         let mut lines = Reading::new(&score, &base.profile, &base.options).lines(of.part);
         lines.retain(|other| other.staff == of.staff && other.voices == of.voices);
-        let anchors = anchors((&score, &lines), &state.layers.together());
+        let anchors = anchors((&score, &lines), layer);
         let changed = lines.pop().ok_or("no bow moves in this line then")?;
         // The leanings towards the other lines are those of the strokes as they were.
         let settings = PlanSettings { leanings: Vec::new(), ..base.settings(line, &anchors[0]) };

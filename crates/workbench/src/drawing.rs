@@ -136,7 +136,7 @@ pub(crate) fn systems(desk: &Desk, wanted: &Wanted, engraver: &Engraver) -> Vec<
     let (lines, style) = (wanted.lines(desk), wanted.style(desk));
     let lanes = Wanted::lanes(&lines, desk);
     let last = u32::try_from(desk.base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
-    let cutter = Cutter::new(desk.base.file.document(), &desk.base.score);
+    let cutter = Cutter::new(desk.base.document(), &desk.base.score);
     let painter = Painter::new(&cutter, engraver, &style);
     let content = content(0..=last, &lanes);
     painter
@@ -183,7 +183,7 @@ pub(crate) fn system_picture(
         return Err("no bow moves in these parts".to_owned());
     }
     let lanes = Wanted::lanes(&lines, desk);
-    let cutter = Cutter::new(desk.base.file.document(), &desk.base.score);
+    let cutter = Cutter::new(desk.base.document(), &desk.base.score);
     let painter = Painter::new(&cutter, engraver, &style);
     let pictures = painter.draw_system(&content(bars, &lanes)).map_err(|problem| problem.to_string())?;
     Ok(pictures.into_iter().next().ok_or("there is nothing to draw")?)

@@ -101,7 +101,7 @@ fn plain(name: &str) -> String {
 /// The score with a layer on it, and what of the layer found no place, in words.
 fn bowed(desk: &Desk, layer: &Layer) -> Result<(Document, Vec<String>), String> {
     let document = desk.base.file.document();
-    let applied = apply(document, &desk.base.score, layer, &[], Trust::AnyScore)
+    let applied = apply(document, &arcata_score::read(document), layer, &[], Trust::AnyScore)
         .map_err(|problem| problem.to_string())?;
     let bytes = document.apply(&applied.edits).map_err(|problem| problem.to_string())?;
     let bowed = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
@@ -115,7 +115,8 @@ fn sheet(desk: &Desk, layer: &Layer, engraver: &Engraver) -> Result<(Vec<u8>, Ve
             "nothing is to be written into the parts: no layer that is shown holds a bowing".to_owned()
         );
     }
-    let (document, score) = (desk.base.file.document(), &desk.base.score);
+    let document = desk.base.file.document();
+    let score = &arcata_score::read(document);
     let addresses = Addresses::new(score);
     let mut view = SheetView::new(&SheetInput {
         addresses: &addresses,
@@ -205,7 +206,7 @@ fn pages(desk: &Desk, title: &str, engraver: &Engraver) -> Result<Vec<u8>, Strin
         tip: base.profile.words.tip.value.clone(),
         ..PictureStyle::paper()
     };
-    let cutter = Cutter::new(base.file.document(), &base.score);
+    let cutter = Cutter::new(base.document(), &base.score);
     let pictures =
         Painter::new(&cutter, engraver, &style).draw(&content).map_err(|problem| problem.to_string())?;
     pdf(&pictures).map_err(|problem| problem.to_string())

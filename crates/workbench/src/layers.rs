@@ -5,6 +5,8 @@ use std::collections::BTreeSet;
 
 use arcata_layer::{Addresses, Layer};
 
+use crate::marked::is_slur;
+
 /// A layer on the desk.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct DeskLayer {
@@ -77,6 +79,30 @@ impl Layers {
             put_on(&mut sum, layer);
             sum
         }))
+    }
+
+    /// What the shown layers below the one that is written in say together.
+    pub(crate) fn below(&self) -> Layer {
+        let mut sum = Layer::default();
+        for (index, one) in self.all.iter().enumerate() {
+            if one.shown && index != self.writing {
+                put_on(&mut sum, &one.layer);
+            }
+        }
+        sum
+    }
+
+    /// Lets the layer that is written in say this of slurs, and nothing else of them.
+    ///
+    /// # Errors
+    /// A text that is no layer.
+    pub(crate) fn slur(&mut self, text: &str) -> Result<(), String> {
+        let other = arcata_layer::read(text.as_bytes()).map_err(|problem| problem.to_string())?;
+        let layer = self.write();
+        layer.entries.retain(|entry| !is_slur(&entry.mark));
+        layer.entries.extend(other.entries.into_iter().filter(|entry| is_slur(&entry.mark)));
+        layer.put_in_order();
+        Ok(())
     }
 
     fn named(&self, name: &str) -> Result<usize, String> {

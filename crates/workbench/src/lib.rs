@@ -15,6 +15,7 @@ mod guard;
 mod journal;
 mod keep;
 mod layers;
+mod marked;
 mod page;
 mod requests;
 mod routes;

@@ -189,6 +189,19 @@ pub(crate) struct LookRequest {
     pub(crate) version: u64,
 }
 
+/// A change of the score as it is looked at.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct ChangeRequest {
+    /// Replaced bytes.
+    pub(crate) edits: Vec<ByteEdit>,
+    /// The version that the user sees.
+    pub(crate) version: u64,
+    /// The page.
+    #[serde(default)]
+    pub(crate) by: String,
+}
+
 /// Undoing, or doing again.
 #[derive(Debug, Deserialize, ToSchema)]
 #[serde(deny_unknown_fields)]

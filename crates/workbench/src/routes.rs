@@ -22,9 +22,9 @@ use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
 use crate::guard::{Guard, Key, guard};
 use crate::requests::{
-    ActRequest, BowRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LeavingQuery, LineQuery,
-    LookRequest, PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView, ShownRequest,
-    SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery, WrittenView,
+    ActRequest, BowRequest, ChangeRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LeavingQuery,
+    LineQuery, LookRequest, PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView,
+    ShownRequest, SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery, WrittenView,
 };
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
@@ -49,6 +49,7 @@ pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
         .route("/ways", get(other_ways))
         .route("/slurs", get(other_slurs))
         .route("/look", post(look))
+        .route("/slurs/layer", post(slurs_into_layer))
         .route("/downbeats", get(downbeats))
         .route("/sound", get(heard))
         .route("/rules/{rule}", get(rule))
@@ -148,6 +149,20 @@ async fn other_slurs(
     Query(query): Query<StrokeQuery>,
 ) -> Answer<Vec<OfferView>> {
     work(move || Ok(axum::Json(views::offers(&shared.desk().0, query.line, query.stroke)))).await
+}
+
+/// Takes a change of slurs into the layer that is written in.
+#[utoipa::path(post, path = "/api/slurs/layer", request_body = ChangeRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+async fn slurs_into_layer(
+    State(shared): State<Shared>,
+    Json(request): Json<ChangeRequest>,
+) -> Answer<DoneView> {
+    done(shared, (request.by.clone(), None), move |session| {
+        let layer = session.desk().base.slurs_for_layer(session.state(), &request.edits);
+        let text = arcata_layer::write(&layer.map_err(Failed::impossible)?);
+        acted(session, Act::Slurs { text }, request.version)
+    })
+    .await
 }
 
 /// Some bars as they would be with one change more in the score; changes nothing.
@@ -363,9 +378,12 @@ async fn layer_picture(
 ) -> Answer<PictureView> {
     work(move || {
         let layer = shared.layer(query.layer)?;
-        let (desk, version) = shared.desk();
+        let (desk, state, version) = {
+            let session = shared.session();
+            (session.desk(), session.state().clone(), session.version())
+        };
         let bars = (query.line, query.first, query.last);
-        let drawn = versus::picture(&desk, &layer, bars, (&shared.engraver, version));
+        let drawn = versus::picture(&desk, (&state, &layer), bars, (&shared.engraver, version));
         drawn.map(axum::Json).map_err(Failed::impossible)
     })
     .await
@@ -446,6 +464,7 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
         other_ways,
         other_slurs,
         look,
+        slurs_into_layer,
         downbeats,
         heard,
         rule,

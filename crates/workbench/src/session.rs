@@ -99,20 +99,27 @@ impl Session {
         if seen.is_some_and(|seen| seen != self.version) {
             return Err(SessionError::Late);
         }
+        let act = match act {
+            Act::Change { sentence, edits, .. } => {
+                // The user looks at the score with its layers on it; what is kept is for the score's own bytes.
+                let edits = self.desk.base.own_edits(&edits).map_err(SessionError::Act)?;
+                Act::Change { sentence, edits, of: Some(checksum(&self.desk.base)) }
+            }
+            other => other,
+        };
         let mut state = self.state.clone();
         let addresses = Addresses::new(&self.desk.base.score);
         if let Act::Layer { text: Some(text), .. } = &act {
             layers::belongs(text, &addresses).map_err(SessionError::Act)?;
         }
         state.act(&act, &addresses).map_err(SessionError::Act)?;
-        drop(addresses);
-        let act = match act {
-            Act::Change { sentence, edits, .. } => {
-                Act::Change { sentence, edits, of: Some(checksum(&self.desk.base)) }
-            }
-            other => other,
-        };
         let base = self.base_for(&state)?;
+        if matches!(act, Act::Change { .. }) && base.doubles_slurs() && !self.desk.base.doubles_slurs() {
+            return Err(SessionError::Act(
+                "the score has this slur already, and a layer takes it away: take the change into the layer"
+                    .to_owned(),
+            ));
+        }
         let desk = Desk::new(base, &state.layers.together(), Some(&self.desk));
         self.put(&JournalLine::Did(act.clone()))?;
         self.acts.truncate(self.counting);

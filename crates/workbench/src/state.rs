@@ -6,6 +6,7 @@ use arcata_review::SlurEntry;
 
 use crate::act::{Act, Ask, ByteEdit, NotePlace, SlurIs};
 use crate::layers::Layers;
+use crate::marked::read_entries;
 
 /// How much softer or louder than written everything can be played, steps of the dynamics (p to mp is one).
 pub(crate) const LOUDER: std::ops::RangeInclusive<i8> = -3..=3;
@@ -55,6 +56,7 @@ impl State {
     pub(crate) fn reads_as(&self, other: &Self) -> bool {
         self.slurs == other.slurs
             && self.edits == other.edits
+            && read_entries(&self.layers.together()) == read_entries(&other.layers.together())
             && self.tempo == other.tempo
             && self.louder == other.louder
             && self.profile == other.profile
@@ -75,6 +77,7 @@ impl State {
             Act::Layer { name, text } => self.layers.add(name, text.as_deref()),
             Act::Show { name, shown } => self.layers.show(name, *shown),
             Act::Choose { name } => self.layers.choose(name),
+            Act::Slurs { text } => self.layers.slur(text),
             Act::TakeUp { name } => self.layers.take_up(name),
             Act::TakeAway { name } => self.layers.take_away(name),
             Act::Enter { text } => self.enter(text, addresses),

@@ -1,13 +1,15 @@
 //! What might be, held against what is: two layers on the desk, where they differ and the music under each; the music with one
 //! change more.
 
+use std::ops::RangeInclusive;
+
 use arcata_engrave::{Engraver, LanePlan};
 use arcata_layer::{Addresses, Layer, compare};
 use serde::Serialize;
 use utoipa::ToSchema;
 
 use crate::act::ByteEdit;
-use crate::desk::Desk;
+use crate::desk::{ChangedLine, Desk};
 use crate::drawing::{self, PictureView};
 use crate::state::State;
 use crate::views::mark_words;
@@ -91,25 +93,12 @@ pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageVi
 /// Where there are no such bars, or they cannot be engraved; in words.
 pub(crate) fn picture(
     desk: &Desk,
-    layer: &Layer,
+    (state, layer): (&State, &Layer),
     (line, first, last): (usize, u32, u32),
-    (engraver, version): (&Engraver, u64),
+    drawing: (&Engraver, u64),
 ) -> Result<PictureView, String> {
-    let base = &desk.base;
-    let plan = desk.alone(line, layer).ok_or("there is no such line")?;
-    let lane = LanePlan {
-        line: &base.lines[line],
-        first: 0,
-        planned: &plan.strokes,
-        hair: base.settings(line, &[]).reach.hair,
-        name: String::new(),
-    };
-    drawing::small(
-        (base.file.document(), &base.score, &base.profile),
-        lane,
-        first..=last,
-        (engraver, version),
-    )
+    let alone = desk.alone(state, layer, line)?;
+    drawn(desk, (&alone, line), first..=last, drawing)
 }
 
 /// Some bars of a line as they would be with one change more in the score.
@@ -123,6 +112,15 @@ pub(crate) fn changed_picture(
     drawing: (&Engraver, u64),
 ) -> Result<PictureView, String> {
     let changed = desk.changed_line(state, edits, line)?;
+    drawn(desk, (&changed, line), first..=last, drawing)
+}
+
+fn drawn(
+    desk: &Desk,
+    (changed, line): (&ChangedLine, usize),
+    bars: RangeInclusive<u32>,
+    drawing: (&Engraver, u64),
+) -> Result<PictureView, String> {
     let lane = LanePlan {
         line: &changed.line,
         first: 0,
@@ -130,5 +128,5 @@ pub(crate) fn changed_picture(
         hair: desk.base.settings(line, &[]).reach.hair,
         name: String::new(),
     };
-    drawing::small((&changed.document, &changed.score, &desk.base.profile), lane, first..=last, drawing)
+    drawing::small((&changed.document, &changed.score, &desk.base.profile), lane, bars, drawing)
 }

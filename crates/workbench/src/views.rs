@@ -405,7 +405,7 @@ fn with_piece<T>(desk: &Desk, question: impl FnOnce(&Piece<'_>) -> T) -> T {
     let reading = Reading::new(&base.score, &base.profile, &base.options);
     let plans = desk.all_plans();
     question(&Piece {
-        document: Some(base.file.document()),
+        document: Some(base.document()),
         score: &base.score,
         lines: &base.lines,
         plans: &plans,

@@ -72,7 +72,7 @@ pub(crate) fn ways(
             hair: settings.reach.hair,
             name: String::new(),
         };
-        let about = (base.file.document(), &base.score, &base.profile);
+        let about = (base.document(), &base.score, &base.profile);
         let picture = small(about, lane, first..=last, (engraver, version)).ok();
         // What differs from the plan in the bars is what has to be asked for.
         let asks = window.clone().filter_map(|stroke| {

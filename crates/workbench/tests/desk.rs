@@ -201,3 +201,64 @@ async fn changes_go_into_the_score_itself_when_told_so_and_the_file_as_it_was_is
     let (_, redone) = get(&bench, "/api/export/score").await;
     assert_eq!(redone, exported);
 }
+
+#[tokio::test]
+async fn a_change_of_slurs_goes_into_the_layer_and_comes_off_with_it() {
+    let bench = bench();
+    let mut version = 0;
+    let strokes = async || {
+        let (_, score) = get(&bench, "/api/score").await;
+        serde_json::from_str::<Value>(&score).expect("JSON")["lines"][0]["strokes"]
+            .as_u64()
+            .expect("a number")
+    };
+    let before = strokes().await;
+    let offer = async |kind: &str| {
+        let (_, offers) = get(&bench, "/api/slurs?line=0&stroke=4").await;
+        let offers: Vec<Value> = serde_json::from_str(&offers).expect("JSON");
+        offers
+            .iter()
+            .find(|offer| offer["kind"] == kind)
+            .unwrap_or_else(|| panic!("a {kind}: {offers:?}"))
+            .clone()
+    };
+    let split = offer("split").await;
+    let (status, done) =
+        post(&bench, "/api/slurs/layer", &json!({"edits": split["edits"], "version": version})).await;
+    assert_eq!((status, &done["everything"]), (StatusCode::OK, &json!(true)), "{done}");
+    version += 1;
+    assert_eq!(strokes().await, before + 1, "the desk goes by the slurs of the layer");
+    let (_, layer) = get(&bench, "/api/export/layer").await;
+    assert_eq!(layer.matches("slur removed").count(), 1, "{layer}");
+    // A join on top, into the score: its bytes are those of the score without the layer.
+    let (_, offers) = get(&bench, "/api/slurs?line=0&stroke=2").await;
+    let offers: Vec<Value> = serde_json::from_str(&offers).expect("JSON");
+    let mut joined = false;
+    for join in offers.iter().filter(|offer| offer["kind"] == "join") {
+        let change = json!({"act": "change", "sentence": join["sentence"], "edits": join["edits"]});
+        let (status, done) = post(&bench, "/api/acts", &json!({"act": change, "version": version})).await;
+        if status == StatusCode::OK {
+            version += 1;
+            joined = true;
+            break;
+        }
+        assert!(done["why"].as_str().is_some_and(|why| why.contains("layer")), "{done}");
+    }
+    assert!(joined, "{offers:?}");
+    let shown = strokes().await;
+    assert!(shown < before + 1, "{shown}");
+    let (status, written) = post(&bench, "/api/write", &json!({"by": "a test"})).await;
+    assert_eq!(status, StatusCode::OK, "{written}");
+    version += 1;
+    assert_eq!(strokes().await, shown, "the desk shows what it showed before");
+    // Hidden, the layer lets the printed slur come back.
+    let slurs = async || {
+        let (_, score) = get(&bench, "/api/export/score").await;
+        score.matches(r#"type="start""#).count()
+    };
+    let under_layer = slurs().await;
+    acts(&bench, &mut version, &[json!({"act": "show", "name": "bowings", "shown": false})]).await;
+    assert_eq!(slurs().await, under_layer + 1);
+    acts(&bench, &mut version, &[json!({"act": "show", "name": "bowings", "shown": true})]).await;
+    assert_eq!((slurs().await, strokes().await), (under_layer, shown));
+}

@@ -27,6 +27,7 @@ fn changing() -> Vec<(&'static str, Value)> {
         ("/api/shorthand", json!({"text": "violin 1/1 up"})),
         ("/api/keep/score", json!({"by": "a test"})),
         ("/api/write", json!({"by": "a test"})),
+        ("/api/slurs/layer", json!({"edits": [], "version": 0})),
         ("/api/look", json!({"edits": [], "line": 0, "first": 0, "last": 0, "version": 0})),
     ]
 }
