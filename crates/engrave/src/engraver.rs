@@ -188,10 +188,12 @@ impl Engraver {
         let options = format!(
             r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":{every},"spacingStaff":12}}"#
         );
+        let alone = kept(&AT_WORK);
         toolkit.set_options(&options).map_err(|_| refused())?;
         toolkit.reset_xml_id_seed(1);
         toolkit.load_data(musicxml).map_err(|_| refused())?;
         let drawn = toolkit.render_to_svg(1).map_err(|_| refused());
+        drop(alone);
         kept(&self.idle).push(toolkit);
         drawn
     }
@@ -225,6 +227,10 @@ fn staff_hundredths(hundredths: u32) -> u32 {
     (hundredths.clamp(200, 80_000) * 72).div_ceil(100)
 }
 
+/// Held while the library works. Toolkits are used by one thread each, and still the library fills a table that all of them share
+/// (its names of accidentals) when it first reads one: two threads at once crashed it, once in some forty pages of pictures.
+pub(crate) static AT_WORK: Mutex<()> = Mutex::new(());
+
 fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, EngraveError> {
     let refused = || EngraveError::Refused { bars: (*slice.bars().start(), *slice.bars().end()) };
     let sized = match spread.width {
@@ -239,6 +245,7 @@ fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, 
         r#"{OPTIONS}{sized},"noJustification":false,"mnumInterval":0,"spacingStaff":{}}}"#,
         spread.between_staves.min(48)
     );
+    let _alone = kept(&AT_WORK);
     toolkit.set_options(&options).map_err(|_| refused())?;
     // Ids that the library makes up are counted from the same number each time.
     toolkit.reset_xml_id_seed(1);

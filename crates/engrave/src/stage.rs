@@ -8,6 +8,8 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use verovio::Toolkit;
 
+use crate::engraver::AT_WORK;
+
 struct Stage {
     users: usize,
     /// Where the library has laid out its fonts; it keeps to this place for the life of the program.
@@ -52,7 +54,9 @@ impl StageUser {
             verovio_data::extract(folder).ok()?;
         }
         // The library panics where it cannot write its fonts.
+        let alone = AT_WORK.lock().unwrap_or_else(PoisonError::into_inner);
         let toolkit = std::panic::catch_unwind(Toolkit::new).ok()?;
+        drop(alone);
         stage.folder.get_or_insert_with(|| PathBuf::from(toolkit.resource_path()));
         Some(toolkit)
     }
