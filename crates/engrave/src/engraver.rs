@@ -1,7 +1,8 @@
 //! The engraving library, kept behind one door.
 //!
 //! The library is not safe to share: a toolkit belongs to one thread at a time. An [`Engraver`] lends each
-//! slice a toolkit of its own and keeps it for the next one, so that threads never share one. Its log
+//! slice a toolkit of its own and keeps it for the next one, so that threads never share one. What toolkits share all the same
+//! is filled before the first of them is lent (see the stage). Its log
 //! would go to the terminal and cannot be caught, so it is switched off; what went wrong is found out from
 //! the drawing and stands in [`Drawing::remarks`].
 
@@ -188,12 +189,10 @@ impl Engraver {
         let options = format!(
             r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":{every},"spacingStaff":12}}"#
         );
-        let alone = kept(&AT_WORK);
         toolkit.set_options(&options).map_err(|_| refused())?;
         toolkit.reset_xml_id_seed(1);
         toolkit.load_data(musicxml).map_err(|_| refused())?;
         let drawn = toolkit.render_to_svg(1).map_err(|_| refused());
-        drop(alone);
         kept(&self.idle).push(toolkit);
         drawn
     }
@@ -227,10 +226,6 @@ fn staff_hundredths(hundredths: u32) -> u32 {
     (hundredths.clamp(200, 80_000) * 72).div_ceil(100)
 }
 
-/// Held while the library works. Toolkits are used by one thread each, and still the library fills a table that all of them share
-/// (its names of accidentals) when it first reads one: two threads at once crashed it, once in some forty pages of pictures.
-pub(crate) static AT_WORK: Mutex<()> = Mutex::new(());
-
 fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, EngraveError> {
     let refused = || EngraveError::Refused { bars: (*slice.bars().start(), *slice.bars().end()) };
     let sized = match spread.width {
@@ -245,7 +240,6 @@ fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, 
         r#"{OPTIONS}{sized},"noJustification":false,"mnumInterval":0,"spacingStaff":{}}}"#,
         spread.between_staves.min(48)
     );
-    let _alone = kept(&AT_WORK);
     toolkit.set_options(&options).map_err(|_| refused())?;
     // Ids that the library makes up are counted from the same number each time.
     toolkit.reset_xml_id_seed(1);

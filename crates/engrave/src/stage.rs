@@ -8,7 +8,17 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use verovio::Toolkit;
 
-use crate::engraver::AT_WORK;
+/// What the first toolkit of the program reads before anybody else has one: an accidental that holds for a second note. For it the
+/// library fills its table of glyph names, the one thing that toolkits share and write to; two threads at it at once crash the
+/// program. From then on the table is only read.
+const FIRST_READ: &str = concat!(
+    r#"<score-partwise version="4.0"><part-list><score-part id="P1"><part-name/></score-part></part-list>"#,
+    r#"<part id="P1"><measure number="1"><attributes><divisions>1</divisions></attributes>"#,
+    r#"<note><pitch><step>F</step><alter>1</alter><octave>4</octave></pitch><duration>1</duration>"#,
+    r#"<type>quarter</type><accidental>sharp</accidental></note>"#,
+    r#"<note><pitch><step>F</step><alter>1</alter><octave>4</octave></pitch><duration>1</duration>"#,
+    r#"<type>quarter</type></note></measure></part></score-partwise>"#,
+);
 
 struct Stage {
     users: usize,
@@ -54,9 +64,10 @@ impl StageUser {
             verovio_data::extract(folder).ok()?;
         }
         // The library panics where it cannot write its fonts.
-        let alone = AT_WORK.lock().unwrap_or_else(PoisonError::into_inner);
-        let toolkit = std::panic::catch_unwind(Toolkit::new).ok()?;
-        drop(alone);
+        let mut toolkit = std::panic::catch_unwind(Toolkit::new).ok()?;
+        if stage.folder.is_none() {
+            toolkit.load_data(FIRST_READ).ok()?;
+        }
         stage.folder.get_or_insert_with(|| PathBuf::from(toolkit.resource_path()));
         Some(toolkit)
     }
