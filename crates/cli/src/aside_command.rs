@@ -11,7 +11,7 @@ use clap::{Args, ValueEnum};
 
 use crate::args::Shared;
 use crate::failure::Failure;
-use crate::{aside_file, files, studio, writing};
+use crate::{aside_file, files, studio};
 
 #[derive(Debug, Args)]
 pub(crate) struct AsideArguments {
@@ -85,10 +85,10 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
         Aside::read(&before).map_err(|error| failed(error.to_string()))?;
         let joint = if before.ends_with('\n') { "" } else { "\n" };
         let text = format!("{before}{joint}{}", lines);
-        writing::rewrite(&path, before.as_bytes(), text.as_bytes())?;
+        arcata_files::rewrite(&path, before.as_bytes(), text.as_bytes())?;
     } else {
         let name = arguments.score.file_name().unwrap_or_default().to_string_lossy();
-        writing::write_whole(&path, (Aside::head(&name) + &lines).as_bytes())?;
+        arcata_files::write_whole(&path, (Aside::head(&name) + &lines).as_bytes())?;
     }
     if slurs.is_some() {
         let many = if held == 1 { "1 slur is".to_owned() } else { format!("{held} slurs are") };

@@ -3,6 +3,8 @@
 use std::fmt;
 use std::path::PathBuf;
 
+use arcata_files::FileError;
+
 /// Why a command could not run.
 #[derive(Debug)]
 pub(crate) enum Failure {
@@ -13,10 +15,8 @@ pub(crate) enum Failure {
         path: PathBuf,
         why: String,
     },
-    Write {
-        path: PathBuf,
-        why: String,
-    },
+    /// A file that was not read or written.
+    File(FileError),
     Profile {
         name: String,
         why: String,
@@ -75,12 +75,6 @@ pub(crate) enum Failure {
         path: PathBuf,
         why: String,
     },
-    Locked {
-        path: PathBuf,
-    },
-    Changed {
-        path: PathBuf,
-    },
     TwoInOne {
         path: PathBuf,
     },
@@ -122,10 +116,7 @@ impl fmt::Display for Failure {
                 )
             }
             Self::Read { path, why } => write!(f, "{}: {why}", path.display()),
-            Self::Write { path, why } => {
-                write!(f, "{} could not be written: {why}.", path.display())?;
-                if path.exists() { f.write_str(" What was there before is still there.") } else { Ok(()) }
-            }
+            Self::File(error) => error.fmt(f),
             Self::Profile { name, why } => {
                 write!(
                     f,
@@ -190,17 +181,6 @@ impl fmt::Display for Failure {
                 path.display()
             ),
             Self::Layer { path, why } => write!(f, "{}: {why}.", path.display()),
-            Self::Locked { path } => write!(
-                f,
-                "{} is being written by another program, for ten seconds now. Nothing was written; try again.",
-                path.display()
-            ),
-            Self::Changed { path } => write!(
-                f,
-                "{} was changed by somebody else since it was read. Nothing was written over; run the \
-                 command again.",
-                path.display()
-            ),
             Self::Sheet { why } => write!(f, "No change sheet was written: {why}"),
             Self::Stands { text, why } => write!(
                 f,
@@ -214,5 +194,11 @@ impl fmt::Display for Failure {
                 path.display()
             ),
         }
+    }
+}
+
+impl From<FileError> for Failure {
+    fn from(error: FileError) -> Self {
+        Self::File(error)
     }
 }

@@ -10,6 +10,9 @@ use arcata_report::{Characters, Colour, Page};
 
 use crate::failure::Failure;
 
+/// Texts that people write, and pages that are made of scores, are read up to this size.
+const LARGEST_TEXT: usize = 1 << 30;
+
 const ENDINGS: [&str; 3] = ["musicxml", "xml", "mxl"];
 
 /// The scores that were named, folders searched through, in order of name; a file named outright is
@@ -55,26 +58,9 @@ pub(crate) fn is_score(path: &Path) -> bool {
     path.is_file() && ending.is_some_and(|ending| ENDINGS.contains(&ending.as_str()))
 }
 
-/// What went wrong with a file, for people: the usual cases in plain words with what to do.
-fn said(error: &std::io::Error) -> String {
-    match error.kind() {
-        std::io::ErrorKind::NotFound => "there is no such file; check the name and the folder".into(),
-        std::io::ErrorKind::PermissionDenied => "you may not read this file; check its permissions".into(),
-        std::io::ErrorKind::IsADirectory => "this is a folder, not a file".into(),
-        _ => error.to_string(),
-    }
-}
-
-/// A file's bytes, not more than `most`.
+/// A file's bytes, not more than `most`; what is wrong without its name.
 pub(crate) fn read(path: &Path, most: usize) -> Result<Vec<u8>, String> {
-    let file = std::fs::File::open(path).map_err(|error| said(&error))?;
-    let mut bytes = Vec::new();
-    let most = u64::try_from(most).unwrap_or(u64::MAX);
-    file.take(most.saturating_add(1)).read_to_end(&mut bytes).map_err(|error| said(&error))?;
-    if bytes.len() as u64 > most {
-        return Err(format!("the file is larger than the limit of {most} bytes"));
-    }
-    Ok(bytes)
+    arcata_files::read(path, most).map_err(|error| error.why())
 }
 
 /// What comes in at standard input, not more than `most`.
@@ -92,7 +78,8 @@ pub(crate) fn standard_input(most: usize) -> Result<Vec<u8>, Failure> {
 
 /// A text file of settings.
 pub(crate) fn read_text(path: &Path) -> Result<String, String> {
-    std::fs::read_to_string(path).map_err(|error| said(&error))
+    let bytes = read(path, LARGEST_TEXT)?;
+    String::from_utf8(bytes).map_err(|_| "it is not UTF-8 text".to_owned())
 }
 
 /// Makes a folder where there is none.

@@ -13,7 +13,7 @@ use crate::layer_args::{
     ApplyArguments, CheckArguments, CompareArguments, Kind, LayerArguments, LayerCommand, LiftArguments,
     MergeArguments,
 };
-use crate::{bars, files, layer_carry, layer_enter, layer_list, layer_sheet, layer_spread, studio, writing};
+use crate::{bars, files, layer_carry, layer_enter, layer_list, layer_sheet, layer_spread, studio};
 
 pub(crate) fn run(arguments: &LayerArguments) -> Result<ExitCode, Failure> {
     match &arguments.command {
@@ -50,10 +50,11 @@ pub(crate) fn open_layer(path: &Path) -> Result<LayerFile, Failure> {
 pub(crate) fn save(layer: &Layer, from: &LayerFile, out: &Path) -> Result<(), Failure> {
     let bytes = arcata_layer::write(layer);
     if files::same(&from.path, out) {
-        writing::rewrite(&from.path, &from.bytes, bytes.as_bytes())
+        arcata_files::rewrite(&from.path, &from.bytes, bytes.as_bytes())?;
     } else {
-        writing::write_whole(out, bytes.as_bytes())
+        arcata_files::write_whole(out, bytes.as_bytes())?;
     }
+    Ok(())
 }
 
 /// Reads a score.
@@ -112,8 +113,8 @@ fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
     lifted.layer.date.clone_from(&arguments.date);
     let clean = file.document().apply(&lifted.edits).map_err(|error| failed(&error.into()))?;
     // The layer first: the marks are then in two files, never in none.
-    writing::write_whole(&arguments.layer, arcata_layer::write(&lifted.layer).as_bytes())?;
-    writing::write_whole(&arguments.out, &packed(&file, &clean)?)?;
+    arcata_files::write_whole(&arguments.layer, arcata_layer::write(&lifted.layer).as_bytes())?;
+    arcata_files::write_whole(&arguments.out, &packed(&file, &clean)?)?;
     files::complain(&format!(
         "{} marks lifted into {}; the clean score is {}",
         lifted.layer.entries.len(),
@@ -169,10 +170,10 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     for (opened, layer) in layers.iter().zip(&below) {
         let bytes = arcata_layer::write(layer);
         if *layer != opened.layer && !arguments.any_score {
-            writing::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
+            arcata_files::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
         }
     }
-    writing::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
+    arcata_files::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
     said.iter().for_each(|line| files::complain(line));
     list("Not applied:", &left_out);
     Ok(exit(left_out.is_empty()))
@@ -196,7 +197,7 @@ fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
         taken_off += wiped.taken_off;
         left_out.extend(wiped.left_out);
     }
-    writing::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
+    arcata_files::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
     files::complain(&format!("{taken_off} entries taken off; the score is {}", arguments.out.display()));
     list("Not found in the score:", &left_out);
     Ok(exit(left_out.is_empty()))

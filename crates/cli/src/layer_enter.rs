@@ -10,7 +10,7 @@ use clap::Args;
 
 use crate::failure::Failure;
 use crate::layer_command::{LayerFile, open_layer};
-use crate::{files, studio, writing};
+use crate::{files, studio};
 
 #[derive(Debug, Args)]
 pub(crate) struct EnterArguments {
@@ -147,8 +147,8 @@ fn write(
         Some(path) if files::same(path, &arguments.score) => Err(Failure::SameFile { path: path.clone() }),
         Some(path) => {
             match before.filter(|before| before.path == *path) {
-                Some(before) => writing::rewrite(path, &before.bytes, text.as_bytes())?,
-                None => writing::write_whole(path, text.as_bytes())?,
+                Some(before) => arcata_files::rewrite(path, &before.bytes, text.as_bytes())?,
+                None => arcata_files::write_whole(path, text.as_bytes())?,
             }
             files::complain(&format!(
                 "{count} decisions entered; {} in {}",

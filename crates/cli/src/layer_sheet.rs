@@ -18,7 +18,7 @@ use clap::{Args, ValueEnum};
 use crate::failure::Failure;
 use crate::layer_command::open_layer;
 use crate::studio::Opened;
-use crate::{files, studio, writing};
+use crate::{files, studio};
 
 #[derive(Debug, Args)]
 pub(crate) struct SheetArguments {
@@ -124,7 +124,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
             if inputs.into_iter().flatten().any(|input| files::same(input, out)) {
                 return Err(Failure::SameFile { path: out.clone() });
             }
-            writing::write_whole(out, &bytes)?;
+            arcata_files::write_whole(out, &bytes)?;
         }
         None => files::show(&String::from_utf8_lossy(&bytes)),
     }

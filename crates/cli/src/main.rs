@@ -29,7 +29,6 @@ mod review_waves;
 mod rules_command;
 mod studio;
 mod wishes;
-mod writing;
 
 use std::process::ExitCode;
 

@@ -14,7 +14,7 @@ use arcata_score::NoteId;
 use crate::args::{Format, MarksArguments, Surplus};
 use crate::failure::Failure;
 use crate::studio::Desk;
-use crate::{bars, files, studio, writing};
+use crate::{bars, files, studio};
 
 pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
     let profile = studio::profile(&arguments.shared.profile)?;
@@ -93,7 +93,7 @@ fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> 
         Format::Csv => arcata_report::marks_csv(views),
     };
     match &arguments.out {
-        Some(out) => writing::write_whole(out, text.as_bytes())?,
+        Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
         None => files::show(&text),
     }
     Ok(())
@@ -120,7 +120,7 @@ fn write_without(desk: &Desk, marks: &[AuditedMark], take: &[Surplus], out: &Pat
         .map_err(|error| failed(error.to_string()))?;
     let bytes = document.apply(&edits).map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    writing::write_whole(out, &bytes)?;
+    arcata_files::write_whole(out, &bytes)?;
     files::complain(&format!("{} marks taken out, the rest written to {}", taken.len(), out.display()));
     Ok(())
 }

@@ -8,6 +8,7 @@ use std::time::Instant;
 
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{BookletRequest, Engraver, House, PageEndKind, SystemWide};
+use arcata_files::FileError;
 use arcata_prepare::{PartPaper, page_end_words, part_file_name, part_paper, remark_words};
 use arcata_score::Length;
 use rayon::prelude::*;
@@ -15,7 +16,7 @@ use rayon::prelude::*;
 use crate::failure::Failure;
 use crate::parts_args::PartsArguments;
 use crate::parts_bowings::{self, BowedScore};
-use crate::{bars, files, studio, writing};
+use crate::{bars, files, studio};
 
 /// A part with its two files, not written yet.
 struct Made {
@@ -34,10 +35,10 @@ pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     check_targets(arguments, &targets)?;
     let made = make(arguments, &bowed, &house, &parts, &targets)?;
     std::fs::create_dir_all(&arguments.out)
-        .map_err(|error| Failure::Write { path: arguments.out.clone(), why: error.to_string() })?;
+        .map_err(|error| FileError::Write { path: arguments.out.clone(), why: error.to_string() })?;
     for part in &made {
-        writing::write_whole(&part.pdf, &part.paper.pdf)?;
-        writing::write_whole(&part.musicxml, part.paper.booklet.musicxml.as_bytes())?;
+        arcata_files::write_whole(&part.pdf, &part.paper.pdf)?;
+        arcata_files::write_whole(&part.musicxml, part.paper.booklet.musicxml.as_bytes())?;
     }
     let mut complete = bowed.left_out.is_empty();
     let mut report = String::new();

@@ -16,7 +16,7 @@ use arcata_score::{BowDirection, Score};
 
 use crate::args::{Marks, PlanArguments, PlanFormat, Table};
 use crate::failure::Failure;
-use crate::{bars, files, plan_picture, studio, wishes, writing};
+use crate::{bars, files, plan_picture, studio, wishes};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
     let profile = studio::profile(&arguments.shared.profile)?;
@@ -55,7 +55,7 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
         Some(out) if scores.iter().any(|score| files::same(score, out)) => {
             return Err(Failure::SameFile { path: out.clone() });
         }
-        Some(out) => writing::write_whole(out, text.as_bytes())?,
+        Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
         None => files::show(&text),
     }
     for failure in &unread {
@@ -218,7 +218,7 @@ fn write_marked(
         .map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.document().apply(&edits).map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    writing::write_whole(out, &bytes)?;
+    arcata_files::write_whole(out, &bytes)?;
     files::complain(&format!("{} marks written to {}", edits.edits().len(), out.display()));
     Ok(ExitCode::SUCCESS)
 }

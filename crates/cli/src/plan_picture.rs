@@ -15,7 +15,7 @@ use arcata_score::Score;
 use crate::args::{PlanArguments, PlanFormat};
 use crate::failure::Failure;
 use crate::studio::Desk;
-use crate::{bars, files, studio, wishes, writing};
+use crate::{bars, files, studio, wishes};
 
 /// Dots to the inch of a PNG: notes are sharp on paper and on a screen.
 const DOTS: u16 = 200;
@@ -50,7 +50,7 @@ pub(crate) fn run(
         (_, [picture, ..]) => picture.svg().into_bytes(),
         (_, []) => return Err(failed("there is nothing to draw".to_owned())),
     };
-    writing::write_whole(out, &bytes)?;
+    arcata_files::write_whole(out, &bytes)?;
     Ok(ExitCode::SUCCESS)
 }
 

@@ -13,7 +13,7 @@ use rayon::prelude::*;
 
 use crate::args::{ReviewArguments, ReviewFormat, Weight};
 use crate::failure::Failure;
-use crate::{aside_file, bars, files, review_pages, studio, writing};
+use crate::{aside_file, bars, files, review_pages, studio};
 
 struct Reviewed {
     view: FileView,
@@ -140,7 +140,7 @@ fn write_report(out: &Path, scores: &[PathBuf], text: &str) -> Result<(), Failur
     if scores.iter().any(|score| files::same(score, out)) {
         return Err(Failure::SameFile { path: out.to_owned() });
     }
-    writing::write_whole(out, text.as_bytes())
+    Ok(arcata_files::write_whole(out, text.as_bytes())?)
 }
 
 fn settings(arguments: &ReviewArguments) -> Result<ReviewSettings, Failure> {

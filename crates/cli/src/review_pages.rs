@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use arcata_bow::together::downbeats;
 use arcata_bow::{Line, Plan, Profile};
 use arcata_engrave::{Engraver, music_style_sheet};
+use arcata_files::FileError;
 use arcata_languages::{Language, Texts};
 use arcata_report::{
     FileView, ReportPage, RuleExplanation, RulePage, Strip, SummaryRow, folder_html, review_html,
@@ -14,9 +15,9 @@ use arcata_review::{Finding, rule};
 
 use crate::args::Shared;
 use crate::failure::Failure;
+use crate::files;
 use crate::review_pictures::Scenes;
 use crate::studio::{self, Desk};
-use crate::{files, writing};
 
 /// What every page that this program makes says of itself: only such files are written over.
 const OURS: &str = r#"<meta name="generator" content="Arcata">"#;
@@ -86,12 +87,12 @@ pub(crate) fn usual_path(score: &Path) -> PathBuf {
 /// Writes a page. A file of that name that this program has not made is left alone.
 pub(crate) fn write(out: &Path, page: &str) -> Result<(), Failure> {
     if out.exists() && !files::read_text(out).is_ok_and(|text| text.contains(OURS)) {
-        return Err(Failure::Write {
+        return Err(Failure::File(FileError::Write {
             path: out.to_owned(),
             why: "there is a file of that name that is no review; name another with --out".to_owned(),
-        });
+        }));
     }
-    writing::write_whole(out, page.as_bytes())
+    Ok(arcata_files::write_whole(out, page.as_bytes())?)
 }
 
 /// Where the pages of several scores go in a folder, in their order.

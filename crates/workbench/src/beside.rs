@@ -6,7 +6,6 @@ use arcata_review::{Aside, AsideEntry, SlurEntry};
 use arcata_score::SlurTold;
 
 use crate::act::SlurIs;
-use crate::keep;
 use crate::state::State;
 
 /// It is read up to this size.
@@ -32,7 +31,7 @@ fn text(score: &Path) -> Result<Option<String>, String> {
     if !path.exists() {
         return Ok(None);
     }
-    let bytes = keep::read(&path, LARGEST)?;
+    let bytes = arcata_files::read(&path, LARGEST).map_err(|problem| problem.to_string())?;
     String::from_utf8(bytes).map(Some).map_err(|_| format!("{}: it is not UTF-8 text", path.display()))
 }
 

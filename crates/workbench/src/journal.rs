@@ -12,7 +12,6 @@ use serde::{Deserialize, Serialize};
 use sha2::{Digest as _, Sha256};
 
 use crate::act::Act;
-use crate::keep;
 
 /// A journal is read up to this size.
 const LARGEST: usize = 256 << 20;
@@ -77,7 +76,11 @@ impl Journal {
     pub fn open(path: &Path) -> Result<(Self, Vec<JournalLine>), JournalError> {
         let failed = |why: String| JournalError { path: path.to_owned(), why };
         let said = |problem: std::io::Error| failed(problem.to_string());
-        let bytes = if path.exists() { keep::read(path, LARGEST).map_err(failed)? } else { Vec::new() };
+        let bytes = if path.exists() {
+            arcata_files::read(path, LARGEST).map_err(|problem| failed(problem.why()))?
+        } else {
+            Vec::new()
+        };
         let (steps, good) = read(&bytes).map_err(failed)?;
         let mut file =
             OpenOptions::new().create(true).truncate(false).write(true).open(path).map_err(said)?;
@@ -172,12 +175,12 @@ mod tests {
         let mut ends = vec![0];
         for step in &steps {
             journal.put(step).unwrap();
-            ends.push(keep::read(&path, LARGEST).unwrap().len());
+            ends.push(arcata_files::read(&path, LARGEST).unwrap().len());
         }
         drop(journal);
-        let whole = keep::read(&path, LARGEST).unwrap();
+        let whole = arcata_files::read(&path, LARGEST).unwrap();
         for cut in 0..=whole.len() {
-            keep::write_whole(&path, &whole[..cut]).unwrap();
+            arcata_files::write_whole(&path, &whole[..cut]).unwrap();
             let (mut journal, read) = Journal::open(&path).unwrap();
             let kept = ends.iter().rposition(|end| *end <= cut).unwrap();
             assert_eq!(read, steps[..kept], "cut at {cut}");
@@ -196,10 +199,10 @@ mod tests {
         journal.put(&tempo(61)).unwrap();
         assert!(Journal::open(&path).unwrap_err().to_string().contains("another workbench"));
         drop(journal);
-        let text = String::from_utf8(keep::read(&path, LARGEST).unwrap()).unwrap();
-        keep::write_whole(&path, text.replacen("60", "66", 1).as_bytes()).unwrap();
+        let text = String::from_utf8(arcata_files::read(&path, LARGEST).unwrap()).unwrap();
+        arcata_files::write_whole(&path, text.replacen("60", "66", 1).as_bytes()).unwrap();
         assert!(Journal::open(&path).unwrap_err().to_string().contains("line 1 is broken"));
-        keep::write_whole(&path, b"something else\n").unwrap();
+        arcata_files::write_whole(&path, b"something else\n").unwrap();
         assert!(Journal::open(&path).is_err(), "a file that is no journal is not written over");
     }
 }

@@ -13,7 +13,6 @@ mod export;
 mod failed;
 mod guard;
 mod journal;
-mod keep;
 mod layers;
 mod marked;
 mod page;

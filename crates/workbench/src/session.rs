@@ -4,6 +4,7 @@ use std::fmt;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
+use arcata_files::FileError;
 use arcata_layer::{Addresses, Layer, carry, identity};
 use arcata_xml::Limits;
 
@@ -14,7 +15,6 @@ use crate::act::{Act, NotePlace};
 use crate::beside;
 use crate::desk::{Base, Desk, StrokesMoved};
 use crate::journal::{Journal, JournalLine};
-use crate::keep;
 use crate::layers::{self, Layers};
 use crate::state::State;
 
@@ -80,7 +80,7 @@ impl Session {
     /// # Errors
     /// A score or a journal that cannot be read.
     pub fn open(path: &Path) -> Result<Self, SessionError> {
-        let bytes = keep::read(path, Limits::default().max_bytes).map_err(SessionError::Score)?;
+        let bytes = arcata_files::read(path, Limits::default().max_bytes).map_err(score)?;
         let (journal, steps) = Journal::open(&Journal::beside(path))
             .map_err(|problem| SessionError::Journal(problem.to_string()))?;
         let (acts, counting) = taken(steps);
@@ -162,7 +162,7 @@ impl Session {
     /// # Errors
     /// Where the new file is no score; the old one stays on the desk.
     pub(crate) fn reload(&mut self) -> Result<Option<(Moved, Vec<String>)>, SessionError> {
-        let bytes = keep::read(&self.path, Limits::default().max_bytes).map_err(SessionError::Score)?;
+        let bytes = arcata_files::read(&self.path, Limits::default().max_bytes).map_err(score)?;
         if bytes == *self.bytes {
             return Ok(None);
         }
@@ -179,16 +179,17 @@ impl Session {
         if self.state.edits.is_empty() {
             return Err(SessionError::Act("nothing in the score itself is changed".to_owned()));
         }
-        let now = keep::read(&self.path, Limits::default().max_bytes).map_err(SessionError::Score)?;
+        let now = arcata_files::read(&self.path, Limits::default().max_bytes).map_err(score)?;
         if now != *self.bytes {
             return Err(SessionError::Late);
         }
         let file = &self.desk.base.file;
         let bytes =
             file.write(file.document().bytes()).map_err(|problem| SessionError::Act(problem.to_string()))?;
-        let kept = keep::back_up(&self.path).map_err(SessionError::Act)?;
-        keep::write_whole(&self.path, &bytes).map_err(SessionError::Act)?;
+        let kept = arcata_files::back_up(&self.path).map_err(act)?;
+        arcata_files::rewrite(&self.path, &now, &bytes).map_err(act)?;
         let (moved, told) = self.take_in(bytes, None)?;
+        let kept = kept.file_name().unwrap_or_default().to_string_lossy().into_owned();
         Ok((moved, told, kept))
     }
 
@@ -239,7 +240,7 @@ impl Session {
         if self.state.layers.all().iter().any(|one| one.name == name) {
             return Ok(());
         }
-        let bytes = keep::read(path, LARGEST_LAYER).map_err(SessionError::Act)?;
+        let bytes = arcata_files::read(path, LARGEST_LAYER).map_err(act)?;
         let text = String::from_utf8(bytes)
             .map_err(|_| SessionError::Act(format!("{}: it is not UTF-8 text", path.display())))?;
         self.act(Act::Layer { name: name.to_owned(), text: Some(text) }, None)
@@ -314,6 +315,16 @@ impl Session {
         let addresses = Addresses::new(&base.score);
         NotePlace::of(&addresses, arcata_layer::Found { part: line.part, note })
     }
+}
+
+#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
+fn score(problem: FileError) -> SessionError {
+    SessionError::Score(problem.to_string())
+}
+
+#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
+fn act(problem: FileError) -> SessionError {
+    SessionError::Act(problem.to_string())
 }
 
 /// Tells one state of a score from another.

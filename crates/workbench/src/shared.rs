@@ -9,6 +9,7 @@ use arcata_layer::Layer;
 use arcata_review::Finding;
 use tokio::sync::broadcast;
 
+use crate::beside;
 use crate::desk::Desk;
 use crate::events::Happened;
 use crate::export::Parcel;
@@ -16,7 +17,6 @@ use crate::failed::Failed;
 use crate::requests::KeptView;
 use crate::session::Session;
 use crate::views::{self, DoneView};
-use crate::{beside, keep};
 
 /// What the review has found.
 #[derive(Clone, Debug)]
@@ -98,15 +98,19 @@ impl Shared {
             Some(folder) => score.with_file_name(folder),
             None => score.parent().unwrap_or(Path::new("")).to_owned(),
         };
-        keep::folder(&folder)?;
+        if parcel.folder.is_some() && !folder.is_dir() {
+            std::fs::create_dir(&folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
+        }
         let mut told = parcel.told;
         let mut written = self.written.lock().unwrap_or_else(PoisonError::into_inner);
         for file in &parcel.files {
             let path = folder.join(&file.name);
             if path.exists() && !written.contains(&path) {
-                told.push(format!("{} as it was is kept as {}", file.name, keep::back_up(&path)?));
+                let kept = arcata_files::back_up(&path).map_err(|problem| problem.to_string())?;
+                let kept = kept.file_name().unwrap_or_default().to_string_lossy();
+                told.push(format!("{} as it was is kept as {kept}", file.name));
             }
-            keep::write_whole(&path, &file.bytes)?;
+            arcata_files::write_whole(&path, &file.bytes).map_err(|problem| problem.to_string())?;
             written.insert(path);
         }
         let first = parcel.files.first().map(|file| file.name.clone()).unwrap_or_default();

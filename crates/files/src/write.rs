@@ -3,7 +3,6 @@
 //! A file is written whole beside the old one and renamed over it; the old one is kept under another name
 //! until the new one has been read back and found right. While that goes on a lock keeps other writers
 //! waiting. A file that was read first is only written if nobody else has written it since.
-#![expect(clippy::disallowed_methods, reason = "the command line is where files are written")]
 
 use std::ffi::OsString;
 use std::fs::{File, OpenOptions, TryLockError};
@@ -11,13 +10,16 @@ use std::io::Write as _;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-use crate::failure::Failure;
+use crate::FileError;
 
 /// How long to wait for another writer, in steps.
 const PATIENCE: (u32, Duration) = (200, Duration::from_millis(50));
 
 /// Writes a file whole.
-pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+///
+/// # Errors
+/// [`FileError::Write`] and [`FileError::Locked`]; what was there before is still there.
+pub fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
     let lock = Lock::take(path)?;
     let written = write_locked(path, bytes);
     lock.release();
@@ -25,18 +27,21 @@ pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
 }
 
 /// Writes a file that was read before, unless somebody else has changed it meanwhile.
-pub(crate) fn rewrite(path: &Path, read: &[u8], bytes: &[u8]) -> Result<(), Failure> {
+///
+/// # Errors
+/// As for [`write_whole`], and [`FileError::Changed`].
+pub fn rewrite(path: &Path, read: &[u8], bytes: &[u8]) -> Result<(), FileError> {
     let lock = Lock::take(path)?;
     let written = match std::fs::read(path) {
         Ok(now) if now == read => write_locked(path, bytes),
-        _ => Err(Failure::Changed { path: path.to_owned() }),
+        _ => Err(FileError::Changed { path: path.to_owned() }),
     };
     lock.release();
     written
 }
 
-fn write_locked(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
-    let failed = |why: String| Failure::Write { path: path.to_owned(), why };
+fn write_locked(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
+    let failed = |why: String| FileError::Write { path: path.to_owned(), why };
     let said = |error: std::io::Error| failed(error.to_string());
     let mut beside = tempfile::NamedTempFile::new_in(folder_of(path)).map_err(said)?;
     beside.write_all(bytes).map_err(said)?;
@@ -84,6 +89,16 @@ fn keep(path: &Path) -> std::io::Result<Option<PathBuf>> {
     Err(std::io::Error::other("a thousand backups lie beside it; look through them and remove them"))
 }
 
+/// Keeps what a file holds under a name that is free, for good, and says which.
+///
+/// # Errors
+/// [`FileError::Write`] where it cannot be copied, or there is no such file.
+pub fn back_up(path: &Path) -> Result<PathBuf, FileError> {
+    let failed = |why: String| FileError::Write { path: path.to_owned(), why };
+    let backup = keep(path).map_err(|error| failed(error.to_string()))?;
+    backup.ok_or_else(|| failed("there is no file to keep".to_owned()))
+}
+
 fn folder_of(path: &Path) -> &Path {
     path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."))
 }
@@ -117,10 +132,10 @@ struct Lock {
 }
 
 impl Lock {
-    fn take(target: &Path) -> Result<Self, Failure> {
+    fn take(target: &Path) -> Result<Self, FileError> {
         let path = beside(target, ".", ".lock");
         let failed =
-            |error: std::io::Error| Failure::Write { path: target.to_owned(), why: error.to_string() };
+            |error: std::io::Error| FileError::Write { path: target.to_owned(), why: error.to_string() };
         let (steps, pause) = PATIENCE;
         for _ in 0..steps {
             let file =
@@ -133,7 +148,7 @@ impl Lock {
                 Err(TryLockError::Error(error)) => return Err(failed(error)),
             }
         }
-        Err(Failure::Locked { path: target.to_owned() })
+        Err(FileError::Locked { path: target.to_owned() })
     }
 
     fn release(self) {
@@ -197,6 +212,35 @@ mod tests {
     }
 
     #[test]
+    fn a_backup_stays_as_it_is_whatever_is_written_afterwards() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("tour.json");
+        assert!(back_up(&path).is_err(), "there is nothing to keep");
+        write_whole(&path, b"one").unwrap();
+        let first = back_up(&path).unwrap();
+        write_whole(&path, b"two").unwrap();
+        let second = back_up(&path).unwrap();
+        rewrite(&path, b"two", b"three").unwrap();
+        assert_eq!(std::fs::read(first).unwrap(), b"one");
+        assert_eq!(std::fs::read(second).unwrap(), b"two");
+        assert_eq!(names(folder.path()), ["tour.json", "tour.json.backup", "tour.json.backup-2"]);
+    }
+
+    #[test]
+    #[cfg(unix)]
+    fn others_may_read_what_they_could_read_before() {
+        use std::os::unix::fs::PermissionsExt as _;
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("tour.json");
+        let mode = || std::fs::metadata(&path).unwrap().permissions().mode() & 0o777;
+        write_whole(&path, b"one").unwrap();
+        assert_eq!(mode(), 0o644);
+        std::fs::set_permissions(&path, std::fs::Permissions::from_mode(0o640)).unwrap();
+        write_whole(&path, b"two").unwrap();
+        assert_eq!(mode(), 0o640);
+    }
+
+    #[test]
     fn a_backup_left_behind_is_left_alone() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("tour.json");
@@ -225,7 +269,7 @@ mod tests {
                             bytes.extend_from_slice(format!("{writer} {line}\n").as_bytes());
                             match rewrite(path, &read, &bytes) {
                                 Ok(()) => break,
-                                Err(Failure::Changed { .. }) => {}
+                                Err(FileError::Changed { .. }) => {}
                                 Err(other) => panic!("{other}"),
                             }
                         }
