@@ -3,10 +3,12 @@
 use std::collections::BTreeSet;
 
 use arcata_engrave::{Cutter, Engraver, ExcerptStyle, Opening, Slice, excerpts};
-use arcata_layer::{Addresses, Layer, Mark, Trust, apply};
+use arcata_layer::{Addresses, Layer, Mark};
 use arcata_report::sheet::{EXCERPT_WIDTH, Excerpt, SheetView};
 use arcata_score::{NoteId, Score};
-use arcata_xml::{Document, Limits, NodeId};
+use arcata_xml::{Document, NodeId};
+
+use crate::{WithLayer, with_layer};
 
 /// From the first line of a staff to the fifth, mm: small, but as readable as a pocket score.
 const STAFF: f64 = 5.0;
@@ -39,16 +41,13 @@ pub fn written(
 /// A layer that cannot be put on this score at all, in words.
 pub fn marked(
     view: &mut SheetView,
-    (document, score): (&Document, &Score),
+    clean: (&Document, &Score),
     layer: &Layer,
 ) -> Result<(Document, Score), String> {
-    let applied =
-        apply(document, score, layer, &[], Trust::AnyScore).map_err(|problem| problem.to_string())?;
-    view.leave_out(&applied.left_out);
-    let bytes = document.apply(&applied.edits).map_err(|problem| problem.to_string())?;
-    let marked = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
-    let score = arcata_score::read(&marked);
-    Ok((marked, score))
+    let WithLayer { document, left_out, .. } = with_layer(clean, layer)?;
+    view.leave_out(&left_out);
+    let score = arcata_score::read(&document);
+    Ok((document, score))
 }
 
 /// Engraves the bars that change. What cannot be engraved stays in words; that is handed back in sentences.

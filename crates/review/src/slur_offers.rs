@@ -1,10 +1,9 @@
 //! Every single change of the slurs around a stroke, for somebody who writes: split, join, shift, with what it would buy.
 
-use arcata_bow::plan;
 use arcata_bow::plan::{ChangeKind, RepairRequest, singly};
 
 use crate::change::edits;
-use crate::other_bow::{kept_edges, passage, stretch};
+use crate::other_bow::{kept_edges, passage};
 use crate::other_notation::kind;
 use crate::repair_words;
 use crate::slur_change;
@@ -37,18 +36,16 @@ fn offers(piece: &Piece<'_>, line_index: usize, stroke: usize) -> Option<Vec<Pro
     let window = stroke.saturating_sub(AROUND).max(range.start)..(stroke + AROUND + 1).min(range.end);
     let request = RepairRequest { settings: &settings, window, most: 1, ending: None };
     let found = singly(source, &request, &range);
-    let stretch = stretch(line, &range);
-    settings.anchors.iter_mut().for_each(|anchor| anchor.stroke -= range.start);
-    let free = plan(&stretch, &settings);
+    let (unchanged, changed) = found.split_first()?;
     let mut offers: Vec<(i64, Proposal)> = Vec::new();
-    for repaired in found.iter().skip(1) {
+    for repaired in changed {
         let Some(change) = repaired.changes.first().filter(|change| change.kind != ChangeKind::Hook) else {
             continue;
         };
         let Some(changes) = slur_change::changes(part, change).filter(|changes| !changes.is_empty()) else {
             continue;
         };
-        let cost = repaired.plan.total.less(&free.total);
+        let cost = repaired.plan.total.less(&unchanged.plan.total);
         let sentence = format!("{}.", repair_words::what(piece.score, line.part, change));
         let proposal = Proposal {
             edits: edits(document, &changes),

@@ -9,13 +9,14 @@ use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Link, Plan, PlanSettings, Profile, Reading, Written, plan};
 use arcata_layer::{Addresses, Layer, Mark};
+use arcata_prepare::WithLayer;
 use arcata_review::Aside;
 use arcata_score::{BowDirection, Length, NoteId, Score};
 use arcata_xml::{Document, EditList, Limits, ScoreFile};
 use rayon::prelude::*;
 
 use crate::act::{ByteEdit, NotePlace, SlurIs};
-use crate::marked::{Marked, is_doubled, is_slur, read_entries, slur_entries};
+use crate::marked::{is_doubled, slur_entries, with_read_marks, without};
 use crate::state::State;
 
 /// A stroke is elsewhere in the bow where an end of it is so far from where it was, thousandths of the hair.
@@ -47,7 +48,7 @@ pub(crate) struct Base {
     /// The score's own file, with what was changed in it.
     pub(crate) file: ScoreFile,
     /// The same with marks of the layers on it, where there are any.
-    marked: Option<Marked>,
+    marked: Option<WithLayer>,
     /// The score as it is looked at, layers and all.
     pub(crate) score: Score,
     pub(crate) profile: Profile,
@@ -83,10 +84,11 @@ impl Base {
         if let Some(problem) = not_a_score {
             return Err(problem.message.clone());
         }
-        let entries = read_entries(&state.layers.together());
-        let (marked, mut slurs_without) = Marked::new((file.document(), &score), entries)?;
+        let marked = with_read_marks((file.document(), &score), &state.layers.together())?;
+        let mut slurs_without = Vec::new();
         if let Some(marked) = &marked {
             score = arcata_score::read(&marked.document);
+            slurs_without.extend(marked.left_out.iter().map(ToString::to_string));
         }
         slurs_without.extend(tell(&mut score, state));
         let profile = profile(&state.profile)?;
@@ -136,7 +138,7 @@ impl Base {
     /// # Errors
     /// Where a layer has changed the place, in words.
     pub(crate) fn own_edits(&self, edits: &[ByteEdit]) -> Result<Vec<ByteEdit>, String> {
-        self.marked.as_ref().map_or_else(|| Ok(edits.to_vec()), |marked| marked.without(edits))
+        self.marked.as_ref().map_or_else(|| Ok(edits.to_vec()), |marked| without(marked, edits))
     }
 
     /// Whether the score's own file has a slur twice where layers stand on it.
@@ -152,8 +154,7 @@ impl Base {
         let bytes = self.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?;
         let wanted = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
         let mut from = arcata_score::read(self.file.document());
-        let others = state.layers.below().entries.into_iter().filter(|entry| is_slur(&entry.mark)).collect();
-        if let (Some(marked), _) = Marked::new((self.file.document(), &from), others)? {
+        if let Some(marked) = with_read_marks((self.file.document(), &from), &state.layers.below())? {
             from = arcata_score::read(&marked.document);
         }
         let entries = slur_entries(&from, &arcata_score::read(&wanted))?;
@@ -323,8 +324,7 @@ impl Desk {
     /// Where there is no such line, or the layer does not fit; in words.
     pub(crate) fn alone(&self, state: &State, layer: &Layer, line: usize) -> Result<ChangedLine, String> {
         let own = self.base.file.document();
-        let (marked, _) = Marked::new((own, &arcata_score::read(own)), read_entries(layer))?;
-        let document = match marked {
+        let document = match with_read_marks((own, &arcata_score::read(own)), layer)? {
             Some(marked) => marked.document,
             None => Document::parse(own.bytes().to_vec(), &Limits::default())
                 .map_err(|problem| problem.to_string())?,

@@ -6,15 +6,14 @@ use arcata_bow::timing::TempoMap;
 use arcata_engrave::{
     BookletRequest, Cutter, Engraver, House, LanePlan, Painter, PictureContent, PictureStyle, SystemWide, pdf,
 };
-use arcata_layer::{Addresses, Layer, Trust, apply};
-use arcata_prepare::{page_end_words, part_file_name, part_paper, remark_words};
+use arcata_layer::{Addresses, Layer};
+use arcata_prepare::{WithLayer, page_end_words, part_file_name, part_paper, remark_words, with_layer};
 use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
-use arcata_xml::{Document, Limits};
 use rayon::prelude::*;
 
 use crate::desk::Desk;
 use crate::failed::Failed;
-use crate::requests::LeavingQuery;
+use crate::requests::{PartQuery, PictureQuery};
 use crate::shared::Shared;
 use crate::state::State;
 use crate::{beside, drawing, layers};
@@ -39,7 +38,11 @@ pub(crate) struct Parcel {
 const SCORE: &str = "application/vnd.recordare.musicxml+xml";
 const PDF: &str = "application/pdf";
 
-pub(crate) fn leaving(shared: &Shared, what: &str, query: &LeavingQuery) -> Result<Parcel, Failed> {
+pub(crate) fn leaving(
+    shared: &Shared,
+    what: &str,
+    (query, part): (&PictureQuery, &PartQuery),
+) -> Result<Parcel, Failed> {
     let (desk, state, path) = {
         let session = shared.session();
         (session.desk(), session.state().clone(), session.path().to_owned())
@@ -49,9 +52,9 @@ pub(crate) fn leaving(shared: &Shared, what: &str, query: &LeavingQuery) -> Resu
     let mut told = Vec::new();
     let (name, kind, bytes) = match what {
         "score" => {
-            let (document, left_out) = bowed(&desk, &state.layers.together()).map_err(wrong)?;
-            told.extend(left_out);
-            (format!("{stem}-bowed.musicxml"), SCORE, document.bytes().to_vec())
+            let bowed = bowed(&desk, &state).map_err(wrong)?;
+            told.extend(bowed.left_out.iter().map(ToString::to_string));
+            (format!("{stem}-bowed.musicxml"), SCORE, bowed.document.bytes().to_vec())
         }
         "layer" => {
             let one = state.layers.written();
@@ -80,7 +83,7 @@ pub(crate) fn leaving(shared: &Shared, what: &str, query: &LeavingQuery) -> Resu
             told.extend(more);
             (format!("{stem}-changes.pdf"), PDF, bytes)
         }
-        "parts" => return parts(&desk, &state, (&stem, query.part), &shared.engraver).map_err(wrong),
+        "parts" => return parts(&desk, &state, (&stem, part.part), &shared.engraver).map_err(wrong),
         "aside" => {
             let text = beside::with(&path, &state).map_err(wrong)?;
             (format!("{stem}.aside.toml"), "application/toml", text.into_bytes())
@@ -98,14 +101,10 @@ fn plain(name: &str) -> String {
     name.chars().map(letters).collect()
 }
 
-/// The score with a layer on it, and what of the layer found no place, in words.
-fn bowed(desk: &Desk, layer: &Layer) -> Result<(Document, Vec<String>), String> {
+/// The score with the shown layers on it.
+fn bowed(desk: &Desk, state: &State) -> Result<WithLayer, String> {
     let document = desk.base.file.document();
-    let applied = apply(document, &arcata_score::read(document), layer, &[], Trust::AnyScore)
-        .map_err(|problem| problem.to_string())?;
-    let bytes = document.apply(&applied.edits).map_err(|problem| problem.to_string())?;
-    let bowed = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
-    Ok((bowed, applied.left_out.iter().map(ToString::to_string).collect()))
+    with_layer((document, &arcata_score::read(document)), &state.layers.together())
 }
 
 /// What is to be written into printed parts so that they say what the layers say.
@@ -139,7 +138,7 @@ fn parts(
     (stem, only): (&str, Option<usize>),
     engraver: &Engraver,
 ) -> Result<Parcel, String> {
-    let (document, left_out) = bowed(desk, &state.layers.together())?;
+    let WithLayer { document, left_out, .. } = bowed(desk, state)?;
     let score = arcata_score::read(&document);
     let tempo = TempoMap::new(&score, &desk.base.profile, desk.base.options.tempo);
     let wide = SystemWide::new(&document, &score);
@@ -160,7 +159,8 @@ fn parts(
                 .map_err(|why| format!("{}: {why}", score.parts[*part].name))
         })
         .collect();
-    let (mut files, mut told) = (Vec::new(), left_out);
+    let mut files = Vec::new();
+    let mut told: Vec<String> = left_out.iter().map(ToString::to_string).collect();
     for (name, paper) in made? {
         let turns = paper.booklet.turns.iter().map(|turn| page_end_words(turn, &house));
         let remarks = paper.booklet.remarks.iter().map(|remark| remark_words(remark).0);

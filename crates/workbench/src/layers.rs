@@ -60,35 +60,32 @@ impl Layers {
     /// What the shown layers say together: of two answers to one question that of the higher layer, and the layer that
     /// is written in is the highest.
     pub(crate) fn together(&self) -> Cow<'_, Layer> {
-        let below = self.all.iter().enumerate().filter(|(index, one)| one.shown && *index != self.writing);
         let written = self.written();
-        let mut rest: Vec<&Layer> = below.map(|(_, one)| &one.layer).collect();
+        let mut shown = self.shown_below();
         if written.shown {
-            rest.push(&written.layer);
+            shown.push(&written.layer);
         }
-        if let [only] = rest.as_slice() {
-            return Cow::Borrowed(only);
+        match shown.as_slice() {
+            [only] => Cow::Borrowed(only),
+            _ => Cow::Owned(self.sum(&shown)),
         }
-        let empty = Layer {
-            title: written.layer.title.clone(),
-            parts: written.layer.parts.clone(),
-            score: written.layer.score.clone(),
-            ..Layer::default()
-        };
-        Cow::Owned(rest.into_iter().fold(empty, |mut sum, layer| {
-            put_on(&mut sum, layer);
-            sum
-        }))
     }
 
     /// What the shown layers below the one that is written in say together.
     pub(crate) fn below(&self) -> Layer {
-        let mut sum = Layer::default();
-        for (index, one) in self.all.iter().enumerate() {
-            if one.shown && index != self.writing {
-                put_on(&mut sum, &one.layer);
-            }
-        }
+        self.sum(&self.shown_below())
+    }
+
+    fn shown_below(&self) -> Vec<&Layer> {
+        let below = self.all.iter().enumerate().filter(|(index, one)| one.shown && *index != self.writing);
+        below.map(|(_, one)| &one.layer).collect()
+    }
+
+    fn sum(&self, layers: &[&Layer]) -> Layer {
+        let Layer { title, parts, score, .. } = &self.written().layer;
+        let (title, parts, score) = (title.clone(), parts.clone(), score.clone());
+        let mut sum = Layer { title, parts, score, ..Layer::default() };
+        layers.iter().for_each(|layer| put_on(&mut sum, layer));
         sum
     }
 

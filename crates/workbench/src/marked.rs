@@ -3,18 +3,12 @@
 
 use std::collections::BTreeMap;
 
-use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Trust, apply};
+use arcata_layer::{Addresses, Entry, Layer, Mark, Place};
+use arcata_prepare::{WithLayer, with_layer};
 use arcata_score::{NoteId, Score};
-use arcata_xml::{Document, EditList, Limits};
+use arcata_xml::Document;
 
 use crate::act::ByteEdit;
-
-/// A document with marks on it, and how it came from the one without.
-#[derive(Debug)]
-pub(crate) struct Marked {
-    pub(crate) document: Document,
-    edits: EditList,
-}
 
 /// Whether a mark changes what is read, and is not only asked of the plan.
 const fn is_read(mark: &Mark) -> bool {
@@ -31,61 +25,49 @@ pub(crate) fn read_entries(layer: &Layer) -> Vec<Entry> {
     layer.entries.iter().filter(|entry| is_read(&entry.mark)).cloned().collect()
 }
 
-impl Marked {
-    /// Puts entries on a document; none where there are none. With it what found no place, in words.
-    ///
-    /// # Errors
-    /// A document that leaves no place for them, in words.
-    pub(crate) fn new(
-        (document, score): (&Document, &Score),
-        entries: Vec<Entry>,
-    ) -> Result<(Option<Self>, Vec<String>), String> {
-        if entries.is_empty() {
-            return Ok((None, Vec::new()));
-        }
-        let layer = Layer { entries, ..Layer::default() };
-        let applied =
-            apply(document, score, &layer, &[], Trust::AnyScore).map_err(|problem| problem.to_string())?;
-        let bytes = document.apply(&applied.edits).map_err(|problem| problem.to_string())?;
-        let marked = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
-        let without = applied.left_out.iter().map(ToString::to_string).collect();
-        Ok((Some(Self { document: marked, edits: applied.edits }), without))
+/// The score with the marks of a layer on it that change what is read; none where it has none.
+///
+/// # Errors
+/// A document that leaves no place for them, in words.
+pub(crate) fn with_read_marks(
+    (document, score): (&Document, &Score),
+    layer: &Layer,
+) -> Result<Option<WithLayer>, String> {
+    let entries = read_entries(layer);
+    if entries.is_empty() {
+        return Ok(None);
     }
+    with_layer((document, score), &Layer { entries, ..Layer::default() }).map(Some)
+}
 
-    /// Edits of the marked document as edits of the one without the marks.
-    ///
-    /// # Errors
-    /// Where they touch what the marks have written or taken away, in words.
-    pub(crate) fn without(&self, edits: &[ByteEdit]) -> Result<Vec<ByteEdit>, String> {
-        edits.iter().map(|edit| self.one_without(edit)).collect()
-    }
+/// Edits of a document with marks on it as edits of the one without them.
+///
+/// # Errors
+/// Where they touch what the marks have written or taken away, in words.
+pub(crate) fn without(marked: &WithLayer, edits: &[ByteEdit]) -> Result<Vec<ByteEdit>, String> {
+    edits.iter().map(|edit| one_without(marked, edit)).collect()
+}
 
-    fn one_without(&self, edit: &ByteEdit) -> Result<ByteEdit, String> {
-        // Bytes that the patches so far have added, and taken away.
-        let (mut added, mut taken) = (0, 0);
-        for patch in self.edits.edits() {
-            let begin = patch.range.start + added - taken;
-            let end = begin + patch.insert.len();
-            // What lies wholly before a patch is not moved by it, nor by those that follow.
-            if edit.to <= begin {
-                break;
-            }
-            if edit.from < end {
-                return Err(
-                    "a layer has put or taken something there: hide the layer first, or take the change \
-                            into the layer"
-                        .to_owned(),
-                );
-            }
-            added += patch.insert.len();
-            taken += patch.range.len();
+fn one_without(marked: &WithLayer, edit: &ByteEdit) -> Result<ByteEdit, String> {
+    // Bytes that the patches so far have added, and taken away.
+    let (mut added, mut taken) = (0, 0);
+    for patch in marked.edits.edits() {
+        let begin = patch.range.start + added - taken;
+        let end = begin + patch.insert.len();
+        // What lies wholly before a patch is not moved by it, nor by those that follow.
+        if edit.to <= begin {
+            break;
         }
-        Ok(ByteEdit {
-            from: edit.from + taken - added,
-            to: edit.to + taken - added,
-            insert: edit.insert.clone(),
-        })
+        if edit.from < end {
+            return Err(
+                "a layer has put or taken something there: hide the layer first, or take the change into the layer"
+                    .to_owned(),
+            );
+        }
+        added += patch.insert.len();
+        taken += patch.range.len();
     }
+    Ok(ByteEdit { from: edit.from + taken - added, to: edit.to + taken - added, insert: edit.insert.clone() })
 }
 
 /// The slurs of a part as pairs of notes, each as often as it stands there.
@@ -157,6 +139,8 @@ fn entry(place: Option<Place>, mark: Option<Mark>) -> Result<Entry, String> {
 
 #[cfg(test)]
 mod tests {
+    use arcata_xml::Limits;
+
     use super::*;
 
     const MUSICS: [&str; 5] = [
@@ -181,8 +165,9 @@ mod tests {
                 let ((document, from), (_, to)) = (read(one), read(other));
                 let entries = slur_entries(&from, &to).unwrap();
                 assert_eq!(entries.is_empty(), one == other);
-                let (marked, without) = Marked::new((&document, &from), entries).unwrap();
-                assert!(without.is_empty(), "{without:?}");
+                let layer = Layer { entries, ..Layer::default() };
+                let marked = with_read_marks((&document, &from), &layer).unwrap();
+                assert!(marked.as_ref().is_none_or(|marked| marked.left_out.is_empty()), "{marked:?}");
                 let after = marked.map_or(from, |marked| arcata_score::read(&marked.document));
                 assert_eq!(slurs(&after, 0), slurs(&to, 0), "{one} to {other}");
             }
@@ -197,13 +182,14 @@ mod tests {
         for (one, other) in [(0, 4), (0, 1), (2, 3), (3, 2)] {
             let (document, score) = read(MUSICS[one]);
             let entries = slur_entries(&score, &read(MUSICS[other]).1).unwrap();
-            let marked = Marked::new((&document, &score), entries).unwrap().0.unwrap();
+            let layer = Layer { entries, ..Layer::default() };
+            let marked = with_read_marks((&document, &score), &layer).unwrap().unwrap();
             let (plain, text) = (document.bytes(), marked.document.bytes());
             let mut brought_back = 0;
             for from in 0..text.len() {
                 for length in [0, 1, 7, 40] {
                     let edit = ByteEdit { from, to: (from + length).min(text.len()), insert: "#".to_owned() };
-                    let Ok(back) = marked.without(std::slice::from_ref(&edit)) else { continue };
+                    let Ok(back) = without(&marked, std::slice::from_ref(&edit)) else { continue };
                     brought_back += 1;
                     let back = &back[0];
                     assert_eq!(plain[back.from..back.to], text[edit.from..edit.to], "the same bytes go");

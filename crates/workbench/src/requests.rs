@@ -26,47 +26,24 @@ pub(crate) struct PictureQuery {
 
 impl PictureQuery {
     pub(crate) fn wanted(&self) -> Result<Wanted, Failed> {
-        Wanted::read(self.parts.as_deref(), self.width)
-    }
-}
-
-/// What of it leaves, where not all does.
-#[derive(Deserialize, IntoParams)]
-pub(crate) struct LeavingQuery {
-    /// Of the parts this one alone, index.
-    pub(crate) part: Option<usize>,
-    /// Parts in the picture by index, with commas; all string parts where there are none.
-    pub(crate) parts: Option<String>,
-    /// Width of the picture in millimetres, 70 to 420.
-    #[param(value_type = Option<u64>)]
-    pub(crate) width: Option<u16>,
-    /// First bar of the picture, index.
-    #[param(value_type = Option<u64>)]
-    pub(crate) first: Option<u32>,
-    /// Last bar.
-    #[param(value_type = Option<u64>)]
-    pub(crate) last: Option<u32>,
-}
-
-impl LeavingQuery {
-    pub(crate) fn wanted(&self) -> Result<Wanted, Failed> {
-        Wanted::read(self.parts.as_deref(), self.width)
-    }
-}
-
-impl Wanted {
-    fn read(parts: Option<&str>, width: Option<u16>) -> Result<Self, Failed> {
-        let parts = parts.unwrap_or_default().split(',').filter(|part| !part.is_empty());
+        let parts = self.parts.as_deref().unwrap_or_default().split(',').filter(|part| !part.is_empty());
         let parts: Result<Vec<usize>, _> = parts.map(str::parse).collect();
-        let width = width.unwrap_or(190);
+        let width = self.width.unwrap_or(190);
         if !WIDTHS.contains(&width) {
             return Err(Failed::impossible(format!("a width is {} to {} mm", WIDTHS.start(), WIDTHS.end())));
         }
-        Ok(Self {
+        Ok(Wanted {
             parts: parts.map_err(|_| Failed::impossible("parts are numbers with commas between"))?,
             width,
         })
     }
+}
+
+/// Which part leaves.
+#[derive(Deserialize, IntoParams)]
+pub(crate) struct PartQuery {
+    /// Of the parts this one alone, index.
+    pub(crate) part: Option<usize>,
 }
 
 #[derive(Deserialize, IntoParams)]

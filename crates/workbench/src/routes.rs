@@ -22,8 +22,8 @@ use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
 use crate::guard::{Guard, Key, guard};
 use crate::requests::{
-    ActRequest, BowRequest, ChangeRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LeavingQuery,
-    LineQuery, LookRequest, PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView,
+    ActRequest, BowRequest, ChangeRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LineQuery,
+    LookRequest, PartQuery, PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView,
     ShownRequest, SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery, WrittenView,
 };
 use crate::session::{Session, SessionError};
@@ -390,13 +390,14 @@ async fn layer_picture(
 }
 
 /// A file for the browser to show or keep; of several the first.
-#[utoipa::path(get, path = "/api/export/{what}", params(("what" = Leaves, Path), LeavingQuery), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
+#[utoipa::path(get, path = "/api/export/{what}", params(("what" = Leaves, Path), PictureQuery, PartQuery), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
 async fn exported(
     State(shared): State<Shared>,
     Path(what): Path<String>,
-    Query(query): Query<LeavingQuery>,
+    Query(picture): Query<PictureQuery>,
+    Query(part): Query<PartQuery>,
 ) -> Result<Response, Failed> {
-    let parcel = work(move || export::leaving(&shared, &what, &query)).await?;
+    let parcel = work(move || export::leaving(&shared, &what, (&picture, &part))).await?;
     let missing = || Failed::new(StatusCode::INTERNAL_SERVER_ERROR, "the file cannot be sent");
     let file = parcel.files.into_iter().next().ok_or_else(missing)?;
     let name: String =
@@ -411,15 +412,16 @@ async fn exported(
 }
 
 /// Writes files beside the score; the score itself is never written over, and what somebody else wrote there is kept.
-#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = Leaves, Path), LeavingQuery), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = Leaves, Path), PictureQuery, PartQuery), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn kept(
     State(shared): State<Shared>,
     Path(what): Path<String>,
-    Query(query): Query<LeavingQuery>,
+    Query(picture): Query<PictureQuery>,
+    Query(part): Query<PartQuery>,
     Json(_request): Json<StepRequest>,
 ) -> Answer<KeptView> {
     work(move || {
-        let parcel = export::leaving(&shared, &what, &query)?;
+        let parcel = export::leaving(&shared, &what, (&picture, &part))?;
         let score = shared.session().path().to_owned();
         shared.keep(&score, parcel).map(axum::Json).map_err(Failed::impossible)
     })

@@ -1,0 +1,40 @@
+//! A score with a layer on it, in memory.
+
+use arcata_layer::{Layer, LeftOut, Trust, apply};
+use arcata_score::Score;
+use arcata_xml::{Document, EditList, Limits};
+
+/// A score with a layer on it.
+#[derive(Debug)]
+pub struct WithLayer {
+    /// The document.
+    pub document: Document,
+    /// How it came from the one without the layer.
+    pub edits: EditList,
+    /// What of the layer found no place.
+    pub left_out: Vec<LeftOut>,
+}
+
+/// Puts a layer on a score that has none, whatever score the layer was made for.
+///
+/// ```
+/// # let music = arcata_testkit::musicxml("violin: c''4 d'' e'' f''").into_bytes();
+/// let document = arcata_xml::Document::parse(music, &Default::default())?;
+/// let score = arcata_score::read(&document);
+/// let place = arcata_layer::Addresses::new(&score).place(0, arcata_score::NoteId(1)).expect("a note");
+/// let entries = vec![arcata_layer::Entry::new(place, arcata_layer::Mark::Up)];
+/// let layer = arcata_layer::Layer { entries, ..Default::default() };
+/// let with = arcata_prepare::with_layer((&document, &score), &layer)?;
+/// assert!(with.document.text().contains("<up-bow/>") && with.left_out.is_empty());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+///
+/// # Errors
+/// A layer that cannot be put on this score at all, in words.
+pub fn with_layer((document, score): (&Document, &Score), layer: &Layer) -> Result<WithLayer, String> {
+    let applied =
+        apply(document, score, layer, &[], Trust::AnyScore).map_err(|problem| problem.to_string())?;
+    let bytes = document.apply(&applied.edits).map_err(|problem| problem.to_string())?;
+    let document = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
+    Ok(WithLayer { document, edits: applied.edits, left_out: applied.left_out })
+}
