@@ -42,7 +42,7 @@ pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};
 pub use review::{ReviewSettings, Reviewed, review, reviewed};
-pub use rule::{Beside, Card, Family, Piece, Rule};
+pub use rule::{Beside, Card, Family, Piece, Rule, Sees};
 pub use rules::REGISTER;
 pub use slur_offers::slur_offers;
 pub use thresholds::Thresholds;

@@ -62,8 +62,8 @@ impl Rule for StateNeverEnds {
 
 /// Where movements after the first begin.
 fn movement_starts(piece: &Piece<'_>) -> Vec<Moment> {
-    let movements = piece.score.movements().into_iter().skip(1);
-    movements.filter_map(|movement| Some(piece.score.bars.get(*movement.start() as usize)?.start)).collect()
+    let movements = piece.score.movements.iter().skip(1);
+    movements.filter_map(|movement| Some(piece.score.bars.get(*movement.bars.start() as usize)?.start)).collect()
 }
 
 fn of_staff(
