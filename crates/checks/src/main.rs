@@ -17,6 +17,7 @@ mod examples;
 mod hidden_marks;
 mod laws;
 mod layers;
+mod movements;
 mod outcome;
 mod pictures;
 mod plants;
@@ -36,12 +37,13 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 9] = [
+const OUTSIDE: [Check; 10] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
     ("laws", laws::check),
     ("layers", layers::check),
+    ("movements", movements::check),
     ("pictures", pictures::check),
     ("alarms", alarms::check),
     ("worse", worse::check),
@@ -71,6 +73,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "outside" => outside(&setting, rest, outcome),
         "docs" => docs::run(&setting, rest, outcome),
         "alarms" => alarms::run(&setting, rest),
+        "movements" => movements::run(rest),
         "worse" => worse::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),

@@ -26,8 +26,8 @@ pub(crate) enum Failure {
         why: String,
     },
     Movement {
-        asked: usize,
-        there: usize,
+        asked: String,
+        there: Vec<String>,
     },
     Part {
         asked: String,
@@ -130,7 +130,7 @@ impl fmt::Display for Failure {
                 )
             }
             Self::Movement { asked, there } => {
-                write!(f, "--movement {asked}: the file has {there}, counted where bar numbers begin anew.")
+                write!(f, "--movement {asked}: there is no such movement. The file has: {}.", there.join(", "))
             }
             Self::House { name, why } => write!(f, "House profile {name}: {why}"),
             Self::PartNotMade { part, why } => write!(f, "The part {part} could not be made: {why}."),

@@ -41,7 +41,7 @@ pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
                 if let Some(out) = &arguments.write {
                     write_without(&desk, &marks, &arguments.take, out)?;
                 }
-                views.push(view(score, arguments, &desk, &marks, &profile)?);
+                views.push(view(score, &desk, &marks, &profile));
             }
             Err(failure @ Failure::Read { .. }) => unread.push(failure),
             Err(failure) => return Err(failure),
@@ -61,7 +61,7 @@ fn look(
     profile: &Profile,
 ) -> Result<(Desk, Vec<AuditedMark>), Failure> {
     let desk = studio::open(score, &arguments.shared, profile, MarkReading::Law)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+    let bars = desk.bars.clone();
     let parts = bars::parts(&desk.score, &arguments.shared.part)?;
     let mut marks = audit(&desk.score, &parts, &desk.lines, &desk.plans, profile);
     marks.retain(|mark| {
@@ -73,16 +73,15 @@ fn look(
 
 fn view(
     score: &Path,
-    arguments: &MarksArguments,
     desk: &Desk,
     marks: &[AuditedMark],
     profile: &Profile,
-) -> Result<MarksView, Failure> {
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+) -> MarksView {
+    let bars = &desk.bars;
     let file = score.display().to_string();
     let lines = (desk.lines.as_slice(), desk.plans.as_slice());
     let view = MarksView::new(&file, &desk.score, lines, marks, profile, |bar| bars.contains(&bar));
-    Ok(MarksView { assumptions: desk.assumptions.clone(), ..view })
+    MarksView { assumptions: desk.assumptions.clone(), ..view }
 }
 
 fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> {

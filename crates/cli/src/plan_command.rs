@@ -71,10 +71,10 @@ fn view(
     marks: MarkReading,
 ) -> Result<PlanView, Failure> {
     let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+    let bars = desk.bars.clone();
     let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone());
-    let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, text)).transpose()?;
-    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, &bars, text)).transpose()?;
+    let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     // What anchors cost is told of their own line, with the others as they bow without them.
     let priced = |index: usize| {
         let anchors = anchors[index].clone();
@@ -85,7 +85,7 @@ fn view(
     if prices.iter().any(Option::is_some) {
         desk.fix(&anchors);
     }
-    let options = studio::line_options(&arguments.shared);
+    let options = studio::line_options(&arguments.shared, &desk.score, &bars);
     let reading = Reading::new(&desk.score, profile, &options);
     let asks_sources = arguments.repairs > 0 || ending.is_some();
     let parts: BTreeSet<usize> = desk.lines.iter().filter(|_| asks_sources).map(|line| line.part).collect();
@@ -182,8 +182,8 @@ fn write_marked(
         return Err(Failure::SameFile { path: out.to_owned() });
     }
     let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
-    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement.as_deref())?;
+    let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
         desk.fix(&anchors);
     }
