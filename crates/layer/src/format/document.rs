@@ -116,7 +116,7 @@ pub(super) struct EntryDocument {
     pub(super) copy: Option<u16>,
     /// What was decided.
     pub(super) mark: MarkName,
-    /// The direction of a hook or a retake, where the note before does not say it.
+    /// The direction of a hook or a retake; where it is missing, that of the stroke before.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) bow: Option<BowName>,
     /// The place of a mark `in bow`.
