@@ -43,6 +43,10 @@ pub(crate) enum Failure {
     SameFile {
         path: PathBuf,
     },
+    /// A file for a score whose name does not say of which kind it is.
+    ScoreName {
+        path: PathBuf,
+    },
     Marks {
         why: String,
     },
@@ -178,6 +182,12 @@ impl fmt::Display for Failure {
             Self::SameFile { path } => write!(
                 f,
                 "{} is read by this command. Name another file: it is not written over.",
+                path.display()
+            ),
+            Self::ScoreName { path } => write!(
+                f,
+                "{}: the name does not say what kind of score file it shall be. End it in .musicxml or .xml for a \
+                 plain score, in .mxl for a package. Nothing was written.",
                 path.display()
             ),
             Self::Layer { path, why } => write!(f, "{}: {why}.", path.display()),

@@ -13,6 +13,7 @@ use arcata_score::NoteId;
 
 use crate::args::{Format, MarksArguments, Surplus};
 use crate::failure::Failure;
+use crate::score_file::ScoreTarget;
 use crate::studio::Desk;
 use crate::{bars, files, studio};
 
@@ -32,6 +33,9 @@ pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
         && (out == write || files::same(out, write))
     {
         return Err(Failure::TwoInOne { path: out.clone() });
+    }
+    if let Some(write) = &arguments.write {
+        ScoreTarget::of(write)?;
     }
     let mut views = Vec::new();
     let mut unread = Vec::new();
@@ -118,8 +122,7 @@ fn write_without(desk: &Desk, marks: &[AuditedMark], take: &[Surplus], out: &Pat
     let edits = remove_marks(document, &desk.score, |part, note| taken.contains(&(part, note)))
         .map_err(|error| failed(error.to_string()))?;
     let bytes = document.apply(&edits).map_err(|error| failed(error.to_string()))?;
-    let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    arcata_files::write_whole(out, &bytes)?;
+    ScoreTarget::of(out)?.write(&desk.file, &bytes)?;
     files::complain(&format!("{} marks taken out, the rest written to {}", taken.len(), out.display()));
     Ok(())
 }

@@ -6,16 +6,17 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_bow::plan::{
-    Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, least_marks, repairs,
-    ways_to_end,
+    Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, repairs, ways_to_end,
 };
 use arcata_bow::{Line, LineSource, PlanSettings, Profile, Reading};
-use arcata_layer::{BowAddition, add_marks};
+use arcata_layer::add_marks;
+use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
 use arcata_score::{BowDirection, Score};
 
 use crate::args::{Marks, PlanArguments, PlanFormat, Table};
 use crate::failure::Failure;
+use crate::score_file::ScoreTarget;
 use crate::{bars, files, plan_picture, studio, wishes};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
@@ -181,6 +182,7 @@ fn write_marked(
     if files::same(path, out) {
         return Err(Failure::SameFile { path: out.to_owned() });
     }
+    let target = ScoreTarget::of(out)?;
     let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
     let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement.as_deref())?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
@@ -188,37 +190,21 @@ fn write_marked(
         desk.fix(&anchors);
     }
     let mut additions = Vec::new();
+    let which = match kind {
+        Marks::All => PlannedMarks::All,
+        Marks::Least => PlannedMarks::Least,
+    };
     for (line, plan) in desk.shown() {
-        let chosen: Vec<usize> = match kind {
-            Marks::All => (0..plan.strokes.len()).collect(),
-            Marks::Least => {
-                let reach = studio::settings(line, profile, marks).reach;
-                let mut strokes: Vec<usize> =
-                    least_marks(line, plan, reach).iter().map(|mark| mark.stroke).collect();
-                strokes.dedup();
-                strokes
-            }
-        };
-        for index in chosen {
-            let stroke = &line.strokes[index];
-            if !bars.contains(&stroke.bar) {
-                continue;
-            }
-            if let Some(note) = stroke.notes.first() {
-                additions.push(BowAddition {
-                    part: line.part,
-                    note: *note,
-                    direction: plan.strokes[index].direction,
-                });
-            }
-        }
+        let reach = studio::settings(line, profile, marks).reach;
+        let planned = planned_marks(&desk.score, (line, plan), reach, which);
+        let shown = planned.into_iter().filter(|(stroke, _)| bars.contains(&line.strokes[*stroke].bar));
+        additions.extend(shown.map(|(_, mark)| mark));
     }
     let failed = |why: String| Failure::Marks { why };
     let edits = add_marks(desk.file.document(), &desk.score, &additions)
         .map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.document().apply(&edits).map_err(|error| failed(error.to_string()))?;
-    let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    arcata_files::write_whole(out, &bytes)?;
+    target.write(&desk.file, &bytes)?;
     files::complain(&format!("{} marks written to {}", edits.edits().len(), out.display()));
     Ok(ExitCode::SUCCESS)
 }

@@ -8,9 +8,11 @@ use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
+use arcata_layer::{Layer, ToldBows};
+use arcata_prepare::Planner;
 use arcata_review::{Aside, UnusedSlurEntry};
 use arcata_score::{Length, Score};
-use arcata_xml::{Limits, ScoreFile};
+use arcata_xml::{Document, Limits, ScoreFile};
 use rayon::prelude::*;
 
 use crate::args::Shared;
@@ -122,6 +124,24 @@ pub(crate) fn open_bytes(bytes: Vec<u8>) -> Result<Opened, String> {
         Some(problem) => Err(problem.message.clone()),
         None => Ok(Opened { file, score }),
     }
+}
+
+/// What the hooks and retakes of a layer come to where it is put on a score: the professional's plan, every line with what the
+/// file beside the score says of its slurs.
+pub(crate) fn told(
+    path: &Path,
+    (document, score): (&Document, &Score),
+    layer: &Layer,
+) -> Result<ToldBows, Failure> {
+    let aside = aside_file::of(path, None)?.map(|(_, aside)| aside);
+    let tell = |score: &mut Score| {
+        if let Some(aside) = &aside {
+            aside.tell_slurs(score);
+        }
+    };
+    let (profile, options) = (Profile::shipped(Shipped::Professional), LineOptions::default());
+    let planner = Planner { profile: &profile, options: &options, tell: &tell };
+    planner.told((document, score), layer).map_err(|why| Failure::Marks { why })
 }
 
 /// Reads a score, with what the file beside it says of its slurs, and plans its lines.
