@@ -84,6 +84,15 @@ pub enum Trouble {
         label: String,
         /// How many.
         count: usize,
+        /// The movements in which they stand, where there are several.
+        movements: Vec<String>,
+    },
+    /// The score has no such movement.
+    UnknownMovement {
+        /// As typed.
+        name: String,
+        /// The movements it has.
+        known: Vec<String>,
     },
     /// The bar has no such beat.
     UnknownBeat {
@@ -236,7 +245,19 @@ impl fmt::Display for Trouble {
                     None => write!(out, " The score has no bars."),
                 }
             }
-            Self::SeveralBars { label, count } => write!(
+            Self::UnknownMovement { name, known } => write!(
+                out,
+                "expected a movement of this score, found \"{name}\". It has {}.",
+                known.join(", ")
+            ),
+            Self::SeveralBars { label, movements, .. } if movements.len() > 1 => write!(
+                out,
+                "expected one bar, but bar {label} stands in the movements {}. Name one above, on a line of its \
+                 own: {}:",
+                movements.join(", "),
+                movements[0]
+            ),
+            Self::SeveralBars { label, count, .. } => write!(
                 out,
                 "expected one bar, but {count} bars are numbered {label}. Write {label}(1) for the first of \
                  them, {label}(2) for the second."

@@ -349,3 +349,55 @@ fn a_text_that_speaks_of_too_many_notes_is_refused_once_and_soon() {
         assert!(begun.elapsed().as_secs() < 60, "{typed} takes {:?}", begun.elapsed());
     }
 }
+
+/// Two movements of two bars each, numbered anew.
+fn two_movements() -> Score {
+    let xml = musicxml("unchecked\nviolin: c''4 d'' e'' f'' | c''1 | c''4 d'' e'' f'' | c''1 |.");
+    let xml = xml.replacen("number=\"3\"", "number=\"1\"", 1).replacen("number=\"4\"", "number=\"2\"", 1);
+    let file = arcata_xml::open_score(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
+    arcata_score::read(file.document())
+}
+
+#[test]
+fn a_movement_is_named_once_above_its_bars() {
+    let score = two_movements();
+    let addresses = Addresses::new(&score);
+    let bars = |text: &str| -> Vec<Option<u32>> {
+        let (text, complaints) = read(text);
+        assert_eq!(complaints, []);
+        let entered = enter(&text, &addresses);
+        assert_eq!(entered.complaints, []);
+        entered.entries.iter().map(|entry| entry.place.spot.bar_ordinal).collect()
+    };
+    assert_eq!(bars("violin:\nI:\n1/2 up\nII:\n1/2 up, 2 down"), [Some(1), Some(3), Some(4)]);
+    assert_eq!(bars("ii: violin 2 down"), [Some(4)]);
+}
+
+#[test]
+fn a_bar_of_several_movements_asks_for_one() {
+    let score = two_movements();
+    let addresses = Addresses::new(&score);
+    let said = |text: &str| -> String {
+        let entered = enter(&read(text).0, &addresses);
+        entered.complaints.iter().map(ToString::to_string).collect()
+    };
+    let several = said("violin 1/2 up");
+    assert!(several.contains("bar 1 stands in the movements I, II. Name one above, on a line of its own: I:"), "{several}");
+    let unknown = said("IV: violin 1/2 up");
+    assert!(unknown.contains("expected a movement of this score, found \"IV\". It has I, II."), "{unknown}");
+}
+
+#[test]
+fn a_layer_is_written_movement_by_movement_and_read_back() {
+    let score = two_movements();
+    let addresses = Addresses::new(&score);
+    let entered = enter(&read("violin:\nI:\n1/2 up\nII:\n1/2 up, 2 down").0, &addresses);
+    let layer = Layer {
+        parts: addresses.part_keys().to_vec(),
+        entries: entered.entries.clone(),
+        ..Layer::default()
+    };
+    let text = of_layer(&layer, &addresses);
+    assert_eq!(text.to_string(), "violin:\nI:\n1/2 up\nII:\n1/2 up\n2/1 down\n");
+    assert_eq!(enter(&text, &addresses).entries, entered.entries);
+}

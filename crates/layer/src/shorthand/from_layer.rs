@@ -8,7 +8,7 @@ use super::syntax::{Also, At, BarName, Bow, Item, Line, NoteSpot, Statement, Tex
 use crate::address::{Addresses, Found};
 use crate::model::{Entry, Force, Layer, Mark, PitchName, Place, Spot};
 
-/// Writes a layer as shorthand: a heading a section, a line a bar. Entered again it decides the same about
+/// Writes a layer as shorthand: a heading a section and, where the file has several, a movement; a line a bar. Entered again it decides the same about
 /// the same notes. What shorthand has no words for does not come along: owners of single entries, and what
 /// entries remember of a file. Entries that the score has no note for become comments.
 ///
@@ -31,6 +31,8 @@ pub fn of_layer(layer: &Layer, addresses: &Addresses<'_>) -> Text {
     let mut lines: Vec<Line> = Vec::new();
     let mut heading: Option<&str> = None;
     let mut bar: Option<u32> = None;
+    let score = addresses.score();
+    let mut movement: Option<usize> = None;
     for entry in &layer.entries {
         if heading != Some(entry.place.part.as_str()) {
             heading = Some(&entry.place.part);
@@ -39,19 +41,26 @@ pub fn of_layer(layer: &Layer, addresses: &Addresses<'_>) -> Text {
                 lines.push(Line::default());
             }
             let name = At::nowhere(entry.place.part.clone());
-            lines.push(Line { items: vec![Item::Sections(vec![name])], comment: None });
+            lines.push(Line { items: vec![Item::Sections(vec![name])], ..Line::default() });
         }
         let Some((index, statement)) = statement(entry, addresses) else {
             let comment = format!("not in this score: {}, {}", entry.place, entry.mark.words());
             let comment = comment.split_whitespace().collect::<Vec<_>>().join(" ");
-            lines.push(Line { items: Vec::new(), comment: Some(comment) });
+            lines.push(Line { comment: Some(comment), ..Line::default() });
             bar = None;
             continue;
         };
+        let of = score.movement_of(index);
+        if score.movements.len() > 1 && movement != Some(of) {
+            movement = Some(of);
+            let number = At::nowhere(score.movements[of].numeral());
+            lines.push(Line { movement: Some(number), ..Line::default() });
+            bar = None;
+        }
         match lines.last_mut() {
             Some(line) if bar == Some(index) => put(&mut line.items, statement),
             _ => {
-                lines.push(Line { items: vec![Item::Statement(At::nowhere(statement))], comment: None });
+                lines.push(Line { items: vec![Item::Statement(At::nowhere(statement))], ..Line::default() });
             }
         }
         bar = Some(index);
@@ -125,7 +134,11 @@ fn note_spot(found: Found, addresses: &Addresses<'_>) -> Option<NoteSpot> {
     let part = &score.parts[found.part];
     let note = part.note(found.note);
     let spot = addresses.spot(found.part, found.note)?;
-    let bars = || score.bars.iter().zip(0..).filter(|(bar, _)| bar.label == spot.bar);
+    // The movement stands above it.
+    let movement = score.movements.get(score.movement_of(note.bar));
+    let inside = |index: u32| movement.is_none_or(|movement| movement.bars.contains(&index));
+    let bars =
+        || score.bars.iter().zip(0..).filter(|(bar, index)| bar.label == spot.bar && inside(*index));
     let nth = bars().take_while(|(_, index)| *index < note.bar).count() + 1;
     let nth = (bars().nth(1).is_some()).then(|| u16::try_from(nth).unwrap_or(u16::MAX));
     let here = addresses.at(found.part, note.bar, spot.offset);

@@ -1,12 +1,27 @@
-//! Names of sections at the head of a line or behind a separator.
+//! Names of movements and sections at the head of a line, of sections also behind a separator.
 
 use arcata_score::instrument::section_name;
+use arcata_score::words::is_roman;
 
 use super::lexer::{Before, Kind, Token};
 use super::parser::{Cursor, Failed};
 use super::statement::begins_place;
 use super::syntax::At;
 use super::words::{Role, is_only_a_mark, plays};
+
+/// Reads the number of a movement at the head of a line: a Roman numeral and a colon. A section is never called by a
+/// numeral alone.
+pub(super) fn movement(cursor: &mut Cursor<'_, '_>) -> Option<At<String>> {
+    let from = cursor.spot();
+    let number = cursor.word(0).filter(|word| is_roman(&word.to_uppercase()))?;
+    if cursor.kind(1) != Some(&Kind::Colon) {
+        return None;
+    }
+    cursor.at += 1;
+    let spot = cursor.since(from);
+    cursor.at += 1;
+    Some(At { value: number.to_uppercase(), spot })
+}
 
 /// Whether names of sections come next.
 pub(super) fn begins(cursor: &Cursor<'_, '_>) -> bool {

@@ -21,6 +21,8 @@ pub(super) struct Locator<'a> {
     sections: Sections<'a>,
     /// The bar named last on this line, as an index.
     bar: Option<u32>,
+    /// The movement named last; all of them before one is.
+    movement: Option<usize>,
 }
 
 /// The bars of a place.
@@ -34,16 +36,27 @@ pub(super) struct Target {
 
 impl<'a> Locator<'a> {
     pub(super) fn new(addresses: &'a Addresses<'a>) -> Self {
-        Self { addresses, sections: Sections::new(addresses.score()), bar: None }
+        Self { addresses, sections: Sections::new(addresses.score()), bar: None, movement: None }
     }
 
     pub(super) fn begin_line(&mut self) {
         self.bar = None;
     }
 
-    /// The bar that a beat without a bar belongs to.
+    /// The bar that a beat without a bar belongs to; other bars are of its movement.
     pub(super) fn stand_in(&mut self, bar: u32) {
         self.bar = Some(bar);
+        self.movement = Some(self.addresses.score().movement_of(bar));
+    }
+
+    /// The movement that bars are of from now on.
+    pub(super) fn movement(&mut self, name: &str) -> Result<(), Trouble> {
+        let score = self.addresses.score();
+        self.movement = score.movement_named(name);
+        self.movement.map(|_| ()).ok_or_else(|| Trouble::UnknownMovement {
+            name: name.to_owned(),
+            known: score.movements.iter().map(|movement| movement.name().to_owned()).collect(),
+        })
     }
 
     /// The parts that the names mean, in the order of the names, each once.
@@ -98,9 +111,13 @@ impl<'a> Locator<'a> {
     }
 
     fn named(&self, name: &BarName) -> Result<u32, Trouble> {
-        let bars = &self.addresses.score().bars;
+        let score = self.addresses.score();
+        let bars = &score.bars;
+        let within = self.movement.and_then(|movement| score.movements.get(movement));
+        let inside = |index: u32| within.is_none_or(|movement| movement.bars.contains(&index));
         let labelled = |same: &dyn Fn(&str) -> bool| -> Vec<u32> {
-            bars.iter().zip(0..).filter(|(bar, _)| same(&bar.label)).map(|(_, index)| index).collect()
+            let named = bars.iter().zip(0..).filter(|(bar, index)| inside(*index) && same(&bar.label));
+            named.map(|(_, index)| index).collect()
         };
         let mut found = labelled(&|label| label == name.label);
         if found.is_empty() {
@@ -108,13 +125,20 @@ impl<'a> Locator<'a> {
         }
         match (name.nth, found.as_slice()) {
             (None, [only]) => Ok(*only),
-            (None, [_, _, ..]) => Err(Trouble::SeveralBars { label: name.label.clone(), count: found.len() }),
+            (None, [_, _, ..]) => {
+                let mut movements: Vec<String> =
+                    found.iter().filter_map(|bar| score.movement_said(*bar)).map(str::to_owned).collect();
+                movements.dedup();
+                Err(Trouble::SeveralBars { label: name.label.clone(), count: found.len(), movements })
+            }
             (Some(nth), found) if usize::from(nth) <= found.len() && nth > 0 => {
                 Ok(found[usize::from(nth) - 1])
             }
             (nth, _) => {
                 let nth = nth.map_or(String::new(), |nth| format!("({nth})"));
-                let ends = bars.first().zip(bars.last());
+                let first = bars.iter().zip(0..).find(|(_, index)| inside(*index)).map(|(bar, _)| bar);
+                let last = bars.iter().zip(0..).filter(|(_, index)| inside(*index)).last().map(|(bar, _)| bar);
+                let ends = first.zip(last);
                 Err(Trouble::UnknownBar {
                     label: format!("{}{nth}", name.label),
                     span: ends.map(|(first, last)| (first.label.clone(), last.label.clone())),

@@ -44,6 +44,7 @@ fn read_line(line: &str, number: u32, complaints: &mut Vec<Complaint>) -> Line {
     }
     let (tokens, comment) = tokens(line);
     let mut cursor = Cursor::new(&tokens, number, line);
+    let movement = header::movement(&mut cursor);
     let mut items = Vec::new();
     loop {
         while cursor.take(&Kind::Comma) || cursor.take(&Kind::Semicolon) {}
@@ -62,7 +63,7 @@ fn read_line(line: &str, number: u32, complaints: &mut Vec<Complaint>) -> Line {
             }
         }
     }
-    Line { items, comment: comment.map(str::to_owned) }
+    Line { movement, items, comment: comment.map(str::to_owned) }
 }
 
 /// Goes on behind the next separator after which something begins that can be read by itself.

@@ -2,6 +2,7 @@
 
 use std::fmt::{self, Display, Formatter, Write as _};
 
+use arcata_score::words::is_roman;
 use arcata_score::{BowDirection, Length};
 
 use super::header;
@@ -18,6 +19,10 @@ impl Display for Text {
 
 impl Display for Line {
     fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
+        if let Some(movement) = &self.movement {
+            let space = if self.items.is_empty() { "" } else { " " };
+            write!(out, "{}:{space}", movement.value)?;
+        }
         let mut before: Option<&Item> = None;
         for item in &self.items {
             match (before, item) {
@@ -39,7 +44,7 @@ impl Display for Line {
             before = Some(item);
         }
         match &self.comment {
-            Some(comment) if self.items.is_empty() => write!(out, "{}", format!("# {comment}").trim_end()),
+            Some(comment) if self.items.is_empty() && self.movement.is_none() => write!(out, "{}", format!("# {comment}").trim_end()),
             Some(comment) => write!(out, "{}", format!("  # {comment}").trim_end()),
             None => Ok(()),
         }
@@ -51,8 +56,9 @@ fn section(name: &str) -> String {
     let line = format!("{name}:");
     let (found, comment) = tokens(&line);
     let mut cursor = Cursor::new(&found, 1, &line);
-    // A number by itself would take the name before it along.
+    // A number by itself would take the name before it along, a numeral would be a movement.
     let whole = comment.is_none()
+        && !is_roman(&name.trim().to_uppercase())
         && !found.first().is_some_and(|token| found.len() == 2 && header::is_number_alone(token))
         && header::begins(&cursor)
         && header::sections(&mut cursor).is_ok_and(|names| {

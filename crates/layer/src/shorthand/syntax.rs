@@ -15,6 +15,8 @@ pub struct Text {
 /// One line.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Line {
+    /// The movement that this line and those below it speak of, until another is named (`II:`).
+    pub movement: Option<At<String>>,
     /// What stands on it, in order.
     pub items: Vec<Item>,
     /// What follows `#`.

@@ -69,7 +69,7 @@ fn sections_are_told_from_bars() {
     assert_eq!(canonical("2. Violine 37 down"), "2. Violine: 37 down");
     assert_eq!(canonical("Violin 1\n37 down"), "Violin 1:\n37 down");
     assert_eq!(canonical("Vc 3, 5 down"), "Vc: 3, 5 down");
-    assert_eq!(canonical("V 37 v"), "V: 37 up");
+    assert_eq!(canonical("V 37 v"), "\"V\": 37 up");
 }
 
 #[test]
@@ -234,7 +234,9 @@ fn lines() -> impl Strategy<Value = Line> {
         4 => statements().prop_map(Item::Statement),
     ];
     let comment = proptest::option::weighted(0.2, "[a-z]{0,3}( [#a-zA-Z,;:0-9\"]{1,8}){0,3}");
-    (prop::collection::vec(item, 0..4), comment).prop_map(|(items, comment)| Line {
+    let movement = proptest::option::weighted(0.1, (1usize..40).prop_map(arcata_score::words::roman));
+    (movement, prop::collection::vec(item, 0..4), comment).prop_map(|(movement, items, comment)| Line {
+        movement: movement.map(At::nowhere),
         items,
         comment: comment.map(|comment| comment.trim().to_owned()),
     })

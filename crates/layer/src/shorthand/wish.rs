@@ -29,6 +29,11 @@ pub(super) fn assigned<'t>(
     let mut parts: Option<Vec<usize>> = None;
     for line in &text.lines {
         locator.begin_line();
+        if let Some(At { value: name, spot }) = &line.movement
+            && let Err(trouble) = locator.movement(name)
+        {
+            complaints.push(Complaint::wrong(*spot, trouble));
+        }
         for item in &line.items {
             match item {
                 Item::Sections(names) => parts = Some(locator.sections(names, complaints)),

@@ -2,6 +2,7 @@
 
 use std::ops::RangeInclusive;
 
+use crate::words::{from_roman, roman};
 use crate::{
     ClefChange, Length, Meter, Moment, Note, NoteId, Part, Place, Score, TieEnd,
 };
@@ -18,6 +19,12 @@ pub struct Movement {
 }
 
 impl Movement {
+    /// The number as a Roman numeral, as it is typed at the head of a line.
+    #[must_use]
+    pub fn numeral(&self) -> String {
+        self.number.parse().map_or_else(|_| self.number.clone(), roman)
+    }
+
     /// The heading as printed, else the number.
     #[must_use]
     pub fn name(&self) -> &str {
@@ -103,7 +110,10 @@ impl Score {
         }
         let found = |test: &dyn Fn(&Movement) -> bool| self.movements.iter().position(test);
         let place = || asked.parse::<usize>().ok().and_then(|place| place.checked_sub(1));
+        // A movement headed "2. Menuet" may be called II.
+        let plain = from_roman(&asked.to_uppercase()).map(|number| number.to_string());
         found(&|movement| movement.number.to_lowercase() == asked)
+            .or_else(|| found(&|movement| plain.as_ref() == Some(&movement.number)))
             .or_else(|| place().filter(|place| *place < self.movements.len()))
             .or_else(|| {
                 found(&|movement| {

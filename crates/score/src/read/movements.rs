@@ -12,7 +12,7 @@
 
 use std::ops::RangeInclusive;
 
-use crate::words::{Heading, heading};
+use crate::words::{Heading, heading, roman};
 use crate::{Bar, BarlineStyle, Jump, Movement};
 
 /// What is printed where a bar begins, besides what [`Bar`] keeps.
@@ -174,22 +174,4 @@ impl Numbers {
         let counted = bars[index..].iter().skip(1).find_map(number).unwrap_or(now + 1);
         if now <= 1 && counted <= 2 { Anew::Begins } else { Anew::GoesBack }
     }
-}
-
-/// A Roman numeral; a plain one beyond what headings use.
-fn roman(number: usize) -> String {
-    const SIGNS: [(usize, &str); 9] =
-        [(100, "C"), (90, "XC"), (50, "L"), (40, "XL"), (10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")];
-    if number >= 400 {
-        return number.to_string();
-    }
-    let mut left = number;
-    let mut said = String::new();
-    for (value, sign) in SIGNS {
-        while left >= value {
-            said.push_str(sign);
-            left -= value;
-        }
-    }
-    said
 }

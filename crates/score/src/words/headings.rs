@@ -69,13 +69,39 @@ fn numbered(text: &str) -> Option<(&str, &str)> {
     }
 }
 
-/// Roman numerals from I to XXXIX: no work has more movements.
-fn is_roman(text: &str) -> bool {
+/// Whether a text is a Roman numeral from I to XXXIX: no work has more movements.
+#[must_use]
+pub fn is_roman(text: &str) -> bool {
     let units = text.trim_start_matches('X');
     let tens = text.len() - units.len();
     tens <= 3
         && !text.is_empty()
         && matches!(units, "" | "I" | "II" | "III" | "IV" | "V" | "VI" | "VII" | "VIII" | "IX")
+}
+
+/// A number as a Roman numeral; a plain one from 400 on.
+#[must_use]
+pub fn roman(number: usize) -> String {
+    const SIGNS: [(usize, &str); 9] =
+        [(100, "C"), (90, "XC"), (50, "L"), (40, "XL"), (10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")];
+    if number >= 400 {
+        return number.to_string();
+    }
+    let mut left = number;
+    let mut said = String::new();
+    for (value, sign) in SIGNS {
+        while left >= value {
+            said.push_str(sign);
+            left -= value;
+        }
+    }
+    said
+}
+
+/// The value of a Roman numeral from I to XXXIX.
+#[must_use]
+pub fn from_roman(text: &str) -> Option<usize> {
+    (1..40).find(|number| roman(*number) == text)
 }
 
 #[cfg(test)]

@@ -12,7 +12,7 @@ mod phrases;
 mod read;
 mod table;
 
-pub use headings::{Heading, heading};
+pub use headings::{Heading, from_roman, heading, is_roman, roman};
 pub(crate) use fold::{Token, tokens};
 pub use table::Language;
 
