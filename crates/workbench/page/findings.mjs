@@ -18,7 +18,8 @@ function setAside(found) {
   box.querySelector("form")?.addEventListener("submit", () => {
     const place = found.finding.place;
     piece.act({
-      act: "aside", rule: found.finding.rule, part: found.part === null ? undefined : place.section, bar: place.bar, beat: place.beat,
+      act: "aside", rule: found.finding.rule, part: found.part === null ? undefined : place.section,
+      movement: piece.score.movements.indexOf(piece.movementOf(found.bar)) + 1 || undefined, bar: place.bar, beat: place.beat,
       reason: reason.value,
     });
   });
@@ -41,7 +42,7 @@ function one(found, index) {
   const body = make("article", { class: "finding", id: `finding-${index}`, tabindex: "-1" },
     make("button", { type: "button", class: "place", onclick: () => piece.goTo(found.bar, found.part) },
       make("span", { class: "where" }, make("span", { class: `weight ${finding.severity}`, text: finding.severity }),
-        `${word("bar")} ${finding.place.bar}, ${word("beat")} ${finding.place.beat}, ${finding.place.section}${also}`),
+        `${piece.barSaid(found.bar)}, ${word("beat")} ${finding.place.beat}, ${finding.place.section}${also}`),
       make("span", { lang: "en", text: finding.sentence })));
   const more = make("div", { class: "more" });
   finding.proposals.forEach((/** @type {any} */ proposal, /** @type {number} */ number) => {

@@ -88,8 +88,7 @@ function under(passage, layer, name) {
 
 /** @param {any} passage @param {[number, number]} numbers @param {[string, string]} names */
 function passageOf(passage, numbers, names) {
-  const bars = piece.score.bars;
-  const where = passage.first === passage.last ? `${word("bar")} ${bars[passage.first]}` : `${word("bars")} ${bars[passage.first]} ${word("to")} ${bars[passage.last]}`;
+  const where = piece.barsSaid(passage.first, passage.last);
   const rows = passage.differences.map((/** @type {any} */ one) => make("tr", {}, make("th", { scope: "row", text: one.place }),
     make("td", { text: one.one ?? word("silentThere") }), make("td", { text: one.other ?? word("silentThere") })));
   return make("article", { class: "passage" },

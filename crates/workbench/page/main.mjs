@@ -49,6 +49,15 @@ function louder() {
   return make("label", {}, make("span", { text: word("louder") }), select);
 }
 
+/** The movements, to go to one; nothing in a file of one. */
+function movements() {
+  /** @type {{name: string, first: number}[]} */
+  const all = piece.score.movements;
+  if (!all.length) return null;
+  const here = piece.chosen ? piece.score.lines[piece.chosen.line].movement : 0;
+  return choice("movement", Object.fromEntries(all.map((one, index) => [String(index), one.name])), String(here), (index) => piece.goTo(all[Number(index)].first));
+}
+
 /** Which sections are shown. */
 function sections() {
   /** @type {{part: number, name: string}[]} */
@@ -83,6 +92,7 @@ function showHead() {
     button("doWhat", "Control+K", () => keys.find()),
     button("keys", "?", () => keys.page()));
   const settings = make("div", { class: "group" },
+    movements(),
     piece.score.sections.length > 1 ? button("sections", "v", sections, { text: piece.parts.size ? `${word("sections")}: ${piece.parts.size}` : word("sections") }) : null,
     tempo(),
     louder(),
@@ -126,6 +136,8 @@ keys.start([
   { key: "e", name: "slurs", run: other.slurs },
   { key: "n", name: "next", run: () => piece.finding(1) },
   { key: "N", name: "previous", run: () => piece.finding(-1) },
+  { key: "m", name: "nextMovement", run: () => piece.movement(1) },
+  { key: "M", name: "previousMovement", run: () => piece.movement(-1) },
   { key: "p", name: "phrase", run: () => piece.slurHere("phrase") },
   { key: "", name: "isBow", run: () => piece.slurHere("bow") },
   { key: "Ctrl+z", name: "undo", run: () => piece.undo() },
@@ -146,6 +158,12 @@ keys.start([
 ]);
 
 for (const event of ["opened", "moved", "playing"]) piece.addEventListener(event, showHead);
+let movementShown = -1;
+piece.addEventListener("chosen", () => {
+  const movement = piece.chosen ? piece.score.lines[piece.chosen.line].movement : 0;
+  if (movement !== movementShown) showHead();
+  movementShown = movement;
+});
 piece.addEventListener("opened", () => {
   document.title = `${piece.score.title} · Arcata`;
   if (piece.score.lost.length) piece.notice(`${word("lost")} ${piece.score.lost.join("; ")}`);

@@ -44,6 +44,9 @@ function draw() {
     pen.fillStyle = colour(weights[/** @type {"A"} */ (found.finding.severity)]);
     pen.fillRect(found.bar * column, high - 9, Math.max(2.5, column - gap), 7);
   }
+  // Where movements begin.
+  pen.fillStyle = colour("--ink");
+  for (const movement of piece.score.movements.slice(1)) pen.fillRect(movement.first * column - 0.5, 0, 1, high);
   // Bars that turned with the last act.
   pen.fillStyle = colour("--focus");
   for (const bar of piece.moved.bars) pen.fillRect(bar * column, 0, Math.max(1.5, column - gap), 2.5);
@@ -51,7 +54,7 @@ function draw() {
   pen.lineWidth = 2;
   pen.strokeRect(first * column + 1, 1, Math.max(3, (last - first + 1) * column) - 2, high - 2);
   canvas.setAttribute("aria-valuenow", String(first + 1));
-  canvas.setAttribute("aria-valuetext", `${word("bar")} ${piece.score.bars[first]}`);
+  canvas.setAttribute("aria-valuetext", piece.barSaid(first));
 }
 
 async function read() {

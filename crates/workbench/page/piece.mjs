@@ -63,6 +63,33 @@ class Piece extends EventTarget {
     if (chosen) this.say(await this.inWords(chosen));
   }
 
+  /** The movement that holds a bar; none in a file of one. @param {number} bar */
+  movementOf(bar) {
+    return this.score.movements.find((/** @type {{first: number, last: number}} */ one) => bar >= one.first && bar <= one.last) ?? null;
+  }
+
+  /** A bar as people say it. @param {number} bar */
+  barSaid(bar) {
+    const movement = this.movementOf(bar);
+    return `${movement ? `${movement.number}, ` : ""}${word("bar")} ${this.score.bars[bar]}`;
+  }
+
+  /** Some bars as people say them. @param {number} first @param {number} last */
+  barsSaid(first, last) {
+    if (first === last) return this.barSaid(first);
+    const movement = this.movementOf(first);
+    return `${movement ? `${movement.number}, ` : ""}${word("bars")} ${this.score.bars[first]} ${word("to")} ${this.score.bars[last]}`;
+  }
+
+  /** Goes so many movements on or back. @param {number} by */
+  async movement(by) {
+    const all = this.score.movements;
+    if (!all.length) return this.say(word("oneMovement"));
+    const bar = this.chosen ? (await this.strokes(this.chosen.line))[this.chosen.stroke].bar : 0;
+    const next = all[Math.min(all.length - 1, Math.max(0, all.indexOf(this.movementOf(bar)) + by))];
+    await this.goTo(next.first);
+  }
+
   /** A stroke in words. @param {Chosen} chosen */
   async inWords({ line, stroke }) {
     const strokes = await this.strokes(line);
@@ -71,7 +98,7 @@ class Piece extends EventTarget {
     const tenths = (/** @type {number} */ place) => Math.round(place / 10);
     const how = word(one.link === "hook" ? "hook" : one.link === "retake" ? "retake" : one.link);
     const extra = [one.asked && word("asked"), one.printed && word("printed")].filter(Boolean).join(", ");
-    return `${this.score.lines[line].name}, ${word("bar")} ${this.score.bars[one.bar]}, ${word("beat")} ${one.beat}: ` +
+    return `${this.score.lines[line].name}, ${this.barSaid(one.bar)}, ${word("beat")} ${one.beat}: ` +
       `${word(one.bow)}, ${how}, ${word("from")} ${tenths(one.start)} ${word("to")} ${tenths(one.end)} ${word("ofBow")}` +
       (extra ? ` (${extra})` : "");
   }
@@ -84,13 +111,21 @@ class Piece extends EventTarget {
     const { line, stroke } = this.chosen;
     const strokes = await this.strokes(line);
     const next = Math.min(strokes.length - 1, Math.max(0, stroke + by));
-    if (next !== stroke) await this.choose({ line, stroke: next });
+    if (next !== stroke) return this.choose({ line, stroke: next });
+    // The end of a movement: the same player goes on in the next.
+    const own = this.score.lines[line];
+    const beyond = lines.find((/** @type {number} */ other) => {
+      const one = this.score.lines[other];
+      return one.part === own.part && one.name === own.name && one.movement === own.movement + Math.sign(by);
+    });
+    if (beyond !== undefined) await this.choose({ line: beyond, stroke: by > 0 ? 0 : (await this.strokes(beyond)).length - 1 });
   }
 
   /** Goes to the line above or below, to the stroke that begins nearest. @param {number} by */
   async across(by) {
-    const lines = this.lines();
     if (!this.chosen) return this.step(0);
+    const movement = this.score.lines[this.chosen.line].movement;
+    const lines = this.lines().filter((/** @type {number} */ line) => this.score.lines[line].movement === movement);
     const at = lines.indexOf(this.chosen.line);
     const line = lines[Math.min(lines.length - 1, Math.max(0, at + by))];
     if (line === this.chosen.line) return;
@@ -104,8 +139,10 @@ class Piece extends EventTarget {
   /** Chooses the first stroke of a bar. @param {number} bar @param {number | null} [part] */
   async goTo(bar, part = null) {
     this.#tell("go", { bar });
-    const lines = this.lines().filter((/** @type {number} */ line) => part === null || this.score.lines[line].part === part);
-    const line = lines[0] ?? this.lines()[0];
+    const found = this.movementOf(bar);
+    const movement = found ? this.score.movements.indexOf(found) : 0;
+    const here = this.lines().filter((/** @type {number} */ line) => this.score.lines[line].movement === movement);
+    const line = here.find((/** @type {number} */ one) => part === null || this.score.lines[one].part === part) ?? here[0];
     if (line === undefined) return;
     const strokes = await this.strokes(line);
     const stroke = strokes.findIndex((one) => one.bar >= bar);
@@ -136,8 +173,9 @@ class Piece extends EventTarget {
   #tellMoved() {
     const { turned, bars, elsewhere } = this.moved;
     if (!turned && !elsewhere) return;
-    const labels = bars.slice(0, 8).map((bar) => this.score.bars[bar]);
-    const where = turned ? ` (${word(bars.length === 1 ? "bar" : "bars")} ${labels.join(", ")}${bars.length > 8 ? ", …" : ""})` : "";
+    // Of which movement is said once for a row of bars.
+    const labels = bars.slice(0, 8).map((bar, index, all) => index && this.movementOf(bar) === this.movementOf(all[index - 1]) ? this.score.bars[bar] : this.barSaid(bar));
+    const where = turned ? ` (${labels.join(", ")}${bars.length > 8 ? ", …" : ""})` : "";
     const told = [turned && `${turned} ${word("turned")}${where}`, elsewhere && `${elsewhere} ${word("elsewhere")}`];
     this.notice(told.filter(Boolean).join(", "));
   }

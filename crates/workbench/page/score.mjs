@@ -54,7 +54,7 @@ class System extends HTMLElement {
         await this.mark();
         return;
       }
-      const told = `${word("bars")} ${piece.score.bars[this.first]} ${word("to")} ${piece.score.bars[this.last]}`;
+      const told = piece.barsSaid(this.first, this.last);
       const svg = picture(drawn, told);
       this.shadowRoot?.replaceChildren(svg);
       this.style.height = "";
@@ -228,7 +228,8 @@ async function layOut() {
     system.last = last;
     system.dataset.first = String(first);
     system.dataset.waiting = "";
-    system.style.height = `${GUESS * Math.max(1, piece.lines().length)}px`;
+    const players = new Set(piece.lines().map((/** @type {number} */ line) => piece.score.lines[line].name)).size;
+    system.style.height = `${GUESS * Math.max(1, players)}px`;
     return system;
   });
   music.replaceChildren(...made);

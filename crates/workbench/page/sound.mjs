@@ -156,10 +156,11 @@ export async function toggle() {
   await play(bar);
 }
 
-/** A number of a bar as printed, to its index; none where there is no such bar. @param {string} label */
+/** A number of a bar as printed, to its index: of the movement that is chosen, where there are several; none where there is no such bar. @param {string} label */
 function barCalled(label) {
-  const index = piece.score.bars.indexOf(label.trim());
-  return index < 0 ? null : index;
+  const movement = piece.chosen ? piece.score.movements[piece.score.lines[piece.chosen.line].movement] : null;
+  const index = piece.score.bars.indexOf(label.trim(), movement?.first ?? 0);
+  return index < 0 || (movement && index > movement.last) ? null : index;
 }
 
 /** Which lines are heard, how fast, how far, and whether it begins again at the end. */
@@ -170,7 +171,9 @@ export function settings() {
     input.checked = set.has(line);
     return make("td", {}, input);
   };
-  const rows = piece.score.lines.map((/** @type {any} */ line, /** @type {number} */ index) =>
+  const movement = piece.chosen ? piece.score.lines[piece.chosen.line].movement : 0;
+  const here = piece.score.lines.map((/** @type {any} */ line, /** @type {number} */ index) => ({ line, index })).filter((/** @type {any} */ { line }) => line.movement === movement);
+  const rows = here.map((/** @type {any} */ { line, index }) =>
     make("tr", {}, make("th", { scope: "row", text: line.name }), box(silent, index, "silent"), box(alone, index, "alone")));
   const loop = make("input", { type: "checkbox", onchange: () => { again = loop.checked; } });
   loop.checked = again;

@@ -1,6 +1,7 @@
 // What the page says, in four languages. English is what everything falls back to.
 
 const ENGLISH = {
+  movement: "Movement", nextMovement: "to the next movement", previousMovement: "to the movement before", oneMovement: "The file holds one movement.",
   layers: "Layers", intoLayer: "Take it into the layer", layerNew: "New layer…", layerNewName: "Another", layerName: "Name", layerFromFile: "Layer from a file…", layersCompare: "Two layers side by side", layerBowings: "bowings",
   layerShown: "shown", layerWritten: "written in", layerTakeUp: "Take up", layerTakeUpHelp: "Puts its bowings into the layer that is written in, over what stands there.", layerTakeAway: "Take away",
   layerOnlyOne: "One layer lies on the desk; lay another beside it first.", layerOne: "The one layer", layerOther: "The other layer",
@@ -48,6 +49,7 @@ const ENGLISH = {
 };
 
 const ITALIAN = {
+  movement: "Movimento", nextMovement: "al movimento seguente", previousMovement: "al movimento precedente", oneMovement: "Nel file c'è un solo movimento.",
   layers: "Versioni", intoLayer: "Nella versione", layerNew: "Nuova versione…", layerNewName: "Altra", layerName: "Nome", layerFromFile: "Versione da un file…", layersCompare: "Due versioni a confronto", layerBowings: "arcate",
   layerShown: "mostrata", layerWritten: "si scrive qui", layerTakeUp: "Prendi", layerTakeUpHelp: "Mette le sue arcate nella versione in cui si scrive, sopra ciò che c'è.", layerTakeAway: "Togli",
   layerOnlyOne: "Sul tavolo c'è una sola versione; mettine prima un'altra.", layerOne: "La prima versione", layerOther: "L'altra versione",
@@ -82,6 +84,7 @@ const ITALIAN = {
 };
 
 const FRENCH = {
+  movement: "Mouvement", nextMovement: "au mouvement suivant", previousMovement: "au mouvement précédent", oneMovement: "Le fichier n'a qu'un mouvement.",
   layers: "Calques", intoLayer: "Dans le calque", layerNew: "Nouveau calque…", layerNewName: "Autre", layerName: "Nom", layerFromFile: "Calque d'un fichier…", layersCompare: "Deux calques côte à côte", layerBowings: "coups d'archet",
   layerShown: "montré", layerWritten: "on y écrit", layerTakeUp: "Reprendre", layerTakeUpHelp: "Met ses coups d'archet dans le calque où l'on écrit, par-dessus ce qui s'y trouve.", layerTakeAway: "Ôter",
   layerOnlyOne: "Un seul calque est sur la table ; posez-en d'abord un autre.", layerOne: "Le premier calque", layerOther: "L'autre calque",
@@ -116,6 +119,7 @@ const FRENCH = {
 };
 
 const GERMAN = {
+  movement: "Satz", nextMovement: "zum nächsten Satz", previousMovement: "zum Satz davor", oneMovement: "Die Datei hat nur einen Satz.",
   layers: "Fassungen", intoLayer: "In die Fassung", layerNew: "Neue Fassung…", layerNewName: "Weitere", layerName: "Name", layerFromFile: "Fassung aus einer Datei…", layersCompare: "Zwei Fassungen nebeneinander", layerBowings: "Striche",
   layerShown: "gezeigt", layerWritten: "hier schreiben", layerTakeUp: "Übernehmen", layerTakeUpHelp: "Legt ihre Striche in die Fassung, in die geschrieben wird, über das, was dort steht.", layerTakeAway: "Wegnehmen",
   layerOnlyOne: "Auf dem Pult liegt eine einzige Fassung; erst eine zweite dazulegen.", layerOne: "Die eine Fassung", layerOther: "Die andere Fassung",

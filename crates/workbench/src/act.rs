@@ -78,6 +78,9 @@ pub enum Act {
         /// The part by name; none where the whole score is meant.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         part: Option<String>,
+        /// The movement, from 1; none where the file has but one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        movement: Option<usize>,
         /// The bar as printed.
         bar: String,
         /// The beat, from 1, exact: `7/2`.

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use arcata_review::{Aside, AsideEntry, SlurEntry};
-use arcata_score::SlurTold;
+use arcata_score::{Score, SlurTold};
 
 use crate::act::SlurIs;
 use crate::state::State;
@@ -43,7 +43,7 @@ fn sound(score: &Path, text: &str) -> Result<Aside, String> {
 ///
 /// # Errors
 /// Where the file cannot be read: it is not written over.
-pub(crate) fn with(score: &Path, state: &State) -> Result<String, String> {
+pub(crate) fn with(score: &Path, music: &Score, state: &State) -> Result<String, String> {
     let name = score.file_name().unwrap_or_default().to_string_lossy();
     let mut out = text(score)?.unwrap_or_else(|| Aside::head(&name));
     let known = sound(score, &out)?;
@@ -65,7 +65,7 @@ pub(crate) fn with(score: &Path, state: &State) -> Result<String, String> {
             bars: Some((place.bar.clone(), place.bar.clone())),
             // The place in the bar is exact; the beat of the file is told by the metre, which the whole bar stands for.
             beat: None,
-            movement: None,
+            movement: movement_of(music, place.bar_ordinal),
             reason: "said at the workbench".to_owned(),
         };
         if !known.slurs.contains(&entry) {
@@ -75,6 +75,12 @@ pub(crate) fn with(score: &Path, state: &State) -> Result<String, String> {
     Ok(out)
 }
 
+/// The movement, from 1, of a bar by its position in the file, from 1, where there are several.
+fn movement_of(music: &Score, ordinal: u32) -> Option<usize> {
+    let bar = ordinal.checked_sub(1)?;
+    (music.movements.len() > 1).then(|| music.movement_of(bar) + 1)
+}
+
 /// What a session has set aside, as the file says it.
 pub(crate) fn entries(state: &State) -> Vec<AsideEntry> {
     let entry = |one: &crate::state::SetAside| AsideEntry {
@@ -82,7 +88,7 @@ pub(crate) fn entries(state: &State) -> Vec<AsideEntry> {
         part: one.part.clone(),
         bars: Some((one.bar.clone(), one.bar.clone())),
         beat: AsideEntry::parse_beat(&one.beat),
-        movement: None,
+        movement: one.movement,
         reason: one.reason.clone(),
     };
     state.asides.iter().map(entry).collect()

@@ -315,7 +315,7 @@ impl Desk {
         let mut score = arcata_score::read(&document);
         tell(&mut score, state);
         let mut lines = Reading::new(&score, &base.profile, &base.options).lines(of.part);
-        lines.retain(|other| other.staff == of.staff && other.voices == of.voices);
+        lines.retain(|other| other.is_of(of));
         let anchors = asks((&score, &lines), layer);
         let changed = lines.pop().ok_or("no bow moves in this line then")?;
         // The leanings towards the other lines are those of the strokes as they were.

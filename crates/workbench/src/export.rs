@@ -93,7 +93,7 @@ pub(crate) fn leaving(
         }
         "parts" => return parts(&desk, &state, (&stem, part.part), &shared.engraver).map_err(wrong),
         "aside" => {
-            let text = beside::with(&path, &state).map_err(wrong)?;
+            let text = beside::with(&path, &desk.base.score, &state).map_err(wrong)?;
             (format!("{stem}.aside.toml"), "application/toml", text.into_bytes())
         }
         _ => {

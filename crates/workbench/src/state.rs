@@ -31,6 +31,7 @@ pub(crate) struct State {
 pub(crate) struct SetAside {
     pub(crate) rule: String,
     pub(crate) part: Option<String>,
+    pub(crate) movement: Option<usize>,
     pub(crate) bar: String,
     pub(crate) beat: String,
     pub(crate) reason: String,
@@ -93,7 +94,7 @@ impl State {
                 self.edits.push(edits.clone());
                 Ok(())
             }
-            Act::Aside { rule, part, bar, beat, reason } => {
+            Act::Aside { rule, part, movement, bar, beat, reason } => {
                 if arcata_review::rule(rule).is_none() {
                     return Err(format!("no rule is called \"{rule}\""));
                 }
@@ -103,6 +104,7 @@ impl State {
                 self.asides.push(SetAside {
                     rule: rule.clone(),
                     part: part.clone(),
+                    movement: *movement,
                     bar: bar.clone(),
                     beat: beat.clone(),
                     reason: reason.trim().to_owned(),

@@ -6,7 +6,7 @@ use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::words::beat_text;
 use arcata_review::{Aside, Finding, Piece, ReviewSettings, reviewed, slur_offers};
 use arcata_score::beats::beat_in_bar;
-use arcata_score::{BowDirection, Length};
+use arcata_score::{BowDirection, Length, Movement, Score};
 use serde::Serialize;
 use serde_json::Value;
 use utoipa::ToSchema;
@@ -30,6 +30,8 @@ pub(crate) struct ScoreView {
     pub(crate) version: u64,
     /// The printed number of each bar.
     pub(crate) bars: Vec<String>,
+    /// The movements, where the file has several.
+    pub(crate) movements: Vec<MovementView>,
     /// The string sections.
     pub(crate) sections: Vec<SectionView>,
     /// The bowing lines, in the order in which pictures show their lanes.
@@ -63,6 +65,32 @@ pub(crate) struct ScoreView {
     pub(crate) tip: String,
 }
 
+/// A movement of the file.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct MovementView {
+    /// Its number as people say it: `II`.
+    pub(crate) number: String,
+    /// Its heading as printed, else its number.
+    pub(crate) name: String,
+    /// Index of its first bar.
+    pub(crate) first: u32,
+    /// Index of its last bar.
+    pub(crate) last: u32,
+}
+
+impl MovementView {
+    fn all(score: &Score) -> Vec<Self> {
+        let several = score.movements.iter().filter(|_| score.movements.len() > 1);
+        let view = |movement: &Movement| Self {
+            number: movement.number.clone(),
+            name: movement.name().to_owned(),
+            first: *movement.bars.start(),
+            last: *movement.bars.end(),
+        };
+        several.map(view).collect()
+    }
+}
+
 /// A string section.
 #[derive(Clone, Debug, Serialize, ToSchema)]
 pub(crate) struct SectionView {
@@ -77,6 +105,8 @@ pub(crate) struct SectionView {
 pub(crate) struct LineView {
     /// Index of its part.
     pub(crate) part: usize,
+    /// Index of its movement.
+    pub(crate) movement: usize,
     /// Its name.
     pub(crate) name: String,
     /// How many strokes it has.
@@ -230,6 +260,7 @@ impl ScoreView {
             file,
             version: session.version(),
             bars: score.bars.iter().map(|bar| bar.label.clone()).collect(),
+            movements: MovementView::all(score),
             sections: sections
                 .map(|(part, section)| SectionView { part, name: section.name.clone() })
                 .collect(),
@@ -238,6 +269,7 @@ impl ScoreView {
                 .iter()
                 .map(|line| LineView {
                     part: line.part,
+                    movement: line.movement,
                     name: line.name.clone(),
                     strokes: line.strokes.len(),
                 })

@@ -24,7 +24,22 @@ pub(super) fn systems(
     let parts: BTreeSet<usize> = content.lanes.iter().map(|lane| lane.line.part).collect();
     let last = u32::try_from(score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
     let bars = *content.bars.start()..=(*content.bars.end()).min(last);
-    let widths: Vec<(u32, f64)> = bars.map(|bar| (bar, width(score, &parts, bar))).collect();
+    // A movement begins on a line of its own.
+    let movements = score.movements.iter().map(|movement| {
+        *movement.bars.start().max(bars.start())..=*movement.bars.end().min(bars.end())
+    });
+    let stretches = movements.filter(|bars| !bars.is_empty());
+    stretches.flat_map(|bars| lines_of(score, &parts, bars, room)).collect()
+}
+
+/// The lines of some bars of one movement.
+fn lines_of(
+    score: &Score,
+    parts: &BTreeSet<usize>,
+    bars: RangeInclusive<u32>,
+    room: f64,
+) -> Vec<RangeInclusive<u32>> {
+    let widths: Vec<(u32, f64)> = bars.map(|bar| (bar, width(score, parts, bar))).collect();
     let whole: f64 = widths.iter().map(|(_, width)| width).sum();
     // As many lines as are needed, each about as full as the others: a bar goes where its middle falls.
     let line = whole / (whole / room).ceil().max(1.0);

@@ -37,7 +37,8 @@ pub(super) fn blocks(
     bars: &RangeInclusive<u32>,
 ) -> Result<Vec<Block>, EngraveError> {
     let opening = if bars.start() == content.bars.start() { Opening::Excerpt } else { Opening::NextLine };
-    let staves = staff_lanes(content);
+    let movement = painter.score.movement_of(*bars.start());
+    let staves = staff_lanes(content, movement);
     let mut parts: Vec<usize> = staves.iter().map(|staff| staff.part).collect();
     parts.dedup();
     if let Some(block) = together(painter, bars, &parts, &staves, opening)? {
@@ -46,15 +47,16 @@ pub(super) fn blocks(
     let mut blocks = Vec::new();
     for part in parts {
         let own: Vec<StaffLanes<'_, '_>> =
-            staff_lanes(content).into_iter().filter(|staff| staff.part == part).collect();
+            staff_lanes(content, movement).into_iter().filter(|staff| staff.part == part).collect();
         blocks.extend(together(painter, bars, &[part], &own, opening)?);
     }
     Ok(blocks)
 }
 
-fn staff_lanes<'a, 'p>(content: &'a PictureContent<'p>) -> Vec<StaffLanes<'a, 'p>> {
+/// The lanes of one movement, by staff.
+fn staff_lanes<'a, 'p>(content: &'a PictureContent<'p>, movement: usize) -> Vec<StaffLanes<'a, 'p>> {
     let mut staves: Vec<StaffLanes<'a, 'p>> = Vec::new();
-    for plan in content.lanes {
+    for plan in content.lanes.iter().filter(|plan| plan.line.movement == movement) {
         let (part, staff) = (plan.line.part, plan.line.staff);
         match staves.iter_mut().find(|known| known.part == part && known.staff == staff) {
             Some(known) => known.plans.push(plan),
