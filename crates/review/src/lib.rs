@@ -33,6 +33,7 @@ mod thresholds;
 mod tie_change;
 mod under_slur;
 mod untie;
+mod ways;
 pub mod words;
 
 pub use arcata_bow::Profile;

@@ -208,6 +208,8 @@ section! {
         marks_dense,
         /// Rehearsal marks are far apart from this many bars.
         landmark_bars,
+        /// An entry carries its dynamic anew after this many bars of rest.
+        reentry_bars,
         /// Stops of three and four strings are held too long, milliseconds.
         stop_held,
         /// Parts moving alike for this many bars are bowed alike.
