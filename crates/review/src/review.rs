@@ -7,6 +7,7 @@ use rayon::prelude::*;
 
 use crate::aside::{Aside, AsideIn, SetAside};
 use crate::findings::order;
+use crate::one_place::joined;
 use crate::{Finding, Findings, Piece, REGISTER, Severity};
 
 /// What to look at and what to leave out.
@@ -24,6 +25,18 @@ pub struct ReviewSettings {
     pub bars: Option<RangeInclusive<u32>>,
     /// What has been set aside.
     pub aside: Aside,
+    /// What becomes of several rules that speak at one place.
+    pub places: Places,
+}
+
+/// What becomes of several rules that speak at one place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Places {
+    /// One finding with several reasons.
+    #[default]
+    Joined,
+    /// A finding for each rule: for tests and counts of single rules.
+    Apart,
 }
 
 impl ReviewSettings {
@@ -71,7 +84,7 @@ impl Reviewed {
     }
 }
 
-/// Asks every rule. The result does not depend on the number of threads.
+/// Asks every rule; of several that speak at one place the gravest tells, and the others are its reasons. The result does not depend on the number of threads.
 #[must_use]
 pub fn reviewed(piece: &Piece<'_>, settings: &ReviewSettings) -> Reviewed {
     let asked: Vec<_> = REGISTER.iter().filter(|rule| settings.asks(rule.card.id)).collect();
@@ -91,6 +104,9 @@ pub fn reviewed(piece: &Piece<'_>, settings: &ReviewSettings) -> Reviewed {
     }
     all.findings.retain(|finding| settings.keeps(finding));
     all.findings.sort_by(|a, b| order(a).cmp(&order(b)));
+    if settings.places == Places::Joined {
+        all.findings = joined(all.findings);
+    }
     all.set_aside.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
     all
 }

@@ -66,6 +66,8 @@ pub struct Thresholds {
     pub landmark_bars: usize,
     /// Whole bars of rest after which an entry carries its dynamic anew.
     pub reentry_bars: usize,
+    /// What another bow has to cost more for a lift to count as forced, thousandths of a point.
+    pub forced_lift: i64,
 }
 
 impl Thresholds {
@@ -107,6 +109,7 @@ impl Thresholds {
             chord_speaks: milliseconds(set.chord_speaks.value),
             landmark_bars: count(set.landmark_bars.value),
             reentry_bars: count(set.reentry_bars.value),
+            forced_lift: set.forced_lift.value,
         }
     }
 

@@ -20,7 +20,7 @@
 //! To give the lower part the marks of the upper one (copy, writer's choice): in the file where only signs on notes differ.
 //!
 //! ## What it cannot know
-//! Which of the two is meant. Where more than half of the marks stand in one part alone, or one part has none of a kind, the
+//! Which of the two is meant. Where most of the marks stand in one part alone, or one part has none of a kind, the
 //! writer wants two articulations of one line, or marks what the other part need not be told, and nothing is said. Marks over
 //! plucked notes and tremolos are left out.
 //!
@@ -44,7 +44,7 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 pub struct DoublingMarkedApart;
 
 /// Above this share, hundredths, of the marks of a kind, or of the notes with another dynamic, the difference is meant.
-const MEANT: usize = 50;
+const MEANT: usize = 60;
 /// The same for notes in another state: what one part plucks and the other bows is mostly meant so.
 const STATE_MEANT: usize = 20;
 /// So many notes in a row must have another dynamic: a mark that is drawn a note late is no other dynamic.

@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, that are slurred alike
-//! but for a few notes: told once a pair of parts.
+//! but for one slur (C) or a few (D): told once a pair of parts, and once where several pairs differ at one place.
 //!
 //! ## Why it matters
 //! A wind's slur is a breath of the tongue, a string's a bow; they need not agree, and often must not. Where nearly all of
@@ -27,10 +27,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_score::NoteId;
+use arcata_score::{Moment, NoteId};
 
 use crate::bow_starts::bow_starts;
 use crate::doublings::doublings;
+use crate::under_slur::note;
 use crate::ways::Ways;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
@@ -42,6 +43,8 @@ pub struct WindsPhraseApart;
 const BARS: u32 = 4;
 /// From this share of the beginnings on, hundredths, the difference is meant.
 const MEANT: usize = 20;
+/// One slur set otherwise changes the beginnings of two bows at most.
+const ONE_SLUR: usize = 2;
 /// Fewer slurs in one of the parts say nothing about what it means by them.
 const SLURRED: usize = 4;
 
@@ -50,7 +53,7 @@ impl Rule for WindsPhraseApart {
         id: "winds-phrase-apart",
         family: Family::Between,
         gravest: Severity::C,
-        lightest: Severity::C,
+        lightest: Severity::D,
         since: "0.1",
         title: "Winds that phrase otherwise than the strings they double",
     };
@@ -79,8 +82,12 @@ impl Rule for WindsPhraseApart {
                 together.take_in(passage, doubling.bars.end - doubling.bars.start);
             }
         }
+        // Several winds and strings on one line differ at one moment: it is told once.
+        let mut told: BTreeSet<Moment> = BTreeSet::new();
         for (pair, together) in pairs {
-            if let Some(draft) = said(piece, found, pair, &together) {
+            let first = together.apart.first().and_then(|first| note(&parts[pair.0], *first));
+            let fresh = first.is_some_and(|first| told.insert(first.onset));
+            if let Some(draft) = said(piece, found, pair, &together).filter(|_| fresh) {
                 found.report(draft);
             }
         }
@@ -117,7 +124,8 @@ impl Together {
 }
 
 fn said(piece: &Piece<'_>, found: &Findings<'_>, (strings, wind): (usize, usize), together: &Together) -> Option<Draft> {
-    let draft = found.at_notes(Severity::C, strings, &[*together.apart.first()?]);
+    let severity = if together.apart.len() <= ONE_SLUR { Severity::C } else { Severity::D };
+    let draft = found.at_notes(severity, strings, &[*together.apart.first()?]);
     let sentence = format!(
         "{} and {} play one line in {} {}s and slur it alike, but for {}{}.",
         piece.score.parts[strings].name,
