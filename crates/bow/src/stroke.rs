@@ -6,6 +6,8 @@ use arcata_score::{BowDirection, Instrument, Length, Moment, NoteId};
 /// its state of division.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Line {
+    /// Index of the movement in the score.
+    pub movement: usize,
     /// Index of the part in the score.
     pub part: usize,
     /// Staff within the part, from 1.

@@ -23,6 +23,16 @@ pub enum TempoChoice {
     Percent(u16),
 }
 
+impl TempoChoice {
+    /// What is asked of one movement of several: an opening tempo is asked of one of them alone.
+    pub(crate) fn within(self, opens: bool) -> Self {
+        match self {
+            Self::Opening(_) if !opens => Self::Written,
+            other => other,
+        }
+    }
+}
+
 impl From<Option<u32>> for TempoChoice {
     /// Whole quarters a minute throughout, if any are given.
     fn from(quarters: Option<u32>) -> Self {
@@ -112,18 +122,39 @@ impl TempoMap {
             return Self::steady(quarters);
         }
         let mut map = Builder::new(score, profile).build();
-        let percent = match choice {
-            TempoChoice::Written | TempoChoice::Throughout(_) => return map,
-            TempoChoice::Percent(percent) => Length::new(i64::from(percent.max(1)), 100),
-            TempoChoice::Opening(wanted) => {
-                wanted.in_units_of(map.quarters_a_minute(Moment::START)).unwrap_or(Length::WHOLE)
-            }
-        };
-        map.scale(percent);
-        if matches!(choice, TempoChoice::Opening(_)) {
-            map.written_from = Some(Moment::START);
+        match choice {
+            TempoChoice::Written | TempoChoice::Throughout(_) => {}
+            TempoChoice::Percent(percent) => map.scale(Length::new(i64::from(percent.max(1)), 100)),
+            TempoChoice::Opening(wanted) => map.open_at(wanted, Moment::START),
         }
         map
+    }
+
+    /// Makes everything as much quicker or slower as it takes for one moment to have a wanted tempo, quarters a minute.
+    fn open_at(&mut self, wanted: Length, opening: Moment) {
+        self.scale(wanted.in_units_of(self.quarters_a_minute(opening)).unwrap_or(Length::WHOLE));
+        self.written_from = Some(Moment::START);
+    }
+
+    /// The seconds of movements that follow one another, each beginning at its own moment with its own tempo.
+    pub(crate) fn joined<'a>(movements: impl Iterator<Item = (Moment, &'a Self)>) -> Self {
+        let mut joined: Option<Self> = None;
+        for (begins, movement) in movements {
+            let Some(whole) = &mut joined else {
+                joined = Some(movement.clone());
+                continue;
+            };
+            let last = *whole.segment_at(begins);
+            let nanos = last.nanos + last.nanos_after(begins - last.start);
+            whole.segments.retain(|segment| segment.start < begins);
+            whole.segments.extend(movement.segments.iter().map(|segment| Segment {
+                start: begins + segment.start.since_start(),
+                nanos: nanos + segment.nanos,
+                ..*segment
+            }));
+            whole.written_from = whole.written_from.filter(|_| movement.written_from.is_some());
+        }
+        joined.unwrap_or_else(|| Self::steady(Length::new(100, 1)))
     }
 
     fn steady(quarters: Length) -> Self {
@@ -131,7 +162,7 @@ impl TempoMap {
         Self { segments: vec![segment], written_from: Some(Moment::START), assumed: quarters }
     }
 
-    fn scale(&mut self, factor: Length) {
+    pub(crate) fn scale(&mut self, factor: Length) {
         let (up, down) = (i128::from(factor.numerator().max(1)), i128::from(factor.denominator()));
         for segment in &mut self.segments {
             segment.nanos = segment.nanos * down / up;

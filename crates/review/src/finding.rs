@@ -109,6 +109,8 @@ pub struct FindingPlace {
     pub stroke: Option<(usize, usize)>,
     /// The notes it is about, in the part's order; may be empty.
     pub notes: Vec<NoteId>,
+    /// The number of its movement (`"II"`), where the file has several.
+    pub movement: Option<String>,
 }
 
 impl FindingPlace {

@@ -73,6 +73,7 @@ impl<'a> Findings<'a> {
             bar_label: score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone()),
             stroke: None,
             notes: Vec::new(),
+            movement: score.movement_said(bar).map(str::to_owned),
         };
         Draft::new(self.card.id, severity, place)
     }

@@ -44,7 +44,7 @@ pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};
 pub use review::{Places, ReviewSettings, Reviewed, review, reviewed};
-pub use rule::{Beside, Card, Family, Piece, Rule};
+pub use rule::{Beside, Card, Family, Piece, Rule, Sees};
 pub use rules::REGISTER;
 pub use slur_offers::slur_offers;
 pub use thresholds::Thresholds;

@@ -66,6 +66,7 @@ mod tests {
             bar_label: bar.to_string(),
             stroke: None,
             notes: Vec::new(),
+            movement: None,
         }
     }
 

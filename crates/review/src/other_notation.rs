@@ -59,7 +59,7 @@ impl<'a> Notations<'a> {
         let sources = self.sources.entry(line.part).or_insert_with(|| reading.sources(line.part));
         let source = sources
             .iter()
-            .find(|source| source.line().staff == line.staff && source.line().voices == line.voices)?;
+            .find(|source| source.line().is_of(line))?;
         let range = passage(line, wish.stroke);
         let mut settings = piece.plan_settings(wish.line);
         settings.anchors = kept_edges(&piece, wish.line, &range, wish.stroke)?;

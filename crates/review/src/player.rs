@@ -91,7 +91,8 @@ impl Piece<'_> {
     /// "bar 12, beat 3".
     #[must_use]
     pub fn where_is(&self, place: &FindingPlace) -> String {
-        format!("{} {}, beat {}", self.bar_word(), place.bar_label, place.beat_text())
+        let said = format!("{} {}, beat {}", self.bar_word(), place.bar_label, place.beat_text());
+        place.movement.as_ref().map_or_else(|| said.clone(), |movement| format!("{movement}, {said}"))
     }
 
     /// A note's place seen from another: "beat 3" in the same bar, "bar 13, beat 1" elsewhere.

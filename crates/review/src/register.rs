@@ -1,12 +1,14 @@
 //! The register: every rule, once.
 
-use crate::{Card, Findings, Piece};
+use crate::{Card, Findings, Piece, Sees};
 
 /// A rule in the register.
 #[derive(Clone, Copy, Debug)]
 pub struct Registered {
     /// What it says about itself.
     pub card: Card,
+    /// How much it is given at once.
+    pub sees: Sees,
     /// The rule's question; see [`Rule::check`](crate::Rule::check).
     pub check: fn(&Piece<'_>, &mut Findings<'_>),
     /// File name of its source, without the folder.
@@ -16,12 +18,12 @@ pub struct Registered {
 
 impl Registered {
     pub(crate) const fn new(
-        card: Card,
+        (card, sees): (Card, Sees),
         check: fn(&Piece<'_>, &mut Findings<'_>),
         file: &'static str,
         source: &'static str,
     ) -> Self {
-        Self { card, check, file, source }
+        Self { card, sees, check, file, source }
     }
 
     /// Its page of the manual, Markdown: the documentation at the head of its file.

@@ -3,12 +3,14 @@
 use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
+use arcata_bow::{Line, Plan, Reading};
+use arcata_score::{Beginning, Score};
 use rayon::prelude::*;
 
 use crate::aside::{Aside, AsideIn, SetAside};
 use crate::findings::order;
 use crate::one_place::joined;
-use crate::{Finding, Findings, Piece, REGISTER, Severity};
+use crate::{Finding, FindingPlace, Findings, Piece, REGISTER, Sees, Severity};
 
 /// What to look at and what to leave out.
 #[derive(Clone, Debug, PartialEq, Eq, Default)]
@@ -72,6 +74,11 @@ pub struct Reviewed {
 }
 
 impl Reviewed {
+    fn take(&mut self, other: Self) {
+        self.findings.extend(other.findings);
+        self.set_aside.extend(other.set_aside);
+    }
+
     /// Entries that hold nothing, by index: of rules that were not asked nothing is known.
     #[must_use]
     pub fn unused(&self, settings: &ReviewSettings) -> Vec<usize> {
@@ -84,30 +91,88 @@ impl Reviewed {
     }
 }
 
-/// Asks every rule; of several that speak at one place the gravest tells, and the others are its reasons. The result does not depend on the number of threads.
+/// Asks every rule, movement by movement; of several that speak at one place the gravest tells, and the others are its
+/// reasons. The result does not depend on the number of threads.
 #[must_use]
 pub fn reviewed(piece: &Piece<'_>, settings: &ReviewSettings) -> Reviewed {
-    let asked: Vec<_> = REGISTER.iter().filter(|rule| settings.asks(rule.card.id)).collect();
     let aside = AsideIn::new(&settings.aside, piece.score);
-    let each: Vec<Reviewed> = asked
-        .par_iter()
-        .map(|rule| {
-            let mut found = Findings::new(*piece, rule.card);
-            (rule.check)(piece, &mut found);
-            found.gathered(&aside)
-        })
-        .collect();
-    let mut all = Reviewed::default();
-    for one in each {
-        all.findings.extend(one.findings);
-        all.set_aside.extend(one.set_aside);
-    }
+    let movements = piece.score.movements.len();
+    let mut all = if movements < 2 {
+        asked(piece, settings, &aside, None)
+    } else {
+        let mut all = asked(piece, settings, &aside, Some(Sees::WholeFile));
+        let each: Vec<Reviewed> =
+            (0..movements).into_par_iter().map(|index| movement(piece, index, settings, &aside)).collect();
+        each.into_iter().for_each(|one| all.take(one));
+        all
+    };
     all.findings.retain(|finding| settings.keeps(finding));
     all.findings.sort_by(|a, b| order(a).cmp(&order(b)));
     if settings.places == Places::Joined {
         all.findings = joined(all.findings);
     }
     all.set_aside.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
+    all
+}
+
+/// What is found in one movement, read as if it were alone in its file, told in the bars and notes of the whole.
+fn movement(piece: &Piece<'_>, index: usize, settings: &ReviewSettings, aside: &AsideIn<'_>) -> Reviewed {
+    if let Some((reading, score, beginning)) = piece.reading.and_then(|reading| reading.alone(index)) {
+        return movement_alone(piece, index, settings, aside, (Some(&reading), score, beginning));
+    }
+    match piece.score.movement_alone(index) {
+        Some((score, beginning)) => movement_alone(piece, index, settings, aside, (None, &score, &beginning)),
+        None => Reviewed::default(),
+    }
+}
+
+fn movement_alone(
+    piece: &Piece<'_>,
+    index: usize,
+    settings: &ReviewSettings,
+    aside: &AsideIn<'_>,
+    (reading, score, beginning): (Option<&Reading<'_>>, &Score, &Beginning),
+) -> Reviewed {
+    let of_line: Vec<usize> =
+        (0..piece.lines.len()).filter(|line| piece.lines[*line].movement == index).collect();
+    let lines: Vec<Line> = of_line.iter().map(|line| piece.lines[*line].alone(beginning)).collect();
+    let plans: Vec<Plan> =
+        of_line.iter().map(|line| piece.plans.get(*line).cloned().unwrap_or_default()).collect();
+    let alone = Piece { score, lines: &lines, plans: &plans, reading, ..*piece };
+    let mut found = asked(&alone, settings, &aside.from_bar(beginning.bar), Some(Sees::EachMovement));
+    let number = piece.score.movements.get(index).map(|movement| movement.number.clone());
+    let in_whole = |place: &mut FindingPlace| {
+        place.bar += beginning.bar;
+        place.movement.clone_from(&number);
+        place.stroke = place.stroke.and_then(|(line, stroke)| Some((*of_line.get(line)?, stroke)));
+        if let Some(part) = place.part {
+            place.notes.iter_mut().for_each(|note| *note = beginning.note(part, *note));
+        }
+    };
+    let set_aside = found.set_aside.iter_mut().map(|aside| &mut aside.finding);
+    for finding in found.findings.iter_mut().chain(set_aside) {
+        in_whole(&mut finding.place);
+        finding.further.iter_mut().for_each(in_whole);
+    }
+    found
+}
+
+/// Asks the rules, of all kinds or of one.
+fn asked(piece: &Piece<'_>, settings: &ReviewSettings, aside: &AsideIn<'_>, sees: Option<Sees>) -> Reviewed {
+    let asked: Vec<_> = REGISTER
+        .iter()
+        .filter(|rule| settings.asks(rule.card.id) && sees.is_none_or(|sees| rule.sees == sees))
+        .collect();
+    let each: Vec<Reviewed> = asked
+        .par_iter()
+        .map(|rule| {
+            let mut found = Findings::new(*piece, rule.card);
+            (rule.check)(piece, &mut found);
+            found.gathered(aside)
+        })
+        .collect();
+    let mut all = Reviewed::default();
+    each.into_iter().for_each(|one| all.take(one));
     all
 }
 

@@ -98,12 +98,24 @@ impl Family {
     }
 }
 
+/// How much of a file a rule is given at once.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sees {
+    /// One movement after another, each as if it were alone in its file.
+    EachMovement,
+    /// The whole file.
+    WholeFile,
+}
+
 /// One question put to a piece of music.
 ///
 /// A rule is one file, `rules/<family>/<rule>.rs`. Its module documentation is its page in the manual.
 pub trait Rule {
     /// What it says about itself.
     const CARD: Card;
+
+    /// How much of a file it must see at once.
+    const SEES: Sees = Sees::EachMovement;
 
     /// Puts the question to the whole piece and hands in what it finds, in any order.
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>);

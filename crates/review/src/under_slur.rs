@@ -73,8 +73,8 @@ pub(crate) fn sounding_changes(score: &Score, part: &Part, staff: u8) -> Vec<(Mo
         }
         _ => None,
     });
-    let starts = score.movements().into_iter().skip(1);
-    let starts = starts.filter_map(|movement| score.bars.get(*movement.start() as usize));
+    let starts = score.movements.iter().skip(1);
+    let starts = starts.filter_map(|movement| score.bars.get(*movement.bars.start() as usize));
     let mut changes: Vec<(Moment, Sounding)> =
         starts.map(|bar| (bar.start, Sounding::Bowed)).chain(said).collect();
     // What is said at the start of a movement comes after the start itself.

@@ -29,8 +29,9 @@ const STOP_UNDER_SLUR: Length = Length::QUARTER;
 
 /// How each event goes on; grace notes that a slur joins to the note before are moved there.
 pub(super) fn goings(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Going> {
-    let spans = spans(part, events, is_phrase_mark);
+    let drawn = drawn(part, events, is_phrase_mark);
     let list = &events.list;
+    let spans = keep_innermost(list, drawn.clone());
     let mut goings = vec![Going::Anew; list.len()];
     for (index, span) in spans.iter().enumerate() {
         // A bow begins where a slur begins: overlapping or chained slurs hand over there.
@@ -44,7 +45,29 @@ pub(super) fn goings(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(u
         let Some(before) = index.checked_sub(1).map(|before| &list[before]) else { continue };
         goings[index] = settle(before, &list[index], goings[index]);
     }
+    for index in met_on_ties(list, &spans, &drawn) {
+        goings[index] = Going::Anew;
+    }
     goings
+}
+
+/// The held notes on which a bow is changed: one slur ends on the tied sound and the next begins on it, so that two
+/// bows meet there (common practice: the hand changes inaudibly where the second slur begins). A slur over both is one
+/// bow.
+fn met_on_ties(list: &[Event], spans: &[Span], drawn: &[Span]) -> Vec<usize> {
+    let mut met = Vec::new();
+    for pair in spans.windows(2) {
+        let (one, next) = (pair[0], pair[1]);
+        if list[next.first].tie != TieInto::Held {
+            continue;
+        }
+        let sounding = list[..=next.first].iter().rposition(|event| event.tie == TieInto::Not).unwrap_or(0);
+        let meet = one.first < sounding && (sounding..=next.first).contains(&one.last);
+        if meet && !drawn.iter().any(|outer| outer.first <= one.first && outer.last >= next.last) {
+            met.push(next.first);
+        }
+    }
+    met
 }
 
 fn settle(before: &Event, event: &Event, slurred: Going) -> Going {
@@ -61,8 +84,8 @@ fn settle(before: &Event, event: &Event, slurred: Going) -> Going {
     if slurred == Going::Anew && pair { Going::Alternating } else { slurred }
 }
 
-/// The slurs that are bows, in order, none inside another.
-fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Span> {
+/// The slurs that may be bows, in order.
+fn drawn(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Span> {
     let mut spans = Vec::new();
     for (index, slur) in part.slurs.iter().enumerate() {
         if is_phrase_mark(index) {
@@ -90,7 +113,7 @@ fn spans(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> boo
     }
     spans.sort_unstable_by_key(|span| (span.first, std::cmp::Reverse(span.last)));
     spans.dedup();
-    keep_innermost(&events.list, spans)
+    spans
 }
 
 /// Whether a voice sounds in every one of some events. A slur binds the bow only then: where another

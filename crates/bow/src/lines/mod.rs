@@ -17,6 +17,7 @@
 //! - while div. is in force every voice of a staff is a line of its own; else a soloist plays all voices
 //!   with one bow, whose strokes follow whichever voice moves, and a section joins to the first voice with
 //!   notes in a bar those that share its rhythm there (double stops), leaving others to lines of their own;
+//! - every movement begins afresh, and nothing leads from one into the next;
 //! - repeat signs with their endings, da capo and dal segno become repeated stretches: what is played again
 //!   is printed once.
 
@@ -33,9 +34,10 @@ pub(crate) use events::{Event, TieInto};
 pub use source::LineSource;
 pub(crate) use strokes::{Binding, Extent, Maker};
 
+use std::borrow::Cow;
 use std::collections::BTreeSet;
 
-use arcata_score::{Instrument, Part, Players, Score};
+use arcata_score::{Beginning, Instrument, Moment, Part, Players, Score};
 
 use crate::profile::{Profile, SpeedTable};
 use crate::techniques::Techniques;
@@ -47,6 +49,8 @@ use crate::{Force, Line};
 pub struct LineOptions {
     /// The tempo to reckon with.
     pub tempo: TempoChoice,
+    /// The movement that [`TempoChoice::Opening`] speaks of; the others keep their proportion to it.
+    pub opening_movement: usize,
     /// Slurs taken as phrase marks and not as bows: (index of the part, index into its slurs).
     pub phrase_marks: BTreeSet<(usize, usize)>,
     /// Who plays; `None` to go by the score.
@@ -56,13 +60,27 @@ pub struct LineOptions {
     pub louder: i8,
 }
 
-/// Everything that the lines of all parts share.
+/// Everything that the lines of all parts share. Each movement is read for itself, as if the file held nothing
+/// else; what is said of it is said in the bars, moments and notes of the whole score.
 pub struct Reading<'a> {
-    pub(crate) score: &'a Score,
-    pub(crate) profile: &'a Profile,
-    pub(crate) options: &'a LineOptions,
+    options: &'a LineOptions,
+    movements: Vec<MovementReading<'a>>,
     /// The seconds of the score.
     pub tempo: TempoMap,
+}
+
+/// One movement, read for itself.
+pub(crate) struct MovementReading<'a> {
+    /// Index of the movement in the score.
+    index: usize,
+    /// Borrowed where the file holds nothing else.
+    pub(crate) score: Cow<'a, Score>,
+    beginning: Beginning,
+    pub(crate) profile: &'a Profile,
+    /// Slurs in it that are phrase marks: (index of the part, index into its slurs in this movement).
+    phrase_marks: BTreeSet<(usize, usize)>,
+    louder: i8,
+    pub(crate) tempo: TempoMap,
 }
 
 impl std::fmt::Debug for Reading<'_> {
@@ -75,11 +93,48 @@ impl<'a> Reading<'a> {
     /// Prepares a score to be read part by part.
     #[must_use]
     pub fn new(score: &'a Score, profile: &'a Profile, options: &'a LineOptions) -> Self {
-        Self { score, profile, options, tempo: TempoMap::new(score, profile, options.tempo) }
+        let alone = score.movements.len() < 2;
+        let movements = (0..score.movements.len().max(1)).map(|index| {
+            let cut = if alone { None } else { score.movement_alone(index) };
+            let (score, beginning) = match cut {
+                Some((score, beginning)) => (Cow::Owned(score), beginning),
+                None => (Cow::Borrowed(score), Beginning::default()),
+            };
+            let first = |part: usize| beginning.slurs.get(part).copied().unwrap_or(0);
+            let marks = options.phrase_marks.iter();
+            let phrase_marks =
+                marks.filter_map(|(part, slur)| Some((*part, slur.checked_sub(first(*part))?))).collect();
+            let tempo = TempoMap::new(&score, profile, options.tempo.within(index == options.opening_movement));
+            MovementReading { index, score, beginning, profile, phrase_marks, louder: options.louder, tempo }
+        });
+        let mut movements: Vec<MovementReading<'a>> = movements.collect();
+        keep_proportion(&mut movements, options);
+        let tempo = TempoMap::joined(
+            movements.iter().map(|movement| (movement.beginning.moment(Moment::START), &movement.tempo)),
+        );
+        Self { options, movements, tempo }
     }
 
-    /// The bowing lines of a part, staff by staff, leading voices first; none for parts without bows
-    /// or where nothing is bowed.
+    /// One movement as if it were alone in its file: how it is read, its score, and where it begins in the whole.
+    /// `None` where there is no such movement.
+    #[must_use]
+    pub fn alone(&self, movement: usize) -> Option<(Reading<'_>, &Score, &Beginning)> {
+        let read = self.movements.get(movement)?;
+        let alone = MovementReading {
+            index: 0,
+            score: Cow::Borrowed(&*read.score),
+            beginning: Beginning::default(),
+            profile: read.profile,
+            phrase_marks: read.phrase_marks.clone(),
+            louder: read.louder,
+            tempo: read.tempo.clone(),
+        };
+        let reading = Reading { options: self.options, movements: vec![alone], tempo: read.tempo.clone() };
+        Some((reading, &read.score, &read.beginning))
+    }
+
+    /// The bowing lines of a part, movement by movement and staff by staff, leading voices first; none for parts
+    /// without bows or where nothing is bowed.
     #[must_use]
     pub fn lines(&self, part_index: usize) -> Vec<Line> {
         self.sources(part_index).into_iter().map(LineSource::into_line).collect()
@@ -88,15 +143,22 @@ impl<'a> Reading<'a> {
     /// The lines of [`Self::lines`] with what they were made from.
     #[must_use]
     pub fn sources(&self, part_index: usize) -> Vec<LineSource<'_>> {
-        let Some(part) = self.score.parts.get(part_index).filter(|part| part.instrument.is_bowed()) else {
+        self.movements.iter().flat_map(|movement| movement.sources(part_index, self.options.force)).collect()
+    }
+}
+
+impl MovementReading<'_> {
+    fn sources(&self, part_index: usize, force_told: Option<Force>) -> Vec<LineSource<'_>> {
+        let score = &*self.score;
+        let Some(part) = score.parts.get(part_index).filter(|part| part.instrument.is_bowed()) else {
             return Vec::new();
         };
         let speeds = SpeedTable::new(self.profile, part.instrument);
-        let force = force(self.score, part, self.options);
+        let force = force_told.unwrap_or_else(|| force(score, part));
         let mut sources = Vec::new();
         for staff in 1..=part.staves.max(1) {
-            let techniques = Techniques::new(self.score, part, staff);
-            for group in voices::groups(self.score, part, staff, force, &techniques) {
+            let techniques = Techniques::new(score, part, staff);
+            for group in voices::groups(score, part, staff, force, &techniques) {
                 let material =
                     strokes::Material::new(self, (part_index, part), staff, &techniques, &speeds, &group);
                 let source = LineSource::new(material, (part_index, staff), force, &group);
@@ -123,12 +185,20 @@ pub fn all_lines(score: &Score, profile: &Profile, options: &LineOptions) -> Vec
     (0..score.parts.len()).flat_map(|part| reading.lines(part)).collect()
 }
 
+/// Where a tempo is asked for the opening of one movement, the others are scaled by as much.
+fn keep_proportion(movements: &mut [MovementReading<'_>], options: &LineOptions) {
+    let TempoChoice::Opening(wanted) = options.tempo else { return };
+    let Some(opening) = movements.get(options.opening_movement) else { return };
+    let printed = TempoMap::new(&opening.score, opening.profile, TempoChoice::Written);
+    let Some(factor) = wanted.in_units_of(printed.quarters_a_minute(Moment::START)) else { return };
+    for movement in movements.iter_mut().filter(|movement| movement.index != options.opening_movement) {
+        movement.tempo.scale(factor);
+    }
+}
+
 /// One player or a section: as the score says, else a section unless the strings are at most two
 /// violins, two violas and two cellos, each with a part, and no bass: then it is chamber music.
-fn force(score: &Score, part: &Part, options: &LineOptions) -> Force {
-    if let Some(force) = options.force {
-        return force;
-    }
+fn force(score: &Score, part: &Part) -> Force {
     let count = |instrument| score.parts.iter().filter(|part| part.instrument == instrument).count();
     let chamber = [Instrument::Violin, Instrument::Viola, Instrument::Cello]
         .into_iter()

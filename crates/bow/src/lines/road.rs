@@ -1,6 +1,6 @@
-//! The sections of a score that are played again: repeat signs, endings, da capo and dal segno.
+//! The sections of a movement that are played again: repeat signs, endings, da capo and dal segno.
 
-use arcata_score::{Bar, BarKind, BarlineStyle, EndingEdge, Jump, Moment, RepeatSign, Score};
+use arcata_score::{Bar, EndingEdge, Jump, Moment, RepeatSign, Score};
 
 use crate::{Onward, Road};
 
@@ -99,14 +99,13 @@ impl Reader {
 
 /// The section that a da capo or dal segno at the end of a bar sends back over.
 ///
-/// Da capo leads to the beginning of the movement: behind the last final barline after which the bars are
-/// counted anew. Dal segno leads to the last segno before it. Where a bar before says "to coda" and the
+/// Da capo leads to the beginning of the movement, which is all that the score holds here. Dal segno leads to the last segno before it. Where a bar before says "to coda" and the
 /// coda is printed right behind, the last pass leaves there; else the piece ends with the last pass.
 fn sent_back(score: &Score, at: usize) -> Option<Section> {
     let bars = &score.bars;
     let has = |bar: usize, jump: Jump| bars[bar].jumps.contains(&jump);
     let (road, first) = if has(at, Jump::DaCapo) {
-        (Road::DaCapo, movement_begin(bars, at))
+        (Road::DaCapo, 0)
     } else if has(at, Jump::DalSegno) {
         (Road::DalSegno, (0..=at).rev().find(|bar| has(*bar, Jump::Segno))?)
     } else {
@@ -120,16 +119,6 @@ fn sent_back(score: &Score, at: usize) -> Option<Section> {
         None => (end, Onward::Anew),
     };
     Some(Section { begin: bars[first].start, body_end, turns: vec![end], road, onward })
-}
-
-fn movement_begin(bars: &[Bar], at: usize) -> usize {
-    let begins = |bar: &usize| {
-        let before = &bars[bar - 1];
-        let first_number =
-            matches!(bars[*bar].label.as_str(), "0" | "1") || bars[*bar].kind == BarKind::NotCounted;
-        before.right.style == BarlineStyle::Final && !before.jumps.contains(&Jump::Fine) && first_number
-    };
-    (1..=at).rev().find(begins).unwrap_or(0)
 }
 
 fn end_of(bar: &Bar) -> Moment {

@@ -1,6 +1,6 @@
 //! A line together with what it was made from.
 
-use arcata_score::Length;
+use arcata_score::{Beginning, Length, Moment, NoteId};
 
 use super::bows::Going;
 use super::events::{Event, Sounding, TieInto};
@@ -28,17 +28,19 @@ impl<'a> LineSource<'a> {
         let extents = material.extents();
         let (_, strokes) = Maker::new(&material, &extents);
         let first = strokes.first();
-        let line = Line {
+        let mut line = Line {
+            movement: reading.index,
             part,
             staff,
             voices: group.voices.clone(),
             name: written.name.clone(),
             instrument: written.instrument,
             force,
-            repeats: repeats::stretches(reading.score, &reading.tempo, &strokes),
+            repeats: repeats::stretches(&reading.score, &reading.tempo, &strokes),
             tempo_written: first.map_or(Written::Assumed, |stroke| reading.tempo.written(stroke.onset)),
             strokes,
         };
+        line.strokes.iter_mut().for_each(|stroke| in_whole(stroke, part, &reading.beginning));
         Self { material, extents, line }
     }
 
@@ -63,15 +65,22 @@ impl<'a> LineSource<'a> {
         &self.extents
     }
 
-    /// All events, bowed or not.
+    /// All events, bowed or not, in the bars, moments and notes of the movement alone.
     pub(crate) fn events(&self) -> &[Event] {
         &self.material.events.list
     }
 
-    /// Where an event stands in its bar.
-    pub(crate) fn offset(&self, event: usize) -> Length {
+    /// When an event begins, in the whole score.
+    pub(crate) fn onset(&self, event: usize) -> Moment {
+        self.material.reading.beginning.moment(self.events()[event].onset)
+    }
+
+    /// An event's bar in the whole score, where it stands in it, and its first note.
+    pub(crate) fn place(&self, event: usize) -> (u32, Length, NoteId) {
         let event = &self.events()[event];
-        self.material.reading.score.offset_in_bar(event.onset, event.bar)
+        let reading = self.material.reading;
+        let note = reading.beginning.note(self.line.part, event.notes[0]);
+        (event.bar + reading.beginning.bar, reading.score.offset_in_bar(event.onset, event.bar), note)
     }
 
     /// How an event goes on from the one before it, as printed.
@@ -86,9 +95,10 @@ impl<'a> LineSource<'a> {
 
     /// The line with other strokes on the same notes, in order.
     pub(crate) fn rebuilt(&self, maker: &Maker<'_>, pieces: &[(Extent, Binding)]) -> Line {
-        let strokes: Vec<Stroke> = maker.strokes(pieces);
+        let mut strokes: Vec<Stroke> = maker.strokes(pieces);
         let reading = self.material.reading;
-        let repeats = repeats::stretches(reading.score, &reading.tempo, &strokes);
+        let repeats = repeats::stretches(&reading.score, &reading.tempo, &strokes);
+        strokes.iter_mut().for_each(|stroke| in_whole(stroke, self.line.part, &reading.beginning));
         Line { strokes, repeats, voices: self.line.voices.clone(), name: self.line.name.clone(), ..self.line }
     }
 
@@ -114,5 +124,37 @@ impl<'a> LineSource<'a> {
         };
         let (before, after) = (pitches(&self.events()[event - 1]), pitches(&self.events()[event]));
         before.iter().all(|pitch| after.contains(pitch)) || after.iter().all(|pitch| before.contains(pitch))
+    }
+}
+
+impl Line {
+    /// Whether two lines are read by the same player: one movement, part, staff and voices.
+    #[must_use]
+    pub fn is_of(&self, other: &Self) -> bool {
+        (self.movement, self.part, self.staff, &self.voices) == (other.movement, other.part, other.staff, &other.voices)
+    }
+
+    /// The line of a movement as if the movement were alone in its file: its strokes in the bars, moments and notes
+    /// that are counted from where it begins.
+    #[must_use]
+    pub fn alone(&self, beginning: &Beginning) -> Self {
+        let mut alone = Self { movement: 0, ..self.clone() };
+        for stroke in &mut alone.strokes {
+            stroke.bar = stroke.bar.saturating_sub(beginning.bar);
+            stroke.onset = beginning.moment_alone(stroke.onset);
+            for note in &mut stroke.notes {
+                *note = beginning.note_alone(self.part, *note);
+            }
+        }
+        alone
+    }
+}
+
+/// Says a stroke of a movement in the bars, moments and notes of the whole score.
+fn in_whole(stroke: &mut Stroke, part: usize, beginning: &Beginning) {
+    stroke.bar += beginning.bar;
+    stroke.onset = beginning.moment(stroke.onset);
+    for note in &mut stroke.notes {
+        *note = beginning.note(part, *note);
     }
 }

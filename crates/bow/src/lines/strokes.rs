@@ -6,7 +6,7 @@ use arcata_score::{
     Arpeggio, Articulation, Fermata, Length, Ornament, Part, Slur, SlurLine, SlurTold, TieEnd, TremoloRole,
 };
 
-use super::Reading;
+use super::MovementReading;
 use super::bows::{Going, goings};
 use super::events::{Event, Events, Sounding, TieInto, events};
 use super::voices::Group;
@@ -19,7 +19,7 @@ use crate::{BowInterval, Emphasis, Join, Loudness, PhrasePlace, Seconds, Stroke,
 
 /// What the strokes of a line are made from.
 pub(super) struct Material<'a> {
-    pub(super) reading: &'a Reading<'a>,
+    pub(super) reading: &'a MovementReading<'a>,
     pub(super) part: &'a Part,
     pub(super) events: Events,
     pub(super) goings: Vec<Going>,
@@ -48,7 +48,7 @@ const LONG_SHARE: i64 = 60;
 
 impl<'a> Material<'a> {
     pub(super) fn new(
-        reading: &'a Reading<'a>,
+        reading: &'a MovementReading<'a>,
         (part_index, part): (usize, &'a Part),
         staff: u8,
         techniques: &Techniques,
@@ -56,9 +56,9 @@ impl<'a> Material<'a> {
         group: &Group,
     ) -> Self {
         let mut events = events(part, staff, group, techniques);
-        let curve = LoudnessCurve::new(reading.score, part, staff, &group.voices, reading.profile)
-            .louder(reading.options.louder);
-        let phrase_marks = &reading.options.phrase_marks;
+        let curve = LoudnessCurve::new(&reading.score, part, staff, &group.voices, reading.profile)
+            .louder(reading.louder);
+        let phrase_marks = &reading.phrase_marks;
         let hair = reading.profile.hair_micrometres(part.instrument);
         let is_phrase_mark = |index: usize| {
             let slur = &part.slurs[index];
@@ -95,7 +95,7 @@ impl<'a> Material<'a> {
 /// Whether a slur lasts longer than the slowest bow at the dynamic of its first note. A broken line is an editor's bow where a
 /// bow lasts for it, and a phrase mark where none does: both are common practice.
 fn outlasts_bow(
-    reading: &Reading<'_>,
+    reading: &MovementReading<'_>,
     part: &Part,
     slur: &Slur,
     (curve, speeds, hair): (&LoudnessCurve, &SpeedTable, i64),
@@ -123,8 +123,8 @@ impl<'a> Maker<'a> {
         let mut maker = Self {
             material,
             extents,
-            emphases: Emphases::new(reading.score, part, &events.list, curve),
-            phrases: Phrases::new(reading.score, &events.list),
+            emphases: Emphases::new(&reading.score, part, &events.list, curve),
+            phrases: Phrases::new(&reading.score, &events.list),
             hair: reading.profile.hair_micrometres(part.instrument),
         };
         let mut strokes: Vec<Stroke> =

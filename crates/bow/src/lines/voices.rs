@@ -45,7 +45,9 @@ pub(super) fn groups(
             ranks.push(voice);
         }
     }
-    ranks.sort_unstable();
+    // By name: the order in which voices appear in a file depends on what stands before this movement.
+    let name = |voice: u16| part.voices.get(usize::from(voice)).map_or("", String::as_str);
+    ranks.sort_by_key(|voice| (name(*voice).parse::<u32>().unwrap_or(u32::MAX), name(*voice), *voice));
     if ranks.len() < 2 {
         let group = Group { voices: ranks, notes: ids };
         return if group.notes.is_empty() { Vec::new() } else { vec![group] };

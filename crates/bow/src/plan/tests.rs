@@ -37,6 +37,7 @@ fn plain_stroke(index: usize) -> Stroke {
 
 fn line_of(strokes: Vec<Stroke>, repeats: Vec<RepeatedStretch>) -> Line {
     Line {
+        movement: 0,
         part: 0,
         staff: 1,
         voices: vec![0],

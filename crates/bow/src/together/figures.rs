@@ -81,14 +81,15 @@ pub(super) fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Ve
     found
 }
 
-/// The places of every figure that stands more than once, in order of the first; `at` is which of its
+/// The places of every figure that stands more than once in a movement, in order of the first; `at` is which of its
 /// strokes is told.
 fn windows(lines: &[Line], spellings: &[Spelling], at: usize) -> Vec<Vec<(usize, usize)>> {
     let mut order: Vec<Vec<(usize, usize)>> = Vec::new();
-    let mut places: FxHashMap<(&[u32], &[i32]), usize> = FxHashMap::default();
+    let mut places: FxHashMap<(usize, &[u32], &[i32]), usize> = FxHashMap::default();
     for (index, (line, spelling)) in lines.iter().zip(spellings).enumerate() {
         for first in 0..(line.strokes.len() + 1).saturating_sub(FIGURE) {
-            let key = (&spelling.tokens[first..first + FIGURE], &spelling.steps[first..first + FIGURE - 1]);
+            let tokens = &spelling.tokens[first..first + FIGURE];
+            let key = (line.movement, tokens, &spelling.steps[first..first + FIGURE - 1]);
             let class = *places.entry(key).or_insert_with(|| {
                 order.push(Vec::new());
                 order.len() - 1

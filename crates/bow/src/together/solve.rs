@@ -8,7 +8,7 @@
 //! them. With few agreements all wishes are tried, and the result is the optimum; else
 //! [`Together::apart`] bounds how far from it the result can be.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::BowDirection;
 
@@ -48,8 +48,54 @@ const LONGEST: usize = 600;
 ///
 /// Deterministic; where several beginnings end equally dear, the first is kept (each line for itself,
 /// then the lines as leaders in their order).
+///
+/// Movements are planned one after another: no agreement leads from one into the next.
 #[must_use]
 pub fn plan_together(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement]) -> Together {
+    let movements: BTreeSet<usize> = lines.iter().map(|line| line.movement).collect();
+    if movements.len() < 2 {
+        return plan_movement(lines, settings, agreements);
+    }
+    let mut whole = Together {
+        plans: vec![Plan::default(); lines.len()],
+        wishes: vec![BowDirection::Down; agreements.len()],
+        settings: settings.to_vec(),
+        total: Cost::default(),
+        apart: 0,
+    };
+    for movement in movements {
+        let of_line = |line: usize| lines[line].movement == movement;
+        let indices: Vec<usize> = (0..lines.len()).filter(|line| of_line(*line)).collect();
+        let own: Vec<Line> = indices.iter().map(|line| lines[*line].clone()).collect();
+        let own_settings: Vec<PlanSettings> = indices.iter().map(|line| settings[*line].clone()).collect();
+        let agreed: Vec<usize> =
+            (0..agreements.len()).filter(|index| of_line(agreements[*index].members[0].line)).collect();
+        let own_agreements: Vec<Agreement> =
+            agreed.iter().map(|index| counted(&agreements[*index], &indices)).collect();
+        let planned = plan_movement(&own, &own_settings, &own_agreements);
+        for (line, (plan, settings)) in indices.into_iter().zip(planned.plans.into_iter().zip(planned.settings))
+        {
+            (whole.plans[line], whole.settings[line]) = (plan, settings);
+        }
+        for (index, wish) in agreed.into_iter().zip(planned.wishes) {
+            whole.wishes[index] = wish;
+        }
+        whole.total += planned.total;
+        whole.apart += planned.apart;
+    }
+    whole
+}
+
+/// An agreement whose lines are counted among some lines only.
+fn counted(agreement: &Agreement, lines: &[usize]) -> Agreement {
+    let mut counted = agreement.clone();
+    for member in &mut counted.members {
+        member.line = lines.partition_point(|line| *line < member.line);
+    }
+    counted
+}
+
+fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement]) -> Together {
     let problem = Problem { lines, agreements };
     let mut blocks = Blocks::new(lines, settings);
     let bound = blocks.total(Repeats::Counted);

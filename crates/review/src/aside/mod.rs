@@ -67,12 +67,19 @@ pub(crate) struct AsideIn<'a> {
     score: &'a Score,
     /// For each entry, the bars it means; `None` means all.
     bars: Vec<Option<Vec<RangeInclusive<u32>>>>,
+    /// Index of the bar from which findings count theirs.
+    first: u32,
 }
 
 impl<'a> AsideIn<'a> {
     pub(crate) fn new(aside: &'a Aside, score: &'a Score) -> Self {
         let bars = aside.entries.iter().map(|entry| bars(entry, score)).collect();
-        Self { aside, score, bars }
+        Self { aside, score, bars, first: 0 }
+    }
+
+    /// The same for findings of a movement that count bars from its beginning.
+    pub(crate) fn from_bar(&self, first: u32) -> Self {
+        Self { first, ..self.clone() }
     }
 
     /// The first entry that holds a finding of one place.
@@ -85,7 +92,7 @@ impl<'a> AsideIn<'a> {
         let rule = entry.rule.as_ref().is_none_or(|rule| rule == finding.rule);
         let beat = entry.beat.is_none_or(|beat| beat == place.beat);
         let bars =
-            self.bars[index].as_ref().is_none_or(|bars| bars.iter().any(|bars| bars.contains(&place.bar)));
+            self.bars[index].as_ref().is_none_or(|bars| bars.iter().any(|bars| bars.contains(&(place.bar + self.first))));
         rule && beat && bars && entry.part.as_ref().is_none_or(|part| self.is_in(part, finding))
     }
 
@@ -102,7 +109,8 @@ fn bars(entry: &AsideEntry, score: &Score) -> Option<Vec<RangeInclusive<u32>>> {
     if entry.bars.is_none() && entry.movement.is_none() {
         return None;
     }
-    let movements = score.movements();
+    let movements: Vec<RangeInclusive<u32>> =
+        score.movements.iter().map(|movement| movement.bars.clone()).collect();
     let asked: Vec<RangeInclusive<u32>> = match entry.movement {
         Some(number) => {
             number.checked_sub(1).and_then(|index| movements.get(index)).cloned().into_iter().collect()
@@ -138,7 +146,8 @@ mod tests {
             xml.replacen(r#"number="2""#, r#"number="1""#, 1).replacen(r#"number="3""#, r#"number="2""#, 1);
         let file = arcata_xml::open_score(xml.into_bytes(), &arcata_xml::Limits::default());
         let score = file.map(|file| arcata_score::read(file.document())).unwrap_or_default();
-        assert_eq!(score.movements(), [0..=2], "one bar 1 after another is the same number, not a lower one");
+        let movements: Vec<_> = score.movements.iter().map(|movement| movement.bars.clone()).collect();
+        assert_eq!(movements, [0..=2], "one bar 1 after another is the same number, not a lower one");
         let entry = |bars: (&str, &str), movement| AsideEntry {
             bars: Some((bars.0.to_owned(), bars.1.to_owned())),
             movement,

@@ -13,7 +13,7 @@ macro_rules! register {
         /// Every rule, in the order of the manual.
         pub static REGISTER: &[Registered] = &[$($(
             Registered::new(
-                <$family::$file::$rule as Rule>::CARD,
+                (<$family::$file::$rule as Rule>::CARD, <$family::$file::$rule as Rule>::SEES),
                 <$family::$file::$rule as Rule>::check,
                 concat!(stringify!($file), ".rs"),
                 include_str!(concat!(stringify!($family), "/", stringify!($file), ".rs")),

@@ -5,12 +5,14 @@
 
 mod directions;
 mod meter;
+mod movement;
 mod note;
 mod part;
 mod problem;
 
 pub use directions::*;
 pub use meter::*;
+pub use movement::*;
 pub use note::*;
 pub use part::*;
 pub use problem::*;

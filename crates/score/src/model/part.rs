@@ -2,9 +2,8 @@
 
 use arcata_xml::NodeId;
 
-use crate::BarlineStyle;
 use crate::{
-    Bar, Dynamic, Instruction, Length, Meter, Moment, Note, NoteId, OpenSlur, Problem, Slur, Swell, Tempo,
+    Bar, Dynamic, Instruction, Length, Meter, Moment, Movement, Note, NoteId, OpenSlur, Problem, Slur, Swell, Tempo,
 };
 
 /// A whole score.
@@ -16,6 +15,8 @@ pub struct Score {
     pub composer: Option<String>,
     /// The bars, in printed order, shared by all parts.
     pub bars: Vec<Bar>,
+    /// The movements, in order; together they hold every bar. Empty only in a score without bars.
+    pub movements: Vec<Movement>,
     /// The parts, in score order.
     pub parts: Vec<Part>,
     /// Tempo events of all parts, in order of time, doubles removed.
@@ -151,25 +152,6 @@ impl Score {
     pub fn bar_at(&self, moment: Moment) -> Option<u32> {
         let after = self.bars.partition_point(|bar| bar.start <= moment);
         u32::try_from(after.checked_sub(1)?).ok()
-    }
-
-    /// The movements of a file, as ranges of bars: a new one begins where the printed numbers go back, after a
-    /// final barline or to 0 or 1.
-    #[must_use]
-    pub fn movements(&self) -> Vec<std::ops::RangeInclusive<u32>> {
-        let number = |bar: usize| self.bars[bar].label.parse::<i64>().ok();
-        let begins = |bar: usize| match (number(bar - 1), number(bar)) {
-            (Some(before), Some(now)) => {
-                now < before && (now <= 1 || self.bars[bar - 1].right.style == BarlineStyle::Final)
-            }
-            _ => false,
-        };
-        let starts: Vec<usize> = (0..self.bars.len()).filter(|bar| *bar == 0 || begins(*bar)).collect();
-        let ends = starts.iter().skip(1).copied().chain([self.bars.len()]);
-        let range = |(start, end): (&usize, usize)| {
-            Some(u32::try_from(*start).ok()?..=u32::try_from(end.checked_sub(1)?).ok()?)
-        };
-        starts.iter().zip(ends).filter_map(range).collect()
     }
 
     /// How far into its bar a moment lies.

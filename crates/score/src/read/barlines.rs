@@ -2,7 +2,9 @@
 
 use arcata_xml::{Element, NodeId, Tag};
 
+use super::movements::{Layout, Opening};
 use super::numbers::passes;
+use crate::words::heading;
 use crate::{BarKind, Barline, BarlineStyle, Ending, EndingEdge, Jump, RepeatSign};
 
 /// A bar as one part shows it to all.
@@ -15,6 +17,7 @@ pub(super) struct SharedBar {
     pub(super) right: Barline,
     pub(super) rehearsal: Option<String>,
     pub(super) jumps: Vec<Jump>,
+    pub(super) opening: Opening,
 }
 
 impl SharedBar {
@@ -62,6 +65,19 @@ impl SharedBar {
         }
     }
 
+    /// A text at the beginning of the bar, kept when it is a heading.
+    pub(super) fn heading(&mut self, text: &str) {
+        if heading(text).is_some() {
+            self.opening.headings.push(text.to_owned());
+        }
+    }
+
+    pub(super) fn read_print(&mut self, element: Element<'_>) {
+        if element.attribute("new-page").as_deref() == Some("yes") {
+            self.opening.layout = Layout::NewPage;
+        }
+    }
+
     /// Takes up a sign of the road once.
     pub(super) fn jump(&mut self, jump: Jump) {
         let known_better = jump == Jump::Coda && self.jumps.contains(&Jump::ToCoda);
@@ -86,6 +102,8 @@ impl SharedBar {
         merge_line(&mut self.left, other.left);
         merge_line(&mut self.right, other.right);
         self.rehearsal = self.rehearsal.take().or(other.rehearsal);
+        self.opening.headings.extend(other.opening.headings);
+        self.opening.layout = self.opening.layout.max(other.opening.layout);
         for jump in other.jumps {
             match jump {
                 Jump::ToCoda => self.leave_for_coda(),

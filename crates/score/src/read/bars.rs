@@ -4,6 +4,7 @@
 use arcata_xml::NodeId;
 
 use super::barlines::SharedBar;
+use super::movements::Opening;
 use super::problems::{Problems, Where};
 use crate::{Bar, BarKind, EndingEdge, Jump, Length, Meter, Moment, Part, ProblemKind, RepeatSign};
 
@@ -53,9 +54,14 @@ pub(super) struct PartBars<'p> {
 }
 
 /// Lays the bars end to end.
-pub(super) fn lay_out(shared: Vec<SharedBar>, parts: &[PartBars<'_>], problems: &mut Problems) -> Vec<Bar> {
+pub(super) fn lay_out(
+    shared: Vec<SharedBar>,
+    parts: &[PartBars<'_>],
+    problems: &mut Problems,
+) -> (Vec<Bar>, Vec<Opening>) {
     let mut start = Moment::START;
     let mut bars = Vec::with_capacity(shared.len());
+    let mut openings = Vec::with_capacity(shared.len());
     for (index, shared) in shared.into_iter().enumerate() {
         let length = bar_length(index, shared.kind, parts);
         bars.push(Bar {
@@ -68,12 +74,12 @@ pub(super) fn lay_out(shared: Vec<SharedBar>, parts: &[PartBars<'_>], problems: 
             rehearsal: shared.rehearsal,
             jumps: shared.jumps,
         });
+        openings.push(shared.opening);
         start = start + length;
     }
-    tell_codas_apart(&mut bars);
     check_lengths(&bars, parts, problems);
     check_repeats(&bars, parts, problems);
-    bars
+    (bars, openings)
 }
 
 fn meter_length(part: &Part, bar: usize) -> Length {
@@ -101,8 +107,8 @@ fn bar_length(index: usize, kind: BarKind, parts: &[PartBars<'_>]) -> Length {
     }
 }
 
-/// Where a file marks both coda signs alike, the first is the one to leave at.
-fn tell_codas_apart(bars: &mut [Bar]) {
+/// Where a movement marks both coda signs alike, the first is the one to leave at.
+pub(super) fn tell_codas_apart(bars: &mut [Bar]) {
     let codas = bars.iter().filter(|bar| bar.jumps.contains(&Jump::Coda)).count();
     if codas < 2 || bars.iter().any(|bar| bar.jumps.contains(&Jump::ToCoda)) {
         return;

@@ -6,7 +6,7 @@ use super::notes::staff_in;
 use super::numbers::decimal_in;
 use super::part_reader::PartReader;
 use super::swells::SwellMark;
-use crate::{Instruction, Jump, Length, Meaning, Place};
+use crate::{Instruction, Jump, Length, Meaning, Moment, Place};
 
 impl PartReader {
     pub(super) fn read_direction(&mut self, element: Element<'_>) {
@@ -64,6 +64,9 @@ impl PartReader {
             }
         }
         if let Some(place) = texts_place {
+            if place.at == Moment::START {
+                self.shared.heading(&texts);
+            }
             self.read_text(&texts, place);
         }
     }

@@ -1,7 +1,7 @@
 //! From a document to a score.
 //!
 //! The passes, in order: find the music of each part ([`source`]) and the names of the parts ([`parts`]);
-//! read each part bar by bar ([`part_reader`]); lay the bars end to end ([`bars`]); make moments absolute;
+//! read each part bar by bar ([`part_reader`]); lay the bars end to end ([`bars`]); find the movements ([`movements`]); make moments absolute;
 //! join slurs, ties and swells; put tempos and problems of all parts in order.
 
 mod attributes;
@@ -11,6 +11,7 @@ mod clock;
 mod directions;
 mod dynamics;
 mod metronome;
+mod movements;
 mod notations;
 mod notes;
 mod numbers;
@@ -36,7 +37,7 @@ use self::part_reader::PartReader;
 use self::problems::{Problems, Where};
 use self::source::PartSource;
 use crate::instrument::players_of_score;
-use crate::{Bar, Meter, Moment, Place, ProblemKind, Score};
+use crate::{Bar, Meter, Moment, Place, ProblemKind, Score, TempoKind};
 
 /// Reads the music of a MusicXML document, partwise or timewise, 2.0 to 4.0.
 ///
@@ -122,7 +123,20 @@ fn join_parts(mut readers: Vec<PartReader>, problems: &mut Problems) -> Score {
     }
     let views: Vec<PartBars<'_>> =
         readers.iter().map(|reader| PartBars { part: &reader.part, bars: &reader.bars }).collect();
-    let mut score = Score { bars: bars::lay_out(shared, &views, problems), ..Score::default() };
+    let (mut bars, mut openings) = bars::lay_out(shared, &views, problems);
+    for tempo in readers.iter().flat_map(|reader| &reader.tempos) {
+        let opens = tempo.place.at == Moment::START;
+        if let (true, TempoKind::Marked(_) | TempoKind::Word(_), Some(opening)) =
+            (opens, &tempo.kind, openings.get_mut(tempo.place.bar as usize))
+        {
+            opening.tempo = movements::Tempo::Written;
+        }
+    }
+    let movements = movements::movements(&bars, &openings);
+    for movement in &movements {
+        bars::tell_codas_apart(&mut bars[*movement.bars.start() as usize..=*movement.bars.end() as usize]);
+    }
+    let mut score = Score { bars, movements, ..Score::default() };
     for reader in readers {
         finish(reader, &mut score, problems);
     }
@@ -162,12 +176,13 @@ fn finish(reader: PartReader, score: &mut Score, problems: &mut Problems) {
     let places = places.chain(swells.iter_mut().map(|mark| &mut mark.place));
     places.chain(tempos.iter_mut().map(|tempo| &mut tempo.place)).for_each(|place| settle(place, score));
     part.dynamics.sort_by_key(|dynamic| dynamic.place.at);
-    text::take_steps(&mut part.dynamics, levels);
+    let later: Vec<u32> = score.movements.iter().skip(1).map(|movement| *movement.bars.start()).collect();
+    text::take_steps(&mut part.dynamics, levels, movements::Ends(&later));
     part.instructions.sort_by_key(|instruction| instruction.place.at);
     wavy::trill_under_waves(&mut part.notes, &waves);
-    ties::join(&mut part, index, &ringing, |bar| bars::entered_anew(bars, bar), problems);
-    slurs::join(&mut part, index, &slurs, problems);
-    swells::join(&mut part, index, &swells, problems);
+    ties::join(&mut part, (index, movements::Ends(&later)), &ringing, |bar| bars::entered_anew(bars, bar), problems);
+    slurs::join(&mut part, (index, movements::Ends(&later)), &slurs, problems);
+    swells::join(&mut part, (index, movements::Ends(&later)), &swells, problems);
     score.tempos.append(&mut tempos);
     score.parts.push(part);
 }

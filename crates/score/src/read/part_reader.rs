@@ -124,6 +124,7 @@ impl PartReader {
             Tag::FORWARD => self.go_on(child),
             Tag::DIRECTION => self.read_direction(child),
             Tag::ATTRIBUTES => self.read_attributes(child),
+            Tag::PRINT => self.shared.read_print(child),
             Tag::BARLINE => self.shared.read_barline(child),
             Tag::SOUND => self.read_lone_sound(child),
             _ => {}

@@ -4,12 +4,13 @@
 //! paired in that order. Three things go beyond it: a `<backup>` may bring the stop before its start, some
 //! writers number each voice by itself, and some begin a number again before it has ended. So a stop takes
 //! the latest open start of its number that does not lie later in time, of its own voice if there is one,
-//! else of its own staff, else of any.
+//! else of its own staff, else of any. No slur leads from one movement into the next.
 
 use std::collections::BTreeSet;
 
 use arcata_xml::NodeId;
 
+use super::movements::Ends;
 use super::problems::{Problems, Where};
 use crate::{Note, NoteId, OpenSlur, Part, ProblemKind, Slur, SlurEnd, SlurLine, SlurTold};
 
@@ -51,7 +52,12 @@ struct Pairing<'p> {
 
 /// Joins the slurs of a part whose notes have their absolute moments; what cannot be joined becomes an
 /// open slur and a problem.
-pub(super) fn join(part: &mut Part, index: u32, marks: &[SlurMark], problems: &mut Problems) {
+pub(super) fn join(
+    part: &mut Part,
+    (index, ends): (u32, Ends<'_>),
+    marks: &[SlurMark],
+    problems: &mut Problems,
+) {
     let mut pairing = Pairing {
         notes: &part.notes,
         open: Vec::new(),
@@ -64,8 +70,11 @@ pub(super) fn join(part: &mut Part, index: u32, marks: &[SlurMark], problems: &m
     let mut bar = 0;
     for mark in marks {
         if mark.bar != bar {
-            bar = mark.bar;
             pairing.lone.append(&mut pairing.early_stops);
+            if ends.between(bar, mark.bar) {
+                pairing.lone.append(&mut pairing.open);
+            }
+            bar = mark.bar;
         }
         match mark.end {
             SlurEnd::Start => pairing.start(*mark),

@@ -2,6 +2,7 @@
 
 use arcata_xml::Element;
 
+use super::movements::Ends;
 use super::problems::{Problems, Where};
 use crate::{Niente, Part, Place, ProblemKind, Swell, SwellKind, SwellWriting};
 
@@ -79,7 +80,12 @@ struct Pairs {
 }
 
 /// Joins the swells of a part whose marks have their absolute moments.
-pub(super) fn join(part: &mut Part, index: u32, marks: &[SwellMark], problems: &mut Problems) {
+pub(super) fn join(
+    part: &mut Part,
+    (index, ends): (u32, Ends<'_>),
+    marks: &[SwellMark],
+    problems: &mut Problems,
+) {
     let mut wedges = Pairs { what: "hairpin", open: Vec::new(), early: Vec::new() };
     let mut dashes = Pairs { what: "line of dashes", open: Vec::new(), early: Vec::new() };
     let mut report = |mark: &SwellMark, message: String| {
@@ -87,7 +93,12 @@ pub(super) fn join(part: &mut Part, index: u32, marks: &[SwellMark], problems: &
         problems.add(ProblemKind::Swell, place, message);
     };
     let swells = &mut part.swells;
+    let mut bar = 0;
     for mark in marks {
+        if ends.between(bar, mark.place.bar) {
+            [&mut wedges, &mut dashes].into_iter().for_each(|pairs| pairs.leave(&mut report));
+        }
+        bar = mark.place.bar;
         match mark.sign {
             SwellSign::Opens(kind, niente) => {
                 swells.push(new_swell(mark.place, kind, SwellWriting::Hairpin, niente));
@@ -104,8 +115,8 @@ pub(super) fn join(part: &mut Part, index: u32, marks: &[SwellMark], problems: &
             SwellSign::DashesEnd => dashes.close(*mark, swells, &mut report),
         }
     }
-    wedges.report_rest(&mut report);
-    dashes.report_rest(&mut report);
+    wedges.leave(&mut report);
+    dashes.leave(&mut report);
     swells.sort_by_key(|swell| swell.place.at);
 }
 
@@ -171,11 +182,14 @@ impl Pairs {
         report(stop, format!("A {} ends here that never began.", self.what));
     }
 
-    fn report_rest(&self, report: &mut impl FnMut(&SwellMark, String)) {
+    /// Nothing that waits here leads on.
+    fn leave(&mut self, report: &mut impl FnMut(&SwellMark, String)) {
         self.early.iter().for_each(|stop| self.report_early(stop, report));
         for open in &self.open {
             report(&open.mark, format!("A {} begins here and never ends.", self.what));
         }
+        self.early.clear();
+        self.open.clear();
     }
 }
 

@@ -1,5 +1,6 @@
 //! Printed words taken at their meaning.
 
+use super::movements::Ends;
 use super::part_reader::PartReader;
 use super::swells::{SwellMark, SwellSign};
 use crate::words::{WordMeaning, meanings};
@@ -46,8 +47,8 @@ impl PartReader {
 }
 
 /// Turns steps into levels: one above or below the lasting level in force. Both lists are in order of
-/// time; a step before any level is left out, for nobody can know it.
-pub(super) fn take_steps(dynamics: &mut Vec<Dynamic>, mut steps: Vec<LevelStep>) {
+/// time; a step before any level of its movement is left out, for nobody can know it.
+pub(super) fn take_steps(dynamics: &mut Vec<Dynamic>, mut steps: Vec<LevelStep>, ends: Ends<'_>) {
     if steps.is_empty() {
         return;
     }
@@ -56,6 +57,7 @@ pub(super) fn take_steps(dynamics: &mut Vec<Dynamic>, mut steps: Vec<LevelStep>)
     let mut marks = std::mem::take(dynamics).into_iter().peekable();
     let mut steps = steps.into_iter().peekable();
     let mut level = None;
+    let mut bar = 0;
     while marks.peek().is_some() || steps.peek().is_some() {
         let step_first = match (marks.peek(), steps.peek()) {
             (Some(mark), Some(step)) => step.place.at < mark.place.at,
@@ -63,12 +65,15 @@ pub(super) fn take_steps(dynamics: &mut Vec<Dynamic>, mut steps: Vec<LevelStep>)
         };
         if step_first {
             let Some(step) = steps.next() else { break };
+            level = level.filter(|_| !ends.between(bar, step.place.bar));
+            bar = step.place.bar;
             let Some(next) = level.map(|level| neighbour(level, step.way)) else { continue };
             merged.push(Dynamic { place: step.place, kind: DynamicKind::Level(next) });
             level = Some(next);
         } else {
             let Some(mark) = marks.next() else { break };
-            level = lasting(mark.kind).or(level);
+            level = lasting(mark.kind).or(level.filter(|_| !ends.between(bar, mark.place.bar)));
+            bar = mark.place.bar;
             merged.push(mark);
         }
     }

@@ -4,6 +4,7 @@
 //! or from a note that is held while others of a broken chord enter. Then both ends must be marked, in one
 //! voice, not more than a bar apart.
 
+use super::movements::Ends;
 use super::problems::{Problems, Where};
 use crate::{Moment, Note, NoteId, Part, ProblemKind, TieEnd};
 
@@ -23,7 +24,7 @@ const MOST_OPEN: usize = 256;
 /// bar before it, so that a tie may come from there.
 pub(super) fn join(
     part: &mut Part,
-    index: u32,
+    (index, ends): (u32, Ends<'_>),
     ringing: &[u32],
     entered_anew: impl Fn(u32) -> bool,
     problems: &mut Problems,
@@ -31,6 +32,9 @@ pub(super) fn join(
     let notes = &mut part.notes;
     let mut open: Vec<Waiting> = Vec::new();
     for current in 0..notes.len() {
+        if current > 0 && ends.between(notes[current - 1].bar, notes[current].bar) {
+            open.clear();
+        }
         let (onset, pitch) = (notes[current].onset, notes[current].pitch.cents());
         if !open.is_empty() && !notes[current].pitch.is_rest() {
             join_before(notes, current, &mut open);

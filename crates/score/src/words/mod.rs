@@ -6,11 +6,13 @@
 //! a missed word is better than an invented instruction.
 
 mod fold;
+mod headings;
 mod metronome;
 mod phrases;
 mod read;
 mod table;
 
+pub use headings::{Heading, heading};
 pub(crate) use fold::{Token, tokens};
 pub use table::Language;
 

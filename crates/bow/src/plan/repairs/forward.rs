@@ -97,8 +97,7 @@ fn anchors(source: &LineSource<'_>, request: &RepairRequest<'_>, extent: Extent)
     let begun = plain.filter(|anchor| printed(anchor.stroke).is_some_and(|of| of.first == extent.first));
     let ended = request.ending.and_then(|ending| {
         let of = printed(ending.stroke)?;
-        let inside = &source.events()[of.first..of.end];
-        let last = of.first + inside.partition_point(|event| event.onset < ending.until).checked_sub(1)?;
+        let last = (of.first..of.end).rfind(|event| source.onset(*event) < ending.until)?;
         let direction = Some(ending.direction);
         (extent.first..extent.end).contains(&last).then_some(Anchor {
             stroke: ending.stroke,
@@ -198,8 +197,7 @@ fn notation(weights: &Weights, changes: &[Change]) -> Cost {
 
 /// A change with its place and the strokes before and after.
 fn told(source: &LineSource<'_>, pieces: &Pieces, change: Change) -> NotationChange {
-    let event = &source.events()[change.event];
-    let offset = source.offset(change.event);
+    let (bar, offset, note) = source.place(change.event);
     let around = |event: usize| (event.saturating_sub(1), event);
     let printed_at = match change.kind {
         ChangeKind::HandOverLater => change.event - 1,
@@ -208,8 +206,8 @@ fn told(source: &LineSource<'_>, pieces: &Pieces, change: Change) -> NotationCha
     };
     NotationChange {
         kind: change.kind,
-        note: event.notes[0],
-        bar: event.bar,
+        note,
+        bar,
         offset,
         before: holding(source.extents().iter().copied(), around(printed_at)),
         after: holding(pieces.iter().map(|(extent, _)| *extent), around(change.event)),

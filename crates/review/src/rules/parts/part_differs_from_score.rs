@@ -32,7 +32,7 @@ use std::collections::BTreeMap;
 use arcata_score::{Articulations, BowDirection, DynamicKind, Length, Meaning, Note, NoteKind, Part, Pitch, Score};
 
 use crate::under_slur::ends;
-use crate::{Card, Family, Findings, Piece, Rule, Severity};
+use crate::{Card, Family, Findings, Piece, Rule, Sees, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -47,6 +47,9 @@ impl Rule for PartDiffersFromScore {
         since: "0.1",
         title: "A part that differs from the score",
     };
+
+    // A part in a file of its own holds all movements, or one.
+    const SEES: Sees = Sees::WholeFile;
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for beside in piece.beside {

@@ -45,8 +45,7 @@ impl Rule for ReentryWithoutDynamic {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
-        let movements = piece.score.movements();
-        let movement = |bar: u32| movements.iter().position(|bars| bars.contains(&bar));
+        let movement = |bar: u32| piece.score.movement_of(bar);
         let least = piece.thresholds().reentry_bars;
         for (part_index, part) in piece.score.parts.iter().enumerate() {
             // Where a part has no dynamic at all, its first entry is told.

@@ -64,7 +64,7 @@ impl Rule for LegatoWithoutSlurs {
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         let score = piece.score;
-        for movement in score.movements() {
+        for movement in score.movements.iter().map(|movement| movement.bars.clone()) {
             let bowed = || score.parts.iter().enumerate().filter(|(_, part)| part.instrument.is_bowed());
             for (part, _) in bowed() {
                 for draft in under_the_word(piece, found, part, &movement) {

@@ -29,7 +29,7 @@ use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
 
 use crate::change::Change;
 use crate::under_slur::{note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Sees, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,6 +44,8 @@ impl Rule for SlurMissesTie {
         since: "0.1",
         title: "A slur that misses the end of a tie",
     };
+    // A manner of drawing is told once a part, not once a movement.
+    const SEES: Sees = Sees::WholeFile;
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (part_index, part) in piece.score.parts.iter().enumerate() {

@@ -180,8 +180,7 @@ fn bowed(
 fn plucked_twice(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, staff: u8) -> Vec<Draft> {
     let part = &piece.score.parts[part_index];
     let on_staff = part.instructions.iter().filter(|said| said.place.staff <= 1 || said.place.staff == staff);
-    let movements = piece.score.movements();
-    let movement = |said: &Instruction| movements.iter().position(|bars| bars.contains(&said.place.bar));
+    let movement = |said: &Instruction| piece.score.movement_of(said.place.bar);
     let mut before: Option<&Instruction> = None;
     let mut drafts = Vec::new();
     for said in on_staff {

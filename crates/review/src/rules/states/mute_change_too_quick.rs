@@ -69,8 +69,8 @@ impl Rule for MuteChangeTooQuick {
 /// The last note before the change and the first after it; `None` at the start of a movement, and where the word
 /// repeats what holds.
 fn around<'a>(piece: &Piece<'_>, part: &'a Part, said: &Instruction) -> Option<(&'a Note, &'a Note)> {
-    let movement = piece.score.movements().into_iter().find(|movement| movement.contains(&said.place.bar))?;
-    let start = piece.score.bars.get(*movement.start() as usize)?.start;
+    let movement = piece.score.movements.get(piece.score.movement_of(said.place.bar))?;
+    let start = piece.score.bars.get(*movement.bars.start() as usize)?.start;
     let mut before = part.instructions.iter().filter(|other| other.place.at < said.place.at && other.place.at >= start);
     let last = before.rfind(|other| matches!(other.meaning, Meaning::MuteOn | Meaning::MuteOff));
     let holds = last.map_or(Meaning::MuteOff, |last| last.meaning);

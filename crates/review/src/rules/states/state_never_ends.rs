@@ -62,8 +62,8 @@ impl Rule for StateNeverEnds {
                 for draft in of_staff(piece, found, part_index, staff, &starts) {
                     found.report(draft);
                 }
-                for movement in piece.score.movements() {
-                    if let Some(draft) = left_on(piece, found, (part_index, staff), &movement) {
+                for movement in &piece.score.movements {
+                    if let Some(draft) = left_on(piece, found, (part_index, staff), &movement.bars) {
                         found.report(draft);
                     }
                 }
@@ -74,8 +74,8 @@ impl Rule for StateNeverEnds {
 
 /// Where movements after the first begin.
 fn movement_starts(piece: &Piece<'_>) -> Vec<Moment> {
-    let movements = piece.score.movements().into_iter().skip(1);
-    movements.filter_map(|movement| Some(piece.score.bars.get(*movement.start() as usize)?.start)).collect()
+    let movements = piece.score.movements.iter().skip(1);
+    movements.filter_map(|movement| Some(piece.score.bars.get(*movement.bars.start() as usize)?.start)).collect()
 }
 
 fn of_staff(

@@ -1,0 +1,267 @@
+//! Movements: stretches of bars that begin afresh.
+
+use std::ops::RangeInclusive;
+
+use crate::{
+    ClefChange, Length, Meter, Moment, Note, NoteId, Part, Place, Score, TieEnd,
+};
+
+/// A movement of the file. The bow, dynamics, states, tempo and repeats begin afresh with it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Movement {
+    /// Its bars, by index.
+    pub bars: RangeInclusive<u32>,
+    /// Its number as people say it: the Roman one of the heading, else that of its place in the file.
+    pub number: String,
+    /// The heading as printed (`"III. Notturno"`), when there is one.
+    pub heading: Option<String>,
+}
+
+impl Movement {
+    /// The heading as printed, else the number.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        self.heading.as_deref().unwrap_or(&self.number)
+    }
+}
+
+/// Where a movement begins in the lists of the whole score: what is said of the movement alone is said of the whole
+/// score by adding these.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub struct Beginning {
+    /// Index of its first bar.
+    pub bar: u32,
+    /// When it begins.
+    pub time: Length,
+    /// For each part, the index of its first note.
+    pub notes: Vec<u32>,
+    /// For each part, the index of its first slur.
+    pub slurs: Vec<usize>,
+}
+
+impl Beginning {
+    /// A moment of the movement in the whole score.
+    #[must_use]
+    pub fn moment(&self, moment: Moment) -> Moment {
+        moment + self.time
+    }
+
+    /// A moment of the whole score in the movement.
+    #[must_use]
+    pub fn moment_alone(&self, moment: Moment) -> Moment {
+        moment - self.time
+    }
+
+    /// A note of the movement in the whole score.
+    #[must_use]
+    pub fn note(&self, part: usize, note: NoteId) -> NoteId {
+        NoteId(note.0 + self.notes.get(part).copied().unwrap_or(0))
+    }
+
+    /// A note of the whole score in the movement; its first one for a note before it.
+    #[must_use]
+    pub fn note_alone(&self, part: usize, note: NoteId) -> NoteId {
+        NoteId(note.0.saturating_sub(self.notes.get(part).copied().unwrap_or(0)))
+    }
+}
+
+impl Score {
+    /// The index of the movement that holds a bar.
+    #[must_use]
+    pub fn movement_of(&self, bar: u32) -> usize {
+        self.movements.partition_point(|movement| *movement.bars.start() <= bar).saturating_sub(1)
+    }
+
+    /// The number of the movement that holds a bar, where the file has several; else nothing, for nobody says it then.
+    #[must_use]
+    pub fn movement_said(&self, bar: u32) -> Option<&str> {
+        if self.movements.len() < 2 {
+            return None;
+        }
+        self.movements.get(self.movement_of(bar)).map(|movement| movement.number.as_str())
+    }
+
+    /// A bar's printed number; empty for a bar that is not there.
+    #[must_use]
+    pub fn bar_label(&self, bar: u32) -> &str {
+        self.bars.get(bar as usize).map_or("", |bar| bar.label.as_str())
+    }
+
+    /// A bar as people say it: `"bar 17"`, and `"II, bar 17"` in a file of several movements. `word` is what a bar
+    /// is called.
+    ///
+    /// ```
+    /// # use arcata_score::Score;
+    /// assert_eq!(Score::default().bar_said("bar", 0), "bar ");
+    /// ```
+    #[must_use]
+    pub fn bar_said(&self, word: &str, bar: u32) -> String {
+        let label = self.bar_label(bar);
+        match self.movement_said(bar) {
+            Some(movement) => format!("{movement}, {word} {label}"),
+            None => format!("{word} {label}"),
+        }
+    }
+
+    /// A bar's printed number, behind its movement's where the file has several: `"17"`, `"II, 17"`.
+    #[must_use]
+    pub fn bar_numbered(&self, bar: u32) -> String {
+        let label = self.bar_label(bar);
+        self.movement_said(bar).map_or_else(|| label.to_owned(), |movement| format!("{movement}, {label}"))
+    }
+
+    /// A movement as a score of its own, as if the file held nothing else: bars, notes and slurs are counted from
+    /// its beginning, signatures and clefs in force are stated in its first bar, and whatever leads across its ends
+    /// is cut off. Elements keep their place in the file. `None` where there is no such movement.
+    #[must_use]
+    pub fn movement_alone(&self, movement: usize) -> Option<(Self, Beginning)> {
+        let bars = self.movements.get(movement)?.bars.clone();
+        let (first, last) = (*bars.start(), *bars.end());
+        let (begin, end) = (self.bars.get(first as usize)?, self.bars.get(last as usize)?);
+        let cut = Cut { first, last, begin: begin.start, end: end.start + end.length };
+        let shared = self.bars[first as usize..=last as usize].iter().cloned();
+        let mut alone = Self {
+            title: self.title.clone(),
+            composer: self.composer.clone(),
+            bars: shared.collect(),
+            movements: vec![Movement { bars: 0..=last - first, ..self.movements[movement].clone() }],
+            ..Self::default()
+        };
+        for bar in &mut alone.bars {
+            bar.start = cut.moment(bar.start);
+        }
+        let mut beginning =
+            Beginning { bar: first, time: begin.start.since_start(), ..Beginning::default() };
+        for part in &self.parts {
+            let (part, notes, slurs) = cut.part(part);
+            alone.parts.push(part);
+            beginning.notes.push(notes);
+            beginning.slurs.push(slurs);
+        }
+        alone.tempos.clone_from(&self.tempos);
+        alone.tempos.retain_mut(|tempo| cut.place(&mut tempo.place));
+        alone.problems.clone_from(&self.problems);
+        alone.problems.retain_mut(|problem| match &mut problem.bar {
+            Some(bar) if bars.contains(bar) => {
+                *bar -= first;
+                true
+            }
+            Some(_) => false,
+            None => true,
+        });
+        Some((alone, beginning))
+    }
+}
+
+/// The bars of a movement, and its time.
+struct Cut {
+    first: u32,
+    last: u32,
+    begin: Moment,
+    end: Moment,
+}
+
+impl Cut {
+    fn moment(&self, moment: Moment) -> Moment {
+        Moment(moment.min(self.end) - self.begin).max(Moment::START)
+    }
+
+    /// Counts a place from the beginning; whether it stands in the movement.
+    fn place(&self, place: &mut Place) -> bool {
+        let inside = (self.first..=self.last).contains(&place.bar);
+        if inside {
+            place.bar -= self.first;
+            place.at = self.moment(place.at);
+        }
+        inside
+    }
+
+    /// A part's share, with the indices of its first note and slur.
+    fn part(&self, part: &Part) -> (Part, u32, usize) {
+        let from = part.notes.partition_point(|note| note.bar < self.first);
+        let to = part.notes.partition_point(|note| note.bar <= self.last);
+        let inside = |note: NoteId| (from..to).contains(&(note.0 as usize));
+        let counted = |note: NoteId| NoteId(note.0 - from as u32);
+        let first_slur = part.slurs.iter().position(|slur| inside(slur.start)).unwrap_or(part.slurs.len());
+        let slurs = part.slurs.iter().filter(|slur| inside(slur.start) && inside(slur.end)).map(|slur| {
+            let mut slur = *slur;
+            (slur.start, slur.end) = (counted(slur.start), counted(slur.end));
+            slur
+        });
+        let open = part.open_slurs.iter().filter(|open| inside(open.note)).map(|open| {
+            let mut open = *open;
+            open.note = counted(open.note);
+            open
+        });
+        let mut alone = Part {
+            id: part.id.clone(),
+            name: part.name.clone(),
+            abbreviation: part.abbreviation.clone(),
+            instrument: part.instrument,
+            players: part.players,
+            transpose_cents: part.transpose_cents,
+            staves: part.staves,
+            voices: part.voices.clone(),
+            notes: part.notes[from..to].iter().map(|note| self.note(note, (from, to))).collect(),
+            slurs: slurs.collect(),
+            open_slurs: open.collect(),
+            dynamics: part.dynamics.clone(),
+            swells: part.swells.clone(),
+            instructions: part.instructions.clone(),
+            meters: self.in_force(&part.meters),
+            keys: self.in_force(&part.keys),
+            clefs: self.clefs(&part.clefs),
+            measures: part
+                .measures
+                .get(self.first as usize..=self.last as usize)
+                .map_or_else(Vec::new, <[_]>::to_vec),
+        };
+        if alone.meters.is_empty() {
+            alone.meters.push((0, Meter::common()));
+        }
+        alone.dynamics.retain_mut(|dynamic| self.place(&mut dynamic.place));
+        alone.instructions.retain_mut(|instruction| self.place(&mut instruction.place));
+        alone.swells.retain_mut(|swell| {
+            swell.end = swell.end.map(|end| self.moment(end));
+            self.place(&mut swell.place)
+        });
+        (alone, from as u32, first_slur)
+    }
+
+    fn note(&self, note: &Note, (from, to): (usize, usize)) -> Note {
+        let mut alone = note.clone();
+        alone.bar -= self.first;
+        alone.onset = Moment(note.onset - self.begin);
+        for end in [&mut alone.tie.from_before, &mut alone.tie.to_after] {
+            if let TieEnd::Joined(partner) = *end {
+                let inside = (from..to).contains(&(partner.0 as usize));
+                *end = if inside { TieEnd::Joined(NoteId(partner.0 - from as u32)) } else { TieEnd::Open };
+            }
+        }
+        alone
+    }
+
+    /// What holds from bar to bar, with what is in force at the beginning.
+    fn in_force<T: Clone>(&self, changes: &[(u32, T)]) -> Vec<(u32, T)> {
+        let before = changes.iter().rev().find(|(bar, _)| *bar <= self.first);
+        let inside = changes.iter().filter(|(bar, _)| (self.first + 1..=self.last).contains(bar));
+        before
+            .map(|(_, value)| (0, value.clone()))
+            .into_iter()
+            .chain(inside.map(|(bar, value)| (bar - self.first, value.clone())))
+            .collect()
+    }
+
+    fn clefs(&self, clefs: &[ClefChange]) -> Vec<ClefChange> {
+        let mut alone: Vec<ClefChange> = Vec::new();
+        for clef in clefs.iter().filter(|clef| clef.bar <= self.last) {
+            let bar = clef.bar.saturating_sub(self.first);
+            if clef.bar < self.first {
+                // One of each staff is in force.
+                alone.retain(|known| known.staff != clef.staff);
+            }
+            alone.push(ClefChange { bar, ..*clef });
+        }
+        alone
+    }
+}
