@@ -139,7 +139,7 @@ fn movement_alone(
     let plans: Vec<Plan> =
         of_line.iter().map(|line| piece.plans.get(*line).cloned().unwrap_or_default()).collect();
     let alone = Piece { score, lines: &lines, plans: &plans, reading, ..*piece };
-    let mut found = asked(&alone, settings, &aside.from_bar(beginning.bar), Some(Sees::EachMovement));
+    let mut found = asked(&alone, settings, &aside.counting_from(beginning.bar), Some(Sees::EachMovement));
     let number = piece.score.movements.get(index).map(|movement| movement.number.clone());
     let in_whole = |place: &mut FindingPlace| {
         place.bar += beginning.bar;

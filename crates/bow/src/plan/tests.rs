@@ -429,7 +429,7 @@ fn the_alternatives_are_the_best_of_all_ways() {
         }
     }
     all.sort_unstable();
-    let found: Vec<i64> = super::alternatives::k_best(&line, &settings, &(0..4), 12)
+    let found: Vec<i64> = alternatives::k_best(&line, &settings, &(0..4), 12)
         .iter()
         .map(|plan| plan.total.total())
         .collect();
