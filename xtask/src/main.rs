@@ -24,12 +24,13 @@ cargo xtask COMMAND
   test [--only STEP]...   all that must hold; ends with a line of counts
                           STEP: format, lints, tests, doc-tests, pages, browser, api, outside, fuzz
   outside [CHECK]...      the outside checks
-                          CHECK: examples, ryan, reader, laws, layers, pictures, alarms, worse,
-                          plants (all of them without a name)
+                          CHECK: examples, ryan, reader, laws, layers, movements, paper, pictures, alarms,
+                          worse, plants (all of them without a name); paper takes scores, too
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
   bench [FILE]            speed and memory, with a report
   alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT for reading by hand
   worse FILE...           every proposal made where the review offers it, and what comes of it
+  movements FILE...       movements cut out of their files against the whole files, openings, repeats
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
@@ -62,7 +63,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
-        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" => {
+        "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" => {
             steps::call_checks(&places, command, rest)
         }
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),

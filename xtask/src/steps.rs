@@ -184,6 +184,14 @@ pub(crate) fn call_checks(places: &Places, command: &str, arguments: &[String]) 
     Ok(if status.success() { ExitCode::SUCCESS } else { ExitCode::FAILURE })
 }
 
+/// The program itself, built as the tests are.
+fn program(places: &Places) -> Result<PathBuf, String> {
+    if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
+        return Err("the program does not build; see above".to_owned());
+    }
+    Ok(places.target.join("debug").join("arcata"))
+}
+
 /// The program that engraves slices, built as the tests are: the engraving library is built once.
 fn slices(places: &Places) -> Result<PathBuf, String> {
     let build = ["build", "--quiet", "--package", "arcata-engrave", "--example", "slices"];
@@ -202,6 +210,10 @@ fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<std::p
     }
     if command == "outside" && (arguments.is_empty() || arguments.iter().any(|name| name == "pictures")) {
         checks.env("ARCATA_SLICES", slices(places)?);
+    }
+    let asks_paper = arguments.is_empty() || arguments.iter().any(|name| name == "paper");
+    if command == "outside" && asks_paper {
+        checks.env("ARCATA_PROGRAM", program(places)?);
     }
     Ok(checks)
 }

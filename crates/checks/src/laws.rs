@@ -148,6 +148,8 @@ fn every_third_note(score: &Score) -> Vec<BowAddition> {
         parts.flat_map(|(part, notes)| (0..notes.notes.len()).step_by(3).map(move |note| (part, note)));
     notes
         .filter_map(|(part, note)| {
+            // A printed bow would give way, and not come back.
+            score.parts[part].notes[note].bow_mark.is_none().then_some(())?;
             let direction = if note % 2 == 0 { BowDirection::Down } else { BowDirection::Up };
             Some(BowAddition { part, note: NoteId(u32::try_from(note).ok()?), direction })
         })

@@ -17,7 +17,9 @@ mod examples;
 mod hidden_marks;
 mod laws;
 mod layers;
+mod movements;
 mod outcome;
+mod paper;
 mod pictures;
 mod plants;
 mod reader;
@@ -36,12 +38,14 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 9] = [
+const OUTSIDE: [Check; 11] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
     ("laws", laws::check),
     ("layers", layers::check),
+    ("movements", movements::check),
+    ("paper", paper::check),
     ("pictures", pictures::check),
     ("alarms", alarms::check),
     ("worse", worse::check),
@@ -66,11 +70,18 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
     if command == "one-review" {
         return bench::one_review(rest);
     }
-    let setting = Setting::from_environment()?;
+    let mut setting = Setting::from_environment()?;
     match command.as_str() {
-        "outside" => outside(&setting, rest, outcome),
+        "outside" => {
+            // Scores are for the check that takes any.
+            let (scores, names): (Vec<String>, Vec<String>) =
+                rest.iter().cloned().partition(|name| std::path::Path::new(name).is_file());
+            setting.given = scores.into_iter().map(Into::into).collect();
+            outside(&setting, &names, outcome)
+        }
         "docs" => docs::run(&setting, rest, outcome),
         "alarms" => alarms::run(&setting, rest),
+        "movements" => movements::run(rest),
         "worse" => worse::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),

@@ -58,6 +58,16 @@ impl Desk {
         self
     }
 
+    /// The lines.
+    pub(crate) fn lines(&self) -> &[Line] {
+        &self.lines
+    }
+
+    /// The lines with their plans.
+    pub(crate) fn planned(&self) -> impl Iterator<Item = (&Line, &Plan)> {
+        self.lines.iter().zip(&self.plans)
+    }
+
     /// What the review finds.
     pub(crate) fn findings(&self, settings: &ReviewSettings) -> Vec<Finding> {
         let options = LineOptions::default();

@@ -15,6 +15,8 @@ pub(crate) struct Setting {
     pub(crate) root: PathBuf,
     cache: PathBuf,
     python: Option<PathBuf>,
+    /// Scores that were named for a check.
+    pub(crate) given: Vec<PathBuf>,
 }
 
 impl Setting {
@@ -28,6 +30,7 @@ impl Setting {
             root: folder("ARCATA_ROOT")?,
             cache: folder("ARCATA_CACHE")?,
             python: env::var_os("ARCATA_PYTHON").map(PathBuf::from),
+            given: Vec::new(),
         })
     }
 

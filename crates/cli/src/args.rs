@@ -64,15 +64,15 @@ pub(crate) struct Shared {
     /// Only these bars, by printed number: 12 or 5-8
     #[arg(long, value_name = "BARS")]
     pub(crate) bars: Option<String>,
-    /// Only this movement, from 1, in a file where the numbers of the bars begin anew; without it --bars means
-    /// the first movement that has them
-    #[arg(long, value_name = "NUMBER")]
-    pub(crate) movement: Option<usize>,
+    /// Only this movement, by its number or heading as printed or its place in the file: II or 2; without it --bars
+    /// means the first movement that has them
+    #[arg(long, value_name = "MOVEMENT")]
+    pub(crate) movement: Option<String>,
     /// The player: professional, amateur, student, or a profile file
     #[arg(long, value_name = "PROFILE", default_value = "professional")]
     pub(crate) profile: String,
-    /// Quarter notes a minute at the opening, instead of what the score says; later tempos keep their
-    /// proportion to it
+    /// Quarter notes a minute at the opening (of the movement asked for), instead of what the score says; all other
+    /// tempos keep their proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
     pub(crate) tempo: Option<u32>,
     /// Play everything so many steps of the dynamics louder than written (p to mp is one); softer: -1, -2

@@ -11,7 +11,7 @@ use clap::{Args, ValueEnum};
 
 use crate::args::Shared;
 use crate::failure::Failure;
-use crate::{aside_file, files, studio};
+use crate::{aside_file, bars, files, studio};
 
 #[derive(Debug, Args)]
 pub(crate) struct AsideArguments {
@@ -37,9 +37,9 @@ pub(crate) struct AsideArguments {
     /// The beat: 3, 3.5 or 7/2
     #[arg(long, value_name = "BEAT", requires = "bars")]
     pub(crate) beat: Option<String>,
-    /// The movement, from 1, in a file where the numbers of the bars begin anew
-    #[arg(long, value_name = "NUMBER")]
-    pub(crate) movement: Option<usize>,
+    /// The movement, by its number or heading as printed or its place in the file: II or 2
+    #[arg(long, value_name = "MOVEMENT")]
+    pub(crate) movement: Option<String>,
     /// The file that gets the entry, instead of SCORE.aside.toml beside the score
     #[arg(long, value_name = "FILE")]
     pub(crate) aside: Option<PathBuf>,
@@ -129,12 +129,16 @@ fn entry(arguments: &AsideArguments) -> Result<AsideEntry, Failure> {
     {
         return Err(wrong("that would be the whole review", "name a rule, a part, bars or a movement"));
     }
+    let movement = match &arguments.movement {
+        Some(asked) => Some(bars::movement(&studio::open_score(&arguments.score)?.score, asked)? + 1),
+        None => None,
+    };
     Ok(AsideEntry {
         rule: arguments.rule.clone(),
         part: arguments.part.clone(),
         bars,
         beat,
-        movement: arguments.movement,
+        movement,
         reason: arguments.reason.trim().to_owned(),
     })
 }
@@ -162,7 +166,7 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         apart: false,
     };
     let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
-    let options = studio::line_options(&shared);
+    let options = studio::line_options(&shared, &desk.score, &desk.bars);
     let reading = Reading::new(&desk.score, &profile, &options);
     let piece = Piece {
         document: Some(desk.file.document()),

@@ -11,15 +11,11 @@ use crate::failure::Failure;
 pub(crate) fn bars(
     score: &Score,
     text: Option<&str>,
-    movement: Option<usize>,
+    asked: Option<&str>,
 ) -> Result<RangeInclusive<u32>, Failure> {
-    let movements = score.movements();
-    let within = match movement {
-        None => movements,
-        Some(number) => match number.checked_sub(1).and_then(|index| movements.get(index)) {
-            Some(movement) => vec![movement.clone()],
-            None => return Err(Failure::Movement { asked: number, there: movements.len() }),
-        },
+    let within: Vec<RangeInclusive<u32>> = match asked {
+        None => score.movements.iter().map(|movement| movement.bars.clone()).collect(),
+        Some(asked) => vec![score.movements[movement(score, asked)?].bars.clone()],
     };
     let Some(text) = text else {
         let (first, last) =
@@ -32,7 +28,15 @@ pub(crate) fn bars(
     let is = |bar: &u32, label: &str| score.bars.get(*bar as usize).is_some_and(|bar| bar.label == label);
     let has = |label: &str| within.iter().flat_map(Clone::clone).any(|bar| is(&bar, label));
     if let Some(missing) = [from, to].into_iter().find(|label| !has(label)) {
-        return Err(failed(format!("the score has no bar {missing}")));
+        return Err(failed(match asked {
+            None => format!("the score has no bar {missing}; {}", score.last_bars_said()),
+            Some(asked) => {
+                let named = movement(score, asked)?;
+                let (alone, _) = score.movement_alone(named).unwrap_or_default();
+                let name = score.movements[named].name();
+                format!("{name} has no bar {missing}; {}", alone.last_bars_said())
+            }
+        }));
     }
     // Two bars of one number are the two halves of a bar that a repeat splits: both are meant.
     let found = within.iter().find_map(|movement| {
@@ -41,6 +45,14 @@ pub(crate) fn bars(
         (from <= to).then_some(from..=to)
     });
     found.ok_or_else(|| failed("the second bar comes before the first".into()))
+}
+
+/// The index of the movement that `--movement` names.
+pub(crate) fn movement(score: &Score, asked: &str) -> Result<usize, Failure> {
+    score.movement_named(asked).ok_or_else(|| Failure::Movement {
+        asked: asked.to_owned(),
+        there: score.movements.iter().map(|movement| movement.name().to_owned()).collect(),
+    })
 }
 
 /// Indices of the parts that `--part` names, all bowed parts when it names none.

@@ -26,8 +26,8 @@ pub(crate) enum Failure {
         why: String,
     },
     Movement {
-        asked: usize,
-        there: usize,
+        asked: String,
+        there: Vec<String>,
     },
     Part {
         asked: String,
@@ -41,6 +41,10 @@ pub(crate) enum Failure {
         count: usize,
     },
     SameFile {
+        path: PathBuf,
+    },
+    /// A file for a score whose name does not say of which kind it is.
+    ScoreName {
         path: PathBuf,
     },
     Marks {
@@ -130,7 +134,7 @@ impl fmt::Display for Failure {
                 )
             }
             Self::Movement { asked, there } => {
-                write!(f, "--movement {asked}: the file has {there}, counted where bar numbers begin anew.")
+                write!(f, "--movement {asked}: there is no such movement. The file has: {}.", there.join(", "))
             }
             Self::House { name, why } => write!(f, "House profile {name}: {why}"),
             Self::PartNotMade { part, why } => write!(f, "The part {part} could not be made: {why}."),
@@ -178,6 +182,12 @@ impl fmt::Display for Failure {
             Self::SameFile { path } => write!(
                 f,
                 "{} is read by this command. Name another file: it is not written over.",
+                path.display()
+            ),
+            Self::ScoreName { path } => write!(
+                f,
+                "{}: the name does not say what kind of score file it shall be. End it in .musicxml or .xml for a \
+                 plain score, in .mxl for a package. Nothing was written.",
                 path.display()
             ),
             Self::Layer { path, why } => write!(f, "{}: {why}.", path.display()),

@@ -13,6 +13,7 @@ use crate::layer_args::{
     ApplyArguments, CheckArguments, CompareArguments, Kind, LayerArguments, LayerCommand, LiftArguments,
     MergeArguments,
 };
+use crate::score_file::ScoreTarget;
 use crate::{bars, files, layer_carry, layer_enter, layer_list, layer_sheet, layer_spread, studio};
 
 pub(crate) fn run(arguments: &LayerArguments) -> Result<ExitCode, Failure> {
@@ -90,12 +91,9 @@ fn parse(bytes: Vec<u8>) -> Result<Document, Failure> {
     Document::parse(bytes, &Limits::default()).map_err(|error| Failure::Marks { why: error.to_string() })
 }
 
-fn packed(file: &ScoreFile, bytes: &[u8]) -> Result<Vec<u8>, Failure> {
-    file.write(bytes).map_err(|error| Failure::Marks { why: error.to_string() })
-}
-
 fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
     not_over(&arguments.out, &[&arguments.score])?;
+    let target = ScoreTarget::of(&arguments.out)?;
     not_over(&arguments.layer, &[&arguments.score, &arguments.out])?;
     let (file, score) = open_score(&arguments.score)?;
     let mut choice = LiftChoice::default();
@@ -114,7 +112,7 @@ fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
     let clean = file.document().apply(&lifted.edits).map_err(|error| failed(&error.into()))?;
     // The layer first: the marks are then in two files, never in none.
     arcata_files::write_whole(&arguments.layer, arcata_layer::write(&lifted.layer).as_bytes())?;
-    arcata_files::write_whole(&arguments.out, &packed(&file, &clean)?)?;
+    target.write(&file, &clean)?;
     files::complain(&format!(
         "{} marks lifted into {}; the clean score is {}",
         lifted.layer.entries.len(),
@@ -147,6 +145,7 @@ fn trust(arguments: &ApplyArguments) -> Trust {
 
 fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     not_over(&arguments.out, &inputs(arguments))?;
+    let target = ScoreTarget::of(&arguments.out)?;
     let (file, score) = open_score(&arguments.score)?;
     let layers: Vec<LayerFile> =
         arguments.layer.iter().map(|path| open_layer(path)).collect::<Result<_, _>>()?;
@@ -156,7 +155,9 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     let mut left_out = Vec::new();
     let mut said = Vec::new();
     for opened in &layers {
-        let applied = arcata_layer::apply(&document, &score, &opened.layer, &below, trust(arguments));
+        let told = studio::told(&arguments.score, (&document, &score), &opened.layer)?;
+        let applied =
+            arcata_layer::apply_told(&document, &score, &opened.layer, (&below, &told), trust(arguments));
         let Applied { edits, layer, written, standing, left_out: left } =
             applied.map_err(|error| layer_failed(&opened.path, &error))?;
         let bytes = document.apply(&edits).map_err(|error| layer_failed(&opened.path, &error.into()))?;
@@ -173,7 +174,7 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
             arcata_files::rewrite(&opened.path, &opened.bytes, bytes.as_bytes())?;
         }
     }
-    arcata_files::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
+    target.write(&file, document.bytes())?;
     said.iter().for_each(|line| files::complain(line));
     list("Not applied:", &left_out);
     Ok(exit(left_out.is_empty()))
@@ -181,6 +182,7 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
 
 fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     not_over(&arguments.out, &inputs(arguments))?;
+    let target = ScoreTarget::of(&arguments.out)?;
     let (file, mut score) = open_score(&arguments.score)?;
     let layers: Vec<LayerFile> =
         arguments.layer.iter().map(|path| open_layer(path)).collect::<Result<_, _>>()?;
@@ -197,7 +199,7 @@ fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
         taken_off += wiped.taken_off;
         left_out.extend(wiped.left_out);
     }
-    arcata_files::write_whole(&arguments.out, &packed(&file, document.bytes())?)?;
+    target.write(&file, document.bytes())?;
     files::complain(&format!("{taken_off} entries taken off; the score is {}", arguments.out.display()));
     list("Not found in the score:", &left_out);
     Ok(exit(left_out.is_empty()))

@@ -78,6 +78,14 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
     }
     let addresses = Addresses::new(&opened.score);
     let spared = if arguments.least { spared(&addresses, &after)? } else { BTreeSet::new() };
+    // Hooks and retakes as they shall stand in the parts.
+    let clean = (opened.file.document(), &opened.score);
+    let told = studio::told(&arguments.score, clean, &after)?;
+    let after = told.spelt_out(&after, &addresses);
+    let before = match before {
+        Some(before) => Some(studio::told(&arguments.score, clean, &before)?.spelt_out(&before, &addresses)),
+        None => None,
+    };
     let stands = stands(&opened.score, arguments.stands.as_deref())?;
     let settings = CopyingSettings::default();
     let settings = match arguments.seconds_a_mark {
@@ -95,8 +103,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
     name_states(&mut view, arguments);
     let layer = arcata_prepare::written(&addresses, (before.as_ref(), &after), &spared);
     let (document, score) =
-        arcata_prepare::marked(&mut view, (opened.file.document(), &opened.score), &layer)
-            .map_err(|why| Failure::Sheet { why })?;
+        arcata_prepare::marked(&mut view, clean, (&layer, &told)).map_err(|why| Failure::Sheet { why })?;
     if format != SheetFormat::Text && !arguments.words_only {
         let told = arcata_prepare::engrave_bars(&mut view, (&document, &score), &Engraver::new());
         told.iter().for_each(|sentence| files::complain(sentence));

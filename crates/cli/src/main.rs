@@ -27,6 +27,7 @@ mod review_pages;
 mod review_pictures;
 mod review_waves;
 mod rules_command;
+mod score_file;
 mod studio;
 mod wishes;
 

@@ -13,6 +13,7 @@ use arcata_score::NoteId;
 
 use crate::args::{Format, MarksArguments, Surplus};
 use crate::failure::Failure;
+use crate::score_file::ScoreTarget;
 use crate::studio::Desk;
 use crate::{bars, files, studio};
 
@@ -33,6 +34,9 @@ pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
     {
         return Err(Failure::TwoInOne { path: out.clone() });
     }
+    if let Some(write) = &arguments.write {
+        ScoreTarget::of(write)?;
+    }
     let mut views = Vec::new();
     let mut unread = Vec::new();
     for score in &scores {
@@ -41,7 +45,7 @@ pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
                 if let Some(out) = &arguments.write {
                     write_without(&desk, &marks, &arguments.take, out)?;
                 }
-                views.push(view(score, arguments, &desk, &marks, &profile)?);
+                views.push(view(score, &desk, &marks, &profile));
             }
             Err(failure @ Failure::Read { .. }) => unread.push(failure),
             Err(failure) => return Err(failure),
@@ -61,7 +65,7 @@ fn look(
     profile: &Profile,
 ) -> Result<(Desk, Vec<AuditedMark>), Failure> {
     let desk = studio::open(score, &arguments.shared, profile, MarkReading::Law)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+    let bars = desk.bars.clone();
     let parts = bars::parts(&desk.score, &arguments.shared.part)?;
     let mut marks = audit(&desk.score, &parts, &desk.lines, &desk.plans, profile);
     marks.retain(|mark| {
@@ -73,16 +77,15 @@ fn look(
 
 fn view(
     score: &Path,
-    arguments: &MarksArguments,
     desk: &Desk,
     marks: &[AuditedMark],
     profile: &Profile,
-) -> Result<MarksView, Failure> {
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+) -> MarksView {
+    let bars = &desk.bars;
     let file = score.display().to_string();
     let lines = (desk.lines.as_slice(), desk.plans.as_slice());
     let view = MarksView::new(&file, &desk.score, lines, marks, profile, |bar| bars.contains(&bar));
-    Ok(MarksView { assumptions: desk.assumptions.clone(), ..view })
+    MarksView { assumptions: desk.assumptions.clone(), ..view }
 }
 
 fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> {
@@ -119,8 +122,7 @@ fn write_without(desk: &Desk, marks: &[AuditedMark], take: &[Surplus], out: &Pat
     let edits = remove_marks(document, &desk.score, |part, note| taken.contains(&(part, note)))
         .map_err(|error| failed(error.to_string()))?;
     let bytes = document.apply(&edits).map_err(|error| failed(error.to_string()))?;
-    let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    arcata_files::write_whole(out, &bytes)?;
+    ScoreTarget::of(out)?.write(&desk.file, &bytes)?;
     files::complain(&format!("{} marks taken out, the rest written to {}", taken.len(), out.display()));
     Ok(())
 }

@@ -2,8 +2,9 @@
 
 use std::path::Path;
 
-use arcata_bow::plan::{MarkReading, least_marks};
-use arcata_layer::{Applied, BowAddition, Layer, LeftOut, Trust, add_marks, remove_marks};
+use arcata_bow::plan::MarkReading;
+use arcata_layer::{Applied, Layer, LeftOut, Trust, add_marks, remove_marks};
+use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_xml::{Document, EditError, EditList, Limits};
 
 use crate::args::Shared;
@@ -36,7 +37,7 @@ pub(crate) fn open(arguments: &PartsArguments) -> Result<BowedScore, Failure> {
     let mut bowed = BowedScore { document, score, left_out: Vec::new(), changed };
     let mut below: Vec<Layer> = Vec::new();
     for path in &arguments.layer {
-        put_on(&mut bowed, path, &mut below, arguments.bowings)?;
+        put_on(&mut bowed, (&arguments.score, path), &mut below, arguments.bowings)?;
     }
     Ok(bowed)
 }
@@ -57,16 +58,9 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
     let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
     let mut additions = Vec::new();
     for (index, (line, plan)) in desk.lines.iter().zip(&desk.plans).enumerate() {
-        let chosen: Vec<usize> = if arguments.bowings == Bowings::Plan {
-            (0..plan.strokes.len()).collect()
-        } else {
-            let marks = least_marks(line, plan, desk.settings[index].reach);
-            marks.iter().map(|mark| mark.stroke).collect()
-        };
-        additions.extend(chosen.into_iter().filter_map(|stroke| {
-            let note = *line.strokes[stroke].notes.first()?;
-            Some(BowAddition { part: line.part, note, direction: plan.strokes[stroke].direction })
-        }));
+        let which = if arguments.bowings == Bowings::Plan { PlannedMarks::All } else { PlannedMarks::Least };
+        let marks = planned_marks(&desk.score, (line, plan), desk.settings[index].reach, which);
+        additions.extend(marks.into_iter().map(|(_, mark)| mark));
     }
     add_marks(desk.file.document(), &desk.score, &additions).map_err(failed)
 }
@@ -75,14 +69,16 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
 /// layer knows by its bytes, but its notes are the same.
 fn put_on(
     bowed: &mut BowedScore,
-    path: &Path,
+    (score, path): (&Path, &Path),
     below: &mut Vec<Layer>,
     bowings: Bowings,
 ) -> Result<(), Failure> {
     let opened = open_layer(path)?;
     let said = |why: String| Failure::Layer { path: path.to_owned(), why };
     let trust = if bowings == Bowings::Score { Trust::OwnScore } else { Trust::AnyScore };
-    let applied = arcata_layer::apply(&bowed.document, &bowed.score, &opened.layer, below, trust);
+    let told = studio::told(score, (&bowed.document, &bowed.score), &opened.layer)?;
+    let applied =
+        arcata_layer::apply_told(&bowed.document, &bowed.score, &opened.layer, (below, &told), trust);
     let Applied { edits, layer, left_out, .. } = applied.map_err(|error| said(error.to_string()))?;
     let bytes = bowed.document.apply(&edits).map_err(|error| said(error.to_string()))?;
     bowed.changed += edits.edits().len();

@@ -6,16 +6,17 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_bow::plan::{
-    Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, least_marks, repairs,
-    ways_to_end,
+    Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, repairs, ways_to_end,
 };
 use arcata_bow::{Line, LineSource, PlanSettings, Profile, Reading};
-use arcata_layer::{BowAddition, add_marks};
+use arcata_layer::add_marks;
+use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
 use arcata_score::{BowDirection, Score};
 
 use crate::args::{Marks, PlanArguments, PlanFormat, Table};
 use crate::failure::Failure;
+use crate::score_file::ScoreTarget;
 use crate::{bars, files, plan_picture, studio, wishes};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
@@ -71,10 +72,10 @@ fn view(
     marks: MarkReading,
 ) -> Result<PlanView, Failure> {
     let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+    let bars = desk.bars.clone();
     let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone());
-    let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, text)).transpose()?;
-    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, &bars, text)).transpose()?;
+    let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     // What anchors cost is told of their own line, with the others as they bow without them.
     let priced = |index: usize| {
         let anchors = anchors[index].clone();
@@ -85,7 +86,7 @@ fn view(
     if prices.iter().any(Option::is_some) {
         desk.fix(&anchors);
     }
-    let options = studio::line_options(&arguments.shared);
+    let options = studio::line_options(&arguments.shared, &desk.score, &bars);
     let reading = Reading::new(&desk.score, profile, &options);
     let asks_sources = arguments.repairs > 0 || ending.is_some();
     let parts: BTreeSet<usize> = desk.lines.iter().filter(|_| asks_sources).map(|line| line.part).collect();
@@ -181,44 +182,29 @@ fn write_marked(
     if files::same(path, out) {
         return Err(Failure::SameFile { path: out.to_owned() });
     }
+    let target = ScoreTarget::of(out)?;
     let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
-    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement.as_deref())?;
+    let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
         desk.fix(&anchors);
     }
     let mut additions = Vec::new();
+    let which = match kind {
+        Marks::All => PlannedMarks::All,
+        Marks::Least => PlannedMarks::Least,
+    };
     for (line, plan) in desk.shown() {
-        let chosen: Vec<usize> = match kind {
-            Marks::All => (0..plan.strokes.len()).collect(),
-            Marks::Least => {
-                let reach = studio::settings(line, profile, marks).reach;
-                let mut strokes: Vec<usize> =
-                    least_marks(line, plan, reach).iter().map(|mark| mark.stroke).collect();
-                strokes.dedup();
-                strokes
-            }
-        };
-        for index in chosen {
-            let stroke = &line.strokes[index];
-            if !bars.contains(&stroke.bar) {
-                continue;
-            }
-            if let Some(note) = stroke.notes.first() {
-                additions.push(BowAddition {
-                    part: line.part,
-                    note: *note,
-                    direction: plan.strokes[index].direction,
-                });
-            }
-        }
+        let reach = studio::settings(line, profile, marks).reach;
+        let planned = planned_marks(&desk.score, (line, plan), reach, which);
+        let shown = planned.into_iter().filter(|(stroke, _)| bars.contains(&line.strokes[*stroke].bar));
+        additions.extend(shown.map(|(_, mark)| mark));
     }
     let failed = |why: String| Failure::Marks { why };
     let edits = add_marks(desk.file.document(), &desk.score, &additions)
         .map_err(|error| failed(error.to_string()))?;
     let bytes = desk.file.document().apply(&edits).map_err(|error| failed(error.to_string()))?;
-    let bytes = desk.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    arcata_files::write_whole(out, &bytes)?;
+    target.write(&desk.file, &bytes)?;
     files::complain(&format!("{} marks written to {}", edits.edits().len(), out.display()));
     Ok(ExitCode::SUCCESS)
 }

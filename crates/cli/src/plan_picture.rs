@@ -10,12 +10,11 @@ use arcata_engrave::{
     Caption, Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, pdf,
 };
 use arcata_report::alternative_name;
-use arcata_score::Score;
 
 use crate::args::{PlanArguments, PlanFormat};
 use crate::failure::Failure;
 use crate::studio::Desk;
-use crate::{bars, files, studio, wishes};
+use crate::{files, studio, wishes};
 
 /// Dots to the inch of a PNG: notes are sharp on paper and on a screen.
 const DOTS: u16 = 200;
@@ -36,8 +35,8 @@ pub(crate) fn run(
         return Err(Failure::SameFile { path: out.clone() });
     }
     let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
-    let anchors = wishes::anchors(&desk.score, &desk.lines, &desk.shown, &arguments.anchor)?;
+    let bars = desk.bars.clone();
+    let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
         desk.fix(&anchors);
     }
@@ -139,9 +138,20 @@ fn lanes_of<'a>(
 }
 
 fn subtitle(desk: &Desk, bars: &RangeInclusive<u32>) -> String {
-    let label =
-        |score: &Score, bar: u32| score.bars.get(bar as usize).map_or(String::new(), |bar| bar.label.clone());
-    let (first, last) = (label(&desk.score, *bars.start()), label(&desk.score, *bars.end()));
-    let bars = if first == last { format!("Bar {first}") } else { format!("Bars {first} to {last}") };
+    let score = &desk.score;
+    let bars = match (score.bar_label(*bars.start()), score.bar_label(*bars.end())) {
+        (first, last) if score.movement_of(*bars.start()) != score.movement_of(*bars.end()) => {
+            let movement = |bar| score.movement_said(bar).unwrap_or_default();
+            let (from, to) = (movement(*bars.start()), movement(*bars.end()));
+            format!("{from}, bar {first} to {to}, bar {last}")
+        }
+        (first, last) => {
+            let bars = if first == last { format!("bar {first}") } else { format!("bars {first} to {last}") };
+            match score.movements.get(score.movement_of(*desk.bars.start())) {
+                Some(movement) if score.movements.len() > 1 => format!("{}, {bars}", movement.name()),
+                _ => bars.replacen('b', "B", 1),
+            }
+        }
+    };
     std::iter::once(bars).chain(desk.assumptions.iter().cloned()).collect::<Vec<_>>().join(". ")
 }

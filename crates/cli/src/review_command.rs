@@ -201,9 +201,9 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     };
     let (aside_path, aside) = kept.unzip();
     let desk = studio::open_told(path, &arguments.shared, profile, MarkReading::Law, aside.as_ref())?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement)?;
+    let bars = desk.bars.clone();
     let beside = beside(&arguments.beside)?;
-    let options = studio::line_options(&arguments.shared);
+    let options = studio::line_options(&arguments.shared, &desk.score, &bars);
     let reading = Reading::new(&desk.score, profile, &options);
     let piece = Piece {
         document: Some(desk.file.document()),

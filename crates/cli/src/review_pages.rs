@@ -32,7 +32,7 @@ pub(crate) fn page(
     engraver: &Engraver,
     language: Language,
 ) -> String {
-    let scenes = Scenes::new(desk, profile, studio::line_options(shared), engraver);
+    let scenes = Scenes::new(desk, profile, studio::line_options(shared, &desk.score, &desk.bars), engraver);
     let pictures = scenes.draw(findings);
     let music_in_text = pictures.iter().any(|pictures| {
         let all = pictures.now.iter().chain(pictures.proposals.iter().flatten());

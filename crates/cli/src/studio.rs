@@ -1,5 +1,6 @@
 //! A score on the desk: read, its lines found, its bows planned.
 
+use std::ops::RangeInclusive;
 use std::path::Path;
 
 use arcata_bow::plan::{Anchor, MarkReading};
@@ -7,9 +8,11 @@ use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
+use arcata_layer::{Layer, ToldBows};
+use arcata_prepare::Planner;
 use arcata_review::{Aside, UnusedSlurEntry};
 use arcata_score::{Length, Score};
-use arcata_xml::{Limits, ScoreFile};
+use arcata_xml::{Document, Limits, ScoreFile};
 use rayon::prelude::*;
 
 use crate::args::Shared;
@@ -29,7 +32,9 @@ pub(crate) struct Desk {
     pub(crate) settings: Vec<PlanSettings>,
     /// How the lines were planned as one; none where each was planned for itself.
     pub(crate) agreed: Option<Agreed>,
-    /// Indices of the lines of the parts asked for.
+    /// The bars asked for, by index.
+    pub(crate) bars: RangeInclusive<u32>,
+    /// Indices of the lines of the parts asked for, in the movements of these bars.
     pub(crate) shown: Vec<usize>,
     pub(crate) assumptions: Vec<String>,
     /// Entries on slurs that no slur of the score answers to.
@@ -121,6 +126,24 @@ pub(crate) fn open_bytes(bytes: Vec<u8>) -> Result<Opened, String> {
     }
 }
 
+/// What the hooks and retakes of a layer come to where it is put on a score: the professional's plan, every line with what the
+/// file beside the score says of its slurs.
+pub(crate) fn told(
+    path: &Path,
+    (document, score): (&Document, &Score),
+    layer: &Layer,
+) -> Result<ToldBows, Failure> {
+    let aside = aside_file::of(path, None)?.map(|(_, aside)| aside);
+    let tell = |score: &mut Score| {
+        if let Some(aside) = &aside {
+            aside.tell_slurs(score);
+        }
+    };
+    let (profile, options) = (Profile::shipped(Shipped::Professional), LineOptions::default());
+    let planner = Planner { profile: &profile, options: &options, tell: &tell };
+    planner.told((document, score), layer).map_err(|why| Failure::Marks { why })
+}
+
 /// Reads a score, with what the file beside it says of its slurs, and plans its lines.
 pub(crate) fn open(
     path: &Path,
@@ -143,7 +166,8 @@ pub(crate) fn open_told(
     let Opened { file, mut score } = open_score(path)?;
     let slurs_without = aside.map(|aside| aside.tell_slurs(&mut score)).unwrap_or_default();
     let chosen = bars::parts(&score, &shared.part)?;
-    let options = line_options(shared);
+    let asked = bars::bars(&score, shared.bars.as_deref(), shared.movement.as_deref())?;
+    let options = line_options(shared, &score, &asked);
     let reading = Reading::new(&score, profile, &options);
     let bowed = bars::parts(&score, &[])?;
     let lines: Vec<Line> = bowed.par_iter().flat_map(|part| reading.lines(*part)).collect();
@@ -154,16 +178,19 @@ pub(crate) fn open_told(
     });
     let Planned { plans, settings, agreed } = planned(&lines, settings, agreements);
     let assumptions = assumptions(&lines, reading.tempo.assumed(), shared);
-    let shown = (0..lines.len()).filter(|index| chosen.contains(&lines[*index].part)).collect();
-    Ok(Desk { file, score, lines, plans, settings, agreed, shown, assumptions, slurs_without })
+    let movements = score.movement_of(*asked.start())..=score.movement_of(*asked.end());
+    let is_shown = |line: &Line| chosen.contains(&line.part) && movements.contains(&line.movement);
+    let shown = (0..lines.len()).filter(|index| is_shown(&lines[*index])).collect();
+    Ok(Desk { file, score, lines, plans, settings, agreed, bars: asked, shown, assumptions, slurs_without })
 }
 
-/// How lines are read.
-pub(crate) fn line_options(shared: &Shared) -> LineOptions {
+/// How lines are read; an opening tempo is that of the movement in which the bars asked for begin.
+pub(crate) fn line_options(shared: &Shared, score: &Score, bars: &RangeInclusive<u32>) -> LineOptions {
     let tempo = shared
         .tempo
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
-    LineOptions { tempo, louder: shared.louder, ..LineOptions::default() }
+    let opening_movement = score.movement_of(*bars.start());
+    LineOptions { tempo, opening_movement, louder: shared.louder, ..LineOptions::default() }
 }
 
 fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {

@@ -1,15 +1,22 @@
 //! What a user asks of single strokes: anchors and endings, as they are typed.
 
+use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
+
 use arcata_bow::plan::{Anchor, Ending};
 use arcata_bow::{Line, Link};
 use arcata_review::beats::beat_in_bar;
 use arcata_review::words::beat_text;
 use arcata_score::{BowDirection, Length, Score};
 
+use crate::bars;
 use crate::failure::Failure;
+use crate::studio::Desk;
 
-/// An anchor as typed: `60/1 down`, `Viola 60/2½ up`, `12/3 down retake`.
+/// An anchor as typed: `60/1 down`, `Viola 60/2½ up`, `II: 12/3 down retake`.
 struct Typed<'a> {
+    /// The movement, where one is named.
+    movement: Option<&'a str>,
     /// The part, empty when there is none.
     part: String,
     bar: &'a str,
@@ -18,18 +25,23 @@ struct Typed<'a> {
     link: Option<Link>,
 }
 
-/// The anchors of each line; `shown` are the lines that one without a part's name may mean.
-pub(crate) fn anchors(
-    score: &Score,
-    lines: &[Line],
-    shown: &[usize],
-    texts: &[String],
-) -> Result<Vec<Vec<Anchor>>, Failure> {
+/// The anchors of each line; one without a part's name means the lines that are shown.
+pub(crate) fn anchors(desk: &Desk, texts: &[String]) -> Result<Vec<Vec<Anchor>>, Failure> {
+    let Desk { score, lines, shown, .. } = desk;
     let mut found = vec![Vec::new(); lines.len()];
     for text in texts {
         let failed = |why: String| Failure::Anchor { text: text.clone(), why };
         let typed = typed(text).map_err(failed)?;
-        let meant = meant(lines, shown, &typed.part).map_err(failed)?;
+        let movement = match typed.movement {
+            Some(asked) => Some(bars::movement(score, asked)?),
+            None => {
+                let mut of = shown.iter().map(|line| lines[*line].movement);
+                let first = of.next();
+                first.filter(|first| of.all(|other| other == *first))
+            }
+        };
+        let mut meant = meant(lines, shown, &typed.part).map_err(failed)?;
+        meant.retain(|line| movement.is_none_or(|movement| lines[*line].movement == movement));
         let mut places = Vec::new();
         for line in meant {
             if let Some(stroke) = stroke_at(score, &lines[line], typed.bar, typed.beat) {
@@ -39,6 +51,16 @@ pub(crate) fn anchors(
         if places.is_empty() {
             return Err(failed(nothing_begins(score, lines, shown, &typed)));
         }
+        let of: BTreeSet<usize> = places.iter().map(|(line, _)| lines[*line].movement).collect();
+        if of.len() > 1 {
+            let numbers: Vec<&str> = of.iter().map(|of| score.movements[*of].number.as_str()).collect();
+            return Err(failed(format!(
+                "bar {} stands in the movements {}: write one before it, such as \"{}: {text}\"",
+                typed.bar,
+                numbers.join(", "),
+                numbers[0]
+            )));
+        }
         for (line, anchor) in places {
             found[line].push(anchor);
         }
@@ -47,11 +69,12 @@ pub(crate) fn anchors(
 }
 
 fn typed(text: &str) -> Result<Typed<'_>, String> {
+    let (movement, text) = in_movement(text);
     let words: Vec<&str> = text.split_whitespace().collect();
     let place = words.iter().rposition(|word| word.contains('/')).ok_or("no bar and beat are named")?;
     let (bar, beat) = words[place].split_once('/').unwrap_or((words[place], ""));
     let beat = beat_typed(beat).ok_or_else(|| format!("\"{beat}\" is no beat"))?;
-    let mut typed = Typed { part: words[..place].join(" "), bar, beat, direction: None, link: None };
+    let mut typed = Typed { movement, part: words[..place].join(" "), bar, beat, direction: None, link: None };
     for word in &words[place + 1..] {
         match *word {
             "down" => typed.direction = Some(BowDirection::Down),
@@ -65,6 +88,14 @@ fn typed(text: &str) -> Result<Typed<'_>, String> {
         return Err("it does not say what the stroke should do".to_owned());
     }
     Ok(typed)
+}
+
+/// The movement that a text begins with, before a colon, and the rest.
+fn in_movement(text: &str) -> (Option<&str>, &str) {
+    match text.split_once(':') {
+        Some((movement, rest)) => (Some(movement.trim()), rest.trim()),
+        None => (None, text.trim()),
+    }
 }
 
 /// A beat from 1: `3`, `3.5`, `3½`, `3+1/2`.
@@ -102,7 +133,7 @@ fn beat_typed(text: &str) -> Option<Length> {
 fn meant(lines: &[Line], shown: &[usize], part: &str) -> Result<Vec<usize>, String> {
     let names = || lines.iter().map(|line| line.name.clone()).collect::<Vec<_>>().join(", ");
     if part.is_empty() {
-        let parts: std::collections::BTreeSet<usize> = shown.iter().map(|index| lines[*index].part).collect();
+        let parts: BTreeSet<usize> = shown.iter().map(|index| lines[*index].part).collect();
         return match parts.len() {
             0 => Err("there is no bowed line".to_owned()),
             1 => Ok(shown.to_vec()),
@@ -139,7 +170,7 @@ fn stroke_at(score: &Score, line: &Line, bar: &str, beat: Length) -> Option<usiz
 
 fn nothing_begins(score: &Score, lines: &[Line], shown: &[usize], typed: &Typed<'_>) -> String {
     if !score.bars.iter().any(|bar| bar.label == typed.bar) {
-        return format!("the score has no bar {}", typed.bar);
+        return format!("the score has no bar {}; {}", typed.bar, score.last_bars_said());
     }
     let meant = meant(lines, shown, &typed.part).unwrap_or_default();
     let mut beats: Vec<Length> = meant
@@ -162,20 +193,32 @@ fn nothing_begins(score: &Score, lines: &[Line], shown: &[usize], typed: &Typed<
     }
 }
 
-/// `8 down`: the bar (an index) and the bow on which it should end.
-pub(crate) fn ending(score: &Score, text: &str) -> Result<(u32, BowDirection), Failure> {
+/// `8 down`, `II: 8 down`: the bar (an index) and the bow on which it should end. Without a movement the bar is looked
+/// for among those asked for first.
+pub(crate) fn ending(
+    score: &Score,
+    bars: &RangeInclusive<u32>,
+    text: &str,
+) -> Result<(u32, BowDirection), Failure> {
     let failed = |why: String| Failure::Ending { text: text.to_owned(), why };
+    let (movement, rest) = in_movement(text);
+    let within = match movement {
+        Some(asked) => score.movements[bars::movement(score, asked)?].bars.clone(),
+        None => 0..=u32::MAX,
+    };
     let (bar, bow) =
-        text.trim().rsplit_once(' ').ok_or_else(|| failed("a bar and a bow are expected".to_owned()))?;
+        rest.rsplit_once(' ').ok_or_else(|| failed("a bar and a bow are expected".to_owned()))?;
     let direction = match bow {
         "down" => BowDirection::Down,
         "up" => BowDirection::Up,
         other => return Err(failed(format!("\"{other}\" is neither down nor up"))),
     };
     let bar = bar.trim();
-    let found = score.bars.iter().position(|found| found.label == bar);
-    let index = found.and_then(|at| u32::try_from(at).ok());
-    index.map(|bar| (bar, direction)).ok_or_else(|| failed(format!("the score has no bar {bar}")))
+    let named = |index: &u32| within.contains(index) && score.bar_label(*index) == bar;
+    let all = 0..u32::try_from(score.bars.len()).unwrap_or(u32::MAX);
+    let found = bars.clone().find(named).or_else(|| { let mut all = all; all.find(named) });
+    let missing = || failed(format!("there is no bar {bar}; {}", score.last_bars_said()));
+    found.map(|bar| (bar, direction)).ok_or_else(missing)
 }
 
 /// What the ending asks of a line: the last note that it begins before the bar's end; `None` where the

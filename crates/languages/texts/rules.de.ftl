@@ -168,8 +168,8 @@ lift-in-soft-line = Ein Absetzen, das ein Loch in eine leise Linie reißt
 mark-cannot-be = Ein Strichzeichen, das nicht sein kann
     .finds =
         Ein Strichzeichen auf einer Note, wo kein Strich beginnt: in einem Bindebogen, auf einer herübergebundenen Note, im
-        Pizzicato, auf einer Pause, auf einer nicht gestrichenen Note. Auch zwei verschiedene Zeichen am Anfang eines Strichs. Es
-        sind die Zeichen, die `arcata marks` als widersprüchlich zählt.
+        Pizzicato, auf einer Pause, auf einer nicht gestrichenen Note. Auch zwei verschiedene Zeichen am Anfang eines Strichs,
+        außer auf einer einzigen Note, die lang genug für einen Bogenwechsel gehalten wird. Es sind die Zeichen, die `arcata marks` als widersprüchlich zählt.
     .why =
         Das Zeichen widerspricht dem Bogen oder der Spielweise daneben. Jeder Spieler glaubt einem von beiden.
 

@@ -164,8 +164,8 @@ lift-in-soft-line = Une levée d'archet qui troue une ligne douce
 mark-cannot-be = Un signe d'archet impossible
     .finds =
         Un signe d'archet sur une note où aucun coup ne commence : dans une liaison, sur une note tenue d'avant, en pizzicato, sur
-        un silence, sur une note qui n'est pas jouée à l'archet. Aussi deux signes différents au début d'un coup. Ce sont les signes
-        que `arcata marks` compte comme contradictoires.
+        un silence, sur une note qui n'est pas jouée à l'archet. Aussi deux signes différents au début d'un coup, sauf
+        sur une seule note tenue assez longtemps pour changer d'archet. Ce sont les signes que `arcata marks` compte comme contradictoires.
     .why =
         Le signe contredit la liaison ou l'état voisin. Chacun croit l'un des deux.
 

@@ -163,8 +163,8 @@ lift-in-soft-line = Un'alzata d'arco che buca una linea piano
 mark-cannot-be = Un segno d'arco impossibile
     .finds =
         Un segno d'arco su una nota dove non comincia nessuna arcata: dentro una legatura, su una nota legata dalla precedente,
-        in pizzicato, su una pausa, su una nota che non si suona con l'arco. Anche due segni diversi all'inizio di un'arcata.
-        Sono i segni che `arcata marks` conta come contraddittori.
+        in pizzicato, su una pausa, su una nota che non si suona con l'arco. Anche due segni diversi all'inizio di un'arcata,
+        se non stanno su una sola nota tenuta abbastanza da cambiare arcata. Sono i segni che `arcata marks` conta come contraddittori.
     .why =
         Il segno contraddice la legatura o lo stato accanto. Ciascuno crede a uno dei due.
 

@@ -10,7 +10,9 @@ use crate::address::Found;
 use crate::identity::{self, Kinship};
 use crate::markup::Piece;
 use crate::model::{Entry, Layer, Mark, Question, State, Taken, TakenKind};
+use crate::put_bows::{Known, asked, put_bow, put_double};
 use crate::session::Session;
+use crate::told::ToldBows;
 
 /// Whether a layer may go onto a score that it does not name.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -148,6 +150,23 @@ pub fn apply(
     below: &[Layer],
     trust: Trust,
 ) -> Result<Applied, LayerError> {
+    apply_told(document, score, layer, (below, &ToldBows::default()), trust)
+}
+
+/// [`apply`] where somebody has planned the strokes: a hook or a retake goes as `told` says, and the stroke before gets the
+/// same mark where it has none. Two equal marks one after the other are how players are told of either (common practice).
+/// What is not told goes as the note before is marked.
+///
+/// # Errors
+///
+/// As for [`apply`].
+pub fn apply_told(
+    document: &Document,
+    score: &Score,
+    layer: &Layer,
+    (below, told): (&[Layer], &ToldBows),
+    trust: Trust,
+) -> Result<Applied, LayerError> {
     let kinship = check_kinship(layer, document, score, trust)?;
     let mut layer = layer.clone();
     let mut session = Session::new(document, score);
@@ -162,13 +181,20 @@ pub fn apply(
     let clean = matches!(kinship, Kinship::Unbound | Kinship::Clean);
     let below = said_below(&session, below);
     let quarrels = quarrels(&session, &layer);
+    let asked = asked(&session, &layer);
     let mut applied =
         Applied { edits: EditList::default(), layer, written: 0, standing: 0, left_out: Vec::new() };
     let mut entries = std::mem::take(&mut applied.layer.entries);
     for entry in &mut entries {
         let done = find(&session, entry, &quarrels).and_then(|at| {
             let others_mark = below.contains_key(&(at, entry.mark.clone()));
-            put_entry(&mut session, entry, at, clean || others_mark)
+            let told = told.of(at).filter(|_| entry.mark.follows()).transpose()?;
+            put_entry(
+                &mut session,
+                entry,
+                at,
+                &Known { settled: clean || others_mark, clean, told, asked: &asked },
+            )
         });
         match done {
             Ok(Done::Written) => applied.written += 1,
@@ -224,29 +250,31 @@ fn find(
     }
 }
 
-enum Done {
+pub(crate) enum Done {
     Written,
     Standing,
 }
 
-/// Writes one entry. `settled`: a mark that stands there already is known not to be this layer's.
+/// Writes one entry.
 fn put_entry(
     session: &mut Session<'_, '_>,
     entry: &mut Entry,
     at: Found,
-    settled: bool,
+    known: &Known<'_>,
 ) -> Result<Done, String> {
+    let settled = known.settled;
+    if let Some(before) = entry.before.take_if(|_| known.clean || !entry.mark.follows())
+        && !known.clean
+    {
+        // It was a hook when it was last applied.
+        session.take_before(at.part, &before);
+    }
     match &entry.mark {
-        Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => {
-            let way = session.standing_way(entry, at).or_else(|| session.way(entry, at)).ok_or(
-                "neither it nor the note before says which way the bow goes; write \"bow\": \"down\" or \"up\"",
-            )?;
-            let taken = session.take_other_bows(at, Some(way));
-            remember(entry, taken);
-            let says_no_way = matches!(entry.mark, Mark::Hook { bow: None } | Mark::Retake { bow: None });
-            entry.written = says_no_way.then_some(way);
-            put_piece(session, entry, at, &Piece::Bow(way), settled)
+        Mark::Double { first } => {
+            let first = *first;
+            put_double(session, entry, at, (first, settled))
         }
+        Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => put_bow(session, entry, at, known),
         Mark::AsItComes => {
             let taken = session.take_other_bows(at, None);
             let done = if taken.is_empty() { Done::Standing } else { Done::Written };
@@ -268,14 +296,17 @@ fn put_entry(
     }
 }
 
+/// Why a mark cannot be written.
+pub(crate) const NO_PLACE: &str = "the markup of the note leaves no place for it";
+
 /// Keeps what was taken off now; where nothing was, what is known from before stays.
-fn remember(entry: &mut Entry, taken: Vec<Taken>) {
+pub(crate) fn remember(entry: &mut Entry, taken: Vec<Taken>) {
     if !taken.is_empty() {
         entry.took_off = taken;
     }
 }
 
-fn put_piece(
+pub(crate) fn put_piece(
     session: &mut Session<'_, '_>,
     entry: &mut Entry,
     at: Found,
@@ -289,11 +320,7 @@ fn put_piece(
         return Ok(Done::Standing);
     }
     entry.state = State::Own;
-    if session.put(at, piece, entry.exact.first()) {
-        Ok(Done::Written)
-    } else {
-        Err("the markup of the note leaves no place for it".to_owned())
-    }
+    if session.put(at, piece, entry.exact.first()) { Ok(Done::Written) } else { Err(NO_PLACE.to_owned()) }
 }
 
 fn put_slurs(

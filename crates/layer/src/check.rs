@@ -9,7 +9,7 @@ use crate::address::Found;
 use crate::apply::quarrels;
 use crate::identity::{self, Kinship};
 use crate::model::{Entry, Layer, Mark, Place};
-use crate::session::Session;
+use crate::session::{Session, note_before};
 
 /// Something about a layer that somebody should look at.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -41,8 +41,8 @@ pub enum RemarkKind {
     InsideSlur,
     /// A bow mark on a note that is tied over.
     TiedOver,
-    /// A hook or a retake of which nothing says the direction.
-    NoDirection,
+    /// A hook or a retake on the first note, where there is no stroke to go on from.
+    NothingBefore,
     /// A slur whose other end is not there or in the wrong order.
     SlurEnd,
     /// An entry that was carried over with doubt.
@@ -125,7 +125,7 @@ fn look_at(
     let score = session.score();
     let part = &score.parts[at.part];
     match &entry.mark {
-        Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => {
+        Mark::Down | Mark::Up | Mark::Double { .. } | Mark::Hook { .. } | Mark::Retake { .. } => {
             if let TieEnd::Joined(_) = part.note(at.note).tie.from_before {
                 let message = "the note is tied over: no new stroke begins on it".to_owned();
                 return Some((RemarkKind::TiedOver, message));
@@ -137,10 +137,9 @@ fn look_at(
                 );
                 return Some((RemarkKind::InsideSlur, message));
             }
-            let has_way = session.way(entry, at).is_some() || said_before(session, layer, at);
-            (!has_way).then(|| {
-                let message = "neither it nor the note before says which way the bow goes; write \"bow\"";
-                (RemarkKind::NoDirection, message.to_owned())
+            (entry.mark.follows() && note_before(score, at).is_none()).then(|| {
+                let message = format!("{}, but no note comes before it", entry.mark.words());
+                (RemarkKind::NothingBefore, message)
             })
         }
         Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
@@ -182,15 +181,5 @@ fn unslurred(layer: &Layer, entry: &Entry) -> bool {
                 }
                 _ => false,
             }
-    })
-}
-
-/// Whether the layer itself gives the note before a direction.
-fn said_before(session: &Session<'_, '_>, layer: &Layer, at: Found) -> bool {
-    let Some(before) = crate::session::note_before(session.score(), at) else { return false };
-    let Some(place) = session.addresses.place(at.part, before) else { return false };
-    layer.entries.iter().any(|entry| {
-        entry.place == place
-            && matches!(entry.mark, Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. })
     })
 }

@@ -33,14 +33,16 @@ mod marks;
 mod markup;
 mod merge;
 mod model;
+mod put_bows;
 mod session;
 pub mod shorthand;
 mod slurs;
 mod spread;
+mod told;
 mod wipe;
 
 pub use address::{Addresses, Found, NotFound};
-pub use apply::{Applied, LayerError, LeftOut, Trust, apply};
+pub use apply::{Applied, LayerError, LeftOut, Trust, apply, apply_told};
 pub use carry::{Carried, Doubt, Doubtful, Orphan, carry};
 pub use check::{Remark, RemarkKind, check};
 pub use compare::{Difference, compare};
@@ -49,10 +51,11 @@ pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
 pub use merge::{MergeRule, Merged, merge, settle};
 pub use model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, PitchName, Place, Question,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, MarkBefore, NotReached, PitchName, Place, Question,
     ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
 };
 pub use spread::{
     GoingTogether, LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread,
 };
+pub use told::{ToldBow, ToldBows};
 pub use wipe::{Wiped, wipe};

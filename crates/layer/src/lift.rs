@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use arcata_score::words::{WordMeaning, meanings};
-use arcata_score::{Articulation, Meaning, NoteId, Part, Score};
+use arcata_score::{Articulation, BowDirection, Meaning, NoteId, Part, Score};
 use arcata_xml::{Document, EditList, Limits};
 
 use crate::address::Found;
@@ -188,10 +188,12 @@ fn marks_of(
     let note = score.parts[at.part].note(at.note);
     let (mut marks, mut why) = (Vec::new(), Vec::new());
     if kinds.contains(&LiftKind::Bows) && note.bow_mark.is_some() {
-        if note.more_bow_marks.is_empty() {
-            marks.extend(note.bow_mark.map(|mark| Mark::of(mark.direction)));
-        } else {
-            why.push("the note has more than one bow mark; decide which holds");
+        let ways: Vec<BowDirection> =
+            note.bow_mark.iter().chain(&note.more_bow_marks).map(|mark| mark.direction).collect();
+        match ways.as_slice() {
+            [only] => marks.push(Mark::of(*only)),
+            [first, second] if first != second => marks.push(Mark::Double { first: *first }),
+            _ => why.push("the note has one bow mark more than once; take the surplus ones out"),
         }
     }
     if kinds.contains(&LiftKind::Lifts) && note.articulations.has(Articulation::Breath) {
@@ -236,6 +238,9 @@ fn take(session: &mut Session<'_, '_>, mark: &Lifting) -> Option<Vec<Exact>> {
     if let Some(until) = mark.until {
         return take_slur(session, mark.at, until);
     }
+    if let Mark::Double { first } = mark.entry.mark {
+        return take_double(session, mark.at, first);
+    }
     let piece = match &mark.entry.mark {
         Mark::Down => Piece::Bow(WAYS[0]),
         Mark::Up => Piece::Bow(WAYS[1]),
@@ -252,6 +257,20 @@ fn take(session: &mut Session<'_, '_>, mark: &Lifting) -> Option<Vec<Exact>> {
     }
     let plain = session.surgery.is_plain(note, &piece, &exact);
     Some(if plain { Vec::new() } else { vec![exact] })
+}
+
+/// Takes both bows off, the second one first.
+fn take_double(session: &mut Session<'_, '_>, at: Found, first: BowDirection) -> Option<Vec<Exact>> {
+    let note = node(session.score(), at.part, at.note);
+    let (first, second) = (Piece::Bow(first), Piece::Bow(first.other()));
+    let last_exact = session.surgery.take(note, &second, None)?;
+    let is_last_plain = session.surgery.is_plain(note, &second, &last_exact);
+    let Some(exact) = session.surgery.take(note, &first, None) else {
+        session.surgery.put(note, &second, Some(&last_exact));
+        return None;
+    };
+    let is_plain = is_last_plain && session.surgery.is_plain(note, &first, &exact);
+    Some(if is_plain { Vec::new() } else { vec![exact, last_exact] })
 }
 
 fn take_slur(session: &mut Session<'_, '_>, at: Found, until: NoteId) -> Option<Vec<Exact>> {

@@ -1,7 +1,7 @@
 //! Down- and up-bows as edits.
 
-use arcata_score::{BowDirection, NoteId, Score};
-use arcata_xml::{Document, EditError, EditList, Editor, Element, NodeId, Position, Tag};
+use arcata_score::{BowDirection, Note, NoteId, Score};
+use arcata_xml::{Document, Edit, EditError, EditList, Editor, Element, NodeId, Position, Tag};
 
 /// A mark to be written over a note.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -17,8 +17,8 @@ pub struct BowAddition {
 /// Children of a `<note>` that come after its `<notations>` (MusicXML 4.0, type `note`).
 const AFTER_NOTATIONS: [Tag; 3] = [Tag::LYRIC, Tag::PLAY, Tag::LISTEN];
 
-/// Edits that write the marks. Notes that carry a bow mark already, rests and notes that do not exist
-/// are passed over; so are doubles.
+/// Edits that write the marks. Notes that carry the mark already, rests and notes that do not exist are passed over; so are
+/// doubles, and notes that bear both bows. Where the other bow is printed the mark takes its place and keeps its attributes.
 ///
 /// A mark joins the note's `<technical>` when it has one, else its `<notations>`, else gets both.
 ///
@@ -30,22 +30,37 @@ pub fn add_marks(
     score: &Score,
     additions: &[BowAddition],
 ) -> Result<EditList, EditError> {
-    let mut wanted: Vec<(NodeId, BowDirection)> = additions
+    let mut wanted: Vec<(&Note, BowDirection)> = additions
         .iter()
         .filter_map(|addition| {
             let note = score.parts.get(addition.part)?.notes.get(addition.note.0 as usize)?;
-            (note.bow_mark.is_none() && !note.pitch.is_rest()).then_some((note.node, addition.direction))
+            let has_it = note.bow_mark.is_some_and(|mark| mark.direction == addition.direction);
+            let takes_one = !has_it && note.more_bow_marks.is_empty() && !note.pitch.is_rest();
+            takes_one.then_some((note, addition.direction))
         })
         .collect();
-    wanted.sort_by_key(|(node, _)| *node);
-    wanted.dedup_by_key(|(node, _)| *node);
+    wanted.sort_by_key(|(note, _)| note.node);
+    wanted.dedup_by_key(|(note, _)| note.node);
     let mut editor = Editor::new(document);
-    for (node, direction) in wanted {
-        if let Some(note) = document.element(node) {
+    let mut turned = Vec::new();
+    for (note, direction) in wanted {
+        if let Some(mark) = note.bow_mark.and_then(|mark| document.element(mark.node)) {
+            turned.push(turn(mark, direction));
+        } else if let Some(note) = document.element(note.node) {
             add_mark(&mut editor, note, direction)?;
         }
     }
-    editor.finish()
+    let added = editor.finish()?;
+    EditList::new(added.edits().iter().cloned().chain(turned).collect())
+}
+
+/// The other bow in the place of a printed one.
+fn turn(mark: Element<'_>, direction: BowDirection) -> Edit {
+    let (old, new) = match direction {
+        BowDirection::Down => ("up-bow", "down-bow"),
+        BowDirection::Up => ("down-bow", "up-bow"),
+    };
+    Edit::replacement(mark.range(), mark.source().replace(old, new))
 }
 
 fn add_mark<'d>(

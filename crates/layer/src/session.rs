@@ -7,7 +7,7 @@ use arcata_xml::Document;
 
 use crate::address::{Addresses, Found};
 use crate::markup::{Piece, Surgery, node};
-use crate::model::{Entry, Exact, Mark, Spot, State, Taken, TakenKind};
+use crate::model::{Entry, Exact, Mark, MarkBefore, Spot, State, Taken, TakenKind};
 use crate::slurs::{Slurs, Standing};
 
 /// A score that is worked on.
@@ -49,9 +49,10 @@ impl<'s, 'd> Session<'s, 'd> {
         self.surgery.put(note, piece, exact)
     }
 
-    /// The bow marks on a note.
+    /// The bow marks on a note in their order.
     pub(crate) fn bows(&mut self, at: Found) -> Vec<BowDirection> {
-        WAYS.into_iter().filter(|way| self.has(at, &Piece::Bow(*way))).collect()
+        let note = node(self.score(), at.part, at.note);
+        self.surgery.bows(note)
     }
 
     /// Takes off every bow mark but those of one way.
@@ -64,6 +65,21 @@ impl<'s, 'd> Session<'s, 'd> {
             }
         }
         taken
+    }
+
+    /// Takes the mark off the stroke before that a hook or a retake put there, and brings back what gave way to it, unless
+    /// something stands there by now. Says whether anything changed.
+    pub(crate) fn take_before(&mut self, part: usize, before: &MarkBefore) -> bool {
+        let Ok(at) = self.addresses.find_in(part, &before.spot) else { return false };
+        let mut changed = self.take(at, &Piece::Bow(before.direction), None).is_some();
+        if self.bows(at).is_empty() {
+            for taken in before.took_off.iter().rev() {
+                if let Some(way) = taken.kind.way() {
+                    changed |= self.put(at, &Piece::Bow(way), Some(&taken.exact));
+                }
+            }
+        }
+        changed
     }
 
     /// Takes off a slur; how its ends stood, the beginning first.
@@ -130,10 +146,7 @@ impl<'s, 'd> Session<'s, 'd> {
     /// The bow mark on the note before a note, if it bears one.
     fn way_before(&mut self, at: Found) -> Option<BowDirection> {
         let note = note_before(self.score(), at)?;
-        match self.bows(Found { part: at.part, note }).as_slice() {
-            [only] => Some(*only),
-            _ => None,
-        }
+        self.bows(Found { part: at.part, note }).last().copied()
     }
 }
 

@@ -7,7 +7,7 @@ use crate::address::Found;
 use crate::apply::{LayerError, LeftOut, Trust, check_kinship};
 use crate::identity::Kinship;
 use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, State, TakenKind};
+use crate::model::{Entry, Layer, Mark, State};
 use crate::session::{Session, WAYS};
 
 /// A score without a layer.
@@ -49,12 +49,16 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
 
 /// Takes one entry off; says whether anything changed.
 fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
-    let mut changed = false;
+    let mut changed = entry.before.as_ref().is_some_and(|before| session.take_before(at.part, before));
     let own = entry.state == State::Own;
     let ends = session.slur_ends(entry, at).ok();
     if own {
         changed |= match &entry.mark {
             Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => take_bow(session, entry, at),
+            Mark::Double { first } => {
+                let second = session.take(at, &Piece::Bow(first.other()), entry.exact.get(1)).is_some();
+                session.take(at, &Piece::Bow(*first), entry.exact.first()).is_some() | second
+            }
             Mark::AsItComes => false,
             Mark::Lift => session.take(at, &Piece::BreathMark, entry.exact.first()).is_some(),
             Mark::InBow { place } => {
@@ -78,7 +82,7 @@ fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
 fn take_bow(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
     let way = session.standing_way(entry, at).or_else(|| session.way(entry, at));
     // What a hook stood for may have changed since; whatever bow mark stands there is then its.
-    let guess = matches!(entry.mark, Mark::Hook { .. } | Mark::Retake { .. }).then_some(WAYS);
+    let guess = entry.mark.follows().then_some(WAYS);
     let ways = way.into_iter().chain(guess.into_iter().flatten());
     let found = ways.into_iter().find(|way| session.has(at, &Piece::Bow(*way)));
     found.is_some_and(|way| session.take(at, &Piece::Bow(way), entry.exact.first()).is_some())
@@ -95,13 +99,9 @@ fn put_back(
     let bowed = !session.bows(at).is_empty() && entry.state == State::Own;
     let mut ends = Vec::new();
     for taken in entry.took_off.iter().rev() {
-        let way = match taken.kind {
-            TakenKind::Down => arcata_score::BowDirection::Down,
-            TakenKind::Up => arcata_score::BowDirection::Up,
-            TakenKind::SlurStart | TakenKind::SlurStop => {
-                ends.push(taken.exact.clone());
-                continue;
-            }
+        let Some(way) = taken.kind.way() else {
+            ends.push(taken.exact.clone());
+            continue;
         };
         if !bowed {
             changed |= session.put(at, &Piece::Bow(way), Some(&taken.exact));

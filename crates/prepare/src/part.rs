@@ -51,11 +51,11 @@ pub fn page_end_words(turn: &PageEnd, house: &House) -> String {
     let rest = rest.to_f64();
     match kind {
         PageEndKind::Facing => {
-            format!("page {page} ends before bar {bar}: no turn, the next page faces it")
+            format!("page {page} ends before {bar}: no turn, the next page faces it")
         }
-        PageEndKind::Turned => format!("page {page} ends before bar {bar}: {rest:.1} s of rest to turn"),
+        PageEndKind::Turned => format!("page {page} ends before {bar}: {rest:.1} s of rest to turn"),
         PageEndKind::Rushed => format!(
-            "page {page} ends before bar {bar}: only {rest:.1} s of rest to turn, {:.1} s are wanted and no \
+            "page {page} ends before {bar}: only {rest:.1} s of rest to turn, {:.1} s are wanted and no \
              place with more was found",
             house.turn().to_f64()
         ),
@@ -69,18 +69,18 @@ pub fn remark_words(remark: &BookletRemark) -> (String, bool) {
         BookletRemark::Tacet => ("nothing to play: tacet".to_owned(), false),
         BookletRemark::NotesNotDrawn { count, bar } => (
             format!(
-                "{count} notes are not printed, the first in bar {bar}: the engraver leaves them out; compare with the score"
+                "{count} notes are not printed, the first in {bar}: the engraver leaves them out; compare with the score"
             ),
             true,
         ),
         BookletRemark::NoCue { bars: (first, last), count } => {
-            (format!("bars {first} to {last}: {count} bars of rest without a cue; Arcata makes none"), false)
+            (format!("{first} to {last}: {count} bars of rest without a cue; Arcata makes none"), false)
         }
         BookletRemark::RestsWrittenOut => {
             ("on several staves: rests over several bars are written out bar by bar".to_owned(), false)
         }
         BookletRemark::TooHigh { bar } => {
-            (format!("the line that begins with bar {bar} is higher than the page"), true)
+            (format!("the line that begins with {bar} is higher than the page"), true)
         }
     }
 }

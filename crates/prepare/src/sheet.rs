@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use arcata_engrave::{Cutter, Engraver, ExcerptStyle, Opening, Slice, excerpts};
-use arcata_layer::{Addresses, Layer, Mark};
+use arcata_layer::{Addresses, Layer, Mark, ToldBows};
 use arcata_report::sheet::{EXCERPT_WIDTH, Excerpt, SheetView};
 use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, NodeId};
@@ -42,9 +42,9 @@ pub fn written(
 pub fn marked(
     view: &mut SheetView,
     clean: (&Document, &Score),
-    layer: &Layer,
+    (layer, told): (&Layer, &ToldBows),
 ) -> Result<(Document, Score), String> {
-    let WithLayer { document, left_out, .. } = with_layer(clean, layer)?;
+    let WithLayer { document, left_out, .. } = with_layer(clean, layer, told)?;
     view.leave_out(&left_out);
     let score = arcata_score::read(&document);
     Ok((document, score))

@@ -25,6 +25,7 @@ pub fn findings_csv(view: &ReviewView) -> String {
         "severity",
         "rule",
         "section",
+        "movement",
         "bar",
         "beat",
         "count",
@@ -54,6 +55,7 @@ pub fn findings_csv(view: &ReviewView) -> String {
                 finding.severity.clone(),
                 finding.rule.to_owned(),
                 finding.place.section.clone(),
+                finding.place.movement.clone().unwrap_or_default(),
                 finding.place.bar.clone(),
                 finding.place.beat.clone(),
                 finding.count.to_string(),
@@ -75,6 +77,7 @@ pub fn strokes_csv(views: &[PlanView]) -> String {
     let header = [
         "file",
         "line",
+        "movement",
         "bar",
         "beat",
         "length",
@@ -94,6 +97,7 @@ pub fn strokes_csv(views: &[PlanView]) -> String {
                 vec![
                     view.file.clone(),
                     line.name.clone(),
+                    line.movement.clone().unwrap_or_default(),
                     stroke.bar.clone(),
                     stroke.beat.clone(),
                     stroke.length.clone(),
@@ -116,13 +120,14 @@ pub fn strokes_csv(views: &[PlanView]) -> String {
 /// One row a line and downbeat.
 #[must_use]
 pub fn downbeats_csv(views: &[PlanView]) -> String {
-    let header = ["file", "bar", "bar ordinal", "line", "does", "unspoken"];
+    let header = ["file", "movement", "bar", "bar ordinal", "line", "does", "unspoken"];
     let rows = views.iter().flat_map(|view| {
         let table = &view.downbeats;
         table.bars.iter().flat_map(move |bar| {
             table.lines.iter().zip(&bar.lines).map(move |(line, does)| {
                 let unspoken = if bar.unspoken { "yes" } else { "no" };
-                [&view.file, &bar.bar, &bar.bar_ordinal.to_string(), line, *does, unspoken]
+                let movement = bar.movement.as_deref().unwrap_or_default();
+                [&view.file, movement, &bar.bar, &bar.bar_ordinal.to_string(), line, *does, unspoken]
                     .map(str::to_owned)
                     .to_vec()
             })
@@ -134,13 +139,14 @@ pub fn downbeats_csv(views: &[PlanView]) -> String {
 /// One row a printed mark.
 #[must_use]
 pub fn marks_csv(views: &[MarksView]) -> String {
-    let header = ["file", "part", "bar", "beat", "direction", "class", "reason"];
+    let header = ["file", "part", "movement", "bar", "beat", "direction", "class", "reason"];
     let rows = views.iter().flat_map(|view| {
         view.parts.iter().flat_map(move |part| {
             part.printed.iter().map(move |mark| {
                 vec![
                     view.file.clone(),
                     part.name.clone(),
+                    mark.movement.clone().unwrap_or_default(),
                     mark.bar.clone(),
                     mark.beat.clone(),
                     mark.direction.to_owned(),

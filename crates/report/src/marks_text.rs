@@ -5,7 +5,8 @@ use std::fmt::Write as _;
 use arcata_bow::audit::MarkClass;
 use unicode_width::UnicodeWidthStr;
 
-use crate::marks_view::{CountsView, MarkedPartView, MarksView};
+use crate::marks_view::{CountsView, MarkView, MarkedPartView, MarksView};
+use crate::review_view::bar_said;
 use crate::style::{Ink, Page};
 use crate::text::{heading, pad};
 
@@ -81,9 +82,13 @@ fn part_text(out: &mut String, part: &MarkedPartView, page: Page) {
         reasons.sort_unstable();
         reasons.dedup();
         for reason in reasons {
-            let bars: Vec<&str> =
-                of_class().filter(|mark| mark.reason == reason).map(|mark| mark.bar.as_str()).collect();
-            let said = format!("{}: {reason} · {} · bar {}", class.name(), bars.len(), bars_text(&bars));
+            let marks: Vec<&MarkView> = of_class().filter(|mark| mark.reason == reason).collect();
+            let movements = marks.chunk_by(|a, b| a.movement == b.movement).map(|marks| {
+                let bars: Vec<&str> = marks.iter().map(|mark| mark.bar.as_str()).collect();
+                bar_said(marks[0].movement.as_ref(), &bars_text(&bars))
+            });
+            let bars = movements.collect::<Vec<_>>().join("; ");
+            let said = format!("{}: {reason} · {} · {bars}", class.name(), marks.len());
             let _ = writeln!(out, "{}", page.fill(&said, "  ", "    "));
         }
     }

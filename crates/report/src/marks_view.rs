@@ -69,6 +69,9 @@ pub struct CountsView {
 /// One printed mark.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct MarkView {
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
     /// Bar as printed.
     pub bar: String,
     /// Bar by position in the file, from 1.
@@ -184,7 +187,8 @@ impl MarkView {
         let offset = score.offset_in_bar(note.onset, note.bar);
         let beat = part.meter_at(note.bar).map_or(Length::new(1, 1), |meter| beat_in_bar(meter, offset));
         Some(Self {
-            bar: score.bars.get(note.bar as usize).map_or_else(String::new, |bar| bar.label.clone()),
+            movement: score.movement_said(note.bar).map(str::to_owned),
+            bar: score.bar_label(note.bar).to_owned(),
             bar_ordinal: note.bar + 1,
             beat: beat.to_string(),
             spoken_beat: words::beat_text(beat),

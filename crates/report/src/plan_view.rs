@@ -14,6 +14,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::repairs_view::RepairsView;
+use crate::review_view::movement_of;
 use crate::term_words::gains_and_losses;
 use crate::together_view::{DownbeatsView, TogetherView};
 use crate::ways_view::{AnchorsView, EndingView};
@@ -46,6 +47,12 @@ pub struct PlanView {
 pub struct PlannedLineView {
     /// Name.
     pub name: String,
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
+    /// The heading of its movement as printed, for people.
+    #[serde(skip)]
+    pub heading: Option<String>,
     /// The strokes, in order.
     pub strokes: Vec<StrokeView>,
     /// Repeated stretches: how the second pass begins.
@@ -237,6 +244,9 @@ impl PlanView {
         let cost = terms(&plan.total);
         self.lines.push(PlannedLineView {
             name: line.name.clone(),
+            movement: movement_of(score, line),
+            heading: movement_of(score, line)
+                .and_then(|_| Some(score.movements.get(line.movement)?.name().to_owned())),
             strokes,
             turns,
             cost,
@@ -249,7 +259,7 @@ impl PlanView {
 }
 
 pub(crate) fn bar_label(score: &Score, bar: u32) -> String {
-    score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone())
+    score.bar_label(bar).to_owned()
 }
 
 /// Beat of a stroke in its bar, from 1.

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use arcata_bow::Line;
 use arcata_review::{Evidence, Finding, FindingPlace, Proposal, Reason};
-use arcata_score::Score;
+use arcata_score::{Movement, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -34,6 +34,9 @@ pub struct FileView {
     pub title: Option<String>,
     /// Bars in the score.
     pub bars: usize,
+    /// The movements, where the file has several.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub movements: Vec<MovementView>,
     /// Bowing lines: names and numbers of strokes.
     pub lines: Vec<LineView>,
     /// What was assumed because the score does not say it.
@@ -47,11 +50,44 @@ pub struct FileView {
     pub aside: Option<AsideView>,
 }
 
+/// A movement of the file.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct MovementView {
+    /// Its number as people say it: `II`.
+    pub number: String,
+    /// Its heading as printed, else its number.
+    pub name: String,
+    /// Its first bar by position in the file, from 1.
+    pub first_bar: u32,
+    /// How many bars it has.
+    pub bars: u32,
+}
+
+impl MovementView {
+    /// The movements of a score; none where it has but one.
+    #[must_use]
+    pub fn all(score: &Score) -> Vec<Self> {
+        if score.movements.len() < 2 {
+            return Vec::new();
+        }
+        let view = |movement: &Movement| Self {
+            number: movement.number.clone(),
+            name: movement.name().to_owned(),
+            first_bar: movement.bars.start() + 1,
+            bars: movement.bars.end() - movement.bars.start() + 1,
+        };
+        score.movements.iter().map(view).collect()
+    }
+}
+
 /// A bowing line.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct LineView {
     /// Name.
     pub name: String,
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
     /// Strokes.
     pub strokes: usize,
 }
@@ -62,6 +98,9 @@ pub struct ProblemView {
     /// Part by name.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub part: Option<String>,
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
     /// Bar as printed.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub bar: Option<String>,
@@ -114,6 +153,9 @@ pub struct ReasonView {
 pub struct PlaceView {
     /// Section or part.
     pub section: String,
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
     /// Bar as printed.
     pub bar: String,
     /// Bar by position in the file, from 1.
@@ -179,9 +221,14 @@ impl FileView {
             error: None,
             title: score.title.clone(),
             bars: score.bars.len(),
+            movements: MovementView::all(score),
             lines: lines
                 .iter()
-                .map(|line| LineView { name: line.name.clone(), strokes: line.strokes.len() })
+                .map(|line| LineView {
+                    name: line.name.clone(),
+                    movement: movement_of(score, line),
+                    strokes: line.strokes.len(),
+                })
                 .collect(),
             assumptions,
             problems: score
@@ -192,6 +239,7 @@ impl FileView {
                         .part
                         .and_then(|part| score.parts.get(part as usize))
                         .map(|part| part.name.clone()),
+                    movement: problem.bar.and_then(|bar| score.movement_said(bar)).map(str::to_owned),
                     bar: problem
                         .bar
                         .and_then(|bar| score.bars.get(bar as usize))
@@ -212,6 +260,7 @@ impl FileView {
             error: Some(error.to_owned()),
             title: None,
             bars: 0,
+            movements: Vec::new(),
             lines: Vec::new(),
             assumptions: Vec::new(),
             problems: Vec::new(),
@@ -264,10 +313,28 @@ impl EvidenceView {
     }
 }
 
+/// The number of a line's movement, where the file has several.
+pub(crate) fn movement_of(score: &Score, line: &Line) -> Option<String> {
+    let movement = score.movements.get(line.movement).filter(|_| score.movements.len() > 1);
+    movement.map(|movement| movement.number.clone())
+}
+
+/// A bar as people say it: "bar 17", "II, bar 17".
+pub(crate) fn bar_said(movement: Option<&String>, bar: &str) -> String {
+    movement.map_or_else(|| format!("bar {bar}"), |movement| format!("{movement}, bar {bar}"))
+}
+
 impl PlaceView {
+    /// The bar as people say it: "bar 17", "II, bar 17".
+    #[must_use]
+    pub fn bar_said(&self) -> String {
+        bar_said(self.movement.as_ref(), &self.bar)
+    }
+
     pub(crate) fn of(place: &FindingPlace) -> Self {
         Self {
             section: place.section.clone(),
+            movement: place.movement.clone(),
             bar: place.bar_label.clone(),
             bar_ordinal: place.bar + 1,
             beat: place.beat.to_string(),

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use unicode_width::UnicodeWidthStr;
 
 use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
-use crate::review_view::{EvidenceView, FileView, FindingView, PlaceView};
+use crate::review_view::{EvidenceView, FileView, FindingView, PlaceView, bar_said};
 use crate::style::{Ink, Page};
 use crate::term_words::points;
 use crate::text_together::together_text;
@@ -41,7 +41,13 @@ fn file_text(out: &mut String, file: &FileView, page: Page) {
     }
     let strokes: usize = file.lines.iter().map(|line| line.strokes).sum();
     // "Viola, voice 1" would fall apart in a list with commas.
-    let names: Vec<String> = file.lines.iter().map(|line| line.name.replace(", voice", " voice")).collect();
+    let mut names: Vec<String> = Vec::new();
+    for line in &file.lines {
+        let name = line.name.replace(", voice", " voice");
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
     let facts =
         format!("{}, {} in {}", counted(file.bars, "bar"), counted(strokes, "stroke"), listed(&names));
     let _ = writeln!(out, "{}", page.fill(&facts, "", ""));
@@ -66,7 +72,7 @@ fn problems_text(out: &mut String, file: &FileView, page: Page) {
     const SHOWN: usize = 6;
     for problem in file.problems.iter().take(SHOWN) {
         let place: Vec<String> =
-            problem.part.iter().cloned().chain(problem.bar.iter().map(|bar| format!("bar {bar}"))).collect();
+            problem.part.iter().cloned().chain(problem.bar.iter().map(|bar| bar_said(problem.movement.as_ref(), bar))).collect();
         let place = if place.is_empty() { String::new() } else { format!("{}: ", place.join(", ")) };
         let _ = writeln!(
             out,
@@ -109,7 +115,7 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
     let left = if place.bar.is_empty() {
         place.section.clone()
     } else {
-        format!("bar {}, beat {}  {}", place.bar, place.spoken_beat, place.section)
+        format!("{}, beat {}  {}", place.bar_said(), place.spoken_beat, place.section)
     };
     let right = format!("{} {}", finding.severity, finding.rule);
     let gap = page.width.saturating_sub(left.width() + right.width()).max(2);
@@ -219,7 +225,8 @@ fn bow_columns(page: Page) -> usize {
 }
 
 fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
-    let _ = writeln!(out, "{}", page.ink(Ink::Strong, &line.name));
+    let name = line.heading.as_ref().map_or_else(|| line.name.clone(), |heading| format!("{} · {heading}", line.name));
+    let _ = writeln!(out, "{}", page.ink(Ink::Strong, &name));
     let head = format!(
         "{:>5} {:<7} {:<5} {:<7} {:<width$} {:>6}  {}",
         "bar",
@@ -391,6 +398,7 @@ mod tests {
     fn place(bar: &str, beat: &str) -> PlaceView {
         PlaceView {
             section: String::new(),
+            movement: None,
             bar: bar.to_owned(),
             bar_ordinal: 1,
             beat: beat.to_owned(),

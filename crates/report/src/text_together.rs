@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use crate::plan_view::PlanView;
+use crate::review_view::bar_said;
 use crate::style::{Ink, Page};
 use crate::term_words::points;
 use crate::text::{counted, heading};
@@ -23,9 +24,10 @@ pub fn downbeats_text(views: &[PlanView], page: Page) -> String {
         }
         heading(&mut out, &view.file, view.title.as_deref(), page);
         out.push('\n');
-        let label = view.downbeats.bars.iter().map(|bar| bar.bar.chars().count()).max().unwrap_or(0);
+        let said = |bar: &DownbeatView| bar_said(bar.movement.as_ref(), &bar.bar);
+        let label = view.downbeats.bars.iter().map(|bar| said(bar).chars().count()).max().unwrap_or(0);
         for bar in &view.downbeats.bars {
-            let head = format!("bar {:label$}  ", bar.bar);
+            let head = format!("{:label$}  ", said(bar));
             let hanging = " ".repeat(head.chars().count());
             let _ = writeln!(out, "{}", page.fill(&who(&view.downbeats, bar), &head, &hanging));
         }
@@ -83,8 +85,10 @@ fn in_a_list(name: &str) -> String {
     name.replace(", voice", " voice")
 }
 
-fn bars(from: &str, to: &str) -> String {
-    if from == to { format!("bar {from}") } else { format!("bars {from}-{to}") }
+fn bars(group: &GroupView) -> String {
+    let (from, to) = (&group.from_bar, &group.to_bar);
+    let bars = if from == to { format!("bar {from}") } else { format!("bars {from}-{to}") };
+    group.movement.as_ref().map_or_else(|| bars.clone(), |movement| format!("{movement}, {bars}"))
 }
 
 fn group_text(group: &GroupView) -> String {
@@ -94,7 +98,7 @@ fn group_text(group: &GroupView) -> String {
         lines => lines.join(", "),
     };
     let strokes = counted(group.strokes, "stroke");
-    format!("{}: {lines} {}, {strokes}", bars(&group.from_bar, &group.to_bar), group.relation)
+    format!("{}: {lines} {}, {strokes}", bars(group), group.relation)
 }
 
 fn departure_text(departure: &DepartureView) -> String {
@@ -104,7 +108,8 @@ fn departure_text(departure: &DepartureView) -> String {
     } else {
         "otherwise than the same figure elsewhere"
     };
-    let place = format!("bar {}, beat {}, {}", departure.bar, departure.spoken_beat, departure.line);
+    let bar = bar_said(departure.movement.as_ref(), &departure.bar);
+    let place = format!("{bar}, beat {}, {}", departure.spoken_beat, departure.line);
     let price: i64 = departure.dearer.values().sum();
     let why = match departure.reason {
         PRINTED_MARK => "the printed mark says so".to_owned(),

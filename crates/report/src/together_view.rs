@@ -13,6 +13,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::plan_view::{bar_label, direction_name, terms};
+use crate::review_view::movement_of;
 use crate::term_words::words as term_words;
 
 pub(crate) const PRINTED_MARK: &str = "printed mark";
@@ -34,6 +35,9 @@ pub struct TogetherView {
 /// Lines that play one rhythm with the same slurs.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct GroupView {
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
     /// First bar as printed.
     pub from_bar: String,
     /// Last bar as printed.
@@ -51,6 +55,9 @@ pub struct GroupView {
 pub struct DepartureView {
     /// Name of the line.
     pub line: String,
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
     /// Bar of its first stroke as printed.
     pub bar: String,
     /// Beat from 1 as an exact fraction.
@@ -83,6 +90,9 @@ pub struct DownbeatsView {
 /// One downbeat.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct DownbeatView {
+    /// The number of its movement, where the file has several.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub movement: Option<String>,
     /// Bar as printed.
     pub bar: String,
     /// Bar by position in the file, from 1.
@@ -125,6 +135,7 @@ impl TogetherView {
 impl GroupView {
     fn of(score: &Score, lines: &[Line], group: &Group) -> Self {
         Self {
+            movement: score.movement_said(group.bars.start).map(str::to_owned),
             from_bar: bar_label(score, group.bars.start),
             to_bar: bar_label(score, group.bars.end.saturating_sub(1)),
             lines: group.lines.iter().map(|line| lines[*line].name.clone()).collect(),
@@ -143,6 +154,7 @@ impl DepartureView {
         let beat = meter.map_or(Length::new(1, 1), |meter| beat_in_bar(meter, first.offset));
         Self {
             line: line.name.clone(),
+            movement: movement_of(score, line),
             bar: bar_label(score, first.bar),
             beat: beat.to_string(),
             spoken_beat: words::beat_text(beat),
@@ -165,24 +177,40 @@ impl DownbeatsView {
     #[must_use]
     pub fn new(score: &Score, lines: &[Line], plans: &[Plan], bars: &RangeInclusive<u32>) -> Self {
         let told = downbeats(score, lines, plans).into_iter().filter(|downbeat| bars.contains(&downbeat.bar));
-        Self {
-            lines: lines.iter().map(|line| line.name.clone()).collect(),
-            bars: told.map(|downbeat| DownbeatView::of(score, &downbeat)).collect(),
-        }
+        let names = line_names(lines);
+        let bars = told.map(|downbeat| DownbeatView::of(score, lines, &names, &downbeat)).collect();
+        Self { lines: names, bars }
     }
 }
 
+/// The names of lines, each once: a player has a line in every movement.
+pub(crate) fn line_names(lines: &[Line]) -> Vec<String> {
+    let mut names: Vec<String> = Vec::new();
+    for line in lines {
+        if !names.contains(&line.name) {
+            names.push(line.name.clone());
+        }
+    }
+    names
+}
+
 impl DownbeatView {
-    fn of(score: &Score, downbeat: &Downbeat) -> Self {
+    fn of(score: &Score, lines: &[Line], names: &[String], downbeat: &Downbeat) -> Self {
+        let movement = score.movement_of(downbeat.bar);
+        let speaks = |name: &String| {
+            let here = lines.iter().position(|line| line.movement == movement && line.name == *name);
+            here.and_then(|line| downbeat.lines.get(line)).unwrap_or(&Speaking::Rests)
+        };
         let does = |speaking: &Speaking| match speaking {
             Speaking::Begins(direction) => direction_name(*direction),
             Speaking::GoesOn => "goes on",
             Speaking::Rests => "rests",
         };
         Self {
+            movement: score.movement_said(downbeat.bar).map(str::to_owned),
             bar: bar_label(score, downbeat.bar),
             bar_ordinal: downbeat.bar + 1,
-            lines: downbeat.lines.iter().map(does).collect(),
+            lines: names.iter().map(speaks).map(does).collect(),
             unspoken: downbeat.is_unspoken(),
         }
     }

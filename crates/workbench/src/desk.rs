@@ -3,20 +3,20 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use arcata_bow::plan::{Anchor, MarkReading};
+use arcata_bow::plan::{Anchor, MarkReading, Settled, settled};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{agreements, plan_together};
-use arcata_bow::{Line, LineOptions, Link, Plan, PlanSettings, Profile, Reading, Written, plan};
-use arcata_layer::{Addresses, Layer, Mark};
-use arcata_prepare::WithLayer;
+use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Written};
+use arcata_layer::{Addresses, Layer, ToldBows};
+use arcata_prepare::{BowedLine, WithLayer, asks, stroke_of, told, with_read_marks};
 use arcata_review::Aside;
-use arcata_score::{BowDirection, Length, NoteId, Score};
+use arcata_score::{Length, NoteId, Score};
 use arcata_xml::{Document, EditList, Limits, ScoreFile};
 use rayon::prelude::*;
 
 use crate::act::{ByteEdit, NotePlace, SlurIs};
-use crate::marked::{is_doubled, slur_entries, with_read_marks, without};
+use crate::marked::{is_doubled, slur_entries, without};
 use crate::state::State;
 
 /// A stroke is elsewhere in the bow where an end of it is so far from where it was, thousandths of the hair.
@@ -69,6 +69,8 @@ pub(crate) struct Desk {
     /// What is asked of each line.
     pub(crate) anchors: Vec<Arc<Vec<Anchor>>>,
     pub(crate) plans: Vec<Arc<Plan>>,
+    /// Strokes of each line whose wish to go on as the stroke before contradicts another one.
+    contradicted: Vec<Arc<Vec<usize>>>,
 }
 
 impl Base {
@@ -173,69 +175,39 @@ impl Base {
     }
 }
 
-/// The line and stroke that begins with a note.
-fn stroke_of((score, lines): (&Score, &[Line]), part: usize, note: NoteId) -> Option<(usize, usize)> {
-    let of_part = lines.iter().enumerate().filter(|(_, line)| line.part == part);
-    let moment = score.parts.get(part)?.notes.get(note.0 as usize)?.onset;
-    of_part.into_iter().find_map(|(index, line)| {
-        let from = line.strokes.partition_point(|stroke| stroke.onset < moment);
-        let here = line.strokes[from..].iter().take_while(|stroke| stroke.onset == moment);
-        let found = here.enumerate().find(|(_, stroke)| stroke.notes.contains(&note))?;
-        Some((index, from + found.0))
-    })
-}
-
-/// What the bow marks of a layer ask of each line.
-fn anchors((score, lines): (&Score, &[Line]), layer: &Layer) -> Vec<Vec<Anchor>> {
-    let addresses = Addresses::new(score);
-    let mut anchors = vec![Vec::new(); lines.len()];
-    for entry in &layer.entries {
-        let Some((direction, link)) = asked(&entry.mark) else { continue };
-        let Ok(found) = addresses.find(&entry.place) else { continue };
-        if let Some((line, stroke)) = stroke_of((score, lines), found.part, found.note) {
-            anchors[line].push(Anchor { stroke, direction, link });
-        }
-    }
-    for line in &mut anchors {
-        line.sort_by_key(|anchor| anchor.stroke);
-        line.dedup_by_key(|anchor| anchor.stroke);
-    }
-    anchors
-}
-
-/// What a mark of a layer asks of the stroke that begins with its note.
-fn asked(mark: &Mark) -> Option<(Option<BowDirection>, Option<Link>)> {
-    match mark {
-        Mark::Down => Some((Some(BowDirection::Down), None)),
-        Mark::Up => Some((Some(BowDirection::Up), None)),
-        Mark::Hook { bow } => Some((*bow, Some(Link::Hooked))),
-        Mark::Retake { bow } => Some((*bow, Some(Link::Retake))),
-        _ => None,
-    }
-}
-
 impl Desk {
     /// The desk with a layer on it; lines of which nothing else is asked than before keep their plans.
     pub(crate) fn new(base: Arc<Base>, layer: &Layer, before: Option<&Desk>) -> Self {
         let before = before.filter(|before| Arc::ptr_eq(&before.base, &base));
-        let anchors = anchors((&base.score, &base.lines), layer);
-        let planned: Vec<(Arc<Vec<Anchor>>, Arc<Plan>)> = anchors
-            .into_iter()
-            .enumerate()
-            .map(|(line, anchors)| {
-                if let Some(before) = before.filter(|before| *before.anchors[line] == anchors) {
-                    return (before.anchors[line].clone(), before.plans[line].clone());
-                }
-                let plan = if anchors.is_empty() {
-                    base.plans[line].clone()
-                } else {
-                    Arc::new(plan(&base.lines[line], &base.settings(line, &anchors)))
-                };
-                (Arc::new(anchors), plan)
-            })
-            .collect();
-        let (anchors, plans) = planned.into_iter().unzip();
-        Self { base, anchors, plans }
+        let asked = asks((&base.score, &base.lines), layer);
+        let (mut anchors, mut plans, mut contradicted) = (Vec::new(), Vec::new(), Vec::new());
+        for (line, asked) in asked.into_iter().enumerate() {
+            if let Some(before) = before.filter(|before| *before.anchors[line] == asked) {
+                anchors.push(before.anchors[line].clone());
+                plans.push(before.plans[line].clone());
+                contradicted.push(before.contradicted[line].clone());
+                continue;
+            }
+            let found = if asked.is_empty() {
+                Settled::default()
+            } else {
+                settled(&base.lines[line], &base.settings(line, &asked))
+            };
+            plans.push(if asked.is_empty() { base.plans[line].clone() } else { Arc::new(found.plan) });
+            contradicted.push(Arc::new(found.contradicted));
+            anchors.push(Arc::new(asked));
+        }
+        Self { base, anchors, plans, contradicted }
+    }
+
+    /// What the hooks and retakes of the layer that the desk has on it come to.
+    pub(crate) fn told(&self, layer: &Layer) -> ToldBows {
+        let base = &self.base;
+        told((&base.score, &base.lines), layer, |line| BowedLine {
+            plan: &self.plans[line],
+            contradicted: &self.contradicted[line],
+            reach: base.settings[line].reach,
+        })
     }
 
     /// The bars of each line whose strokes are planned otherwise than before: (line, first, last).
@@ -344,11 +316,11 @@ impl Desk {
         tell(&mut score, state);
         let mut lines = Reading::new(&score, &base.profile, &base.options).lines(of.part);
         lines.retain(|other| other.staff == of.staff && other.voices == of.voices);
-        let anchors = anchors((&score, &lines), layer);
+        let anchors = asks((&score, &lines), layer);
         let changed = lines.pop().ok_or("no bow moves in this line then")?;
         // The leanings towards the other lines are those of the strokes as they were.
         let settings = PlanSettings { leanings: Vec::new(), ..base.settings(line, &anchors[0]) };
-        let plan = plan(&changed, &settings);
+        let Settled { plan, .. } = settled(&changed, &settings);
         Ok(ChangedLine { document, score, line: changed, plan })
     }
 
@@ -381,7 +353,8 @@ fn changed(bytes: &[u8], state: &State) -> Result<ScoreFile, String> {
     };
     let mut file = open(bytes.to_vec())?;
     for edits in &state.edits {
-        file = open(file.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?)?;
+        // A package stays one.
+        file = open(file.write_edited(&edit_list(edits)?).map_err(|problem| problem.to_string())?)?;
     }
     Ok(file)
 }

@@ -9,6 +9,7 @@ use arcata_engrave::{
 use arcata_layer::{Addresses, Layer};
 use arcata_prepare::{WithLayer, page_end_words, part_file_name, part_paper, remark_words, with_layer};
 use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
+use arcata_xml::Input;
 use rayon::prelude::*;
 
 use crate::desk::Desk;
@@ -36,6 +37,7 @@ pub(crate) struct Parcel {
 }
 
 const SCORE: &str = "application/vnd.recordare.musicxml+xml";
+const PACKAGE: &str = "application/vnd.recordare.musicxml";
 const PDF: &str = "application/pdf";
 
 pub(crate) fn leaving(
@@ -54,7 +56,13 @@ pub(crate) fn leaving(
         "score" => {
             let bowed = bowed(&desk, &state).map_err(wrong)?;
             told.extend(bowed.left_out.iter().map(ToString::to_string));
-            (format!("{stem}-bowed.musicxml"), SCORE, bowed.document.bytes().to_vec())
+            let file = &desk.base.file;
+            let bytes = file.write(bowed.document.bytes()).map_err(|problem| wrong(problem.to_string()))?;
+            match file.kind() {
+                Input::Document => (format!("{stem}-bowed.musicxml"), SCORE, bytes),
+                // What else the package holds goes along.
+                Input::Package => (format!("{stem}-bowed.mxl"), PACKAGE, bytes),
+            }
         }
         "layer" => {
             let one = state.layers.written();
@@ -104,7 +112,8 @@ fn plain(name: &str) -> String {
 /// The score with the shown layers on it.
 fn bowed(desk: &Desk, state: &State) -> Result<WithLayer, String> {
     let document = desk.base.file.document();
-    with_layer((document, &arcata_score::read(document)), &state.layers.together())
+    let layer = state.layers.together();
+    with_layer((document, &arcata_score::read(document)), &layer, &desk.told(&layer))
 }
 
 /// What is to be written into printed parts so that they say what the layers say.
@@ -117,15 +126,17 @@ fn sheet(desk: &Desk, layer: &Layer, engraver: &Engraver) -> Result<(Vec<u8>, Ve
     let document = desk.base.file.document();
     let score = &arcata_score::read(document);
     let addresses = Addresses::new(score);
+    let told = desk.told(layer);
+    let spelt_out = told.spelt_out(layer, &addresses);
     let mut view = SheetView::new(&SheetInput {
         addresses: &addresses,
         before: None,
-        after: layer,
+        after: &spelt_out,
         stands: BTreeMap::new(),
         settings: CopyingSettings::default(),
         spared: BTreeSet::new(),
     });
-    let (marked, marked_score) = arcata_prepare::marked(&mut view, (document, score), layer)?;
+    let (marked, marked_score) = arcata_prepare::marked(&mut view, (document, score), (&spelt_out, &told))?;
     let told = arcata_prepare::engrave_bars(&mut view, (&marked, &marked_score), engraver);
     let bytes = sheet_pdf(&view, Paper::A4).map_err(|problem| problem.to_string())?;
     Ok((bytes, told))

@@ -3,41 +3,15 @@
 
 use std::collections::BTreeMap;
 
-use arcata_layer::{Addresses, Entry, Layer, Mark, Place};
-use arcata_prepare::{WithLayer, with_layer};
+use arcata_layer::{Addresses, Entry, Mark, Place};
+use arcata_prepare::WithLayer;
 use arcata_score::{NoteId, Score};
-use arcata_xml::Document;
 
 use crate::act::ByteEdit;
-
-/// Whether a mark changes what is read, and is not only asked of the plan.
-const fn is_read(mark: &Mark) -> bool {
-    !matches!(mark, Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. })
-}
 
 /// Whether a mark is about a slur.
 pub(crate) const fn is_slur(mark: &Mark) -> bool {
     matches!(mark, Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. })
-}
-
-/// The entries of a layer that change what is read.
-pub(crate) fn read_entries(layer: &Layer) -> Vec<Entry> {
-    layer.entries.iter().filter(|entry| is_read(&entry.mark)).cloned().collect()
-}
-
-/// The score with the marks of a layer on it that change what is read; none where it has none.
-///
-/// # Errors
-/// A document that leaves no place for them, in words.
-pub(crate) fn with_read_marks(
-    (document, score): (&Document, &Score),
-    layer: &Layer,
-) -> Result<Option<WithLayer>, String> {
-    let entries = read_entries(layer);
-    if entries.is_empty() {
-        return Ok(None);
-    }
-    with_layer((document, score), &Layer { entries, ..Layer::default() }).map(Some)
 }
 
 /// Edits of a document with marks on it as edits of the one without them.
@@ -139,7 +113,9 @@ fn entry(place: Option<Place>, mark: Option<Mark>) -> Result<Entry, String> {
 
 #[cfg(test)]
 mod tests {
-    use arcata_xml::Limits;
+    use arcata_layer::Layer;
+    use arcata_prepare::with_read_marks;
+    use arcata_xml::{Document, Limits};
 
     use super::*;
 

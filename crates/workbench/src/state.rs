@@ -1,12 +1,11 @@
 //! What the acts come to.
 
 use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot, shorthand};
-
+use arcata_prepare::read_entries;
 use arcata_review::SlurEntry;
 
 use crate::act::{Act, Ask, ByteEdit, NotePlace, SlurIs};
 use crate::layers::Layers;
-use crate::marked::read_entries;
 
 /// How much softer or louder than written everything can be played, steps of the dynamics (p to mp is one).
 pub(crate) const LOUDER: std::ops::RangeInclusive<i8> = -3..=3;

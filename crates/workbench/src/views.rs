@@ -443,6 +443,7 @@ pub(crate) fn mark_words(mark: &Mark) -> String {
     match mark {
         Mark::Down => "down-bow".to_owned(),
         Mark::Up => "up-bow".to_owned(),
+        Mark::Double { .. } => mark.words(),
         Mark::Hook { bow } => with("hooked", *bow),
         Mark::Retake { bow } => with("retaken", *bow),
         Mark::AsItComes => "as it comes".to_owned(),

@@ -347,3 +347,63 @@ fn a_score_that_was_changed_meanwhile_keeps_what_fits_and_tells_the_rest() {
     assert_eq!(session.lost().len(), 1, "{:?}", session.lost());
     assert_eq!(session.layer_text().matches(r#""mark":"up""#).count(), 1);
 }
+
+/// `h` and `r` reach what leaves: two equal signs, on the stroke before and on the stroke itself.
+#[tokio::test]
+async fn hooks_and_retakes_leave_as_two_equal_signs() {
+    let bench = bench();
+    let asks = json!([{"stroke": 1, "ask": "hook"}, {"stroke": 5, "ask": "retake"}]);
+    let (status, told) = post(&bench, "/api/bow", &json!({"line": 0, "asks": asks, "version": 0})).await;
+    assert_eq!(status, StatusCode::OK, "{told}");
+    let (status, text) = get(&bench, "/api/export/score").await;
+    assert_eq!(status, StatusCode::OK);
+    let read = |text: String| {
+        let document = arcata_xml::Document::parse(text.into_bytes(), &arcata_xml::Limits::default());
+        arcata_score::read(&document.expect("well-formed"))
+    };
+    let signs = |score: &arcata_score::Score| -> Vec<_> {
+        score.parts[0].notes.iter().map(|note| note.bow_mark.map(|mark| mark.direction)).collect()
+    };
+    let bowed = signs(&read(text));
+    assert!(bowed[0].is_some() && bowed[0] == bowed[1], "{bowed:?}");
+    // The fifth stroke is the slur, the sixth the half note after it.
+    assert!(bowed[4].is_some() && bowed[4] == bowed[6] && bowed[5].is_none(), "{bowed:?}");
+    // Kept beside the score, the part says the same.
+    let (status, kept) = post(&bench, "/api/keep/parts", &json!({"by": "a test"})).await;
+    assert_eq!(status, StatusCode::OK, "{kept}");
+    let part = bench.folder.path().join("study-parts/01-violin.musicxml");
+    let part = read(std::fs::read_to_string(part).expect("a part"));
+    assert_eq!(signs(&part), bowed);
+}
+
+/// A score that came in a package stays one, and what else is in the package stays with it.
+#[tokio::test]
+async fn a_package_stays_a_package_when_the_score_itself_is_changed() {
+    let bench = bench();
+    let plain = std::fs::read(bench.score()).expect("the score");
+    let path = bench.folder.path().join("packed.mxl");
+    std::fs::write(&path, arcata_xml::Package::around("study.musicxml", &plain).expect("packed"))
+        .expect("written");
+    let session = Session::open(&path).expect("opens");
+    let router = arcata_workbench::router(
+        arcata_workbench::Shared::new(session, std::sync::Arc::default()),
+        arcata_workbench::Key::of("right"),
+        std::net::SocketAddr::from(([127, 0, 0, 1], PORT)),
+    );
+    let bench = Bench { router, ..bench };
+    let text = String::from_utf8(plain.clone()).expect("text");
+    let from = text.find("<note>").expect("a note") + "<note>".len();
+    let edit = json!({"from": from, "to": from, "insert": "<!-- seen -->"});
+    let change = json!({"act": {"act": "change", "sentence": "a remark", "edits": [edit]}, "version": 0});
+    let (status, told) = post(&bench, "/api/acts", &change).await;
+    assert_eq!(status, StatusCode::OK, "{told}");
+    let (status, told) = post(&bench, "/api/write", &json!({"by": "a test"})).await;
+    assert_eq!(status, StatusCode::OK, "{told}");
+    let bytes = std::fs::read(&path).expect("written");
+    assert_eq!(arcata_xml::Input::detect(&bytes), arcata_xml::Input::Package);
+    let file = arcata_xml::open_score(bytes, &arcata_xml::Limits::default()).expect("a package");
+    assert!(file.document().text().contains("<!-- seen -->"));
+    // The bowed score leaves as a package, too.
+    let (status, told) = post(&bench, "/api/keep/score", &json!({"by": "a test"})).await;
+    assert_eq!((status, told["file"].as_str()), (StatusCode::OK, Some("packed-bowed.mxl")), "{told}");
+}

@@ -6,10 +6,10 @@
 
 use std::io::{Cursor, Read as _, Write as _};
 
-use zip::CompressionMethod;
 use zip::read::ZipArchive;
 use zip::result::ZipError;
-use zip::write::ZipWriter;
+use zip::write::{SimpleFileOptions, ZipWriter};
+use zip::{CompressionMethod, DateTime};
 
 use crate::container_error::ContainerError;
 use crate::document::Document;
@@ -18,6 +18,12 @@ use crate::limits::Limits;
 
 /// Where a package names its score.
 const CONTAINER: &str = "META-INF/container.xml";
+
+/// Where a package names its own type.
+const MIMETYPE: &str = "mimetype";
+
+/// The type of a package.
+const PACKAGE_TYPE: &str = "application/vnd.recordare.musicxml";
 
 /// Longest container file: it holds a handful of lines.
 const LONGEST_CONTAINER: usize = 1 << 20;
@@ -149,6 +155,36 @@ impl Package {
         self.shell.write_with_score(score)
     }
 
+    /// A new package around a score, which is called `member` in it: first the type of the file, unpacked, so that it is told by
+    /// its first bytes; then the container file, then the score (MusicXML 4.0, "Compressed .mxl files", container.xsd). It
+    /// bears no time: the same score gives the same bytes.
+    ///
+    /// # Errors
+    ///
+    /// A name that is no path inside a package, or a score too large for an archive.
+    pub fn around(member: &str, score: &[u8]) -> Result<Vec<u8>, ContainerError> {
+        let member = inside(member)?;
+        let container = format!(
+            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<container>\n  <rootfiles>\n    \
+             <rootfile full-path=\"{}\" media-type=\"{MEDIA_TYPE}\"/>\n  </rootfiles>\n</container>\n",
+            crate::escape(&member)
+        );
+        let packed = SimpleFileOptions::default()
+            .last_modified_time(DateTime::default())
+            .compression_method(CompressionMethod::Deflated);
+        let stored = packed.compression_method(CompressionMethod::Stored);
+        let mut writer = ZipWriter::new(Cursor::new(Vec::with_capacity(score.len() / 8)));
+        for (name, options, bytes) in [
+            (MIMETYPE, stored, PACKAGE_TYPE.as_bytes()),
+            (CONTAINER, packed, container.as_bytes()),
+            (member.as_str(), packed, score),
+        ] {
+            writer.start_file(name, options).map_err(damaged)?;
+            writer.write_all(bytes).map_err(|error| damaged(error.into()))?;
+        }
+        Ok(writer.finish().map_err(damaged)?.into_inner())
+    }
+
     pub(crate) fn into_parts(self) -> (Shell, Vec<u8>) {
         (self.shell, self.score)
     }
@@ -165,6 +201,13 @@ impl Shell {
 
     pub(crate) fn remarks(&self) -> &[PackageRemark] {
         &self.remarks
+    }
+
+    pub(crate) fn other_members(&self) -> Vec<&str> {
+        let members = self.members.iter().enumerate().filter(|(index, _)| *index != self.score);
+        let names = members.map(|(_, member)| member.name.as_str());
+        // A folder is a name that ends so.
+        names.filter(|name| ![CONTAINER, MIMETYPE].contains(name) && !name.ends_with('/')).collect()
     }
 
     pub(crate) fn write_with_score(&self, score: &[u8]) -> Result<Vec<u8>, ContainerError> {

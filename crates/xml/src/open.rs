@@ -28,6 +28,25 @@ impl Input {
             _ => Input::Document,
         }
     }
+
+    /// The kind that a file's name says: `.musicxml` and `.xml` are plain documents, `.mxl` is a package (MusicXML 4.0);
+    /// nothing where it says neither.
+    ///
+    /// ```
+    /// use arcata_xml::Input;
+    /// assert_eq!(Input::of_name("suite.MXL"), Some(Input::Package));
+    /// assert_eq!(Input::of_name("suite.musicxml"), Some(Input::Document));
+    /// assert_eq!(Input::of_name("suite"), None);
+    /// ```
+    #[must_use]
+    pub fn of_name(name: &str) -> Option<Input> {
+        let (_, ending) = name.rsplit_once('.')?;
+        match ending.to_ascii_lowercase().as_str() {
+            "musicxml" | "xml" => Some(Input::Document),
+            "mxl" => Some(Input::Package),
+            _ => None,
+        }
+    }
 }
 
 /// Why a score file cannot be opened.
@@ -123,6 +142,26 @@ impl ScoreFile {
             None => Ok(score.to_vec()),
             Some(shell) if score == self.document.bytes() => Ok(shell.archive().to_vec()),
             Some(shell) => shell.write_with_score(score),
+        }
+    }
+
+    /// The members of its package that are neither the score nor about the package: what a plain document leaves out.
+    #[must_use]
+    pub fn other_members(&self) -> Vec<&str> {
+        self.shell.as_ref().map(Shell::other_members).unwrap_or_default()
+    }
+
+    /// A file of the kind that is asked for with other bytes for the score. A package keeps everything else as it was; where
+    /// the score came as a plain document a new package is made, in which it is called `member`.
+    ///
+    /// # Errors
+    ///
+    /// As for [`Package::write_with_score`].
+    pub fn write_as(&self, kind: Input, member: &str, score: &[u8]) -> Result<Vec<u8>, ContainerError> {
+        match (kind, &self.shell) {
+            (Input::Document, _) => Ok(score.to_vec()),
+            (Input::Package, Some(_)) => self.write(score),
+            (Input::Package, None) => Package::around(member, score),
         }
     }
 

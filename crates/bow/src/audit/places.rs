@@ -36,11 +36,17 @@ pub(super) fn places(score: &Score, part_index: usize, lines: &[Line]) -> Vec<Ma
     for (id, note) in (0u32..).map(NoteId).zip(&part.notes) {
         let marks = note.bow_mark.iter().chain(&note.more_bow_marks);
         let stroke = strokes.get(&id).copied();
-        let both = note
-            .more_bow_marks
-            .iter()
-            .any(|more| note.bow_mark.is_some_and(|mark| mark.direction != more.direction));
-        for mark in marks {
+        let changes = note.both_bows().is_some();
+        let both = !changes
+            && note
+                .more_bow_marks
+                .iter()
+                .any(|more| note.bow_mark.is_some_and(|mark| mark.direction != more.direction));
+        let last = stroke;
+        for (nth, mark) in marks.enumerate() {
+            // A note on which the bow changes is in two strokes: the first sign is that of the first.
+            let stroke =
+                if changes && nth == 0 { last.and_then(|last| before(id, last, lines)) } else { last };
             let plucked = techniques
                 .get(usize::from(note.staff.max(1)) - 1)
                 .is_some_and(|states| states.at(note.onset).contact == Contact::Pizzicato);
@@ -59,6 +65,12 @@ pub(super) fn places(score: &Score, part_index: usize, lines: &[Line]) -> Vec<Ma
         }
     }
     places
+}
+
+/// The stroke before, if it has the note, too.
+fn before(id: NoteId, (line, index): (usize, usize), lines: &[Line]) -> Option<(usize, usize)> {
+    let index = index.checked_sub(1)?;
+    lines[line].strokes[index].notes.contains(&id).then_some((line, index))
 }
 
 /// What is wrong with a mark on a note of a stroke; nothing where it begins it.
@@ -84,7 +96,7 @@ fn in_stroke(
     }
 }
 
-/// The stroke each note belongs to: (line, stroke).
+/// The stroke each note belongs to, the last one where there are two: (line, stroke).
 fn strokes_by_note(part: usize, lines: &[Line]) -> BTreeMap<NoteId, (usize, usize)> {
     let lines = lines.iter().enumerate().filter(|(_, line)| line.part == part);
     lines

@@ -93,6 +93,8 @@ fn marks_that_cannot_be() {
     check("quarter=96\nviolin: mf e''2 \"pizz.\" c''4 d''!up |.", &[Plucked]);
     check("quarter=96\nviolin: mf c''4 r4!up e'' f'' | g''1 |.", &[OnRest]);
     check("quarter=96\nviolin: mf c''4!down!up d'' e'' f'' | g''1 |.", &[BothBows, BothBows]);
+    // Long enough for both it is a change of bow.
+    check("quarter=96\nviolin: mf c''1!down!up!fermata | g''1 |.", &[FreeBow, Unusual]);
 }
 
 /// Taking the obvious marks out changes neither what comes nor the plan; made-up scores with many marks.

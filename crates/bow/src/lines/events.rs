@@ -30,6 +30,8 @@ pub(crate) struct Event {
     pub(crate) rolled: Arpeggio,
     pub(crate) tie: TieInto,
     pub(crate) stroke: Sounding,
+    /// The second bow of a note that bears both.
+    pub(crate) second_bow: Option<BowDirection>,
 }
 
 /// Whether an event is held over from the one before.
@@ -51,6 +53,24 @@ pub(crate) enum Sounding {
 }
 
 impl Event {
+    /// The second half of a note that bears both bows, which begins on its own stroke; the first keeps the attack.
+    pub(super) fn split_off(&mut self) -> Option<Self> {
+        let second = self.second_bow.take().filter(|_| self.tremolo.is_none())?;
+        let half = Length::new(1, 2);
+        let middle = self.onset + self.length().scaled(half.numerator(), half.denominator());
+        let rest = Self {
+            onset: middle,
+            printed: Some(second),
+            articulations: Articulations::default(),
+            ornament: self.ornament,
+            rolled: Arpeggio::None,
+            notes: self.notes.clone(),
+            ..self.clone()
+        };
+        self.end = middle;
+        Some(rest)
+    }
+
     pub(crate) fn length(&self) -> Length {
         self.end - self.onset
     }
@@ -152,6 +172,7 @@ fn event(
         stopped,
         rolled: members().map(|note| note.arpeggio).find(|a| *a != Arpeggio::None).unwrap_or_default(),
         tie: TieInto::Not,
+        second_bow: members().find_map(|note| note.both_bows().map(|[_, second]| second)),
         stroke: if bowed { Sounding::Bowed } else { Sounding::Otherwise },
         notes,
     }

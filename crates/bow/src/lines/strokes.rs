@@ -72,7 +72,8 @@ impl<'a> Material<'a> {
                     }
                 }
         };
-        let goings = goings(part, &mut events, is_phrase_mark);
+        let mut goings = goings(part, &mut events, is_phrase_mark);
+        split_doubles(&mut events, &mut goings);
         Self { reading, part, events, goings, curve, speeds: speeds.clone() }
     }
 
@@ -89,6 +90,21 @@ impl<'a> Material<'a> {
             }
         }
         extents
+    }
+}
+
+/// Lets the second bow of a note that bears both begin in the middle of it.
+fn split_doubles(events: &mut Events, goings: &mut Vec<Going>) {
+    let mut index = 0;
+    while let Some(event) = events.list.get_mut(index) {
+        index += 1;
+        if event.stroke == Sounding::Bowed
+            && let Some(rest) = event.split_off()
+        {
+            events.list.insert(index, rest);
+            goings.insert(index, Going::Anew);
+            index += 1;
+        }
     }
 }
 

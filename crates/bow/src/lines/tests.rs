@@ -4,7 +4,7 @@ use arcata_testkit::musicxml;
 use arcata_xml::{Document, Limits};
 
 use super::*;
-use arcata_score::{SlurLine, SlurTold};
+use arcata_score::{BowDirection, SlurLine, SlurTold};
 
 use crate::{Join, RepeatedStretch, StrokeKind, Written};
 
@@ -52,6 +52,25 @@ fn joins(line: &Line) -> Vec<Join> {
 #[track_caller]
 fn check(fixture: &str, expected: &[&str]) {
     assert_eq!(told(&line(fixture)), expected, "{fixture}");
+}
+
+/// Common practice: both signs on a held note mean a change of bow while it lasts.
+#[test]
+fn a_held_note_with_both_signs_is_two_strokes() {
+    let held = line("violin: mf c''4 d'' e''2!fermata!down!up | (f''4 g''!fermata!up!down a'') b''");
+    let printed: Vec<_> = held.strokes.iter().map(|stroke| stroke.printed).collect();
+    let (down, up) = (Some(BowDirection::Down), Some(BowDirection::Up));
+    // Under a slur the first sign begins no stroke, the second does, and the slur goes on from there.
+    assert_eq!(printed, [None, None, down, up, None, down, None]);
+    assert_eq!(held.strokes[2].notes, held.strokes[3].notes);
+    let lengths: Vec<String> = held.strokes.iter().map(|stroke| (stroke.length * 4).to_string()).collect();
+    assert_eq!(lengths, ["1", "1", "1", "1", "3/2", "3/2", "1"]);
+    assert_eq!(held.strokes[2].duration, held.strokes[3].duration);
+    assert_eq!(held.strokes[3].join, Join::Continues);
+    // On a note that is too short for both the first sign counts, and the review tells.
+    assert_eq!(line("violin: mf c''4!down!up d'' e''2").strokes.len(), 3);
+    // What is tied on sounds in the second of the two.
+    check("violin: mf c''1~!up!down | c''2 d''", &["single 1 2", "slurred 1 4", "single 1 2"]);
 }
 
 #[test]

@@ -10,6 +10,7 @@
 mod alternatives;
 mod anchors;
 pub(crate) mod as_it_comes;
+mod asked;
 mod backwards;
 mod costs;
 mod course;
@@ -30,6 +31,7 @@ pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
 pub(crate) use alternatives::{cut, independent};
 pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{Told, as_it_comes, as_told, least_marks_for};
+pub use asked::{Settled, settled, strokes_before};
 pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
 pub use course::{Leads, Weighed};

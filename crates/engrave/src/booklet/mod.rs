@@ -70,7 +70,7 @@ pub struct Booklet {
 pub struct PageEnd {
     /// Its printed number.
     pub page: usize,
-    /// The printed number of the bar that begins the next page.
+    /// The bar that begins the next page, as people say it: "bar 17", "II, bar 17".
     pub bar: String,
     /// How long the player rests there.
     pub rest: Seconds,
@@ -98,12 +98,12 @@ pub enum BookletRemark {
     NotesNotDrawn {
         /// How many.
         count: usize,
-        /// The printed number of the first one's bar.
+        /// The first one's bar, as people say it.
         bar: String,
     },
     /// A rest that wants a cue, which Arcata does not make.
     NoCue {
-        /// Printed numbers of its first and last bar.
+        /// Its first and last bar, as people say them.
         bars: (String, String),
         /// How many bars.
         count: u32,
@@ -112,7 +112,7 @@ pub enum BookletRemark {
     RestsWrittenOut,
     /// A line of music that is higher than a page.
     TooHigh {
-        /// The printed number of its first bar.
+        /// Its first bar, as people say it.
         bar: String,
     },
 }
@@ -311,8 +311,9 @@ impl Setter<'_> {
         Ok(systems.iter().zip(paged).map(|(system, page)| System { page: page.page, ..*system }).collect())
     }
 
+    /// A bar as people say it, with its movement where there are several.
     fn label(&self, bar: u32) -> String {
-        self.request.score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone())
+        self.request.score.bar_said("bar", bar)
     }
 
     fn turns(&self, systems: &[System], units: &[Unit], silence: &[Seconds], room: &Room) -> Vec<PageEnd> {

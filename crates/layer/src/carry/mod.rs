@@ -279,6 +279,7 @@ impl Carrier<'_> {
             mark,
             state: State::Own,
             written: None,
+            before: None,
             took_off: Vec::new(),
             exact: if keeps { entry.exact.clone() } else { Vec::new() },
             ..entry.clone()

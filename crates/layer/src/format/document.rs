@@ -116,7 +116,7 @@ pub(super) struct EntryDocument {
     pub(super) copy: Option<u16>,
     /// What was decided.
     pub(super) mark: MarkName,
-    /// The direction of a hook or a retake, where the note before does not say it.
+    /// The direction of a hook or a retake; where it is missing, that of the stroke before.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) bow: Option<BowName>,
     /// The place of a mark `in bow`.
@@ -146,6 +146,9 @@ pub(super) struct EntryDocument {
     /// Which bow a hook or a retake without `bow` was written as.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) written: Option<BowName>,
+    /// The mark that a hook or a retake put on the stroke before.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) before: Option<BeforeDocument>,
     /// What printed marks gave way to this one.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) took_off: Vec<TakenDocument>,
@@ -205,6 +208,10 @@ pub(super) enum MarkName {
     Down,
     #[serde(rename = "up")]
     Up,
+    #[serde(rename = "down up")]
+    DownUp,
+    #[serde(rename = "up down")]
+    UpDown,
     #[serde(rename = "hook")]
     Hook,
     #[serde(rename = "retake")]
@@ -252,6 +259,19 @@ pub(super) enum StateName {
     Printed,
     #[serde(rename = "left out")]
     LeftOut,
+}
+
+/// The mark on the stroke before a hook or a retake.
+#[derive(Clone, Deserialize, Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct BeforeDocument {
+    /// The note that bears it.
+    pub(super) at: SpotDocument,
+    /// Which way.
+    pub(super) bow: BowName,
+    /// What printed marks gave way to it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) took_off: Vec<TakenDocument>,
 }
 
 /// A printed mark that gave way.

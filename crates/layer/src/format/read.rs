@@ -11,8 +11,8 @@ use super::document::{
     NotReachedDocument, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, PitchName, Place, ScoreIdentity, Spot,
-    State, Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, MarkBefore, NotReached, PitchName, Place,
+    ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
 };
 
 /// Largest file that is read. A symphony with a mark on every note takes under 30 MB.
@@ -200,6 +200,14 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
             Some(StateName::LeftOut) => State::LeftOut,
         },
         written: document.written.map(direction),
+        before: match document.before {
+            Some(before) => Some(MarkBefore {
+                spot: spot(before.at).map_err(failed)?,
+                direction: direction(before.bow),
+                took_off: before.took_off.into_iter().map(taken).collect(),
+            }),
+            None => None,
+        },
         took_off: document.took_off.into_iter().map(taken).collect(),
         exact: document.exact.into_iter().map(exact).collect(),
         doubt: document.doubt,
@@ -249,6 +257,8 @@ fn mark(document: &EntryDocument) -> Result<Mark, Reason> {
     Ok(match document.mark {
         MarkName::Down => Mark::Down,
         MarkName::Up => Mark::Up,
+        MarkName::DownUp => Mark::Double { first: BowDirection::Down },
+        MarkName::UpDown => Mark::Double { first: BowDirection::Up },
         MarkName::Hook => Mark::Hook { bow },
         MarkName::Retake => Mark::Retake { bow },
         MarkName::AsItComes => Mark::AsItComes,

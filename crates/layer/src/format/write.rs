@@ -4,8 +4,8 @@ use arcata_score::BowDirection;
 use serde::Serialize;
 
 use super::document::{
-    BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, MarkName, NotReachedDocument,
-    ScoreDocument, SpotDocument, StateName, TakenDocument, TakenName,
+    BeforeDocument, BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, MarkName,
+    NotReachedDocument, ScoreDocument, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
     BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, Place, Spot, State, Taken, TakenKind,
@@ -117,6 +117,11 @@ fn entry(entry: &Entry) -> EntryDocument {
             State::LeftOut => Some(StateName::LeftOut),
         },
         written: entry.written.map(bow_name),
+        before: entry.before.as_ref().map(|before| BeforeDocument {
+            at: spot(&before.spot),
+            bow: bow_name(before.direction),
+            took_off: before.took_off.iter().map(taken).collect(),
+        }),
         took_off: entry.took_off.iter().map(taken).collect(),
         exact: entry.exact.iter().map(exact).collect(),
         doubt: entry.doubt.clone(),
@@ -130,6 +135,8 @@ fn put_mark(document: &mut EntryDocument, mark: &Mark) {
     document.mark = match mark {
         Mark::Down => MarkName::Down,
         Mark::Up => MarkName::Up,
+        Mark::Double { first: BowDirection::Down } => MarkName::DownUp,
+        Mark::Double { first: BowDirection::Up } => MarkName::UpDown,
         Mark::Hook { bow } => {
             document.bow = bow.map(bow_name);
             MarkName::Hook

@@ -10,7 +10,7 @@ mod unit;
 
 use std::collections::BTreeMap;
 
-use arcata_score::NoteId;
+use arcata_score::{BowDirection, NoteId};
 use arcata_xml::{Document, Edit, EditError, EditList, NodeId};
 
 use crate::model::Exact;
@@ -37,6 +37,11 @@ impl<'d> Surgery<'d> {
     /// Whether a piece stands at a note.
     pub(crate) fn has(&mut self, note: NodeId, piece: &Piece) -> bool {
         self.unit(note).has(piece)
+    }
+
+    /// The bow marks on a note in their order.
+    pub(crate) fn bows(&mut self, note: NodeId) -> Vec<BowDirection> {
+        self.unit(note).bows()
     }
 
     /// Takes a piece off a note; of several the one that looks like `exact`, else the one written

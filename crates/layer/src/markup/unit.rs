@@ -2,6 +2,7 @@
 
 use std::ops::Range;
 
+use arcata_score::BowDirection;
 use arcata_xml::{Document, Edit, Editor, Element, Limits, NodeId, Position, Tag};
 
 use super::piece::{Piece, Shell, words_of};
@@ -100,6 +101,21 @@ impl Unit {
 
     pub(super) fn has(&self, piece: &Piece) -> bool {
         parse(&self.text).is_some_and(|mini| !candidates(&mini, piece).is_empty())
+    }
+
+    /// The bow marks of the note in their order.
+    pub(super) fn bows(&self) -> Vec<BowDirection> {
+        let Some(mini) = parse(&self.text) else { return Vec::new() };
+        let Some(note) = mini.note() else { return Vec::new() };
+        let notations = note.children_named(Tag::NOTATIONS).flat_map(Element::children);
+        let technical = notations.filter(|child| child.tag() == Tag::TECHNICAL).flat_map(Element::children);
+        technical
+            .filter_map(|mark| match mark.tag() {
+                Tag::DOWN_BOW => Some(BowDirection::Down),
+                Tag::UP_BOW => Some(BowDirection::Up),
+                _ => None,
+            })
+            .collect()
     }
 
     pub(super) fn take(&mut self, piece: &Piece, exact: Option<&Exact>) -> Option<Exact> {

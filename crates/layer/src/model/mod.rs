@@ -7,7 +7,7 @@ mod place;
 mod record;
 
 pub use place::{PitchName, Place, Spot};
-pub use record::{Exact, NotReached, Taken, TakenKind};
+pub use record::{Exact, MarkBefore, NotReached, Taken, TakenKind};
 
 use arcata_score::BowDirection;
 use serde_json::{Map, Value};
@@ -72,6 +72,8 @@ pub struct Entry {
     pub state: State,
     /// Which bow a hook or a retake was written as, where the entry itself does not say.
     pub written: Option<BowDirection>,
+    /// The mark that it put on the stroke before, where none stood there.
+    pub before: Option<MarkBefore>,
     /// What printed marks gave way to this one, in the order they were taken off.
     pub took_off: Vec<Taken>,
     /// How the marks stood in the file that they were lifted from, in the order they are put on; empty
@@ -113,6 +115,11 @@ pub enum Mark {
     Down,
     /// Up-bow.
     Up,
+    /// Both bows on one note: the bow changes while it lasts, as on a fermata.
+    Double {
+        /// The first of the two.
+        first: BowDirection,
+    },
     /// In the direction of the stroke before, stopped on the string.
     Hook {
         /// Which way both go; nothing where the note before says it.
@@ -203,6 +210,7 @@ impl Entry {
             owner: None,
             state: State::Own,
             written: None,
+            before: None,
             took_off: Vec::new(),
             exact: Vec::new(),
             doubt: None,
@@ -227,14 +235,23 @@ impl Mark {
         }
     }
 
+    /// Whether it asks for the direction of the stroke before: a hook or a retake.
+    #[must_use]
+    pub const fn follows(&self) -> bool {
+        matches!(self, Self::Hook { .. } | Self::Retake { .. })
+    }
+
     /// Which question about a note the mark answers: two entries that answer one question for one note
     /// differently contradict each other.
     #[must_use]
     pub fn question(&self) -> Question {
         match self {
-            Self::Down | Self::Up | Self::Hook { .. } | Self::Retake { .. } | Self::AsItComes => {
-                Question::Bow
-            }
+            Self::Down
+            | Self::Up
+            | Self::Double { .. }
+            | Self::Hook { .. }
+            | Self::Retake { .. }
+            | Self::AsItComes => Question::Bow,
             Self::Lift => Question::Lift,
             Self::InBow { .. } => Question::InBow,
             Self::Text { text } => Question::Text(text.clone()),
@@ -255,6 +272,8 @@ impl Mark {
         match self {
             Self::Down => "down-bow".to_owned(),
             Self::Up => "up-bow".to_owned(),
+            Self::Double { first: BowDirection::Down } => "down-bow and up-bow on one note".to_owned(),
+            Self::Double { first: BowDirection::Up } => "up-bow and down-bow on one note".to_owned(),
             Self::Hook { bow } => format!("hooked{}", way(bow)),
             Self::Retake { bow } => format!("retake{}", way(bow)),
             Self::AsItComes => "as it comes".to_owned(),

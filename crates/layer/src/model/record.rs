@@ -1,5 +1,9 @@
 //! What a layer remembers of the file that it was on, so that everything comes back as it was.
 
+use arcata_score::BowDirection;
+
+use super::Spot;
+
 /// How an element stood inside its note (or, for words, before it).
 ///
 /// Places are told by structure, not by bytes of the file, so that they hold when other marks come and go.
@@ -28,6 +32,18 @@ pub struct Taken {
     pub exact: Exact,
 }
 
+/// The mark that a hook or a retake put on the stroke before its own: two equal marks one after the other are how
+/// players are told of either.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct MarkBefore {
+    /// The note that bears it, in the part of the entry.
+    pub spot: Spot,
+    /// Which way.
+    pub direction: BowDirection,
+    /// What printed marks gave way to it.
+    pub took_off: Vec<Taken>,
+}
+
 /// The kinds of printed marks that give way to an entry.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum TakenKind {
@@ -39,6 +55,17 @@ pub enum TakenKind {
     SlurStart,
     /// The end of a printed slur.
     SlurStop,
+}
+
+impl TakenKind {
+    /// Which way, for a bow mark.
+    pub(crate) const fn way(self) -> Option<BowDirection> {
+        match self {
+            Self::Down => Some(BowDirection::Down),
+            Self::Up => Some(BowDirection::Up),
+            Self::SlurStart | Self::SlurStop => None,
+        }
+    }
 }
 
 /// Marks of one bar that spreading could not bring from one part into another.

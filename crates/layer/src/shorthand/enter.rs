@@ -147,7 +147,7 @@ impl<'a, 's> Desk<'a, 's> {
         }
         let Some(place) = self.addresses.place(wish.part, note) else { return };
         let mut entry = Entry::new(place.clone(), mark);
-        if matches!(entry.mark, Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. }) {
+        if entry.mark.question() == Question::Bow && entry.mark != Mark::AsItComes {
             entry.force = wish.statement.force;
         }
         let key = (place, entry.mark.question());
@@ -286,6 +286,7 @@ impl<'a, 's> Desk<'a, 's> {
                     self.hook(wish, &found, *bow);
                 }
             }
+            Bow::Double { first } => self.decide(wish, reached[0].note, Mark::Double { first: *first }),
             Bow::Hook { count: None, bow } => self.decide(wish, reached[0].note, Mark::Hook { bow: *bow }),
             Bow::Retake { bow } => {
                 for stroke in reached {

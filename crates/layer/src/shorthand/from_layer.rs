@@ -90,6 +90,7 @@ fn statement(entry: &Entry, addresses: &Addresses<'_>) -> Option<(u32, Statement
             let way = if down { arcata_score::BowDirection::Down } else { arcata_score::BowDirection::Up };
             bow = Some(Bow::Directions(vec![way]));
         }
+        Mark::Double { first } => bow = Some(Bow::Double { first: *first }),
         Mark::Hook { bow: way } => bow = Some(Bow::Hook { count: None, bow: *way }),
         Mark::Retake { bow: way } => bow = Some(Bow::Retake { bow: *way }),
         Mark::AsItComes => bow = Some(Bow::AsItComes),

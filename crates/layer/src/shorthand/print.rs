@@ -162,6 +162,7 @@ impl Display for Bow {
                 let said: Vec<&str> = strokes.iter().map(|stroke| way(*stroke)).collect();
                 out.write_str(&said.join(" "))
             }
+            Self::Double { first } => write!(out, "{} and {}", way(*first), way(first.other())),
             Self::Hook { count, bow } => {
                 let count = count.map_or(String::new(), |count| format!(" {count}"));
                 write!(out, "hook{count}{}", then(bow))

@@ -45,7 +45,7 @@ pub fn put(layer: &mut Layer, entered: &Entered) {
                 entry = Entry { doubt: None, ..before };
             } else {
                 // What was taken off for the old decision is still off the score that the layer knows.
-                entry.took_off = before.took_off;
+                (entry.took_off, entry.before) = (before.took_off, before.before);
             }
         }
         kept.insert(key, entry);

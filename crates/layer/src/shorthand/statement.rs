@@ -178,6 +178,7 @@ fn one_mark(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<bool, Failed
             Ok(bow) => Some(bow),
             Err(why) => return together(cursor, why),
         },
+        (MarkWord::Double(first), None) => Some(Bow::Double { first }),
         (MarkWord::Hook, None) => Some(Bow::Hook { count: hooked(cursor), bow: None }),
         (MarkWord::Hook, Some(Bow::Directions(strokes))) if strokes.len() == 1 => {
             Some(Bow::Hook { count: hooked(cursor), bow: strokes.first().copied() })
@@ -187,7 +188,7 @@ fn one_mark(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<bool, Failed
             Some(Bow::Retake { bow: strokes.first().copied() })
         }
         (MarkWord::AsItComes, None) => Some(Bow::AsItComes),
-        (MarkWord::Hook | MarkWord::Retake | MarkWord::AsItComes, Some(_)) => {
+        (MarkWord::Double(_) | MarkWord::Hook | MarkWord::Retake | MarkWord::AsItComes, Some(_)) => {
             return together(
                 cursor,
                 "a note is hooked, retaken or bowed as it comes, one of them; give each its own place",
@@ -220,6 +221,7 @@ fn with_direction(bow: Option<Bow>, direction: BowDirection) -> Result<Bow, &'st
         }
         Some(Bow::Hook { count, bow: None }) => Ok(Bow::Hook { count, bow: Some(direction) }),
         Some(Bow::Retake { bow: None }) => Ok(Bow::Retake { bow: Some(direction) }),
+        Some(Bow::Double { .. }) => Err("a note has two bows at most; give the next one its own place"),
         Some(Bow::AsItComes) => Err("what is bowed as it comes has no direction of its own"),
         Some(Bow::Hook { .. } | Bow::Retake { .. }) => {
             Err("one hook or retake goes one way; give the next stroke its own place")

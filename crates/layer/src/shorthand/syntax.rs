@@ -130,6 +130,11 @@ pub enum Within {
 pub enum Bow {
     /// Strokes in these directions, one after the other; never empty.
     Directions(Vec<BowDirection>),
+    /// Both bows on one note, this one first.
+    Double {
+        /// The first of the two.
+        first: BowDirection,
+    },
     /// Hooked: onto the stroke before, or so many in one bow.
     Hook {
         /// How many strokes in one direction; onto the stroke before when not said.

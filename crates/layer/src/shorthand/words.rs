@@ -12,6 +12,8 @@ use crate::model::BowPlace;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum MarkWord {
     Direction(BowDirection),
+    /// Both bows on one note, this one first.
+    Double(BowDirection),
     Hook,
     Retake,
     AsItComes,
@@ -26,9 +28,17 @@ const DOWN: MarkWord = MarkWord::Direction(BowDirection::Down);
 const UP: MarkWord = MarkWord::Direction(BowDirection::Up);
 
 /// Phrases, folded to lower case without accents, parted by `|`.
-const MARKS: [(MarkWord, &str); 14] = [
+const MARKS: [(MarkWord, &str); 16] = [
     (DOWN, "down|down bow|downbow|dn|d|n|giu|in giu|arcata in giu|tire|tirez|abstrich|ab|herunter"),
     (UP, "up|up bow|upbow|u|v|su|in su|arcata in su|pousse|poussez|aufstrich|auf|hinauf"),
+    (
+        MarkWord::Double(BowDirection::Down),
+        "down and up|down then up|d and u|giu e su|in giu e in su|tire et pousse|tirez et poussez|ab und auf",
+    ),
+    (
+        MarkWord::Double(BowDirection::Up),
+        "up and down|up then down|u and d|su e giu|in su e in giu|pousse et tire|poussez et tirez|auf und ab",
+    ),
     (
         MarkWord::Hook,
         "hook|hooked|agganciata|agganciato|agganciare|arcata agganciata|accroche|accrochez|angebunden|\

@@ -166,6 +166,7 @@ impl Spreader<'_, '_> {
         Ok(match mark {
             Mark::Down => Mark::of(way(BowDirection::Down)),
             Mark::Up => Mark::of(way(BowDirection::Up)),
+            Mark::Double { first } => Mark::Double { first: way(*first) },
             Mark::Hook { bow } => Mark::Hook { bow: bow.map(way) },
             Mark::Retake { bow } => Mark::Retake { bow: bow.map(way) },
             Mark::SlurAdded { to } => Mark::SlurAdded { to: end(to)? },

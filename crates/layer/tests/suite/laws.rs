@@ -1,10 +1,12 @@
 //! Lifting and applying, applying and wiping leave no trace.
 
-use arcata_layer::{Addresses, Found, LiftChoice, LiftKind, Trust, apply, lift, read, wipe, write};
+use arcata_layer::{
+    Addresses, Found, LiftChoice, LiftKind, ToldBows, Trust, apply, apply_told, lift, read, wipe, write,
+};
 use arcata_score::NoteId;
 use proptest::prelude::*;
 
-use crate::support::{document, edited, random_layer, score_text};
+use crate::support::{document, edited, random_layer, random_told, score_text};
 
 const KINDS: [LiftKind; 4] = [LiftKind::Bows, LiftKind::Words, LiftKind::Lifts, LiftKind::Slurs];
 
@@ -49,6 +51,27 @@ proptest! {
         let twice = apply(&marked, &marked_score, &once.layer, &[], Trust::OwnScore).unwrap();
         prop_assert!(twice.edits.is_empty(), "{:?}", twice.edits);
         prop_assert_eq!(&twice.layer, &once.layer);
+    }
+
+    /// Hooks and retakes that a plan has settled, whichever notes it names.
+    #[test]
+    fn told_bows_leave_no_trace_and_are_told_once(seed in any::<u64>()) {
+        let clean = document(&score_text(seed, 4));
+        let score = arcata_score::read(&clean);
+        let layer = random_layer(&score, seed, 40);
+        let told = random_told(&score, &layer, seed);
+        let applied = apply_told(&clean, &score, &layer, (&[], &told), Trust::OwnScore).unwrap();
+        let marked = edited(&clean, &applied.edits);
+        let marked_score = arcata_score::read(&marked);
+        let kept = read(write(&applied.layer).as_bytes()).unwrap();
+        for told in [&told, &ToldBows::default()] {
+            let twice = apply_told(&marked, &marked_score, &kept, (&[], told), Trust::OwnScore).unwrap();
+            prop_assert!(twice.edits.is_empty(), "{:?}", twice.edits);
+            prop_assert_eq!(&twice.layer, &kept);
+        }
+        let wiped = wipe(&marked, &marked_score, &kept, Trust::OwnScore).unwrap();
+        let cleaned = edited(&marked, &wiped.edits);
+        prop_assert_eq!(cleaned.text(), clean.text());
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! The laws of bowing layers on made-up scores, and their behaviour on small ones.
 #![allow(clippy::expect_used, reason = "a fixture that is wrong must stop its test")]
 
+mod bows;
 mod laws;
 mod small;
 mod support;

@@ -116,7 +116,9 @@ fn a_hook_takes_the_bow_of_the_note_before() {
     let bytes = document.apply(&applied.edits).unwrap();
     assert_eq!(String::from_utf8(bytes).unwrap().matches("<up-bow/>").count(), 2);
     let alone = layer(vec![on(&score, 0, 1, Mark::Hook { bow: None })]);
-    assert_eq!(kinds(&alone, &document, &score), [RemarkKind::NoDirection]);
+    assert_eq!(kinds(&alone, &document, &score), []);
+    let first = layer(vec![on(&score, 0, 0, Mark::Hook { bow: None })]);
+    assert_eq!(kinds(&first, &document, &score), [RemarkKind::NothingBefore]);
 }
 
 #[test]

@@ -1,6 +1,8 @@
 //! Scores, layers and ways of writing a file.
 
-use arcata_layer::{Addresses, BowPlace, Entry, Layer, Mark};
+use std::collections::BTreeMap;
+
+use arcata_layer::{Addresses, BowPlace, Entry, Found, Layer, Mark, ToldBow, ToldBows};
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_testkit::{Detail, Random, Shape, random_score};
 use arcata_xml::{Document, EditList, Limits};
@@ -46,6 +48,42 @@ fn with_attributes(text: &str, random: &mut Random) -> String {
     out + rest
 }
 
+/// What a plan could say of the hooks and retakes of a layer: any note before as the stroke before, and for each note one
+/// direction.
+pub(crate) fn random_told(score: &Score, layer: &Layer, seed: u64) -> ToldBows {
+    let addresses = Addresses::new(score);
+    let mut random = Random::new(seed);
+    let mut told = ToldBows::default();
+    let mut ways = BTreeMap::new();
+    for entry in &layer.entries {
+        let way = match entry.mark {
+            Mark::Down => BowDirection::Down,
+            Mark::Up => BowDirection::Up,
+            Mark::Double { first } => first.other(),
+            Mark::Hook { bow: Some(bow) } | Mark::Retake { bow: Some(bow) } => bow,
+            _ => continue,
+        };
+        ways.extend(addresses.find(&entry.place).ok().map(|at| (at, way)));
+    }
+    for entry in layer.entries.iter().filter(|entry| entry.mark.follows()) {
+        let Ok(at) = addresses.find(&entry.place) else { continue };
+        let notes = &score.parts[at.part].notes;
+        let earlier: Vec<NoteId> = (0..)
+            .map(NoteId)
+            .zip(notes)
+            .filter(|(_, note)| note.onset < notes[at.note.0 as usize].onset && !note.pitch.is_rest())
+            .map(|(id, _)| id)
+            .collect();
+        let direction = *ways.entry(at).or_insert(*random.pick(&[BowDirection::Down, BowDirection::Up]));
+        let before = (!earlier.is_empty()).then(|| *random.pick(&earlier)).filter(|before| {
+            let before = Found { part: at.part, note: *before };
+            *ways.entry(before).or_insert(direction) == direction
+        });
+        told.tell(at, ToldBow { direction, before });
+    }
+    told
+}
+
 /// A layer with marks of every kind on random notes, doubles and contradictions among them.
 pub(crate) fn random_layer(score: &Score, seed: u64, count: usize) -> Layer {
     let addresses = Addresses::new(score);
@@ -63,7 +101,7 @@ pub(crate) fn random_layer(score: &Score, seed: u64, count: usize) -> Layer {
         let Some(place) = addresses.place(part, note) else { continue };
         let slurs = &score.parts[part].slurs;
         let bow = *random.pick(&[None, Some(BowDirection::Down), Some(BowDirection::Up)]);
-        let mark = match random.below(12) {
+        let mark = match random.below(13) {
             0..=2 => Mark::Down,
             3 | 4 => Mark::Up,
             5 => Mark::Hook { bow },
@@ -71,7 +109,8 @@ pub(crate) fn random_layer(score: &Score, seed: u64, count: usize) -> Layer {
             7 => Mark::AsItComes,
             8 => Mark::Lift,
             9 => Mark::InBow { place: *random.pick(&BowPlace::ALL) },
-            10 => Mark::Text { text: (*random.pick(&["sul G & D", "near <them>", "both"])).to_owned() },
+            10 => Mark::Double { first: bow.unwrap_or(BowDirection::Up) },
+            11 => Mark::Text { text: (*random.pick(&["sul G & D", "near <them>", "both"])).to_owned() },
             _ => {
                 let (_, Some(to)) = spot(&mut random, part) else { continue };
                 if slurs.is_empty() || random.chance(50) {

@@ -14,7 +14,8 @@ pub(super) fn place(finding: &FindingView) -> String {
 }
 
 fn spot(place: &PlaceView) -> String {
-    format!("Bar {}, beat {}", place.bar, place.spoken_beat)
+    let said = format!("{}, beat {}", place.bar_said(), place.spoken_beat);
+    if place.movement.is_some() { said } else { said.replacen('b', "B", 1) }
 }
 
 pub(super) fn markup(
@@ -76,7 +77,7 @@ fn further(finding: &FindingView) -> Markup {
         } else {
             format!(" ({})", place.section)
         };
-        format!("bar {}, beat {}{section}", place.bar, place.spoken_beat)
+        format!("{}, beat {}{section}", place.bar_said(), place.spoken_beat)
     });
     let named: Vec<String> = named.collect();
     let rest = finding.further.len().saturating_sub(NAMED);

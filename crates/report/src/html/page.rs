@@ -9,7 +9,7 @@ use sha2::{Digest, Sha256};
 
 use super::{FindingPictures, ReportPage, finding, rules};
 use crate::AsideView;
-use crate::review_view::FindingView;
+use crate::review_view::{FindingView, bar_said};
 
 const STYLE: &str = include_str!("style.css");
 const SCRIPT: &str = include_str!("script.js");
@@ -110,7 +110,7 @@ fn about(page: &ReportPage<'_>) -> Markup {
                 ul {
                     @for problem in &view.problems {
                         li {
-                            @if let Some(bar) = &problem.bar { "Bar " (bar) ": " }
+                            @if let Some(bar) = &problem.bar { (bar_said(problem.movement.as_ref(), bar)) ": " }
                             @if let Some(part) = &problem.part { (part) ": " }
                             (problem.message)
                         }
@@ -133,7 +133,7 @@ fn set_aside(aside: &AsideView) -> Markup {
                 ul {
                     @for held in &aside.findings {
                         li {
-                            (held.severity) " " (held.rule) ", " (held.place.section) ", bar " (held.place.bar) ": "
+                            (held.severity) " " (held.rule) ", " (held.place.section) ", " (held.place.bar_said()) ": "
                             (held.sentence) " " em { "Set aside: " (held.reason) }
                         }
                     }

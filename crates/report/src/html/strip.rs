@@ -1,6 +1,7 @@
 //! The whole piece at a glance: a row a section, a column a bar.
 
 use std::fmt::Write as _;
+use std::ops::Range;
 
 use arcata_bow::Line;
 use arcata_bow::together::{Downbeat, Speaking};
@@ -8,6 +9,7 @@ use arcata_score::{BowDirection, Score};
 use maud::{Markup, PreEscaped, html};
 
 use crate::review_view::FindingView;
+use crate::together_view::line_names;
 
 /// Bars on one row of the strip at most: narrower columns cannot be told apart on a screen.
 const WIDEST: usize = 240;
@@ -16,6 +18,8 @@ const WIDEST: usize = 240;
 #[derive(Clone, Debug, PartialEq, Eq, Default)]
 pub struct Strip {
     bars: Vec<String>,
+    /// First and last bar of each movement and its heading; empty where the file has but one.
+    movements: Vec<(Range<usize>, String)>,
     rows: Vec<Row>,
     /// Bars on whose downbeat a bow goes on and none begins.
     unspoken: Vec<usize>,
@@ -31,16 +35,24 @@ impl Strip {
     /// From who begins on which downbeat (see [`arcata_bow::together::downbeats`]).
     #[must_use]
     pub fn new(score: &Score, lines: &[Line], downbeats: &[Downbeat]) -> Self {
-        let row = |(index, line): (usize, &Line)| Row {
-            name: line.name.clone(),
-            downbeats: downbeats
-                .iter()
-                .map(|downbeat| downbeat.lines.get(index).copied().unwrap_or(Speaking::Rests))
-                .collect(),
+        let speaks = |name: &String, downbeat: &Downbeat| {
+            let movement = score.movement_of(downbeat.bar);
+            let here = lines.iter().position(|line| line.movement == movement && line.name == *name);
+            here.and_then(|line| downbeat.lines.get(line)).copied().unwrap_or(Speaking::Rests)
         };
+        let row = |name: String| Row {
+            downbeats: downbeats.iter().map(|downbeat| speaks(&name, downbeat)).collect(),
+            name,
+        };
+        let several = score.movements.iter().filter(|_| score.movements.len() > 1);
+        let movements = several.map(|movement| {
+            let (first, last) = (*movement.bars.start() as usize, *movement.bars.end() as usize);
+            (first..last + 1, movement.name().to_owned())
+        });
         Self {
             bars: score.bars.iter().map(|bar| bar.label.clone()).collect(),
-            rows: lines.iter().enumerate().map(row).collect(),
+            movements: movements.collect(),
+            rows: line_names(lines).into_iter().map(row).collect(),
             unspoken: downbeats
                 .iter()
                 .filter(|downbeat| downbeat.is_unspoken())
@@ -50,19 +62,30 @@ impl Strip {
     }
 
     pub(super) fn markup(&self, findings: &[(usize, &FindingView)]) -> Markup {
-        let count = self.bars.len();
-        let stretches = count.div_ceil(WIDEST).max(1);
-        let wide = count.div_ceil(stretches).max(1);
+        html! {
+            @if self.movements.is_empty() { (self.rows_of(0..self.bars.len(), findings)) }
+            @for (bars, heading) in &self.movements {
+                h3.movement { (heading) }
+                (self.rows_of(bars.clone(), findings))
+            }
+        }
+    }
+
+    /// Some bars in as many rows as they need.
+    fn rows_of(&self, bars: Range<usize>, findings: &[(usize, &FindingView)]) -> Markup {
+        let stretches = bars.len().div_ceil(WIDEST).max(1);
+        let wide = bars.len().div_ceil(stretches).max(1);
+        let first = |stretch: usize| (bars.start + stretch * wide).min(bars.end);
         html! {
             @for stretch in 0..stretches {
-                (self.stretch(stretch * wide..count.min((stretch + 1) * wide), wide, findings))
+                (self.stretch(first(stretch)..first(stretch + 1), wide, findings))
             }
         }
     }
 
     fn stretch(
         &self,
-        bars: std::ops::Range<usize>,
+        bars: Range<usize>,
         wide: usize,
         findings: &[(usize, &FindingView)],
     ) -> Markup {
@@ -114,13 +137,13 @@ impl Strip {
         exact.or_else(|| self.rows.iter().position(|row| row.name.starts_with(section.as_str())))
     }
 
-    fn unspoken_path(&self, bars: &std::ops::Range<usize>) -> String {
+    fn unspoken_path(&self, bars: &Range<usize>) -> String {
         let here = self.unspoken.iter().filter(|bar| bars.contains(bar));
         here.map(|bar| block(bar - bars.start, 3, 7)).collect()
     }
 
     /// The stretch in words.
-    fn told(&self, bars: &std::ops::Range<usize>) -> String {
+    fn told(&self, bars: &Range<usize>) -> String {
         let mut told = String::new();
         for row in &self.rows {
             let here = row.downbeats.get(bars.clone()).unwrap_or_default();
@@ -142,7 +165,7 @@ impl Strip {
 
 impl Row {
     /// A down-bow stands high, an up-bow low, a stroke that goes on is a line: told apart without colour.
-    fn paths(&self, bars: &std::ops::Range<usize>) -> [(&'static str, String); 3] {
+    fn paths(&self, bars: &Range<usize>) -> [(&'static str, String); 3] {
         let path = |wanted: Speaking, top: u32, bottom: u32| {
             let here = self.downbeats.get(bars.clone()).unwrap_or_default().iter().enumerate();
             here.filter(|(_, speaking)| **speaking == wanted)
@@ -172,7 +195,7 @@ fn cells(wide: usize, paths: &[(&str, String)], told: &str) -> Markup {
 }
 
 /// A finding on its bar. The list below has the same links, so these are passed over by the tab key.
-fn spot(number: usize, finding: &FindingView, bars: &std::ops::Range<usize>, wide: usize) -> Markup {
+fn spot(number: usize, finding: &FindingView, bars: &Range<usize>, wide: usize) -> Markup {
     let bar = finding.place.bar_ordinal.saturating_sub(1) as usize;
     if !bars.contains(&bar) {
         return html! {};

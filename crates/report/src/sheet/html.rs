@@ -19,6 +19,7 @@ h1{font-size:20pt;line-height:1.2;margin:0}
 .about{margin:1.5mm 0;color:var(--faint);font-size:9.5pt}
 .about b{color:var(--ink);font-weight:400}
 .bars{columns:2;column-gap:9mm}
+.movement{font-size:11pt;line-height:14pt;margin:1.2mm 0 .4mm;break-after:avoid}
 .bar{break-inside:avoid;display:grid;grid-template-columns:13mm 1fr;border-bottom:.5pt solid var(--rule);padding:.8mm 0}
 .bar h2{font-size:13pt;line-height:14.8pt;margin:0}
 .bar.marked ul{padding-top:5.6mm}
@@ -104,6 +105,9 @@ fn section_html(out: &mut String, view: &SheetView, section: &SectionSheet) {
 }
 
 fn bar_html(out: &mut String, bar: &BarChanges) {
+    if let Some(movement) = &bar.movement {
+        let _ = writeln!(out, "<h2 class=\"movement\">{}</h2>", escaped(movement));
+    }
     let rehearsal = bar.rehearsal.as_ref();
     let rehearsal =
         rehearsal.map_or(String::new(), |mark| format!("<span class=\"mark\">{}</span>", escaped(mark)));

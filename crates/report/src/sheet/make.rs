@@ -320,11 +320,17 @@ impl Maker<'_> {
         section.to_take_off += change.take_off;
         let index = self.score.parts[part].note(note).bar;
         let bar = &self.score.bars[index as usize];
+        let movement = self.score.movement_of(index);
+        let before = section.bars.last().map(|last| self.score.movement_of(last.index));
+        let heading = self.score.movements.get(movement).filter(|_| {
+            self.score.movements.len() > 1 && before != Some(movement)
+        });
         match section.bars.last_mut() {
             Some(last) if last.index == index => last.changes.push(change),
             _ => section.bars.push(BarChanges {
                 index,
                 bar: bar.label.clone(),
+                movement: heading.map(|movement| movement.name().to_owned()),
                 rehearsal: bar.rehearsal.clone(),
                 changes: vec![change],
                 music: None,

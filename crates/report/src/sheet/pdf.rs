@@ -170,13 +170,19 @@ impl<'v> Block<'v> {
             })
             .collect();
         let count: usize = lines.iter().map(Vec::len).sum();
+        let movement = if bar.movement.is_some() { LINE + 4.0 } else { 0.0 };
         let rehearsal = if bar.rehearsal.is_some() { LINE + 2.0 } else { 0.0 };
         let music = bar.music.as_ref().map_or(0.0, |music| music.height * POINTS_A_MILLIMETRE + MUSIC);
-        Self { bar, lines, height: points(count) * LINE + 5.0 + rehearsal + music }
+        Self { bar, lines, height: points(count) * LINE + 5.0 + movement + rehearsal + music }
     }
 
     fn draw(&self, board: &mut Board, left: f32, top: f32, column: f32) {
         let mut y = top + LINE - 2.0;
+        if let Some(movement) = &self.bar.movement {
+            let shown = board.clipped(Face::Bold, BODY, movement, column);
+            board.text(Face::Bold, BODY, left, y, &shown);
+            y += LINE + 4.0;
+        }
         if let Some(rehearsal) = &self.bar.rehearsal {
             let shown = board.clipped(Face::Bold, SMALL, rehearsal, column);
             board.boxed(Face::Bold, SMALL, left, y, &shown);

@@ -45,6 +45,9 @@ fn section_text(out: &mut String, view: &SheetView, section: &SectionSheet, page
     let head = format!("\n{:>6}  {:<8}", "bar", "beat");
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
     for bar in &section.bars {
+        if let Some(movement) = &bar.movement {
+            let _ = writeln!(out, "{}", page.ink(Ink::Strong, movement));
+        }
         if let Some(letter) = &bar.rehearsal {
             let _ = writeln!(out, "{}", page.ink(Ink::Strong, &format!("[{letter}]")));
         }

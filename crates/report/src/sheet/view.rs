@@ -74,6 +74,8 @@ pub struct BarChanges {
     pub index: u32,
     /// The bar as printed.
     pub bar: String,
+    /// The heading of its movement, where the file has several and the bars before it are of another one.
+    pub movement: Option<String>,
     /// A rehearsal mark at its start.
     pub rehearsal: Option<String>,
     /// The changes, in order.

@@ -81,6 +81,59 @@ impl Score {
         self.movements.get(self.movement_of(bar)).map(|movement| movement.number.as_str())
     }
 
+    /// The movement that somebody names: by its number (`"II"`, in small letters too), by its place in the file (`"2"`),
+    /// or by its heading or the beginning of it.
+    ///
+    /// ```
+    /// # use arcata_score::{Movement, Score};
+    /// let named = |number: &str, heading: &str| Movement {
+    ///     bars: 0..=0,
+    ///     number: number.to_owned(),
+    ///     heading: Some(heading.to_owned()),
+    /// };
+    /// let movements = vec![named("I", "I. Prelude"), named("III", "III. Air")];
+    /// let score = Score { movements, ..Score::default() };
+    /// assert_eq!(["iii", "2", "III. Air", "II"].map(|name| score.movement_named(name)), [Some(1), Some(1), Some(1), None]);
+    /// ```
+    #[must_use]
+    pub fn movement_named(&self, asked: &str) -> Option<usize> {
+        let asked = asked.trim().trim_end_matches('.').to_lowercase();
+        if asked.is_empty() {
+            return None;
+        }
+        let found = |test: &dyn Fn(&Movement) -> bool| self.movements.iter().position(test);
+        let place = || asked.parse::<usize>().ok().and_then(|place| place.checked_sub(1));
+        found(&|movement| movement.number.to_lowercase() == asked)
+            .or_else(|| place().filter(|place| *place < self.movements.len()))
+            .or_else(|| {
+                found(&|movement| {
+                    // "II" is no beginning of "III. Air".
+                    let heading = movement.heading.as_ref().map(|heading| heading.to_lowercase());
+                    let rest = heading.as_ref().and_then(|heading| heading.strip_prefix(asked.as_str()));
+                    rest.is_some_and(|rest| !rest.starts_with(char::is_alphanumeric))
+                })
+            })
+    }
+
+    /// The last printed number of each movement, in a sentence: `"the last one is 84"`, `"the last ones are 260 (I), 96
+    /// (II)"`.
+    #[must_use]
+    pub fn last_bars_said(&self) -> String {
+        let last = |movement: &Movement| {
+            let numbered = |bar: &u32| self.bar_label(*bar).parse::<u32>().is_ok();
+            let last = movement.bars.clone().rev().find(numbered).unwrap_or(*movement.bars.end());
+            self.bar_label(last).to_owned()
+        };
+        match self.movements.as_slice() {
+            [] => "it has no bars".to_owned(),
+            [one] => format!("the last one is {}", last(one)),
+            several => {
+                let each = several.iter().map(|one| format!("{} ({})", last(one), one.number));
+                format!("the last ones are {}", each.collect::<Vec<_>>().join(", "))
+            }
+        }
+    }
+
     /// A bar's printed number; empty for a bar that is not there.
     #[must_use]
     pub fn bar_label(&self, bar: u32) -> &str {

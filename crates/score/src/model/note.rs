@@ -53,6 +53,19 @@ pub struct Note {
     pub notehead: Notehead,
 }
 
+impl Note {
+    /// The two bows of a note that bears both signs and lasts long enough for both, in their order: the bow changes while the
+    /// note sounds. It lasts long enough under a fermata, or from a half note on (common practice); on a shorter note two signs
+    /// contradict each other.
+    #[must_use]
+    pub fn both_bows(&self) -> Option<[BowDirection; 2]> {
+        let [second] = self.more_bow_marks.as_slice() else { return None };
+        let bows = [self.bow_mark?.direction, second.direction];
+        let lasts = self.fermata == Fermata::Held || self.length >= Length::new(1, 2);
+        (bows[0] != bows[1] && lasts && self.length.is_positive() && !self.pitch.is_rest()).then_some(bows)
+    }
+}
+
 /// What a note sounds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Pitch {

@@ -10,7 +10,7 @@ use crate::{Length, NoteValue, Place, ProblemKind, Tempo, TempoKind};
 /// One side of a metronome mark.
 #[derive(Clone, Copy)]
 enum Side {
-    Value(NoteValue),
+    Value(Length),
     PerMinute(Length),
 }
 
@@ -38,12 +38,14 @@ fn metronome(element: Element<'_>) -> Option<TempoKind> {
     for child in element.children() {
         match child.tag() {
             Tag::BEAT_UNIT => {
-                let base = base_value(&child.text())?;
-                sides.push(Side::Value(NoteValue { base, dots: 0, actual: 1, normal: 1 }));
+                let following = element.children().skip_while(|other| other.id() != child.id()).skip(1);
+                sides.push(Side::Value(beat_unit(child, following)?));
             }
-            Tag::BEAT_UNIT_DOT => {
+            Tag::BEAT_UNIT_TIED => {
+                let unit = child.child(Tag::BEAT_UNIT)?;
+                let tied = beat_unit(unit, child.children().filter(|other| other.id() != unit.id()))?;
                 if let Some(Side::Value(value)) = sides.last_mut() {
-                    value.dots = value.dots.saturating_add(1);
+                    *value += tied;
                 }
             }
             Tag::PER_MINUTE => {
@@ -55,12 +57,19 @@ fn metronome(element: Element<'_>) -> Option<TempoKind> {
     }
     match sides[..] {
         [Side::Value(unit), Side::PerMinute(speed)] => {
-            let quarters = unit.length().in_units_of(Length::QUARTER)?;
+            let quarters = unit.in_units_of(Length::QUARTER)?;
             Some(TempoKind::Marked(speed.scaled(quarters.numerator(), quarters.denominator())))
         }
-        [Side::Value(old), Side::Value(new)] => Some(TempoKind::Modulation(old.length(), new.length())),
+        [Side::Value(old), Side::Value(new)] => Some(TempoKind::Modulation(old, new)),
         _ => None,
     }
+}
+
+/// A beat unit with the dots that directly follow it.
+fn beat_unit<'d>(unit: Element<'_>, following: impl Iterator<Item = Element<'d>>) -> Option<Length> {
+    let base = base_value(&unit.text())?;
+    let dots = following.take_while(|other| other.tag() == Tag::BEAT_UNIT_DOT).count().min(8) as u8;
+    Some(NoteValue { base, dots, actual: 1, normal: 1 }.length())
 }
 
 /// The two sides of a modulation written with `<metronome-note>`s.
@@ -95,7 +104,7 @@ fn metronome_note(element: Element<'_>) -> Option<Length> {
     Some(value.length())
 }
 
-/// The mark in words: "quarter. = 60".
+/// The mark in words: "quarter. = 60", "half + eighth = 40".
 fn printed(element: Element<'_>) -> String {
     let mut text = String::new();
     for child in element.children() {
@@ -107,6 +116,18 @@ fn printed(element: Element<'_>) -> String {
                 text.push_str(&child.text());
             }
             Tag::BEAT_UNIT_DOT => text.push('.'),
+            Tag::BEAT_UNIT_TIED => {
+                for part in child.children() {
+                    match part.tag() {
+                        Tag::BEAT_UNIT => {
+                            text.push_str(" + ");
+                            text.push_str(&part.text());
+                        }
+                        Tag::BEAT_UNIT_DOT => text.push('.'),
+                        _ => {}
+                    }
+                }
+            }
             _ => {}
         }
     }

@@ -140,8 +140,14 @@ fn join_parts(mut readers: Vec<PartReader>, problems: &mut Problems) -> Score {
     for reader in readers {
         finish(reader, &mut score, problems);
     }
-    score.tempos = tempos::in_order(std::mem::take(&mut score.tempos));
+    let later = later_movements(&score);
+    score.tempos = tempos::in_order(std::mem::take(&mut score.tempos), movements::Ends(&later));
     score
+}
+
+/// The first bars of all movements but the first.
+fn later_movements(score: &Score) -> Vec<u32> {
+    score.movements.iter().skip(1).map(|movement| *movement.bars.start()).collect()
 }
 
 /// Makes the moments of a part absolute and joins what has two ends.
@@ -176,7 +182,7 @@ fn finish(reader: PartReader, score: &mut Score, problems: &mut Problems) {
     let places = places.chain(swells.iter_mut().map(|mark| &mut mark.place));
     places.chain(tempos.iter_mut().map(|tempo| &mut tempo.place)).for_each(|place| settle(place, score));
     part.dynamics.sort_by_key(|dynamic| dynamic.place.at);
-    let later: Vec<u32> = score.movements.iter().skip(1).map(|movement| *movement.bars.start()).collect();
+    let later = later_movements(score);
     text::take_steps(&mut part.dynamics, levels, movements::Ends(&later));
     part.instructions.sort_by_key(|instruction| instruction.place.at);
     wavy::trill_under_waves(&mut part.notes, &waves);

@@ -134,10 +134,14 @@ fn begins(bars: &[Bar], openings: &[Opening], index: usize, anew: Anew) -> Begin
 pub(super) struct Ends<'a>(pub(super) &'a [u32]);
 
 impl Ends<'_> {
+    /// How many movements have ended before a bar.
+    pub(super) fn before(self, bar: u32) -> usize {
+        self.0.partition_point(|start| *start <= bar)
+    }
+
     /// Whether a movement begins behind one bar and not behind another.
     pub(super) fn between(self, before: u32, bar: u32) -> bool {
-        let first = self.0.partition_point(|start| *start <= before);
-        self.0.get(first).is_some_and(|start| *start <= bar)
+        self.before(before) < self.before(bar)
     }
 }
 

@@ -36,7 +36,19 @@ enum RestKind {
 
 impl PartReader {
     pub(super) fn read_note(&mut self, element: Element<'_>) {
-        let facts = self.note_facts(element);
+        let mut facts = self.note_facts(element);
+        let is_hidden = !facts.pitch.is_some_and(Pitch::is_rest)
+            && element.attribute("print-object").is_some_and(|print| print == "no");
+        if is_hidden {
+            if facts.chord == ChordRole::Member
+                || facts.kind != NoteKind::Ordinary && facts.duration.is_none()
+            {
+                return;
+            }
+            // Nobody reads it: its time passes, as in a rest.
+            (facts.pitch, facts.tie, facts.notehead) =
+                (Some(Pitch::Rest), Tie::default(), Notehead::Ordinary);
+        }
         let written = facts.base.map(|base| NoteValue {
             base,
             dots: facts.dots,
@@ -50,7 +62,12 @@ impl PartReader {
         let length = self.note_length(element, &facts, written);
         let index = self.part.notes.len();
         let (onset, chord) = match (facts.chord, self.part.notes[self.first_note..].last()) {
-            (ChordRole::Member, Some(main)) => (main.onset.since_start(), ChordRole::Member),
+            (ChordRole::Member, Some(main)) => {
+                // Of a chord whose first note is hidden the next one leads.
+                let leads = main.pitch.is_rest() && main.chord == ChordRole::Main;
+                let role = if leads { ChordRole::Main } else { ChordRole::Member };
+                (main.onset.since_start(), role)
+            }
             _ => (self.cursor, ChordRole::Main),
         };
         self.part.notes.push(Note {
@@ -74,11 +91,32 @@ impl PartReader {
                 "A note has no pitch that can be read; it counts in time only.",
             );
         }
-        self.advance(onset + length, chord, facts.rest, index as u32);
+        let moves_on = if facts.chord == ChordRole::Member && index > self.first_note {
+            ChordRole::Member
+        } else {
+            chord
+        };
+        self.advance(onset + length, moves_on, facts.rest, index as u32);
         if facts.notations.is_some() {
             for notations in element.children_named(Tag::NOTATIONS) {
                 self.read_notations(notations, index);
             }
+        }
+        if is_hidden {
+            // The ends of slurs stay: the slur is printed, and goes to the nearest note that is.
+            let note = &mut self.part.notes[index];
+            *note = Note {
+                articulations: Articulations::default(),
+                bow_mark: None,
+                more_bow_marks: Vec::new(),
+                tremolo: None,
+                ornament: None,
+                fermata: crate::Fermata::None,
+                arpeggio: crate::Arpeggio::None,
+                technical: Technical::default(),
+                tie: Tie::default(),
+                ..note.clone()
+            };
         }
     }
 

@@ -3,15 +3,20 @@
 //! Every part may repeat a tempo, and one event may be told three times: in words, as a metronome mark, and
 //! as a `<sound>` for machines. What is printed stands above what is not.
 
+use super::movements::Ends;
 use crate::{Tempo, TempoKind};
 
 /// A hostile file could make the search for doubles slow.
 const MOST_AT_ONCE: usize = 64;
 
-/// Tempo events in the order of time, each told once.
-pub(super) fn in_order(mut tempos: Vec<Tempo>) -> Vec<Tempo> {
-    tempos.sort_by_key(|tempo| tempo.place.at);
-    tempos.chunk_by(|one, other| one.place.at == other.place.at).flat_map(of_one_moment).collect()
+/// Tempo events in the order of time, each told once. What stands at the end of a movement and what stands at the
+/// beginning of the next are two.
+pub(super) fn in_order(mut tempos: Vec<Tempo>, ends: Ends<'_>) -> Vec<Tempo> {
+    tempos.sort_by_key(|tempo| (tempo.place.at, ends.before(tempo.place.bar)));
+    let together = |one: &Tempo, other: &Tempo| {
+        one.place.at == other.place.at && ends.before(one.place.bar) == ends.before(other.place.bar)
+    };
+    tempos.chunk_by(together).flat_map(of_one_moment).collect()
 }
 
 fn of_one_moment(told: &[Tempo]) -> Vec<Tempo> {

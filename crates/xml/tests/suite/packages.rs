@@ -170,3 +170,42 @@ fn a_score_file_is_written_as_the_kind_it_was() {
     let again = open_score(packed.write_edited(&edits).unwrap(), &Limits::default()).unwrap();
     assert_eq!(again.document().text(), SCORE.replace("<part/>", ""));
 }
+
+/// MusicXML 4.0, "Compressed .mxl files" and container.xsd: the type first and unpacked, then a container file that names the
+/// score and its type.
+#[test]
+fn a_new_package_says_what_it_is_and_names_its_score() {
+    let bytes = Package::around("Nocturne & Fugue.musicxml", SCORE.as_bytes()).unwrap();
+    // A zip archive's first member begins at byte 30 with its name; an unpacked one follows as it is.
+    assert_eq!(&bytes[30..38], b"mimetype");
+    assert_eq!(&bytes[38..38 + 34], b"application/vnd.recordare.musicxml");
+    let package = Package::open(bytes.clone(), &Limits::default()).unwrap();
+    assert_eq!(package.score_name(), "Nocturne & Fugue.musicxml");
+    assert_eq!(package.score_bytes(), SCORE.as_bytes());
+    assert_eq!(package.remarks(), []);
+    let names: Vec<&str> = package.members().iter().map(|member| member.name.as_str()).collect();
+    assert_eq!(names, ["mimetype", "META-INF/container.xml", "Nocturne & Fugue.musicxml"]);
+    assert_eq!(Package::around("Nocturne & Fugue.musicxml", SCORE.as_bytes()).unwrap(), bytes);
+    for outside in ["../a.musicxml", "/a.musicxml", "c:a.musicxml"] {
+        assert!(Package::around(outside, SCORE.as_bytes()).is_err(), "{outside}");
+    }
+}
+
+#[test]
+fn a_score_is_written_as_the_kind_that_is_asked_for() {
+    let packed = open_score(usual(), &Limits::default()).unwrap();
+    let plain = open_score(SCORE.as_bytes().to_vec(), &Limits::default()).unwrap();
+    assert_eq!(packed.other_members(), ["pictures/cover.png", "sound.mid"]);
+    assert!(plain.other_members().is_empty());
+    let changed = b"<score-partwise/>";
+    for file in [&packed, &plain] {
+        assert_eq!(file.write_as(Input::Document, "x.musicxml", changed).unwrap(), changed);
+        let package = file.write_as(Input::Package, "x.musicxml", changed).unwrap();
+        let package = Package::open(package, &Limits::default()).unwrap();
+        assert_eq!(package.score_bytes(), changed);
+    }
+    assert_eq!(
+        packed.write_as(Input::Package, "x.musicxml", changed).unwrap(),
+        packed.write(changed).unwrap()
+    );
+}

@@ -2,8 +2,9 @@
 //!
 //! ## What it finds
 //! A bow mark on a note where no stroke begins: inside a slur, on a note tied from before, in pizzicato, on
-//! a rest, on a note that is not bowed. Also two different marks at the beginning of one stroke. These are
-//! the marks that `arcata marks` counts as contradictory.
+//! a rest, on a note that is not bowed. Also two different marks at the beginning of one stroke, unless they
+//! stand on one note that is held long enough for a change of bow. These are the marks that `arcata marks`
+//! counts as contradictory.
 //!
 //! ## Why it matters
 //! The mark contradicts the slur or the state beside it. Each player believes one of the two.

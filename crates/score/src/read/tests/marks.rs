@@ -49,6 +49,44 @@ fn bow_marks_know_their_element_and_a_second_one_is_kept() {
     assert_eq!(note.more_bow_marks[0].direction, BowDirection::Down);
 }
 
+/// `print-object="no"`: "specifies whether or not to print an object" (MusicXML 4.0): what is not printed nobody plays.
+#[test]
+fn hidden_notes_take_time_and_nothing_else() {
+    let hide = |note: String| note.replacen("<note>", "<note print-object=\"no\">", 1);
+    let chord = |note: String| note.replacen("<pitch>", "<chord/><pitch>", 1);
+    let marks = "<notations><tied type=\"start\"/><technical><up-bow/></technical><articulations><staccato/>\
+                 </articulations><fermata/></notations>";
+    let bar = [
+        note("C5", 4, ""),
+        hide(note("D5", 4, marks)),
+        hide(note("E5", 4, "")),
+        chord(note("G5", 4, "")),
+        note("F5", 4, ""),
+        hide(chord(note("A5", 4, ""))),
+    ];
+    let score = violin(&[&bar.concat()]);
+    assert_sound(&score);
+    let notes = &only_part(&score).notes;
+    let pitches: Vec<bool> = notes.iter().map(|note| note.pitch.is_rest()).collect();
+    assert_eq!(pitches, [false, true, true, false, false], "the hidden note of the last chord is gone");
+    let blank = &notes[1];
+    assert_eq!((blank.bow_mark, blank.fermata, blank.tie), (None, Fermata::None, crate::Tie::default()));
+    assert!(blank.articulations.is_empty());
+    assert_eq!(notes[3].chord, crate::ChordRole::Main, "of a chord the first note that is printed leads");
+    assert_eq!(notes[3].onset, notes[2].onset);
+    assert_eq!(notes[4].onset.since_start(), whole(3, 4));
+}
+
+/// A slur that ends on a hidden note is printed up to the nearest note that is.
+#[test]
+fn slurs_on_hidden_notes_stay_slurs() {
+    let ends = |end: &str| format!("<notations><slur type=\"{end}\"/></notations>");
+    let hidden = note("D5", 8, &ends("stop")).replacen("<note>", "<note print-object=\"no\">", 1);
+    let score = violin(&[&[note("C5", 8, &ends("start")), hidden].concat()]);
+    assert_sound(&score);
+    assert_eq!(only_part(&score).slurs.len(), 1);
+}
+
 #[test]
 fn technical_marks() {
     assert_eq!(with("<technical><harmonic/></technical>").technical.harmonic, Harmonic::Natural);

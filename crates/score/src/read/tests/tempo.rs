@@ -56,6 +56,25 @@ fn modulations_in_both_ways_of_writing() {
     assert_eq!(told(&direction(long))[0].0, modulation);
 }
 
+/// MusicXML 4.0: beat-unit-tied is "a beat-unit within a metronome mark that is tied to the preceding beat-unit".
+#[test]
+fn tied_beat_units_are_one_beat() {
+    let tied = "<beat-unit-tied><beat-unit>eighth</beat-unit></beat-unit-tied>";
+    let mark = format!("<metronome><beat-unit>half</beat-unit>{tied}<per-minute>48</per-minute></metronome>");
+    assert_eq!(told(&direction(&mark)), [(quarters(120), "half + eighth = 48".to_owned())]);
+    let dotted = "<beat-unit-tied><beat-unit>quarter</beat-unit><beat-unit-dot/></beat-unit-tied>";
+    let mark = format!(
+        "<metronome><beat-unit>quarter</beat-unit><beat-unit-dot/>{dotted}{tied}<per-minute>60</per-minute></metronome>"
+    );
+    assert_eq!(
+        told(&direction(&mark)),
+        [(TempoKind::Marked(Length::new(210, 1)), "quarter. + quarter. + eighth = 60".to_owned())]
+    );
+    let modulation =
+        format!("<metronome><beat-unit>quarter</beat-unit>{tied}<beat-unit>quarter</beat-unit></metronome>");
+    assert_eq!(told(&direction(&modulation))[0].0, TempoKind::Modulation(whole(3, 8), whole(1, 4)));
+}
+
 #[test]
 fn what_every_part_says_is_told_once() {
     let score = fixture("quarter=96\nviolin: c'1 |.\nviola: c1 |.");

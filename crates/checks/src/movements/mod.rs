@@ -1,0 +1,222 @@
+//! A movement in a file of several is bowed and reviewed as if it were alone in its file.
+//!
+//! Source of the works: the corpus of music21 (PyPI); what holds of them is *common practice*: nothing leads from one
+//! movement into the next.
+
+mod cut;
+
+use std::path::{Path, PathBuf};
+
+use arcata_bow::{Join, Line, Link, Profile};
+use arcata_review::{Finding, ReviewSettings};
+use arcata_score::{Jump, RepeatSign, Score};
+use rayon::prelude::*;
+
+use crate::alarms;
+use crate::outcome::{Outcome, Result};
+use crate::reviewing::Desk;
+use crate::scores;
+use crate::setting::Setting;
+
+/// What was counted in some works.
+#[derive(Default)]
+struct Counts {
+    works: usize,
+    movements: usize,
+    /// Movements that come out otherwise when they are cut out, and how.
+    unlike: Vec<String>,
+    openings: usize,
+    /// First strokes that hang on the movement before.
+    hanging: Vec<String>,
+    repeats: usize,
+    /// Repeated stretches of which no sign stands near.
+    without_sign: Vec<String>,
+}
+
+/// Works of the corpus in several movements.
+pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+    let counts = count(&alarms::works(setting)?)?;
+    println!("{}", counts.told());
+    outcome.check(counts.movements >= 8, "the corpus holds works in several movements");
+    for (left, what) in [
+        (&counts.unlike, "a movement cut out is bowed and reviewed as in the whole file"),
+        (&counts.hanging, "no first stroke of a movement hangs on the movement before"),
+        (&counts.without_sign, "every repeated stretch has its sign"),
+    ] {
+        left.iter().for_each(|one| println!("{one}"));
+        outcome.check(left.is_empty(), what);
+    }
+    Ok(())
+}
+
+/// The same for files that the user names: a report.
+pub(crate) fn run(arguments: &[String]) -> Result<()> {
+    let paths: Vec<PathBuf> = arguments.iter().map(PathBuf::from).collect();
+    let counts = count(&paths)?;
+    for one in counts.unlike.iter().chain(&counts.hanging).chain(&counts.without_sign) {
+        println!("{one}");
+    }
+    println!("{}", counts.told());
+    Ok(())
+}
+
+impl Counts {
+    fn told(&self) -> String {
+        format!(
+            "{} works, {} movements: {} unlike when cut out; {} openings, {} hang on the movement before; {} repeated stretches, {} without a sign",
+            self.works,
+            self.movements,
+            self.unlike.len(),
+            self.openings,
+            self.hanging.len(),
+            self.repeats,
+            self.without_sign.len()
+        )
+    }
+
+    fn take(&mut self, mut other: Self) {
+        self.works += other.works;
+        self.movements += other.movements;
+        self.openings += other.openings;
+        self.repeats += other.repeats;
+        self.unlike.append(&mut other.unlike);
+        self.hanging.append(&mut other.hanging);
+        self.without_sign.append(&mut other.without_sign);
+    }
+}
+
+fn count(paths: &[PathBuf]) -> Result<Counts> {
+    let each: Vec<Result<Counts>> = paths.par_iter().map(|path| of_work(path)).collect();
+    let mut counts = Counts::default();
+    for one in each {
+        counts.take(one?);
+    }
+    Ok(counts)
+}
+
+fn of_work(path: &Path) -> Result<Counts> {
+    let profile = Profile::default();
+    let whole = Desk::new(scores::document(path)?, &profile);
+    let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
+    let mut counts = Counts { works: 1, ..Counts::default() };
+    for line in whole.lines() {
+        without_sign(&whole.score, line, &name, &mut counts);
+    }
+    if whole.score.movements.len() < 2 {
+        return Ok(counts);
+    }
+    let findings = whole.findings(&ReviewSettings::default());
+    for (index, movement) in whole.score.movements.iter().enumerate() {
+        let said = format!("{name}, {}", movement.name());
+        for (line, plan) in whole.planned().filter(|(line, _)| line.movement == index) {
+            counts.openings += 1;
+            let first = line.strokes.first().zip(plan.strokes.first());
+            let hangs = first.is_some_and(|(stroke, planned)| {
+                stroke.join != Join::Entry || planned.link != Link::Reset
+            });
+            if hangs {
+                counts.hanging.push(format!("{said}: {} hangs on what is before", line.name));
+            }
+        }
+        let alone = Desk::new(cut::cut(&whole.document, &movement.bars)?, &profile);
+        counts.movements += 1;
+        let inside = |finding: &&Finding| movement.bars.contains(&finding.place.bar);
+        let here: Vec<String> = findings.iter().filter(inside).map(told).collect();
+        let cut: Vec<String> = alone.findings(&ReviewSettings::default()).iter().map(told).collect();
+        if let Some(unlike) = read_unlike(&whole, &alone, index) {
+            counts.unlike.push(format!("{said}: {unlike}"));
+            continue;
+        }
+        let pairs = [(strokes(&whole, index), strokes(&alone, 0)), (here, cut)];
+        for (one, other) in pairs {
+            if one == other {
+                continue;
+            }
+            let at = one.iter().zip(&other).take_while(|(one, other)| one == other).count();
+            let shown = |list: &[String]| list.get(at).cloned().unwrap_or_else(|| "nothing".to_owned());
+            counts.unlike.push(format!(
+                "{said}: {} rows against {}; in the whole \"{}\", cut out \"{}\"",
+                one.len(),
+                other.len(),
+                shown(&one),
+                shown(&other)
+            ));
+        }
+    }
+    Ok(counts)
+}
+
+/// The first stroke that is read otherwise.
+fn read_unlike(whole: &Desk, alone: &Desk, movement: usize) -> Option<String> {
+    let (_, beginning) = whole.score.movement_alone(movement)?;
+    let lines = whole.lines().iter().filter(|line| line.movement == movement);
+    for (one, other) in lines.map(|line| line.alone(&beginning)).zip(alone.lines()) {
+        let unlike = one.strokes.iter().zip(&other.strokes).find(|(one, other)| one != other);
+        if let Some((one, other)) = unlike {
+            let bar = alone.score.bar_label(other.bar);
+            return Some(format!("bar {bar} is read as {one:?}, cut out as {other:?}"));
+        }
+        if (&one.repeats, one.strokes.len()) != (&other.repeats, other.strokes.len()) {
+            return Some(format!("{} has other repeats or strokes when cut out", other.name));
+        }
+    }
+    None
+}
+
+/// Every stroke of a movement in words.
+fn strokes(desk: &Desk, movement: usize) -> Vec<String> {
+    let lines = desk.planned().filter(|(line, _)| line.movement == movement);
+    lines
+        .flat_map(|(line, plan)| {
+            line.strokes.iter().zip(&plan.strokes).map(|(stroke, planned)| {
+                format!(
+                    "{} {}+{} {:?} {:?} {}-{} {}",
+                    line.name,
+                    desk.score.bar_label(stroke.bar),
+                    stroke.offset,
+                    planned.direction,
+                    planned.link,
+                    planned.start,
+                    planned.end,
+                    planned.cost.total()
+                )
+            })
+        })
+        .collect()
+}
+
+fn told(finding: &Finding) -> String {
+    let place = &finding.place;
+    format!(
+        "{} {} {} {} {}: {} ({})",
+        finding.severity, finding.rule, place.section, place.bar_label, place.beat, finding.sentence, finding.count
+    )
+}
+
+/// Counts the repeated stretches of a line, and those whose last bars hold no sign that sends the player back.
+fn without_sign(score: &Score, line: &Line, name: &str, counts: &mut Counts) {
+    for stretch in &line.repeats {
+        counts.repeats += 1;
+        let from = line.strokes[stretch.first].bar;
+        let last = line.strokes[stretch.end().min(line.strokes.len()) - 1].bar;
+        // A rest may lie between the last stroke and the sign: the next stroke, or the movement's end, bounds it.
+        let next = line.strokes.get(stretch.end()).map_or_else(
+            || score.movements.get(line.movement).map_or(last, |movement| *movement.bars.end()),
+            |stroke| stroke.bar,
+        );
+        let sends = |bar: u32| {
+            score.bars.get(bar as usize).is_some_and(|bar| {
+                matches!(bar.right.repeat, Some(RepeatSign::End { .. }))
+                    || bar.jumps.iter().any(|jump| matches!(jump, Jump::DaCapo | Jump::DalSegno))
+            })
+        };
+        if !(last..=next).any(sends) {
+            counts.without_sign.push(format!(
+                "{name}: {} repeats {} to {} without a sign",
+                line.name,
+                score.bar_said("bar", from),
+                score.bar_said("bar", last)
+            ));
+        }
+    }
+}

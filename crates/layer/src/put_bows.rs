@@ -1,0 +1,124 @@
+//! Down- and up-bows, hooks and retakes, and both bows on one note, written.
+
+use std::collections::BTreeMap;
+
+use arcata_score::BowDirection;
+
+use crate::address::Found;
+use crate::apply::{Done, NO_PLACE, put_piece, remember};
+use crate::markup::Piece;
+use crate::model::{Entry, Layer, Mark, MarkBefore, Spot, State};
+use crate::session::Session;
+use crate::told::ToldBow;
+
+/// Directions by note, as [`asked`] gives them.
+pub(crate) type Asked = BTreeMap<Found, Option<BowDirection>>;
+
+/// The directions that a layer gives notes by name; none for a note that it leaves to alternation.
+pub(crate) fn asked(session: &Session<'_, '_>, layer: &Layer) -> Asked {
+    let named = |entry: &Entry| {
+        let way = match entry.mark {
+            Mark::Down => Some(BowDirection::Down),
+            Mark::Up => Some(BowDirection::Up),
+            Mark::Double { first } => Some(first.other()),
+            Mark::Hook { bow: Some(bow) } | Mark::Retake { bow: Some(bow) } => Some(bow),
+            Mark::AsItComes => None,
+            _ => return None,
+        };
+        Some((session.addresses.find(&entry.place).ok()?, way))
+    };
+    layer.entries.iter().filter_map(named).collect()
+}
+
+/// What is known when an entry is written.
+pub(crate) struct Known<'k> {
+    /// A mark that stands there already is known not to be this layer's.
+    pub(crate) settled: bool,
+    /// The layer is not on the score.
+    pub(crate) clean: bool,
+    /// What the plan makes of a hook or a retake.
+    pub(crate) told: Option<ToldBow>,
+    /// The directions that the layer gives notes by name.
+    pub(crate) asked: &'k Asked,
+}
+
+/// Writes a bow mark; of a hook or a retake also that of the stroke before, where it has none.
+pub(crate) fn put_bow(
+    session: &mut Session<'_, '_>,
+    entry: &mut Entry,
+    at: Found,
+    known: &Known<'_>,
+) -> Result<Done, String> {
+    let says_no_way = matches!(entry.mark, Mark::Hook { bow: None } | Mark::Retake { bow: None });
+    let standing = if known.clean { None } else { session.standing_way(entry, at) };
+    let told = known.told.filter(|_| says_no_way).map(|told| told.direction);
+    let way = standing.or(told).or_else(|| session.way(entry, at)).ok_or(
+        "neither it nor the note before says which way the bow goes; write \"bow\": \"down\" or \"up\"",
+    )?;
+    let before = before(session, entry, at, (known, way))?;
+    let taken = session.take_other_bows(at, Some(way));
+    remember(entry, taken);
+    entry.written = says_no_way.then_some(way);
+    let done = put_piece(session, entry, at, &Piece::Bow(way), known.settled)?;
+    match before {
+        Some((note, spot)) if session.bows(note).last() != Some(&way) => {
+            let taken = session.take_other_bows(note, Some(way));
+            session.put(note, &Piece::Bow(way), None);
+            let remembered = entry.before.take().map(|before| before.took_off).unwrap_or_default();
+            let took_off = if taken.is_empty() { remembered } else { taken };
+            entry.before = Some(MarkBefore { spot, direction: way, took_off });
+            Ok(Done::Written)
+        }
+        _ => Ok(done),
+    }
+}
+
+/// The stroke before a hook or a retake, which shall bear the same mark: where the mark was put when the layer was last
+/// applied, else where the plan says.
+fn before(
+    session: &Session<'_, '_>,
+    entry: &Entry,
+    at: Found,
+    (known, way): (&Known<'_>, BowDirection),
+) -> Result<Option<(Found, Spot)>, String> {
+    let remembered = entry.before.as_ref();
+    let remembered = remembered.and_then(|before| session.addresses.find_in(at.part, &before.spot).ok());
+    let told = || known.told.and_then(|told| told.before).map(|note| Found { part: at.part, note });
+    let Some(note) = remembered.or_else(told) else { return Ok(None) };
+    match known.asked.get(&note) {
+        // Nothing shall stand there: the mark on its own note has to say it.
+        Some(None) => return Ok(None),
+        Some(Some(asked)) if *asked != way => {
+            return Err(
+                "the stroke before it is asked to go the other way, and it cannot go on in both".to_owned()
+            );
+        }
+        _ => {}
+    }
+    let spot = session.addresses.spot(note.part, note.note);
+    match spot.filter(|spot| session.addresses.find_in(note.part, spot) == Ok(note)) {
+        Some(spot) => Ok(Some((note, spot))),
+        None => Err("the stroke before it begins on a note that has no address of its own".to_owned()),
+    }
+}
+
+/// Writes both bows over one note.
+pub(crate) fn put_double(
+    session: &mut Session<'_, '_>,
+    entry: &mut Entry,
+    at: Found,
+    (first, settled): (BowDirection, bool),
+) -> Result<Done, String> {
+    if session.bows(at) == [first, first.other()] {
+        if settled && entry.exact.is_empty() {
+            entry.state = State::Printed;
+        }
+        return Ok(Done::Standing);
+    }
+    let taken = session.take_other_bows(at, None);
+    remember(entry, taken);
+    entry.state = State::Own;
+    let put = session.put(at, &Piece::Bow(first), entry.exact.first())
+        && session.put(at, &Piece::Bow(first.other()), entry.exact.get(1));
+    if put { Ok(Done::Written) } else { Err(NO_PLACE.to_owned()) }
+}
