@@ -24,7 +24,9 @@ const TARGETS: [(Severity, u64); 3] = [(Severity::A, 20), (Severity::B, 200), (S
 struct Alarms {
     works: usize,
     bars: u64,
-    /// By rule and severity: findings, and places.
+    /// Findings by severity: one for a place, whatever the number of its reasons.
+    findings: BTreeMap<Severity, u64>,
+    /// By rule and severity: how often the rule speaks, first or as a further reason, and places.
     found: BTreeMap<(&'static str, Severity), (u64, u64)>,
 }
 
@@ -33,13 +35,24 @@ impl Alarms {
         self.works += 1;
         self.bars += bars as u64;
         for finding in findings {
+            *self.findings.entry(finding.severity).or_default() += 1;
             let (count, places) = self.found.entry((finding.rule, finding.severity)).or_default();
             *count += 1;
             *places += u64::from(finding.count);
+            for reason in &finding.reasons {
+                let (count, places) = self.found.entry((reason.rule, reason.severity)).or_default();
+                *count += 1;
+                *places += 1;
+            }
         }
     }
 
     fn of(&self, severity: Severity) -> u64 {
+        self.findings.get(&severity).copied().unwrap_or_default()
+    }
+
+    /// What the rules say at a severity, further reasons counted as well.
+    fn said(&self, severity: Severity) -> u64 {
         self.found.iter().filter(|((_, found), _)| *found == severity).map(|(_, (count, _))| count).sum()
     }
 
@@ -51,7 +64,8 @@ impl Alarms {
     /// A table in Markdown: rules in the order of the manual.
     fn table(&self) -> String {
         let mut out = format!(
-            "{} works, {} bars. Findings per 100 bars (places in brackets).\n\n",
+            "{} works, {} bars. Per 100 bars (places in brackets). Of several rules that speak at one place one is the finding, \
+             the others are its reasons.\n\n",
             self.works, self.bars
         );
         out.push_str("| rule | A | B | C | D |\n|---|---|---|---|---|\n");
@@ -67,8 +81,10 @@ impl Alarms {
                 .collect();
             let _ = writeln!(out, "| {} | {} |", rule.card.id, cells.join(" | "));
         }
+        let spoken: Vec<String> = severities.iter().map(|severity| said(self.said(*severity))).collect();
+        let _ = writeln!(out, "| all that rules say | {} |", spoken.join(" | "));
         let sums: Vec<String> = severities.iter().map(|severity| said(self.of(*severity))).collect();
-        let _ = writeln!(out, "| **all** | {} |", sums.join(" | "));
+        let _ = writeln!(out, "| **findings** | {} |", sums.join(" | "));
         out
     }
 }
@@ -156,6 +172,9 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
         );
         if show.iter().any(|rule| rule == finding.rule) {
             println!("{said}");
+        }
+        for reason in finding.reasons.iter().filter(|reason| show.iter().any(|rule| rule == reason.rule)) {
+            println!("{} {} [{name}] beside {}: {}", reason.severity, reason.rule, finding.rule, reason.sentence);
         }
         all.push(said);
     })?;

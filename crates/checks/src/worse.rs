@@ -6,7 +6,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use arcata_bow::Profile;
-use arcata_review::{Finding, FindingPlace, Proposal, ReviewSettings};
+use arcata_review::{Finding, FindingPlace, Places, Proposal, ReviewSettings};
 use rayon::prelude::*;
 
 use crate::outcome::{Outcome, Result};
@@ -23,6 +23,11 @@ const EACH: usize = 3;
 const SHARE: usize = 95;
 /// Files that are written and validated, of every so many proposals one.
 const VALIDATED: usize = 5;
+
+/// Every rule for itself, so that it is known whose proposal is made.
+fn apart() -> ReviewSettings {
+    ReviewSettings { places: Places::Apart, ..ReviewSettings::default() }
+}
 
 /// What became of a proposal.
 struct Tried {
@@ -95,7 +100,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
 
 fn of_work(path: &Path, folder: &Path, number: usize) -> Result<Vec<Tried>> {
     let desk = Desk::apart(scores::document(path)?, &Profile::default());
-    let all = desk.findings(&ReviewSettings::default());
+    let all = desk.findings(&apart());
     let mut seen: BTreeMap<&str, usize> = BTreeMap::new();
     let mut tried = Vec::new();
     for finding in &all {
@@ -135,7 +140,7 @@ fn made(
         proposal.sentence
     );
     let after = desk.with(&proposal.edits).map_err(|problem| format!("{said}: {problem}"))?;
-    let found = after.findings(&ReviewSettings::default());
+    let found = after.findings(&apart());
     let stays = found
         .iter()
         .filter(|left| left.rule == finding.rule)

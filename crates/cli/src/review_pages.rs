@@ -39,7 +39,7 @@ pub(crate) fn page(
         all.into_iter().any(|drawn| drawn.svg.contains(r#"font-family="Bravura""#))
     });
     let texts = Texts::new(language);
-    let rules: BTreeSet<&str> = findings.iter().map(|finding| finding.rule).collect();
+    let rules: BTreeSet<&str> = findings.iter().flat_map(Finding::rules).collect();
     let rules = rules.into_iter().filter_map(rule).map(|rule| RulePage {
         rule: rule.card.id.to_owned(),
         title: texts.rule(rule.card.id).map_or(rule.card.title.to_owned(), |text| text.title),

@@ -20,12 +20,25 @@ fn demo() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../demo")
 }
 
-/// The findings about a demo score, by the program.
+/// The findings about a demo score, by the program; further reasons as findings of their own.
 fn findings(file: &str) -> Vec<Value> {
     let mut review = Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
     let done = review.arg("review").arg(demo().join(file)).args(["--format", "json"]).output().expect("runs");
     let view: Value = serde_json::from_slice(&done.stdout).expect("JSON");
-    view["files"][0]["findings"].as_array().expect("findings").clone()
+    let findings = view["files"][0]["findings"].as_array().expect("findings");
+    findings.iter().flat_map(|finding| std::iter::once(finding.clone()).chain(reasons(finding))).collect()
+}
+
+/// What further rules say at the place of a finding.
+fn reasons(finding: &Value) -> Vec<Value> {
+    let reasons = finding["reasons"].as_array().expect("reasons").clone();
+    reasons
+        .into_iter()
+        .map(|mut reason| {
+            reason["place"] = finding["place"].clone();
+            reason
+        })
+        .collect()
 }
 
 /// The rows under each title, with the score's file name.

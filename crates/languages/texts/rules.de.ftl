@@ -100,6 +100,17 @@ doubling-bowed-apart = Eine verdoppelte Linie mit zweierlei Strich
         Wer dieselbe Linie spielt, schaut auf den Bogen des anderen. Wo fast alles gleich gebunden ist und wenige Stellen nicht,
         steckt in einer der Stimmen ein Versehen, und das Fragen kostet Zeit.
 
+doubling-marked-apart = Eine verdoppelte Linie mit zweierlei Zeichen
+    .finds =
+        Zwei Streicherstimmen, die zwei Takte oder länger dieselbe Linie im Einklang oder in Oktaven spielen, wobei
+        Punkte, Akzente, Striche oder sforzati auf einigen Noten nur in einer stehen, obwohl beide an der Stelle
+        solche Zeichen haben; oder in denen Dynamik, Dämpfer, pizz. oder der Ort auf der Saite für den kleineren Teil
+        davon verschieden sind. Bindebögen und Strichzeichen sieht eine andere Regel an.
+    .why =
+        Wer dieselbe Linie spielt, hört auf den anderen. Wo fast alles gleich bezeichnet ist und wenige Noten nicht,
+        spielt die eine Stimme kurz, was die andere hält, oder leise, was die andere laut hat, und jemand wird fragen,
+        was gemeint ist.
+
 effect-marked-again = Eine Wirkung, die immer wieder bezeichnet wird
     .finds =
         Eine Figur, die dreimal oder öfter hintereinander mit denselben Strichzeichen kommt, von denen einige eine Wirkung machen:
@@ -111,9 +122,9 @@ effect-marked-again = Eine Wirkung, die immer wieder bezeichnet wird
 
 ending-on-up-bow = Eine Phrase endet im Aufstrich
     .finds =
-        Die letzte Note einer Phrase, auf einem Schlag, lang, oder laut und mindestens halb so lang, und nicht anschwellend, die
-        im besten Plan auf einem Aufstrich endet. Eine Phrase endet vor einer langen Pause, am Doppelstrich mit neuem
-        Tempo oder Wiederholung und am Schluss.
+        Die letzte Note einer Phrase, auf einem Schlag, lang, oder laut und mindestens halb so lang, weder
+        anschwellend noch verlöschend, die im besten Plan auf einem Aufstrich endet. Eine Phrase endet vor einer
+        langen Pause, am Doppelstrich mit neuem Tempo oder Wiederholung und am Schluss.
     .why =
         Ein Abstrich schließt: er kann ausklingen und verlöschen. Ein Aufstrich endet am Frosch, wo der Ton abreißt oder schwillt.
 
@@ -132,6 +143,27 @@ landmarks-too-far = Studierzeichen zu weit auseinander
         Satzes ist ein Wegzeichen. Takte ohne Zahlen (C).
     .why =
         „Einundvierzig vor D“ kostet jedes Mal eine Minute, und die halbe Gruppe setzt anderswo ein.
+
+legato-without-slurs = Legato ohne Bindebogen
+    .finds =
+        Das Wort legato über acht oder mehr bewegten Noten, bis zum nächsten Wort über den Strich, ohne einen
+        Bindebogen unter ihnen oder kurz davor. Und ein Satz, in dem keine Streicherstimme einen Bindebogen, ein
+        Strichzeichen, ein Zeichen auf einer Note oder ein Wort über den Strich hat, obwohl eine von ihnen singt:
+        sechzehn Noten oder mehr, meist in Schritten, und langsam genug zum Binden (einmal gesagt).
+    .why =
+        Legato wird auf Streichinstrumenten mit Bindebögen geschrieben: ohne sie hat jede Note ihren Strich, und jedes
+        Pult bindet, was es will. Musik ganz ohne Bögen sieht aus, als wäre mit ihren Bögen alles gut, und lässt die
+        Arbeit liegen.
+
+lift-in-soft-line = Ein Absetzen, das ein Loch in eine leise Linie reißt
+    .finds =
+        Zwei gebundene Striche, oder ein gebundener und ein einzelner, piano oder leiser und ohne Pause dazwischen,
+        von denen der zweite im besten Plan durch Absetzen die Richtung des ersten wieder nehmen muss: die Zeichen
+        davor und danach gehen im Abwechseln nicht auf, oder die Bindebögen bringen den Strich nicht, den die Stelle
+        verlangt, und ohne ihn auszukommen kostet weit mehr. Ein Befund je Stimme.
+    .why =
+        In einer leisen gebundenen Linie hört man das Absetzen: der Ton hört auf, und der nächste fängt neu an. Die
+        meisten spielen so eine Stelle lieber, wie es kommt, oder lassen einen Bogen anderswo enden.
 
 mark-cannot-be = Ein Strichzeichen, das nicht sein kann
     .finds =
@@ -172,8 +204,9 @@ marks-contradict = Zeichen, die einander widersprechen
 
 missing-arco = Es fehlt arco
     .finds =
-        Nach pizz., ohne arco seither: ein Bindebogen über mehrere Noten, ein gestrichenes Tremolo oder ein Strichzeichen (A).
-        Auch pizz. noch einmal, obwohl es noch gilt (C).
+        Nach pizz., ohne arco seither: ein gestrichenes Tremolo oder ein Strichzeichen (A), oder ein Bindebogen über
+        drei oder mehr Noten: nach einer Pause, in der man den Bogen nehmen könnte (B), oder in einem späteren Takt
+        (C). Auch pizz. noch einmal, obwohl es noch gilt (C).
     .why =
         Diese Zeichen haben nur mit dem Bogen Sinn. Die halbe Gruppe zupft weiter, die andere nimmt den Bogen, und die Probe hält.
 
@@ -290,6 +323,15 @@ pizz-too-fast = Zu schnell gezupft
     .why =
         Der Finger ermüdet, und die Noten fallen auseinander; über seiner Geschwindigkeit vereinfacht jeder die Stelle selbst.
 
+reentry-without-dynamic = Ein Einsatz nach langer Pause ohne Dynamik
+    .finds =
+        Eine Note einer Streicherstimme nach acht oder mehr ganzen Takten Pause in ihrem Satz, ohne Dynamik, Gabel
+        oder sforzato auf ihr, kurz nach ihr oder im letzten Takt der Pause.
+    .why =
+        Die Dynamik des letzten Einsatzes steht vielleicht eine Seite weiter vorn, und die Musik ist ohne sie
+        weitergegangen. Wer so lange gezählt hat, nimmt die Lautstärke von dem, was er hört, und jeder hört etwas
+        anderes; eine Stimme wiederholt sie.
+
 repeat-comes-back-reversed = Eine Wiederholung kommt auf dem anderen Strich zurück
     .finds =
         Ein wiederholter Abschnitt, oder einer, zu dem da capo oder dal segno zurückführt, dessen Ende den Spieler, wie es kommt,
@@ -328,9 +370,9 @@ slur-covers-beat = Ein Bindebogen über einem Schlag, der gesprochen sein will
 
 slur-misses-tie = Ein Bindebogen, der das Ende eines Haltebogens verfehlt
     .finds =
-        Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt, wo kein
-        anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Mehr als drei einer Art in einer Stimme
-        sind eine Zeichenweise (D).
+        Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt,
+        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme
+        mit allen Stellen; mehr als drei sind eine Zeichenweise (D).
     .why =
         Der Strich nimmt die gehaltene Note ganz; ein Bogen zum falschen Ende lässt einen Wechsel suchen, den niemand machen kann.
         Gezeichnet wird bis zur letzten gehaltenen Note und von der ersten an.
@@ -375,6 +417,15 @@ slurred-stops = Gebundene Doppelgriffe, die sich nicht verbinden lassen
         Der Bogen müsste zwei Saiten verlassen und zwei andere nehmen: man kann ihn nur heben oder über eine Saite wischen, die
         nicht gemeint ist.
 
+slurred-tremolo = Ein gebundenes Tremolo, das man zweifach lesen kann
+    .finds =
+        Tremolo mit einem oder zwei Balken unter einem Bindebogen: abgekürzte Tonwiederholungen, mindestens zwei, oder
+        zwei Noten im Wechsel, deren Bogen über ihre Gruppe hinausgeht. Ein Befund je Stimme.
+    .why =
+        Ein oder zwei Balken sind gezählte Noten. Ein Bogen darüber kann heißen, dass alle auf einen Strich kommen,
+        oder nur, dass sie eine Phrase sind und jede ihren Strich hat; in einer Gruppe wird beides gespielt und sieht
+        und klingt wie ein Fehler.
+
 soft-entry-at-frog = Ein leiser Einsatz, wo der Bogen schwer ist
     .finds =
         Ein Einsatz aus der Stille, pianissimo oder leiser, der im besten Strich der Stelle nahe dem Frosch beginnt (D).
@@ -391,9 +442,10 @@ stands-contradict = Pulte einer Gruppe mit entgegengesetzten Zeichen
 
 state-never-ends = Eine Spielweise, die nie endet, oder zweimal
     .finds =
-        con sordino, sul ponticello, sul tasto oder col legno noch einmal, obwohl es gilt, mit Musik dazwischen (C; B beim
-        Dämpfer); senza sordino noch einmal, nachdem der Dämpfer schon ab ist (B); unis. über zwei Stimmen mit verschiedenen
-        Noten (B).
+        con sordino, sul ponticello, sul tasto oder col legno noch einmal, obwohl es gilt, mit Musik dazwischen (C; B
+        beim Dämpfer); senza sordino noch einmal, nachdem der Dämpfer schon ab ist (B); unis. über zwei Stimmen mit
+        verschiedenen Noten (B); sul ponticello oder sul tasto, das bis zum Ende des Satzes nicht zurückgenommen wird,
+        obwohl die Musik nach einem neuen Tempo, nach pizz. oder sechzehn gespielte Takte lang weitergeht (C).
     .why =
         Jede Spielweise muss jemand zurücknehmen. Wo sie zweimal dasteht, fehlt dazwischen ein Wort, und wer dem ersten glaubt,
         spielt anders als wer dem zweiten glaubt.
@@ -449,9 +501,10 @@ tie-or-slur = Bindebogen, wo ein Haltebogen gemeint ist, oder umgekehrt
 
 winds-phrase-apart = Bläser, die anders phrasieren als die Streicher, die sie verdoppeln
     .finds =
-        Eine Stimme, die nicht gestrichen wird, und eine Streicherstimme auf einer Linie, im Einklang oder in Oktaven, vier Takte
-        oder länger, mit Bögen, die auf anderen Noten beginnen: einmal je Stimmenpaar gemeldet.
+        Eine Stimme, die nicht gestrichen wird, und eine Streicherstimme auf einer Linie, im Einklang oder in Oktaven,
+        vier Takte oder länger, gleich gebunden bis auf einen Bogen (C) oder wenige (D): einmal je Stimmenpaar
+        gemeldet, und einmal, wo mehrere Paare an einer Stelle abweichen.
     .why =
-        Der Bogen eines Bläsers gilt Zunge und Atem, der eines Streichers dem Strich; sie müssen nicht übereinstimmen und dürfen es
-        oft nicht. Wo der Bogen der Streicher durchweg derselbe ist wie der des Bläsers, oder nirgends, hat man vielleicht nur an
-        einen von beiden gedacht.
+        Der Bogen eines Bläsers gilt Zunge und Atem, der eines Streichers dem Strich; sie müssen nicht übereinstimmen
+        und dürfen es oft nicht. Wo fast alle es tun, ist mit beiden eine Phrase gemeint, und ein einzelner anderer
+        Bogen ist meist ein Versehen.

@@ -100,6 +100,16 @@ doubling-bowed-apart = Une ligne doublée avec deux coups d'archet
         Qui joue une même ligne regarde l'archet de l'autre. Où presque tout est lié pareil et quelques endroits non, l'une des
         parties a une faute, et la question coûte du temps.
 
+doubling-marked-apart = Une ligne doublée avec deux sortes de signes
+    .finds =
+        Deux parties de cordes qui jouent une même ligne, à l'unisson ou à l'octave, deux mesures ou plus, où des
+        points, des accents, des tirets ou des sforzati ne sont que dans l'une sur certaines notes, bien que les deux
+        en portent à cet endroit ; ou dont la nuance, la sourdine, le pizz. ou la place sur la corde diffèrent pour la
+        moindre part. Les liaisons et les signes d'archet relèvent d'une autre règle.
+    .why =
+        Qui joue une même ligne écoute l'autre. Où presque tout est marqué pareil et quelques notes non, une partie
+        joue court ce que l'autre tient, ou doux ce que l'autre a fort, et quelqu'un demandera ce qui est voulu.
+
 effect-marked-again = Un effet marqué encore et encore
     .finds =
         Un motif qui vient trois fois ou plus de suite avec les mêmes signes d'archet, dont certains font effet : des poussés vers
@@ -109,9 +119,9 @@ effect-marked-again = Un effet marqué encore et encore
 
 ending-on-up-bow = Une phrase finit en poussé
     .finds =
-        La dernière note d'une phrase, sur un temps, longue, ou forte et au moins moitié moins longue, qui ne croît pas, et qui
-        finit en poussé dans le meilleur plan possible. Une phrase finit avant un long silence, à une double barre avec
-        un nouveau tempo ou une reprise, et à la fin.
+        La dernière note d'une phrase, sur un temps, longue, ou forte et au moins moitié moins longue, qui ne croît ni
+        ne s'éteint, et qui finit en poussé dans le meilleur plan possible. Une phrase finit avant un long silence, à
+        une double barre avec un nouveau tempo ou une reprise, et à la fin.
     .why =
         Un tiré conclut : il peut résonner et s'éteindre. Un poussé finit au talon, où le son s'arrête net ou enfle.
 
@@ -130,6 +140,26 @@ landmarks-too-far = Des repères trop éloignés
         mouvement est aussi un repère. Mesures sans numéros (C).
     .why =
         « Quarante et un avant D » coûte une minute chaque fois qu'on le dit, et la moitié du pupitre part ailleurs.
+
+legato-without-slurs = Legato sans liaison
+    .finds =
+        Le mot legato sur huit notes mobiles ou plus, jusqu'au prochain mot sur le coup d'archet, sans une liaison
+        parmi elles ni peu avant. Et un mouvement où aucune partie de cordes n'a de liaison, de signe d'archet, de
+        signe sur une note ni de mot sur le coup d'archet, bien que l'une d'elles chante : seize notes ou plus,
+        surtout par degrés, et assez lentes pour être liées (dit une seule fois).
+    .why =
+        Le legato des cordes s'écrit par des liaisons : sans elles chaque note a son archet, et chaque pupitre liera
+        comme il veut. Une musique sans liaison a l'air sans faute de liaison, et laisse le travail à faire.
+
+lift-in-soft-line = Une levée d'archet qui troue une ligne douce
+    .finds =
+        Deux coups liés, ou un lié et un simple, piano ou plus doux et sans silence entre eux, dont le second doit,
+        dans le meilleur plan, reprendre le sens du premier en levant l'archet : les signes d'avant et d'après ne
+        tombent pas juste par alternance, ou les liaisons n'amènent pas le coup que l'endroit demande, et s'en passer
+        coûte bien plus. Une remarque par partie.
+    .why =
+        Dans une ligne douce et liée la levée s'entend : le son s'arrête, et le suivant recommence. La plupart jouent
+        plutôt un tel endroit comme il vient, ou font finir une liaison ailleurs.
 
 mark-cannot-be = Un signe d'archet impossible
     .finds =
@@ -168,7 +198,8 @@ marks-contradict = Des signes qui se contredisent
 
 missing-arco = Il manque arco
     .finds =
-        Après pizz., sans arco depuis : une liaison sur plusieurs notes, un trémolo à l'archet, ou un signe d'archet (A). Aussi
+        Après pizz., sans arco depuis : un trémolo à l'archet ou un signe d'archet (A), ou une liaison sur trois notes
+        ou plus : après un silence où l'on pourrait reprendre l'archet (B), ou dans une mesure suivante (C). Aussi
         pizz. redit alors qu'il vaut encore (C).
     .why =
         Ces signes n'ont de sens qu'à l'archet. La moitié du pupitre pincera encore, l'autre prendra l'archet, et la répétition
@@ -286,6 +317,14 @@ pizz-too-fast = Pizzicato trop rapide
     .why =
         Le doigt se fatigue et les notes se séparent ; au-delà de sa vitesse, chacun simplifie le passage à sa façon.
 
+reentry-without-dynamic = Une entrée sans nuance après un long silence
+    .finds =
+        Une note d'une partie de cordes après huit mesures entières de silence ou plus dans son mouvement, sans
+        nuance, soufflet ni sforzato sur elle, peu après elle ou dans la dernière mesure du silence.
+    .why =
+        La nuance de la dernière entrée est peut-être une page plus haut, et la musique a continué sans elle. Qui a
+        compté si longtemps prend la force de ce qu'il entend, et chacun entend autre chose ; une partie la répète.
+
 repeat-comes-back-reversed = Une reprise revient dans l'autre sens
     .finds =
         Une section répétée, ou à laquelle renvoie da capo ou dal segno, dont la fin laisse le musicien, comme ça vient, dans l'autre
@@ -324,9 +363,9 @@ slur-covers-beat = Une liaison sur un temps qui veut être dit
 
 slur-misses-tie = Une liaison qui manque le bout d'une prolongation
     .finds =
-        Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune autre ne commence
-        ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Plus de trois d'un genre dans une partie sont une
-        manière de dessiner (D).
+        Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune
+        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par
+        partie, avec tous ses endroits ; plus de trois sont une manière de dessiner (D).
     .why =
         L'archet prend la note entière ; une liaison tracée au mauvais bout fait chercher un changement que personne ne peut faire.
         On la trace jusqu'à la dernière note prolongée, et depuis la première.
@@ -370,6 +409,15 @@ slurred-stops = Des doubles cordes liées qu'on ne peut joindre
         L'archet devrait quitter deux cordes et en prendre deux autres : on ne peut que le lever, ou balayer une corde qui n'est pas
         voulue.
 
+slurred-tremolo = Un trémolo lié qui se lit de deux façons
+    .finds =
+        Un trémolo à une ou deux barres sous une liaison : des notes répétées en abrégé, deux au moins, ou deux notes
+        qui alternent avec une liaison qui dépasse leur groupe. Une remarque par partie.
+    .why =
+        Une ou deux barres sont des notes comptées. Une liaison sur elles peut dire que toutes vont sur un archet, ou
+        seulement qu'elles sont une phrase et que chacune a le sien ; dans un pupitre on jouera les deux, et cela se
+        verra et s'entendra comme une faute.
+
 soft-entry-at-frog = Une entrée douce là où l'archet est lourd
     .finds =
         Une entrée sortie du silence, pianissimo ou plus douce, qui commence près du talon dans le meilleur coup d'archet du
@@ -387,8 +435,10 @@ stands-contradict = Des pupitres d'une section aux signes opposés
 
 state-never-ends = Un état qui ne finit jamais, ou finit deux fois
     .finds =
-        con sordino, sul ponticello, sul tasto ou col legno redit alors qu'il vaut, avec de la musique entre (C ; B pour la
-        sourdine) ; senza sordino redit quand la sourdine est déjà ôtée (B) ; unis. sur deux voix aux notes différentes (B).
+        con sordino, sul ponticello, sul tasto ou col legno redit alors qu'il vaut, avec de la musique entre (C ; B
+        pour la sourdine) ; senza sordino redit quand la sourdine est déjà ôtée (B) ; unis. sur deux voix aux notes
+        différentes (B) ; sul ponticello ou sul tasto qui n'est pas repris jusqu'à la fin du mouvement, bien que la
+        musique continue après un nouveau tempo, après pizz. ou pendant seize mesures jouées (C).
     .why =
         Chaque état doit être repris par quelqu'un. Où il est dit deux fois il manque un mot entre les deux, et qui croit le premier
         joue autrement que qui croit le second.
@@ -445,8 +495,10 @@ tie-or-slur = Une liaison au lieu d'une prolongation, ou l'inverse
 
 winds-phrase-apart = Des vents qui phrasent autrement que les cordes qu'ils doublent
     .finds =
-        Une partie qui n'est pas à archet et une partie de cordes sur une même ligne, à l'unisson ou à l'octave, quatre mesures ou
-        plus, avec des liaisons qui commencent sur d'autres notes : signalé une fois par paire de parties.
+        Une partie qui n'est pas à archet et une partie de cordes sur une même ligne, à l'unisson ou à l'octave,
+        quatre mesures ou plus, liées pareil sauf une liaison (C) ou quelques-unes (D) : signalé une fois par paire de
+        parties, et une fois où plusieurs paires diffèrent au même endroit.
     .why =
-        La liaison d'un vent est de langue et de souffle, celle d'une corde est un archet ; elles n'ont pas à s'accorder, et souvent
-        ne le doivent pas. Où celle des cordes est partout celle du vent, ou nulle part, on n'a peut-être pensé qu'à l'un d'eux.
+        La liaison d'un vent est de langue et de souffle, celle d'une corde est un archet ; elles n'ont pas à
+        s'accorder, et souvent ne le doivent pas. Où presque toutes s'accordent, les deux disent une seule phrase, et
+        une liaison autre est le plus souvent une faute de copie.

@@ -97,6 +97,16 @@ doubling-bowed-apart = Una linea raddoppiata con due arcate
         Chi suona la stessa linea si guarda l'arco. Dove quasi tutto è legato uguale e pochi punti no, in una delle due parti c'è
         una svista, e chiedere costa tempo.
 
+doubling-marked-apart = Una linea raddoppiata con due sorte di segni
+    .finds =
+        Due parti di archi che suonano la stessa linea, all'unisono o all'ottava, per due battute o più, in cui punti,
+        accenti, trattini o sforzati stanno su alcune note in una sola, benché in quel punto tutte e due ne abbiano; o
+        in cui la dinamica, la sordina, il pizz. o il punto sulla corda sono diversi per la parte minore. Legature e
+        segni d'arco li guarda un'altra regola.
+    .why =
+        Chi suona la stessa linea ascolta l'altro. Dove quasi tutto è segnato uguale e poche note no, una parte suona
+        corto ciò che l'altra tiene, o piano ciò che l'altra ha forte, e qualcuno chiederà che cosa si vuole.
+
 effect-marked-again = Un effetto segnato ancora e ancora
     .finds =
         Una figura che torna tre o più volte di seguito con gli stessi segni d'arco, alcuni dei quali fanno effetto: arcate in
@@ -107,9 +117,9 @@ effect-marked-again = Un effetto segnato ancora e ancora
 
 ending-on-up-bow = Una frase finisce in su
     .finds =
-        L'ultima nota di una frase, su un tempo, lunga, oppure forte e lunga almeno la metà, che non cresce, e che nel miglior
-        piano possibile finisce in su. Una frase finisce prima di una pausa lunga, a una doppia stanghetta
-        con un nuovo tempo o un ritornello, e alla fine.
+        L'ultima nota di una frase, su un tempo, lunga, o forte e lunga almeno la metà, che non cresce né si spegne, e
+        che nel piano migliore finisce in su. Una frase finisce prima di una lunga pausa, a una doppia stanghetta con
+        nuovo tempo o ritornello, e alla fine.
     .why =
         L'arcata in giù chiude: può risuonare e spegnersi. L'arcata in su finisce al tallone, dove il suono si ferma di colpo o
         si gonfia.
@@ -129,6 +139,26 @@ landmarks-too-far = Lettere di prova troppo lontane
         movimento è un punto di riferimento. Battute senza numero (C).
     .why =
         «Quarantuno prima di D» costa un minuto ogni volta che lo si dice, e metà della fila attacca altrove.
+
+legato-without-slurs = Legato senza legature
+    .finds =
+        La parola legato sopra otto note mosse o più, fino alla prossima parola sull'arcata, senza una legatura fra
+        esse o poco prima. E un movimento in cui nessuna parte d'archi ha una legatura, un segno d'arco, un segno su
+        una nota o una parola sull'arcata, benché una canti: sedici note o più, per lo più di grado, e lente
+        abbastanza da legarsi (detto una volta).
+    .why =
+        Il legato degli archi si scrive con le legature: senza, ogni nota ha la sua arcata, e ogni leggio lega come
+        vuole. Una musica senza legature pare non avere difetti di legature, e lascia il lavoro da fare.
+
+lift-in-soft-line = Un'alzata d'arco che buca una linea piano
+    .finds =
+        Due arcate legate, o una legata e una semplice, piano o meno e senza pausa in mezzo, di cui la seconda nel
+        piano migliore deve riprendere il verso della prima alzando l'arco: i segni prima e dopo non tornano
+        alternando, o le legature non portano l'arcata che il punto vuole, e farne a meno costa molto di più. Un
+        rilievo per parte.
+    .why =
+        In una linea piano e legata l'alzata si sente: il suono si ferma, e il seguente ricomincia. I più suonano un
+        punto così come viene, o fanno finire altrove una legatura.
 
 mark-cannot-be = Un segno d'arco impossibile
     .finds =
@@ -168,8 +198,9 @@ marks-contradict = Segni che si contraddicono
 
 missing-arco = Manca arco
     .finds =
-        Dopo pizz., senza arco da allora: una legatura su più note, un tremolo con l'arco, o un segno d'arco (A). Anche pizz.
-        detto di nuovo quando vale ancora (C).
+        Dopo pizz., senza arco da allora: un tremolo d'arco o un segno d'arco (A), o una legatura su tre note o più:
+        dopo una pausa in cui si potrebbe riprendere l'arco (B), o in una battuta seguente (C). Anche pizz. ridetto
+        mentre vale ancora (C).
     .why =
         Questi segni hanno senso solo con l'arco. Metà della fila lascia il dito e metà riprende l'arco, e la prova si ferma.
 
@@ -283,6 +314,14 @@ pizz-too-fast = Pizzicato troppo veloce
     .why =
         Il dito si stanca e le note non sono più insieme; oltre la sua velocità chi suona semplifica il passo da sé.
 
+reentry-without-dynamic = Un attacco senza dinamica dopo una lunga pausa
+    .finds =
+        Una nota di una parte d'archi dopo otto battute intere di pausa o più nel suo movimento, senza dinamica,
+        forcella o sforzato su di essa, poco dopo o nell'ultima battuta della pausa.
+    .why =
+        La dinamica dell'ultimo attacco sta forse una pagina indietro, e la musica è andata avanti senza. Chi ha
+        contato tanto prende la forza da ciò che sente, e ognuno sente altro; una parte la ripete.
+
 repeat-comes-back-reversed = Un ritornello torna con l'altra arcata
     .finds =
         Una sezione ripetuta, o a cui rimandano da capo o dal segno, la cui fine lascia chi suona, come viene, con l'arcata
@@ -321,9 +360,9 @@ slur-covers-beat = Una legatura sopra un tempo che vuole essere detto
 
 slur-misses-tie = Una legatura che manca la fine di una legatura di valore
     .finds =
-        Una legatura che finisce su una nota poi prolungata, o che comincia su una nota già prolungata, dove nessun'altra
-        comincia o finisce: la linea sulla pagina copre solo un pezzo della nota che suona. Più di tre dello stesso tipo in una
-        parte sono un modo di disegnare (D).
+        Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra
+        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi
+        punti; più di tre sono un modo di disegnare (D).
     .why =
         L'arco prende la nota intera; una linea tirata al capo sbagliato fa cercare un cambio d'arco che nessuno può fare. Si
         disegna fino all'ultima nota prolungata, e dalla prima.
@@ -367,6 +406,15 @@ slurred-stops = Corde doppie legate che non si possono unire
     .why =
         L'arco dovrebbe lasciare due corde e prenderne altre due: si può solo alzarlo, o strisciarlo su una corda che non c'entra.
 
+slurred-tremolo = Un tremolo legato che si legge in due modi
+    .finds =
+        Tremolo con uno o due tagli sotto una legatura: note ribattute abbreviate, due o più, o due note che si
+        alternano con una legatura che va oltre il loro gruppo. Un rilievo per parte.
+    .why =
+        Uno o due tagli sono note contate. Una legatura sopra può dire che vanno tutte in un'arcata, o solo che sono
+        una frase e ciascuna ha la sua; in una fila si suoneranno tutt'e due le cose, e si vedrà e si sentirà come un
+        errore.
+
 soft-entry-at-frog = Un attacco piano dove l'arco è pesante
     .finds =
         Un attacco dal silenzio, pianissimo o meno, che nella migliore arcata del passo comincia vicino al tallone (D).
@@ -383,8 +431,10 @@ stands-contradict = Leggii della stessa fila con segni opposti
 
 state-never-ends = Uno stato che non finisce mai, o due volte
     .finds =
-        con sordino, sul ponticello, sul tasto o col legno detto di nuovo quando vale già, con musica in mezzo (C; B per la
-        sordina); senza sordino detto quando la sordina è già tolta (B); unis. sopra due voci con note diverse (B).
+        con sordino, sul ponticello, sul tasto o col legno ridetto mentre vale, con musica in mezzo (C; B per la
+        sordina); senza sordino ridetto quando la sordina è già tolta (B); unis. sopra due voci con note diverse (B);
+        sul ponticello o sul tasto che non è ripreso fino alla fine del movimento, benché la musica vada avanti dopo
+        un nuovo tempo, dopo pizz. o per sedici battute suonate (C).
     .why =
         Ogni stato va revocato da qualcuno. Dove è detto due volte manca una parola fra le due, e chi crede alla prima suona
         diverso da chi crede alla seconda.
@@ -439,8 +489,10 @@ tie-or-slur = Una legatura al posto di una di valore, o viceversa
 
 winds-phrase-apart = Fiati che fraseggiano diversamente dagli archi che raddoppiano
     .finds =
-        Una parte che non è di archi e una di archi sulla stessa linea, all'unisono o all'ottava, per quattro battute o più, con
-        legature che cominciano su note diverse: detto una volta per coppia di parti.
+        Una parte non ad arco e una parte d'archi su una stessa linea, all'unisono o all'ottava, quattro battute o
+        più, legate uguale salvo una legatura (C) o poche (D): detto una volta per coppia di parti, e una volta dove
+        più coppie differiscono nello stesso punto.
     .why =
-        La legatura di un fiato è un respiro della lingua, quella di un arco un'arcata; non devono coincidere, e spesso non
-        possono. Dove quella degli archi è la stessa dei fiati da capo a fondo, o in nessun punto, forse si è pensato a uno solo.
+        La legatura di un fiato è di lingua e di fiato, quella di un arco è un'arcata; non devono accordarsi, e spesso
+        non possono. Dove quasi tutte lo fanno, con tutte e due si intende una frase, e una sola legatura diversa è
+        per lo più una svista di copia.

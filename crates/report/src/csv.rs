@@ -33,6 +33,7 @@ pub fn findings_csv(view: &ReviewView) -> String {
         "sentence",
         "evidence",
         "assumed",
+        "reasons",
         "proposals",
     ];
     let rows = view.files.iter().flat_map(|file| {
@@ -47,6 +48,8 @@ pub fn findings_csv(view: &ReviewView) -> String {
             let further: Vec<&str> = finding.further.iter().map(|place| place.bar.as_str()).collect();
             let proposals: Vec<&str> =
                 finding.proposals.iter().map(|proposal| proposal.sentence.as_str()).collect();
+            let reasons: Vec<String> =
+                finding.reasons.iter().map(|reason| format!("{}: {}", reason.rule, reason.sentence)).collect();
             vec![
                 file.file.clone(),
                 finding.severity.clone(),
@@ -60,6 +63,7 @@ pub fn findings_csv(view: &ReviewView) -> String {
                 finding.sentence.clone(),
                 evidence.join("; "),
                 finding.assumptions.join(" "),
+                reasons.join(" | "),
                 proposals.join(" | "),
             ]
         })

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
 use arcata_bow::plan::{
-    Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Turn, Weighed, second_pass,
+    Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Standing, Turn, Weighed, second_pass,
 };
 use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind};
 use arcata_review::beats::beat_in_bar;
@@ -146,6 +146,8 @@ pub struct TurnView {
 pub struct AlternativeView {
     /// Its name in the trade's words.
     pub name: String,
+    /// Which of the ways it is that players ask for first: `as it comes`, `other start`, `last two hooked`; mostly none.
+    pub standing: Vec<&'static str>,
     /// What it costs more than the best, thousandths of a point.
     pub more: i64,
     /// The difference, term by term.
@@ -336,13 +338,14 @@ impl AlternativeView {
             .map(|(index, planned)| StrokeView::of(score, line, &line.strokes[index], planned))
             .collect();
         let name = if other.differences.is_empty() {
-            best_name(score, line, other, bars)
+            with_standing(best_name(score, line, other, bars), other)
         } else {
             alternative_name(score, line, other)
         };
         let (gains, losses) = gains_and_losses(&other.more);
         Self {
             name,
+            standing: other.standing.iter().map(|standing| standing_name(*standing)).collect(),
             more: other.more.total(),
             cost_change: terms(&other.more),
             gains,
@@ -379,11 +382,31 @@ pub(crate) fn stroke_place(score: &Score, line: &Line, stroke: &Stroke) -> Strin
 #[must_use]
 pub fn alternative_name(score: &Score, line: &Line, other: &Alternative) -> String {
     if other.differences.is_empty() {
-        return "the best way".to_owned();
+        return with_standing("the best way".to_owned(), other);
     }
     let said: Vec<String> =
         other.differences.iter().map(|difference| difference_words(score, line, difference)).collect();
-    said.join(", ")
+    with_standing(said.join(", "), other)
+}
+
+/// The name of a way, after what it is that players ask for first.
+fn with_standing(name: String, other: &Alternative) -> String {
+    let said = other.standing.iter().map(|standing| match standing {
+        Standing::AsItComes => "plain alternation",
+        Standing::OtherStart => "the other bow first",
+        Standing::LastTwoHooked => "the last two of each odd bar hooked",
+    });
+    let said: Vec<&str> = said.collect();
+    if said.is_empty() { name } else { format!("{}: {name}", said.join(", ")) }
+}
+
+/// A way that players ask for first, as data.
+const fn standing_name(standing: Standing) -> &'static str {
+    match standing {
+        Standing::AsItComes => "as it comes",
+        Standing::OtherStart => "other start",
+        Standing::LastTwoHooked => "last two hooked",
+    }
 }
 
 /// One thing that the arm does otherwise, in a player's words.

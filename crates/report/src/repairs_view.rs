@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use arcata_bow::plan::{Frontier, NotationChange, Passes, Repaired};
+use arcata_bow::plan::{Frontier, NotationChange, Passes, Repaired, same_bows};
 use arcata_bow::{Line, Plan};
 use arcata_review::repair_words::{self, Bowed};
 use arcata_score::Score;
@@ -65,7 +65,11 @@ impl RepairsView {
         let Some((printed, steps)) = frontier.steps.split_first() else {
             return Self { assumptions, printed: BTreeMap::new(), steps: Vec::new() };
         };
-        let steps = steps.iter().map(|step| RepairView::of(score, printed, step)).collect();
+        // A step in which no arm does anything else is nothing to propose.
+        let moves = |step: &&Repaired| {
+            !same_bows((&printed.line, &printed.plan), (&step.line, &step.plan))
+        };
+        let steps = steps.iter().filter(moves).map(|step| RepairView::of(score, printed, step)).collect();
         Self { assumptions, printed: terms(&printed.cost), steps }
     }
 }

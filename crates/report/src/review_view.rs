@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use arcata_bow::Line;
-use arcata_review::{Figure, Finding, FindingPlace, Proposal};
+use arcata_review::{Evidence, Finding, FindingPlace, Proposal, Reason};
 use arcata_score::{Movement, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -127,8 +127,25 @@ pub struct FindingView {
     pub count: u32,
     /// Where else.
     pub further: Vec<PlaceView>,
-    /// What could be done, the best first.
+    /// What other rules say of the same place, the gravest first.
+    pub reasons: Vec<ReasonView>,
+    /// What could be done, the best first; after it what the further reasons propose.
     pub proposals: Vec<ProposalView>,
+}
+
+/// What a further rule says of a place.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct ReasonView {
+    /// The rule's name.
+    pub rule: &'static str,
+    /// Its own weight, no more than the finding's.
+    pub severity: String,
+    /// One sentence for players.
+    pub sentence: String,
+    /// The numbers it rests on.
+    pub evidence: Vec<EvidenceView>,
+    /// What had to be assumed.
+    pub assumptions: Vec<String>,
 }
 
 /// A place in the score.
@@ -268,25 +285,32 @@ impl FindingView {
             severity: finding.severity.to_string(),
             place: PlaceView::of(&finding.place),
             sentence: finding.sentence.clone(),
-            evidence: finding
-                .evidence
-                .iter()
-                .map(|evidence| EvidenceView {
-                    name: evidence.name,
-                    value: figure(&evidence.value),
-                    unit: evidence.unit,
-                })
-                .collect(),
+            evidence: finding.evidence.iter().map(EvidenceView::of).collect(),
             assumptions: finding.assumptions.clone(),
             count: finding.count,
             further: finding.further.iter().map(PlaceView::of).collect(),
+            reasons: finding.reasons.iter().map(ReasonView::of).collect(),
             proposals: finding.proposals.iter().map(ProposalView::of).collect(),
         }
     }
 }
 
-fn figure(figure: &Figure) -> String {
-    figure.to_string()
+impl ReasonView {
+    fn of(reason: &Reason) -> Self {
+        Self {
+            rule: reason.rule,
+            severity: reason.severity.to_string(),
+            sentence: reason.sentence.clone(),
+            evidence: reason.evidence.iter().map(EvidenceView::of).collect(),
+            assumptions: reason.assumptions.clone(),
+        }
+    }
+}
+
+impl EvidenceView {
+    fn of(evidence: &Evidence) -> Self {
+        Self { name: evidence.name, value: evidence.value.to_string(), unit: evidence.unit }
+    }
 }
 
 /// The number of a line's movement, where the file has several.

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use unicode_width::UnicodeWidthStr;
 
 use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
-use crate::review_view::{FileView, FindingView, PlaceView, bar_said};
+use crate::review_view::{EvidenceView, FileView, FindingView, PlaceView, bar_said};
 use crate::style::{Ink, Page};
 use crate::term_words::points;
 use crate::text_together::together_text;
@@ -127,9 +127,26 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
         page.ink(severity_ink(&finding.severity), &right)
     );
     let _ = writeln!(out, "{}", page.fill(&finding.sentence, "  ", "  "));
-    if !finding.evidence.is_empty() {
-        let numbers: Vec<String> = finding
-            .evidence
+    numbers_text(out, &finding.evidence, &finding.assumptions, page);
+    if finding.count > 1 {
+        let line = format!("{} times in all; also in {}", finding.count, further(&finding.further));
+        let _ = writeln!(out, "{}", page.fill(&line, "  ", "  ").replace(KEPT, " "));
+    }
+    for reason in &finding.reasons {
+        let text = format!("{} ({} {})", reason.sentence, reason.severity, reason.rule.replace('-', UNBROKEN));
+        let _ = writeln!(out, "{}", page.fill(&text, "  also: ", "        ").replace(UNBROKEN, "-"));
+        numbers_text(out, &reason.evidence, &reason.assumptions, page);
+    }
+    for proposal in &finding.proposals {
+        let text = format!("{} ({})", proposal.sentence, proposal.grade);
+        let _ = writeln!(out, "{}", page.fill(&text, "  → ", "    "));
+    }
+}
+
+/// The numbers that a sentence rests on, and what was assumed.
+fn numbers_text(out: &mut String, evidence: &[EvidenceView], assumptions: &[String], page: Page) {
+    if !evidence.is_empty() {
+        let numbers: Vec<String> = evidence
             .iter()
             .map(|evidence| {
                 // A number and its unit stay on one line.
@@ -140,19 +157,13 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
         let filled = page.fill(&numbers.join(" · "), "  ", "  ").replace(KEPT, " ");
         let _ = writeln!(out, "{}", page.ink(Ink::Faint, &filled));
     }
-    for assumption in &finding.assumptions {
+    for assumption in assumptions {
         let _ = writeln!(out, "{}", page.fill(assumption, "  assumed: ", "           "));
-    }
-    if finding.count > 1 {
-        let line = format!("{} times in all; also in {}", finding.count, further(&finding.further));
-        let _ = writeln!(out, "{}", page.fill(&line, "  ", "  ").replace(KEPT, " "));
-    }
-    for proposal in &finding.proposals {
-        let text = format!("{} ({})", proposal.sentence, proposal.grade);
-        let _ = writeln!(out, "{}", page.fill(&text, "  → ", "    "));
     }
 }
 
+/// A hyphen at which no line is broken; written as a plain one.
+const UNBROKEN: &str = "\u{2011}";
 /// A space at which no line is broken; written as a plain one.
 const KEPT: &str = "\u{a0}";
 
@@ -387,6 +398,7 @@ mod tests {
     fn place(bar: &str, beat: &str) -> PlaceView {
         PlaceView {
             section: String::new(),
+            movement: None,
             bar: bar.to_owned(),
             bar_ordinal: 1,
             beat: beat.to_owned(),

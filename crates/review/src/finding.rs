@@ -64,8 +64,32 @@ pub struct Finding {
     pub count: u32,
     /// The further places of the same cause, in order of the score.
     pub further: Vec<FindingPlace>,
-    /// What could be done, the best first.
+    /// What other rules say of the same place, the gravest first; what they propose stands among the proposals.
+    pub reasons: Vec<Reason>,
+    /// What could be done, the best first; after it what the further reasons propose.
     pub proposals: Vec<Proposal>,
+}
+
+impl Finding {
+    /// The rules that speak at this place, its own first.
+    pub fn rules(&self) -> impl Iterator<Item = &'static str> {
+        std::iter::once(self.rule).chain(self.reasons.iter().map(|reason| reason.rule))
+    }
+}
+
+/// What a further rule says of the place of a finding.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Reason {
+    /// Id of the rule.
+    pub rule: &'static str,
+    /// How much it weighs here; no more than the finding itself.
+    pub severity: Severity,
+    /// One sentence in a player's words, with bar and beat.
+    pub sentence: String,
+    /// The numbers it rests on.
+    pub evidence: Vec<Evidence>,
+    /// What had to be assumed to say so.
+    pub assumptions: Vec<String>,
 }
 
 /// Where in the score.

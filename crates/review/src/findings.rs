@@ -143,6 +143,7 @@ impl Draft {
             assumptions: Vec::new(),
             count: 1,
             further: Vec::new(),
+            reasons: Vec::new(),
             proposals: Vec::new(),
         };
         Self { finding, changes: Vec::new(), sketches: Vec::new(), cause: None, wish: None }
@@ -270,6 +271,11 @@ impl Draft {
             *sketch = changes;
         }
         self
+    }
+
+    /// What the proposal made last costs more than the plan; `None` where it has no price.
+    pub(crate) fn last_price(&self) -> Option<i64> {
+        self.finding.proposals.last()?.cost_change.as_ref().map(arcata_bow::Cost::total)
     }
 
     /// Takes in another place of the same cause, with what the same proposals change there.

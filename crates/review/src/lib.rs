@@ -13,6 +13,7 @@ mod finding;
 mod findings;
 mod left_hand;
 pub mod mechanics;
+mod one_place;
 mod other_bow;
 mod other_notation;
 mod phrase_change;
@@ -33,6 +34,7 @@ mod thresholds;
 mod tie_change;
 mod under_slur;
 mod untie;
+mod ways;
 pub mod words;
 
 pub use arcata_bow::Profile;
@@ -41,7 +43,7 @@ pub use aside::{Aside, AsideEntry, AsideError, SetAside, SlurEntry, UnusedSlurEn
 pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};
-pub use review::{ReviewSettings, Reviewed, review, reviewed};
+pub use review::{Places, ReviewSettings, Reviewed, review, reviewed};
 pub use rule::{Beside, Card, Family, Piece, Rule, Sees};
 pub use rules::REGISTER;
 pub use slur_offers::slur_offers;

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
-use arcata_bow::plan::{Anchor, ChangeKind, NotationChange, RepairRequest, Repaired, singly};
+use arcata_bow::plan::{Anchor, ChangeKind, NotationChange, RepairRequest, Repaired, same_bows, singly};
 use arcata_bow::{LineSource, Stroke, plan};
 use arcata_score::{BowDirection, NoteId};
 
@@ -77,6 +77,7 @@ impl<'a> Notations<'a> {
             .iter()
             .skip(1)
             .filter(|repaired| repaired.cost.total() < by_the_arm && grants(repaired, wish, asked))
+            .filter(|repaired| !same_bows((&stretch, &free), (&repaired.line, &repaired.plan)))
             .filter(|repaired| does_it_alone(&piece, wish.line, &range, repaired))
             .filter(|repaired| !brings_worse(&piece, (&stretch, &free), (&repaired.line, &repaired.plan)))
             .min_by_key(|repaired| repaired.cost.total())?;

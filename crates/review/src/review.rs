@@ -9,6 +9,7 @@ use rayon::prelude::*;
 
 use crate::aside::{Aside, AsideIn, SetAside};
 use crate::findings::order;
+use crate::one_place::joined;
 use crate::{Finding, FindingPlace, Findings, Piece, REGISTER, Sees, Severity};
 
 /// What to look at and what to leave out.
@@ -26,6 +27,18 @@ pub struct ReviewSettings {
     pub bars: Option<RangeInclusive<u32>>,
     /// What has been set aside.
     pub aside: Aside,
+    /// What becomes of several rules that speak at one place.
+    pub places: Places,
+}
+
+/// What becomes of several rules that speak at one place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Places {
+    /// One finding with several reasons.
+    #[default]
+    Joined,
+    /// A finding for each rule: for tests and counts of single rules.
+    Apart,
 }
 
 impl ReviewSettings {
@@ -78,7 +91,8 @@ impl Reviewed {
     }
 }
 
-/// Asks every rule, movement by movement. The result does not depend on the number of threads.
+/// Asks every rule, movement by movement; of several that speak at one place the gravest tells, and the others are its
+/// reasons. The result does not depend on the number of threads.
 #[must_use]
 pub fn reviewed(piece: &Piece<'_>, settings: &ReviewSettings) -> Reviewed {
     let aside = AsideIn::new(&settings.aside, piece.score);
@@ -94,6 +108,9 @@ pub fn reviewed(piece: &Piece<'_>, settings: &ReviewSettings) -> Reviewed {
     };
     all.findings.retain(|finding| settings.keeps(finding));
     all.findings.sort_by(|a, b| order(a).cmp(&order(b)));
+    if settings.places == Places::Joined {
+        all.findings = joined(all.findings);
+    }
     all.set_aside.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
     all
 }
@@ -122,7 +139,7 @@ fn movement_alone(
     let plans: Vec<Plan> =
         of_line.iter().map(|line| piece.plans.get(*line).cloned().unwrap_or_default()).collect();
     let alone = Piece { score, lines: &lines, plans: &plans, reading, ..*piece };
-    let mut found = asked(&alone, settings, &aside.from_bar(beginning.bar), Some(Sees::EachMovement));
+    let mut found = asked(&alone, settings, &aside.counting_from(beginning.bar), Some(Sees::EachMovement));
     let number = piece.score.movements.get(index).map(|movement| movement.number.clone());
     let in_whole = |place: &mut FindingPlace| {
         place.bar += beginning.bar;

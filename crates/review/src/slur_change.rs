@@ -112,8 +112,13 @@ fn beginning(part: &Part, id: NoteId) -> Option<Option<Slur>> {
     only(part, |slur| slur.start == id)
 }
 
+/// The slur of a grace note to the note that it stands before is none of these: it says nothing of the bow.
 fn only(part: &Part, fits: impl Fn(&Slur) -> bool) -> Option<Option<Slur>> {
-    let mut found = part.slurs.iter().filter(|slur| slur.is_bow() && fits(slur));
+    let moves = |slur: &Slur| {
+        let ends = note(part, slur.start).zip(note(part, slur.end));
+        ends.is_some_and(|(start, end)| start.onset != end.onset)
+    };
+    let mut found = part.slurs.iter().filter(|slur| slur.is_bow() && moves(slur) && fits(slur));
     let first = found.next().copied();
     found.next().is_none().then_some(first)
 }

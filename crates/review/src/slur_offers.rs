@@ -1,6 +1,6 @@
 //! Every single change of the slurs around a stroke, for somebody who writes: split, join, shift, with what it would buy.
 
-use arcata_bow::plan::{ChangeKind, RepairRequest, singly};
+use arcata_bow::plan::{ChangeKind, RepairRequest, same_bows, singly};
 
 use crate::change::edits;
 use crate::other_bow::{kept_edges, passage};
@@ -13,7 +13,7 @@ use crate::{Grade, Piece, Proposal};
 const AROUND: usize = 2;
 
 /// Changes of the slurs near a stroke of a line that can be written into the file, the one that costs the arm least first. The
-/// passage around is planned anew for each; what the arm saves or pays is in [`Proposal::cost_change`].
+/// passage around is planned anew for each, and one that would leave every bow as it is planned is not offered; what the arm saves or pays is in [`Proposal::cost_change`].
 ///
 /// Without a document or a reading nothing is offered.
 #[must_use]
@@ -39,6 +39,10 @@ fn offers(piece: &Piece<'_>, line_index: usize, stroke: usize) -> Option<Vec<Pro
     let (unchanged, changed) = found.split_first()?;
     let mut offers: Vec<(i64, Proposal)> = Vec::new();
     for repaired in changed {
+        // What no arm would do otherwise is nothing to offer.
+        if same_bows((&unchanged.line, &unchanged.plan), (&repaired.line, &repaired.plan)) {
+            continue;
+        }
         let Some(change) = repaired.changes.first().filter(|change| change.kind != ChangeKind::Hook) else {
             continue;
         };

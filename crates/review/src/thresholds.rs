@@ -64,6 +64,10 @@ pub struct Thresholds {
     pub chord_speaks: i64,
     /// Bars from one rehearsal mark to the next that players count.
     pub landmark_bars: usize,
+    /// Whole bars of rest after which an entry carries its dynamic anew.
+    pub reentry_bars: usize,
+    /// What another bow has to cost more for a lift to count as forced, thousandths of a point.
+    pub forced_lift: i64,
 }
 
 impl Thresholds {
@@ -104,6 +108,8 @@ impl Thresholds {
             soft_entry_at_frog: share(set.soft_entry_at_frog.value),
             chord_speaks: milliseconds(set.chord_speaks.value),
             landmark_bars: count(set.landmark_bars.value),
+            reentry_bars: count(set.reentry_bars.value),
+            forced_lift: set.forced_lift.value,
         }
     }
 

@@ -60,3 +60,39 @@ fn nothing_is_offered_where_nothing_can_be_written() {
     let piece = Piece { reading: Some(&reading), ..read.piece() };
     assert!(slur_offers(&piece, 7, 0).is_empty() && slur_offers(&piece, 0, 999).is_empty());
 }
+
+/// The slur of a grace note to its note is no bow: it is neither joined to a bow before it nor moved.
+#[test]
+fn the_slur_of_a_grace_note_stays() {
+    let profile = Profile::default();
+    let options = LineOptions::default();
+    let musics = [
+        "quarter=88\nviolin: mf c''4 (*d''16 e''4) f'' g'' | (c''4 d'') (*f''16 e''4) f'' | c''1 |.",
+        "quarter=88\nviolin: mf (c''4 d'') (*f''16 (e''4)2 f'')2 | (c''4 d'' *e''16 f''4) g'' | c''1 |.",
+    ];
+    let mut offered = 0;
+    for music in musics {
+        let Ok(fixture) = arcata_testkit::Fixture::parse(music) else { continue };
+        let read = support::Read::new(fixture.musicxml().into_bytes(), &profile);
+        let piece = read.piece();
+        let reading = Reading::new(piece.score, &profile, &options);
+        let piece = Piece { reading: Some(&reading), ..piece };
+        let graces = |score: &arcata_score::Score| {
+            let part = &score.parts[0];
+            let ends = part.slurs.iter().map(|slur| (part.note(slur.start), part.note(slur.end)));
+            ends.filter(|(start, end)| start.onset == end.onset).map(|(start, _)| start.onset).collect::<Vec<_>>()
+        };
+        let before = graces(piece.score);
+        assert!(!before.is_empty(), "{music}");
+        for stroke in 0..piece.lines[0].strokes.len() {
+            for offer in slur_offers(&piece, 0, stroke) {
+                let edits = EditList::new(offer.edits.clone()).expect("edits that go together");
+                let bytes = read.document.apply(&edits).expect("edits of this document");
+                let changed = Document::parse(bytes, &Limits::default()).expect("a sound file");
+                assert_eq!(graces(&arcata_score::read(&changed)), before, "{music}\n{}", offer.sentence);
+                offered += 1;
+            }
+        }
+    }
+    assert!(offered >= 5, "{offered} offers show little");
+}

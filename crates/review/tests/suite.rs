@@ -14,11 +14,11 @@ use std::collections::BTreeSet;
 use std::path::PathBuf;
 
 use arcata_bow::Profile;
-use arcata_review::{Finding, Proposal, ProposalKind, REGISTER, Registered, ReviewSettings};
+use arcata_review::{Finding, Proposal, ProposalKind, REGISTER, Registered};
 use arcata_testkit::suite::{self, Case};
 use arcata_xml::EditList;
 
-use support::{Read, only, text};
+use support::{Read, all, only, text};
 
 fn document_of(rule: &Registered) -> PathBuf {
     let root = PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/suite"));
@@ -73,11 +73,11 @@ fn proposals_do_what_they_say() {
         let markdown = std::fs::read_to_string(document_of(rule)).expect("see the_documents_hold");
         for case in suite::parse(&markdown).expect("see the_documents_hold") {
             let before = read_case(rule, &case);
-            let all = before.review(&ReviewSettings::default());
-            assert_eq!(all, before.review(&ReviewSettings::default()), "{}: {}", rule.card.id, case.heading);
+            let found = before.review(&all());
+            assert_eq!(found, before.review(&all()), "{}: {}", rule.card.id, case.heading);
             for finding in before.review(&only(rule.card.id)) {
                 for proposal in finding.proposals.iter().filter(|proposal| !proposal.edits.is_empty()) {
-                    check(&before, &all, &finding, proposal, &case);
+                    check(&before, &found, &finding, proposal, &case);
                     applied += 1;
                     kinds.insert(proposal.kind);
                 }
@@ -90,19 +90,19 @@ fn proposals_do_what_they_say() {
     }
 }
 
-fn check(before: &Read, all: &[Finding], finding: &Finding, proposal: &Proposal, case: &Case) {
+fn check(before: &Read, found: &[Finding], finding: &Finding, proposal: &Proposal, case: &Case) {
     let told = format!("{}, {}: {}", finding.rule, case.heading, proposal.sentence);
     let list = EditList::new(proposal.edits.clone()).unwrap_or_else(|error| panic!("{told}: {error}"));
     assert_eq!(list.edits(), proposal.edits, "{told}: edits are not in order");
     let bytes = before.document.apply(&list).unwrap_or_else(|error| panic!("{told}: {error}"));
     untouched_outside(before.document.text(), std::str::from_utf8(&bytes).expect("UTF-8"), &list, &told);
-    let after = Read::new(bytes, &profile_of(case)).review(&ReviewSettings::default());
+    let after = Read::new(bytes, &profile_of(case)).review(&all());
     for left in after.iter().filter(|left| left.rule == finding.rule) {
         let same = places(left).any(|place| places(finding).any(|was| same_place(place, was)));
         assert!(!same, "{told}: the finding is still there");
     }
     for fresh in after.iter().filter(|fresh| fresh.severity <= finding.severity) {
-        let known = all.iter().any(|was| {
+        let known = found.iter().any(|was| {
             was.rule == fresh.rule
                 && was.severity <= fresh.severity
                 && places(fresh).all(|place| places(was).any(|was| same_place(place, was)))

@@ -15,13 +15,16 @@ function setAside(found) {
     make("p", { text: found.finding.sentence }), reason,
     make("div", { class: "asks" }, make("button", { text: word("keep") }),
       make("button", { type: "button", class: "quiet", text: word("cancel"), onclick: () => box.close() }))));
-  box.querySelector("form")?.addEventListener("submit", () => {
-    const place = found.finding.place;
-    piece.act({
-      act: "aside", rule: found.finding.rule, part: found.part === null ? undefined : place.section,
-      movement: piece.score.movements.indexOf(piece.movementOf(found.bar)) + 1 || undefined, bar: place.bar, beat: place.beat,
-      reason: reason.value,
-    });
+  box.querySelector("form")?.addEventListener("submit", async () => {
+    const { place, rule, reasons } = found.finding;
+    // All that is said of the place is set aside with it.
+    for (const one of [rule, ...reasons.map((/** @type {any} */ other) => other.rule)]) {
+      await piece.act({
+        act: "aside", rule: one, part: found.part === null ? undefined : place.section,
+        movement: piece.score.movements.indexOf(piece.movementOf(found.bar)) + 1 || undefined, bar: place.bar, beat: place.beat,
+        reason: reason.value,
+      });
+    }
   });
   reason.focus();
 }
@@ -45,6 +48,11 @@ function one(found, index) {
         `${piece.barSaid(found.bar)}, ${word("beat")} ${finding.place.beat}, ${finding.place.section}${also}`),
       make("span", { lang: "en", text: finding.sentence })));
   const more = make("div", { class: "more" });
+  finding.reasons.forEach((/** @type {any} */ reason) => {
+    more.append(make("div", { class: "proposal" },
+      make("span", { lang: "en", text: `${reason.severity} ${reason.sentence}` }),
+      make("button", { type: "button", class: "quiet", onclick: () => explain(reason.rule), text: word("why") })));
+  });
   finding.proposals.forEach((/** @type {any} */ proposal, /** @type {number} */ number) => {
     more.append(make("div", { class: "proposal" },
       make("span", { lang: "en", text: `→ ${proposal.sentence}` }),

@@ -1,6 +1,6 @@
 //! A line together with what it was made from.
 
-use arcata_score::{Beginning, Length, Moment, NoteId};
+use arcata_score::{Beginning, Length, Moment, NoteId, NoteKind};
 
 use super::bows::Going;
 use super::events::{Event, Sounding, TieInto};
@@ -113,6 +113,14 @@ impl<'a> LineSource<'a> {
     /// Whether an event is held over by a tie from the one before it.
     pub(crate) fn is_tied(&self, event: usize) -> bool {
         self.events()[event].tie == TieInto::Held
+    }
+
+    /// Whether grace notes stand between an event and the one before it.
+    pub(crate) fn graces_between(&self, event: usize) -> bool {
+        let part = self.material.part;
+        let is_grace = |id: Option<&NoteId>| id.is_some_and(|id| part.note(*id).kind != NoteKind::Ordinary);
+        let before = event.checked_sub(1).and_then(|before| self.events().get(before));
+        is_grace(self.events()[event].notes.first()) || is_grace(before.and_then(|before| before.notes.last()))
     }
 
     /// Whether two neighbouring events sound the same pitches, so that a slur would read as a tie.

@@ -4,8 +4,8 @@ use std::ops::Range;
 
 use arcata_score::BowDirection;
 
-use super::{Allowed, Link, Plan, PlanSettings, anchors, plan_allowed};
-use crate::{Cost, Join, Line};
+use super::{Allowed, Link, Plan, PlanSettings, PlannedStroke, Standing, anchors, plan_allowed};
+use crate::{Cost, Join, Line, StrokeKind};
 
 /// Another way to bow a passage.
 #[derive(Clone, Debug)]
@@ -18,6 +18,8 @@ pub struct Alternative {
     pub differences: Vec<Difference>,
     /// Its cost less the best plan's, term by term.
     pub more: Cost,
+    /// The ways that players always ask for, where this is one of them.
+    pub standing: Vec<Standing>,
 }
 
 /// One thing that a player does otherwise.
@@ -42,12 +44,16 @@ pub enum DifferenceKind {
     AsItComes(BowDirection),
 }
 
-/// The `count` cheapest plans of the strokes in `window` that differ in direction or link somewhere
-/// inside it, cheapest first; the first is the best plan. Exact: the space of plans is split by the
-/// first stroke at which a plan departs from one already found (Lawler's method).
+/// The cheapest plans of the strokes in `window` that differ to a player's ear or arm somewhere inside it, cheapest first;
+/// the first is the best plan. Among them are always the ways that players ask for first (see [`Standing`]), as far as the
+/// printed marks and anchors leave them; besides these and the best so many cheapest that there are `count` in all.
 ///
-/// The line is planned from the free joint before the window to the free joint after it: beyond
-/// those nothing changes.
+/// Two plans are one to a player when every stroke goes the same way and follows the one before it in the same manner;
+/// after a rest the way alone counts, and in a tremolo nothing.
+///
+/// Exact: the space of plans is split by the first stroke at which a plan departs from one already found (Lawler's
+/// method). The line is planned from the free joint before the window to the free joint after it: beyond those nothing
+/// changes.
 #[must_use]
 pub fn alternatives(
     line: &Line,
@@ -58,6 +64,39 @@ pub fn alternatives(
     let around = independent(line, &window);
     let stretch = cut(line, &around);
     let local = window.start.max(around.start) - around.start..window.end.min(around.end) - around.start;
+    let settings = &within(settings, &around);
+    let plans = k_best(&stretch, settings, &local, count);
+    let Some(best) = plans.first().cloned() else { return Vec::new() };
+    let mut found: Vec<(Plan, Vec<Standing>)> = plans.into_iter().map(|plan| (plan, Vec::new())).collect();
+    if count > 1 {
+        for standing in Standing::ALL {
+            let Some(plan) = standing.plan(&stretch, settings, &local, &best) else { continue };
+            match found.iter_mut().find(|(known, _)| same_to_a_player(&stretch, &local, known, &plan)) {
+                Some((_, known)) => known.push(standing),
+                None => found.push((plan, vec![standing])),
+            }
+        }
+        found.sort_by_key(|(plan, _)| plan.total.total());
+        while found.len() > count
+            && let Some(least) = found.iter().skip(1).rposition(|(_, standing)| standing.is_empty())
+        {
+            found.remove(least + 1);
+        }
+    }
+    found
+        .into_iter()
+        .map(|(plan, standing)| Alternative {
+            differences: differences(&best, &plan, around.start),
+            more: plan.total.less(&best.total),
+            strokes: around.clone(),
+            plan,
+            standing,
+        })
+        .collect()
+}
+
+/// The settings for a stretch by itself.
+fn within(settings: &PlanSettings, around: &Range<usize>) -> PlanSettings {
     let mut settings = settings.clone();
     settings.anchors.retain(|anchor| around.contains(&anchor.stroke));
     for anchor in &mut settings.anchors {
@@ -67,27 +106,40 @@ pub fn alternatives(
     for leaning in &mut settings.leanings {
         leaning.stroke -= around.start;
     }
-    let mut open: Vec<Branch> =
-        Branch::of(&stretch, &settings, anchors::allowed(&stretch, &settings), local.start)
-            .into_iter()
-            .collect();
-    let mut found: Vec<Branch> = Vec::new();
+    settings
+}
+
+/// The cheapest plans that differ to a player in the window, cheapest first.
+pub(super) fn k_best(stretch: &Line, settings: &PlanSettings, window: &Range<usize>, count: usize) -> Vec<Plan> {
+    let allowed = anchors::allowed(stretch, settings);
+    let mut open: Vec<Branch> = Branch::of(stretch, settings, allowed, window.start).into_iter().collect();
+    let mut found: Vec<Plan> = Vec::new();
     while found.len() < count {
         let Some(next) = cheapest(&open) else { break };
         let branch = open.swap_remove(next);
-        open.extend(branch.split(&stretch, &settings, &local));
-        found.push(branch);
+        open.extend(branch.split(stretch, settings, window));
+        found.push(branch.plan);
     }
-    let Some(best) = found.first().map(|branch| branch.plan.clone()) else { return Vec::new() };
     found
-        .into_iter()
-        .map(|branch| Alternative {
-            differences: differences(&best, &branch.plan, around.start),
-            more: branch.plan.total.less(&best.total),
-            strokes: around.clone(),
-            plan: branch.plan,
-        })
-        .collect()
+}
+
+/// All that is the same to a player as a stroke in this direction, linked like this.
+fn same_stroke(line: &Line, index: usize, planned: &PlannedStroke) -> Allowed {
+    let stroke = &line.strokes[index];
+    match stroke.join {
+        _ if stroke.kind == StrokeKind::Tremolo => Allowed::ANY,
+        Join::Continues if index > 0 => Allowed::only(planned.direction, planned.link),
+        // Out of a silence nobody hears whether the bow was set down anew.
+        Join::Entry | Join::AfterRest | Join::Continues => Allowed::ANY.only_direction(planned.direction),
+    }
+}
+
+/// Whether two plans are one to a player.
+pub(super) fn same_to_a_player(line: &Line, window: &Range<usize>, one: &Plan, other: &Plan) -> bool {
+    window.clone().all(|index| {
+        let there = other.strokes[index];
+        same_stroke(line, index, &one.strokes[index]).permits(there.direction, there.link)
+    })
 }
 
 /// A part of the space of plans, with its cheapest plan.
@@ -104,16 +156,18 @@ impl Branch {
         Some(Self { allowed, fixed, plan })
     }
 
-    /// The branch without its own plan, as disjoint branches.
+    /// The branch without its own plan and all that is the same to a player, as disjoint branches.
     fn split(&self, line: &Line, settings: &PlanSettings, window: &Range<usize>) -> Vec<Self> {
         let mut branches = Vec::new();
         let mut allowed = self.allowed.clone();
         for index in self.fixed..window.end {
-            let planned = self.plan.strokes[index];
+            let same = same_stroke(line, index, &self.plan.strokes[index]);
             let mut other = allowed.clone();
-            other[index] = other[index].without(planned.direction, planned.link);
-            branches.extend(Self::of(line, settings, other, index));
-            allowed[index] = Allowed::only(planned.direction, planned.link);
+            other[index] = other[index].but(same);
+            if !other[index].is_empty() {
+                branches.extend(Self::of(line, settings, other, index));
+            }
+            allowed[index] = allowed[index].both(same);
         }
         branches
     }

@@ -62,6 +62,18 @@ impl Allowed {
         Self(self.0 & !Self::bit(direction, link))
     }
 
+    /// Without all that another set permits.
+    #[must_use]
+    pub fn but(self, other: Self) -> Self {
+        Self(self.0 & !other.0)
+    }
+
+    /// What both sets permit.
+    #[must_use]
+    pub fn both(self, other: Self) -> Self {
+        Self(self.0 & other.0)
+    }
+
     /// Only one combination.
     #[must_use]
     pub fn only(direction: BowDirection, link: Link) -> Self {

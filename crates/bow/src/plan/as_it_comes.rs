@@ -89,7 +89,7 @@ pub fn least_marks_for(line: &Line, directions: &[BowDirection]) -> Vec<usize> {
 }
 
 /// What an unmarked stroke gets after a stroke in direction `before`.
-fn unmarked(line: &Line, index: usize, before: Option<BowDirection>) -> BowDirection {
+pub(super) fn unmarked(line: &Line, index: usize, before: Option<BowDirection>) -> BowDirection {
     match before {
         Some(before) if line.strokes[index].join != Join::Entry => before.other(),
         _ => entry(line, index),

@@ -23,6 +23,7 @@ mod rows;
 mod search;
 mod second_pass;
 mod sheaf;
+mod standing;
 mod ways;
 mod weights;
 
@@ -36,9 +37,10 @@ pub use costs::Reach;
 pub use course::{Leads, Weighed};
 pub use least::{LeastMark, Sign, least_marks};
 pub use repairs::{
-    ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, singly,
+    ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, same_bows, singly,
 };
 pub use second_pass::{Comes, SecondPass, second_pass};
+pub use standing::Standing;
 pub use ways::{WayThere, WaysThere, ways_to_end};
 pub use weights::Weights;
 

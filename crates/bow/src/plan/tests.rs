@@ -306,9 +306,88 @@ proptest! {
         for alternative in &found {
             prop_assert!(alternative.plan.total.total() >= before);
             before = alternative.plan.total.total();
-            let actions: Vec<_> = alternative.plan.strokes.iter().map(|s| (s.direction, s.link)).collect();
-            prop_assert!(seen.insert(actions));
+            prop_assert!(seen.insert(as_heard(&line, &alternative.plan)));
         }
+    }
+
+    /// What players ask for first is there, whatever the best plan is: nothing printed forbids it.
+    #[test]
+    fn the_standing_ways_are_always_among_them(line in any_line(9), count in 2usize..6) {
+        let settings = PlanSettings { marks: MarkReading::Hidden, ..PlanSettings::default() };
+        let window = 0..line.strokes.len();
+        let found = alternatives(&line, &settings, window, count);
+        let of = |standing| found.iter().find(|way| way.standing.contains(&standing));
+        let plain = of(Standing::AsItComes).expect("nothing stands against alternation");
+        let directions: Vec<BowDirection> = plain.plan.strokes.iter().map(|stroke| stroke.direction).collect();
+        prop_assert_eq!(directions, as_it_comes(&cut(&line, &plain.strokes)));
+        let other = of(Standing::OtherStart).expect("a line may begin on either bow");
+        prop_assert!(other.plan.strokes[0].direction != found[0].plan.strokes[0].direction);
+        let others = found.iter().skip(1).filter(|way| way.standing.is_empty()).count();
+        prop_assert!(found.len() <= count || others == 0);
+    }
+}
+
+/// What a player hears and does: after a rest the direction, straight on the link as well.
+fn as_heard(line: &Line, plan: &Plan) -> Vec<(BowDirection, Option<Link>)> {
+    let strokes = plan.strokes.iter().zip(&line.strokes).enumerate();
+    let heard = strokes.map(|(index, (planned, stroke))| {
+        let straight_on = index > 0 && stroke.join == Join::Continues;
+        (planned.direction, straight_on.then_some(planned.link))
+    });
+    heard.collect()
+}
+
+/// The cheapest plan for each thing that a player may do, by trying every plan there is: the ways offered are the cheapest
+/// of these, with a rest on the way, where one bowing has several plans.
+#[test]
+fn the_ways_offered_are_the_cheapest_of_all_that_differ_to_a_player() {
+    let mut strokes: Vec<Stroke> = (0..5).map(plain_stroke).collect();
+    strokes[1].silence_after = Seconds::from_micros(300_000);
+    strokes[2].join = Join::AfterRest;
+    strokes[3].emphasis.metric = MetricPlace::Downbeat;
+    let line = line_of(strokes, Vec::new());
+    let settings = PlanSettings::default();
+    let choices: Vec<(BowDirection, Link)> = [BowDirection::Down, BowDirection::Up]
+        .into_iter()
+        .flat_map(|way| [Link::Change, Link::Hooked, Link::Retake, Link::Reset].map(|link| (way, link)))
+        .collect();
+    let mut cheapest = std::collections::BTreeMap::new();
+    for number in 0..choices.len().pow(5) {
+        let allowed: Vec<Allowed> = (0..5)
+            .map(|index| choices[number / choices.len().pow(index) % choices.len()])
+            .map(|(way, link)| Allowed::only(way, link))
+            .collect();
+        if let Some(plan) = plan_allowed(&line, &settings, &allowed) {
+            let total = plan.total.total();
+            let known = cheapest.entry(as_heard(&line, &plan)).or_insert(total);
+            *known = total.min(*known);
+        }
+    }
+    let mut all: Vec<i64> = cheapest.into_values().collect();
+    all.sort_unstable();
+    let found: Vec<i64> =
+        alternatives(&line, &settings, 0..5, 20).iter().map(|way| way.plan.total.total()).collect();
+    assert_eq!(found, all[..20]);
+}
+
+/// The figure of a half and two quarters: as it comes, begun on the other bow, and hooked at the end of each bar.
+#[test]
+fn the_end_of_an_odd_bar_is_hooked_in_one_of_the_ways() {
+    let strokes: Vec<Stroke> = (0..12)
+        .map(|index| {
+            let mut stroke = plain_stroke(index);
+            stroke.bar = u32::try_from(index / 3).unwrap();
+            stroke.emphasis.metric = if index % 3 == 0 { MetricPlace::Downbeat } else { MetricPlace::Beat };
+            stroke
+        })
+        .collect();
+    let line = line_of(strokes, Vec::new());
+    let found = alternatives(&line, &PlanSettings::default(), 0..12, 4);
+    let hooked = found.iter().find(|way| way.standing.contains(&Standing::LastTwoHooked)).expect("odd bars");
+    let links: Vec<Link> = hooked.plan.strokes.iter().map(|stroke| stroke.link).collect();
+    for (index, link) in links.iter().enumerate().skip(1) {
+        let expected = if index % 3 == 2 && index < 11 { Link::Hooked } else { Link::Change };
+        assert_eq!(*link, expected, "stroke {index}: {links:?}");
     }
 }
 
@@ -350,8 +429,10 @@ fn the_alternatives_are_the_best_of_all_ways() {
         }
     }
     all.sort_unstable();
-    let found: Vec<i64> =
-        alternatives(&line, &settings, 0..4, 12).iter().map(|found| found.plan.total.total()).collect();
+    let found: Vec<i64> = alternatives::k_best(&line, &settings, &(0..4), 12)
+        .iter()
+        .map(|plan| plan.total.total())
+        .collect();
     assert_eq!(found, all[..12]);
 }
 

@@ -208,6 +208,10 @@ section! {
         marks_dense,
         /// Rehearsal marks are far apart from this many bars.
         landmark_bars,
+        /// An entry carries its dynamic anew after this many bars of rest.
+        reentry_bars,
+        /// A lift is forced where another bow costs so much more, thousandths of a point.
+        forced_lift,
         /// Stops of three and four strings are held too long, milliseconds.
         stop_held,
         /// Parts moving alike for this many bars are bowed alike.

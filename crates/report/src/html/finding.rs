@@ -3,7 +3,7 @@
 use maud::{Markup, PreEscaped, html};
 
 use super::{Drawn, FindingPictures};
-use crate::review_view::{FindingView, PlaceView, ProposalView};
+use crate::review_view::{EvidenceView, FindingView, PlaceView, ProposalView};
 
 /// Further places that are named one by one.
 const NAMED: usize = 12;
@@ -32,15 +32,15 @@ pub(super) fn markup(
                 p.rule { a href=(format!("#rule-{}", finding.rule)) { (title) } }
             }
             p.sentence { (finding.sentence) }
-            @if !finding.evidence.is_empty() || !finding.assumptions.is_empty() {
-                ul.numbers {
-                    @for evidence in &finding.evidence {
-                        li { (evidence.name) " " b { (evidence.value) @if !evidence.unit.is_empty() { " " (evidence.unit) } } }
-                    }
-                    @for assumption in &finding.assumptions { li { (assumption) } }
-                }
-            }
+            (numbers(&finding.evidence, &finding.assumptions))
             (further(finding))
+            @for reason in &finding.reasons {
+                p.sentence {
+                    span class=(format!("weight {}", reason.severity)) { (reason.severity) } " " (reason.sentence) " "
+                    a href=(format!("#rule-{}", reason.rule)) { (reason.rule) }
+                }
+                (numbers(&reason.evidence, &reason.assumptions))
+            }
             div.ways {
                 @if let Some(now) = &pictures.now {
                     figure { figcaption { b { "As it stands" } } (picture(now)) }
@@ -48,6 +48,20 @@ pub(super) fn markup(
                 @for (index, proposal) in finding.proposals.iter().enumerate() {
                     (way(index, proposal, pictures.proposals.get(index).and_then(Option::as_ref)))
                 }
+            }
+        }
+    }
+}
+
+/// The numbers that a sentence rests on, and what was assumed.
+fn numbers(evidence: &[EvidenceView], assumptions: &[String]) -> Markup {
+    html! {
+        @if !evidence.is_empty() || !assumptions.is_empty() {
+            ul.numbers {
+                @for evidence in evidence {
+                    li { (evidence.name) " " b { (evidence.value) @if !evidence.unit.is_empty() { " " (evidence.unit) } } }
+                }
+                @for assumption in assumptions { li { (assumption) } }
             }
         }
     }

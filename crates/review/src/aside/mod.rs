@@ -78,7 +78,7 @@ impl<'a> AsideIn<'a> {
     }
 
     /// The same for findings of a movement that count bars from its beginning.
-    pub(crate) fn from_bar(&self, first: u32) -> Self {
+    pub(crate) fn counting_from(&self, first: u32) -> Self {
         Self { first, ..self.clone() }
     }
 

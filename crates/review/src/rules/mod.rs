@@ -40,6 +40,7 @@ register! {
         slur_over_rest: SlurOverRest,
         nested_slurs: NestedSlurs,
         phrase_mark_as_slur: PhraseMarkAsSlur,
+        legato_without_slurs: LegatoWithoutSlurs,
     }
     beat {
         silent_downbeat: SilentDownbeat,
@@ -52,6 +53,7 @@ register! {
         swell_against_bow: SwellAgainstBow,
         ending_on_up_bow: EndingOnUpBow,
         no_time_to_retake: NoTimeToRetake,
+        lift_in_soft_line: LiftInSoftLine,
         accent_at_tip: AccentAtTip,
         soft_entry_at_frog: SoftEntryAtFrog,
         chords_too_close: ChordsTooClose,
@@ -61,6 +63,7 @@ register! {
         dots_under_slur: DotsUnderSlur,
         marks_contradict: MarksContradict,
         countable_tremolo: CountableTremolo,
+        slurred_tremolo: SlurredTremolo,
         thrown_count: ThrownCount,
         stroke_out_of_speed: StrokeOutOfSpeed,
         on_or_off_string: OnOrOffString,
@@ -80,6 +83,7 @@ register! {
     }
     between {
         doubling_bowed_apart: DoublingBowedApart,
+        doubling_marked_apart: DoublingMarkedApart,
         parallel_bowed_apart: ParallelBowedApart,
         winds_phrase_apart: WindsPhraseApart,
         stands_contradict: StandsContradict,
@@ -92,6 +96,7 @@ register! {
     }
     parts {
         entry_without_dynamic: EntryWithoutDynamic,
+        reentry_without_dynamic: ReentryWithoutDynamic,
         no_tempo: NoTempo,
         landmarks_too_far: LandmarksTooFar,
         page_turn_too_quick: PageTurnTooQuick,

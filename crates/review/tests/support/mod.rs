@@ -3,7 +3,7 @@
 
 use arcata_bow::plan::Plan;
 use arcata_bow::{Line, LineOptions, Profile, Reading, all_lines, plan};
-use arcata_review::{Beside, Finding, Piece, ReviewSettings, review};
+use arcata_review::{Beside, Finding, Piece, Places, ReviewSettings, review};
 use arcata_score::{Score, read};
 use arcata_xml::{Document, Limits};
 
@@ -63,9 +63,14 @@ fn beside(score: &mut Score) -> Vec<Beside> {
         .collect()
 }
 
+/// Settings that ask every rule, each for itself.
+pub(crate) fn all() -> ReviewSettings {
+    ReviewSettings { places: Places::Apart, ..ReviewSettings::default() }
+}
+
 /// Settings that ask one rule.
 pub(crate) fn only(rule: &str) -> ReviewSettings {
-    ReviewSettings { only: [rule.to_owned()].into(), ..ReviewSettings::default() }
+    ReviewSettings { only: [rule.to_owned()].into(), ..all() }
 }
 
 /// Findings as the test documents print them.

@@ -14,6 +14,7 @@
 
 mod forward;
 mod lattice;
+mod moves;
 mod notation;
 mod search;
 mod singly;
@@ -25,6 +26,7 @@ use std::ops::Range;
 use arcata_score::{BowDirection, Length, Moment, NoteId};
 
 pub(crate) use forward::passages;
+pub use moves::same_bows;
 pub use singly::singly;
 
 use super::{Plan, PlanSettings};

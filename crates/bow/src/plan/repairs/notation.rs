@@ -146,7 +146,9 @@ impl Look<'_> {
         let hook = (detached(before) && detached(stroke) && single(left) && single(right))
             .then_some(ChangeKind::Hook);
         let legato = |stroke: &Stroke| matches!(stroke.kind, StrokeKind::Single | StrokeKind::Slurred);
-        if !legato(before) || !legato(stroke) || self.source.repeats_pitch(event) {
+        // The slur of a grace note is no bow that could be joined: it only ties the ornament to its note.
+        let ornamented = self.source.graces_between(event);
+        if !legato(before) || !legato(stroke) || ornamented || self.source.repeats_pitch(event) {
             return Border::Between { slur: None, hook, later: None, earlier: None };
         }
         let slur = Some(match (single(left), single(right)) {

@@ -20,7 +20,7 @@
 //!
 //! ## What it cannot know
 //! Which of the two is meant. Where a fifth of the bows or more differ, the writer wants two articulations of one line, and
-//! nothing is said. Opposite bows without marks are no difference in cellos and basses, whose bows go as they come.
+//! nothing is said; nor where one of the two is plucked or plays a tremolo, whose bows are no legato. Opposite bows without marks are no difference in cellos and basses, whose bows go as they come.
 //!
 //! ## Sources
 //! Okent; Joynes (violins and violas in unison are bowed alike; cellos and basses are often allowed the mirror image).
@@ -32,6 +32,7 @@ use arcata_score::{Instrument, NoteId, Part, Score};
 use crate::bow_starts::bow_starts;
 use crate::doublings::{Doubling, doublings};
 use crate::slur_copy;
+use crate::ways::Ways;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -53,12 +54,15 @@ impl Rule for DoublingBowedApart {
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         let starts: Vec<BTreeSet<NoteId>> = piece.score.parts.iter().map(bow_starts).collect();
+        let ways: Vec<Ways<'_>> = piece.score.parts.iter().map(|part| Ways::new(piece.score, part)).collect();
         for doubling in doublings(piece.score) {
             let (one, other) = doubling.parts;
             let bowed = |part: usize| piece.score.parts[part].instrument.is_bowed();
             if !bowed(one) || !bowed(other) {
                 continue;
             }
+            let mut doubling = doubling;
+            doubling.notes.retain(|(a, b)| ways[one].is_plain(*a) && ways[other].is_plain(*b));
             let apart = apart(piece.score, &doubling, &starts);
             let bows = doubling.notes.iter().filter(|(a, b)| starts[one].contains(a) || starts[other].contains(b)).count();
             if !apart.is_empty() && apart.len() * 100 <= bows * MEANT {

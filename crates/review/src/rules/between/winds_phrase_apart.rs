@@ -1,36 +1,39 @@
 //! # Winds that phrase otherwise than the strings they double
 //!
 //! ## What it finds
-//! A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, with slurs that
-//! begin at other notes: told once a pair of parts.
+//! A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, that are slurred alike
+//! but for one slur (C) or a few (D): told once a pair of parts, and once where several pairs differ at one place.
 //!
 //! ## Why it matters
-//! A wind's slur is a breath of the tongue, a string's a bow; they need not agree, and often must not. Where the string's
-//! slur is the same as the wind's throughout, or nowhere, the writer may have thought of only one of them.
+//! A wind's slur is a breath of the tongue, a string's a bow; they need not agree, and often must not. Where nearly all of
+//! them do, the writer means one phrase by both, and a single other slur is mostly a slip of the copy.
 //!
 //! ## Example
 //! ```music
 //! quarter=96
-//! flute: mf (c''4 d'' e'' f'' | g'' a'' g'' f'') | (e'' d'' c'' d'' | e''2) c'' |.
-//! Violins I: mf (c''4 d'') (e'' f'') | (g'' a'') (g'' f'') | (e'' d'') (c'' d'') | e''2 c'' |.
+//! flute: mf (c''4 d'') (e'' f'') | (g'' a'') (g'' f'') | (e'' d'') (c'' d'') | (e''2 c'') |.
+//! Violins I: mf (c''4 d'') (e'' f'') | (g'' a'') g'' f'' | (e'' d'') (c'' d'') | (e''2 c'') |.
 //! ```
 //!
 //! ## What it proposes
 //! Nothing: it is said to be looked at.
 //!
 //! ## What it cannot know
-//! What was meant.
+//! Which of the two is meant. Where a fifth of the slurs or more differ, the two parts breathe and bow each in its own way, and
+//! nothing is said; nor where the strings pluck or play a tremolo, or either part is not slurred at all.
 //!
 //! ## Sources
 //! Common practice.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_score::NoteId;
+use arcata_score::{Moment, NoteId};
 
 use crate::bow_starts::bow_starts;
 use crate::doublings::doublings;
-use crate::{Card, Family, Figure, Findings, Piece, Rule, Severity};
+use crate::under_slur::note;
+use crate::ways::Ways;
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -38,50 +41,107 @@ pub struct WindsPhraseApart;
 
 /// Shorter passages are not worth a look.
 const BARS: u32 = 4;
+/// From this share of the beginnings on, hundredths, the difference is meant.
+const MEANT: usize = 20;
+/// One slur set otherwise changes the beginnings of two bows at most.
+const ONE_SLUR: usize = 2;
+/// Fewer slurs in one of the parts say nothing about what it means by them.
+const SLURRED: usize = 4;
 
 impl Rule for WindsPhraseApart {
     const CARD: Card = Card {
         id: "winds-phrase-apart",
         family: Family::Between,
-        gravest: Severity::D,
+        gravest: Severity::C,
         lightest: Severity::D,
         since: "0.1",
         title: "Winds that phrase otherwise than the strings they double",
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
-        let bowed = |part: usize| piece.score.parts[part].instrument.is_bowed();
-        // By string part and wind part: the first place, and how many there are.
-        let mut pairs: BTreeMap<(usize, usize), (NoteId, usize, u32)> = BTreeMap::new();
+        let parts = &piece.score.parts;
+        let bowed = |part: usize| parts[part].instrument.is_bowed();
+        if (0..parts.len()).all(bowed) {
+            return;
+        }
+        let starts: Vec<BTreeSet<NoteId>> = parts.iter().map(bow_starts).collect();
+        let ways: Vec<Ways<'_>> = parts.iter().map(|part| Ways::new(piece.score, part)).collect();
+        // By string part and wind part: what they play together, passage after passage.
+        let mut pairs: BTreeMap<(usize, usize), Together> = BTreeMap::new();
         for doubling in doublings(piece.score) {
             let (one, other) = doubling.parts;
             if bowed(one) == bowed(other) || doubling.bars.end - doubling.bars.start < BARS {
                 continue;
             }
-            let starts = (bow_starts(&piece.score.parts[one]), bow_starts(&piece.score.parts[other]));
-            let differ = doubling.notes.iter().filter(|(a, b)| starts.0.contains(a) != starts.1.contains(b));
-            let differ: Vec<&(NoteId, NoteId)> = differ.collect();
-            let Some(first) = differ.first() else { continue };
-            let (strings, wind, note) = if bowed(one) { (one, other, first.0) } else { (other, one, first.1) };
-            let entry = pairs.entry((strings, wind)).or_insert((note, 0, 0));
-            entry.1 += differ.len();
-            entry.2 += doubling.bars.end - doubling.bars.start;
+            let plain = doubling.notes.iter().filter(|(a, b)| ways[one].is_plain(*a) && ways[other].is_plain(*b));
+            let ordered = plain.map(|(a, b)| if bowed(one) { (*a, *b) } else { (*b, *a) });
+            let notes: Vec<(NoteId, NoteId)> = ordered.collect();
+            let pair = if bowed(one) { (one, other) } else { (other, one) };
+            let together = pairs.entry(pair).or_default();
+            if let Some(passage) = Together::of(&notes, &starts[pair.0], &starts[pair.1]) {
+                together.take_in(passage, doubling.bars.end - doubling.bars.start);
+            }
         }
-        for ((strings, wind), (note, count, bars)) in pairs {
-            let draft = found.at_notes(Severity::D, strings, &[note]);
-            let sentence = format!(
-                "{} and {} play one line in {bars} {}s from {} on, with slurs that begin at other notes.",
-                piece.score.parts[strings].name,
-                piece.score.parts[wind].name,
-                piece.bar_word(),
-                piece.where_is(draft.place()),
-            );
-            let draft = draft.say(sentence).evidence(
-                "notes that begin a slur in one part only",
-                Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX)),
-                "",
-            );
-            found.report(draft);
+        // Several winds and strings on one line differ at one moment: it is told once.
+        let mut told: BTreeSet<Moment> = BTreeSet::new();
+        for (pair, together) in pairs {
+            let first = together.apart.first().and_then(|first| note(&parts[pair.0], *first));
+            let fresh = first.is_some_and(|first| told.insert(first.onset));
+            if let Some(draft) = said(piece, found, pair, &together).filter(|_| fresh) {
+                found.report(draft);
+            }
         }
     }
+}
+
+/// What a wind and a string part play together where they mean the same by their slurs.
+#[derive(Default)]
+struct Together {
+    /// Notes of the string part that begin a slur, or a bow, in one part only.
+    apart: Vec<NoteId>,
+    bars: u32,
+}
+
+impl Together {
+    /// One passage; `None` where the two parts slur each in its own way, or one of them not at all.
+    fn of(notes: &[(NoteId, NoteId)], strings: &BTreeSet<NoteId>, wind: &BTreeSet<NoteId>) -> Option<Self> {
+        let begins = |(a, b): &(NoteId, NoteId)| (strings.contains(a), wind.contains(b));
+        let slurred = |side: fn((bool, bool)) -> bool| notes.iter().filter(|pair| !side(begins(pair))).count();
+        let either = notes.iter().filter(|pair| begins(pair) != (false, false)).count();
+        // The passage itself may begin within a slur of one part.
+        let differ = notes.iter().skip(1).filter(|pair| begins(pair).0 != begins(pair).1);
+        let apart: Vec<NoteId> = differ.map(|(a, _)| *a).collect();
+        let both = slurred(|begins| begins.0).min(slurred(|begins| begins.1));
+        (both >= SLURRED && apart.len() * 100 < either * MEANT).then_some(Self { apart, bars: 0 })
+    }
+
+    fn take_in(&mut self, passage: Self, bars: u32) {
+        if !passage.apart.is_empty() {
+            self.apart.extend(passage.apart);
+            self.bars += bars;
+        }
+    }
+}
+
+fn said(piece: &Piece<'_>, found: &Findings<'_>, (strings, wind): (usize, usize), together: &Together) -> Option<Draft> {
+    let severity = if together.apart.len() <= ONE_SLUR { Severity::C } else { Severity::D };
+    let draft = found.at_notes(severity, strings, &[*together.apart.first()?]);
+    let sentence = format!(
+        "{} and {} play one line in {} {}s and slur it alike, but for {}{}.",
+        piece.score.parts[strings].name,
+        piece.score.parts[wind].name,
+        together.bars,
+        piece.bar_word(),
+        piece.where_is(draft.place()),
+        match together.apart.len() - 1 {
+            0 => String::new(),
+            1 => " and 1 place more".to_owned(),
+            more => format!(" and {more} places more"),
+        },
+    );
+    Some(draft.say(sentence).evidence(
+        "notes that begin a slur in one part only",
+        Figure::Whole(i64::try_from(together.apart.len()).unwrap_or(i64::MAX)),
+        "",
+    ))
 }

@@ -1,7 +1,7 @@
 //! # A phrase ends on an up-bow
 //!
 //! ## What it finds
-//! A phrase's last note on a beat, long, or loud and at least half as long, and not growing, that ends on
+//! A phrase's last note on a beat, long, or loud and at least half as long, neither growing nor dying away, that ends on
 //! an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
 //! and at the end.
 //!
@@ -21,7 +21,8 @@
 //! the slurs before it that brings the down-bow of itself for less (writer's choice).
 //!
 //! ## What it cannot know
-//! Whether the ending is meant as a question. A last note that grows is left out: an up-bow suits it.
+//! Whether the ending is meant as a question. A last note that grows is left out: an up-bow suits it. So is one that
+//! ends in pp or softer, or fades under morendo, a hairpin or dim.: either bow dies away there.
 //!
 //! ## Sources
 //! Counted: in 30 solo pieces as really played the last note is down in 24. The rule itself from memory.
@@ -56,6 +57,7 @@ impl Rule for EndingOnUpBow {
                 planned.direction == BowDirection::Up
                     && stroke.printed.is_none()
                     && closes(stroke, &thresholds)
+                    && !dies_away(stroke)
             })
             .filter(|(line, index, ..)| is_let_ring(piece, *line, *index))
             .map(|(line, index, ..)| (line, index))
@@ -65,6 +67,15 @@ impl Rule for EndingOnUpBow {
             found.report(draft);
         }
     }
+}
+
+/// The softest dynamic that still closes on a bow: below it the ending is a matter of the string, not of the direction
+/// (pp = 200, half-way to p).
+const DYING: i32 = 250;
+
+/// Whether a stroke ends in pp or softer, or fades.
+fn dies_away(stroke: &Stroke) -> bool {
+    stroke.level_end.0 < DYING || stroke.level_end < stroke.level_start
 }
 
 /// Whether the bow is free after a stroke: by a rest, the end, a new tempo, or a barline that closes. A double bar under which

@@ -76,7 +76,7 @@ fn first_note(part: &Part) -> Option<(NoteId, &Note)> {
 }
 
 /// Lasting levels of a part: marks and words.
-fn levels(part: &Part) -> impl Iterator<Item = (Moment, Level)> {
+pub(crate) fn levels(part: &Part) -> impl Iterator<Item = (Moment, Level)> {
     let marks = part.dynamics.iter().filter_map(|dynamic| match dynamic.kind {
         DynamicKind::Level(level) | DynamicKind::Shape(_, level) => Some((dynamic.place.at, level)),
         DynamicKind::Accented(_) => None,
@@ -116,7 +116,7 @@ fn silent_entry(piece: &Piece<'_>, found: &Findings<'_>, part: usize, id: NoteId
 }
 
 /// The level in force in the other parts, when those that have one agree.
-fn agreed_level(score: &Score, but: usize, at: Moment) -> Option<Level> {
+pub(crate) fn agreed_level(score: &Score, but: usize, at: Moment) -> Option<Level> {
     let others = score.parts.iter().enumerate().filter(|(part, _)| *part != but);
     let in_force = others.filter_map(|(_, part)| {
         levels(part).filter(|(from, _)| *from <= at).max_by_key(|(from, _)| *from).map(|(_, level)| level)
@@ -126,7 +126,7 @@ fn agreed_level(score: &Score, but: usize, at: Moment) -> Option<Level> {
     found.iter().all(|level| *level == first).then_some(first)
 }
 
-fn level_mark(level: Level) -> &'static str {
+pub(crate) fn level_mark(level: Level) -> &'static str {
     match level {
         Level::Niente => "n",
         Level::Ppp => "ppp",

@@ -2,8 +2,8 @@
 //!
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
-//! slur begins or ends there: the line on the page covers only a piece of the sounding note. More than three of a
-//! kind in a part are a manner of drawing (D).
+//! slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
+//! part, with all its places; more than three are a manner of drawing (D).
 //!
 //! ## Why it matters
 //! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
@@ -29,7 +29,7 @@ use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
 
 use crate::change::Change;
 use crate::under_slur::{note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Sees, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,6 +44,8 @@ impl Rule for SlurMissesTie {
         since: "0.1",
         title: "A slur that misses the end of a tie",
     };
+    // A manner of drawing is told once a part, not once a movement.
+    const SEES: Sees = Sees::WholeFile;
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (part_index, part) in piece.score.parts.iter().enumerate() {
@@ -56,11 +58,8 @@ impl Rule for SlurMissesTie {
                     missed.into_iter().flatten().map(move |missed| (slur, missed))
                 })
                 .collect();
-            let of_kind = |end: &str| all.iter().filter(|(_, missed)| missed.end == end).count();
-            let (ends, begins) = (of_kind("ends"), of_kind("begins"));
+            let severity = if all.len() > MANNER { Severity::D } else { Severity::C };
             for (slur, missed) in &all {
-                let count = if missed.end == "ends" { ends } else { begins };
-                let severity = if count > MANNER { Severity::D } else { Severity::C };
                 let draft = misses(piece, found, (part_index, severity), slur, *missed);
                 found.report(draft);
             }
@@ -131,11 +130,8 @@ fn misses(
 ) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(severity, part_index, &[missed.drawn_to, missed.belongs_to]);
-    let (kind, node, remedy) = if missed.end == "ends" {
-        ("stop", slur.end_node, "Take the end of the slur to the last tied note.")
-    } else {
-        ("start", slur.start_node, "Begin the slur at the first tied note.")
-    };
+    let (kind, node) =
+        if missed.end == "ends" { ("stop", slur.end_node) } else { ("start", slur.start_node) };
     let sentence = format!(
         "The slur {} at {} in the middle of a tied note.",
         missed.end,
@@ -145,10 +141,10 @@ fn misses(
         note: note.node,
         xml: format!("<slur number=\"{}\" type=\"{kind}\"/>", slur.number),
     });
-    draft.say(sentence).cause(missed.end).propose_change(
+    draft.say(sentence).cause("tie").propose_change(
         Grade::WritersChoice,
         ProposalKind::Shift,
-        remedy,
+        "Draw the slur over the whole of the tied note.",
         put.into_iter().chain([Change::Remove(node)]).collect(),
     )
 }

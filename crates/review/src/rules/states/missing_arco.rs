@@ -1,8 +1,8 @@
 //! # arco is missing
 //!
 //! ## What it finds
-//! After pizz., with no arco since: a slur over several notes, a bowed tremolo, or a bow mark (A). Also
-//! pizz. said again though it is still in force (C).
+//! After pizz., with no arco since: a bowed tremolo or a bow mark (A), or a slur over three notes or more: after a rest in
+//! which the bow could be taken (B), or in a later bar (C). Also pizz. said again though it is still in force (C).
 //!
 //! ## Why it matters
 //! These signs only make sense with the bow. Half the section will put the finger down and half will pick
@@ -19,18 +19,20 @@
 //! pizz. (state, writer's choice).
 //!
 //! ## What it cannot know
-//! Whether the sign is the slip and not the missing word. Plucked slurs by the left hand are left out
-//! where they are marked; so is a pizz. in brackets, which only reminds.
+//! Whether the sign is the slip and not the missing word. A slur may well stand over plucked notes: it lets the string
+//! ring, shows a phrase, or has the left hand stop the second note. Slurs of two notes are left out for that, and all
+//! slurs of a passage that is slurred from the word on. So are notes marked for the left hand, and a pizz. in brackets,
+//! which only reminds.
 //!
 //! ## Sources
 //! Common practice.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{Instruction, Meaning, Moment, Note, NoteId, NoteKind, Part, Plucked, TremoloRole};
 
 use crate::change::{direction_before, take_out};
-use crate::under_slur::{Sounding, solid_slurs, sounding_at, sounding_changes};
+use crate::under_slur::{Sounding, is_main, note, solid_slurs, sounding_at, sounding_changes};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -64,8 +66,8 @@ impl Rule for MissingArco {
     }
 }
 
-/// What shows that a note is bowed.
-fn sign_of_bow(part: &Part, slurred: &BTreeSet<NoteId>, id: NoteId, note: &Note) -> Option<&'static str> {
+/// What shows that a note is bowed, whatever stands around it.
+fn sign_of_bow(note: &Note) -> Option<&'static str> {
     let tremolo = note.tremolo.is_some_and(|tremolo| tremolo.role != TremoloRole::PairStop);
     if note.technical.plucked != Plucked::None || note.pitch.is_rest() || note.kind != NoteKind::Ordinary {
         None
@@ -73,19 +75,39 @@ fn sign_of_bow(part: &Part, slurred: &BTreeSet<NoteId>, id: NoteId, note: &Note)
         Some("A bow mark")
     } else if tremolo {
         Some("A tremolo")
-    } else if slurred.contains(&id) && part.slurs.iter().any(|slur| slur.start == id) {
-        Some("A slur")
     } else {
         None
     }
 }
 
-/// Notes that begin a slur to another moment.
-fn slur_starts(part: &Part) -> BTreeSet<NoteId> {
-    solid_slurs(part)
-        .filter(|(_, start, end)| end.onset > start.onset && end.technical.plucked == Plucked::None)
-        .map(|(slur, ..)| slur.start)
+/// Fewer notes under a slur are let ring, or the left hand stops the second one.
+const SLURRED: usize = 3;
+
+/// The notes that begin a slur to another moment, with how many notes of their voice stand under it.
+fn slur_starts(part: &Part) -> BTreeMap<NoteId, usize> {
+    let plucked = solid_slurs(part)
+        .filter(|(_, start, end)| end.onset > start.onset && end.technical.plucked == Plucked::None);
+    plucked
+        .map(|(slur, start, end)| {
+            let from = part.notes.partition_point(|note| note.onset < start.onset);
+            let under = part.notes[from..].iter().take_while(|note| note.onset <= end.onset);
+            (slur.start, under.filter(|note| note.voice == start.voice && is_main(note)).count())
+        })
         .collect()
+}
+
+/// What a slur over plucked notes weighs: `None` where it may stand.
+fn slur_weighs(piece: &Piece<'_>, part: &Part, since: Moment, note: &Note) -> Option<Severity> {
+    let on_staff = |other: &&Note| other.staff == note.staff && !other.pitch.is_rest() && other.onset >= since;
+    let ends = part.notes.iter().filter(on_staff).take_while(|other| other.onset < note.onset);
+    let silent_from = ends.map(|other| other.onset + other.length).max()?;
+    let bar = piece.score.bar_at(since).unwrap_or(0);
+    let time = piece.reading.map_or(0, |reading| reading.tempo.between(silent_from, note.onset).micros);
+    if time >= piece.time_to_change(false) {
+        Some(Severity::B)
+    } else {
+        (bar != note.bar).then_some(Severity::C)
+    }
 }
 
 /// Whether arco stands under the slur that begins on a note: then another rule speaks.
@@ -98,7 +120,7 @@ fn arco_comes(part: &Part, id: NoteId) -> bool {
     part.instructions.iter().any(|said| said.meaning == Meaning::Arco && under(said))
 }
 
-/// The first sign of the bow in each stretch of pizzicato.
+/// The gravest sign of the bow in each stretch of pizzicato, of several the first.
 fn bowed_while_plucked(
     piece: &Piece<'_>,
     found: &Findings<'_>,
@@ -107,34 +129,51 @@ fn bowed_while_plucked(
 ) -> Vec<Draft> {
     let part = &piece.score.parts[part_index];
     let (changes, slurred) = (sounding_changes(piece.score, part, staff), slur_starts(part));
-    let mut reported: BTreeSet<Moment> = BTreeSet::new();
-    let mut drafts = Vec::new();
+    let mut signs: BTreeMap<Moment, (Severity, &'static str, NoteId)> = BTreeMap::new();
+    // Stretches that are slurred from the word on: there the slurs are a manner of writing.
+    let mut manner: BTreeSet<Moment> = BTreeSet::new();
     let notes = (0u32..).map(NoteId).zip(&part.notes).filter(|(_, note)| note.staff == staff);
     for (id, note) in notes {
         let Sounding::Plucked(since) = sounding_at(&changes, note.onset) else { continue };
-        let Some(sign) = sign_of_bow(part, &slurred, id, note) else { continue };
-        if sign == "A slur" && arco_comes(part, id) {
-            continue;
+        let sign = sign_of_bow(note).map(|sign| (Severity::A, sign, id));
+        let under = slurred.get(&id).filter(|_| note.technical.plucked == Plucked::None && !arco_comes(part, id));
+        let slur = under.filter(|_| !manner.contains(&since)).and_then(|under| {
+            let weight = slur_weighs(piece, part, since, note);
+            if weight.is_none() {
+                manner.insert(since);
+            }
+            weight.filter(|_| *under >= SLURRED).map(|weight| (weight, "A slur", id))
+        });
+        if let Some(sign) = sign.or(slur) {
+            signs.entry(since).and_modify(|known| *known = (*known).min(sign)).or_insert(sign);
         }
-        if !reported.insert(since) {
-            continue;
-        }
-        let draft = found.at_notes(Severity::A, part_index, &[id]);
-        let sentence = format!(
-            "{sign} stands at {}, and the last word was pizz. in {} {}.",
-            piece.where_is(draft.place()),
-            piece.bar_word(),
-            piece.bar_label_at(since),
-        );
-        let arco = direction_before(note, part.staves, "above", "<words>arco</words>");
-        drafts.push(draft.say(sentence).propose_change(
-            Grade::WritersChoice,
-            ProposalKind::State,
-            "Write arco here.",
-            vec![arco],
-        ));
     }
-    drafts
+    let told = signs.into_iter();
+    told.map(|(since, (severity, sign, id))| bowed(piece, found, (part_index, id), (severity, sign), since)).collect()
+}
+
+fn bowed(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (part_index, id): (usize, NoteId),
+    (severity, sign): (Severity, &str),
+    since: Moment,
+) -> Draft {
+    let part = &piece.score.parts[part_index];
+    let draft = found.at_notes(severity, part_index, &[id]);
+    let sentence = format!(
+        "{sign} stands at {}, and the last word was pizz. in {} {}.",
+        piece.where_is(draft.place()),
+        piece.bar_word(),
+        piece.bar_label_at(since),
+    );
+    let arco = note(part, id).map(|note| direction_before(note, part.staves, "above", "<words>arco</words>"));
+    draft.say(sentence).propose_change(
+        Grade::WritersChoice,
+        ProposalKind::State,
+        "Write arco here.",
+        arco.into_iter().collect(),
+    )
 }
 
 /// pizz. said while it is in force.

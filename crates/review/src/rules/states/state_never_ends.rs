@@ -2,7 +2,9 @@
 //!
 //! ## What it finds
 //! con sordino, sul ponticello, sul tasto or col legno said again though it is in force, with music between (C; B for
-//! the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B).
+//! the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B);
+//! sul ponticello or sul tasto that is not taken back to the end of its movement, though the music goes on after a change of
+//! tempo, after pizz., or for sixteen bars of playing (C).
 //!
 //! ## Why it matters
 //! Every state must be taken back by somebody. Where it is said twice, one word too few stands between the two, and the
@@ -15,21 +17,26 @@
 //! ```
 //!
 //! ## What it proposes
-//! To take the second word out (state, writer's choice).
+//! To take the second word out (state, writer's choice). To write ord. where a place on the string ends, or sempre (state,
+//! writer's choice, for the writer's hand).
 //!
 //! ## What it cannot know
-//! Which of the two words is the slip. A word in brackets reminds and is left out. Every movement begins plain: a state
-//! that holds to the end of one needs no word, and is not told. Divisions are often said anew at every place, and are
-//! left out.
+//! Which of the two words is the slip. A word in brackets reminds and is left out. Every movement begins plain: a mute
+//! that stays on to the end of one needs no word, and is not told; nor a place on the string for a last passage. Divisions
+//! are often said anew at every place, and are left out.
 //!
 //! ## Sources
 //! Common practice.
 
-use arcata_bow::techniques::TechniqueRun;
-use arcata_score::{Instruction, Meaning, Moment, Part};
+use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
 
+use arcata_bow::techniques::TechniqueRun;
+use arcata_score::{Instruction, Meaning, Moment, Note, Part, TempoKind};
+
+use crate::attack_marks::is_for;
 use crate::change::take_out;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -54,6 +61,11 @@ impl Rule for StateNeverEnds {
             for staff in 1..=part.staves.max(1) {
                 for draft in of_staff(piece, found, part_index, staff, &starts) {
                     found.report(draft);
+                }
+                for movement in &piece.score.movements {
+                    if let Some(draft) = left_on(piece, found, (part_index, staff), &movement.bars) {
+                        found.report(draft);
+                    }
                 }
             }
         }
@@ -99,11 +111,14 @@ fn same_kind(one: Meaning, other: Meaning) -> bool {
     switch(one).is_some() && switch(one) == switch(other)
 }
 
+/// The switch of the place on the string.
+const PLACE: u8 = 1;
+
 /// The switches that are looked at.
 fn switch(meaning: Meaning) -> Option<u8> {
     match meaning {
         Meaning::MuteOn | Meaning::MuteOff => Some(0),
-        Meaning::SulPonticello | Meaning::SulTasto | Meaning::Ordinario => Some(1),
+        Meaning::SulPonticello | Meaning::SulTasto | Meaning::Ordinario => Some(PLACE),
         Meaning::ColLegno | Meaning::ColLegnoBattuto | Meaning::Arco | Meaning::Pizzicato => Some(2),
         _ => None,
     }
@@ -157,6 +172,60 @@ fn again(
         "Take the second word out.",
         vec![take_out(&said.place)],
     ))
+}
+
+/// A place on the string that was never taken back, where the music went on.
+fn left_on(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (part_index, staff): (usize, u8),
+    movement: &RangeInclusive<u32>,
+) -> Option<Draft> {
+    let part = &piece.score.parts[part_index];
+    let end = piece.score.bars.get(*movement.end() as usize).map(|bar| bar.start + bar.length)?;
+    let words = || part.instructions.iter().filter(|said| movement.contains(&said.place.bar) && is_for(part, said, staff));
+    let said = words().rfind(|said| switch(said.meaning) == Some(PLACE))?;
+    let word = match said.meaning {
+        Meaning::SulPonticello => "sul ponticello",
+        Meaning::SulTasto => "sul tasto",
+        _ => return None,
+    };
+    let later = |at: Moment| at > said.place.at && at < end;
+    let change = piece.score.tempos.iter().find(|tempo| later(tempo.place.at) && at_once(&tempo.kind) && !tempo.text.is_empty());
+    let plucked = words().find(|other| later(other.place.at) && other.meaning == Meaning::Pizzicato);
+    let notes = part.notes.iter().filter(|note| note.staff == staff && !note.pitch.is_rest() && later(note.onset));
+    let played: Vec<&Note> = notes.collect();
+    let bars: BTreeSet<u32> = played.iter().map(|note| note.bar).collect();
+    let turn = [change.map(|tempo| tempo.place.at), plucked.map(|said| said.place.at)].into_iter().flatten().min();
+    let goes_on = turn.is_some_and(|turn| played.iter().any(|note| note.onset >= turn));
+    if said.text.is_empty() || !(goes_on || bars.len() >= BARS) {
+        return None;
+    }
+    let draft = found.at(Severity::C, Some(part_index), said.place.bar, said.place.at);
+    let sentence = format!(
+        "{word} is written at {} and never taken back: {} more {}s are played to the end of the movement.",
+        piece.where_is(draft.place()),
+        bars.len(),
+        piece.bar_word(),
+    );
+    let draft = draft.say(sentence).evidence(
+        "bars played after it",
+        Figure::Whole(i64::try_from(bars.len()).unwrap_or(i64::MAX)),
+        "",
+    );
+    Some(draft.cause(format!("left on, {word}")).propose(
+        Grade::WritersChoice,
+        ProposalKind::State,
+        "Write ord. where it ends, or sempre where it does not.",
+    ))
+}
+
+/// So many bars of playing are no last passage any more.
+const BARS: usize = 16;
+
+/// Whether a tempo begins at once.
+fn at_once(kind: &TempoKind) -> bool {
+    !matches!(kind, TempoKind::Slowing | TempoKind::Quickening)
 }
 
 /// unis. over two voices with different notes.
