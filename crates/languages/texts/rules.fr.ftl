@@ -365,7 +365,8 @@ slur-misses-tie = Une liaison qui manque le bout d'une prolongation
     .finds =
         Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune
         autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par
-        partie, avec tous ses endroits ; plus de trois sont une manière de dessiner (D).
+        partie, avec tous ses endroits ; plus de trois sont une manière de dessiner (D). Où deux liaisons se rencontrent sur une
+        note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note prolongée, et le plan aussi.
     .why =
         L'archet prend la note entière ; une liaison tracée au mauvais bout fait chercher un changement que personne ne peut faire.
         On la trace jusqu'à la dernière note prolongée, et depuis la première.

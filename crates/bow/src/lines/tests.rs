@@ -339,3 +339,57 @@ fn a_broken_slur_is_a_bow_while_a_bow_lasts_and_what_somebody_says_counts_more()
     assert_eq!(broken(LONG, SlurTold::Nothing), 17);
     assert_eq!(broken(LONG, SlurTold::Bow), 1);
 }
+
+/// Common practice: each slur is a bow, and where one ends on a held sound and the next begins on it the bow changes.
+#[test]
+fn slurs_that_meet_on_a_tied_note_are_two_bows() {
+    check("cello: mf (c4 d e f~) | (f4 g a2) | c1 |.", &["slurred 4 4", "slurred 3 4", "single 1 4"]);
+    check("cello: mf (c4 d e2~) | e4~ (e4 g a) | c1 |.", &["slurred 3 5", "slurred 3 3", "single 1 4"]);
+    check("cello: mf (c4 d e f~ | f4 g a2) | c1 |.", &["slurred 6 8", "single 1 4"]);
+    check("cello: mf (c4 d e f~) | f2 g2 | c1 |.", &["slurred 4 6", "single 1 2", "single 1 4"]);
+    check("cello: mf c2~ (c4 d) | c1 |.", &["slurred 2 4", "single 1 4"]);
+}
+
+/// A file of several movements, numbered anew in each.
+pub(crate) fn movements(of: &[&str]) -> Score {
+    let bars: usize = of.iter().map(|music| music.matches('|').count()).sum();
+    let xml = musicxml(&format!("unchecked\nviolin: {}", of.join(" ")));
+    let mut renumbered = xml;
+    let mut number = bars;
+    for music in of.iter().rev() {
+        let count = music.matches('|').count();
+        for own in (1..=count).rev() {
+            renumbered = renumbered.replacen(&format!("number=\"{number}\">"), &format!("number=\"{own}!\">"), 1);
+            number -= 1;
+        }
+    }
+    let document = Document::parse(renumbered.replace("!\">", "\">").into_bytes(), &Limits::default()).unwrap();
+    arcata_score::read(&document)
+}
+
+#[test]
+fn nothing_leads_from_one_movement_into_the_next() {
+    let score = movements(&["p c''4 d'' e'' f'' | g''2 (a''4~ a''4) |.", "c''4 d'' e'' f'' | g''1 |."]);
+    assert_eq!(score.movements.len(), 2);
+    let lines = lines(&score, 0, &Profile::default(), &LineOptions::default());
+    assert_eq!(lines.iter().map(|line| line.movement).collect::<Vec<_>>(), [0, 1]);
+    let (first, second) = (&lines[0], &lines[1]);
+    assert_eq!(second.strokes[0].join, Join::Entry);
+    assert_eq!(second.strokes[0].bar, 2, "in the bars of the whole file");
+    assert_eq!(second.strokes[0].notes[0].0, 7, "and its notes");
+    assert_eq!(second.strokes[0].level_start.0, 500, "no dynamic is in force");
+    assert_eq!(first.strokes[0].level_start.0, 300);
+    // As if it were alone in its file.
+    let alone = movements(&["c''4 d'' e'' f'' | g''1 |."]);
+    let (_, beginning) = score.movement_alone(1).unwrap();
+    let expected = super::lines(&alone, 0, &Profile::default(), &LineOptions::default());
+    assert_eq!(second.alone(&beginning).strokes, expected[0].strokes);
+}
+
+#[test]
+fn repeats_stand_in_their_own_movement() {
+    let score = movements(&["c''4 d'' e'' f'' | g''1 |.", "c''4 d'' e'' f'' | g''1 :|"]);
+    let lines = lines(&score, 0, &Profile::default(), &LineOptions::default());
+    assert_eq!(lines[0].repeats, []);
+    assert_eq!((lines[1].repeats[0].first, lines[1].repeats[0].end()), (0, 5));
+}

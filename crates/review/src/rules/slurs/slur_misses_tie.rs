@@ -3,7 +3,11 @@
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
 //! slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-//! part, with all its places; more than three are a manner of drawing (D).
+//! part of a movement, with all its places; more than three are a manner of drawing (D).
+//!
+//! Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
+//! not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
+//! once a part.
 //!
 //! ## Why it matters
 //! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
@@ -17,10 +21,11 @@
 //! The first slur is drawn as engravers do, the second ends a note too soon.
 //!
 //! ## What it proposes
-//! To take the end of the slur to the last tied note, or its beginning to the first (shift, writer's choice).
+//! To take the end of the slur to the last tied note, or its beginning to the first (shift, writer's choice). Where two
+//! slurs meet, one slur over both if one bow is meant (join, writer's choice); a bow mark on the tied note says two.
 //!
 //! ## What it cannot know
-//! Nothing hangs on it for the bow: the sound is the same.
+//! Nothing hangs on it for the bow: the sound is the same. Where two slurs meet, it does not know what is meant.
 //!
 //! ## Sources
 //! Gould, as quoted in surveys of engraving: slurs include all the tied notes at their ends.
@@ -29,7 +34,7 @@ use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
 
 use crate::change::Change;
 use crate::under_slur::{note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Sees, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,9 +49,6 @@ impl Rule for SlurMissesTie {
         since: "0.1",
         title: "A slur that misses the end of a tie",
     };
-    // A manner of drawing is told once a part, not once a movement.
-    const SEES: Sees = Sees::WholeFile;
-
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (part_index, part) in piece.score.parts.iter().enumerate() {
             if !part.instrument.is_bowed() {
@@ -61,6 +63,12 @@ impl Rule for SlurMissesTie {
             let severity = if all.len() > MANNER { Severity::D } else { Severity::C };
             for (slur, missed) in &all {
                 let draft = misses(piece, found, (part_index, severity), slur, *missed);
+                found.report(draft);
+            }
+            let meetings: Vec<(&Slur, &Slur)> = meetings(part).collect();
+            let severity = if meetings.len() > MANNER { Severity::D } else { Severity::C };
+            for slurs in meetings {
+                let draft = meets(piece, found, (part_index, severity), slurs);
                 found.report(draft);
             }
         }
@@ -97,7 +105,7 @@ fn last_of(part: &Part, from: NoteId, onward: impl Fn(&Note) -> TieEnd) -> Optio
 
 fn too_soon(part: &Part, slur: &Slur, end: &Note) -> Option<Missed> {
     let last = last_of(part, slur.end, |note| note.tie.to_after)?;
-    // From the tied note on another slur may go: then the bow changes nowhere, and both lines are right.
+    // From the tied note on another slur may go: the two meet there, which is asked by itself.
     let goes_on = slurs_at(part, end, last).any(|(other, start, _)| other != slur && start.onset >= end.onset);
     (!goes_on).then_some(Missed { end: "ends", drawn_to: slur.end, belongs_to: last })
 }
@@ -146,5 +154,54 @@ fn misses(
         ProposalKind::Shift,
         "Draw the slur over the whole of the tied note.",
         put.into_iter().chain([Change::Remove(node)]).collect(),
+    )
+}
+
+/// Slurs that meet on a tied note, the one that ends there first. A slur over both, or a bow mark where the second
+/// begins, says what is meant.
+fn meetings(part: &Part) -> impl Iterator<Item = (&Slur, &Slur)> {
+    let one_over = |first: &Note, last: &Note| {
+        solid_slurs(part).any(|(_, start, end)| {
+            start.voice == first.voice && start.onset <= first.onset && end.onset >= last.onset
+        })
+    };
+    solid_slurs(part).filter_map(move |(next, start, end)| {
+        let head = last_of(part, next.start, |note| note.tie.from_before)?;
+        let struck = note(part, head)?;
+        if start.bow_mark.is_some() {
+            return None;
+        }
+        let (one, first, _) = solid_slurs(part).find(|(one, first, last)| {
+            *one != next
+                && first.voice == start.voice
+                && first.onset < struck.onset
+                && (struck.onset..=start.onset).contains(&last.onset)
+        })?;
+        (!one_over(first, end)).then_some((one, next))
+    })
+}
+
+fn meets(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (part_index, severity): (usize, Severity),
+    (one, next): (&Slur, &Slur),
+) -> Draft {
+    let part = &piece.score.parts[part_index];
+    let draft = found.at_notes(severity, part_index, &[next.start]);
+    let sentence = format!(
+        "Two slurs meet at {} on a tied note: two bows, changed there, or one?",
+        piece.where_is(draft.place())
+    );
+    let put = note(part, next.end).map(|note| Change::Notation {
+        note: note.node,
+        xml: format!("<slur number=\"{}\" type=\"stop\"/>", one.number),
+    });
+    let removed = [one.end_node, next.start_node, next.end_node].map(Change::Remove);
+    draft.say(sentence).cause("meeting").propose_change(
+        Grade::WritersChoice,
+        ProposalKind::Join,
+        "If one bow is meant, draw one slur over both; if two, a bow mark on the tied note says so.",
+        removed.into_iter().chain(put).collect(),
     )
 }

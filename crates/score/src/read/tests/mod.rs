@@ -5,6 +5,7 @@ mod bars;
 mod directions;
 mod laws;
 mod marks;
+mod movements;
 mod slurs_and_ties;
 mod tempo;
 mod time;
