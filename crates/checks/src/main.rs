@@ -15,11 +15,14 @@ mod docs;
 mod docs_stops;
 mod examples;
 mod hidden_marks;
+mod joints;
 mod laws;
+mod learn;
 mod layers;
 mod outcome;
 mod pictures;
 mod plants;
+mod played;
 mod reader;
 mod reviewing;
 mod ryan;
@@ -66,6 +69,11 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
     if command == "one-review" {
         return bench::one_review(rest);
     }
+    match command.as_str() {
+        "played" => return played::run(rest),
+        "joints" => return joints::run(rest),
+        _ => {}
+    }
     let setting = Setting::from_environment()?;
     match command.as_str() {
         "outside" => outside(&setting, rest, outcome),
@@ -74,6 +82,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "worse" => worse::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),
+        "learn" => learn::run(&setting, rest),
         "tune" => ryan::tune(&setting, rest),
         other => Err(format!("there is no command \"{other}\"")),
     }

@@ -14,7 +14,9 @@ mod backwards;
 mod costs;
 mod course;
 mod evaluate;
+mod inverse;
 mod least;
+mod links;
 mod read_back;
 mod repairs;
 mod route;
@@ -31,6 +33,7 @@ pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{Told, as_it_comes, as_told, least_marks_for};
 pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
+pub use inverse::{Chances, Inverse};
 pub use course::{Leads, Weighed};
 pub use least::{LeastMark, Sign, least_marks};
 pub use repairs::{
@@ -42,7 +45,7 @@ pub use weights::Weights;
 
 use arcata_score::BowDirection;
 
-use crate::{Cost, Line, Seconds, Term};
+use crate::{Cost, Line, Seconds, Style, Term};
 use costs::Costs;
 use search::Search;
 
@@ -128,6 +131,8 @@ pub enum Grid {
 pub struct PlanSettings {
     /// Weights of the cost terms.
     pub weights: Weights,
+    /// The style whose weights these are, for the record: plans say what they were made with.
+    pub style: Style,
     /// Hair and times of the instrument.
     pub reach: Reach,
     /// Grid of places.

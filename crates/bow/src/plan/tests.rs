@@ -59,6 +59,9 @@ prop_compose! {
         printed in prop::sample::select(vec![None, None, None, Some(BowDirection::Down), Some(BowDirection::Up)]),
         metric in prop::sample::select(vec![MetricPlace::Downbeat, MetricPlace::MidBar, MetricPlace::Beat, MetricPlace::Offbeat]),
         accent in prop::sample::select(vec![0u16, 0, 60, 100]),
+        bars in prop::sample::select(vec![8u16, 25, 33, 50, 100, 200]),
+        count in prop::sample::select(vec![BarCount::Even, BarCount::Triple, BarCount::Compound]),
+        bar_end in prop::sample::select(vec![BarEnd::Within, BarEnd::With, BarEnd::Beyond]),
         levels in (200i32..800, 200i32..800),
         home in prop::sample::select(vec![(0u16, 1000u16), (0, 300), (250, 450), (600, 1000)]),
         joints in (0u16..=100, 0u16..=100),
@@ -69,7 +72,7 @@ prop_compose! {
         stroke.lendable = Seconds::from_micros(lendable);
         stroke.kind = kind;
         stroke.printed = printed;
-        stroke.emphasis = Emphasis { metric, strength: 0, accent };
+        stroke.emphasis = Emphasis { metric, accent, bars, count, bar_end, ..Emphasis::default() };
         stroke.level_start = Loudness(levels.0);
         stroke.level_end = Loudness(levels.1);
         stroke.home = BowInterval { from: home.0, to: home.1 };
@@ -163,21 +166,9 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
     /// The cost of one step, or `None` where the arm cannot do it.
     fn step(&self, index: usize, chosen: &[Choice], choice: Choice) -> Option<i64> {
         let (before, approach) = (self.costs.course.into[index].before, self.costs.approach(index));
-        if let Some(before) = before {
-            let from = chosen[before];
-            let possible = match choice.link {
-                Link::Change => from.direction != choice.direction && from.end == choice.start,
-                Link::Hooked => from.direction == choice.direction && from.end == choice.start,
-                Link::Retake => from.direction == choice.direction,
-                Link::Reset => true,
-            };
-            if !possible {
-                return None;
-            }
-        }
-        let distance = before.map_or(0, |before| chosen[before].end.abs_diff(choice.start));
+        let from = before.map_or(choice.begun(), |before| chosen[before].ended());
         let mut sum = 0i64;
-        if !self.costs.link(approach.as_ref(), choice.link, distance, &mut sum) {
+        if !self.costs.link(approach.as_ref(), choice.link, (from, choice.begun()), &mut sum) {
             return None;
         }
         self.costs.direction(index, choice.direction, &mut sum);

@@ -58,6 +58,7 @@ impl Profile {
         text.push_str(&top("extends", "professional"));
         text.push_str(&top("name", &self.name));
         text.push_str(&top("about", &self.about));
+        text.push_str(&top("style", self.style.name()));
         for (section, about) in SECTIONS {
             let _ = write!(text, "\n# {about}.\n[{section}]\n");
             for (key, setting) in self.settings_of(section) {

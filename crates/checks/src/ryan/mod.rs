@@ -5,6 +5,7 @@ mod agreement;
 mod bare;
 mod floors;
 mod kinds;
+mod learning;
 mod tune;
 mod tunes;
 
@@ -18,6 +19,7 @@ use crate::scores;
 use crate::setting::Setting;
 use agreement::Agreement;
 use kinds::{KINDS, by_kind};
+pub(crate) use learning::samples;
 pub(crate) use tune::tune;
 use tunes::{Half, Tune};
 
