@@ -30,6 +30,9 @@ cargo xtask COMMAND
   bench [FILE]            speed and memory, with a report
   alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT for reading by hand
   worse FILE...           every proposal made where the review offers it, and what comes of it
+  played FOLDER           bow directions as players took them (scores and strokes.json) against every style
+  joints FOLDER           lifts, hooks, equal bars bowed otherwise and bars of three in the plans of a folder of scores
+  learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
@@ -62,7 +65,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
-        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" => {
+        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played" | "joints" | "learn" => {
             steps::call_checks(&places, command, rest)
         }
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),

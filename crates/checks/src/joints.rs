@@ -6,6 +6,7 @@ use std::fs;
 use std::ops::Range;
 use std::path::{Path, PathBuf};
 
+use arcata_bow::plan::{Reach, lift_time};
 use arcata_bow::{Join, Line, Link, Plan, PlannedStroke, Profile, Stroke, Style};
 use arcata_score::{BowDirection, Score};
 use rayon::prelude::*;
@@ -183,11 +184,11 @@ fn links(
     joints: &mut Joints,
     line: &Line,
     plan: &Plan,
-    reach: arcata_bow::plan::Reach,
+    reach: Reach,
     place: impl Fn(&Stroke) -> String,
 ) {
     for index in 1..line.strokes.len() {
-        let (before, stroke) = (&line.strokes[index - 1], &line.strokes[index]);
+        let stroke = &line.strokes[index];
         let (from, planned) = (plan.strokes[index - 1], plan.strokes[index]);
         if stroke.join != Join::Continues {
             continue;
@@ -204,8 +205,8 @@ fn links(
             }
             joints.unasked += 1;
             let distance = i64::from(from.end.abs_diff(planned.start));
-            let needed = reach.lift.micros + reach.carry.micros * distance / 1000;
-            joints.rushed += usize::from(before.lendable.micros + before.silence_after.micros < needed);
+            let time = lift_time(line, plan, index, reach);
+            joints.rushed += usize::from(time.is_some_and(|time| time.is_rushed()));
             joints.still += usize::from(distance <= 10);
             joints.lift_places.push(format!("{}: {}", place(stroke), shown(line, plan, index)));
         }

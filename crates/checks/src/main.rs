@@ -82,6 +82,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "worse" => worse::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),
+        "examples" => examples::run(&setting, rest),
         "learn" => learn::run(&setting, rest),
         "tune" => ryan::tune(&setting, rest),
         other => Err(format!("there is no command \"{other}\"")),

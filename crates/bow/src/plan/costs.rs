@@ -6,7 +6,7 @@
 use arcata_score::BowDirection;
 
 use super::course::Course;
-use super::{Leaning, PlanSettings, Weights};
+use super::{Leaning, MarkReading, PlanSettings, Weights};
 use crate::logarithm::milli_octaves;
 use crate::{BarCount, Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
 
@@ -70,6 +70,7 @@ pub(crate) struct Costs<'a> {
     pub(crate) weights: &'a Weights,
     pub(crate) reach: Reach,
     pub(crate) cells: usize,
+    pub(crate) marks: MarkReading,
     leanings: &'a [Leaning],
     pub(crate) course: Course,
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
@@ -108,7 +109,7 @@ impl<'a> Costs<'a> {
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        Self { strokes, weights, reach, cells, leanings, course, spans: spans.collect() }
+        Self { strokes, weights, reach, cells, marks: settings.marks, leanings, course, spans: spans.collect() }
     }
 
     /// Everything that depends on the direction alone.
@@ -125,8 +126,28 @@ impl<'a> Costs<'a> {
         direction: BowDirection,
         tally: &mut T,
     ) {
-        let (stroke, weights) = (&self.strokes[index], self.weights);
-        let emphasis = stroke.emphasis;
+        let stroke = &self.strokes[index];
+        if stroke.kind == StrokeKind::Tremolo {
+            // Many strokes, each way: any bow begins them, but like ones had better begin alike.
+            let up = if direction == BowDirection::Up { self.weights.tremolo } else { 0 };
+            tally.add(Term::Entry, up);
+        } else {
+            self.metre(stroke, next, direction, tally);
+        }
+        let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
+        let against = if direction == BowDirection::Down { rise } else { -rise };
+        tally.add(Term::Swell, self.weights.swell * against.max(0) / 100);
+        let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
+        for leaning in self.leanings[first..].iter().take_while(|leaning| leaning.stroke == index) {
+            if leaning.direction != direction {
+                tally.add(leaning.term, leaning.thousandths);
+            }
+        }
+    }
+
+    /// What the place of a stroke in bar and phrase asks of its direction.
+    fn metre<T: Tally>(&self, stroke: &Stroke, next: Option<&Stroke>, direction: BowDirection, tally: &mut T) {
+        let (weights, emphasis) = (self.weights, stroke.emphasis);
         let onto = |place: MetricPlace| {
             // A stroke that holds a downbeat itself is weighed as one, not as the way to the next.
             emphasis.metric != MetricPlace::Downbeat
@@ -161,15 +182,6 @@ impl<'a> Costs<'a> {
                 if stroke.join != Join::Continues {
                     tally.add(Term::Entry, weights.entry);
                 }
-            }
-        }
-        let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
-        let against = if direction == BowDirection::Down { rise } else { -rise };
-        tally.add(Term::Swell, weights.swell * against.max(0) / 100);
-        let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
-        for leaning in self.leanings[first..].iter().take_while(|leaning| leaning.stroke == index) {
-            if leaning.direction != direction {
-                tally.add(leaning.term, leaning.thousandths);
             }
         }
     }

@@ -11,10 +11,10 @@
 
 use arcata_score::BowDirection;
 
-use super::Link;
 use super::costs::{Costs, Tally};
 use super::course::{By, Leads, Return};
 use super::search::Stand;
+use super::{Link, MarkReading};
 use crate::{BarEnd, Join, Seconds, Stroke, StrokeKind, Term};
 
 /// Up to here an onset is not accented enough for a lift to be part of it, hundredths.
@@ -61,6 +61,8 @@ pub(crate) enum Sounding {
     On,
     /// A dot, a chord or an accent parts the two.
     Apart,
+    /// Both carry the same printed bow, which holds: the second is asked for.
+    Asked,
 }
 
 /// How a stroke's length is to that of the one before.
@@ -74,19 +76,15 @@ pub(crate) enum Lengths {
 }
 
 impl Approach {
-    /// How one stroke is reached from another that is only tried before it.
-    pub(crate) fn tried(before: &Stroke, stroke: &Stroke) -> Self {
-        let plain = Self::plain(before, stroke, before.silence_after);
-        Self { joint: i64::from(before.phrase.joint_after), ..plain }
-    }
-
-    fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
+    fn plain(marks: MarkReading, before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
+        let law = marks == MarkReading::Law && stroke.printed.is_some();
+        let asked = law && stroke.printed == before.printed;
         Self {
             silence,
             lendable: before.lendable,
             join: stroke.join,
             slurs: slurs(before, stroke),
-            sounding: sounding(before, stroke),
+            sounding: if asked { Sounding::Asked } else { sounding(before, stroke) },
             lengths: lengths(before, stroke),
             share: 100,
             joint: i64::from(stroke.phrase.joint_before),
@@ -142,11 +140,17 @@ impl Costs<'_> {
         Some(match way.by {
             By::Print => {
                 let stroke = &self.strokes[before];
-                Approach::plain(stroke, &self.strokes[index], stroke.silence_after)
+                Approach::plain(self.marks, stroke, &self.strokes[index], stroke.silence_after)
             }
             By::Skip(silence) => self.jump(before, index, silence),
             By::Anew => Approach { join: Join::Entry, ..self.jump(before, index, self.reach.free_rest) },
         })
+    }
+
+    /// How one stroke is reached from another that is only tried before it.
+    pub(crate) fn tried(&self, before: &Stroke, stroke: &Stroke) -> Approach {
+        let plain = Approach::plain(self.marks, before, stroke, before.silence_after);
+        Approach { joint: i64::from(before.phrase.joint_after), ..plain }
     }
 
     /// How a stretch's beginning is reached again from its end. A repeat sign is a joint of the phrase,
@@ -168,7 +172,7 @@ impl Costs<'_> {
         } else {
             Join::Continues
         };
-        Approach { join, ..Approach::plain(before, &self.strokes[index], silence) }
+        Approach { join, ..Approach::plain(self.marks, before, &self.strokes[index], silence) }
     }
 
     /// The least way that counts as carrying the bow, in cells.
@@ -238,6 +242,7 @@ impl Costs<'_> {
                 let price = match approach.sounding {
                     Sounding::On => weights.retake,
                     Sounding::Apart => weights.retake_apart,
+                    Sounding::Asked => weights.retake_asked,
                 };
                 let price = less(price, weights.retake_joint_relief * approach.joint / 100);
                 let up = if to == BowDirection::Up { weights.retake_up } else { 0 };
@@ -254,6 +259,9 @@ impl Costs<'_> {
 
     fn hook(&self, approach: &Approach, direction: BowDirection) -> i64 {
         let weights = self.weights;
+        if approach.sounding == Sounding::Asked {
+            return weights.hook_asked;
+        }
         let joint = weights.hook_joint_relief * approach.joint / 100;
         let (price, relief) = match (approach.lengths, direction) {
             (Lengths::LastTwo, BowDirection::Up) => (weights.hook_last_two, joint),
@@ -279,7 +287,10 @@ impl Costs<'_> {
         Carry {
             per_cell: paid(weights.retake_distance) / cells,
             in_time: far.map(|far| usize::try_from(far).unwrap_or(self.cells).min(self.cells)),
-            rushed: paid(weights.lift_rushed),
+            rushed: paid(match approach.sounding {
+                Sounding::Asked => weights.rushed_asked,
+                Sounding::On | Sounding::Apart => weights.rushed,
+            }),
         }
     }
 }

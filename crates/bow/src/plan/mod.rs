@@ -16,6 +16,7 @@ mod course;
 mod evaluate;
 mod inverse;
 mod least;
+mod lifts;
 mod links;
 mod read_back;
 mod repairs;
@@ -35,6 +36,7 @@ pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
 pub use inverse::{Chances, Inverse};
 pub use course::{Leads, Weighed};
+pub use lifts::{LiftTime, lift_time};
 pub use least::{LeastMark, Sign, least_marks};
 pub use repairs::{
     ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, singly,
@@ -49,17 +51,17 @@ use crate::{Cost, Line, Seconds, Style, Term};
 use costs::Costs;
 use search::Search;
 
-/// How a stroke follows the one before.
+/// How a stroke follows the one before: by what the arm does, in direction, place and silence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[repr(u8)]
 pub enum Link {
-    /// The other direction, on the string.
+    /// The other direction, from where the bow was.
     Change,
-    /// The same direction, stopped on the string.
+    /// The same direction, from where the bow was: it stops on the string, or waits in a rest.
     Hooked,
-    /// The same direction, lifted and set down elsewhere.
+    /// The same direction without a rest, the bow lifted and carried back against it.
     Retake,
-    /// Any direction, any place, out of a silence (or the first of a line).
+    /// Out of a silence, set down elsewhere; or the first of a line, or wherever the bow is free.
     Reset,
 }
 

@@ -246,6 +246,44 @@ proptest! {
         prop_assert!(plan(&line, &settings).total.total() <= greedy(&line, &settings).total.total());
     }
 
+    /// Each link is named for what the arm does.
+    #[test]
+    fn links_are_what_the_arm_does(line in any_line_with_repeat(25), marks in any::<bool>()) {
+        let marks = if marks { MarkReading::Law } else { MarkReading::Hidden };
+        let plan = plan(&line, &PlanSettings { marks, ..PlanSettings::default() });
+        let course = course::Course::new(&line);
+        for (index, stroke) in plan.strokes.iter().enumerate() {
+            let way = course.into[index];
+            let Some(before) = way.before.filter(|_| way.by == course::By::Print) else { continue };
+            let (from, to) = (plan.strokes[before], stroke);
+            let (same, there) = (from.direction == to.direction, from.end == to.start);
+            let back = match to.direction {
+                BowDirection::Down => i32::from(from.end) - i32::from(to.start),
+                BowDirection::Up => i32::from(to.start) - i32::from(from.end),
+            };
+            let fits = match (line.strokes[index].join, to.link) {
+                (Join::Entry, link) => link == Link::Reset,
+                (_, Link::Change) => !same && there,
+                (_, Link::Hooked) => same && there,
+                (Join::Continues, Link::Retake) => same && back >= 40,
+                (Join::AfterRest, Link::Reset) => back.abs() >= 40,
+                _ => false,
+            };
+            prop_assert!(fits, "stroke {}: {:?} after {:?}", index, to, from);
+        }
+    }
+
+    /// A lift without the time it needs is only made where marks ask for it.
+    #[test]
+    fn no_lift_is_rushed_unasked(line in any_line(25)) {
+        let settings = PlanSettings { marks: MarkReading::Hidden, ..PlanSettings::default() };
+        let plan = plan(&line, &settings);
+        for index in 1..line.strokes.len() {
+            let time = lift_time(&line, &plan, index, settings.reach);
+            prop_assert!(!time.is_some_and(|time| time.is_rushed()), "stroke {}", index);
+        }
+    }
+
     #[test]
     fn planning_twice_gives_the_same_plan(line in any_line_with_repeat(30)) {
         let settings = PlanSettings::default();

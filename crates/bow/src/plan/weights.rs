@@ -33,6 +33,8 @@ pub struct Weights {
     pub upbeat_mid_bar: i64,
     /// An entry on the bow against the beat.
     pub entry: i64,
+    /// A tremolo begun on the up-bow, so that like ones begin alike.
+    pub tremolo: i64,
     /// An up-bow on a fully accented onset.
     pub accent: i64,
     /// A full accent begun at the tip rather than the frog.
@@ -55,18 +57,24 @@ pub struct Weights {
     pub hook_by_slur: i64,
     /// More for a hook between two slurs without dots: only a mark or an anchor makes it worth it.
     pub hook_slurs: i64,
+    /// A hook between two strokes that both carry the same printed bow.
+    pub hook_asked: i64,
     /// A retake without a rest in a line that sounds on.
     pub retake: i64,
     /// The same where a dot, a chord or an accent parts the two strokes.
     pub retake_apart: i64,
     /// More for a retake on the up-bow.
     pub retake_up: i64,
+    /// A retake between two strokes that both carry the same printed bow.
+    pub retake_asked: i64,
     /// How much of the retake's cost a full phrase joint takes off, percent.
     pub retake_joint_relief: i64,
     /// A retake or reset the whole length of the bow, for its distance.
     pub retake_distance: i64,
     /// A lift that has not the time it needs: only a mark or an anchor makes it worth it.
-    pub lift_rushed: i64,
+    pub rushed: i64,
+    /// The same where both strokes carry the same printed bow.
+    pub rushed_asked: i64,
     /// What part of the price of coming back to the beginning of a repeated stretch counts, percent.
     pub turn: i64,
     /// Going on in one direction over a rest that has just the time to lift and carry a whole bow; up to
@@ -92,6 +100,8 @@ pub struct Weights {
     pub unity_alone: i64,
     /// A stroke of a repeated figure bowed otherwise than elsewhere in the part.
     pub likeness: i64,
+    /// A stroke bowed otherwise than in the bar before, which has the same strokes.
+    pub likeness_bars: i64,
     /// A stroke of an imitated figure bowed otherwise than in the other parts.
     pub imitation: i64,
     /// A slur split in two.
@@ -110,39 +120,43 @@ impl Default for Weights {
     /// The shipped professional profile.
     fn default() -> Self {
         Self {
-            downbeat: 1300,
-            downbeat_slurred: 900,
-            downbeat_bar: 300,
+            downbeat: 1500,
+            downbeat_slurred: 550,
+            downbeat_bar: 150,
             downbeat_bars: 0,
             downbeat_even: 0,
-            mid_bar: 300,
-            mid_bar_slurred: 100,
-            beat: 100,
+            mid_bar: 600,
+            mid_bar_slurred: 50,
+            beat: 60,
             offbeat: 0,
-            upbeat: 400,
+            upbeat: 600,
             upbeat_slurred: 100,
             upbeat_long: 0,
             upbeat_mid_bar: 100,
-            entry: 100,
+            entry: 1500,
+            tremolo: 40,
             accent: 800,
             accent_place: 600,
             soft_entry_place: 300,
             swell: 1000,
-            ending: 640,
-            hook: 4000,
-            hook_last_two: 700,
+            ending: 800,
+            hook: 8000,
+            hook_last_two: 600,
             hook_joint_relief: 50,
             hook_short_relief: 30,
             hook_by_slur: 1000,
             hook_slurs: 100000,
+            hook_asked: 2700,
             retake: 9000,
             retake_apart: 3000,
             retake_up: 1500,
+            retake_asked: 2200,
             retake_joint_relief: 40,
             retake_distance: 360,
-            lift_rushed: 100000,
+            rushed: 100000,
+            rushed_asked: 300,
             turn: 30,
-            reset: 300,
+            reset: 175,
             speed_fast: 400,
             speed_fast_short: 1200,
             speed_slow: 700,
@@ -153,6 +167,7 @@ impl Default for Weights {
             unity_low: 700,
             unity_alone: 250,
             likeness: 150,
+            likeness_bars: 500,
             imitation: 60,
             split_slur: 2500,
             split_tie: 4000,
@@ -186,6 +201,7 @@ impl Weights {
             ("upbeat_long", &mut self.upbeat_long),
             ("upbeat_mid_bar", &mut self.upbeat_mid_bar),
             ("entry", &mut self.entry),
+            ("tremolo", &mut self.tremolo),
             ("accent", &mut self.accent),
             ("accent_place", &mut self.accent_place),
             ("soft_entry_place", &mut self.soft_entry_place),
@@ -197,12 +213,15 @@ impl Weights {
             ("hook_short_relief", &mut self.hook_short_relief),
             ("hook_by_slur", &mut self.hook_by_slur),
             ("hook_slurs", &mut self.hook_slurs),
+            ("hook_asked", &mut self.hook_asked),
             ("retake", &mut self.retake),
             ("retake_apart", &mut self.retake_apart),
             ("retake_up", &mut self.retake_up),
+            ("retake_asked", &mut self.retake_asked),
             ("retake_joint_relief", &mut self.retake_joint_relief),
             ("retake_distance", &mut self.retake_distance),
-            ("lift_rushed", &mut self.lift_rushed),
+            ("rushed", &mut self.rushed),
+            ("rushed_asked", &mut self.rushed_asked),
             ("turn", &mut self.turn),
             ("reset", &mut self.reset),
             ("speed_fast", &mut self.speed_fast),
@@ -215,6 +234,7 @@ impl Weights {
             ("unity_low", &mut self.unity_low),
             ("unity_alone", &mut self.unity_alone),
             ("likeness", &mut self.likeness),
+            ("likeness_bars", &mut self.likeness_bars),
             ("imitation", &mut self.imitation),
             ("split_slur", &mut self.split_slur),
             ("split_tie", &mut self.split_tie),

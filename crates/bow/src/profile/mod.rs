@@ -156,9 +156,7 @@ impl Profile {
     #[must_use]
     pub fn in_style(mut self, style: Style) -> Self {
         self.style = style;
-        if style != Style::Concert {
-            self.table.insert("style".to_owned(), toml::Value::String(style.name().to_owned()));
-        }
+        self.table.insert("style".to_owned(), toml::Value::String(style.name().to_owned()));
         for (name, setting) in style.weights() {
             let Some(own) = self.weights.get_mut(&name).filter(|own| own.status != Status::Yours) else {
                 continue;

@@ -114,7 +114,7 @@ impl<const CELLS: usize> Walk<'_, CELLS> {
     }
 
     fn approach(&self, before: &Node, node: &Node) -> Approach {
-        Approach::tried(&self.strokes[before.shape], &self.strokes[node.shape])
+        self.search.costs.tried(&self.strokes[before.shape], &self.strokes[node.shape])
     }
 
     /// What setting the bow down for a node costs when `made` changes were made before it.
