@@ -65,9 +65,8 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
-        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played" | "joints" | "learn" => {
-            steps::call_checks(&places, command, rest)
-        }
+        "outside" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played" | "joints"
+        | "learn" => steps::call_checks(&places, command, rest),
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),
     }
 }

@@ -75,7 +75,9 @@ impl MetricGrid {
     /// How many hundredths of a full bar a length is.
     fn hundredths(&self, length: Length) -> u16 {
         let share = length.scaled(100, 1).in_units_of(self.bar_length);
-        share.map_or(0, |share| u16::try_from(share.numerator() / share.denominator().max(1)).unwrap_or(u16::MAX))
+        share.map_or(0, |share| {
+            u16::try_from(share.numerator() / share.denominator().max(1)).unwrap_or(u16::MAX)
+        })
     }
 
     fn end_of(&self, until: Length) -> BarEnd {

@@ -101,10 +101,13 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {
         match argument.as_str() {
-            "--style" => style = left.next().and_then(|name| Style::named(name)).ok_or("--style wants a style")?,
+            "--style" => {
+                style = left.next().and_then(|name| Style::named(name)).ok_or("--style wants a style")?
+            }
             "--show" => {
                 let what = left.next().ok_or("--show wants lifts or otherwise, and how many")?;
-                let count: usize = left.next().and_then(|count| count.parse().ok()).ok_or("--show wants how many")?;
+                let count: usize =
+                    left.next().and_then(|count| count.parse().ok()).ok_or("--show wants how many")?;
                 show = Some((what.clone(), count));
             }
             price if price.contains('=') => prices.push(price.to_owned()),
@@ -115,12 +118,19 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     let profile = scores::priced(Profile::default().in_style(style), &prices)?;
     println!(
         "{:32} {:>6} {:>8} {:>8} {:>8} {:>8} {:>8} {:>8} {:>18} {:>18}",
-        "in 100 bars", "bars", "lifts", "unasked", "rushed", "still", "hooks", "unasked", "alike, otherwise", "threes d u d|u"
+        "in 100 bars",
+        "bars",
+        "lifts",
+        "unasked",
+        "rushed",
+        "still",
+        "hooks",
+        "unasked",
+        "alike, otherwise",
+        "threes d u d|u"
     );
-    let found: Result<Vec<(String, Joints)>> = scores_of(&folder)?
-        .par_iter()
-        .map(|path| Ok((name_of(path), of_score(path, &profile)?)))
-        .collect();
+    let found: Result<Vec<(String, Joints)>> =
+        scores_of(&folder)?.par_iter().map(|path| Ok((name_of(path), of_score(path, &profile)?))).collect();
     let mut all = Joints::default();
     for (name, joints) in found? {
         joints.report(name.get(..30).unwrap_or(&name));
@@ -180,13 +190,7 @@ fn of_score(path: &Path, profile: &Profile) -> Result<Joints> {
     Ok(joints)
 }
 
-fn links(
-    joints: &mut Joints,
-    line: &Line,
-    plan: &Plan,
-    reach: Reach,
-    place: impl Fn(&Stroke) -> String,
-) {
+fn links(joints: &mut Joints, line: &Line, plan: &Plan, reach: Reach, place: impl Fn(&Stroke) -> String) {
     for index in 1..line.strokes.len() {
         let stroke = &line.strokes[index];
         let (from, planned) = (plan.strokes[index - 1], plan.strokes[index]);
@@ -250,7 +254,11 @@ fn bars(joints: &mut Joints, score: &Score, line: &Line, plan: &Plan, place: imp
             joints.alike += 1;
             if !goes_alike(plan, &before, &bar) {
                 joints.otherwise += 1;
-                joints.otherwise_places.push(format!("{}: {}", place(&strokes[0]), shown(line, plan, bar.start)));
+                joints.otherwise_places.push(format!(
+                    "{}: {}",
+                    place(&strokes[0]),
+                    shown(line, plan, bar.start)
+                ));
             }
         }
         if is_three(score, strokes) {

@@ -25,10 +25,30 @@ use crate::setting::{Setting, read_text};
 const HAND_SET: &str = "outside/hand_set.weights";
 /// What is learned: what depends on direction and link. Speeds and places are mechanics and stay.
 const LEARNED: [&str; 24] = [
-    "downbeat", "downbeat_slurred", "downbeat_bar", "downbeat_bars", "downbeat_even", "mid_bar",
-    "mid_bar_slurred", "beat", "offbeat", "upbeat", "upbeat_slurred", "upbeat_long", "upbeat_mid_bar", "entry",
-    "ending", "hook", "hook_last_two", "hook_by_slur", "hook_slurs", "retake", "retake_apart", "retake_up",
-    "reset", "swell",
+    "downbeat",
+    "downbeat_slurred",
+    "downbeat_bar",
+    "downbeat_bars",
+    "downbeat_even",
+    "mid_bar",
+    "mid_bar_slurred",
+    "beat",
+    "offbeat",
+    "upbeat",
+    "upbeat_slurred",
+    "upbeat_long",
+    "upbeat_mid_bar",
+    "entry",
+    "ending",
+    "hook",
+    "hook_last_two",
+    "hook_by_slur",
+    "hook_slurs",
+    "retake",
+    "retake_apart",
+    "retake_up",
+    "reset",
+    "swell",
 ];
 /// A weight may well come to be twice or half of what the hand set: the spread of its logarithm.
 const SPREAD: f64 = 0.7;
@@ -62,9 +82,12 @@ impl Problem<'_> {
             .samples
             .par_iter()
             .map(|sample| {
-                let (free, held) =
-                    (sample.inverse.chances(&weights, &nothing), sample.inverse.chances(&weights, &sample.known));
-                let logarithm = |(sum, exponent): (f64, i64)| sum.ln() + exponent as f64 * std::f64::consts::LN_2;
+                let (free, held) = (
+                    sample.inverse.chances(&weights, &nothing),
+                    sample.inverse.chances(&weights, &sample.known),
+                );
+                let logarithm =
+                    |(sum, exponent): (f64, i64)| sum.ln() + exponent as f64 * std::f64::consts::LN_2;
                 let paid = held.paid.iter().zip(&free.paid).map(|(held, free)| held - free).collect();
                 (logarithm(free.sum) - logarithm(held.sum), paid)
             })
@@ -96,7 +119,8 @@ impl Problem<'_> {
         let found = Executor::new(self, solver).configure(|state| state.param(start).max_iters(ROUNDS)).run();
         let found = found.map_err(|problem| problem.to_string())?;
         let exponents = found.state().get_best_param().ok_or("the search found nothing")?;
-        let weights = hand_set.iter().zip(exponents).map(|(weight, exponent)| (weight * exponent.exp()).round());
+        let weights =
+            hand_set.iter().zip(exponents).map(|(weight, exponent)| (weight * exponent.exp()).round());
         Ok(weights.collect())
     }
 }
@@ -163,7 +187,8 @@ impl Agreeing<'_> {
                     let mut tried = weights.clone();
                     // As far from the hand-set value as three times or a third, and no farther.
                     let (least, most) = (hand_set[nth] / 3.1, hand_set[nth] * 3.1);
-                    tried[nth] = (weights[nth] * percent as f64 / 100.0).round().clamp(least.floor(), most.ceil());
+                    tried[nth] =
+                        (weights[nth] * percent as f64 / 100.0).round().clamp(least.floor(), most.ceil());
                     let worth = self.worth(&tried, without);
                     if worth > best + LEAST_GAIN {
                         (best, weights) = (worth, tried);
@@ -190,7 +215,8 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {
         if argument == "--spread" {
-            let hundredths: u32 = left.next().and_then(|value| value.parse().ok()).ok_or("--spread wants hundredths")?;
+            let hundredths: u32 =
+                left.next().and_then(|value| value.parse().ok()).ok_or("--spread wants hundredths")?;
             spread = f64::from(hundredths) / 100.0;
         } else if argument == "--agreement" {
             by = By::Agreement;
@@ -227,7 +253,8 @@ fn hand_set(profile: &Profile) -> Vec<f64> {
 /// The settings with other values of what is learned.
 fn with(settings: &PlanSettings, weights: &[f64]) -> PlanSettings {
     let mut settings = settings.clone();
-    let values: BTreeMap<&str, i64> = LEARNED.iter().copied().zip(weights.iter().map(|weight| *weight as i64)).collect();
+    let values: BTreeMap<&str, i64> =
+        LEARNED.iter().copied().zip(weights.iter().map(|weight| *weight as i64)).collect();
     for (name, weight) in settings.weights.named() {
         if let Some(value) = values.get(name) {
             *weight = *value;
@@ -236,7 +263,12 @@ fn with(settings: &PlanSettings, weights: &[f64]) -> PlanSettings {
     settings
 }
 
-pub(crate) fn sample(line: &Line, settings: &PlanSettings, known: Vec<Option<BowDirection>>, piece: usize) -> Sample {
+pub(crate) fn sample(
+    line: &Line,
+    settings: &PlanSettings,
+    known: Vec<Option<BowDirection>>,
+    piece: usize,
+) -> Sample {
     Sample { inverse: Inverse::new(line, settings, &LEARNED), known, piece }
 }
 
@@ -244,7 +276,8 @@ fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[Str
     let profile = by_hand(setting, Style::Concert, set)?;
     let pieces = played::load(folder, &profile)?;
     let hand_set = hand_set(&profile);
-    let settings: Vec<PlanSettings> = pieces.iter().map(|piece| crate::scores::blind(&piece.line, &profile)).collect();
+    let settings: Vec<PlanSettings> =
+        pieces.iter().map(|piece| crate::scores::blind(&piece.line, &profile)).collect();
     let samples: Vec<Sample> = pieces
         .par_iter()
         .zip(&settings)
@@ -263,14 +296,21 @@ fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[Str
         };
         let by_hand = reached(piece, &settings[nth]);
         let learned = reached(piece, &with(&settings[nth], &weights));
-        println!("{:24} by hand {:6.2}  learned without it {:6.2}", piece.file, by_hand.shares().0, learned.shares().0);
+        println!(
+            "{:24} by hand {:6.2}  learned without it {:6.2}",
+            piece.file,
+            by_hand.shares().0,
+            learned.shares().0
+        );
         gains.push(learned.shares().0 - by_hand.shares().0);
         (old, new) = (old.plus(by_hand), new.plus(learned));
     }
     println!("\n{:24} {old}\n{:24} {new}", "by hand", "learned, piece left out");
     verdict(&gains);
     let weights = match by {
-        By::Likelihood => Problem { samples: samples.iter().collect(), hand_set: &hand_set, spread }.solve()?,
+        By::Likelihood => {
+            Problem { samples: samples.iter().collect(), hand_set: &hand_set, spread }.solve()?
+        }
         By::Agreement => search.solve(&hand_set, None),
     };
     let all = pieces.iter().zip(&settings).map(|(piece, settings)| reached(piece, &with(settings, &weights)));
@@ -306,6 +346,7 @@ fn show(hand_set: &[f64], weights: &[f64]) {
     for ((name, by_hand), learned) in LEARNED.iter().zip(hand_set).zip(weights) {
         println!("{name:20} {by_hand:8.0} {learned:8.0}");
     }
-    let told: Vec<String> = LEARNED.iter().zip(weights).map(|(name, weight)| format!("{name}={weight:.0}")).collect();
+    let told: Vec<String> =
+        LEARNED.iter().zip(weights).map(|(name, weight)| format!("{name}={weight:.0}")).collect();
     println!("{}", told.join(" "));
 }

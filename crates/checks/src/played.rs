@@ -127,7 +127,8 @@ fn piece(folder: &Path, entry: &Value, profile: &Profile) -> Result<Piece> {
     let told = entry["strokes"].as_array().ok_or(format!("{file}: no strokes"))?;
     let begins = begins(&score, &line);
     let stands = told.iter().map(|stroke| stroke["note"].as_u64().and_then(|at| usize::try_from(at).ok()));
-    let stroke_of: BTreeMap<usize, usize> = begins.into_iter().enumerate().map(|(index, note)| (note, index)).collect();
+    let stroke_of: BTreeMap<usize, usize> =
+        begins.into_iter().enumerate().map(|(index, note)| (note, index)).collect();
     let strokes: Option<Vec<usize>> =
         stands.map(|note| note.and_then(|note| stroke_of.get(&note).copied())).collect();
     let strokes = strokes.ok_or(format!("{file}: a stroke of strokes.json begins where ours do not"))?;
@@ -153,7 +154,8 @@ fn piece(folder: &Path, entry: &Value, profile: &Profile) -> Result<Piece> {
 /// For each stroke the number of its first note among those that sound.
 fn begins(score: &Score, line: &Line) -> Vec<usize> {
     let notes = &score.parts[line.part].notes;
-    let sounding: Vec<bool> = notes.iter().map(|note| note.kind == NoteKind::Ordinary && note.pitch.cents().is_some()).collect();
+    let sounding: Vec<bool> =
+        notes.iter().map(|note| note.kind == NoteKind::Ordinary && note.pitch.cents().is_some()).collect();
     let number = |note: usize| sounding[..note].iter().filter(|sounds| **sounds).count();
     line.strokes.iter().filter_map(|stroke| Some(number(stroke.notes.first()?.0 as usize))).collect()
 }
@@ -166,10 +168,14 @@ pub(crate) fn planned(piece: &Piece, profile: &Profile) -> Vec<BowDirection> {
 
 /// Prints how each style and plain alternation agree with what was played.
 pub(crate) fn run(arguments: &[String]) -> Result<()> {
-    let (folder, prices) = arguments.split_first().ok_or("played wants the folder that holds strokes.json")?;
+    let (folder, prices) =
+        arguments.split_first().ok_or("played wants the folder that holds strokes.json")?;
     let profile = scores::priced(Profile::default(), prices)?;
     let pieces = load(Path::new(folder), &profile)?;
-    print!("agreement with what was played, percent\n{:24} {:>6} {:>6} {:>8}   ", "", "all", "pieces", "one way");
+    print!(
+        "agreement with what was played, percent\n{:24} {:>6} {:>6} {:>8}   ",
+        "", "all", "pieces", "one way"
+    );
     for place in PLACES {
         print!(" {place:>18}");
     }
@@ -186,7 +192,8 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
         println!("{:24} {}", piece.file, Played::of(piece, &planned(piece, &profile)));
     }
     println!("\n\"one way\": two strokes in one direction without a silence, in 100 joints without one");
-    let rested = |piece: &Piece| piece.line.strokes.iter().filter(|stroke| stroke.join != Join::Continues).count();
+    let rested =
+        |piece: &Piece| piece.line.strokes.iter().filter(|stroke| stroke.join != Join::Continues).count();
     let silences: usize = pieces.iter().map(rested).sum();
     println!("{} pieces; our reading has {silences} strokes that begin after a silence", pieces.len());
     Ok(())

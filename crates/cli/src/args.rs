@@ -2,8 +2,8 @@
 
 use std::path::PathBuf;
 
-use arcata_languages::Language;
 use arcata_bow::Style;
+use arcata_languages::Language;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::aside_command::AsideArguments;

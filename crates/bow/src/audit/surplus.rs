@@ -93,7 +93,8 @@ fn comes_anyway(line: &Line, planned: &[PlannedStroke], ways: &[Arrival], index:
     };
     // Where the bow is free on a later pass, who has no mark counts back from the next downbeat instead.
     let alternates = |way: &Arrival| {
-        way.join != Join::Entry && way.before.is_some_and(|before| planned[before].direction == printed.other())
+        way.join != Join::Entry
+            && way.before.is_some_and(|before| planned[before].direction == printed.other())
     };
     ways.first().is_some_and(|way| way.join == Join::Continues)
         && planned[index].link == Link::Change

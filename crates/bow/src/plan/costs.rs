@@ -109,7 +109,16 @@ impl<'a> Costs<'a> {
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        Self { strokes, weights, reach, cells, marks: settings.marks, leanings, course, spans: spans.collect() }
+        Self {
+            strokes,
+            weights,
+            reach,
+            cells,
+            marks: settings.marks,
+            leanings,
+            course,
+            spans: spans.collect(),
+        }
     }
 
     /// Everything that depends on the direction alone.
@@ -146,7 +155,13 @@ impl<'a> Costs<'a> {
     }
 
     /// What the place of a stroke in bar and phrase asks of its direction.
-    fn metre<T: Tally>(&self, stroke: &Stroke, next: Option<&Stroke>, direction: BowDirection, tally: &mut T) {
+    fn metre<T: Tally>(
+        &self,
+        stroke: &Stroke,
+        next: Option<&Stroke>,
+        direction: BowDirection,
+        tally: &mut T,
+    ) {
         let (weights, emphasis) = (self.weights, stroke.emphasis);
         let onto = |place: MetricPlace| {
             // A stroke that holds a downbeat itself is weighed as one, not as the way to the next.

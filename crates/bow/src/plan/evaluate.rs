@@ -1,8 +1,8 @@
 //! A plan's cost, term by term, from what was chosen.
 
 use super::costs::Costs;
-use super::links::Approach;
 use super::course::{Return, Weighed};
+use super::links::Approach;
 use super::search::{Choice, NEVER, Stand};
 use super::{Link, Plan, PlanSettings, PlannedStroke, Turn};
 use crate::{Cost, Join, Line, Term};

@@ -76,8 +76,17 @@ impl Inverse {
     /// percentages cannot be.
     #[must_use]
     pub fn new(line: &Line, settings: &PlanSettings, names: &[&str]) -> Self {
-        let line = Line { repeats: Vec::new(), voices: line.voices.clone(), name: line.name.clone(), strokes: line.strokes.clone(), ..*line };
-        let with = |chosen: Option<&str>| PlanSettings { weights: only(&settings.weights, names, chosen), ..settings.alone() };
+        let line = Line {
+            repeats: Vec::new(),
+            voices: line.voices.clone(),
+            name: line.name.clone(),
+            strokes: line.strokes.clone(),
+            ..*line
+        };
+        let with = |chosen: Option<&str>| PlanSettings {
+            weights: only(&settings.weights, names, chosen),
+            ..settings.alone()
+        };
         let fixed_settings = with(None);
         let fixed = Costs::new(&line, &fixed_settings, CELLS);
         let each: Vec<PlanSettings> = names.iter().map(|name| with(Some(name))).collect();
@@ -143,13 +152,22 @@ impl Inverse {
             let price = counts(act.price.at(weights));
             let from = &before[act.from as usize];
             let to = &mut begins[act.to as usize];
-            self.over(step, join, act, |from_cell, to_cell, way| to[to_cell] += from[from_cell] * way * price);
+            self.over(step, join, act, |from_cell, to_cell, way| {
+                to[to_cell] += from[from_cell] * way * price
+            });
         }
         begins
     }
 
     /// The chances behind a stroke's end seen from the end of the one before; counts what its links pay.
-    fn links_back(&self, step: &Step, weights: &[f64], before: Option<&Row>, onward: &Row, paid: &mut [f64]) -> Row {
+    fn links_back(
+        &self,
+        step: &Step,
+        weights: &[f64],
+        before: Option<&Row>,
+        onward: &Row,
+        paid: &mut [f64],
+    ) -> Row {
         let mut back = [[0.0; CELLS]; 2];
         let (Some(before), Some(join)) = (before, step.join) else { return back };
         let mut shares = Vec::with_capacity(step.acts.len());
@@ -179,7 +197,8 @@ impl Inverse {
             Link::Retake | Link::Reset => {
                 for from in 0..CELLS {
                     for to in 0..CELLS {
-                        let (least, way) = (if join == Join::Entry { 0 } else { self.least_way }, from.abs_diff(to));
+                        let (least, way) =
+                            (if join == Join::Entry { 0 } else { self.least_way }, from.abs_diff(to));
                         let back = match act.to {
                             BowDirection::Down => to < from,
                             BowDirection::Up => to > from,
@@ -210,7 +229,8 @@ impl Inverse {
 
     fn travelled_back(&self, step: &Step, after: &Row) -> Row {
         let (travel, place) = (&self.travels[step.travel], &self.places[step.places][1]);
-        let after: Row = std::array::from_fn(|way| std::array::from_fn(|cell| after[way][cell] * place[cell]));
+        let after: Row =
+            std::array::from_fn(|way| std::array::from_fn(|cell| after[way][cell] * place[cell]));
         let mut begins = [[0.0; CELLS]; 2];
         for start in 0..CELLS {
             for way in 0..CELLS - start {
@@ -328,7 +348,9 @@ fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>]) -> Vec<Act> 
 
 /// What ways through the air count for before a stroke.
 fn lift(approach: Option<&Approach>, costs: &Costs<'_>) -> [f64; CELLS] {
-    let Some(approach) = approach.filter(|approach| approach.join != Join::Entry) else { return [1.0; CELLS] };
+    let Some(approach) = approach.filter(|approach| approach.join != Join::Entry) else {
+        return [1.0; CELLS];
+    };
     let carry = costs.carry(approach);
     std::array::from_fn(|way| {
         let rushed = if carry.in_time.is_none_or(|far| way > far) { carry.rushed } else { 0 };
@@ -377,3 +399,6 @@ fn counts(thousandths: f64) -> f64 {
     }
     sum * power_of_two(-(halvings as i64))
 }
+
+#[cfg(test)]
+mod tests;

@@ -41,5 +41,8 @@ pub fn lift_time(line: &Line, plan: &Plan, stroke: usize, reach: Reach) -> Optio
     let distance = i64::from(from.end.abs_diff(to.start));
     let needed = reach.lift.micros + reach.carry.micros * distance / 1000;
     let available = last.silence_after.micros + last.lendable.micros;
-    lifted.then(|| LiftTime { available: Seconds::from_micros(available), needed: Seconds::from_micros(needed) })
+    lifted.then(|| LiftTime {
+        available: Seconds::from_micros(available),
+        needed: Seconds::from_micros(needed),
+    })
 }

@@ -34,10 +34,10 @@ pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{Told, as_it_comes, as_told, least_marks_for};
 pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
-pub use inverse::{Chances, Inverse};
 pub use course::{Leads, Weighed};
-pub use lifts::{LiftTime, lift_time};
+pub use inverse::{Chances, Inverse};
 pub use least::{LeastMark, Sign, least_marks};
+pub use lifts::{LiftTime, lift_time};
 pub use repairs::{
     ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, singly,
 };

@@ -8,11 +8,11 @@
 
 use arcata_score::BowDirection;
 
+use super::anchors::offered;
 use super::costs::Costs;
 use super::links::{Approach, Carry};
-use super::rows::{Distances, carried, least, lower, lower_all, pay, reach};
-use super::anchors::offered;
 use super::rows::Towards;
+use super::rows::{Distances, carried, least, lower, lower_all, pay, reach};
 use super::{Allowed, Link};
 use crate::{BowInterval, Join, SpeedWindow};
 use rustc_hash::FxHashMap;
@@ -182,7 +182,14 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         let Some(approach) = approach else {
             let lift = Lift { per_cell: 0, least: 1, in_time: Some(CELLS), rushed: 0 };
             let never = [NEVER; 2];
-            return Links { join: None, change: never, hooked: never, retake: never, reset: [[0; 2]; 2], lift };
+            return Links {
+                join: None,
+                change: never,
+                hooked: never,
+                retake: never,
+                reset: [[0; 2]; 2],
+                lift,
+            };
         };
         let at = |link, from, to| {
             let offers = offered(approach.join).contains(&link);
@@ -198,7 +205,12 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             hooked: again(Link::Hooked),
             retake: again(Link::Retake),
             reset: DIRECTIONS.map(|from| DIRECTIONS.map(|to| at(Link::Reset, from, to))),
-            lift: Lift { per_cell: narrow(per_cell), least: costs.least_way(), in_time, rushed: narrow(rushed) },
+            lift: Lift {
+                per_cell: narrow(per_cell),
+                least: costs.least_way(),
+                in_time,
+                rushed: narrow(rushed),
+            },
         }
     }
 

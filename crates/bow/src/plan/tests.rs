@@ -82,7 +82,7 @@ prop_compose! {
 }
 
 /// Lines as the score could make them: joins follow from silences, one in eight is free.
-fn any_line(longest: usize) -> impl Strategy<Value = Line> {
+pub(crate) fn any_line(longest: usize) -> impl Strategy<Value = Line> {
     prop::collection::vec(any_stroke(), 1..=longest).prop_map(|drawn| {
         let mut strokes: Vec<Stroke> = Vec::new();
         for (index, (mut stroke, free)) in drawn.into_iter().enumerate() {

@@ -91,7 +91,11 @@ impl Source<'_> {
                 })?;
                 if name == "style" && Style::named(text).is_none() {
                     let names = Style::ALL.map(Style::name).join(", ");
-                    return Err(self.error(value.span(), name, format!("no such style; allowed are {names}")));
+                    return Err(self.error(
+                        value.span(),
+                        name,
+                        format!("no such style; allowed are {names}"),
+                    ));
                 }
                 if name != "extends" {
                     base.insert(name.to_owned(), Value::String(text.to_owned()));

@@ -21,8 +21,8 @@ pub struct Setting<T> {
 impl Setting<i64> {
     /// Puts this setting in the place of another in a profile's table.
     pub(super) fn write_into(&self, table: &mut toml::Table) {
-        let texts =
-            [("unit", &self.unit), ("reason", &self.reason), ("source", &self.source)].map(|(key, text)| (key, text.clone()));
+        let texts = [("unit", &self.unit), ("reason", &self.reason), ("source", &self.source)]
+            .map(|(key, text)| (key, text.clone()));
         for (key, text) in texts.into_iter().chain([("status", self.status.name().to_owned())]) {
             table.insert(key.to_owned(), toml::Value::String(text));
         }

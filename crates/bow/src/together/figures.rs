@@ -117,12 +117,18 @@ pub(super) fn bars(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
             if run.len() < 2 || count < 2 || count % 2 == 1 && !ends_in_two(&line.strokes[run[0].clone()]) {
                 continue;
             }
-            found.extend((0..count).map(|place| Agreement {
-                members: run
-                    .iter()
-                    .map(|bar| Member { line: index, stroke: bar.start + place, thousandths: weights.likeness_bars })
-                    .collect(),
-                term: Term::Likeness,
+            found.extend((0..count).map(|place| {
+                Agreement {
+                    members: run
+                        .iter()
+                        .map(|bar| Member {
+                            line: index,
+                            stroke: bar.start + place,
+                            thousandths: weights.likeness_bars,
+                        })
+                        .collect(),
+                    term: Term::Likeness,
+                }
             }));
         }
     }
@@ -133,7 +139,10 @@ pub(super) fn bars(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
 fn ends_in_two(bar: &[Stroke]) -> bool {
     let one_note = |stroke: &Stroke| matches!(stroke.kind, StrokeKind::Single | StrokeKind::Short);
     let [.., before, last] = bar else { return false };
-    one_note(before) && one_note(last) && before.length == last.length && last.emphasis.bar_end == BarEnd::With
+    one_note(before)
+        && one_note(last)
+        && before.length == last.length
+        && last.emphasis.bar_end == BarEnd::With
 }
 
 fn are_alike(line: &Line, one: &Range<usize>, other: &Range<usize>) -> bool {

@@ -3,8 +3,8 @@
 use super::lattice::{Lattice, Node};
 use crate::Stroke;
 use crate::plan::costs::Costs;
-use crate::plan::links::Approach;
 use crate::plan::course::Course;
+use crate::plan::links::Approach;
 use crate::plan::search::{NEVER, Row, Search, Settled, Stand, cheapest};
 use crate::plan::{Allowed, PlanSettings};
 
