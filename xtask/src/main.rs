@@ -31,6 +31,9 @@ cargo xtask COMMAND
   alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT for reading by hand
   worse FILE...           every proposal made where the review offers it, and what comes of it
   movements FILE...       movements cut out of their files against the whole files, openings, repeats
+  played FOLDER           bow directions as players took them (scores and strokes.json) against every style
+  joints FOLDER           lifts, hooks, equal bars bowed otherwise and bars of three in the plans of a folder of scores
+  learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
@@ -63,9 +66,8 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
-        "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" => {
-            steps::call_checks(&places, command, rest)
-        }
+        "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played"
+        | "joints" | "learn" => steps::call_checks(&places, command, rest),
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),
     }
 }

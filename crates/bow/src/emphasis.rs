@@ -6,7 +6,7 @@ use arcata_score::{
 
 use crate::lines::{Event, TieInto};
 use crate::loudness::LoudnessCurve;
-use crate::{Emphasis, Loudness, MetricPlace, Stroke};
+use crate::{BarCount, BarEnd, Emphasis, Loudness, MetricPlace, Stroke};
 
 /// Strengths by place, hundredths of a downbeat (rule of thumb; only their order and rough spacing
 /// matter, as the planner weighs places and not strengths).
@@ -24,6 +24,8 @@ pub struct MetricGrid {
     pub bar_length: Length,
     /// Beats in order: where they begin, their place, and how many parts they fall into (2 or 3).
     pub beats: Vec<(Length, MetricPlace, u16)>,
+    /// How the bar counts.
+    pub count: BarCount,
 }
 
 impl MetricGrid {
@@ -33,7 +35,7 @@ impl MetricGrid {
     #[must_use]
     pub fn new(meter: &Meter) -> Self {
         if meter.symbol == MeterSymbol::SenzaMisura {
-            return Self { bar_length: Length::ZERO, beats: Vec::new() };
+            return Self { bar_length: Length::ZERO, beats: Vec::new(), count: BarCount::Even };
         }
         let mut beats = Vec::new();
         let mut start = Length::ZERO;
@@ -61,7 +63,30 @@ impl MetricGrid {
             }
             start += unit * i64::from(group.count);
         }
-        Self { bar_length: start, beats }
+        let count = match beats.as_slice() {
+            _ if additive => BarCount::Even,
+            beats if beats.len() > 1 && beats.iter().all(|(_, _, parts)| *parts == 3) => BarCount::Compound,
+            [_, _, _] => BarCount::Triple,
+            _ => BarCount::Even,
+        };
+        Self { bar_length: start, beats, count }
+    }
+
+    /// How many hundredths of a full bar a length is.
+    fn hundredths(&self, length: Length) -> u16 {
+        let share = length.scaled(100, 1).in_units_of(self.bar_length);
+        share.map_or(0, |share| {
+            u16::try_from(share.numerator() / share.denominator().max(1)).unwrap_or(u16::MAX)
+        })
+    }
+
+    fn end_of(&self, until: Length) -> BarEnd {
+        match until.cmp(&self.bar_length) {
+            _ if self.beats.is_empty() => BarEnd::Within,
+            std::cmp::Ordering::Less => BarEnd::Within,
+            std::cmp::Ordering::Equal => BarEnd::With,
+            std::cmp::Ordering::Greater => BarEnd::Beyond,
+        }
     }
 
     /// Place and strength of a position in a full bar.
@@ -158,7 +183,14 @@ impl<'a> Emphases<'a> {
         strength += if rise { 20 } else { 0 };
         strength += if self.is_agogic(first) { 15 } else { 0 };
         strength += if stroke.offset.is_zero() && self.has_rehearsal(stroke.bar) { 20 } else { 0 };
-        Emphasis { metric, strength: strength.min(STRONGEST), accent }
+        Emphasis {
+            metric,
+            strength: strength.min(STRONGEST),
+            accent,
+            count: grid.count,
+            bars: grid.hundredths(stroke.length),
+            bar_end: grid.end_of(position + stroke.length),
+        }
     }
 
     fn grid(&self, bar: u32) -> &MetricGrid {

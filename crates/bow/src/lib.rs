@@ -21,6 +21,6 @@ pub mod together;
 pub use cost::{Cost, Term};
 pub use lines::{LineOptions, LineSource, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
-pub use profile::{Profile, Setting};
+pub use profile::{Profile, Setting, Style};
 pub use stroke::*;
 pub use timing::TempoChoice;

@@ -268,6 +268,36 @@ pub struct Emphasis {
     pub strength: u16,
     /// Whether an accent, sf, or chord asks for weight, hundredths (0 = none).
     pub accent: u16,
+    /// How the bar counts.
+    pub count: BarCount,
+    /// How long the stroke lasts, hundredths of a full bar; 0 where no bars are counted.
+    pub bars: u16,
+    /// Where the stroke ends.
+    pub bar_end: BarEnd,
+}
+
+/// How a bar counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub enum BarCount {
+    /// In twos: 2/4, 4/4, cut time, and whatever is no other.
+    #[default]
+    Even,
+    /// Three beats: minuet, waltz.
+    Triple,
+    /// Beats in threes: 6/8, 9/8, 12/8.
+    Compound,
+}
+
+/// Where a stroke ends in its bar.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
+pub enum BarEnd {
+    /// Before the bar does.
+    #[default]
+    Within,
+    /// With the bar.
+    With,
+    /// In a later bar.
+    Beyond,
 }
 
 /// Place in the bar.

@@ -110,8 +110,9 @@ impl Techniques {
     #[must_use]
     pub fn new(score: &Score, part: &Part, staff: u8) -> Self {
         let starts = score.movements.iter().skip(1);
-        let starts: Vec<Moment> =
-            starts.filter_map(|movement| Some(score.bars.get(*movement.bars.start() as usize)?.start)).collect();
+        let starts: Vec<Moment> = starts
+            .filter_map(|movement| Some(score.bars.get(*movement.bars.start() as usize)?.start))
+            .collect();
         let mut starts = starts.into_iter().peekable();
         let mut runs = vec![TechniqueRun::plain(Moment::START)];
         for instruction in part.instructions.iter().filter(|word| for_staff(part, word, staff)) {

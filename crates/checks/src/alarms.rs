@@ -174,7 +174,10 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
             println!("{said}");
         }
         for reason in finding.reasons.iter().filter(|reason| show.iter().any(|rule| rule == reason.rule)) {
-            println!("{} {} [{name}] beside {}: {}", reason.severity, reason.rule, finding.rule, reason.sentence);
+            println!(
+                "{} {} [{name}] beside {}: {}",
+                reason.severity, reason.rule, finding.rule, reason.sentence
+            );
         }
         all.push(said);
     })?;

@@ -4,7 +4,7 @@
 use std::path::Path;
 
 use arcata_bow::together::{agreements, plan_together};
-use arcata_bow::{Join, Line, PlanSettings, Profile, StrokeKind, plan};
+use arcata_bow::{Join, Line, PlanSettings, Profile, StrokeKind, Style, plan};
 use arcata_score::{BowDirection, Length};
 
 use crate::outcome::Result;
@@ -47,7 +47,7 @@ fn before(line: &Line, mark: &Hidden) -> Option<BowDirection> {
     mark.stroke.checked_sub(1).and_then(|before| line.strokes[before].printed)
 }
 
-/// Prints the agreement of five ways of bowing with the hidden marks.
+/// Prints the agreement of seven ways of bowing with the hidden marks.
 pub(crate) fn run(arguments: &[String]) -> Result<()> {
     let [path] = arguments else { return Err("one score is wanted".to_owned()) };
     let opened = scores::open(Path::new(path))?;
@@ -73,7 +73,16 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     let dear = plan_together(&lines, &dear, &agreements(&score, &lines, &weights));
     let dear: Vec<Vec<BowDirection>> =
         dear.plans.iter().map(|plan| plan.strokes.iter().map(|stroke| stroke.direction).collect()).collect();
-    let ways: [(&str, Vec<BowDirection>); 5] = [
+    let styled = |style: Style| {
+        let profile = Profile::default().in_style(style);
+        let planned = |line: &Line| plan(line, &profile.plan_settings(line.instrument)).strokes;
+        let directions: Vec<Vec<BowDirection>> =
+            lines.iter().map(|line| planned(line).iter().map(|stroke| stroke.direction).collect()).collect();
+        at(&directions, &hidden)
+    };
+    let ways: [(&str, Vec<BowDirection>); 7] = [
+        ("each line for itself, dance", styled(Style::Dance)),
+        ("each line for itself, early", styled(Style::Early)),
         ("planner, as it comes preferred", at(&dear, &hidden)),
         ("planner, each line for itself", at(&apart, &hidden)),
         ("planner, with unity and likeness", at(&together, &hidden)),

@@ -15,13 +15,16 @@ mod docs;
 mod docs_stops;
 mod examples;
 mod hidden_marks;
+mod joints;
 mod laws;
 mod layers;
+mod learn;
 mod movements;
 mod outcome;
 mod paper;
 mod pictures;
 mod plants;
+mod played;
 mod reader;
 mod reviewing;
 mod ryan;
@@ -70,6 +73,11 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
     if command == "one-review" {
         return bench::one_review(rest);
     }
+    match command.as_str() {
+        "played" => return played::run(rest),
+        "joints" => return joints::run(rest),
+        _ => {}
+    }
     let mut setting = Setting::from_environment()?;
     match command.as_str() {
         "outside" => {
@@ -85,6 +93,8 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "worse" => worse::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),
+        "examples" => examples::run(&setting, rest),
+        "learn" => learn::run(&setting, rest),
         "tune" => ryan::tune(&setting, rest),
         other => Err(format!("there is no command \"{other}\"")),
     }

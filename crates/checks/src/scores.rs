@@ -38,3 +38,14 @@ pub(crate) fn bowed_parts(path: &Path) -> Vec<usize> {
 pub(crate) fn blind(line: &Line, profile: &Profile) -> PlanSettings {
     PlanSettings { marks: MarkReading::Hidden, ..profile.plan_settings(line.instrument) }
 }
+
+/// A profile with prices of its own for this run: `NAME=VALUE`.
+pub(crate) fn priced(mut profile: Profile, prices: &[String]) -> Result<Profile> {
+    for price in prices {
+        let (name, value) = price.split_once('=').ok_or(format!("\"{price}\": NAME=VALUE is wanted"))?;
+        let value = value.parse().map_err(|_| format!("\"{price}\" wants a whole number"))?;
+        let weight = profile.weights.get_mut(name).ok_or(format!("there is no weight \"{name}\""))?;
+        weight.value = value;
+    }
+    Ok(profile)
+}

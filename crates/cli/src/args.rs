@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use arcata_bow::Style;
 use arcata_languages::Language;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
@@ -71,6 +72,10 @@ pub(crate) struct Shared {
     /// The player: professional, amateur, student, or a profile file
     #[arg(long, value_name = "PROFILE", default_value = "professional")]
     pub(crate) profile: String,
+    /// How the music is bowed: concert, dance (reels and marches as printed in 1883) or early (the rule of the
+    /// down-bow); without it as the profile says, which is concert unless it names another
+    #[arg(long, value_name = "STYLE", value_parser = style)]
+    pub(crate) style: Option<Style>,
     /// Quarter notes a minute at the opening (of the movement asked for), instead of what the score says; all other
     /// tempos keep their proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
@@ -83,6 +88,11 @@ pub(crate) struct Shared {
     /// that imitate are bowed alike, unless going their own way saves more
     #[arg(long)]
     pub(crate) apart: bool,
+}
+
+/// A style by its name.
+fn style(name: &str) -> Result<Style, String> {
+    Style::named(name).ok_or_else(|| format!("there are {}", Style::ALL.map(Style::name).join(", ")))
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

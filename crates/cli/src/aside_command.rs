@@ -161,6 +161,7 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         bars: None,
         movement: None,
         profile: arguments.profile.clone(),
+        style: None,
         tempo: None,
         louder: 0,
         apart: false,

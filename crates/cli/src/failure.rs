@@ -134,7 +134,11 @@ impl fmt::Display for Failure {
                 )
             }
             Self::Movement { asked, there } => {
-                write!(f, "--movement {asked}: there is no such movement. The file has: {}.", there.join(", "))
+                write!(
+                    f,
+                    "--movement {asked}: there is no such movement. The file has: {}.",
+                    there.join(", ")
+                )
             }
             Self::House { name, why } => write!(f, "House profile {name}: {why}"),
             Self::PartNotMade { part, why } => write!(f, "The part {part} could not be made: {why}."),

@@ -18,7 +18,7 @@ use crate::studio::Desk;
 use crate::{bars, files, studio};
 
 pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::profile(&arguments.shared.profile)?;
+    let profile = studio::player(&arguments.shared)?;
     let scores = files::scores(&arguments.shared.scores)?;
     if arguments.write.is_some() && scores.len() != 1 {
         return Err(Failure::OneScore { count: scores.len() });
@@ -75,12 +75,7 @@ fn look(
     Ok((desk, marks))
 }
 
-fn view(
-    score: &Path,
-    desk: &Desk,
-    marks: &[AuditedMark],
-    profile: &Profile,
-) -> MarksView {
+fn view(score: &Path, desk: &Desk, marks: &[AuditedMark], profile: &Profile) -> MarksView {
     let bars = &desk.bars;
     let file = score.display().to_string();
     let lines = (desk.lines.as_slice(), desk.plans.as_slice());

@@ -51,6 +51,7 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
         bars: None,
         movement: None,
         profile: arguments.profile.clone(),
+        style: None,
         tempo: arguments.tempo,
         louder: 0,
         apart: false,

@@ -20,7 +20,7 @@ use crate::score_file::ScoreTarget;
 use crate::{bars, files, plan_picture, studio, wishes};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::profile(&arguments.shared.profile)?;
+    let profile = studio::player(&arguments.shared)?;
     let scores = files::scores(&arguments.shared.scores)?;
     let marks = if arguments.hide_printed { MarkReading::Hidden } else { MarkReading::Law };
     if let (Some(kind), Some(out)) = (arguments.marks, &arguments.out) {
@@ -73,7 +73,8 @@ fn view(
 ) -> Result<PlanView, Failure> {
     let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
     let bars = desk.bars.clone();
-    let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone());
+    let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone())
+        .planned_in(profile.style);
     let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, &bars, text)).transpose()?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     // What anchors cost is told of their own line, with the others as they bow without them.
@@ -184,7 +185,8 @@ fn write_marked(
     }
     let target = ScoreTarget::of(out)?;
     let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
-    let bars = bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement.as_deref())?;
+    let bars =
+        bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement.as_deref())?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
         desk.fix(&anchors);

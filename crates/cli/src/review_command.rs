@@ -34,7 +34,7 @@ struct Request<'a> {
 pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
     let request = Request {
         arguments,
-        profile: studio::profile(&arguments.shared.profile)?,
+        profile: studio::player(&arguments.shared)?,
         settings: settings(arguments)?,
         engraver: Engraver::new(),
     };

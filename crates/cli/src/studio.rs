@@ -96,6 +96,15 @@ pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
     Profile::parse(&text).map_err(|error| failed(error.to_string()))
 }
 
+/// The player that a command asks for, in the style that it asks for.
+pub(crate) fn player(shared: &Shared) -> Result<Profile, Failure> {
+    let profile = profile(&shared.profile)?;
+    Ok(match shared.style {
+        None => profile,
+        Some(style) => profile.in_style(style),
+    })
+}
+
 /// Settings of the planner for one line.
 pub(crate) fn settings(line: &Line, profile: &Profile, marks: MarkReading) -> PlanSettings {
     PlanSettings { marks, ..profile.plan_settings(line.instrument) }

@@ -74,7 +74,8 @@ fn typed(text: &str) -> Result<Typed<'_>, String> {
     let place = words.iter().rposition(|word| word.contains('/')).ok_or("no bar and beat are named")?;
     let (bar, beat) = words[place].split_once('/').unwrap_or((words[place], ""));
     let beat = beat_typed(beat).ok_or_else(|| format!("\"{beat}\" is no beat"))?;
-    let mut typed = Typed { movement, part: words[..place].join(" "), bar, beat, direction: None, link: None };
+    let mut typed =
+        Typed { movement, part: words[..place].join(" "), bar, beat, direction: None, link: None };
     for word in &words[place + 1..] {
         match *word {
             "down" => typed.direction = Some(BowDirection::Down),
@@ -216,7 +217,10 @@ pub(crate) fn ending(
     let bar = bar.trim();
     let named = |index: &u32| within.contains(index) && score.bar_label(*index) == bar;
     let all = 0..u32::try_from(score.bars.len()).unwrap_or(u32::MAX);
-    let found = bars.clone().find(named).or_else(|| { let mut all = all; all.find(named) });
+    let found = bars.clone().find(named).or_else(|| {
+        let mut all = all;
+        all.find(named)
+    });
     let missing = || failed(format!("there is no bar {bar}; {}", score.last_bars_said()));
     found.map(|bar| (bar, direction)).ok_or_else(missing)
 }

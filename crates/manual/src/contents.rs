@@ -20,10 +20,13 @@ pub(crate) struct Page {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 13] = [
+const WRITTEN: [&str; 16] = [
     "workbench",
     "review",
     "plan",
+    "style-concert",
+    "style-dance",
+    "style-early",
     "pictures",
     "together",
     "sentences",

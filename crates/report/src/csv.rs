@@ -48,8 +48,11 @@ pub fn findings_csv(view: &ReviewView) -> String {
             let further: Vec<&str> = finding.further.iter().map(|place| place.bar.as_str()).collect();
             let proposals: Vec<&str> =
                 finding.proposals.iter().map(|proposal| proposal.sentence.as_str()).collect();
-            let reasons: Vec<String> =
-                finding.reasons.iter().map(|reason| format!("{}: {}", reason.rule, reason.sentence)).collect();
+            let reasons: Vec<String> = finding
+                .reasons
+                .iter()
+                .map(|reason| format!("{}: {}", reason.rule, reason.sentence))
+                .collect();
             vec![
                 file.file.clone(),
                 finding.severity.clone(),

@@ -6,7 +6,7 @@ use std::ops::RangeInclusive;
 use arcata_bow::plan::{
     Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Standing, Turn, Weighed, second_pass,
 };
-use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind};
+use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind, Style};
 use arcata_review::beats::beat_in_bar;
 use arcata_review::{repair_words, words};
 use arcata_score::{BowDirection, Length, Score};
@@ -31,6 +31,8 @@ pub struct PlanView {
     /// Title of the work.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub title: Option<String>,
+    /// The style that it is planned in: `concert`, `dance`, `early`.
+    pub style: &'static str,
     /// What was assumed because the score does not say it.
     pub assumptions: Vec<String>,
     /// The bowing lines.
@@ -209,11 +211,19 @@ impl PlanView {
             version: 1,
             file,
             title,
+            style: Style::default().name(),
             assumptions,
             lines: Vec::new(),
             together: None,
             downbeats,
         }
+    }
+
+    /// Says in which style the lines are planned; concert where nothing is said.
+    #[must_use]
+    pub fn planned_in(mut self, style: Style) -> Self {
+        self.style = style.name();
+        self
     }
 
     /// Add a line; only strokes that begin in `bars` (indices) are shown. `reach` is the player's, by which

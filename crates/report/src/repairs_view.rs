@@ -66,9 +66,7 @@ impl RepairsView {
             return Self { assumptions, printed: BTreeMap::new(), steps: Vec::new() };
         };
         // A step in which no arm does anything else is nothing to propose.
-        let moves = |step: &&Repaired| {
-            !same_bows((&printed.line, &printed.plan), (&step.line, &step.plan))
-        };
+        let moves = |step: &&Repaired| !same_bows((&printed.line, &printed.plan), (&step.line, &step.plan));
         let steps = steps.iter().filter(moves).map(|step| RepairView::of(score, printed, step)).collect();
         Self { assumptions, printed: terms(&printed.cost), steps }
     }

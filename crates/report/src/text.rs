@@ -71,8 +71,12 @@ fn file_text(out: &mut String, file: &FileView, page: Page) {
 fn problems_text(out: &mut String, file: &FileView, page: Page) {
     const SHOWN: usize = 6;
     for problem in file.problems.iter().take(SHOWN) {
-        let place: Vec<String> =
-            problem.part.iter().cloned().chain(problem.bar.iter().map(|bar| bar_said(problem.movement.as_ref(), bar))).collect();
+        let place: Vec<String> = problem
+            .part
+            .iter()
+            .cloned()
+            .chain(problem.bar.iter().map(|bar| bar_said(problem.movement.as_ref(), bar)))
+            .collect();
         let place = if place.is_empty() { String::new() } else { format!("{}: ", place.join(", ")) };
         let _ = writeln!(
             out,
@@ -133,7 +137,8 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
         let _ = writeln!(out, "{}", page.fill(&line, "  ", "  ").replace(KEPT, " "));
     }
     for reason in &finding.reasons {
-        let text = format!("{} ({} {})", reason.sentence, reason.severity, reason.rule.replace('-', UNBROKEN));
+        let text =
+            format!("{} ({} {})", reason.sentence, reason.severity, reason.rule.replace('-', UNBROKEN));
         let _ = writeln!(out, "{}", page.fill(&text, "  also: ", "        ").replace(UNBROKEN, "-"));
         numbers_text(out, &reason.evidence, &reason.assumptions, page);
     }
@@ -225,7 +230,10 @@ fn bow_columns(page: Page) -> usize {
 }
 
 fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
-    let name = line.heading.as_ref().map_or_else(|| line.name.clone(), |heading| format!("{} · {heading}", line.name));
+    let name = line
+        .heading
+        .as_ref()
+        .map_or_else(|| line.name.clone(), |heading| format!("{} · {heading}", line.name));
     let _ = writeln!(out, "{}", page.ink(Ink::Strong, &name));
     let head = format!(
         "{:>5} {:<7} {:<5} {:<7} {:<width$} {:>6}  {}",

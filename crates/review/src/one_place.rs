@@ -120,8 +120,9 @@ mod tests {
                 .map(|_| {
                     let part = [None, Some(0), Some(1)][random.below(3)];
                     let count = 1 + random.below(2);
-                    let places: Vec<FindingPlace> =
-                        (0..count).map(|_| place(part, u32::try_from(random.below(3)).unwrap_or(0))).collect();
+                    let places: Vec<FindingPlace> = (0..count)
+                        .map(|_| place(part, u32::try_from(random.below(3)).unwrap_or(0)))
+                        .collect();
                     finding(RULES[random.below(4)], SEVERITIES[random.below(4)], places)
                 })
                 .collect();

@@ -57,9 +57,7 @@ impl<'a> Notations<'a> {
         let line = piece.lines.get(wish.line)?;
         let reading = piece.reading?;
         let sources = self.sources.entry(line.part).or_insert_with(|| reading.sources(line.part));
-        let source = sources
-            .iter()
-            .find(|source| source.line().is_of(line))?;
+        let source = sources.iter().find(|source| source.line().is_of(line))?;
         let range = passage(line, wish.stroke);
         let mut settings = piece.plan_settings(wish.line);
         settings.anchors = kept_edges(&piece, wish.line, &range, wish.stroke)?;

@@ -27,9 +27,7 @@ fn offers(piece: &Piece<'_>, line_index: usize, stroke: usize) -> Option<Vec<Pro
     line.strokes.get(stroke)?;
     let part = piece.score.parts.get(line.part)?;
     let sources = reading.sources(line.part);
-    let source = sources
-        .iter()
-        .find(|source| source.line().is_of(line))?;
+    let source = sources.iter().find(|source| source.line().is_of(line))?;
     let range = passage(line, stroke);
     let mut settings = piece.plan_settings(line_index);
     settings.anchors = kept_edges(piece, line_index, &range, stroke)?;

@@ -80,7 +80,9 @@ fn the_slur_of_a_grace_note_stays() {
         let graces = |score: &arcata_score::Score| {
             let part = &score.parts[0];
             let ends = part.slurs.iter().map(|slur| (part.note(slur.start), part.note(slur.end)));
-            ends.filter(|(start, end)| start.onset == end.onset).map(|(start, _)| start.onset).collect::<Vec<_>>()
+            ends.filter(|(start, end)| start.onset == end.onset)
+                .map(|(start, _)| start.onset)
+                .collect::<Vec<_>>()
         };
         let before = graces(piece.score);
         assert!(!before.is_empty(), "{music}");

@@ -1,7 +1,8 @@
 //! Test documents: sentences, fixtures, and the findings expected of them.
 //!
 //! A document is Markdown. A block fenced as `music` is a fixture; the block fenced as `finding` or `findings`
-//! after it is the text expected of its review, empty where nothing is to be found. A block fenced as `profile`
+//! after it is the text expected of its review, empty where nothing is to be found; fenced as `bowing` it is the
+//! bowing expected of the planner. A block fenced as `profile`
 //! holds settings (TOML) for the case it stands in: the open case above it, or else the next one. Other blocks are
 //! for the reader only.
 
@@ -259,7 +260,7 @@ impl Reading {
                 self.cases.push(Located { case, after_music: fenced.whole.end, expected: None });
                 Ok(())
             }
-            "finding" | "findings" => self.take_expected(fenced),
+            "finding" | "findings" | "bowing" => self.take_expected(fenced),
             "profile" => self.take_profile(fenced),
             _ => Ok(()),
         }

@@ -91,8 +91,11 @@ fn comes_anyway(line: &Line, planned: &[PlannedStroke], ways: &[Arrival], index:
     let in_a_row = |other: Option<usize>| {
         other.and_then(|other| line.strokes.get(other)).is_some_and(|other| other.printed == Some(printed))
     };
-    let alternates =
-        |way: &Arrival| way.before.is_some_and(|before| planned[before].direction == printed.other());
+    // Where the bow is free on a later pass, who has no mark counts back from the next downbeat instead.
+    let alternates = |way: &Arrival| {
+        way.join != Join::Entry
+            && way.before.is_some_and(|before| planned[before].direction == printed.other())
+    };
     ways.first().is_some_and(|way| way.join == Join::Continues)
         && planned[index].link == Link::Change
         && ways.iter().all(alternates)

@@ -40,7 +40,7 @@ fn what_comes_anyway_is_obvious() {
 
 #[test]
 fn what_goes_against_alternation_is_needed() {
-    check("quarter=96\nviolin: p c''4 d''!down e''!down f'' | g''1 |.", &[Alternation, Alternation]);
+    check("quarter=96\nviolin: p c''4 d''!down e''!down f'' | g''1 |.", &[BesideRow, Alternation]);
     check(
         "quarter=96\nviolin: p c''4 d''!up e''!up f''!down | g''1 |.",
         &[BesideRow, Alternation, HoldsPlan],

@@ -104,7 +104,8 @@ impl<'a> Reading<'a> {
             let marks = options.phrase_marks.iter();
             let phrase_marks =
                 marks.filter_map(|(part, slur)| Some((*part, slur.checked_sub(first(*part))?))).collect();
-            let tempo = TempoMap::new(&score, profile, options.tempo.within(index == options.opening_movement));
+            let tempo =
+                TempoMap::new(&score, profile, options.tempo.within(index == options.opening_movement));
             MovementReading { index, score, beginning, profile, phrase_marks, louder: options.louder, tempo }
         });
         let mut movements: Vec<MovementReading<'a>> = movements.collect();

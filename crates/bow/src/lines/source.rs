@@ -120,7 +120,8 @@ impl<'a> LineSource<'a> {
         let part = self.material.part;
         let is_grace = |id: Option<&NoteId>| id.is_some_and(|id| part.note(*id).kind != NoteKind::Ordinary);
         let before = event.checked_sub(1).and_then(|before| self.events().get(before));
-        is_grace(self.events()[event].notes.first()) || is_grace(before.and_then(|before| before.notes.last()))
+        is_grace(self.events()[event].notes.first())
+            || is_grace(before.and_then(|before| before.notes.last()))
     }
 
     /// Whether two neighbouring events sound the same pitches, so that a slur would read as a tie.
@@ -139,7 +140,8 @@ impl Line {
     /// Whether two lines are read by the same player: one movement, part, staff and voices.
     #[must_use]
     pub fn is_of(&self, other: &Self) -> bool {
-        (self.movement, self.part, self.staff, &self.voices) == (other.movement, other.part, other.staff, &other.voices)
+        (self.movement, self.part, self.staff, &self.voices)
+            == (other.movement, other.part, other.staff, &other.voices)
     }
 
     /// The line of a movement as if the movement were alone in its file: its strokes in the bars, moments and notes

@@ -359,11 +359,13 @@ pub(crate) fn movements(of: &[&str]) -> Score {
     for music in of.iter().rev() {
         let count = music.matches('|').count();
         for own in (1..=count).rev() {
-            renumbered = renumbered.replacen(&format!("number=\"{number}\">"), &format!("number=\"{own}!\">"), 1);
+            renumbered =
+                renumbered.replacen(&format!("number=\"{number}\">"), &format!("number=\"{own}!\">"), 1);
             number -= 1;
         }
     }
-    let document = Document::parse(renumbered.replace("!\">", "\">").into_bytes(), &Limits::default()).unwrap();
+    let document =
+        Document::parse(renumbered.replace("!\">", "\">").into_bytes(), &Limits::default()).unwrap();
     arcata_score::read(&document)
 }
 

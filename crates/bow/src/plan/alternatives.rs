@@ -110,7 +110,12 @@ fn within(settings: &PlanSettings, around: &Range<usize>) -> PlanSettings {
 }
 
 /// The cheapest plans that differ to a player in the window, cheapest first.
-pub(super) fn k_best(stretch: &Line, settings: &PlanSettings, window: &Range<usize>, count: usize) -> Vec<Plan> {
+pub(super) fn k_best(
+    stretch: &Line,
+    settings: &PlanSettings,
+    window: &Range<usize>,
+    count: usize,
+) -> Vec<Plan> {
     let allowed = anchors::allowed(stretch, settings);
     let mut open: Vec<Branch> = Branch::of(stretch, settings, allowed, window.start).into_iter().collect();
     let mut found: Vec<Plan> = Vec::new();

@@ -5,10 +5,10 @@
 
 use arcata_score::BowDirection;
 
-use super::course::{By, Course, Leads, Return};
-use super::{Leaning, Link, PlanSettings, Weights};
+use super::course::Course;
+use super::{Leaning, MarkReading, PlanSettings, Weights};
 use crate::logarithm::milli_octaves;
-use crate::{Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
+use crate::{BarCount, Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
 
 /// Something that named shares of cost are added to.
 pub(crate) trait Tally {
@@ -53,46 +53,16 @@ impl Default for Reach {
     }
 }
 
-/// Whether a stroke's first note is a place where the line turns back or skips an ending.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Approach {
-    /// Silence before the stroke on this way in.
-    pub(crate) silence: Seconds,
-    /// Time that the stroke before may lend.
-    pub(crate) lendable: Seconds,
-    /// How the line goes on.
-    pub(crate) join: Join,
-    /// Whether either neighbour is slurred.
-    pub(crate) slurred: bool,
-    /// Whether the stroke is half as long as the one before, or shorter.
-    pub(crate) shorter: bool,
-    /// Phrase joint, hundredths.
-    pub(crate) joint: i64,
-    /// What part of the price of a link is paid here, percent: all of it but for a repeat's turn.
-    pub(crate) share: i64,
-}
-
-impl Approach {
-    /// How one stroke is reached from another that is only tried before it.
-    pub(crate) fn tried(before: &Stroke, stroke: &Stroke) -> Self {
-        let plain = Self::plain(before, stroke, before.silence_after);
-        Self { joint: i64::from(before.phrase.joint_after), ..plain }
-    }
-
-    fn plain(before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
-        let slurred =
-            [before, stroke].iter().any(|s| matches!(s.kind, StrokeKind::Slurred | StrokeKind::Pulsed));
-        Self {
-            silence,
-            lendable: before.lendable,
-            join: stroke.join,
-            slurred,
-            shorter: stroke.duration.micros * 2 <= before.duration.micros,
-            share: 100,
-            joint: i64::from(stroke.phrase.joint_before),
-        }
-    }
-}
+/// A stroke of about a bar begins here, one of several here, hundredths of a bar.
+const A_BAR: u16 = 90;
+const TWO_BARS: u16 = 180;
+/// A stroke longer than this does not lead to the next beat but has a weight of its own, hundredths of a bar:
+/// a beat of three.
+const LEADING: u16 = 34;
+/// Up to here an entry is soft: p.
+const SOFT: i32 = 300;
+/// Notes up to here have no time to shape a long way of the bow: it is heard as a jerk.
+const ORDINARY: i64 = 600_000;
 
 /// The costs of a line on a grid of `cells` places in the bow.
 pub(crate) struct Costs<'a> {
@@ -100,6 +70,7 @@ pub(crate) struct Costs<'a> {
     pub(crate) weights: &'a Weights,
     pub(crate) reach: Reach,
     pub(crate) cells: usize,
+    pub(crate) marks: MarkReading,
     leanings: &'a [Leaning],
     pub(crate) course: Course,
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
@@ -112,6 +83,8 @@ type Span = (u64, i32);
 /// The ways that a stroke's dynamic asks for over its duration: micrometres and thousandths of an octave.
 pub(crate) struct Pace {
     preferred: u64,
+    /// What an octave above the preferred speed costs.
+    fast: i64,
     preferred_octaves: i32,
     slowest_octaves: i32,
     fastest_octaves: i32,
@@ -136,43 +109,16 @@ impl<'a> Costs<'a> {
             (way, milli_octaves(way))
         };
         let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
-        Self { strokes, weights, reach, cells, leanings, course, spans: spans.collect() }
-    }
-
-    /// How stroke `index` is reached the first time; `None` at the beginning.
-    pub(crate) fn approach(&self, index: usize) -> Option<Approach> {
-        let way = self.course.into[index];
-        let before = way.before?;
-        Some(match way.by {
-            By::Print => {
-                let stroke = &self.strokes[before];
-                Approach::plain(stroke, &self.strokes[index], stroke.silence_after)
-            }
-            By::Skip(silence) => self.jump(before, index, silence),
-            By::Anew => Approach { join: Join::Entry, ..self.jump(before, index, self.reach.free_rest) },
-        })
-    }
-
-    /// How a stretch's beginning is reached again from its end. A repeat sign is a joint of the phrase,
-    /// and the second pass need not be as smooth as the first: a part of the price counts.
-    pub(crate) fn turn(&self, way: &Return) -> Approach {
-        let approach = self.jump(way.from, way.to, way.silence);
-        match way.leads {
-            Leads::Back => Approach { share: self.weights.turn, ..approach },
-            Leads::On => approach,
+        Self {
+            strokes,
+            weights,
+            reach,
+            cells,
+            marks: settings.marks,
+            leanings,
+            course,
+            spans: spans.collect(),
         }
-    }
-
-    fn jump(&self, before: usize, index: usize, silence: Seconds) -> Approach {
-        let before = &self.strokes[before];
-        let join = if before.kind == StrokeKind::Tremolo || silence >= self.reach.free_rest {
-            Join::Entry
-        } else if silence.micros > 0 {
-            Join::AfterRest
-        } else {
-            Join::Continues
-        };
-        Approach { join, ..Approach::plain(before, &self.strokes[index], silence) }
     }
 
     /// Everything that depends on the direction alone.
@@ -189,15 +135,41 @@ impl<'a> Costs<'a> {
         direction: BowDirection,
         tally: &mut T,
     ) {
-        let (stroke, weights) = (&self.strokes[index], self.weights);
-        let emphasis = stroke.emphasis;
+        let stroke = &self.strokes[index];
+        if stroke.kind == StrokeKind::Tremolo {
+            // Many strokes, each way: any bow begins them, but like ones had better begin alike.
+            let up = if direction == BowDirection::Up { self.weights.tremolo } else { 0 };
+            tally.add(Term::Entry, up);
+        } else {
+            self.metre(stroke, next, direction, tally);
+        }
+        let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
+        let against = if direction == BowDirection::Down { rise } else { -rise };
+        tally.add(Term::Swell, self.weights.swell * against.max(0) / 100);
+        let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
+        for leaning in self.leanings[first..].iter().take_while(|leaning| leaning.stroke == index) {
+            if leaning.direction != direction {
+                tally.add(leaning.term, leaning.thousandths);
+            }
+        }
+    }
+
+    /// What the place of a stroke in bar and phrase asks of its direction.
+    fn metre<T: Tally>(
+        &self,
+        stroke: &Stroke,
+        next: Option<&Stroke>,
+        direction: BowDirection,
+        tally: &mut T,
+    ) {
+        let (weights, emphasis) = (self.weights, stroke.emphasis);
+        let onto = |place: MetricPlace| {
+            // A stroke that holds a downbeat itself is weighed as one, not as the way to the next.
+            emphasis.metric != MetricPlace::Downbeat
+                && next.is_some_and(|next| next.emphasis.metric == place && next.join == Join::Continues)
+        };
         if direction == BowDirection::Up {
-            let beat = match emphasis.metric {
-                MetricPlace::Downbeat => weights.downbeat,
-                MetricPlace::MidBar => weights.mid_bar,
-                MetricPlace::Beat | MetricPlace::Offbeat => 0,
-            };
-            tally.add(Term::Beat, beat);
+            tally.add(Term::Beat, self.beat_on_up_bow(stroke));
             tally.add(Term::Accent, weights.accent * i64::from(emphasis.accent) / 100);
             if stroke.join != Join::Continues && emphasis.metric == MetricPlace::Downbeat {
                 tally.add(Term::Entry, weights.entry);
@@ -212,34 +184,44 @@ impl<'a> Costs<'a> {
                 MetricPlace::Offbeat => tally.add(Term::Beat, weights.offbeat),
                 MetricPlace::Downbeat | MetricPlace::MidBar => {}
             }
-            // A stroke that holds a downbeat itself is weighed as one, not as the way to the next.
-            let leads_on = emphasis.metric != MetricPlace::Downbeat
-                && next.is_some_and(|next| {
-                    next.emphasis.metric == MetricPlace::Downbeat && next.join == Join::Continues
-                });
-            let into_middle = emphasis.metric != MetricPlace::Downbeat
-                && next.is_some_and(|next| {
-                    next.emphasis.metric == MetricPlace::MidBar && next.join == Join::Continues
-                });
-            if into_middle {
+            if onto(MetricPlace::MidBar) && Self::leads(stroke) {
                 tally.add(Term::Upbeat, weights.upbeat_mid_bar);
             }
-            if leads_on {
-                tally.add(Term::Upbeat, weights.upbeat);
+            if onto(MetricPlace::Downbeat) {
+                let upbeat = match stroke.kind {
+                    _ if !Self::leads(stroke) => weights.upbeat_long,
+                    StrokeKind::Slurred | StrokeKind::Pulsed => weights.upbeat_slurred,
+                    _ => weights.upbeat,
+                };
+                tally.add(Term::Upbeat, upbeat);
                 if stroke.join != Join::Continues {
                     tally.add(Term::Entry, weights.entry);
                 }
             }
         }
-        let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
-        let against = if direction == BowDirection::Down { rise } else { -rise };
-        tally.add(Term::Swell, weights.swell * against.max(0) / 100);
-        let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
-        for leaning in self.leanings[first..].iter().take_while(|leaning| leaning.stroke == index) {
-            if leaning.direction != direction {
-                tally.add(leaning.term, leaning.thousandths);
+    }
+
+    /// What a beat on an up-bow costs: the longer the stroke, the less a player minds.
+    fn beat_on_up_bow(&self, stroke: &Stroke) -> i64 {
+        let (weights, emphasis) = (self.weights, stroke.emphasis);
+        let slurred = matches!(stroke.kind, StrokeKind::Slurred | StrokeKind::Pulsed);
+        match emphasis.metric {
+            MetricPlace::Downbeat if emphasis.bars >= TWO_BARS => weights.downbeat_bars,
+            MetricPlace::Downbeat if emphasis.bars >= A_BAR => weights.downbeat_bar,
+            MetricPlace::Downbeat => {
+                let by_kind = if slurred { weights.downbeat_slurred } else { weights.downbeat };
+                let by_count = if emphasis.count == BarCount::Even { weights.downbeat_even } else { 0 };
+                by_kind + by_count
             }
+            MetricPlace::MidBar if slurred => weights.mid_bar_slurred,
+            MetricPlace::MidBar => weights.mid_bar,
+            MetricPlace::Beat | MetricPlace::Offbeat => 0,
         }
+    }
+
+    /// Whether a stroke is short enough to lead to the beat after it.
+    fn leads(stroke: &Stroke) -> bool {
+        stroke.emphasis.bars <= LEADING
     }
 
     /// Setting the bow down at a cell.
@@ -251,6 +233,14 @@ impl<'a> Costs<'a> {
             Term::Place,
             self.weights.accent_place * i64::from(stroke.emphasis.accent) * from_frog / 100_000,
         );
+        if Self::enters_softly(stroke) {
+            tally.add(Term::Place, self.weights.soft_entry_place * (1000 - from_frog) / 1000);
+        }
+    }
+
+    /// Whether a stroke begins softly out of silence: not where the bow is heavy.
+    pub(crate) fn enters_softly(stroke: &Stroke) -> bool {
+        stroke.join != Join::Continues && stroke.level_start.0 <= SOFT && stroke.emphasis.accent == 0
     }
 
     /// Ending at a cell.
@@ -269,8 +259,10 @@ impl<'a> Costs<'a> {
         let duration = u64::try_from(stroke.duration.micros.max(1)).unwrap_or(1);
         let distance = |speed: u32| (u64::from(speed) * duration / 1_000_000).max(1);
         let preferred = distance(stroke.speed.preferred);
+        let short = stroke.duration.micros <= ORDINARY;
         Pace {
             preferred,
+            fast: if short { self.weights.speed_fast_short } else { self.weights.speed_fast },
             preferred_octaves: milli_octaves(preferred),
             slowest_octaves: milli_octaves(distance(stroke.speed.slowest)),
             fastest_octaves: milli_octaves(distance(stroke.speed.fastest)),
@@ -290,70 +282,13 @@ impl<'a> Costs<'a> {
         };
         let off = i64::from(octaves - pace.preferred_octaves);
         if off > 0 {
-            tally.add(Term::Speed, self.weights.speed_fast * off / 1000);
+            tally.add(Term::Speed, pace.fast * off / 1000);
         } else {
             tally.add(Term::Speed, self.weights.speed_slow * -off / 1000);
         }
         let over = i64::from(octaves - pace.fastest_octaves).max(0);
         let under = i64::from(pace.slowest_octaves - octaves).max(0);
         tally.add(Term::SpeedLimit, self.weights.speed_limit * (over + under) / 1000);
-    }
-
-    /// Linking one stroke to the next; `distance` in cells between where the bow was and where it is
-    /// set down. `None` where the approach does not allow the link.
-    pub(crate) fn link<T: Tally>(
-        &self,
-        approach: Option<&Approach>,
-        link: Link,
-        distance: usize,
-        tally: &mut T,
-    ) -> bool {
-        let Some(approach) = approach else { return link == Link::Reset };
-        let weights = self.weights;
-        let paid = |price: i64| price * approach.share / 100;
-        match (approach.join, link) {
-            (Join::Entry, Link::Reset) => {}
-            (Join::Continues | Join::AfterRest, Link::Change) => {}
-            (Join::Continues, Link::Hooked) => {
-                let mut relief = weights.hook_joint_relief * approach.joint / 100;
-                if approach.shorter {
-                    relief = relief.max(weights.hook_short_relief);
-                }
-                tally.add(Term::Hook, paid(weights.hook * (100 - relief).max(0) / 100));
-                if approach.slurred {
-                    tally.add(Term::Hook, paid(weights.hook_by_slur));
-                }
-            }
-            (Join::AfterRest, Link::Hooked) => tally.add(Term::Hook, paid(weights.hook_over_rest)),
-            (Join::Continues, Link::Retake) => {
-                let relief = weights.retake_joint_relief * approach.joint / 100;
-                tally.add(Term::Retake, paid(weights.retake * (100 - relief).max(0) / 100));
-                self.lift(approach, distance, tally);
-            }
-            (Join::AfterRest, Link::Reset) => {
-                let needed = self.reach.lift.micros + self.reach.carry.micros;
-                let tight = (needed * 100 / approach.silence.micros.max(1)).min(200);
-                tally.add(Term::Reset, paid(weights.reset * tight / 100));
-                self.lift(approach, distance, tally);
-            }
-            _ => return false,
-        }
-        true
-    }
-
-    /// A lift: its distance, and the time it lacks. Both are linear in the distance (what a carry over
-    /// the whole bow lacks is shared out evenly over its cells), which keeps the search linear too.
-    fn lift<T: Tally>(&self, approach: &Approach, distance: usize, tally: &mut T) {
-        let weights = self.weights;
-        let (distance, cells) = (distance as i64, self.cells as i64);
-        let paid = |price: i64| price * approach.share / 100;
-        tally.add(Term::Retake, paid(weights.retake_distance) / cells * distance);
-        let available = approach.silence.micros + approach.lendable.micros;
-        let lacking_here = (self.reach.lift.micros - available).max(0);
-        let lacking_far =
-            (self.reach.lift.micros + self.reach.carry.micros - available).max(0) - lacking_here;
-        tally.add(Term::RetakeTime, paid(weights.retake_lack) * lacking_here / 100_000);
-        tally.add(Term::RetakeTime, paid(weights.retake_lack) * lacking_far / 100_000 / cells * distance);
     }
 
     /// The middle of a cell, thousandths of the hair.

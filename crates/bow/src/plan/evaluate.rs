@@ -1,8 +1,9 @@
 //! A plan's cost, term by term, from what was chosen.
 
-use super::costs::{Approach, Costs};
+use super::costs::Costs;
 use super::course::{Return, Weighed};
-use super::search::{Choice, NEVER};
+use super::links::Approach;
+use super::search::{Choice, NEVER, Stand};
 use super::{Link, Plan, PlanSettings, PlannedStroke, Turn};
 use crate::{Cost, Join, Line, Term};
 
@@ -19,8 +20,8 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
         costs.end_at(index, choice.end, &mut cost);
         let before = costs.course.into[index].before;
         let approach = costs.approach(index);
-        let distance = before.map_or(0, |before| choices[before].end.abs_diff(choice.start));
-        costs.link(approach.as_ref(), choice.link, distance, &mut cost);
+        let stands = (before.map_or(choice.begun(), |before| choices[before].ended()), choice.begun());
+        costs.link(approach.as_ref(), choice.link, stands, &mut cost);
         total += cost;
         let place = |cell| u16::try_from(costs.thousandths(cell)).unwrap_or(0);
         strokes.push(PlannedStroke {
@@ -41,23 +42,15 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
 /// The cheapest way back to the beginning of a stretch, as chosen.
 fn turn(costs: &Costs<'_>, way: &Return, choices: &[Choice]) -> Turn {
     let approach = costs.turn(way);
-    let (from, to) = (choices[way.from], choices[way.to]);
-    let distance = from.end.abs_diff(to.start);
-    let same_way = from.direction == to.direction;
+    let stands = (choices[way.from].ended(), choices[way.to].begun());
     let (link, cost) = [Link::Change, Link::Hooked, Link::Retake, Link::Reset]
         .into_iter()
-        .filter(|link| match link {
-            Link::Change => !same_way && distance == 0,
-            Link::Hooked => same_way && distance == 0,
-            Link::Retake => same_way,
-            Link::Reset => true,
-        })
         .filter_map(|link| {
             let mut cost = Cost::default();
-            costs.link(Some(&approach), link, distance, &mut cost).then_some((link, cost))
+            costs.link(Some(&approach), link, stands, &mut cost).then_some((link, cost))
         })
         .min_by_key(|(_, cost)| cost.total())
-        .unwrap_or_else(|| (Link::Reset, set_down_anew(costs, way, &approach, distance)));
+        .unwrap_or_else(|| (Link::Reset, set_down_anew(costs, way, &approach, stands)));
     Turn {
         stretch: way.stretch,
         from: way.from,
@@ -70,14 +63,15 @@ fn turn(costs: &Costs<'_>, way: &Return, choices: &[Choice]) -> Turn {
     }
 }
 
-/// Where no link leads over a turn, the bow is lifted and set down the other way round: at the price of a
-/// retake over that distance. The search never leaves a turn that it weighs without a link.
-fn set_down_anew(costs: &Costs<'_>, way: &Return, approach: &Approach, distance: usize) -> Cost {
+/// Where no link leads over a turn, the bow is lifted and set down anew: at the price of a lift over that
+/// distance. The search never leaves a turn that it weighs without a link.
+fn set_down_anew(costs: &Costs<'_>, way: &Return, approach: &Approach, (from, to): (Stand, Stand)) -> Cost {
     if way.weight == Weighed::InSearch {
         return Cost::of(Term::Repeat, i64::from(NEVER));
     }
     let mut cost = Cost::default();
     let over_the_bar = Approach { join: Join::Continues, ..*approach };
-    costs.link(Some(&over_the_bar), Link::Retake, distance, &mut cost);
-    cost
+    costs.act(&over_the_bar, Link::Retake, to.direction, to.direction, &mut cost);
+    let carry = costs.carry(approach);
+    cost + Cost::of(Term::Retake, carry.per_cell * from.cell.abs_diff(to.cell) as i64)
 }

@@ -15,7 +15,10 @@ mod backwards;
 mod costs;
 mod course;
 mod evaluate;
+mod inverse;
 mod least;
+mod lifts;
+mod links;
 mod read_back;
 mod repairs;
 mod route;
@@ -35,7 +38,9 @@ pub use asked::{Settled, settled, strokes_before};
 pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
 pub use costs::Reach;
 pub use course::{Leads, Weighed};
+pub use inverse::{Chances, Inverse};
 pub use least::{LeastMark, Sign, least_marks};
+pub use lifts::{LiftTime, lift_time};
 pub use repairs::{
     ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, same_bows, singly,
 };
@@ -46,21 +51,21 @@ pub use weights::Weights;
 
 use arcata_score::BowDirection;
 
-use crate::{Cost, Line, Seconds, Term};
+use crate::{Cost, Line, Seconds, Style, Term};
 use costs::Costs;
 use search::Search;
 
-/// How a stroke follows the one before.
+/// How a stroke follows the one before: by what the arm does, in direction, place and silence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[repr(u8)]
 pub enum Link {
-    /// The other direction, on the string.
+    /// The other direction, from where the bow was.
     Change,
-    /// The same direction, stopped on the string.
+    /// The same direction, from where the bow was: it stops on the string, or waits in a rest.
     Hooked,
-    /// The same direction, lifted and set down elsewhere.
+    /// The same direction without a rest, the bow lifted and carried back against it.
     Retake,
-    /// Any direction, any place, out of a silence (or the first of a line).
+    /// Out of a silence, set down elsewhere; or the first of a line, or wherever the bow is free.
     Reset,
 }
 
@@ -132,6 +137,8 @@ pub enum Grid {
 pub struct PlanSettings {
     /// Weights of the cost terms.
     pub weights: Weights,
+    /// The style whose weights these are, for the record: plans say what they were made with.
+    pub style: Style,
     /// Hair and times of the instrument.
     pub reach: Reach,
     /// Grid of places.

@@ -3,6 +3,8 @@
 //! Plain loops over fixed blocks, which the compiler turns into vector instructions; `pulp` chooses at
 //! run time the widest that the machine has. Integers: every width gives the same numbers.
 
+use std::ops::RangeInclusive;
+
 use super::search::NEVER;
 
 /// Cells worked on together.
@@ -45,23 +47,66 @@ pub(super) fn reach<const CELLS: usize>(begins: &[i32; CELLS], distances: &Dista
     ends
 }
 
-/// The least of each cell and all others plus the price of the way: shifts by 1, 2, 4 … cells add up to
-/// every distance.
+/// A way along the bow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Towards {
+    Frog,
+    Tip,
+}
+
+/// For every cell the least of all others from which it lies so many cells towards the frog or the tip, plus
+/// the price of the way: shifts by 1, 2, 4 … cells add up to every distance, and the last one to the longest.
 #[inline(always)]
-pub(super) fn carry<const CELLS: usize>(row: &mut [i32; CELLS], per_cell: i32) {
-    let mut shift = 1;
-    let mut price = per_cell;
-    while shift < CELLS {
-        let before = *row;
-        for (cell, nearer) in row[shift..].iter_mut().zip(&before) {
-            *cell = (*cell).min(nearer + price);
-        }
-        for (cell, nearer) in row.iter_mut().zip(&before[shift..]) {
-            *cell = (*cell).min(nearer + price);
-        }
-        shift *= 2;
-        price = price.saturating_mul(2).min(NEVER);
+pub(super) fn carried<const CELLS: usize>(
+    row: &[i32; CELLS],
+    ways: RangeInclusive<usize>,
+    per_cell: i32,
+    towards: Towards,
+) -> [i32; CELLS] {
+    let (least, most) = (*ways.start(), (*ways.end()).min(CELLS - 1));
+    let mut carried = [NEVER; CELLS];
+    if least > most {
+        return carried;
     }
+    shift(&mut carried, row, least, per_cell, towards);
+    let (mut covered, mut step) = (0, 1);
+    while covered < most - least {
+        step = step.min(most - least - covered);
+        let before = carried;
+        shift(&mut carried, &before, step, per_cell, towards);
+        covered += step;
+        step *= 2;
+    }
+    carried
+}
+
+/// Lower each cell to what the one so many cells away offers, with the way.
+#[inline(always)]
+fn shift<const CELLS: usize>(
+    row: &mut [i32; CELLS],
+    offered: &[i32; CELLS],
+    way: usize,
+    per_cell: i32,
+    towards: Towards,
+) {
+    let price = per_cell * way as i32;
+    match towards {
+        Towards::Frog => lower_each(&mut row[..CELLS - way], &offered[way..], price),
+        Towards::Tip => lower_each(&mut row[way..], &offered[..CELLS - way], price),
+    }
+}
+
+#[inline(always)]
+fn lower_each(row: &mut [i32], offered: &[i32], price: i32) {
+    for (cell, offer) in row.iter_mut().zip(offered) {
+        *cell = (*cell).min(offer + price);
+    }
+}
+
+/// Lower each cell to what the other row offers.
+#[inline(always)]
+pub(super) fn lower_all<const CELLS: usize>(row: &mut [i32; CELLS], offered: &[i32; CELLS]) {
+    lower(row, offered, 0);
 }
 
 /// Lower each cell to what the other row offers at a price.
@@ -109,14 +154,22 @@ mod tests {
         fn shifts_carry_as_far_as_every_way(
             row in proptest::array::uniform20(0i32..100_000),
             per_cell in 0i32..9_000,
+            least in 0usize..22,
+            more in 0usize..22,
         ) {
-            let mut carried = row;
-            carry(&mut carried, per_cell);
-            for (cell, least) in carried.into_iter().enumerate() {
-                let ways = row.iter().enumerate().map(|(from, cost)| {
-                    cost + per_cell * i32::try_from(from.abs_diff(cell)).unwrap()
-                });
-                prop_assert_eq!(Some(least), ways.min());
+            for towards in [Towards::Frog, Towards::Tip] {
+                let carried = carried(&row, least..=least + more, per_cell, towards);
+                for (cell, found) in carried.into_iter().enumerate() {
+                    let ways = row.iter().enumerate().filter_map(|(from, cost)| {
+                        let way = match towards {
+                            Towards::Frog => from.checked_sub(cell),
+                            Towards::Tip => cell.checked_sub(from),
+                        }?;
+                        let reaches = (least..=least + more).contains(&way);
+                        reaches.then(|| cost + per_cell * i32::try_from(way).unwrap())
+                    });
+                    prop_assert_eq!(found.min(NEVER), ways.min().unwrap_or(NEVER));
+                }
             }
         }
     }

@@ -8,10 +8,13 @@
 
 use arcata_score::BowDirection;
 
-use super::costs::{Approach, Costs};
-use super::rows::{Distances, carry, least, lower, pay, reach};
+use super::anchors::offered;
+use super::costs::Costs;
+use super::links::{Approach, Carry};
+use super::rows::Towards;
+use super::rows::{Distances, carried, least, lower, lower_all, pay, reach};
 use super::{Allowed, Link};
-use crate::{BowInterval, SpeedWindow};
+use crate::{BowInterval, Join, SpeedWindow};
 use rustc_hash::FxHashMap;
 
 /// More than any plan of one step can cost; added to itself it does not overflow.
@@ -36,31 +39,47 @@ struct Places<const CELLS: usize> {
     end: [i32; CELLS],
 }
 
-/// The four links' costs; `NEVER` where not allowed. A lift costs `base + per_cell · distance`.
+/// The four links' costs by direction; `NEVER` where not allowed. A lift costs more by the way it goes.
 #[derive(Clone, Copy)]
 struct Links {
-    change: i32,
-    hooked: i32,
-    retake: Lift,
-    reset: Lift,
+    join: Option<Join>,
+    change: [i32; 2],
+    hooked: [i32; 2],
+    retake: [i32; 2],
+    /// By the direction before, then after.
+    reset: [[i32; 2]; 2],
+    lift: Lift,
 }
 
-impl Links {
-    fn offer(&self, link: Link) -> bool {
-        let cost = match link {
-            Link::Change => self.change,
-            Link::Hooked => self.hooked,
-            Link::Retake => self.retake.base,
-            Link::Reset => self.reset.base,
-        };
-        cost < NEVER
-    }
-}
-
+/// What a way through the air costs.
 #[derive(Clone, Copy)]
 struct Lift {
-    base: i32,
     per_cell: i32,
+    /// The shortest way that is one, and the longest that there is time for, in cells.
+    least: usize,
+    in_time: Option<usize>,
+    rushed: i32,
+}
+
+impl Lift {
+    fn over(&self, way: usize) -> i32 {
+        let rushed = if self.in_time.is_none_or(|far| way > far) { self.rushed } else { 0 };
+        self.per_cell * i32::try_from(way).unwrap_or(0) + rushed
+    }
+
+    /// What each cell offers to those nearer the frog and nearer the tip: with the way there in time, or
+    /// else in a rush.
+    #[inline(always)]
+    fn thrown<const CELLS: usize>(&self, row: &[i32; CELLS], towards: Towards) -> [i32; CELLS] {
+        let mut thrown = [NEVER; CELLS];
+        if let Some(far) = self.in_time.filter(|far| *far >= self.least) {
+            thrown = carried(row, self.least..=far, self.per_cell, towards);
+        }
+        if self.in_time.is_none_or(|far| far + 1 < CELLS) {
+            lower(&mut thrown, &carried(row, self.least..=CELLS, self.per_cell, towards), self.rushed);
+        }
+        thrown
+    }
 }
 
 /// Where one stroke was found to begin and how it was reached.
@@ -70,6 +89,18 @@ pub(crate) struct Choice {
     pub(crate) link: Link,
     pub(crate) start: usize,
     pub(crate) end: usize,
+}
+
+impl Choice {
+    /// Where the stroke begins.
+    pub(crate) fn begun(&self) -> Stand {
+        Stand { direction: self.direction, cell: self.start }
+    }
+
+    /// Where it ends.
+    pub(crate) fn ended(&self) -> Stand {
+        Stand { direction: self.direction, cell: self.end }
+    }
 }
 
 /// A direction and an end cell.
@@ -116,7 +147,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     ) -> Self {
         let (mut travels, mut places) = (Vec::new(), Vec::new());
         let mut known_travels: FxHashMap<(i64, SpeedWindow), usize> = FxHashMap::default();
-        let mut known_places: FxHashMap<(BowInterval, u16), usize> = FxHashMap::default();
+        let mut known_places: FxHashMap<(BowInterval, u16, bool), usize> = FxHashMap::default();
         let steps = (0..costs.strokes.len())
             .map(|index| {
                 let stroke = &costs.strokes[index];
@@ -127,7 +158,8 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
                         travels.push(Distances::new(&by_cell));
                         travels.len() - 1
                     });
-                let place = *known_places.entry((stroke.home, stroke.emphasis.accent)).or_insert_with(|| {
+                let known = (stroke.home, stroke.emphasis.accent, Costs::enters_softly(stroke));
+                let place = *known_places.entry(known).or_insert_with(|| {
                     let begin = table(|cell, sum| costs.begin_at(index, cell, sum));
                     let end = table(|cell, sum| costs.end_at(index, cell, sum));
                     places.push(Places { begin, end });
@@ -147,19 +179,55 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     fn links(costs: &Costs<'_>, approach: Option<&Approach>) -> Links {
-        let at = |link, distance| {
+        let Some(approach) = approach else {
+            let lift = Lift { per_cell: 0, least: 1, in_time: Some(CELLS), rushed: 0 };
+            let never = [NEVER; 2];
+            return Links {
+                join: None,
+                change: never,
+                hooked: never,
+                retake: never,
+                reset: [[0; 2]; 2],
+                lift,
+            };
+        };
+        let at = |link, from, to| {
+            let offers = offered(approach.join).contains(&link);
             let mut sum = 0i64;
-            if costs.link(approach, link, distance, &mut sum) { narrow(sum) } else { NEVER }
+            costs.act(approach, link, from, to, &mut sum);
+            if offers { narrow(sum) } else { NEVER }
         };
-        let lift = |link| {
-            let base = at(link, 0);
-            Lift { base, per_cell: if base == NEVER { 0 } else { at(link, 1) - base } }
-        };
+        let again = |link| DIRECTIONS.map(|direction| at(link, direction, direction));
+        let Carry { per_cell, in_time, rushed } = costs.carry(approach);
         Links {
-            change: at(Link::Change, 0),
-            hooked: at(Link::Hooked, 0),
-            retake: lift(Link::Retake),
-            reset: lift(Link::Reset),
+            join: Some(approach.join),
+            change: DIRECTIONS.map(|direction| at(Link::Change, direction.other(), direction)),
+            hooked: again(Link::Hooked),
+            retake: again(Link::Retake),
+            reset: DIRECTIONS.map(|from| DIRECTIONS.map(|to| at(Link::Reset, from, to))),
+            lift: Lift {
+                per_cell: narrow(per_cell),
+                least: costs.least_way(),
+                in_time,
+                rushed: narrow(rushed),
+            },
+        }
+    }
+
+    /// What a link costs between two stands; `NEVER` where the arm cannot do it.
+    fn price(&self, links: &Links, link: Link, from: Stand, to: Stand) -> i32 {
+        let Some(join) = links.join else { return if link == Link::Reset { 0 } else { NEVER } };
+        if !self.costs.is_link(join, link, from, to) {
+            return NEVER;
+        }
+        let (before, after) = (from.direction as usize, to.direction as usize);
+        let over = || links.lift.over(from.cell.abs_diff(to.cell));
+        match link {
+            Link::Change => links.change[after],
+            Link::Hooked => links.hooked[after],
+            Link::Retake => links.retake[after] + over(),
+            Link::Reset if join == Join::Entry => 0,
+            Link::Reset => links.reset[before][after] + over(),
         }
     }
 
@@ -186,31 +254,86 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             }
             return begins;
         };
-        let reset = (links.reset.base < NEVER).then(|| {
-            let mut either: [i32; CELLS] = std::array::from_fn(|cell| before[0][cell].min(before[1][cell]));
-            carry(&mut either, links.reset.per_cell);
-            either
+        match links.join {
+            Some(Join::Continues) => self.straight_on(index, links, before, directions, &mut begins),
+            Some(Join::AfterRest) => self.over_a_rest(index, links, before, directions, &mut begins),
+            Some(Join::Entry) | None => {
+                let free = least(&before[0]).min(least(&before[1]));
+                for direction in directions {
+                    if allowed.permits(*direction, Link::Reset) {
+                        begins[*direction as usize] = [free; CELLS];
+                    }
+                }
+            }
+        }
+        for direction in directions {
+            let way = *direction as usize;
+            pay(&mut begins[way], &places.begin, step.direction[way]);
+        }
+        begins
+    }
+
+    /// Changes and hooks, which leave the bow where it is.
+    #[inline(always)]
+    fn on_the_spot(
+        &self,
+        index: usize,
+        links: &Links,
+        before: &Row<CELLS>,
+        direction: BowDirection,
+        begin: &mut [i32; CELLS],
+    ) {
+        let (way, allowed) = (direction as usize, self.allowed[index]);
+        if allowed.permits(direction, Link::Change) {
+            lower(begin, &before[1 - way], links.change[way]);
+        }
+        if allowed.permits(direction, Link::Hooked) {
+            lower(begin, &before[way], links.hooked[way]);
+        }
+    }
+
+    #[inline(always)]
+    fn straight_on(
+        &self,
+        index: usize,
+        links: &Links,
+        before: &Row<CELLS>,
+        directions: &[BowDirection],
+        begins: &mut Row<CELLS>,
+    ) {
+        for direction in directions.iter().copied() {
+            let way = direction as usize;
+            self.on_the_spot(index, links, before, direction, &mut begins[way]);
+            if self.allowed[index].permits(direction, Link::Retake) {
+                let towards = if direction == BowDirection::Down { Towards::Frog } else { Towards::Tip };
+                lower(&mut begins[way], &links.lift.thrown(&before[way], towards), links.retake[way]);
+            }
+        }
+    }
+
+    #[inline(always)]
+    fn over_a_rest(
+        &self,
+        index: usize,
+        links: &Links,
+        before: &Row<CELLS>,
+        directions: &[BowDirection],
+        begins: &mut Row<CELLS>,
+    ) {
+        let thrown: Row<CELLS> = std::array::from_fn(|from| {
+            let mut both = links.lift.thrown(&before[from], Towards::Frog);
+            lower_all(&mut both, &links.lift.thrown(&before[from], Towards::Tip));
+            both
         });
         for direction in directions.iter().copied() {
             let way = direction as usize;
-            let begin = &mut begins[way];
-            if links.change < NEVER && allowed.permits(direction, Link::Change) {
-                lower(begin, &before[1 - way], links.change);
+            self.on_the_spot(index, links, before, direction, &mut begins[way]);
+            if self.allowed[index].permits(direction, Link::Reset) {
+                for (from, thrown) in thrown.iter().enumerate() {
+                    lower(&mut begins[way], thrown, links.reset[from][way]);
+                }
             }
-            if links.hooked < NEVER && allowed.permits(direction, Link::Hooked) {
-                lower(begin, &before[way], links.hooked);
-            }
-            if links.retake.base < NEVER && allowed.permits(direction, Link::Retake) {
-                let mut carried = before[way];
-                carry(&mut carried, links.retake.per_cell);
-                lower(begin, &carried, links.retake.base);
-            }
-            if let (Some(carried), true) = (&reset, allowed.permits(direction, Link::Reset)) {
-                lower(begin, carried, links.reset.base);
-            }
-            pay(begin, &places.begin, step.direction[way]);
         }
-        begins
     }
 
     /// Travel from the begins to the ends of stroke `index`. The up-bow is the down-bow mirrored.
@@ -322,13 +445,13 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         paid: i32,
     ) -> Link {
         let Some(before) = before else { return Link::Reset };
-        let offered = |link: &Link| self.allowed[index].permits(begin.direction, *link) && links.offer(*link);
+        let permitted = |link: &Link| self.allowed[index].permits(begin.direction, *link);
         let all = [Link::Change, Link::Hooked, Link::Retake, Link::Reset];
-        let cost = |link: &Link| self.link_from(links, before, begin.direction, begin.cell, *link).1;
+        let cost = |link: &Link| self.link_from(links, before, begin, *link).1;
         all.into_iter()
-            .filter(offered)
+            .filter(permitted)
             .find(|link| cost(link) == paid)
-            .or_else(|| all.into_iter().filter(offered).min_by_key(cost))
+            .or_else(|| all.into_iter().filter(permitted).min_by_key(cost))
             .unwrap_or(Link::Reset)
     }
 
@@ -339,38 +462,28 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         self.link_into(index, &self.steps[index].links, before, begin, paid)
     }
 
-    /// Where the bow stood before a begin reached by `link`, and the cost so far with the link.
-    fn link_from(
-        &self,
-        links: &Links,
-        before: &Row<CELLS>,
-        direction: BowDirection,
-        start: usize,
-        link: Link,
-    ) -> (Stand, i32) {
-        let way = direction as usize;
-        let stand = |direction: BowDirection, cell| Stand { direction, cell };
-        let lifted = |lift: Lift, directions: &[BowDirection]| {
-            let mut best = (stand(direction, start), NEVER, usize::MAX);
-            for from in directions {
-                for (cell, paid) in before[*from as usize].iter().enumerate() {
-                    let distance = cell.abs_diff(start);
-                    let cost = paid + lift.base + lift.per_cell * i32::try_from(distance).unwrap_or(0);
-                    if (cost, distance) < (best.1, best.2) {
-                        best = (stand(*from, cell), cost, distance);
-                    }
-                }
+    /// Where the bow stood before a begin reached by `link`, and the cost so far with the link. Ties: the
+    /// shortest way, down before up, nearest the frog.
+    fn link_from(&self, links: &Links, before: &Row<CELLS>, begin: Stand, link: Link) -> (Stand, i32) {
+        let mut best = (Stand { direction: begin.direction, cell: begin.cell }, NEVER, usize::MAX);
+        let mut offer = |from: Stand| {
+            let paid = before[from.direction as usize][from.cell];
+            let cost = (paid + self.price(links, link, from, begin)).min(NEVER);
+            let way = from.cell.abs_diff(begin.cell);
+            if (cost, way) < (best.1, best.2) {
+                best = (from, cost, way);
             }
-            (best.0, best.1)
         };
         match link {
-            Link::Change => {
-                (stand(direction.other(), start), (before[1 - way][start] + links.change).min(NEVER))
+            Link::Change => offer(Stand { direction: begin.direction.other(), cell: begin.cell }),
+            Link::Hooked => offer(begin),
+            Link::Retake | Link::Reset => {
+                for direction in DIRECTIONS {
+                    (0..CELLS).for_each(|cell| offer(Stand { direction, cell }));
+                }
             }
-            Link::Hooked => (stand(direction, start), (before[way][start] + links.hooked).min(NEVER)),
-            Link::Retake => lifted(links.retake, &[direction]),
-            Link::Reset => lifted(links.reset, &DIRECTIONS),
         }
+        (best.0, best.1)
     }
 
     /// Where the bow stood before a choice.
@@ -383,27 +496,20 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     ) -> Stand {
         let links =
             approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
-        self.link_from(&links, before, choice.direction, choice.start, choice.link).0
+        let begin = Stand { direction: choice.direction, cell: choice.start };
+        self.link_from(&links, before, begin, choice.link).0
     }
 
     /// Cost of beginning stroke `index` at `begin` from each stand, over `approach`: the price of a turn.
     /// What the stroke is allowed binds the printed way in, not the turn.
     pub(crate) fn turn(&self, approach: &Approach, begin: Stand) -> Row<CELLS> {
         let links = Self::links(&self.costs, Some(approach));
-        let way = begin.direction as usize;
-        let lifted = |lift: Lift, distance: i32| {
-            if lift.base == NEVER { NEVER } else { (lift.base + lift.per_cell * distance).min(NEVER) }
-        };
+        let all = [Link::Change, Link::Hooked, Link::Retake, Link::Reset];
         std::array::from_fn(|from| {
             std::array::from_fn(|cell| {
-                let distance = i32::try_from(cell.abs_diff(begin.cell)).unwrap_or(0);
-                let on_the_string = match (distance, from == way) {
-                    (0, true) => links.hooked,
-                    (0, false) => links.change,
-                    _ => NEVER,
-                };
-                let retake = if from == way { lifted(links.retake, distance) } else { NEVER };
-                on_the_string.min(retake).min(lifted(links.reset, distance))
+                let from = Stand { direction: DIRECTIONS[from], cell };
+                let cheapest = all.iter().map(|link| self.price(&links, *link, from, begin)).min();
+                cheapest.unwrap_or(NEVER).min(NEVER)
             })
         })
     }

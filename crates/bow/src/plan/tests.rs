@@ -60,6 +60,9 @@ prop_compose! {
         printed in prop::sample::select(vec![None, None, None, Some(BowDirection::Down), Some(BowDirection::Up)]),
         metric in prop::sample::select(vec![MetricPlace::Downbeat, MetricPlace::MidBar, MetricPlace::Beat, MetricPlace::Offbeat]),
         accent in prop::sample::select(vec![0u16, 0, 60, 100]),
+        bars in prop::sample::select(vec![8u16, 25, 33, 50, 100, 200]),
+        count in prop::sample::select(vec![BarCount::Even, BarCount::Triple, BarCount::Compound]),
+        bar_end in prop::sample::select(vec![BarEnd::Within, BarEnd::With, BarEnd::Beyond]),
         levels in (200i32..800, 200i32..800),
         home in prop::sample::select(vec![(0u16, 1000u16), (0, 300), (250, 450), (600, 1000)]),
         joints in (0u16..=100, 0u16..=100),
@@ -70,7 +73,7 @@ prop_compose! {
         stroke.lendable = Seconds::from_micros(lendable);
         stroke.kind = kind;
         stroke.printed = printed;
-        stroke.emphasis = Emphasis { metric, strength: 0, accent };
+        stroke.emphasis = Emphasis { metric, accent, bars, count, bar_end, ..Emphasis::default() };
         stroke.level_start = Loudness(levels.0);
         stroke.level_end = Loudness(levels.1);
         stroke.home = BowInterval { from: home.0, to: home.1 };
@@ -80,7 +83,7 @@ prop_compose! {
 }
 
 /// Lines as the score could make them: joins follow from silences, one in eight is free.
-fn any_line(longest: usize) -> impl Strategy<Value = Line> {
+pub(crate) fn any_line(longest: usize) -> impl Strategy<Value = Line> {
     prop::collection::vec(any_stroke(), 1..=longest).prop_map(|drawn| {
         let mut strokes: Vec<Stroke> = Vec::new();
         for (index, (mut stroke, free)) in drawn.into_iter().enumerate() {
@@ -164,21 +167,9 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
     /// The cost of one step, or `None` where the arm cannot do it.
     fn step(&self, index: usize, chosen: &[Choice], choice: Choice) -> Option<i64> {
         let (before, approach) = (self.costs.course.into[index].before, self.costs.approach(index));
-        if let Some(before) = before {
-            let from = chosen[before];
-            let possible = match choice.link {
-                Link::Change => from.direction != choice.direction && from.end == choice.start,
-                Link::Hooked => from.direction == choice.direction && from.end == choice.start,
-                Link::Retake => from.direction == choice.direction,
-                Link::Reset => true,
-            };
-            if !possible {
-                return None;
-            }
-        }
-        let distance = before.map_or(0, |before| chosen[before].end.abs_diff(choice.start));
+        let from = before.map_or(choice.begun(), |before| chosen[before].ended());
         let mut sum = 0i64;
-        if !self.costs.link(approach.as_ref(), choice.link, distance, &mut sum) {
+        if !self.costs.link(approach.as_ref(), choice.link, (from, choice.begun()), &mut sum) {
             return None;
         }
         self.costs.direction(index, choice.direction, &mut sum);
@@ -254,6 +245,44 @@ proptest! {
     fn never_dearer_than_as_it_comes(line in any_line_with_repeat(40)) {
         let settings = PlanSettings { marks: MarkReading::Hidden, ..PlanSettings::default() };
         prop_assert!(plan(&line, &settings).total.total() <= greedy(&line, &settings).total.total());
+    }
+
+    /// Each link is named for what the arm does.
+    #[test]
+    fn links_are_what_the_arm_does(line in any_line_with_repeat(25), marks in any::<bool>()) {
+        let marks = if marks { MarkReading::Law } else { MarkReading::Hidden };
+        let plan = plan(&line, &PlanSettings { marks, ..PlanSettings::default() });
+        let course = course::Course::new(&line);
+        for (index, stroke) in plan.strokes.iter().enumerate() {
+            let way = course.into[index];
+            let Some(before) = way.before.filter(|_| way.by == course::By::Print) else { continue };
+            let (from, to) = (plan.strokes[before], stroke);
+            let (same, there) = (from.direction == to.direction, from.end == to.start);
+            let back = match to.direction {
+                BowDirection::Down => i32::from(from.end) - i32::from(to.start),
+                BowDirection::Up => i32::from(to.start) - i32::from(from.end),
+            };
+            let fits = match (line.strokes[index].join, to.link) {
+                (Join::Entry, link) => link == Link::Reset,
+                (_, Link::Change) => !same && there,
+                (_, Link::Hooked) => same && there,
+                (Join::Continues, Link::Retake) => same && back >= 40,
+                (Join::AfterRest, Link::Reset) => back.abs() >= 40,
+                _ => false,
+            };
+            prop_assert!(fits, "stroke {}: {:?} after {:?}", index, to, from);
+        }
+    }
+
+    /// A lift without the time it needs is only made where marks ask for it.
+    #[test]
+    fn no_lift_is_rushed_unasked(line in any_line(25)) {
+        let settings = PlanSettings { marks: MarkReading::Hidden, ..PlanSettings::default() };
+        let plan = plan(&line, &settings);
+        for index in 1..line.strokes.len() {
+            let time = lift_time(&line, &plan, index, settings.reach);
+            prop_assert!(!time.is_some_and(|time| time.is_rushed()), "stroke {}", index);
+        }
     }
 
     #[test]
@@ -429,10 +458,8 @@ fn the_alternatives_are_the_best_of_all_ways() {
         }
     }
     all.sort_unstable();
-    let found: Vec<i64> = alternatives::k_best(&line, &settings, &(0..4), 12)
-        .iter()
-        .map(|plan| plan.total.total())
-        .collect();
+    let found: Vec<i64> =
+        alternatives::k_best(&line, &settings, &(0..4), 12).iter().map(|plan| plan.total.total()).collect();
     assert_eq!(found, all[..12]);
 }
 

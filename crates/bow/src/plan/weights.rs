@@ -5,52 +5,85 @@
 /// profile, where each stands with its reason, source and status.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Weights {
-    /// An up-bow on a downbeat.
+    /// An up-bow on a downbeat, one note shorter than a bar.
     pub downbeat: i64,
-    /// An up-bow on the middle of an even bar.
+    /// The same for a slur shorter than a bar.
+    pub downbeat_slurred: i64,
+    /// The same for a stroke of about a bar.
+    pub downbeat_bar: i64,
+    /// The same for a stroke of several bars.
+    pub downbeat_bars: i64,
+    /// More for strokes shorter than a bar where bars count in twos.
+    pub downbeat_even: i64,
+    /// An up-bow on the middle of an even bar, one note.
     pub mid_bar: i64,
+    /// The same for a slur.
+    pub mid_bar_slurred: i64,
     /// A down-bow on a weak beat (odd parts down, even parts up: Mersenne 1636).
     pub beat: i64,
     /// A down-bow between beats.
     pub offbeat: i64,
-    /// The last stroke before a downbeat taken down.
+    /// The last short note before a downbeat taken down.
     pub upbeat: i64,
-    /// The last stroke before the middle of a bar taken down.
+    /// The same for a short slur.
+    pub upbeat_slurred: i64,
+    /// The same for a stroke that is longer than a beat of three.
+    pub upbeat_long: i64,
+    /// The last short stroke before the middle of a bar taken down.
     pub upbeat_mid_bar: i64,
     /// An entry on the bow against the beat.
     pub entry: i64,
+    /// A tremolo begun on the up-bow, so that like ones begin alike.
+    pub tremolo: i64,
     /// An up-bow on a fully accented onset.
     pub accent: i64,
     /// A full accent begun at the tip rather than the frog.
     pub accent_place: i64,
+    /// A soft entry begun at the frog rather than the tip.
+    pub soft_entry_place: i64,
     /// A swell of one dynamic step against the bow.
     pub swell: i64,
     /// A phrase's last note on an up-bow, at a full joint.
     pub ending: i64,
     /// Two single strokes in one direction, stopped on the string.
     pub hook: i64,
+    /// The last two of a bar's equal notes, each of a beat or more, both up.
+    pub hook_last_two: i64,
     /// How much of the hook's cost a full phrase joint takes off, percent.
     pub hook_joint_relief: i64,
     /// How much of it goes when the stroke is half as long as the one before or shorter, percent.
     pub hook_short_relief: i64,
     /// More for a hook next to a slur.
     pub hook_by_slur: i64,
-    /// A hook over a rest.
-    pub hook_over_rest: i64,
-    /// A retake without a rest.
+    /// More for a hook between two slurs without dots: only a mark or an anchor makes it worth it.
+    pub hook_slurs: i64,
+    /// A hook between two strokes that both carry the same printed bow.
+    pub hook_asked: i64,
+    /// A retake without a rest in a line that sounds on.
     pub retake: i64,
+    /// The same where a dot, a chord or an accent parts the two strokes.
+    pub retake_apart: i64,
+    /// More for a retake on the up-bow.
+    pub retake_up: i64,
+    /// A retake between two strokes that both carry the same printed bow.
+    pub retake_asked: i64,
     /// How much of the retake's cost a full phrase joint takes off, percent.
     pub retake_joint_relief: i64,
     /// A retake or reset the whole length of the bow, for its distance.
     pub retake_distance: i64,
-    /// Each tenth of a second that a lift lacks.
-    pub retake_lack: i64,
+    /// A lift that has not the time it needs: only a mark or an anchor makes it worth it.
+    pub rushed: i64,
+    /// The same where both strokes carry the same printed bow.
+    pub rushed_asked: i64,
     /// What part of the price of coming back to the beginning of a repeated stretch counts, percent.
     pub turn: i64,
-    /// A lift in a rest that breaks the alternation, when the rest has just the time it needs.
+    /// Going on in one direction over a rest that has just the time to lift and carry a whole bow; up to
+    /// twice as much over a shorter one, less over a longer one.
     pub reset: i64,
-    /// An octave (a doubling) above the preferred speed.
+    /// An octave (a doubling) above the preferred speed, notes with the time to shape it.
     pub speed_fast: i64,
+    /// The same for shorter notes.
+    pub speed_fast_short: i64,
     /// An octave below it.
     pub speed_slow: i64,
     /// An octave beyond the fastest or slowest speed.
@@ -67,6 +100,8 @@ pub struct Weights {
     pub unity_alone: i64,
     /// A stroke of a repeated figure bowed otherwise than elsewhere in the part.
     pub likeness: i64,
+    /// A stroke bowed otherwise than in the bar before, which has the same strokes.
+    pub likeness_bars: i64,
     /// A stroke of an imitated figure bowed otherwise than in the other parts.
     pub imitation: i64,
     /// A slur split in two.
@@ -85,29 +120,45 @@ impl Default for Weights {
     /// The shipped professional profile.
     fn default() -> Self {
         Self {
-            downbeat: 2300,
-            mid_bar: 800,
-            beat: 150,
+            downbeat: 1500,
+            downbeat_slurred: 550,
+            downbeat_bar: 150,
+            downbeat_bars: 0,
+            downbeat_even: 0,
+            mid_bar: 600,
+            mid_bar_slurred: 50,
+            beat: 60,
             offbeat: 0,
-            upbeat: 5000,
-            upbeat_mid_bar: 1000,
-            entry: 600,
+            upbeat: 600,
+            upbeat_slurred: 100,
+            upbeat_long: 0,
+            upbeat_mid_bar: 100,
+            entry: 1500,
+            tremolo: 150,
             accent: 800,
             accent_place: 600,
+            soft_entry_place: 300,
             swell: 1000,
-            ending: 640,
-            hook: 2700,
-            hook_joint_relief: 90,
-            hook_short_relief: 75,
-            hook_by_slur: 2000,
-            hook_over_rest: 1200,
-            retake: 2200,
+            ending: 800,
+            hook: 8000,
+            hook_last_two: 600,
+            hook_joint_relief: 50,
+            hook_short_relief: 30,
+            hook_by_slur: 1000,
+            hook_slurs: 100000,
+            hook_asked: 2700,
+            retake: 9000,
+            retake_apart: 3000,
+            retake_up: 1500,
+            retake_asked: 2200,
             retake_joint_relief: 40,
             retake_distance: 360,
-            retake_lack: 300,
+            rushed: 100000,
+            rushed_asked: 300,
             turn: 30,
-            reset: 300,
+            reset: 175,
             speed_fast: 400,
+            speed_fast_short: 1200,
             speed_slow: 700,
             speed_limit: 4000,
             place: 540,
@@ -116,6 +167,7 @@ impl Default for Weights {
             unity_low: 700,
             unity_alone: 250,
             likeness: 150,
+            likeness_bars: 800,
             imitation: 60,
             split_slur: 2500,
             split_tie: 4000,
@@ -127,33 +179,53 @@ impl Default for Weights {
 }
 
 impl Weights {
+    /// Those that are percentages of others; all others are thousandths of a point.
+    pub const PERCENTAGES: [&'static str; 4] =
+        ["hook_joint_relief", "hook_short_relief", "retake_joint_relief", "turn"];
+
     /// Every weight by its name, in the order of the profile; the one list that profile and tuning use.
     #[must_use]
     pub fn named(&mut self) -> Vec<(&'static str, &mut i64)> {
         vec![
             ("downbeat", &mut self.downbeat),
+            ("downbeat_slurred", &mut self.downbeat_slurred),
+            ("downbeat_bar", &mut self.downbeat_bar),
+            ("downbeat_bars", &mut self.downbeat_bars),
+            ("downbeat_even", &mut self.downbeat_even),
             ("mid_bar", &mut self.mid_bar),
+            ("mid_bar_slurred", &mut self.mid_bar_slurred),
             ("beat", &mut self.beat),
             ("offbeat", &mut self.offbeat),
             ("upbeat", &mut self.upbeat),
+            ("upbeat_slurred", &mut self.upbeat_slurred),
+            ("upbeat_long", &mut self.upbeat_long),
             ("upbeat_mid_bar", &mut self.upbeat_mid_bar),
             ("entry", &mut self.entry),
+            ("tremolo", &mut self.tremolo),
             ("accent", &mut self.accent),
             ("accent_place", &mut self.accent_place),
+            ("soft_entry_place", &mut self.soft_entry_place),
             ("swell", &mut self.swell),
             ("ending", &mut self.ending),
             ("hook", &mut self.hook),
+            ("hook_last_two", &mut self.hook_last_two),
             ("hook_joint_relief", &mut self.hook_joint_relief),
             ("hook_short_relief", &mut self.hook_short_relief),
             ("hook_by_slur", &mut self.hook_by_slur),
-            ("hook_over_rest", &mut self.hook_over_rest),
+            ("hook_slurs", &mut self.hook_slurs),
+            ("hook_asked", &mut self.hook_asked),
             ("retake", &mut self.retake),
+            ("retake_apart", &mut self.retake_apart),
+            ("retake_up", &mut self.retake_up),
+            ("retake_asked", &mut self.retake_asked),
             ("retake_joint_relief", &mut self.retake_joint_relief),
             ("retake_distance", &mut self.retake_distance),
-            ("retake_lack", &mut self.retake_lack),
+            ("rushed", &mut self.rushed),
+            ("rushed_asked", &mut self.rushed_asked),
             ("turn", &mut self.turn),
             ("reset", &mut self.reset),
             ("speed_fast", &mut self.speed_fast),
+            ("speed_fast_short", &mut self.speed_fast_short),
             ("speed_slow", &mut self.speed_slow),
             ("speed_limit", &mut self.speed_limit),
             ("place", &mut self.place),
@@ -162,6 +234,7 @@ impl Weights {
             ("unity_low", &mut self.unity_low),
             ("unity_alone", &mut self.unity_alone),
             ("likeness", &mut self.likeness),
+            ("likeness_bars", &mut self.likeness_bars),
             ("imitation", &mut self.imitation),
             ("split_slur", &mut self.split_slur),
             ("split_tie", &mut self.split_tie),

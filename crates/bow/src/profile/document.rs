@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use toml::{Table, Value};
 
-use super::{Profile, Shipped};
+use super::{Profile, Shipped, Style};
 
 /// The order in which sections are written.
 const SECTIONS: [(&str, &str); 16] = [
@@ -44,6 +44,8 @@ violin = 560
 lift = 180
 ```
 
+`style = \"dance\"` at its top has everything planned in that style, unless a command says `--style`.
+
 The status of a value says how it was come by: *seen*, read in the source; *counted*, from open data;
 *derived*, arithmetic on the two; *default*, from memory or by rule of thumb, to be measured where it
 matters to you; *yours*, set in your own file.
@@ -58,6 +60,7 @@ impl Profile {
         text.push_str(&top("extends", "professional"));
         text.push_str(&top("name", &self.name));
         text.push_str(&top("about", &self.about));
+        text.push_str(&top("style", self.style.name()));
         for (section, about) in SECTIONS {
             let _ = write!(text, "\n# {about}.\n[{section}]\n");
             for (key, setting) in self.settings_of(section) {
@@ -76,8 +79,8 @@ impl Profile {
         text
     }
 
-    /// The page of the manual on the shipped profiles, Markdown: the first in full, of the others what
-    /// differs from it.
+    /// The page of the manual on the shipped profiles, Markdown: the first in full, of the others and of the
+    /// styles what differs from it.
     ///
     /// ```
     /// let page = arcata_bow::Profile::manual();
@@ -102,6 +105,18 @@ impl Profile {
                 let rows: Vec<_> = other.settings_unlike(&full, section).collect();
                 write_table(&mut text, section, about, &rows);
             }
+        }
+        for style in Style::ALL.into_iter().filter(|style| *style != full.style) {
+            let styled = Self::shipped(Shipped::Professional).in_style(style);
+            let _ = write!(
+                text,
+                "\n## {} style\n\n{}. What is not listed is as the profile says; a profile's own prices hold in every style.\n",
+                heading(style.name()),
+                style.about()
+            );
+            let (section, about) = SECTIONS[SECTIONS.len() - 1];
+            let rows: Vec<_> = styled.settings_unlike(&full, section).collect();
+            write_table(&mut text, section, about, &rows);
         }
         text
     }

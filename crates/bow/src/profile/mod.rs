@@ -17,6 +17,7 @@ mod read;
 mod sections;
 mod setting;
 mod speeds;
+mod style;
 
 use arcata_score::Instrument;
 use serde::Deserialize;
@@ -27,6 +28,7 @@ pub use read::ProfileError;
 pub use sections::{Assumed, Homes, Named, Speeds, Thresholds, Times, Words};
 pub use setting::{ByInstrument, Setting, Status};
 pub use speeds::SpeedTable;
+pub use style::Style;
 
 /// The constants by which one kind of player is judged.
 #[derive(Clone, Debug, PartialEq, Deserialize)]
@@ -36,6 +38,9 @@ pub struct Profile {
     pub name: String,
     /// Whom it describes.
     pub about: String,
+    /// How the music is bowed. [`Profile::in_style`] changes it.
+    #[serde(default)]
+    pub style: Style,
     /// What things are called.
     pub words: Words,
     /// Usable hair, millimetres.
@@ -141,7 +146,28 @@ impl Profile {
             message: error.message().to_owned(),
         })?;
         profile.table = table;
-        Ok(profile)
+        let style = profile.style;
+        Ok(profile.in_style(style))
+    }
+
+    /// The same player in another style: the style's prices stand in for those that are not the user's own.
+    /// A profile that has been in another style than concert keeps what that one priced and this one does not:
+    /// begin with a fresh one.
+    #[must_use]
+    pub fn in_style(mut self, style: Style) -> Self {
+        self.style = style;
+        self.table.insert("style".to_owned(), toml::Value::String(style.name().to_owned()));
+        for (name, setting) in style.weights() {
+            let Some(own) = self.weights.get_mut(&name).filter(|own| own.status != Status::Yours) else {
+                continue;
+            };
+            let described = self.table.get_mut("weights").and_then(|weights| weights.get_mut(&name));
+            if let Some(described) = described.and_then(toml::Value::as_table_mut) {
+                setting.write_into(described);
+            }
+            *own = setting;
+        }
+        self
     }
 
     /// Usable hair of an instrument's bow, micrometres.
@@ -177,7 +203,7 @@ impl Profile {
             carry: self.carry(),
             free_rest: milliseconds(self.times.free_rest.value),
         };
-        PlanSettings { weights, reach, ..PlanSettings::default() }
+        PlanSettings { weights, reach, style: self.style, ..PlanSettings::default() }
     }
 
     /// A weight of the planner by its name.

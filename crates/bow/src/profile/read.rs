@@ -7,7 +7,7 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 use toml::{Table, Value};
 
-use super::Shipped;
+use super::{Shipped, Style};
 
 /// Why a profile cannot be read.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,7 +35,7 @@ impl fmt::Display for ProfileError {
 impl std::error::Error for ProfileError {}
 
 /// Keys that are plain text at the top of a profile.
-const TOP_TEXTS: [&str; 3] = ["extends", "name", "about"];
+const TOP_TEXTS: [&str; 4] = ["extends", "name", "about", "style"];
 
 /// What one setting may carry besides its value.
 const SETTING_KEYS: [&str; 5] = ["value", "unit", "reason", "source", "status"];
@@ -89,6 +89,14 @@ impl Source<'_> {
                 let text = value.get_ref().as_str().ok_or_else(|| {
                     self.error(value.span(), name, "text in quotation marks is expected".to_owned())
                 })?;
+                if name == "style" && Style::named(text).is_none() {
+                    let names = Style::ALL.map(Style::name).join(", ");
+                    return Err(self.error(
+                        value.span(),
+                        name,
+                        format!("no such style; allowed are {names}"),
+                    ));
+                }
                 if name != "extends" {
                     base.insert(name.to_owned(), Value::String(text.to_owned()));
                 }

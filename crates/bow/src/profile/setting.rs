@@ -18,6 +18,18 @@ pub struct Setting<T> {
     pub status: Status,
 }
 
+impl Setting<i64> {
+    /// Puts this setting in the place of another in a profile's table.
+    pub(super) fn write_into(&self, table: &mut toml::Table) {
+        let texts = [("unit", &self.unit), ("reason", &self.reason), ("source", &self.source)]
+            .map(|(key, text)| (key, text.clone()));
+        for (key, text) in texts.into_iter().chain([("status", self.status.name().to_owned())]) {
+            table.insert(key.to_owned(), toml::Value::String(text));
+        }
+        table.insert("value".to_owned(), toml::Value::Integer(self.value));
+    }
+}
+
 /// How a value was come by.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "lowercase")]
@@ -32,6 +44,20 @@ pub enum Status {
     Default,
     /// Set in a user's own profile.
     Yours,
+}
+
+impl Status {
+    /// As it stands in a profile.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Seen => "seen",
+            Self::Counted => "counted",
+            Self::Derived => "derived",
+            Self::Default => "default",
+            Self::Yours => "yours",
+        }
+    }
 }
 
 /// One value for each instrument.

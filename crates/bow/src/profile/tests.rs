@@ -48,7 +48,7 @@ fn a_profile_written_out_reads_back_the_same() {
 fn the_manual_gives_one_profile_in_full_and_of_the_others_what_differs() {
     let manual = Profile::manual();
     let chapters: Vec<&str> = manual.split("\n## ").skip(1).collect();
-    assert_eq!(chapters.len(), Shipped::ALL.len());
+    assert_eq!(chapters.len(), Shipped::ALL.len() + Style::ALL.len() - 1);
     let rows = |chapter: &str| chapter.lines().filter(|line| line.starts_with("| `")).count();
     let settings: usize =
         Profile::default().table.values().filter_map(toml::Value::as_table).map(toml::Table::len).sum();
@@ -97,6 +97,33 @@ fn profiles_name_every_weight_and_no_other() {
         let profile = Profile::shipped(shipped);
         assert_eq!(names, profile.weights.keys().map(String::as_str).collect::<Vec<_>>());
     }
+}
+
+#[test]
+fn styles_price_what_the_profile_names_and_say_why() {
+    for style in Style::ALL {
+        let plain = Profile::default();
+        for (name, setting) in style.weights() {
+            let known = plain.weights.get(&name).map(|known| known.unit.clone());
+            assert_eq!(known.as_ref(), Some(&setting.unit), "{name}");
+            assert!(!setting.reason.is_empty() && !setting.source.is_empty(), "{name}");
+            assert_ne!(setting.status, Status::Yours);
+        }
+        let styled = Profile::default().in_style(style);
+        assert_eq!(styled.plan_settings(Instrument::Violin).style, style);
+    }
+}
+
+#[test]
+fn a_style_yields_to_the_user_s_own_prices() {
+    let own = Profile::parse("style = \"dance\"\n[weights]\nhook = 900\n").unwrap();
+    let settings = own.plan_settings(Instrument::Violin);
+    let dance = Profile::default().in_style(Style::Dance).plan_settings(Instrument::Violin);
+    assert_eq!((settings.style, settings.weights.hook), (Style::Dance, 900));
+    assert_eq!(settings.weights.retake, dance.weights.retake);
+    assert_eq!(Profile::parse(&own.to_documented_toml()).unwrap(), own);
+    let wrong = Profile::parse("style = \"jazz\"").unwrap_err().to_string();
+    assert_eq!(wrong, "line 1, column 9: style: no such style; allowed are concert, dance, early");
 }
 
 #[test]

@@ -1,13 +1,14 @@
 //! Figures that come back: the same strokes with the same intervals at the same place of the bar.
 
 use std::collections::BTreeMap;
+use std::ops::Range;
 
 use arcata_score::{Length, NoteKind, Score};
 use rustc_hash::FxHashMap;
 
 use super::groups::first_pitch;
 use super::{Agreement, Member};
-use crate::{Line, Stroke, StrokeKind, Term, Weights};
+use crate::{BarEnd, Line, Stroke, StrokeKind, Term, Weights};
 
 /// So many strokes in a row make a figure: fewer are found everywhere (rule of thumb).
 const FIGURE: usize = 4;
@@ -99,6 +100,58 @@ fn windows(lines: &[Line], spellings: &[Spelling], at: usize) -> Vec<Vec<(usize,
     }
     order.retain(|class| class.len() > 1);
     order
+}
+
+/// Neighbouring bars of one line with the same strokes, whatever their pitches: each stroke had better go as
+/// the one at its place in the bar before. Bars of an odd number of strokes come out mirrored by plain
+/// alternation, which is an ordinary thing, and are left to it where no hook of the last two can mend it.
+pub(super) fn bars(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
+    let mut found = Vec::new();
+    for (index, line) in lines.iter().enumerate() {
+        let mut bars: Vec<Range<usize>> = Vec::new();
+        for strokes in line.strokes.chunk_by(|a, b| a.bar == b.bar) {
+            let first = bars.last().map_or(0, |bar| bar.end);
+            bars.push(first..first + strokes.len());
+        }
+        for run in bars.chunk_by(|one, other| are_alike(line, one, other)) {
+            let count = run[0].len();
+            if run.len() < 2 || count < 2 || count % 2 == 1 && !ends_in_two(&line.strokes[run[0].clone()]) {
+                continue;
+            }
+            found.extend((0..count).map(|place| {
+                Agreement {
+                    members: run
+                        .iter()
+                        .map(|bar| Member {
+                            line: index,
+                            stroke: bar.start + place,
+                            thousandths: weights.likeness_bars,
+                        })
+                        .collect(),
+                    term: Term::Likeness,
+                }
+            }));
+        }
+    }
+    found
+}
+
+/// Whether a bar ends with two notes of one length, each a stroke.
+fn ends_in_two(bar: &[Stroke]) -> bool {
+    let one_note = |stroke: &Stroke| matches!(stroke.kind, StrokeKind::Single | StrokeKind::Short);
+    let [.., before, last] = bar else { return false };
+    one_note(before)
+        && one_note(last)
+        && before.length == last.length
+        && last.emphasis.bar_end == BarEnd::With
+}
+
+fn are_alike(line: &Line, one: &Range<usize>, other: &Range<usize>) -> bool {
+    let (one, other) = (&line.strokes[one.clone()], &line.strokes[other.clone()]);
+    let shape = |stroke: &Stroke| (stroke.offset, stroke.length, stroke.kind, stroke.note_count);
+    one.len() == other.len()
+        && one.iter().zip(other).all(|(one, other)| shape(one) == shape(other))
+        && one.iter().zip(other).all(|(one, other)| one.bar + 1 == other.bar)
 }
 
 /// Within a line the price is the line's own; a figure that stands once in each of several lines is an

@@ -42,7 +42,7 @@ pub struct Agreement {
 }
 
 /// All agreements of a score's lines: unity within each group, likeness of figures within lines and
-/// between them.
+/// between them, and of neighbouring bars.
 ///
 /// # Examples
 ///
@@ -63,6 +63,7 @@ pub struct Agreement {
 pub fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Vec<Agreement> {
     let mut found = groups::agreements(lines, weights);
     found.extend(figures::agreements(score, lines, weights));
+    found.extend(figures::bars(lines, weights));
     found
 }
 

@@ -73,7 +73,8 @@ pub fn plan_together(lines: &[Line], settings: &[PlanSettings], agreements: &[Ag
         let own_agreements: Vec<Agreement> =
             agreed.iter().map(|index| counted(&agreements[*index], &indices)).collect();
         let planned = plan_movement(&own, &own_settings, &own_agreements);
-        for (line, (plan, settings)) in indices.into_iter().zip(planned.plans.into_iter().zip(planned.settings))
+        for (line, (plan, settings)) in
+            indices.into_iter().zip(planned.plans.into_iter().zip(planned.settings))
         {
             (whole.plans[line], whole.settings[line]) = (plan, settings);
         }

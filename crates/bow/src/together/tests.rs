@@ -70,13 +70,35 @@ fn a_figure_agrees_with_itself_transposed_at_the_same_place_of_the_bar() {
         .iter()
         .map(|agreement| agreement.members.iter().map(|member| member.stroke).collect())
         .collect();
-    assert_eq!(likeness, [[0, 6], [1, 7], [2, 8], [3, 9], [4, 10], [5, 11]]);
+    // As a figure, and as neighbouring bars of the same strokes.
+    let alike = [[0, 6], [1, 7], [2, 8], [3, 9], [4, 10], [5, 11]];
+    assert_eq!(likeness, [alike, alike].concat());
+}
+
+#[test]
+fn equal_neighbouring_bars_agree_whatever_their_pitches() {
+    let likeness = |fixture: &str| -> Vec<Vec<usize>> {
+        let (_, lines) = read(fixture);
+        let weights = Profile::default().plan_settings(lines[0].instrument).weights;
+        let found = figures::bars(&lines, &weights);
+        found.iter().map(|agreement| agreement.members.iter().map(|member| member.stroke).collect()).collect()
+    };
+    assert_eq!(
+        likeness("violin: c''4 d'' (e''8 f'') g''4 | g''4 b'' (g''8 f'') d''4 | c''1"),
+        [[0, 4], [1, 5], [2, 6], [3, 7]]
+    );
+    // Three strokes of which the last two cannot be hooked come out mirrored.
+    assert!(
+        likeness("time 3/4\nviolin: (c''8 d'') (e'' f'') (g'' a'') | (c''8 d'') (e'' f'') (g'' a'')")
+            .is_empty()
+    );
+    assert_eq!(likeness("time 3/4\nviolin: c''4 d'' e'' | f'' e'' d''").len(), 3);
 }
 
 #[test]
 fn what_departs_says_what_going_along_would_cost() {
-    // Printed marks hold the two apart at the first note; then a lift is cheaper than going on so.
-    let (score, lines) = read("violin: c''4!down d'' e'' f''\nviola: c'4!up d' e' f'");
+    // Printed marks hold the two apart at the first note; over the rest one of them goes on and joins the other.
+    let (score, lines) = read("violin: c''4!down r d'' e''\nviola: c'4!up r d' e'");
     let weights = Profile::default().plan_settings(lines[0].instrument).weights;
     let agreements = agreements(&score, &lines, &weights);
     let planned = together(&lines, &agreements, Grid::Fine);

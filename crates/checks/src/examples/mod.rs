@@ -5,7 +5,7 @@ mod fixture;
 
 use std::collections::BTreeMap;
 
-use arcata_bow::{Profile, plan};
+use arcata_bow::{Profile, Style, plan};
 use arcata_score::BowDirection;
 use arcata_xml::{Document, Limits};
 use serde_json::Value;
@@ -46,10 +46,10 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
     let examples = read_array(&setting.root.join(EXAMPLES))?;
     let reasons = tables::by_first_column(&setting.root.join(MISSES))?;
     let mut shares: BTreeMap<String, Share> = BTreeMap::new();
-    let profile = Profile::default();
     for example in &examples {
         let id = example["id"].as_str().ok_or("an example without an id")?;
         let status = example["status"].as_str().ok_or(format!("{id}: no status"))?;
+        let profile = Profile::default().in_style(own_style(status));
         let answer = match answer(example, &profile) {
             Ok(answer) => answer,
             Err(problem) => {
@@ -84,6 +84,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
             percent(share.letters_right, share.letters),
         );
     }
+    in_every_style(&examples, &[])?;
     for status in ["printed", "stated"] {
         let share = shares.get(status).ok_or(format!("no example is {status}"))?;
         let floor = FLOORS.iter().find(|(floored, _)| *floored == status).map_or(0, |(_, floor)| *floor);
@@ -94,6 +95,41 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
         if share.examples_right * 100 < share.examples * WANTED {
             println!("short of the target: {WANTED} % of the {status} examples");
         }
+    }
+    Ok(())
+}
+
+/// The letters that are right in every style, with prices changed for this run: `NAME=VALUE`.
+pub(crate) fn run(setting: &Setting, prices: &[String]) -> Result<()> {
+    in_every_style(&read_array(&setting.root.join(EXAMPLES))?, prices)
+}
+
+/// Treatises state rules of their time; prints and what players remember are later.
+fn own_style(status: &str) -> Style {
+    match status {
+        "printed" => Style::Dance,
+        _ => Style::Early,
+    }
+}
+
+/// The same examples under every style, so that it shows what a style is.
+fn in_every_style(examples: &[Value], prices: &[String]) -> Result<()> {
+    println!("\nletters right, percent   {}", Style::ALL.map(Style::name).join("  "));
+    let mut statuses: Vec<&str> = examples.iter().filter_map(|example| example["status"].as_str()).collect();
+    statuses.sort_unstable();
+    statuses.dedup();
+    for status in statuses {
+        print!("{status:22}");
+        for style in Style::ALL {
+            let profile = scores::priced(Profile::default().in_style(style), prices)?;
+            let (mut right, mut letters) = (0, 0);
+            for example in examples.iter().filter(|example| example["status"] == status) {
+                let answer = answer(example, &profile)?;
+                (right, letters) = (right + answer.right, letters + answer.letters);
+            }
+            print!(" {:8.1}", percent(right, letters));
+        }
+        println!();
     }
     Ok(())
 }

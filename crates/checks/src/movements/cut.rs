@@ -41,7 +41,8 @@ pub(super) fn cut(document: &Document, bars: &RangeInclusive<u32>) -> Result<Doc
 /// What is in force behind some bars, as an element.
 fn in_force(measures: &[Element<'_>]) -> String {
     let mut held: BTreeMap<(usize, String), String> = BTreeMap::new();
-    for attributes in measures.iter().flat_map(|measure| measure.children()).filter(|child| child.name() == "attributes")
+    for attributes in
+        measures.iter().flat_map(|measure| measure.children()).filter(|child| child.name() == "attributes")
     {
         for child in attributes.children() {
             let Some(place) = HOLDS.iter().position(|name| *name == child.name()) else { continue };

@@ -111,9 +111,8 @@ fn of_work(path: &Path) -> Result<Counts> {
         for (line, plan) in whole.planned().filter(|(line, _)| line.movement == index) {
             counts.openings += 1;
             let first = line.strokes.first().zip(plan.strokes.first());
-            let hangs = first.is_some_and(|(stroke, planned)| {
-                stroke.join != Join::Entry || planned.link != Link::Reset
-            });
+            let hangs = first
+                .is_some_and(|(stroke, planned)| stroke.join != Join::Entry || planned.link != Link::Reset);
             if hangs {
                 counts.hanging.push(format!("{said}: {} hangs on what is before", line.name));
             }
@@ -189,7 +188,13 @@ fn told(finding: &Finding) -> String {
     let place = &finding.place;
     format!(
         "{} {} {} {} {}: {} ({})",
-        finding.severity, finding.rule, place.section, place.bar_label, place.beat, finding.sentence, finding.count
+        finding.severity,
+        finding.rule,
+        place.section,
+        place.bar_label,
+        place.beat,
+        finding.sentence,
+        finding.count
     )
 }
 

@@ -196,7 +196,9 @@ fn plant(fault: &Fault, passage: &Passage, random: &mut Random) -> Option<Plante
     let to = u32::try_from(first + bars).ok()?;
     let bars = match fault.rule {
         // What is about the whole piece stands at its beginning, or somewhere in it.
-        "no-tempo" | "entry-without-dynamic" | "reentry-without-dynamic" | "landmarks-too-far" => (0, u32::MAX),
+        "no-tempo" | "entry-without-dynamic" | "reentry-without-dynamic" | "landmarks-too-far" => {
+            (0, u32::MAX)
+        }
         _ => (from, to),
     };
     Some(Planted { clean, faulty, parts, bars })

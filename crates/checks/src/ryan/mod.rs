@@ -5,11 +5,12 @@ mod agreement;
 mod bare;
 mod floors;
 mod kinds;
+mod learning;
 mod tune;
 mod tunes;
 
 use arcata_bow::together::plan_together;
-use arcata_bow::{Profile, plan};
+use arcata_bow::{Profile, Style, plan};
 use arcata_score::BowDirection;
 use rayon::prelude::*;
 
@@ -18,6 +19,7 @@ use crate::scores;
 use crate::setting::Setting;
 use agreement::Agreement;
 use kinds::{KINDS, by_kind};
+pub(crate) use learning::samples;
 pub(crate) use tune::tune;
 use tunes::{Half, Tune};
 
@@ -32,7 +34,7 @@ const WITHOUT_PLANNER: [Bowing; 3] = [
 
 /// Reports agreement by half and by place; holds the planner to what it has reached before.
 pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
-    let profile = Profile::default();
+    let profile = Profile::default().in_style(Style::Dance);
     let collection = tunes::load(setting, &profile)?;
     collection.report(outcome);
     println!("\nagreement with the printed marks, percent (marks)");
@@ -46,9 +48,13 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
         for (name, bowing) in WITHOUT_PLANNER {
             println!("{name:24} {half:>8} {}", agreement_of(&chosen, bowing));
         }
-        println!("{:24} {half:>8} {hidden}", "planner, marks hidden");
+        for style in Style::ALL {
+            let styled = Profile::default().in_style(style);
+            let reached = agreement_of(&chosen, |tune| planned(tune, &styled));
+            println!("{:24} {half:>8} {reached}", format!("marks hidden, {}", style.name()));
+        }
         let alike = agreement_of(&chosen, |tune| planned_alike(tune, &profile));
-        println!("{:24} {half:>8} {alike}", "the same, with likeness");
+        println!("{:24} {half:>8} {alike}", "dance, with likeness");
         floors::hold(setting, half, &hidden, outcome)?;
     }
     println!("{:24} {:>8} {:>20} {:>20} {:>20}", "wanted", "", "92.0", "93.0", "97.5");

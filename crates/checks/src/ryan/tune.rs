@@ -1,7 +1,7 @@
 //! A search for better planner weights, on the tuning half alone.
 
 use arcata_bow::plan::Grid;
-use arcata_bow::{Join, MetricPlace, PlanSettings, Profile, Weights, plan};
+use arcata_bow::{Join, MetricPlace, PlanSettings, Profile, Style, Weights, plan};
 use arcata_score::BowDirection;
 
 use super::agreement::Agreement;
@@ -43,7 +43,7 @@ enum Misses {
 /// `--misses` (print the marks that the plan does not agree with). The search plans repeats as if
 /// they were played once, which is a hundred times faster; what it ends with is measured with them.
 pub(crate) fn tune(setting: &Setting, arguments: &[String]) -> Result<()> {
-    let profile = Profile::default();
+    let profile = Profile::default().in_style(Style::Dance);
     let mut collection = tunes::load(setting, &profile)?;
     collection.report(&mut Outcome::default());
     let repeats = collection.without_repeats();

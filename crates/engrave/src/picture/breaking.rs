@@ -25,9 +25,10 @@ pub(super) fn systems(
     let last = u32::try_from(score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
     let bars = *content.bars.start()..=(*content.bars.end()).min(last);
     // A movement begins on a line of its own.
-    let movements = score.movements.iter().map(|movement| {
-        *movement.bars.start().max(bars.start())..=*movement.bars.end().min(bars.end())
-    });
+    let movements = score
+        .movements
+        .iter()
+        .map(|movement| *movement.bars.start().max(bars.start())..=*movement.bars.end().min(bars.end()));
     let stretches = movements.filter(|bars| !bars.is_empty());
     stretches.flat_map(|bars| lines_of(score, &parts, bars, room)).collect()
 }

@@ -382,7 +382,10 @@ fn a_bar_of_several_movements_asks_for_one() {
         entered.complaints.iter().map(ToString::to_string).collect()
     };
     let several = said("violin 1/2 up");
-    assert!(several.contains("bar 1 stands in the movements I, II. Name one above, on a line of its own: I:"), "{several}");
+    assert!(
+        several.contains("bar 1 stands in the movements I, II. Name one above, on a line of its own: I:"),
+        "{several}"
+    );
     let unknown = said("IV: violin 1/2 up");
     assert!(unknown.contains("expected a movement of this score, found \"IV\". It has I, II."), "{unknown}");
 }
@@ -392,11 +395,8 @@ fn a_layer_is_written_movement_by_movement_and_read_back() {
     let score = two_movements();
     let addresses = Addresses::new(&score);
     let entered = enter(&read("violin:\nI:\n1/2 up\nII:\n1/2 up, 2 down").0, &addresses);
-    let layer = Layer {
-        parts: addresses.part_keys().to_vec(),
-        entries: entered.entries.clone(),
-        ..Layer::default()
-    };
+    let layer =
+        Layer { parts: addresses.part_keys().to_vec(), entries: entered.entries.clone(), ..Layer::default() };
     let text = of_layer(&layer, &addresses);
     assert_eq!(text.to_string(), "violin:\nI:\n1/2 up\nII:\n1/2 up\n2/1 down\n");
     assert_eq!(enter(&text, &addresses).entries, entered.entries);

@@ -137,8 +137,7 @@ fn note_spot(found: Found, addresses: &Addresses<'_>) -> Option<NoteSpot> {
     // The movement stands above it.
     let movement = score.movements.get(score.movement_of(note.bar));
     let inside = |index: u32| movement.is_none_or(|movement| movement.bars.contains(&index));
-    let bars =
-        || score.bars.iter().zip(0..).filter(|(bar, index)| bar.label == spot.bar && inside(*index));
+    let bars = || score.bars.iter().zip(0..).filter(|(bar, index)| bar.label == spot.bar && inside(*index));
     let nth = bars().take_while(|(_, index)| *index < note.bar).count() + 1;
     let nth = (bars().nth(1).is_some()).then(|| u16::try_from(nth).unwrap_or(u16::MAX));
     let here = addresses.at(found.part, note.bar, spot.offset);

@@ -137,7 +137,8 @@ impl<'a> Locator<'a> {
             (nth, _) => {
                 let nth = nth.map_or(String::new(), |nth| format!("({nth})"));
                 let first = bars.iter().zip(0..).find(|(_, index)| inside(*index)).map(|(bar, _)| bar);
-                let last = bars.iter().zip(0..).filter(|(_, index)| inside(*index)).last().map(|(bar, _)| bar);
+                let last =
+                    bars.iter().zip(0..).filter(|(_, index)| inside(*index)).last().map(|(bar, _)| bar);
                 let ends = first.zip(last);
                 Err(Trouble::UnknownBar {
                     label: format!("{}{nth}", name.label),

@@ -44,7 +44,9 @@ impl Display for Line {
             before = Some(item);
         }
         match &self.comment {
-            Some(comment) if self.items.is_empty() && self.movement.is_none() => write!(out, "{}", format!("# {comment}").trim_end()),
+            Some(comment) if self.items.is_empty() && self.movement.is_none() => {
+                write!(out, "{}", format!("# {comment}").trim_end())
+            }
             Some(comment) => write!(out, "{}", format!("  # {comment}").trim_end()),
             None => Ok(()),
         }

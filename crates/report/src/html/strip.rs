@@ -83,12 +83,7 @@ impl Strip {
         }
     }
 
-    fn stretch(
-        &self,
-        bars: Range<usize>,
-        wide: usize,
-        findings: &[(usize, &FindingView)],
-    ) -> Markup {
+    fn stretch(&self, bars: Range<usize>, wide: usize, findings: &[(usize, &FindingView)]) -> Markup {
         let label = |bar: usize| self.bars.get(bar).map_or("", String::as_str);
         let told = format!(
             "Downbeats of bars {} to {}: {}",

@@ -322,9 +322,11 @@ impl Maker<'_> {
         let bar = &self.score.bars[index as usize];
         let movement = self.score.movement_of(index);
         let before = section.bars.last().map(|last| self.score.movement_of(last.index));
-        let heading = self.score.movements.get(movement).filter(|_| {
-            self.score.movements.len() > 1 && before != Some(movement)
-        });
+        let heading = self
+            .score
+            .movements
+            .get(movement)
+            .filter(|_| self.score.movements.len() > 1 && before != Some(movement));
         match section.bars.last_mut() {
             Some(last) if last.index == index => last.changes.push(change),
             _ => section.bars.push(BarChanges {

@@ -91,8 +91,9 @@ impl<'a> AsideIn<'a> {
         let (entry, place) = (&self.aside.entries[index], &finding.place);
         let rule = entry.rule.as_ref().is_none_or(|rule| rule == finding.rule);
         let beat = entry.beat.is_none_or(|beat| beat == place.beat);
-        let bars =
-            self.bars[index].as_ref().is_none_or(|bars| bars.iter().any(|bars| bars.contains(&(place.bar + self.first))));
+        let bars = self.bars[index]
+            .as_ref()
+            .is_none_or(|bars| bars.iter().any(|bars| bars.contains(&(place.bar + self.first))));
         rule && beat && bars && entry.part.as_ref().is_none_or(|part| self.is_in(part, finding))
     }
 

@@ -3,9 +3,7 @@
 use std::ops::RangeInclusive;
 
 use crate::words::{from_roman, roman};
-use crate::{
-    ClefChange, Length, Meter, Moment, Note, NoteId, Part, Place, Score, TieEnd,
-};
+use crate::{ClefChange, Length, Meter, Moment, Note, NoteId, Part, Place, Score, TieEnd};
 
 /// A movement of the file. The bow, dynamics, states, tempo and repeats begin afresh with it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -193,8 +191,7 @@ impl Score {
         for bar in &mut alone.bars {
             bar.start = cut.moment(bar.start);
         }
-        let mut beginning =
-            Beginning { bar: first, time: begin.start.since_start(), ..Beginning::default() };
+        let mut beginning = Beginning { bar: first, time: begin.start.since_start(), ..Beginning::default() };
         for part in &self.parts {
             let (part, notes, slurs) = cut.part(part);
             alone.parts.push(part);

@@ -3,7 +3,8 @@
 use arcata_xml::NodeId;
 
 use crate::{
-    Bar, Dynamic, Instruction, Length, Meter, Moment, Movement, Note, NoteId, OpenSlur, Problem, Slur, Swell, Tempo,
+    Bar, Dynamic, Instruction, Length, Meter, Moment, Movement, Note, NoteId, OpenSlur, Problem, Slur, Swell,
+    Tempo,
 };
 
 /// A whole score.

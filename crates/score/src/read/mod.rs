@@ -186,7 +186,13 @@ fn finish(reader: PartReader, score: &mut Score, problems: &mut Problems) {
     text::take_steps(&mut part.dynamics, levels, movements::Ends(&later));
     part.instructions.sort_by_key(|instruction| instruction.place.at);
     wavy::trill_under_waves(&mut part.notes, &waves);
-    ties::join(&mut part, (index, movements::Ends(&later)), &ringing, |bar| bars::entered_anew(bars, bar), problems);
+    ties::join(
+        &mut part,
+        (index, movements::Ends(&later)),
+        &ringing,
+        |bar| bars::entered_anew(bars, bar),
+        problems,
+    );
     slurs::join(&mut part, (index, movements::Ends(&later)), &slurs, problems);
     swells::join(&mut part, (index, movements::Ends(&later)), &swells, problems);
     score.tempos.append(&mut tempos);

@@ -109,7 +109,8 @@ fn named(ranges: Vec<RangeInclusive<u32>>, openings: &[Opening]) -> Vec<Movement
 fn begins(bars: &[Bar], openings: &[Opening], index: usize, anew: Anew) -> Begins {
     let before = &bars[index - 1];
     let opening = openings.get(index);
-    let heading_here = opening.into_iter().flat_map(|opening| &opening.headings).find_map(|text| heading(text));
+    let heading_here =
+        opening.into_iter().flat_map(|opening| &opening.headings).find_map(|text| heading(text));
     let is_final = before.right.style == BarlineStyle::Final;
     let new_page = opening.is_some_and(|opening| opening.layout == Layout::NewPage);
     let tempo = opening.is_some_and(|opening| opening.tempo == Tempo::Written);

@@ -16,8 +16,24 @@ pub enum Heading {
 
 /// Parts of a movement that have headings of their own (common practice in English, Italian, French, German).
 const WITHIN: [&str; 18] = [
-    "trio", "alternativo", "maggiore", "minore", "majeur", "mineur", "var", "variation", "variazione",
-    "variatio", "double", "coda", "musette", "cadenza", "kadenz", "cadence", "thema", "tema",
+    "trio",
+    "alternativo",
+    "maggiore",
+    "minore",
+    "majeur",
+    "mineur",
+    "var",
+    "variation",
+    "variazione",
+    "variatio",
+    "double",
+    "coda",
+    "musette",
+    "cadenza",
+    "kadenz",
+    "cadence",
+    "thema",
+    "tema",
 ];
 
 /// Longer texts are no headings.

@@ -12,8 +12,8 @@ mod phrases;
 mod read;
 mod table;
 
-pub use headings::{Heading, from_roman, heading, is_roman, roman};
 pub(crate) use fold::{Token, tokens};
+pub use headings::{Heading, from_roman, heading, is_roman, roman};
 pub use table::Language;
 
 use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoKind};

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use arcata_score::{BowDirection, NoteId};
 
-use crate::plan::{Link, Plan};
 use crate::Line;
+use crate::plan::{Link, Plan};
 
 /// Whether two plans of the same notes, slurred in two ways, have the bow go the same way on every note and turn or leave
 /// the string before the same notes. A hook and a slur are one bow here: a change of the slurs that only turns one into

@@ -2,8 +2,9 @@
 
 use super::lattice::{Lattice, Node};
 use crate::Stroke;
-use crate::plan::costs::{Approach, Costs};
+use crate::plan::costs::Costs;
 use crate::plan::course::Course;
+use crate::plan::links::Approach;
 use crate::plan::search::{NEVER, Row, Search, Settled, Stand, cheapest};
 use crate::plan::{Allowed, PlanSettings};
 
@@ -113,7 +114,7 @@ impl<const CELLS: usize> Walk<'_, CELLS> {
     }
 
     fn approach(&self, before: &Node, node: &Node) -> Approach {
-        Approach::tried(&self.strokes[before.shape], &self.strokes[node.shape])
+        self.search.costs.tried(&self.strokes[before.shape], &self.strokes[node.shape])
     }
 
     /// What setting the bow down for a node costs when `made` changes were made before it.

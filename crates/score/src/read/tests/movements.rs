@@ -9,9 +9,13 @@ use crate::{Length, Moment, NoteId, Score, TieEnd};
 /// A bar in a word: its number, and behind it what is printed: `=` a final barline, `:` a repeat's end, `#` a new page,
 /// `[text]` words above its beginning.
 fn score(bars: &str) -> Score {
-    let mut xml = String::from("<score-partwise><part-list><score-part id=\"P1\"><part-name>Viola</part-name></score-part></part-list><part id=\"P1\">");
+    let mut xml = String::from(
+        "<score-partwise><part-list><score-part id=\"P1\"><part-name>Viola</part-name></score-part></part-list><part id=\"P1\">",
+    );
     for (index, bar) in bars.split(" | ").enumerate() {
-        let (signs, words) = bar.split_once('[').map_or((bar, None), |(signs, words)| (signs, Some(words.trim_end_matches(']'))));
+        let (signs, words) = bar
+            .split_once('[')
+            .map_or((bar, None), |(signs, words)| (signs, Some(words.trim_end_matches(']'))));
         let number = signs.trim_end_matches(['=', ':', '#']);
         let _ = write!(xml, "<measure number=\"{number}\">");
         if signs.contains('#') {
@@ -21,7 +25,8 @@ fn score(bars: &str) -> Score {
             xml.push_str("<attributes><divisions>1</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes>");
         }
         for words in words.into_iter().flat_map(|words| words.split(" + ")) {
-            let _ = write!(xml, "<direction><direction-type><words>{words}</words></direction-type></direction>");
+            let _ =
+                write!(xml, "<direction><direction-type><words>{words}</words></direction-type></direction>");
         }
         xml.push_str("<note><pitch><step>C</step><octave>4</octave></pitch><duration>4</duration></note>");
         if signs.contains('=') {
@@ -92,11 +97,17 @@ fn a_movement_alone_counts_from_its_beginning() {
     let score = score("1[I.] | 2= | 1[II.] | 2=");
     let (alone, beginning) = score.movement_alone(1).unwrap();
     assert_eq!((beginning.bar, beginning.time, beginning.notes.as_slice()), (2, Length::new(2, 1), &[2][..]));
-    assert_eq!((alone.bars.len(), alone.bars[0].start, alone.bars[0].label.as_str()), (2, Moment::START, "1"));
+    assert_eq!(
+        (alone.bars.len(), alone.bars[0].start, alone.bars[0].label.as_str()),
+        (2, Moment::START, "1")
+    );
     assert_eq!(alone.parts[0].notes[0].onset, Moment::START);
     assert_eq!(alone.parts[0].meters.len(), 1, "the signature in force is stated");
     assert_eq!(beginning.note(0, NoteId(1)), NoteId(3));
-    assert_eq!(alone.parts[0].notes[0].node, score.parts[0].notes[2].node, "elements keep their place in the file");
+    assert_eq!(
+        alone.parts[0].notes[0].node, score.parts[0].notes[2].node,
+        "elements keep their place in the file"
+    );
     assert!(score.movement_alone(2).is_none());
 }
 
@@ -117,12 +128,19 @@ fn nothing_is_joined_across_movements() {
         )
     };
     let attributes = "<attributes><divisions>1</divisions></attributes>";
-    let wedge = |kind: &str| format!("<direction><direction-type><wedge type=\"{kind}\"/></direction-type></direction>");
+    let wedge = |kind: &str| {
+        format!("<direction><direction-type><wedge type=\"{kind}\"/></direction-type></direction>")
+    };
     let xml = format!(
         "<score-partwise><part-list><score-part id=\"P1\"><part-name>Viola</part-name></score-part></part-list><part id=\"P1\">{}{}{}</part></score-partwise>",
         bar(1, "<slur type=\"start\" number=\"1\"/>", "", attributes),
         bar(2, "<tied type=\"start\"/>", "<tie type=\"start\"/>", &wedge("crescendo")),
-        bar(1, "<tied type=\"stop\"/><slur type=\"stop\" number=\"1\"/>", "<tie type=\"stop\"/>", &wedge("stop"))
+        bar(
+            1,
+            "<tied type=\"stop\"/><slur type=\"stop\" number=\"1\"/>",
+            "<tie type=\"stop\"/>",
+            &wedge("stop")
+        )
     );
     let score = crate::read(&Document::parse(xml.into_bytes(), &Limits::default()).unwrap());
     let part = &score.parts[0];

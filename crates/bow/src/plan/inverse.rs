@@ -1,0 +1,404 @@
+//! The planner asked backwards: how likely is a bowing, and which prices would make it likelier?
+//!
+//! Every way of bowing a line counts by e to the minus its cost in points (maximum entropy; a latent
+//! conditional random field over the planner's own lattice). Sums over all ways, forward and backward, give
+//! the soft minimum of the cost, the chance of each direction, and how often each weight is paid on average:
+//! the latter less the same under known directions is the gradient by which weights are learned. Places and
+//! links are summed over.
+//!
+//! A line is taken as played once, on the coarse grid of 24 places. Floating numbers, but only sums and
+//! products of them: every machine finds the same.
+
+use arcata_score::BowDirection;
+use rustc_hash::FxHashMap;
+
+use super::anchors::offered;
+use super::costs::Costs;
+use super::links::Approach;
+use super::{Link, PlanSettings, Weights};
+use crate::{BowInterval, Join, Line, SpeedWindow};
+
+const CELLS: usize = 24;
+const DIRECTIONS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
+/// What a weight is tried at to find how often it is paid: large, so that whole numbers round little.
+const UNIT: i64 = 1_000_000;
+
+/// Chances by direction and place.
+type Row = [[f64; CELLS]; 2];
+
+/// A line with all that its bowing can cost, by weight.
+pub struct Inverse {
+    steps: Vec<Step>,
+    travels: Vec<[f64; CELLS]>,
+    places: Vec<[[f64; CELLS]; 2]>,
+    least_way: usize,
+    weights: usize,
+}
+
+/// A price: what is fixed, thousandths, and how often each learned weight is paid.
+#[derive(Default)]
+struct Price {
+    fixed: i64,
+    paid: Vec<(usize, f64)>,
+}
+
+struct Step {
+    direction: [Price; 2],
+    join: Option<Join>,
+    acts: Vec<Act>,
+    /// What ways through the air count for, by distance.
+    lift: [f64; CELLS],
+    places: usize,
+    travel: usize,
+}
+
+/// A link between two directions.
+struct Act {
+    link: Link,
+    from: BowDirection,
+    to: BowDirection,
+    price: Price,
+}
+
+/// All ways of bowing a line, summed up.
+#[derive(Clone, Debug)]
+pub struct Chances {
+    /// The sum over all ways is the first times two to the power of the second.
+    pub sum: (f64, i64),
+    /// For each stroke, how likely it goes down, 0 to 1.
+    pub down: Vec<f64>,
+    /// For each learned weight, how often it is paid on average.
+    pub paid: Vec<f64>,
+}
+
+impl Inverse {
+    /// A line under settings; `names` are the weights to be learned, as a profile names them. Weights that are
+    /// percentages cannot be.
+    #[must_use]
+    pub fn new(line: &Line, settings: &PlanSettings, names: &[&str]) -> Self {
+        let line = Line {
+            repeats: Vec::new(),
+            voices: line.voices.clone(),
+            name: line.name.clone(),
+            strokes: line.strokes.clone(),
+            ..*line
+        };
+        let with = |chosen: Option<&str>| PlanSettings {
+            weights: only(&settings.weights, names, chosen),
+            ..settings.alone()
+        };
+        let fixed_settings = with(None);
+        let fixed = Costs::new(&line, &fixed_settings, CELLS);
+        let each: Vec<PlanSettings> = names.iter().map(|name| with(Some(name))).collect();
+        let each: Vec<Costs<'_>> = each.iter().map(|settings| Costs::new(&line, settings, CELLS)).collect();
+        let mut tables = Tables::default();
+        let steps = (0..line.strokes.len()).map(|index| step(index, &fixed, &each, &mut tables)).collect();
+        let (travels, places) = (tables.travels, tables.places);
+        Self { steps, travels, places, least_way: fixed.least_way(), weights: names.len() }
+    }
+
+    /// All ways, the learned weights being these (thousandths, in the order of their names), where known
+    /// directions hold.
+    #[must_use]
+    pub fn chances(&self, weights: &[f64], known: &[Option<BowDirection>]) -> Chances {
+        let mut sum = (1.0, 0);
+        let mut forward: Vec<(Row, Row)> = Vec::with_capacity(self.steps.len());
+        for (index, step) in self.steps.iter().enumerate() {
+            let before = forward.last().map(|(_, ends)| ends);
+            let landing = self.landing(index, weights, known);
+            let mut begins = self.links(step, weights, before);
+            multiply(&mut begins, &landing);
+            let mut ends = self.travelled(step, &begins);
+            let scale = scale(&mut ends);
+            sum.1 += scale;
+            forward.push((begins, ends));
+        }
+        let mut chances = Chances { sum, down: vec![0.0; self.steps.len()], paid: vec![0.0; self.weights] };
+        let Some((_, last)) = forward.last() else { return chances };
+        chances.sum.0 = last.iter().flatten().sum();
+        let mut after: Row = [[1.0; CELLS]; 2];
+        for (index, step) in self.steps.iter().enumerate().rev() {
+            let begins = &forward[index].0;
+            let mut onward = self.travelled_back(step, &after);
+            let by_direction: [f64; 2] = std::array::from_fn(|way| dot(&begins[way], &onward[way]));
+            let whole: f64 = by_direction.iter().sum();
+            chances.down[index] = by_direction[0] / whole;
+            for (price, share) in step.direction.iter().zip(by_direction) {
+                price.count(share / whole, &mut chances.paid);
+            }
+            multiply(&mut onward, &self.landing(index, weights, known));
+            let before = index.checked_sub(1).map(|before| &forward[before].1);
+            after = self.links_back(step, weights, before, &onward, &mut chances.paid);
+            scale(&mut after);
+        }
+        chances
+    }
+
+    /// What beginning a stroke counts for, by direction and place, the link not counted.
+    fn landing(&self, index: usize, weights: &[f64], known: &[Option<BowDirection>]) -> Row {
+        let step = &self.steps[index];
+        let held = known.get(index).copied().flatten();
+        std::array::from_fn(|way| {
+            let holds = held.is_none_or(|held| held == DIRECTIONS[way]);
+            let price = if holds { counts(step.direction[way].at(weights)) } else { 0.0 };
+            self.places[step.places][0].map(|place| place * price)
+        })
+    }
+
+    fn links(&self, step: &Step, weights: &[f64], before: Option<&Row>) -> Row {
+        let (Some(before), Some(join)) = (before, step.join) else { return [[1.0; CELLS]; 2] };
+        let mut begins = [[0.0; CELLS]; 2];
+        for act in &step.acts {
+            let price = counts(act.price.at(weights));
+            let from = &before[act.from as usize];
+            let to = &mut begins[act.to as usize];
+            self.over(step, join, act, |from_cell, to_cell, way| {
+                to[to_cell] += from[from_cell] * way * price
+            });
+        }
+        begins
+    }
+
+    /// The chances behind a stroke's end seen from the end of the one before; counts what its links pay.
+    fn links_back(
+        &self,
+        step: &Step,
+        weights: &[f64],
+        before: Option<&Row>,
+        onward: &Row,
+        paid: &mut [f64],
+    ) -> Row {
+        let mut back = [[0.0; CELLS]; 2];
+        let (Some(before), Some(join)) = (before, step.join) else { return back };
+        let mut shares = Vec::with_capacity(step.acts.len());
+        for act in &step.acts {
+            let price = counts(act.price.at(weights));
+            let (from, to) = (&before[act.from as usize], &onward[act.to as usize]);
+            let behind = &mut back[act.from as usize];
+            let mut share = 0.0;
+            self.over(step, join, act, |from_cell, to_cell, way| {
+                let counted = to[to_cell] * way * price;
+                behind[from_cell] += counted;
+                share += from[from_cell] * counted;
+            });
+            shares.push(share);
+        }
+        let whole: f64 = shares.iter().sum();
+        for (act, share) in step.acts.iter().zip(shares) {
+            act.price.count(share / whole, paid);
+        }
+        back
+    }
+
+    /// Every pair of places that a link joins, with what the way between them counts for.
+    fn over(&self, step: &Step, join: Join, act: &Act, mut each: impl FnMut(usize, usize, f64)) {
+        match act.link {
+            Link::Change | Link::Hooked => (0..CELLS).for_each(|cell| each(cell, cell, 1.0)),
+            Link::Retake | Link::Reset => {
+                for from in 0..CELLS {
+                    for to in 0..CELLS {
+                        let (least, way) =
+                            (if join == Join::Entry { 0 } else { self.least_way }, from.abs_diff(to));
+                        let back = match act.to {
+                            BowDirection::Down => to < from,
+                            BowDirection::Up => to > from,
+                        };
+                        if way >= least && (back || act.link == Link::Reset) {
+                            each(from, to, step.lift[way]);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    fn travelled(&self, step: &Step, begins: &Row) -> Row {
+        let (travel, place) = (&self.travels[step.travel], &self.places[step.places][1]);
+        let mut ends = [[0.0; CELLS]; 2];
+        for start in 0..CELLS {
+            for way in 0..CELLS - start {
+                ends[0][start + way] += begins[0][start] * travel[way];
+                ends[1][start] += begins[1][start + way] * travel[way];
+            }
+        }
+        for row in &mut ends {
+            row.iter_mut().zip(place).for_each(|(chance, place)| *chance *= place);
+        }
+        ends
+    }
+
+    fn travelled_back(&self, step: &Step, after: &Row) -> Row {
+        let (travel, place) = (&self.travels[step.travel], &self.places[step.places][1]);
+        let after: Row =
+            std::array::from_fn(|way| std::array::from_fn(|cell| after[way][cell] * place[cell]));
+        let mut begins = [[0.0; CELLS]; 2];
+        for start in 0..CELLS {
+            for way in 0..CELLS - start {
+                begins[0][start] += after[0][start + way] * travel[way];
+                begins[1][start + way] += after[1][start] * travel[way];
+            }
+        }
+        begins
+    }
+}
+
+impl Price {
+    /// From a cost under the fixed weights and under each learned one alone.
+    fn of(cost: impl Fn(&Costs<'_>) -> i64, fixed: &Costs<'_>, each: &[Costs<'_>]) -> Self {
+        let paid = each.iter().enumerate().filter_map(|(nth, costs)| {
+            let paid = cost(costs);
+            (paid != 0).then(|| (nth, paid as f64 / UNIT as f64))
+        });
+        Self { fixed: cost(fixed), paid: paid.collect() }
+    }
+
+    fn at(&self, weights: &[f64]) -> f64 {
+        self.fixed as f64 + self.paid.iter().map(|(nth, paid)| weights[*nth] * paid).sum::<f64>()
+    }
+
+    fn count(&self, share: f64, sums: &mut [f64]) {
+        for (nth, paid) in &self.paid {
+            sums[*nth] += paid * share;
+        }
+    }
+}
+
+/// The weights with those to be learned at nothing; or one of them alone, and no other.
+fn only(weights: &Weights, names: &[&str], chosen: Option<&str>) -> Weights {
+    let mut weights = weights.clone();
+    for (name, value) in weights.named() {
+        let percent = Weights::PERCENTAGES.contains(&name);
+        match chosen {
+            _ if percent => {}
+            Some(chosen) => *value = if name == chosen { UNIT } else { 0 },
+            None if names.contains(&name) => *value = 0,
+            None => {}
+        }
+    }
+    weights
+}
+
+/// Tables that many strokes share.
+#[derive(Default)]
+struct Tables {
+    travels: Vec<[f64; CELLS]>,
+    known_travels: FxHashMap<(i64, SpeedWindow), usize>,
+    places: Vec<[[f64; CELLS]; 2]>,
+    known_places: FxHashMap<(BowInterval, u16, bool), usize>,
+}
+
+fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables) -> Step {
+    let stroke = &fixed.strokes[index];
+    let row = |cost: &dyn Fn(usize, &mut i64)| {
+        std::array::from_fn(|cell| {
+            let mut sum = 0;
+            cost(cell, &mut sum);
+            counts(sum as f64)
+        })
+    };
+    let travel = *tables.known_travels.entry((stroke.duration.micros, stroke.speed)).or_insert_with(|| {
+        let pace = fixed.pace(stroke);
+        tables.travels.push(row(&|cell, sum| fixed.travel(&pace, cell, sum)));
+        tables.travels.len() - 1
+    });
+    let known = (stroke.home, stroke.emphasis.accent, Costs::enters_softly(stroke));
+    let places = *tables.known_places.entry(known).or_insert_with(|| {
+        let begin = row(&|cell, sum| fixed.begin_at(index, cell, sum));
+        let end = row(&|cell, sum| fixed.end_at(index, cell, sum));
+        tables.places.push([begin, end]);
+        tables.places.len() - 1
+    });
+    let direction = DIRECTIONS.map(|direction| {
+        let cost = |costs: &Costs<'_>| {
+            let mut sum = 0;
+            costs.direction(index, direction, &mut sum);
+            sum
+        };
+        Price::of(cost, fixed, each)
+    });
+    let approach = fixed.approach(index);
+    let acts = approach.as_ref().map(|approach| acts(approach, fixed, each)).unwrap_or_default();
+    let lift = lift(approach.as_ref(), fixed);
+    Step { direction, join: approach.map(|approach| approach.join), acts, lift, places, travel }
+}
+
+fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>]) -> Vec<Act> {
+    let mut acts = Vec::new();
+    for link in offered(approach.join) {
+        for from in DIRECTIONS {
+            for to in DIRECTIONS {
+                let fits = match link {
+                    Link::Change => from != to,
+                    Link::Hooked | Link::Retake => from == to,
+                    Link::Reset => true,
+                };
+                let cost = |costs: &Costs<'_>| {
+                    let mut sum = 0;
+                    costs.act(approach, *link, from, to, &mut sum);
+                    sum
+                };
+                if fits {
+                    acts.push(Act { link: *link, from, to, price: Price::of(cost, fixed, each) });
+                }
+            }
+        }
+    }
+    acts
+}
+
+/// What ways through the air count for before a stroke.
+fn lift(approach: Option<&Approach>, costs: &Costs<'_>) -> [f64; CELLS] {
+    let Some(approach) = approach.filter(|approach| approach.join != Join::Entry) else {
+        return [1.0; CELLS];
+    };
+    let carry = costs.carry(approach);
+    std::array::from_fn(|way| {
+        let rushed = if carry.in_time.is_none_or(|far| way > far) { carry.rushed } else { 0 };
+        counts((carry.per_cell * way as i64 + rushed) as f64)
+    })
+}
+
+fn multiply(row: &mut Row, by: &Row) {
+    for (cell, by) in row.iter_mut().flatten().zip(by.iter().flatten()) {
+        *cell *= by;
+    }
+}
+
+fn dot(one: &[f64; CELLS], other: &[f64; CELLS]) -> f64 {
+    one.iter().zip(other).map(|(one, other)| one * other).sum()
+}
+
+/// Brings a row near one by a power of two, which is exact, and tells which.
+fn scale(row: &mut Row) -> i64 {
+    let most = row.iter().flatten().fold(0.0_f64, |most, cell| most.max(*cell));
+    if most <= 0.0 {
+        return 0;
+    }
+    let exponent = (most.to_bits() >> 52 & 0x7ff) as i64 - 1023;
+    let factor = power_of_two(-exponent);
+    row.iter_mut().flatten().for_each(|cell| *cell *= factor);
+    exponent
+}
+
+fn power_of_two(exponent: i64) -> f64 {
+    f64::from_bits(((exponent.clamp(-1022, 1023) + 1023) as u64) << 52)
+}
+
+/// e to the minus a cost in thousandths of a point; nothing beyond 700 points.
+fn counts(thousandths: f64) -> f64 {
+    let points = thousandths / 1000.0;
+    if points > 700.0 {
+        return 0.0;
+    }
+    let halvings = (points / std::f64::consts::LN_2).round();
+    let left = halvings * std::f64::consts::LN_2 - points;
+    // |left| < 0.35: fourteen terms are more than a float holds.
+    let mut sum = 1.0;
+    for term in (1..=14).rev() {
+        sum = 1.0 + sum * left / f64::from(term);
+    }
+    sum * power_of_two(-(halvings as i64))
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,200 @@
+//! Bow directions as players took them on film, against the planner, which sees the notes and slurs alone.
+//! The data stays outside the project: a folder of scores with a `strokes.json` is named by whoever runs this.
+
+use std::collections::BTreeMap;
+use std::fmt;
+use std::path::Path;
+
+use arcata_bow::plan::as_it_comes;
+use arcata_bow::{Join, Line, Profile, Style, plan};
+use arcata_score::{BowDirection, NoteKind, Score};
+use rayon::prelude::*;
+use serde_json::Value;
+
+use crate::outcome::Result;
+use crate::scores;
+use crate::setting::read_array;
+
+/// The kinds of place that the data tells apart.
+pub(crate) const PLACES: [&str; 4] = ["downbeat", "mid-bar", "other beat", "off the beat"];
+
+/// One piece: its line, and for every stroke what the player did.
+pub(crate) struct Piece {
+    pub(crate) file: String,
+    pub(crate) line: Line,
+    /// For each stroke of the player the one of the line that begins with it. The line may have more: a bow
+    /// that the table runs over a rest is two strokes to our reading.
+    pub(crate) strokes: Vec<usize>,
+    pub(crate) bows: Vec<BowDirection>,
+    /// Indices into [`PLACES`].
+    places: Vec<usize>,
+    pub(crate) after_silence: Vec<bool>,
+}
+
+impl Piece {
+    /// What is known of each stroke of the line.
+    pub(crate) fn known(&self) -> Vec<Option<BowDirection>> {
+        let mut known = vec![None; self.line.strokes.len()];
+        for (stroke, bow) in self.strokes.iter().zip(&self.bows) {
+            known[*stroke] = Some(*bow);
+        }
+        known
+    }
+}
+
+/// What a bowing of a piece, or of several, comes to.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Played {
+    pub(crate) agreed: usize,
+    pub(crate) strokes: usize,
+    /// Agreement of each piece in millionths, added up.
+    pieces_millionths: u64,
+    pieces: u64,
+    by_place: [(usize, usize); PLACES.len()],
+    /// Two strokes in one direction with no silence between them, and all joints without one.
+    one_way: usize,
+    joints: usize,
+}
+
+impl Played {
+    pub(crate) fn of(piece: &Piece, directions: &[BowDirection]) -> Self {
+        let mut played = Self { pieces: 1, ..Self::default() };
+        for (index, (bow, stroke)) in piece.bows.iter().zip(&piece.strokes).enumerate() {
+            let planned = directions[*stroke];
+            let agrees = usize::from(*bow == planned);
+            played.agreed += agrees;
+            played.strokes += 1;
+            let (right, all) = &mut played.by_place[piece.places[index]];
+            *right += agrees;
+            *all += 1;
+            if index > 0 && !piece.after_silence[index] && piece.strokes[index - 1] + 1 == *stroke {
+                played.joints += 1;
+                played.one_way += usize::from(directions[stroke - 1] == planned);
+            }
+        }
+        played.pieces_millionths = (played.agreed * 1_000_000 / played.strokes.max(1)) as u64;
+        played
+    }
+
+    pub(crate) fn plus(mut self, other: Self) -> Self {
+        self.agreed += other.agreed;
+        self.strokes += other.strokes;
+        self.pieces_millionths += other.pieces_millionths;
+        self.pieces += other.pieces;
+        self.one_way += other.one_way;
+        self.joints += other.joints;
+        for (mine, theirs) in self.by_place.iter_mut().zip(other.by_place) {
+            mine.0 += theirs.0;
+            mine.1 += theirs.1;
+        }
+        self
+    }
+
+    /// Percent of strokes, and as the mean over pieces.
+    pub(crate) fn shares(&self) -> (f64, f64) {
+        let strokes = percent(self.agreed, self.strokes);
+        (strokes, self.pieces_millionths as f64 / self.pieces.max(1) as f64 / 1e4)
+    }
+}
+
+fn percent(part: usize, of: usize) -> f64 {
+    part as f64 * 100.0 / of.max(1) as f64
+}
+
+impl fmt::Display for Played {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (strokes, pieces) = self.shares();
+        write!(out, "{strokes:6.2} {pieces:6.2} {:8.2}   ", percent(self.one_way, self.joints))?;
+        for (right, all) in self.by_place {
+            write!(out, " {:>18}", format!("{:.1} ({right}/{all})", percent(right, all)))?;
+        }
+        Ok(())
+    }
+}
+
+/// Reads the pieces of a folder.
+pub(crate) fn load(folder: &Path, profile: &Profile) -> Result<Vec<Piece>> {
+    let index = read_array(&folder.join("strokes.json"))?;
+    index.par_iter().map(|entry| piece(folder, entry, profile)).collect()
+}
+
+fn piece(folder: &Path, entry: &Value, profile: &Profile) -> Result<Piece> {
+    let file = entry["file"].as_str().ok_or("strokes.json: an entry without a file")?.to_owned();
+    let opened = scores::open(&folder.join(&file))?;
+    let score = arcata_score::read(opened.document());
+    let lines = scores::lines(&score, profile);
+    let [line] = <[Line; 1]>::try_from(lines).map_err(|lines| format!("{file}: {} lines", lines.len()))?;
+    let told = entry["strokes"].as_array().ok_or(format!("{file}: no strokes"))?;
+    let begins = begins(&score, &line);
+    let stands = told.iter().map(|stroke| stroke["note"].as_u64().and_then(|at| usize::try_from(at).ok()));
+    let stroke_of: BTreeMap<usize, usize> =
+        begins.into_iter().enumerate().map(|(index, note)| (note, index)).collect();
+    let strokes: Option<Vec<usize>> =
+        stands.map(|note| note.and_then(|note| stroke_of.get(&note).copied())).collect();
+    let strokes = strokes.ok_or(format!("{file}: a stroke of strokes.json begins where ours do not"))?;
+    let bow = |stroke: &Value| match stroke["bow"].as_str() {
+        Some("down") => Ok(BowDirection::Down),
+        Some("up") => Ok(BowDirection::Up),
+        _ => Err(format!("{file}: a bow that is neither down nor up")),
+    };
+    let place = |stroke: &Value| {
+        let place = PLACES.iter().position(|place| stroke["place"] == **place);
+        place.ok_or(format!("{file}: a place that is not known"))
+    };
+    Ok(Piece {
+        bows: told.iter().map(bow).collect::<Result<_>>()?,
+        places: told.iter().map(place).collect::<Result<_>>()?,
+        after_silence: told.iter().map(|stroke| stroke["after_silence"] == true).collect(),
+        strokes,
+        line,
+        file,
+    })
+}
+
+/// For each stroke the number of its first note among those that sound.
+fn begins(score: &Score, line: &Line) -> Vec<usize> {
+    let notes = &score.parts[line.part].notes;
+    let sounding: Vec<bool> =
+        notes.iter().map(|note| note.kind == NoteKind::Ordinary && note.pitch.cents().is_some()).collect();
+    let number = |note: usize| sounding[..note].iter().filter(|sounds| **sounds).count();
+    line.strokes.iter().filter_map(|stroke| Some(number(stroke.notes.first()?.0 as usize))).collect()
+}
+
+/// What the planner does with a piece.
+pub(crate) fn planned(piece: &Piece, profile: &Profile) -> Vec<BowDirection> {
+    let settings = scores::blind(&piece.line, profile);
+    plan(&piece.line, &settings).strokes.iter().map(|stroke| stroke.direction).collect()
+}
+
+/// Prints how each style and plain alternation agree with what was played.
+pub(crate) fn run(arguments: &[String]) -> Result<()> {
+    let (folder, prices) =
+        arguments.split_first().ok_or("played wants the folder that holds strokes.json")?;
+    let profile = scores::priced(Profile::default(), prices)?;
+    let pieces = load(Path::new(folder), &profile)?;
+    print!(
+        "agreement with what was played, percent\n{:24} {:>6} {:>6} {:>8}   ",
+        "", "all", "pieces", "one way"
+    );
+    for place in PLACES {
+        print!(" {place:>18}");
+    }
+    println!();
+    for style in Style::ALL {
+        let styled = scores::priced(Profile::default().in_style(style), prices)?;
+        let reached = pieces.iter().map(|piece| Played::of(piece, &planned(piece, &styled)));
+        println!("{:24} {}", style.name(), reached.fold(Played::default(), Played::plus));
+    }
+    let plain = pieces.iter().map(|piece| Played::of(piece, &as_it_comes(&piece.line)));
+    println!("{:24} {}", "as it comes", plain.fold(Played::default(), Played::plus));
+    println!("\npiece by piece, concert");
+    for piece in &pieces {
+        println!("{:24} {}", piece.file, Played::of(piece, &planned(piece, &profile)));
+    }
+    println!("\n\"one way\": two strokes in one direction without a silence, in 100 joints without one");
+    let rested =
+        |piece: &Piece| piece.line.strokes.iter().filter(|stroke| stroke.join != Join::Continues).count();
+    let silences: usize = pieces.iter().map(rested).sum();
+    println!("{} pieces; our reading has {silences} strokes that begin after a silence", pieces.len());
+    Ok(())
+}
