@@ -20,10 +20,11 @@ pub(crate) struct Page {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 16] = [
+const WRITTEN: [&str; 17] = [
     "workbench",
     "review",
     "plan",
+    "movements",
     "style-concert",
     "style-dance",
     "style-early",
