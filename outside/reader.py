@@ -112,6 +112,10 @@ class PartReading:
         self.places[id(element)] = (ordinal, offset)
         grace = element.duration.isGrace
         heads = element.notes if hasattr(element, "notes") else [element]
+        # What is not printed nobody plays.
+        heads = [head for head in heads if not (is_hidden(element) or is_hidden(head))]
+        if not heads:
+            return
         length = fraction(0 if grace else element.quarterLength)
         for head in heads:
             pitch = written_pitch(head)
@@ -139,6 +143,11 @@ class PartReading:
     def text(self):
         lines = [line[-1] for line in sorted(self.lines)] + [line[-1] for line in sorted(self.slur_lines)]
         return "".join(f"{line}\n" for line in [f"part {self.ids}", *lines])
+
+
+def is_hidden(element):
+    """Whether it is not printed."""
+    return element.hasStyleInformation and bool(element.style.hideObjectOnPrint)
 
 
 def written_pitch(head):

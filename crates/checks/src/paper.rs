@@ -84,7 +84,9 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
         sum(|back| back.on_score),
         sum(|back| back.in_parts)
     );
-    outcome.check(asked >= ASKS, &format!("{ASKS} bows are asked for, not {asked}"));
+    // Works that were named may be too short for as many.
+    let enough = asked >= ASKS || !setting.given.is_empty();
+    outcome.check(enough, &format!("{ASKS} bows are asked for, not {asked}"));
     if !outcome.has_failed() {
         let _ = std::fs::remove_dir_all(&folder);
     }

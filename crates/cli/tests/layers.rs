@@ -246,7 +246,11 @@ fn a_sheet_shows_changed_bars_engraved_and_lists_what_has_no_sign() {
         std::fs::read_to_string(path.join("a.html")).expect("a page")
     };
     let page = sheet(&[]);
-    assert_eq!(page.matches("as it shall look\"").count(), 2, "two bars change");
+    assert_eq!(
+        page.matches("as it shall look\"").count(),
+        3,
+        "two bars change, and the one with the stroke before the hook"
+    );
     assert!(!page.contains("<text"), "letters of the music are outlines: the page needs no font");
     assert!(page.contains("hooked (") && !page.contains("which way the bow goes"), "the plan says which way");
     let words = sheet(&["--words-only"]);

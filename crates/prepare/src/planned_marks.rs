@@ -33,7 +33,13 @@ pub fn planned_marks(
             let before = strokes_before(line, reach);
             let follows = |stroke: &usize| matches!(plan.strokes[*stroke].link, Link::Hooked | Link::Retake);
             let rows = (0..plan.strokes.len()).filter(follows);
-            least.chain(rows.flat_map(|stroke| before[stroke].into_iter().chain([stroke]))).collect()
+            // A printed mark that the plan departs from would mislead everybody.
+            let turned = |stroke: &usize| {
+                let printed = line.strokes.get(*stroke).and_then(|stroke| stroke.printed);
+                printed.is_some_and(|printed| printed != plan.strokes[*stroke].direction)
+            };
+            let rows = rows.flat_map(|stroke| before[stroke].into_iter().chain([stroke]));
+            least.chain(rows).chain((0..plan.strokes.len()).filter(turned)).collect()
         }
     };
     let addition = |stroke: usize| {
