@@ -157,7 +157,7 @@ legato-without-slurs = Legato ohne Bindebogen
 
 lift-in-soft-line = Ein Absetzen, das ein Loch in eine leise Linie reißt
     .finds =
-        Zwei gebundene Striche, oder ein gebundener und ein einzelner, piano oder leiser und ohne Pause dazwischen,
+        Zwei Bindebögen, piano oder leiser und ohne Pause dazwischen,
         von denen der zweite im besten Plan durch Absetzen die Richtung des ersten wieder nehmen muss: die Zeichen
         davor und danach gehen im Abwechseln nicht auf, oder die Bindebögen bringen den Strich nicht, den die Stelle
         verlangt, und ohne ihn auszukommen kostet weit mehr. Ein Befund je Stimme.

@@ -153,8 +153,8 @@ legato-without-slurs = Legato sans liaison
 
 lift-in-soft-line = Une levée d'archet qui troue une ligne douce
     .finds =
-        Deux coups liés, ou un lié et un simple, piano ou plus doux et sans silence entre eux, dont le second doit,
-        dans le meilleur plan, reprendre le sens du premier en levant l'archet : les signes d'avant et d'après ne
+        Deux liaisons, piano ou plus doux et sans silence entre elles, dont la seconde doit,
+        dans le meilleur plan, reprendre le sens de la première en levant l'archet : les signes d'avant et d'après ne
         tombent pas juste par alternance, ou les liaisons n'amènent pas le coup que l'endroit demande, et s'en passer
         coûte bien plus. Une remarque par partie.
     .why =

@@ -152,7 +152,7 @@ legato-without-slurs = Legato senza legature
 
 lift-in-soft-line = Un'alzata d'arco che buca una linea piano
     .finds =
-        Due arcate legate, o una legata e una semplice, piano o meno e senza pausa in mezzo, di cui la seconda nel
+        Due legature, piano o meno e senza pausa in mezzo, di cui la seconda nel
         piano migliore deve riprendere il verso della prima alzando l'arco: i segni prima e dopo non tornano
         alternando, o le legature non portano l'arcata che il punto vuole, e farne a meno costa molto di più. Un
         rilievo per parte.
