@@ -3,7 +3,7 @@
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
 //! slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-//! part, with all its places; more than three are a manner of drawing (D).
+//! part (of a movement), with all its places; more than three are a manner of drawing (D).
 //!
 //! ## Why it matters
 //! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
@@ -29,7 +29,7 @@ use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
 
 use crate::change::Change;
 use crate::under_slur::{note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Sees, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,8 +44,6 @@ impl Rule for SlurMissesTie {
         since: "0.1",
         title: "A slur that misses the end of a tie",
     };
-    // A manner of drawing is told once a part, not once a movement.
-    const SEES: Sees = Sees::WholeFile;
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (part_index, part) in piece.score.parts.iter().enumerate() {
