@@ -371,8 +371,7 @@ slur-covers-beat = Ein Bindebogen über einem Schlag, der gesprochen sein will
 slur-misses-tie = Ein Bindebogen, der das Ende eines Haltebogens verfehlt
     .finds =
         Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt,
-        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme
-        mit allen Stellen; mehr als drei sind eine Zeichenweise (D).
+        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen (D).
     .why =
         Der Strich nimmt die gehaltene Note ganz; ein Bogen zum falschen Ende lässt einen Wechsel suchen, den niemand machen kann.
         Gezeichnet wird bis zur letzten gehaltenen Note und von der ersten an.

@@ -365,7 +365,7 @@ slur-misses-tie = A slur that misses the end of a tie
     .finds =
         A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
         slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-        part (of a movement), with all its places; more than three are a manner of drawing (D).
+        part (of a movement), with all its places (D).
     .why =
         The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
         change that nobody can make. Engravers draw it to the last tied note, and from the first.

@@ -364,8 +364,7 @@ slur-covers-beat = Une liaison sur un temps qui veut être dit
 slur-misses-tie = Une liaison qui manque le bout d'une prolongation
     .finds =
         Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune
-        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par
-        partie, avec tous ses endroits ; plus de trois sont une manière de dessiner (D).
+        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses endroits (D).
     .why =
         L'archet prend la note entière ; une liaison tracée au mauvais bout fait chercher un changement que personne ne peut faire.
         On la trace jusqu'à la dernière note prolongée, et depuis la première.

@@ -361,8 +361,7 @@ slur-covers-beat = Una legatura sopra un tempo che vuole essere detto
 slur-misses-tie = Una legatura che manca la fine di una legatura di valore
     .finds =
         Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra
-        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi
-        punti; più di tre sono un modo di disegnare (D).
+        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D).
     .why =
         L'arco prende la nota intera; una linea tirata al capo sbagliato fa cercare un cambio d'arco che nessuno può fare. Si
         disegna fino all'ultima nota prolungata, e dalla prima.

@@ -3,7 +3,7 @@
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
 //! slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-//! part (of a movement), with all its places; more than three are a manner of drawing (D).
+//! part (of a movement), with all its places (D).
 //!
 //! ## Why it matters
 //! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
@@ -39,7 +39,7 @@ impl Rule for SlurMissesTie {
     const CARD: Card = Card {
         id: "slur-misses-tie",
         family: Family::Slurs,
-        gravest: Severity::C,
+        gravest: Severity::D,
         lightest: Severity::D,
         since: "0.1",
         title: "A slur that misses the end of a tie",
@@ -56,17 +56,13 @@ impl Rule for SlurMissesTie {
                     missed.into_iter().flatten().map(move |missed| (slur, missed))
                 })
                 .collect();
-            let severity = if all.len() > MANNER { Severity::D } else { Severity::C };
             for (slur, missed) in &all {
-                let draft = misses(piece, found, (part_index, severity), slur, *missed);
+                let draft = misses(piece, found, part_index, slur, *missed);
                 found.report(draft);
             }
         }
     }
 }
-
-/// More of them in one part are a manner of drawing slurs, not slips (rule of thumb: old editions do it throughout).
-const MANNER: usize = 3;
 
 /// The end of a slur that is drawn to the wrong note.
 #[derive(Clone, Copy)]
@@ -122,12 +118,12 @@ fn slurs_at<'a>(
 fn misses(
     piece: &Piece<'_>,
     found: &Findings<'_>,
-    (part_index, severity): (usize, Severity),
+    part_index: usize,
     slur: &Slur,
     missed: Missed,
 ) -> Draft {
     let part = &piece.score.parts[part_index];
-    let draft = found.at_notes(severity, part_index, &[missed.drawn_to, missed.belongs_to]);
+    let draft = found.at_notes(Severity::D, part_index, &[missed.drawn_to, missed.belongs_to]);
     let (kind, node) =
         if missed.end == "ends" { ("stop", slur.end_node) } else { ("start", slur.start_node) };
     let sentence = format!(
