@@ -157,7 +157,7 @@ legato-without-slurs = Legato ohne Bindebogen
 
 lift-in-soft-line = Ein Absetzen, das ein Loch in eine leise Linie reißt
     .finds =
-        Zwei gebundene Striche, oder ein gebundener und ein einzelner, piano oder leiser und ohne Pause dazwischen,
+        Zwei Bindebögen, piano oder leiser und ohne Pause dazwischen,
         von denen der zweite im besten Plan durch Absetzen die Richtung des ersten wieder nehmen muss: die Zeichen
         davor und danach gehen im Abwechseln nicht auf, oder die Bindebögen bringen den Strich nicht, den die Stelle
         verlangt, und ohne ihn auszukommen kostet weit mehr. Ein Befund je Stimme.
@@ -371,9 +371,8 @@ slur-covers-beat = Ein Bindebogen über einem Schlag, der gesprochen sein will
 slur-misses-tie = Ein Bindebogen, der das Ende eines Haltebogens verfehlt
     .finds =
         Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt,
-        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme
-        mit allen Stellen; mehr als drei sind eine Zeichenweise (D). Wo sich zwei Bindebögen auf einer gehaltenen Note treffen,
-        wird gefragt, ob ein Strich gemeint ist oder zwei: gespielt und geplant wird der Wechsel auf der gehaltenen Note.
+        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen (D). Wo sich zwei Bindebögen auf einer gehaltenen
+        Note treffen, wird gefragt, ob ein Strich gemeint ist oder zwei: gespielt und geplant wird der Wechsel auf der gehaltenen Note (D).
     .why =
         Der Strich nimmt die gehaltene Note ganz; ein Bogen zum falschen Ende lässt einen Wechsel suchen, den niemand machen kann.
         Gezeichnet wird bis zur letzten gehaltenen Note und von der ersten an.

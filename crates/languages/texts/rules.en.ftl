@@ -100,6 +100,15 @@ doubling-bowed-apart = A doubled line bowed in two ways
         Players of one line look at each other's bows. Where most is slurred alike and a few places are not, one of the two parts
         holds a slip, and it costs the time to ask.
 
+doubling-marked-apart = A doubled line marked in two ways
+    .finds =
+        Two string parts that play one line in unison or octaves for two bars or more, of which some notes carry dots, accents,
+        dashes or sforzati in one and not in the other, though both have such marks in the passage; or whose dynamics, mutes,
+        pizz. or place on the string differ for the smaller part of it. Slurs and bow marks are looked at by another rule.
+    .why =
+        Players of one line listen to each other. Where most is marked alike and a few notes are not, one part plays short what
+        the other holds, or soft what the other has loud, and somebody will ask which is meant.
+
 effect-marked-again = An effect that is marked again and again
     .finds =
         A figure that comes three times and more in a row with the same bow marks, some of them an effect: up-bows into
@@ -110,7 +119,7 @@ effect-marked-again = An effect that is marked again and again
 
 ending-on-up-bow = A phrase ends on an up-bow
     .finds =
-        A phrase's last note on a beat, long, or loud and at least half as long, and not growing, that ends on
+        A phrase's last note on a beat, long, or loud and at least half as long, neither growing nor dying away, that ends on
         an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
         and at the end.
     .why =
@@ -132,6 +141,25 @@ landmarks-too-far = Rehearsal marks too far apart
         beginning is a landmark, too. Bars without numbers (C).
     .why =
         "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
+
+legato-without-slurs = Legato without a slur
+    .finds =
+        The word legato over eight moving notes or more, or over all that comes until another word about the stroke, without one
+        slur among them or shortly before. And a movement in which no string part has a slur, a bow mark, a sign on a note or a
+        word about the stroke, though one of them sings: sixteen notes or more, mostly by step, and slow enough to be slurred (told
+        once).
+    .why =
+        Legato on strings is written with slurs: without them every note has its own bow, and each stand will join notes as it
+        likes. Music that is written without a slur looks as if nothing were wrong with its slurs, and leaves the work undone.
+
+lift-in-soft-line = A lift that leaves a hole in a soft line
+    .finds =
+        Two slurs, p or softer and without a rest between, of which the second has to take the direction of the first again by a
+        lift in the best plan there is: the marks before and after do not come out by alternation, or the slurs do not bring the
+        bow that the place asks for, and to do without it costs far more. One finding for each part.
+    .why =
+        In a soft slurred line a lift is heard: the tone stops, and the next one begins anew. Most leaders rather play such a place
+        as it comes, or give one slur another end.
 
 mark-cannot-be = A bow mark that cannot be
     .finds =
@@ -173,8 +201,8 @@ marks-contradict = Marks that contradict each other
 
 missing-arco = arco is missing
     .finds =
-        After pizz., with no arco since: a slur over several notes, a bowed tremolo, or a bow mark (A). Also
-        pizz. said again though it is still in force (C).
+        After pizz., with no arco since: a bowed tremolo or a bow mark (A), or a slur over three notes or more: after a rest in
+        which the bow could be taken (B), or in a later bar (C). Also pizz. said again though it is still in force (C).
     .why =
         These signs only make sense with the bow. Half the section will put the finger down and half will pick
         the bow up, and the rehearsal stops.
@@ -290,6 +318,14 @@ pizz-too-fast = Plucked too fast
     .why =
         The plucking finger tires and the notes come apart; above its speed the passage is simplified by whoever plays it.
 
+reentry-without-dynamic = An entry after a long rest without a dynamic
+    .finds =
+        A note of a string part after eight whole bars of rest or more in its movement, with no dynamic, hairpin or sforzato at
+        it, shortly after it or in the last bar of the rest.
+    .why =
+        The dynamic of the last entry may be a page back, and the music has gone on without it. Players who counted that long take
+        the dynamic from what they hear, each as he hears it; a part repeats it as a matter of course.
+
 repeat-comes-back-reversed = A repeat comes back on the other bow
     .finds =
         A repeated section, or one that da capo or dal segno sends back to, whose end leaves the player, as it
@@ -328,8 +364,8 @@ slur-covers-beat = A slur over a beat that wants to be spoken
 slur-misses-tie = A slur that misses the end of a tie
     .finds =
         A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
-        slur begins or ends there: the line on the page covers only a piece of the sounding note. More than three of a
-        kind in a part are a manner of drawing (D).
+        slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
+        part (of a movement), with all its places (D).
     .why =
         The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
         change that nobody can make. Engravers draw it to the last tied note, and from the first.
@@ -375,6 +411,14 @@ slurred-stops = Double stops under a slur that cannot be joined
         The bow would have to leave both strings and take two others: it can only be lifted, or swept over a
         string that is not meant.
 
+slurred-tremolo = A slurred tremolo that can be read in two ways
+    .finds =
+        Tremolo of one or two beams under a slur: repeated notes abbreviated, two of them or more, or two notes that alternate,
+        with a slur that goes on beyond their group. One finding for each part.
+    .why =
+        One or two beams are counted notes. Over them a slur can mean that all are played in one bow, or only that they are one
+        phrase and every note has its own bow; in one section both will be played, and it looks and sounds like a mistake.
+
 soft-entry-at-frog = A soft entry where the bow is heavy
     .finds =
         An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage
@@ -393,7 +437,9 @@ stands-contradict = Stands of one section with opposite marks
 state-never-ends = A state that never ends, or ends twice
     .finds =
         con sordino, sul ponticello, sul tasto or col legno said again though it is in force, with music between (C; B for
-        the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B).
+        the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B);
+        sul ponticello or sul tasto that is not taken back to the end of its movement, though the music goes on after a change of
+        tempo, after pizz., or for sixteen bars of playing (C).
     .why =
         Every state must be taken back by somebody. Where it is said twice, one word too few stands between the two, and the
         players who believe the first word play otherwise than those who believe the second.
@@ -450,8 +496,8 @@ tie-or-slur = A slur where a tie is meant, or a tie where a slur is
 
 winds-phrase-apart = Winds that phrase otherwise than the strings they double
     .finds =
-        A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, with slurs that
-        begin at other notes: told once a pair of parts.
+        A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, that are slurred alike
+        but for one slur (C) or a few (D): told once a pair of parts, and once where several pairs differ at one place.
     .why =
-        A wind's slur is a breath of the tongue, a string's a bow; they need not agree, and often must not. Where the string's
-        slur is the same as the wind's throughout, or nowhere, the writer may have thought of only one of them.
+        A wind's slur is a breath of the tongue, a string's a bow; they need not agree, and often must not. Where nearly all of
+        them do, the writer means one phrase by both, and a single other slur is mostly a slip of the copy.

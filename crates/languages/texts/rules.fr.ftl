@@ -153,8 +153,8 @@ legato-without-slurs = Legato sans liaison
 
 lift-in-soft-line = Une levée d'archet qui troue une ligne douce
     .finds =
-        Deux coups liés, ou un lié et un simple, piano ou plus doux et sans silence entre eux, dont le second doit,
-        dans le meilleur plan, reprendre le sens du premier en levant l'archet : les signes d'avant et d'après ne
+        Deux liaisons, piano ou plus doux et sans silence entre elles, dont la seconde doit,
+        dans le meilleur plan, reprendre le sens de la première en levant l'archet : les signes d'avant et d'après ne
         tombent pas juste par alternance, ou les liaisons n'amènent pas le coup que l'endroit demande, et s'en passer
         coûte bien plus. Une remarque par partie.
     .why =
@@ -364,9 +364,8 @@ slur-covers-beat = Une liaison sur un temps qui veut être dit
 slur-misses-tie = Une liaison qui manque le bout d'une prolongation
     .finds =
         Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune
-        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par
-        partie, avec tous ses endroits ; plus de trois sont une manière de dessiner (D). Où deux liaisons se rencontrent sur une
-        note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note prolongée, et le plan aussi.
+        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses endroits (D). Où deux liaisons se
+        rencontrent sur une note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note prolongée, et le plan aussi (D).
     .why =
         L'archet prend la note entière ; une liaison tracée au mauvais bout fait chercher un changement que personne ne peut faire.
         On la trace jusqu'à la dernière note prolongée, et depuis la première.

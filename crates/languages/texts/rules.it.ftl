@@ -152,7 +152,7 @@ legato-without-slurs = Legato senza legature
 
 lift-in-soft-line = Un'alzata d'arco che buca una linea piano
     .finds =
-        Due arcate legate, o una legata e una semplice, piano o meno e senza pausa in mezzo, di cui la seconda nel
+        Due legature, piano o meno e senza pausa in mezzo, di cui la seconda nel
         piano migliore deve riprendere il verso della prima alzando l'arco: i segni prima e dopo non tornano
         alternando, o le legature non portano l'arcata che il punto vuole, e farne a meno costa molto di più. Un
         rilievo per parte.
@@ -361,9 +361,8 @@ slur-covers-beat = Una legatura sopra un tempo che vuole essere detto
 slur-misses-tie = Una legatura che manca la fine di una legatura di valore
     .finds =
         Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra
-        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi
-        punti; più di tre sono un modo di disegnare (D). Dove due legature si incontrano su una nota tenuta si chiede se è
-        intesa un'arcata o due: si cambia sulla nota tenuta, e così fa il piano.
+        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D). Dove due legature si
+        incontrano su una nota tenuta si chiede se è intesa un'arcata o due: si cambia sulla nota tenuta, e così fa il piano (D).
     .why =
         L'arco prende la nota intera; una linea tirata al capo sbagliato fa cercare un cambio d'arco che nessuno può fare. Si
         disegna fino all'ultima nota prolungata, e dalla prima.

@@ -1,10 +1,9 @@
 //! # A lift that leaves a hole in a soft line
 //!
 //! ## What it finds
-//! Two slurred strokes, or a slurred one and a single one, p or softer and without a rest between, of which the second has
-//! to take the direction of the first again by a lift in the best plan there is: the marks before and after do not come out
-//! by alternation, or the slurs do not bring the bow that the place asks for, and to do without it costs far more. One finding
-//! for each part.
+//! Two slurs, p or softer and without a rest between, of which the second has to take the direction of the first again by a
+//! lift in the best plan there is: the marks before and after do not come out by alternation, or the slurs do not bring the
+//! bow that the place asks for, and to do without it costs far more. One finding for each part.
 //!
 //! ## Why it matters
 //! In a soft slurred line a lift is heard: the tone stops, and the next one begins anew. Most leaders rather play such a place
@@ -72,11 +71,9 @@ fn is_lifted(piece: &Piece<'_>, at: usize, index: usize) -> bool {
     let again = planned[index].link == Link::Retake && planned[index].direction == planned[index - 1].direction;
     let straight_on = after.join == Join::Continues && before.silence_after.micros == 0;
     let asked_for = after.printed.is_some() && before.printed == after.printed;
-    let slurred = [before, after].into_iter().any(|stroke| stroke.kind == StrokeKind::Slurred);
     again
         && straight_on
         && !asked_for
-        && slurred
         && [before, after].into_iter().all(|stroke| is_sung(piece, at, stroke))
         && before.level_end.0 <= SOFT
         && after.level_start.0 <= SOFT
@@ -107,14 +104,14 @@ fn without_mark(piece: &Piece<'_>, draft: Draft, at: usize, last: usize) -> Draf
     )
 }
 
-/// Whether a stroke is held to its end: slurred, or one note without a sign that shortens it.
+/// Whether a stroke is slurred and held to its end.
 fn is_sung(piece: &Piece<'_>, at: usize, stroke: &Stroke) -> bool {
     let part = piece.lines.get(at).and_then(|line| piece.score.parts.get(line.part));
     let last = part.zip(stroke.notes.last()).and_then(|(part, id)| note(part, *id));
     let breathes = last.is_some_and(|note| {
         note.articulations.has(Articulation::Breath) || note.articulations.has(Articulation::Caesura)
     });
-    matches!(stroke.kind, StrokeKind::Slurred | StrokeKind::Single) && !breathes
+    stroke.kind == StrokeKind::Slurred && !breathes
 }
 
 fn lifted(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
@@ -141,12 +138,13 @@ fn lifted(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> O
     let what = "the bar";
     let draft = match forcing_mark(piece, at, index) {
         Some(last) => without_mark(piece, draft, at, last),
-        None => with_bow(piece, draft, (at, index), other, (what, Sounding::Begins)),
+        None => {
+            let draft = with_bow(piece, draft, (at, index), other, (what, Sounding::Begins));
+            // What the plan chose for little is no fault of the page.
+            draft.last_price().filter(|price| *price >= piece.thresholds().forced_lift)?;
+            draft
+        }
     };
-    // What the plan chose for little is no fault of the page.
-    if draft.last_price().is_some_and(|price| price < piece.thresholds().forced_lift) {
-        return None;
-    }
     // From the writer another thing is wanted than from the arm: slurs that bring the bow which the lift brings.
     let draft = draft.wishing(Wish { line: at, stroke: index, direction, what, sounding: Sounding::Begins });
     Some(piece.with_tempo_assumption(draft, &piece.lines[at]))

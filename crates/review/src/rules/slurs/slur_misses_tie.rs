@@ -3,11 +3,11 @@
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
 //! slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-//! part of a movement, with all its places; more than three are a manner of drawing (D).
+//! part (of a movement), with all its places (D).
 //!
 //! Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
 //! not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
-//! once a part.
+//! once a part (D).
 //!
 //! ## Why it matters
 //! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
@@ -44,11 +44,12 @@ impl Rule for SlurMissesTie {
     const CARD: Card = Card {
         id: "slur-misses-tie",
         family: Family::Slurs,
-        gravest: Severity::C,
+        gravest: Severity::D,
         lightest: Severity::D,
         since: "0.1",
         title: "A slur that misses the end of a tie",
     };
+
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (part_index, part) in piece.score.parts.iter().enumerate() {
             if !part.instrument.is_bowed() {
@@ -60,23 +61,17 @@ impl Rule for SlurMissesTie {
                     missed.into_iter().flatten().map(move |missed| (slur, missed))
                 })
                 .collect();
-            let severity = if all.len() > MANNER { Severity::D } else { Severity::C };
             for (slur, missed) in &all {
-                let draft = misses(piece, found, (part_index, severity), slur, *missed);
+                let draft = misses(piece, found, part_index, slur, *missed);
                 found.report(draft);
             }
-            let meetings: Vec<(&Slur, &Slur)> = meetings(part).collect();
-            let severity = if meetings.len() > MANNER { Severity::D } else { Severity::C };
-            for slurs in meetings {
-                let draft = meets(piece, found, (part_index, severity), slurs);
+            for slurs in meetings(part) {
+                let draft = meets(piece, found, part_index, slurs);
                 found.report(draft);
             }
         }
     }
 }
-
-/// More of them in one part are a manner of drawing slurs, not slips (rule of thumb: old editions do it throughout).
-const MANNER: usize = 3;
 
 /// The end of a slur that is drawn to the wrong note.
 #[derive(Clone, Copy)]
@@ -132,12 +127,12 @@ fn slurs_at<'a>(
 fn misses(
     piece: &Piece<'_>,
     found: &Findings<'_>,
-    (part_index, severity): (usize, Severity),
+    part_index: usize,
     slur: &Slur,
     missed: Missed,
 ) -> Draft {
     let part = &piece.score.parts[part_index];
-    let draft = found.at_notes(severity, part_index, &[missed.drawn_to, missed.belongs_to]);
+    let draft = found.at_notes(Severity::D, part_index, &[missed.drawn_to, missed.belongs_to]);
     let (kind, node) =
         if missed.end == "ends" { ("stop", slur.end_node) } else { ("start", slur.start_node) };
     let sentence = format!(
@@ -184,11 +179,11 @@ fn meetings(part: &Part) -> impl Iterator<Item = (&Slur, &Slur)> {
 fn meets(
     piece: &Piece<'_>,
     found: &Findings<'_>,
-    (part_index, severity): (usize, Severity),
+    part_index: usize,
     (one, next): (&Slur, &Slur),
 ) -> Draft {
     let part = &piece.score.parts[part_index];
-    let draft = found.at_notes(severity, part_index, &[next.start]);
+    let draft = found.at_notes(Severity::D, part_index, &[next.start]);
     let sentence = format!(
         "Two slurs meet at {} on a tied note: two bows, changed there, or one?",
         piece.where_is(draft.place())
