@@ -16,7 +16,8 @@ fn settings() -> PlanSettings {
 fn values(settings: &PlanSettings) -> Vec<f64> {
     let mut weights = settings.weights.clone();
     let named: Vec<(&str, i64)> = weights.named().into_iter().map(|(name, value)| (name, *value)).collect();
-    let value = |name: &&str| named.iter().find(|(known, _)| known == name).map_or(0.0, |(_, value)| *value as f64);
+    let value =
+        |name: &&str| named.iter().find(|(known, _)| known == name).map_or(0.0, |(_, value)| *value as f64);
     NAMES.iter().map(value).collect()
 }
 
@@ -63,7 +64,12 @@ fn onward(
     for (direction, start, _, paid) in ways {
         for link in [Link::Change, Link::Hooked, Link::Retake, Link::Reset] {
             let mut price = *paid;
-            if costs.link(approach.as_ref(), link, (from, Stand { direction: *direction, cell: *start }), &mut price) {
+            if costs.link(
+                approach.as_ref(),
+                link,
+                (from, Stand { direction: *direction, cell: *start }),
+                &mut price,
+            ) {
                 sum += counts(price as f64);
             }
         }
