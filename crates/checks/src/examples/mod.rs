@@ -21,7 +21,7 @@ const MISSES: &str = "docs/example-misses.md";
 /// In percent of the examples.
 const WANTED: usize = 90;
 /// Examples wholly right when the floor was set: fewer is a step back and fails.
-const FLOORS: [(&str, usize); 2] = [("printed", 29), ("stated", 26)];
+const FLOORS: [(&str, usize); 2] = [("printed", 28), ("stated", 30)];
 
 /// Letters and whole examples that agree, of one status.
 #[derive(Default)]
