@@ -366,6 +366,10 @@ slur-misses-tie = A slur that misses the end of a tie
         A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
         slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
         part (of a movement), with all its places (D).
+
+        Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
+        not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
+        once a part (D).
     .why =
         The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
         change that nobody can make. Engravers draw it to the last tied note, and from the first.
