@@ -133,7 +133,7 @@ impl Default for Weights {
             upbeat_slurred: 100,
             upbeat_long: 0,
             upbeat_mid_bar: 100,
-            entry: 1500,
+            entry: 2500,
             tremolo: 150,
             accent: 800,
             accent_place: 600,

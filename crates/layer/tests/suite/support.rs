@@ -134,6 +134,21 @@ pub(crate) fn random_layer(score: &Score, seed: u64, count: usize) -> Layer {
         };
         layer.entries.push(Entry::new(place, mark));
     }
+    // A layer that takes a slur off and draws another one between the same notes contradicts itself.
+    let drawn: Vec<_> = layer
+        .entries
+        .iter()
+        .filter_map(|entry| match &entry.mark {
+            Mark::SlurAdded { to } | Mark::SlurMoved { new_from: None, new_to: Some(to), .. } => {
+                Some((entry.place.clone(), to.clone()))
+            }
+            _ => None,
+        })
+        .collect();
+    layer.entries.retain(|entry| match &entry.mark {
+        Mark::SlurRemoved { to } => !drawn.contains(&(entry.place.clone(), to.clone())),
+        _ => true,
+    });
     layer.put_in_order();
     layer
 }
