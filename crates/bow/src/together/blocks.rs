@@ -5,7 +5,7 @@ use std::ops::Range;
 use arcata_score::BowDirection;
 
 use super::{Agreement, Member};
-use crate::plan::{Anchor, Leaning, cut, independent};
+use crate::plan::{Anchor, Leaning, Turn, cut, independent};
 use crate::{Line, Plan, PlanSettings, Term, plan};
 
 /// How repeated stretches are reckoned.
@@ -40,6 +40,8 @@ pub(super) fn leanings(lines: usize, agreements: &[Agreement], wishes: &[BowDire
 struct Block {
     line: usize,
     first: usize,
+    /// For each of its repeated stretches, which of the whole line's it is.
+    stretches: Vec<usize>,
     strokes: Line,
     /// The same without its repeats, where it has any.
     once: Option<Line>,
@@ -64,9 +66,13 @@ impl Block {
         let anchors =
             anchors.map(|anchor| Anchor { stroke: anchor.stroke - range.start, ..*anchor }).collect();
         let settings = PlanSettings { anchors, leanings: Vec::new(), ..settings.clone() };
+        // As `cut` keeps them.
+        let kept = whole.repeats.iter().enumerate();
+        let kept = kept.filter(|(_, stretch)| range.start <= stretch.first && stretch.end() <= range.end);
         Self {
             line,
             first: range.start,
+            stretches: kept.map(|(index, _)| index).collect(),
             strokes,
             once,
             settings,
@@ -175,11 +181,17 @@ impl Blocks {
     pub(super) fn plans(&mut self, repeats: Repeats) -> Vec<Plan> {
         let mut plans = vec![Plan::default(); self.of_line.len() - 1];
         for block in &mut self.list {
-            let line = block.line;
+            let (line, first) = (block.line, block.first);
+            let stretches = block.stretches.clone();
             let planned = block.plan(repeats);
             let whole: &mut Plan = &mut plans[line];
             whole.strokes.extend_from_slice(&planned.strokes);
-            whole.turns.extend_from_slice(&planned.turns);
+            whole.turns.extend(planned.turns.iter().map(|turn| Turn {
+                stretch: stretches.get(turn.stretch).copied().unwrap_or(turn.stretch),
+                from: turn.from + first,
+                to: turn.to + first,
+                ..*turn
+            }));
             whole.total += planned.total;
         }
         plans

@@ -225,3 +225,24 @@ proptest! {
         prop_assert!(planned.total.total() >= planned.apart);
     }
 }
+
+/// A free joint parts the line into blocks that are planned apart: what is told of a repeat in a later one is told in
+/// the strokes of the line.
+#[test]
+fn repeats_behind_a_free_joint_keep_their_place() {
+    let score = score(
+        "quarter=60\nviolin: mf c''4 d'' e'' f'' | r1 | |: g''4 a'' b'' g'' :|\nviola: c'4 d' e' f' | r1 | |: g'4 a' b' g' :|",
+    );
+    let lines = all_lines(&score, &Profile::default(), &LineOptions::default());
+    let settings: Vec<PlanSettings> =
+        lines.iter().map(|line| Profile::default().plan_settings(line.instrument)).collect();
+    let found = agreements(&score, &lines, &settings[0].weights);
+    let together = plan_together(&lines, &settings, &found);
+    let places = |plan: &Plan| -> Vec<(usize, usize, usize)> {
+        plan.turns.iter().map(|turn| (turn.stretch, turn.from, turn.to)).collect()
+    };
+    for (line, planned) in lines.iter().zip(&together.plans) {
+        assert_eq!(places(planned), [(0, 7, 4)], "{}", line.name);
+        assert_eq!(places(planned), places(&plan(line, &settings[0])));
+    }
+}

@@ -7,7 +7,8 @@ mod cut;
 
 use std::path::{Path, PathBuf};
 
-use arcata_bow::{Join, Line, Link, Profile};
+use arcata_bow::plan::Leads;
+use arcata_bow::{Join, Line, Link, Plan, Profile};
 use arcata_review::{Finding, ReviewSettings};
 use arcata_score::{Jump, RepeatSign, Score};
 use rayon::prelude::*;
@@ -99,8 +100,8 @@ fn of_work(path: &Path) -> Result<Counts> {
     let whole = Desk::new(scores::document(path)?, &profile);
     let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
     let mut counts = Counts { works: 1, ..Counts::default() };
-    for line in whole.lines() {
-        without_sign(&whole.score, line, &name, &mut counts);
+    for (line, plan) in whole.planned() {
+        without_sign(&whole.score, (line, plan), &name, &mut counts);
     }
     if whole.score.movements.len() < 2 {
         return Ok(counts);
@@ -198,14 +199,14 @@ fn told(finding: &Finding) -> String {
     )
 }
 
-/// Counts the repeated stretches of a line, and those whose last bars hold no sign that sends the player back.
-fn without_sign(score: &Score, line: &Line, name: &str, counts: &mut Counts) {
-    for stretch in &line.repeats {
+/// Counts the second passes that a plan tells of, and those where no sign sends the player back.
+fn without_sign(score: &Score, (line, plan): (&Line, &Plan), name: &str, counts: &mut Counts) {
+    for turn in plan.turns.iter().filter(|turn| turn.leads == Leads::Back) {
         counts.repeats += 1;
-        let from = line.strokes[stretch.first].bar;
-        let last = line.strokes[stretch.end().min(line.strokes.len()) - 1].bar;
+        let from = line.strokes[turn.to].bar;
+        let last = line.strokes[turn.from].bar;
         // A rest may lie between the last stroke and the sign: the next stroke, or the movement's end, bounds it.
-        let next = line.strokes.get(stretch.end()).map_or_else(
+        let next = line.strokes.get(turn.from + 1).map_or_else(
             || score.movements.get(line.movement).map_or(last, |movement| *movement.bars.end()),
             |stroke| stroke.bar,
         );
