@@ -124,3 +124,18 @@ fn a_hairpin_that_nothing_closes_is_not_drawn_through_the_piece() {
     let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=1, Opening::Excerpt);
     assert_eq!(slice.musicxml().matches("<wedge").count(), 2, "one that is closed later is said again");
 }
+
+#[test]
+fn nothing_is_said_again_from_the_movement_before() {
+    let text = arcata_testkit::musicxml("unchecked\nviola: f d'4 e' f' g' |. d'4 e' f' g' | d'4 e' f' g' |.");
+    let text = text.replacen("number=\"2\"", "number=\"1\"", 1).replacen("number=\"3\"", "number=\"2\"", 1);
+    // The testkit leaves the first of equal numbers where it is: the movement begins where counting goes back.
+    let text = text.replacen("number=\"1\"", "number=\"7\"", 1);
+    let (file, score) = opened(text.as_bytes());
+    assert_eq!(score.movements.len(), 2);
+    let cutter = Cutter::new(file.document(), &score);
+    for bars in [1..=1, 2..=2] {
+        let slice = cutter.cut(&[0], bars, Opening::Excerpt);
+        assert!(!slice.musicxml().contains("[f]"), "{}", slice.musicxml());
+    }
+}

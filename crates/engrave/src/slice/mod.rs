@@ -210,7 +210,15 @@ impl<'d> Cutter<'d> {
 
     fn reminders(&self, part: &Part, bar: u32) -> String {
         let start = self.score.bars.get(bar as usize).map(|bar| bar.start);
-        start.filter(|_| bar > 0).map_or_else(String::new, |start| reminders::reminders(part, start))
+        // Nothing holds where a movement begins.
+        let first = self
+            .score
+            .movements
+            .get(self.score.movement_of(bar))
+            .map_or(0, |movement| *movement.bars.start());
+        start
+            .filter(|_| bar > first)
+            .map_or_else(String::new, |start| reminders::reminders(part, first, start))
     }
 
     /// A bar that a part does not have: a rest over the whole bar.

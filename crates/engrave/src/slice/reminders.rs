@@ -24,16 +24,17 @@ const ORDINARY: [Meaning; 6] = [
     Meaning::NonDivisi,
 ];
 
-/// The directions that say again what holds at `start`, empty where nothing needs it.
-pub(super) fn reminders(part: &Part, start: Moment) -> String {
+/// The directions that say again what holds at `start`, said since the movement's first bar (an index); empty where nothing
+/// needs it.
+pub(super) fn reminders(part: &Part, first: u32, start: Moment) -> String {
     let mut text = String::new();
-    for words in playing(part, start) {
+    for words in playing(part, first, start) {
         let words = escape(&words);
         text.push_str(&format!(
             r#"<direction placement="above"><direction-type><words font-style="italic">[{words}]</words></direction-type></direction>"#
         ));
     }
-    if let Some(level) = level(part, start) {
+    if let Some(level) = level(part, first, start) {
         text.push_str(&format!(
             r#"<direction placement="below"><direction-type><dynamics><other-dynamics>[{level}]</other-dynamics></dynamics></direction-type></direction>"#
         ));
@@ -42,7 +43,7 @@ pub(super) fn reminders(part: &Part, start: Moment) -> String {
 }
 
 /// The level in force, unless a new one is written at the cut.
-fn level(part: &Part, start: Moment) -> Option<&'static str> {
+fn level(part: &Part, first: u32, start: Moment) -> Option<&'static str> {
     let lasting = |kind| match kind {
         DynamicKind::Level(level) | DynamicKind::Shape(_, level) => Some(level),
         DynamicKind::Accented(_) => None,
@@ -50,7 +51,8 @@ fn level(part: &Part, start: Moment) -> Option<&'static str> {
     if part.dynamics.iter().any(|mark| mark.place.at == start && lasting(mark.kind).is_some()) {
         return None;
     }
-    let before = part.dynamics.iter().rev().filter(|mark| mark.place.at < start);
+    let before = part.dynamics.iter().rev();
+    let before = before.filter(|mark| mark.place.at < start && mark.place.bar >= first);
     before.filter_map(|mark| lasting(mark.kind)).next().map(letters)
 }
 
@@ -69,7 +71,7 @@ const fn letters(level: Level) -> &'static str {
 }
 
 /// The words of the ways of playing in force, each group once.
-fn playing(part: &Part, start: Moment) -> Vec<String> {
+fn playing(part: &Part, first: u32, start: Moment) -> Vec<String> {
     let in_group = |group: &[Meaning], meaning: Meaning| group.contains(&meaning);
     GROUPS
         .iter()
@@ -78,7 +80,7 @@ fn playing(part: &Part, start: Moment) -> Vec<String> {
             if said.clone().any(|said| said.place.at == start) {
                 return None;
             }
-            let last = said.rev().find(|said| said.place.at < start)?;
+            let last = said.rev().find(|said| said.place.at < start && said.place.bar >= first)?;
             let plain = ORDINARY.contains(&last.meaning) || last.text.trim().is_empty();
             (!plain).then(|| last.text.trim().to_owned())
         })
