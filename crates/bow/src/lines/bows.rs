@@ -74,7 +74,8 @@ fn settle(before: &Event, event: &Event, slurred: Going) -> Going {
     if before.stroke == Sounding::Otherwise || event.stroke == Sounding::Otherwise {
         return Going::Anew;
     }
-    if event.tie == TieInto::Held && before.end == event.onset {
+    // A tie is one sound, also where rounded durations leave a gap.
+    if event.tie == TieInto::Held {
         return if slurred == Going::Slurred { slurred } else { Going::Tied };
     }
     if event.onset - before.end > STOP_UNDER_SLUR {

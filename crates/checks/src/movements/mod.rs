@@ -4,6 +4,7 @@
 //! movement into the next.
 
 mod cut;
+mod join;
 
 use std::path::{Path, PathBuf};
 
@@ -17,7 +18,7 @@ use crate::alarms;
 use crate::outcome::{Outcome, Result};
 use crate::reviewing::Desk;
 use crate::scores;
-use crate::setting::Setting;
+use crate::setting::{Setting, write};
 
 /// What was counted in some works.
 #[derive(Default)]
@@ -34,9 +35,21 @@ struct Counts {
     without_sign: Vec<String>,
 }
 
-/// Works of the corpus in several movements.
+/// Works of the corpus in several movements. The corpus keeps most movements in files of their own: these are joined to
+/// one file by their text, and cut out again.
 pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
-    let counts = count(&alarms::works(setting)?)?;
+    let works = alarms::works(setting)?;
+    let folder = setting.scratch("movements")?;
+    let mut paths = works.clone();
+    for (number, movements) in join::works(&works).into_iter().enumerate() {
+        if let Some(joined) = join::joined(&movements)? {
+            let path = folder.join(format!("{number}.musicxml"));
+            write(&path, joined.as_bytes())?;
+            paths.push(path);
+        }
+    }
+    let counts = count(&paths)?;
+    let _ = std::fs::remove_dir_all(&folder);
     println!("{}", counts.told());
     outcome.check(counts.movements >= 8, "the corpus holds works in several movements");
     for (left, what) in [
