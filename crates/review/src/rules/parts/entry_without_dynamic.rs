@@ -102,7 +102,11 @@ fn silent_entry(piece: &Piece<'_>, found: &Findings<'_>, part: usize, id: NoteId
     let draft = found.at_notes(Severity::B, part, &[id]);
     let name = &piece.score.parts[part].name;
     let sentence = format!("{name} enters at {} without a dynamic.", piece.where_is(draft.place()));
-    let draft = draft.say(sentence);
+    propose_agreed_level(piece, draft.say(sentence), part, note)
+}
+
+/// Offers the dynamic of the parts that play with the note, when they agree.
+pub(super) fn propose_agreed_level(piece: &Piece<'_>, draft: Draft, part: usize, note: &Note) -> Draft {
     let Some(level) = agreed_level(piece.score, part, note.onset) else { return draft };
     let mark = level_mark(level);
     let staves = piece.score.parts[part].staves;
@@ -116,7 +120,7 @@ fn silent_entry(piece: &Piece<'_>, found: &Findings<'_>, part: usize, id: NoteId
 }
 
 /// The level in force in the other parts, when those that have one agree.
-pub(crate) fn agreed_level(score: &Score, but: usize, at: Moment) -> Option<Level> {
+fn agreed_level(score: &Score, but: usize, at: Moment) -> Option<Level> {
     let others = score.parts.iter().enumerate().filter(|(part, _)| *part != but);
     let in_force = others.filter_map(|(_, part)| {
         levels(part).filter(|(from, _)| *from <= at).max_by_key(|(from, _)| *from).map(|(_, level)| level)
@@ -126,7 +130,7 @@ pub(crate) fn agreed_level(score: &Score, but: usize, at: Moment) -> Option<Leve
     found.iter().all(|level| *level == first).then_some(first)
 }
 
-pub(crate) fn level_mark(level: Level) -> &'static str {
+fn level_mark(level: Level) -> &'static str {
     match level {
         Level::Niente => "n",
         Level::Ppp => "ppp",

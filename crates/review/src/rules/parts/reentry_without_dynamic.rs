@@ -26,9 +26,8 @@
 
 use arcata_score::{Length, Meaning, Note, NoteId, NoteKind, Part};
 
-use super::entry_without_dynamic::{agreed_level, level_mark, levels};
-use crate::change::direction_before;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use super::entry_without_dynamic::{levels, propose_agreed_level};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -111,14 +110,5 @@ fn silent_entry(
         .say(sentence)
         .evidence("bars of rest", Figure::Whole(i64::try_from(bars).unwrap_or(i64::MAX)), "")
         .cause("reentry");
-    let Some(level) = agreed_level(piece.score, part, note.onset) else { return draft };
-    let mark = level_mark(level);
-    let staves = piece.score.parts[part].staves;
-    let direction = direction_before(note, staves, "below", &format!("<dynamics><{mark}/></dynamics>"));
-    draft.propose_change(
-        Grade::WritersChoice,
-        ProposalKind::State,
-        format!("Write {mark}, as in the parts that play with it."),
-        vec![direction],
-    )
+    propose_agreed_level(piece, draft, part, note)
 }
