@@ -15,6 +15,7 @@ use rustc_hash::FxHashMap;
 use super::anchors::offered;
 use super::costs::Costs;
 use super::links::Approach;
+use super::search::Stand;
 use super::{Link, PlanSettings, Weights};
 use crate::{BowInterval, Join, Line, SpeedWindow};
 
@@ -31,7 +32,7 @@ pub struct Inverse {
     steps: Vec<Step>,
     travels: Vec<[f64; CELLS]>,
     places: Vec<[[f64; CELLS]; 2]>,
-    least_way: usize,
+    joined: Vec<Vec<(usize, usize)>>,
     weights: usize,
 }
 
@@ -44,7 +45,6 @@ struct Price {
 
 struct Step {
     direction: [Price; 2],
-    join: Option<Join>,
     acts: Vec<Act>,
     /// What ways through the air count for, by distance.
     lift: [f64; CELLS],
@@ -58,6 +58,8 @@ struct Act {
     from: BowDirection,
     to: BowDirection,
     price: Price,
+    /// Which of the tables of joined places is its.
+    joined: usize,
 }
 
 /// All ways of bowing a line, summed up.
@@ -93,8 +95,8 @@ impl Inverse {
         let each: Vec<Costs<'_>> = each.iter().map(|settings| Costs::new(&line, settings, CELLS)).collect();
         let mut tables = Tables::default();
         let steps = (0..line.strokes.len()).map(|index| step(index, &fixed, &each, &mut tables)).collect();
-        let (travels, places) = (tables.travels, tables.places);
-        Self { steps, travels, places, least_way: fixed.least_way(), weights: names.len() }
+        let Tables { travels, places, joined, .. } = tables;
+        Self { steps, travels, places, joined, weights: names.len() }
     }
 
     /// All ways, the learned weights being these (thousandths, in the order of their names), where known
@@ -146,15 +148,13 @@ impl Inverse {
     }
 
     fn links(&self, step: &Step, weights: &[f64], before: Option<&Row>) -> Row {
-        let (Some(before), Some(join)) = (before, step.join) else { return [[1.0; CELLS]; 2] };
+        let Some(before) = before else { return [[1.0; CELLS]; 2] };
         let mut begins = [[0.0; CELLS]; 2];
         for act in &step.acts {
             let price = counts(act.price.at(weights));
             let from = &before[act.from as usize];
             let to = &mut begins[act.to as usize];
-            self.over(step, join, act, |from_cell, to_cell, way| {
-                to[to_cell] += from[from_cell] * way * price
-            });
+            self.over(step, act, |from_cell, to_cell, way| to[to_cell] += from[from_cell] * way * price);
         }
         begins
     }
@@ -169,14 +169,14 @@ impl Inverse {
         paid: &mut [f64],
     ) -> Row {
         let mut back = [[0.0; CELLS]; 2];
-        let (Some(before), Some(join)) = (before, step.join) else { return back };
+        let Some(before) = before else { return back };
         let mut shares = Vec::with_capacity(step.acts.len());
         for act in &step.acts {
             let price = counts(act.price.at(weights));
             let (from, to) = (&before[act.from as usize], &onward[act.to as usize]);
             let behind = &mut back[act.from as usize];
             let mut share = 0.0;
-            self.over(step, join, act, |from_cell, to_cell, way| {
+            self.over(step, act, |from_cell, to_cell, way| {
                 let counted = to[to_cell] * way * price;
                 behind[from_cell] += counted;
                 share += from[from_cell] * counted;
@@ -191,24 +191,10 @@ impl Inverse {
     }
 
     /// Every pair of places that a link joins, with what the way between them counts for.
-    fn over(&self, step: &Step, join: Join, act: &Act, mut each: impl FnMut(usize, usize, f64)) {
-        match act.link {
-            Link::Change | Link::Hooked => (0..CELLS).for_each(|cell| each(cell, cell, 1.0)),
-            Link::Retake | Link::Reset => {
-                for from in 0..CELLS {
-                    for to in 0..CELLS {
-                        let (least, way) =
-                            (if join == Join::Entry { 0 } else { self.least_way }, from.abs_diff(to));
-                        let back = match act.to {
-                            BowDirection::Down => to < from,
-                            BowDirection::Up => to > from,
-                        };
-                        if way >= least && (back || act.link == Link::Reset) {
-                            each(from, to, step.lift[way]);
-                        }
-                    }
-                }
-            }
+    fn over(&self, step: &Step, act: &Act, mut each: impl FnMut(usize, usize, f64)) {
+        let through_the_air = matches!(act.link, Link::Retake | Link::Reset);
+        for (from, to) in &self.joined[act.joined] {
+            each(*from, *to, if through_the_air { step.lift[from.abs_diff(*to)] } else { 1.0 });
         }
     }
 
@@ -285,6 +271,23 @@ struct Tables {
     known_travels: FxHashMap<(i64, SpeedWindow), usize>,
     places: Vec<[[f64; CELLS]; 2]>,
     known_places: FxHashMap<(BowInterval, u16, bool), usize>,
+    /// The pairs of places, from and to, that a link joins.
+    joined: Vec<Vec<(usize, usize)>>,
+    known_joined: FxHashMap<(Join, Link, BowDirection, BowDirection), usize>,
+}
+
+impl Tables {
+    fn joined(&mut self, costs: &Costs<'_>, join: Join, link: Link, [from, to]: [BowDirection; 2]) -> usize {
+        *self.known_joined.entry((join, link, from, to)).or_insert_with(|| {
+            let stand = |direction, cell| Stand { direction, cell };
+            let pairs = (0..CELLS).flat_map(|one| (0..CELLS).map(move |other| (one, other)));
+            let holds = |(one, other): &(usize, usize)| {
+                costs.is_link(join, link, stand(from, *one), stand(to, *other))
+            };
+            self.joined.push(pairs.filter(holds).collect());
+            self.joined.len() - 1
+        })
+    }
 }
 
 fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables) -> Step {
@@ -317,28 +320,24 @@ fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables
         Price::of(cost, fixed, each)
     });
     let approach = fixed.approach(index);
-    let acts = approach.as_ref().map(|approach| acts(approach, fixed, each)).unwrap_or_default();
+    let acts = approach.as_ref().map(|approach| acts(approach, fixed, each, tables)).unwrap_or_default();
     let lift = lift(approach.as_ref(), fixed);
-    Step { direction, join: approach.map(|approach| approach.join), acts, lift, places, travel }
+    Step { direction, acts, lift, places, travel }
 }
 
-fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>]) -> Vec<Act> {
+fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables) -> Vec<Act> {
     let mut acts = Vec::new();
     for link in offered(approach.join) {
         for from in DIRECTIONS {
             for to in DIRECTIONS {
-                let fits = match link {
-                    Link::Change => from != to,
-                    Link::Hooked | Link::Retake => from == to,
-                    Link::Reset => true,
-                };
+                let joined = tables.joined(fixed, approach.join, *link, [from, to]);
                 let cost = |costs: &Costs<'_>| {
                     let mut sum = 0;
                     costs.act(approach, *link, from, to, &mut sum);
                     sum
                 };
-                if fits {
-                    acts.push(Act { link: *link, from, to, price: Price::of(cost, fixed, each) });
+                if !tables.joined[joined].is_empty() {
+                    acts.push(Act { link: *link, from, to, price: Price::of(cost, fixed, each), joined });
                 }
             }
         }

@@ -4,7 +4,6 @@ use proptest::prelude::*;
 
 use super::*;
 use crate::plan::MarkReading;
-use crate::plan::search::Stand;
 use crate::plan::tests::any_line;
 
 const NAMES: [&str; 6] = ["downbeat", "upbeat", "entry", "hook", "retake", "reset"];
