@@ -348,7 +348,7 @@ impl AlternativeView {
             .map(|(index, planned)| StrokeView::of(score, line, &line.strokes[index], planned))
             .collect();
         let name = if other.differences.is_empty() {
-            with_standing(best_name(score, line, other, bars), other)
+            best_name(score, line, other, bars)
         } else {
             alternative_name(score, line, other)
         };
@@ -370,8 +370,8 @@ impl AlternativeView {
 fn best_name(score: &Score, line: &Line, best: &Alternative, bars: &RangeInclusive<u32>) -> String {
     let shown = best.strokes.clone().zip(&best.plan.strokes);
     let mut shown = shown.filter(|(index, _)| bars.contains(&line.strokes[*index].bar));
-    let Some((_, first)) = shown.next() else { return "the best way".to_owned() };
-    let mut said = format!("the best way: {}", said(first.direction));
+    let Some((_, first)) = shown.next() else { return best_called(best) };
+    let mut said = format!("{}: {}", best_called(best), said(first.direction));
     for (index, planned) in shown {
         let what = match planned.link {
             Link::Hooked => "hook",
@@ -392,22 +392,37 @@ pub(crate) fn stroke_place(score: &Score, line: &Line, stroke: &Stroke) -> Strin
 #[must_use]
 pub fn alternative_name(score: &Score, line: &Line, other: &Alternative) -> String {
     if other.differences.is_empty() {
-        return with_standing("the best way".to_owned(), other);
+        return best_called(other);
     }
     let said: Vec<String> =
         other.differences.iter().map(|difference| difference_words(score, line, difference)).collect();
-    with_standing(said.join(", "), other)
+    with_standing(&said.join(", "), other)
 }
 
-/// The name of a way, after what it is that players ask for first.
-fn with_standing(name: String, other: &Alternative) -> String {
-    let said = other.standing.iter().map(|standing| match standing {
-        Standing::AsItComes => "plain alternation",
-        Standing::OtherStart => "the other bow first",
-        Standing::LastTwoHooked => "the last two of each odd bar hooked",
-    });
-    let said: Vec<&str> = said.collect();
-    if said.is_empty() { name } else { format!("{}: {name}", said.join(", ")) }
+/// The best way, with what it is where players ask for that first: `the best way (plain alternation)`.
+fn best_called(best: &Alternative) -> String {
+    let standing = standing_words(best);
+    if standing.is_empty() { "the best way".to_owned() } else { format!("the best way ({standing})") }
+}
+
+/// The name of another way, after what it is where players ask for that first.
+fn with_standing(name: &str, other: &Alternative) -> String {
+    let standing = standing_words(other);
+    if standing.is_empty() { name.to_owned() } else { format!("{standing}: {name}") }
+}
+
+/// What a way is that players ask for first; nothing where it is none of these.
+fn standing_words(way: &Alternative) -> String {
+    let said: Vec<&str> = way
+        .standing
+        .iter()
+        .map(|standing| match standing {
+            Standing::AsItComes => "plain alternation",
+            Standing::OtherStart => "the other bow first",
+            Standing::LastTwoHooked => "the last two of each odd bar hooked",
+        })
+        .collect();
+    said.join(", ")
 }
 
 /// A way that players ask for first, as data.
