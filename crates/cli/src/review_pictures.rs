@@ -104,7 +104,7 @@ impl<'a> Scenes<'a> {
         )
     }
 
-    /// The bars of the finding's notes, with a bar before; where that is little, with a bar after.
+    /// The bars of the finding's notes, with a bar before; where that is little, with a bar after. All of one movement.
     fn bars(&self, finding: &Finding) -> RangeInclusive<u32> {
         let place = &finding.place;
         let part = place.part.and_then(|part| self.desk.score.parts.get(part));
@@ -113,9 +113,10 @@ impl<'a> Scenes<'a> {
         });
         let (first, last) =
             notes.fold((place.bar, place.bar), |(first, last), bar| (first.min(bar), last.max(bar)));
-        let end = u32::try_from(self.desk.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
-        let start = first.saturating_sub(1);
-        let last = last.max(start + 2).min(start + MOST_BARS - 1).min(end);
+        let score = &self.desk.score;
+        let Some(movement) = score.movements.get(score.movement_of(place.bar)) else { return first..=last };
+        let start = first.saturating_sub(1).max(*movement.bars.start());
+        let last = last.max(start + 2).min(start + MOST_BARS - 1).min(*movement.bars.end());
         start..=last
     }
 
@@ -166,8 +167,7 @@ impl<'a> Scenes<'a> {
     fn planned_around(&self, line: &Line, near: &[RangeInclusive<u32>]) -> Plan {
         let mut settings = self.profile.plan_settings(line.instrument);
         let desk = self.desk;
-        let before =
-            desk.lines.iter().position(|before| before.part == line.part && before.name == line.name);
+        let before = desk.lines.iter().position(|before| before.is_of(line));
         if let Some(before) = before {
             let is_far = |bar: u32| !near.iter().any(|near| near.contains(&bar));
             let far = line.strokes.iter().enumerate().filter(|(_, stroke)| is_far(stroke.bar));

@@ -244,11 +244,7 @@ impl Desk {
                 continue;
             }
             // Notes are where they were: strokes are told by the note they begin with.
-            let Some(at) =
-                before.base.lines.iter().position(|other| other.part == line.part && other.name == line.name)
-            else {
-                continue;
-            };
+            let Some(at) = before.base.lines.iter().position(|other| other.is_of(line)) else { continue };
             let was = &before.base.lines[at].strokes;
             // Several begin at one moment where there are grace notes: the first goes with the first.
             let mut nth = 0;

@@ -55,7 +55,10 @@ pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageVi
         });
         let line = found.and_then(|found| {
             let at = desk.base.stroke_of(found.part, found.note).map(|(line, _)| line);
-            at.or_else(|| desk.base.lines.iter().position(|line| line.part == found.part))
+            let movement = bar.map(|bar| desk.base.score.movement_of(bar));
+            let of_part =
+                |line: &arcata_bow::Line| line.part == found.part && Some(line.movement) == movement;
+            at.or_else(|| desk.base.lines.iter().position(of_part))
         });
         let said = |entries: &[arcata_layer::Entry]| entries.first().map(|entry| mark_words(&entry.mark));
         let view = DifferenceView {

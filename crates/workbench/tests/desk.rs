@@ -6,7 +6,7 @@ mod support;
 use arcata_workbench::Session;
 use axum::http::StatusCode;
 use serde_json::{Value, json};
-use support::{Bench, bench, get, post};
+use support::{Bench, bench, bench_of, get, post};
 
 /// Does acts one after another; hands back what the last came to.
 async fn acts(bench: &Bench, version: &mut u64, acts: &[Value]) -> Value {
@@ -261,4 +261,29 @@ async fn a_change_of_slurs_goes_into_the_layer_and_comes_off_with_it() {
     assert_eq!(slurs().await, under_layer + 1);
     acts(&bench, &mut version, &[json!({"act": "show", "name": "bowings", "shown": true})]).await;
     assert_eq!((slurs().await, strokes().await), (under_layer, shown));
+}
+
+/// A player has a line of one name in every movement: what a wish turns is told against the same movement.
+#[tokio::test]
+async fn what_turns_in_a_later_movement_is_what_the_wish_turned() {
+    let bars =
+        "c''4 d'' e'' f'' | g''1 | c''4 d'' e'' f'' | g''4 f'' e'' d'' | R | R | c''4 d'' e'' f'' | g''1 |.";
+    let mut xml = arcata_testkit::musicxml(&format!("quarter=60\nviolin: mf {bars}"));
+    // The second movement begins at the third bar, numbered anew.
+    for bar in 3..=8 {
+        xml = xml.replace(&format!("<measure number=\"{bar}\""), &format!("<measure number=\"{}\"", bar - 2));
+    }
+    let bench = bench_of(&xml);
+    let (_, text) = get(&bench, "/api/strokes?line=1").await;
+    let before: Vec<Value> = serde_json::from_str(&text).expect("JSON");
+    assert_eq!(before.len(), 13);
+    let last = if before[12]["bow"] == "down" { "up" } else { "down" };
+    let asked = json!({"line": 1, "asks": [{"stroke": 12, "ask": last}], "version": 0});
+    let (status, told) = post(&bench, "/api/bow", &asked).await;
+    assert_eq!(status, StatusCode::OK, "{told}");
+    let (_, text) = get(&bench, "/api/strokes?line=1").await;
+    let after: Vec<Value> = serde_json::from_str(&text).expect("JSON");
+    let turned = before.iter().zip(&after).filter(|(was, is)| was["bow"] != is["bow"]).count();
+    assert!((1..=5).contains(&turned), "{turned}: a rest of two bars lies between");
+    assert!(told["turned"].as_u64().expect("a number") <= 5, "{told}");
 }

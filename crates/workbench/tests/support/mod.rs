@@ -29,9 +29,13 @@ impl Bench {
 }
 
 pub(crate) fn bench() -> Bench {
+    bench_of(&arcata_testkit::musicxml(MUSIC))
+}
+
+pub(crate) fn bench_of(xml: &str) -> Bench {
     let folder = tempfile::tempdir().expect("a folder");
     let score = folder.path().join("study.musicxml");
-    std::fs::write(&score, arcata_testkit::musicxml(MUSIC)).expect("a score");
+    std::fs::write(&score, xml).expect("a score");
     std::fs::write(folder.path().join("secret.txt"), "not to be served").expect("a file");
     let session = Session::open(&score).expect("opens");
     let address = SocketAddr::from(([127, 0, 0, 1], PORT));
