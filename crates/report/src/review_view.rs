@@ -207,6 +207,18 @@ impl ReviewView {
 }
 
 impl FileView {
+    /// Who bows in the file, each once, and all strokes of each: a player has a line in every movement.
+    pub(crate) fn bowed(&self) -> Vec<(&str, usize)> {
+        let mut bowed: Vec<(&str, usize)> = Vec::new();
+        for line in &self.lines {
+            match bowed.iter_mut().find(|(name, _)| *name == line.name) {
+                Some((_, strokes)) => *strokes += line.strokes,
+                None => bowed.push((&line.name, line.strokes)),
+            }
+        }
+        bowed
+    }
+
     /// A file that was read and reviewed.
     #[must_use]
     pub fn reviewed(

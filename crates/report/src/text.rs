@@ -41,13 +41,8 @@ fn file_text(out: &mut String, file: &FileView, page: Page) {
     }
     let strokes: usize = file.lines.iter().map(|line| line.strokes).sum();
     // "Viola, voice 1" would fall apart in a list with commas.
-    let mut names: Vec<String> = Vec::new();
-    for line in &file.lines {
-        let name = line.name.replace(", voice", " voice");
-        if !names.contains(&name) {
-            names.push(name);
-        }
-    }
+    let names: Vec<String> =
+        file.bowed().into_iter().map(|(name, _)| name.replace(", voice", " voice")).collect();
     let facts =
         format!("{}, {} in {}", counted(file.bars, "bar"), counted(strokes, "stroke"), listed(&names));
     let _ = writeln!(out, "{}", page.fill(&facts, "", ""));

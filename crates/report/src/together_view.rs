@@ -194,15 +194,17 @@ pub(crate) fn line_names(lines: &[Line]) -> Vec<String> {
     names
 }
 
+/// What the line of a name does on a downbeat, in the movement that holds it; it rests where the movement has none.
+pub(crate) fn speaking((score, lines): (&Score, &[Line]), name: &str, downbeat: &Downbeat) -> Speaking {
+    let movement = score.movement_of(downbeat.bar);
+    let here = lines.iter().position(|line| line.movement == movement && line.name == name);
+    here.and_then(|line| downbeat.lines.get(line)).copied().unwrap_or(Speaking::Rests)
+}
+
 impl DownbeatView {
     fn of(score: &Score, lines: &[Line], names: &[String], downbeat: &Downbeat) -> Self {
-        let movement = score.movement_of(downbeat.bar);
-        let speaks = |name: &String| {
-            let here = lines.iter().position(|line| line.movement == movement && line.name == *name);
-            here.and_then(|line| downbeat.lines.get(line)).unwrap_or(&Speaking::Rests)
-        };
-        let does = |speaking: &Speaking| match speaking {
-            Speaking::Begins(direction) => direction_name(*direction),
+        let does = |speaking: Speaking| match speaking {
+            Speaking::Begins(direction) => direction_name(direction),
             Speaking::GoesOn => "goes on",
             Speaking::Rests => "rests",
         };
@@ -210,7 +212,7 @@ impl DownbeatView {
             movement: score.movement_said(downbeat.bar).map(str::to_owned),
             bar: bar_label(score, downbeat.bar),
             bar_ordinal: downbeat.bar + 1,
-            lines: names.iter().map(speaks).map(does).collect(),
+            lines: names.iter().map(|name| does(speaking((score, lines), name, downbeat))).collect(),
             unspoken: downbeat.is_unspoken(),
         }
     }

@@ -87,9 +87,9 @@ fn about(page: &ReportPage<'_>) -> Markup {
             dt { "Bars" } dd { (view.bars) }
             dt { "Bowed parts" }
             dd {
-                @for (index, line) in view.lines.iter().enumerate() {
+                @for (index, (name, strokes)) in view.bowed().into_iter().enumerate() {
                     @if index > 0 { ", " }
-                    span.part { (line.name) " (" (line.strokes) " strokes)" }
+                    span.part { (name) " (" (strokes) " strokes)" }
                 }
             }
             @if !page.settings.is_empty() || !view.assumptions.is_empty() {

@@ -9,7 +9,7 @@ use arcata_score::{BowDirection, Score};
 use maud::{Markup, PreEscaped, html};
 
 use crate::review_view::FindingView;
-use crate::together_view::line_names;
+use crate::together_view::{line_names, speaking};
 
 /// Bars on one row of the strip at most: narrower columns cannot be told apart on a screen.
 const WIDEST: usize = 240;
@@ -35,13 +35,8 @@ impl Strip {
     /// From who begins on which downbeat (see [`arcata_bow::together::downbeats`]).
     #[must_use]
     pub fn new(score: &Score, lines: &[Line], downbeats: &[Downbeat]) -> Self {
-        let speaks = |name: &String, downbeat: &Downbeat| {
-            let movement = score.movement_of(downbeat.bar);
-            let here = lines.iter().position(|line| line.movement == movement && line.name == *name);
-            here.and_then(|line| downbeat.lines.get(line)).copied().unwrap_or(Speaking::Rests)
-        };
         let row = |name: String| Row {
-            downbeats: downbeats.iter().map(|downbeat| speaks(&name, downbeat)).collect(),
+            downbeats: downbeats.iter().map(|downbeat| speaking((score, lines), &name, downbeat)).collect(),
             name,
         };
         let several = score.movements.iter().filter(|_| score.movements.len() > 1);
