@@ -419,7 +419,7 @@ fn standing_words(way: &Alternative) -> String {
         .map(|standing| match standing {
             Standing::AsItComes => "plain alternation",
             Standing::OtherStart => "the other bow first",
-            Standing::LastTwoHooked => "the last two of each odd bar hooked",
+            Standing::LastTwoHooked => "the last two hooked where a bar comes out odd",
         })
         .collect();
     said.join(", ")
