@@ -17,7 +17,7 @@ use crate::scores;
 use crate::setting::Setting;
 
 /// What is allowed per 100 bars, in hundredths.
-const TARGETS: [(Severity, u64); 3] = [(Severity::A, 20), (Severity::B, 200), (Severity::C, 600)];
+const TARGETS: [(Severity, u64); 3] = [(Severity::A, 20), (Severity::B, 200), (Severity::C, 450)];
 
 /// Findings counted.
 #[derive(Default)]

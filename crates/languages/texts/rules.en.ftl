@@ -3,7 +3,7 @@
 accent-at-tip = An accent where the bow has no weight
     .finds =
         A heavy accent (sf, fz, the upright sign), at mezzo-forte or louder, that begins close to the tip in the best bowing of
-        the passage (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
+        the passage, and in all that cost hardly more (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
         so are those whose bow is printed.
     .why =
         At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
@@ -19,8 +19,9 @@ bar-comes-out-odd = A bar that comes out odd
 
 beat-on-up-bow = A strong beat comes on an up-bow
     .finds =
-        A beat with an accent, a chord or a sudden rise that falls on an up-bow even in the best plan there is,
-        though no up-bow is printed.
+        A strong beat at mezzo-forte or louder with an accent, on a stroke shorter than a bar, or with a sforzato or the upright
+        accent on any, that falls on an up-bow even in the best plan there is, though no up-bow is printed: and no bowing that
+        costs hardly more brings it down.
     .why =
         The hand has its weight at the frog and gives it on the way down. An accent on an up-bow is played,
         but lighter and later than the writer hears it; a section will ask for the other bow.
@@ -120,7 +121,7 @@ effect-marked-again = An effect that is marked again and again
 ending-on-up-bow = A phrase ends on an up-bow
     .finds =
         A phrase's last note on a beat, long, or loud and at least half as long, neither growing nor dying away, that ends on
-        an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
+        an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
         and at the end.
     .why =
         A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
@@ -338,7 +339,8 @@ repeat-comes-back-reversed = A repeat comes back on the other bow
 rushed-return = A short note must win back a long bow
     .finds =
         A short single note that, in the best plan there is, travels so much faster than its dynamic wants
-        that it sticks out by 6 dB or more, because the stroke before it or after it is long.
+        that it sticks out by 6 dB or more, because the stroke before it or after it is long; and in every plan that costs
+        hardly more.
     .why =
         It is the unwanted accent of student scores: a soft upbeat note between two long slurs barks. No
         player wants it, and no marking of the dynamic takes it away.
@@ -369,7 +371,7 @@ slur-misses-tie = A slur that misses the end of a tie
 
         Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
         not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
-        once a part (D).
+        once a part (D). Where no bow lasts as long as both slurs, two are meant, and nothing is asked.
     .why =
         The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
         change that nobody can make. Engravers draw it to the last tied note, and from the first.
@@ -425,8 +427,8 @@ slurred-tremolo = A slurred tremolo that can be read in two ways
 
 soft-entry-at-frog = A soft entry where the bow is heavy
     .finds =
-        An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage
-        (D).
+        An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage,
+        and in all that cost hardly more (D).
     .why =
         At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
         soft entries in the upper half, where the stick carries itself.
@@ -476,7 +478,7 @@ stroke-out-of-speed = A named stroke at a speed it does not have
 swell-against-bow = A swell against the bow
     .finds =
         One long stroke, over most of the bow, that grows on a down-bow, or fades on an up-bow, by a dynamic
-        step or more, in the best plan there is.
+        step or more, in the best plan there is, and in all that cost hardly more.
     .why =
         The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
         grows. Against that the hand must press, and a long swell runs out of bow or of tone.

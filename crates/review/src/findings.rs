@@ -10,6 +10,7 @@ use crate::beats::beat_in_bar;
 use crate::change::{self, Change};
 use crate::other_notation::{Notations, Wish};
 use crate::review::Reviewed;
+use crate::taste::Otherwise;
 use crate::{Card, Evidence, Figure, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// Findings of one rule over one piece.
@@ -18,6 +19,16 @@ pub struct Findings<'a> {
     piece: Piece<'a>,
     card: Card,
     drafts: Vec<Draft>,
+    choices: Choices,
+}
+
+/// What becomes of findings that players can do away with for hardly more.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Choices {
+    /// They are the plan's own choice, and not told.
+    LeftOut,
+    /// The bows are given, by marks or otherwise: they are told.
+    Told,
 }
 
 /// A finding and the cause by which it is gathered with others.
@@ -32,11 +43,23 @@ pub struct Draft {
     cause: Option<String>,
     /// A bow that a change of the notation could bring for less than the arm can.
     wish: Option<Wish>,
+    /// A note before which the proposal made last splits a slur.
+    cut: Option<NoteId>,
 }
 
 impl<'a> Findings<'a> {
     pub(crate) fn new(piece: Piece<'a>, card: Card) -> Self {
-        Self { piece, card, drafts: Vec::new() }
+        Self { piece, card, drafts: Vec::new(), choices: Choices::LeftOut }
+    }
+
+    /// The same with what becomes of the plan's choices.
+    pub(crate) fn with(self, choices: Choices) -> Self {
+        Self { choices, ..self }
+    }
+
+    /// Whether a finding is left out because players may as well do otherwise at a stroke.
+    pub(crate) fn is_choice(&self, (line, stroke): (usize, usize), otherwise: Otherwise) -> bool {
+        self.choices == Choices::LeftOut && self.piece.is_choice(line, stroke, otherwise)
     }
 
     /// What has been handed in so far.
@@ -96,10 +119,11 @@ impl<'a> Findings<'a> {
     /// The findings gathered and in order of the score, and those set aside, each by itself.
     pub(crate) fn gathered(self, aside: &AsideIn<'_>) -> Reviewed {
         let (mut drafts, mut set_aside) = (Vec::new(), Vec::new());
+        let mut notations = Notations::new(self.piece);
         for draft in self.drafts {
             match aside.holds(&draft.finding) {
                 Some(entry) => set_aside.push(SetAside { finding: draft.finding, entry }),
-                None => drafts.push(draft),
+                None => drafts.push(draft.tried(&mut notations)),
             }
         }
         drafts.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
@@ -120,7 +144,6 @@ impl<'a> Findings<'a> {
                 }
             }
         }
-        let mut notations = Notations::new(self.piece);
         let findings =
             gathered.into_iter().map(|draft| draft.rewritten(&mut notations).finished(&self.piece));
         Reviewed { findings: findings.collect(), set_aside }
@@ -146,7 +169,7 @@ impl Draft {
             reasons: Vec::new(),
             proposals: Vec::new(),
         };
-        Self { finding, changes: Vec::new(), sketches: Vec::new(), cause: None, wish: None }
+        Self { finding, changes: Vec::new(), sketches: Vec::new(), cause: None, wish: None, cut: None }
     }
 
     /// Where it is.
@@ -223,6 +246,26 @@ impl Draft {
     #[must_use]
     pub(crate) fn wishing(mut self, wish: Wish) -> Self {
         self.wish = Some(wish);
+        self
+    }
+
+    /// Tries the split that the proposal made last makes before a note: where the passage is worse for it, it is for the
+    /// pencil.
+    #[must_use]
+    pub(crate) fn if_split_before(mut self, note: NoteId) -> Self {
+        self.cut = Some(note);
+        self
+    }
+
+    /// With the split tried.
+    fn tried(mut self, notations: &mut Notations<'_>) -> Self {
+        let part = self.finding.place.part;
+        let Some((part, note)) = part.zip(self.cut.take()) else { return self };
+        if notations.split_brings_worse(part, note)
+            && let Some(changes) = self.changes.last_mut()
+        {
+            changes.clear();
+        }
         self
     }
 

@@ -30,6 +30,7 @@ mod slur_copy;
 mod slur_offers;
 mod speed;
 mod split;
+mod taste;
 mod thresholds;
 mod tie_change;
 mod under_slur;

@@ -92,6 +92,38 @@ impl<'a> Notations<'a> {
         };
         Some((proposal, changes.unwrap_or_default()))
     }
+
+    /// Whether the passage around a slur is worse when the slur is split before one of its notes; also where the split
+    /// cannot be tried.
+    pub(crate) fn split_brings_worse(&mut self, part: usize, first: NoteId) -> bool {
+        self.tried_split(part, first).unwrap_or(false)
+    }
+
+    fn tried_split(&mut self, part: usize, first: NoteId) -> Option<bool> {
+        let piece = self.piece;
+        let holds = |stroke: &Stroke| stroke.notes.contains(&first);
+        let (at, line) = piece
+            .lines
+            .iter()
+            .enumerate()
+            .find(|(_, line)| line.part == part && line.strokes.iter().any(holds))?;
+        let stroke = line.strokes.iter().position(holds)?;
+        let reading = piece.reading?;
+        let sources = self.sources.entry(part).or_insert_with(|| reading.sources(part));
+        let source = sources.iter().find(|source| source.line().is_of(line))?;
+        let range = passage(line, stroke);
+        let mut settings = piece.plan_settings(at);
+        settings.anchors = kept_edges(&piece, at, &range, stroke)?;
+        let request =
+            RepairRequest { settings: &settings, window: stroke..stroke + 1, most: 1, ending: None };
+        let found = singly(source, &request, &range);
+        let printed = found.first()?;
+        let split = found.iter().find(|repaired| {
+            repaired.changes.iter().any(|change| change.kind == ChangeKind::Split)
+                && repaired.line.strokes.iter().any(|stroke| stroke.notes.first() == Some(&first))
+        })?;
+        Some(brings_worse(&piece, (&printed.line, &printed.plan), (&split.line, &split.plan)))
+    }
 }
 
 /// The note that the wish is about.

@@ -7,6 +7,7 @@ use arcata_bow::plan::Anchor;
 use arcata_bow::{Line, Plan, plan};
 use arcata_score::BowDirection;
 
+use crate::findings::Choices;
 use crate::other_bow::{kept_edges, passage, stretch};
 use crate::rules::{beat, direction, length};
 use crate::{Findings, Piece, Rule, Severity};
@@ -17,12 +18,12 @@ type Told = (&'static str, u32, arcata_score::Length);
 /// Whether a passage bowed in a second way, or with other slurs, brings a finding about the bow that it does not have as it
 /// is.
 pub(crate) fn brings_worse(piece: &Piece<'_>, as_it_is: (&Line, &Plan), other: (&Line, &Plan)) -> bool {
-    let before = told(piece, as_it_is.0, as_it_is.1);
-    told(piece, other.0, other.1).iter().any(|finding| !before.contains(finding))
+    let before = told(piece, as_it_is, Choices::LeftOut);
+    told(piece, other, Choices::Told).iter().any(|finding| !before.contains(finding))
 }
 
 /// What the rules that read directions and places say of a passage by itself.
-fn told(piece: &Piece<'_>, stretch: &Line, plan: &Plan) -> BTreeSet<Told> {
+fn told(piece: &Piece<'_>, (stretch, plan): (&Line, &Plan), choices: Choices) -> BTreeSet<Told> {
     let alone = Piece {
         // Without a document no rule looks for a remedy: it is only asked what it sees.
         document: None,
@@ -32,18 +33,18 @@ fn told(piece: &Piece<'_>, stretch: &Line, plan: &Plan) -> BTreeSet<Told> {
         ..*piece
     };
     let mut all = BTreeSet::new();
-    all.append(&mut asked::<beat::beat_on_up_bow::BeatOnUpBow>(&alone));
-    all.append(&mut asked::<direction::accent_at_tip::AccentAtTip>(&alone));
-    all.append(&mut asked::<direction::ending_on_up_bow::EndingOnUpBow>(&alone));
-    all.append(&mut asked::<direction::swell_against_bow::SwellAgainstBow>(&alone));
-    all.append(&mut asked::<direction::no_time_to_retake::NoTimeToRetake>(&alone));
-    all.append(&mut asked::<direction::chords_too_close::ChordsTooClose>(&alone));
-    all.append(&mut asked::<length::rushed_return::RushedReturn>(&alone));
+    all.append(&mut asked::<beat::beat_on_up_bow::BeatOnUpBow>(&alone, choices));
+    all.append(&mut asked::<direction::accent_at_tip::AccentAtTip>(&alone, choices));
+    all.append(&mut asked::<direction::ending_on_up_bow::EndingOnUpBow>(&alone, choices));
+    all.append(&mut asked::<direction::swell_against_bow::SwellAgainstBow>(&alone, choices));
+    all.append(&mut asked::<direction::no_time_to_retake::NoTimeToRetake>(&alone, choices));
+    all.append(&mut asked::<direction::chords_too_close::ChordsTooClose>(&alone, choices));
+    all.append(&mut asked::<length::rushed_return::RushedReturn>(&alone, choices));
     all
 }
 
-fn asked<R: Rule>(piece: &Piece<'_>) -> BTreeSet<Told> {
-    let mut found = Findings::new(*piece, R::CARD);
+fn asked<R: Rule>(piece: &Piece<'_>, choices: Choices) -> BTreeSet<Told> {
+    let mut found = Findings::new(*piece, R::CARD).with(choices);
     R::check(piece, &mut found);
     let grave = found.drafts().iter().filter(|draft| draft.severity() <= Severity::C);
     grave.map(|draft| (R::CARD.id, draft.place().bar, draft.place().beat)).collect()

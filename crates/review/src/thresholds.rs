@@ -68,6 +68,10 @@ pub struct Thresholds {
     pub reentry_bars: usize,
     /// What another bow has to cost more for a lift to count as forced, thousandths of a point.
     pub forced_lift: i64,
+    /// Another bow that costs no more than this above the best is a choice of the players, thousandths of a point.
+    pub choice_of_bow: i64,
+    /// The same for another place in the bow.
+    pub choice_of_place: i64,
 }
 
 impl Thresholds {
@@ -110,6 +114,8 @@ impl Thresholds {
             landmark_bars: count(set.landmark_bars.value),
             reentry_bars: count(set.reentry_bars.value),
             forced_lift: set.forced_lift.value,
+            choice_of_bow: set.choice_of_bow.value,
+            choice_of_place: set.choice_of_place.value,
         }
     }
 

@@ -6,7 +6,7 @@
 use arcata_score::BowDirection;
 
 use super::course::Course;
-use super::{Leaning, MarkReading, PlanSettings, Weights};
+use super::{Confined, Leaning, MarkReading, PlanSettings, Weights};
 use crate::logarithm::milli_octaves;
 use crate::{BarCount, Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
 
@@ -72,6 +72,7 @@ pub(crate) struct Costs<'a> {
     pub(crate) cells: usize,
     pub(crate) marks: MarkReading,
     leanings: &'a [Leaning],
+    confined: &'a [Confined],
     pub(crate) course: Course,
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
     spans: Vec<[Span; 2]>,
@@ -116,9 +117,15 @@ impl<'a> Costs<'a> {
             cells,
             marks: settings.marks,
             leanings,
+            confined: &[],
             course,
             spans: spans.collect(),
         }
+    }
+
+    /// The same with strokes that must keep to a part of the bow.
+    pub(crate) fn confining(self, confined: &'a [Confined]) -> Self {
+        Self { confined, ..self }
     }
 
     /// Everything that depends on the direction alone.
@@ -289,6 +296,11 @@ impl<'a> Costs<'a> {
         let over = i64::from(octaves - pace.fastest_octaves).max(0);
         let under = i64::from(pace.slowest_octaves - octaves).max(0);
         tally.add(Term::SpeedLimit, self.weights.speed_limit * (over + under) / 1000);
+    }
+
+    /// The part of the bow that a stroke must keep to, where it must.
+    pub(crate) fn confined(&self, index: usize) -> Option<Confined> {
+        self.confined.iter().find(|confined| confined.stroke == index).copied()
     }
 
     /// The middle of a cell, thousandths of the hair.

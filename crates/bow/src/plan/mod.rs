@@ -151,6 +151,17 @@ pub struct PlanSettings {
     pub leanings: Vec<Leaning>,
 }
 
+/// A part of the bow that a stroke must keep to. A stroke that cannot leaves no plan.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Confined {
+    /// Index of the stroke in its line.
+    pub stroke: usize,
+    /// Where it may begin, thousandths of the hair from the frog, from and to.
+    pub begins: (u16, u16),
+    /// How far it may travel at most, thousandths of the hair.
+    pub travels: u16,
+}
+
 impl PlanSettings {
     /// The same without leanings, which belong to the strokes of one line as printed.
     pub(crate) fn alone(&self) -> Self {
@@ -184,21 +195,41 @@ pub fn plan(line: &Line, settings: &PlanSettings) -> Plan {
     plan_allowed(line, settings, &allowed).unwrap_or_default()
 }
 
+/// The cheapest plan in which some strokes keep to a part of the bow; `None` where there is no such plan.
+#[must_use]
+pub fn plan_confined(line: &Line, settings: &PlanSettings, confined: &[Confined]) -> Option<Plan> {
+    plan_within(line, settings, &anchors::allowed(line, settings), confined)
+}
+
 /// The cheapest plan within what is allowed; `None` where nothing is possible.
 fn plan_allowed(line: &Line, settings: &PlanSettings, allowed: &[Allowed]) -> Option<Plan> {
+    plan_within(line, settings, allowed, &[])
+}
+
+fn plan_within(
+    line: &Line,
+    settings: &PlanSettings,
+    allowed: &[Allowed],
+    confined: &[Confined],
+) -> Option<Plan> {
     match settings.grid {
-        Grid::Coarse => plan_on::<24>(line, settings, allowed),
-        Grid::Fine => plan_on::<48>(line, settings, allowed),
-        Grid::Finer => plan_on::<96>(line, settings, allowed),
-        Grid::Finest => plan_on::<192>(line, settings, allowed),
+        Grid::Coarse => plan_on::<24>(line, settings, allowed, confined),
+        Grid::Fine => plan_on::<48>(line, settings, allowed, confined),
+        Grid::Finer => plan_on::<96>(line, settings, allowed, confined),
+        Grid::Finest => plan_on::<192>(line, settings, allowed, confined),
     }
 }
 
-fn plan_on<const CELLS: usize>(line: &Line, settings: &PlanSettings, allowed: &[Allowed]) -> Option<Plan> {
+fn plan_on<const CELLS: usize>(
+    line: &Line,
+    settings: &PlanSettings,
+    allowed: &[Allowed],
+    confined: &[Confined],
+) -> Option<Plan> {
     if line.strokes.is_empty() {
         return Some(Plan::default());
     }
-    let costs = Costs::new(line, settings, CELLS);
+    let costs = Costs::new(line, settings, CELLS).confining(confined);
     let search = Search::<CELLS>::new(costs, allowed);
     let choices = route::best(&search)?;
     Some(evaluate::evaluate(line, settings, CELLS, &choices))

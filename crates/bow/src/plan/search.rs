@@ -13,8 +13,8 @@ use super::costs::Costs;
 use super::links::{Approach, Carry};
 use super::rows::Towards;
 use super::rows::{Distances, carried, least, lower, lower_all, pay, reach};
-use super::{Allowed, Link};
-use crate::{BowInterval, Join, SpeedWindow};
+use super::{Allowed, Confined, Link};
+use crate::{BowInterval, Join, SpeedWindow, Stroke};
 use rustc_hash::FxHashMap;
 
 /// More than any plan of one step can cost; added to itself it does not overflow.
@@ -133,6 +133,21 @@ fn table<const CELLS: usize>(cost: impl Fn(usize, &mut i64)) -> [i32; CELLS] {
     })
 }
 
+/// What the ways on the bow cost a stroke, by cells.
+fn travels_of<const CELLS: usize>(
+    costs: &Costs<'_>,
+    stroke: &Stroke,
+    confined: Option<Confined>,
+) -> [i32; CELLS] {
+    let pace = costs.pace(stroke);
+    table(|cells, sum| {
+        costs.travel(&pace, cells, sum);
+        if confined.is_some_and(|kept| cells * 1000 > usize::from(kept.travels) * CELLS) {
+            *sum += i64::from(NEVER);
+        }
+    })
+}
+
 impl<'a, const CELLS: usize> Search<'a, CELLS> {
     pub(crate) fn new(costs: Costs<'a>, allowed: &'a [Allowed]) -> Self {
         Self::over(costs, allowed, |index| Some(index + 1))
@@ -146,21 +161,30 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         next: impl Fn(usize) -> Option<usize>,
     ) -> Self {
         let (mut travels, mut places) = (Vec::new(), Vec::new());
-        let mut known_travels: FxHashMap<(i64, SpeedWindow), usize> = FxHashMap::default();
-        let mut known_places: FxHashMap<(BowInterval, u16, bool), usize> = FxHashMap::default();
+        let mut known_travels: FxHashMap<(i64, SpeedWindow, Option<u16>), usize> = FxHashMap::default();
+        let mut known_places: FxHashMap<(BowInterval, u16, bool, Option<(u16, u16)>), usize> =
+            FxHashMap::default();
         let steps = (0..costs.strokes.len())
             .map(|index| {
                 let stroke = &costs.strokes[index];
-                let travel =
-                    *known_travels.entry((stroke.duration.micros, stroke.speed)).or_insert_with(|| {
-                        let pace = costs.pace(stroke);
-                        let by_cell = table::<CELLS>(|cell, sum| costs.travel(&pace, cell, sum));
-                        travels.push(Distances::new(&by_cell));
+                let confined = costs.confined(index);
+                let travel = *known_travels
+                    .entry((stroke.duration.micros, stroke.speed, confined.map(|kept| kept.travels)))
+                    .or_insert_with(|| {
+                        travels.push(Distances::new(&travels_of::<CELLS>(&costs, stroke, confined)));
                         travels.len() - 1
                     });
-                let known = (stroke.home, stroke.emphasis.accent, Costs::enters_softly(stroke));
+                let kept = confined.map(|kept| kept.begins);
+                let known = (stroke.home, stroke.emphasis.accent, Costs::enters_softly(stroke), kept);
                 let place = *known_places.entry(known).or_insert_with(|| {
-                    let begin = table(|cell, sum| costs.begin_at(index, cell, sum));
+                    let begin = table(|cell, sum| {
+                        costs.begin_at(index, cell, sum);
+                        if kept.is_some_and(|(from, to)| {
+                            !(from.into()..=to.into()).contains(&costs.thousandths(cell))
+                        }) {
+                            *sum += i64::from(NEVER);
+                        }
+                    });
                     let end = table(|cell, sum| costs.end_at(index, cell, sum));
                     places.push(Places { begin, end });
                     places.len() - 1

@@ -168,6 +168,13 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
     fn step(&self, index: usize, chosen: &[Choice], choice: Choice) -> Option<i64> {
         let (before, approach) = (self.costs.course.into[index].before, self.costs.approach(index));
         let from = before.map_or(choice.begun(), |before| chosen[before].ended());
+        if let Some(kept) = self.costs.confined(index) {
+            let begins = self.costs.thousandths(choice.start);
+            let far = choice.start.abs_diff(choice.end) * 1000 / CELLS;
+            if begins < kept.begins.0.into() || begins > kept.begins.1.into() || far > kept.travels.into() {
+                return None;
+            }
+        }
         let mut sum = 0i64;
         if !self.costs.link(approach.as_ref(), choice.link, (from, choice.begun()), &mut sum) {
             return None;
@@ -198,11 +205,31 @@ fn exhaustive<const CELLS: usize>(line: &Line, settings: &PlanSettings, at_most:
 
 fn total_on<const CELLS: usize>(line: &Line, settings: &PlanSettings) -> i64 {
     let allowed = anchors::allowed(line, settings);
-    plan_on::<CELLS>(line, settings, &allowed).expect("a way through").total.total()
+    plan_on::<CELLS>(line, settings, &allowed, &[]).expect("a way through").total.total()
 }
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(1500))]
+
+    #[test]
+    fn no_confined_plan_is_cheaper(
+        line in any_line(5),
+        stroke in 0usize..5,
+        from in 0u16..800,
+        wide in 100u16..600,
+        travels in 0u16..1000,
+    ) {
+        let settings = PlanSettings::default();
+        let confined = [Confined { stroke, begins: (from, from + wide), travels }];
+        let allowed = anchors::allowed(&line, &settings);
+        let found = plan_on::<4>(&line, &settings, &allowed, &confined).map(|plan| plan.total.total());
+        // Prices that forbid are as dear as a few hundred points: a plan that pays one is found, too.
+        let at_most = found.map_or(i64::from(search::NEVER), |found| found + 1);
+        let costs = Costs::new(&line, &settings, 4).confining(&confined);
+        let mut twin = Twin::<4> { line: &line, settings: &settings, costs, allowed, best: at_most };
+        twin.search(&mut Vec::new(), 0);
+        prop_assert_eq!(twin.best, found.unwrap_or(i64::from(search::NEVER)));
+    }
 
     #[test]
     fn no_plan_of_seven_strokes_is_cheaper(line in any_line(7)) {
@@ -493,5 +520,5 @@ fn the_search_and_the_terms_agree() {
         base += settled.base;
         row = Some(settled.row);
     }
-    assert_eq!(base, plan_on::<12>(&line, &settings, &allowed).expect("a way through").total.total());
+    assert_eq!(base, plan_on::<12>(&line, &settings, &allowed, &[]).expect("a way through").total.total());
 }

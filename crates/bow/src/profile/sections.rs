@@ -212,6 +212,10 @@ section! {
         reentry_bars,
         /// A lift is forced where another bow costs so much more, thousandths of a point.
         forced_lift,
+        /// Another bow is a choice where it costs no more than this above the best, thousandths of a point.
+        choice_of_bow,
+        /// The same for another place in the bow.
+        choice_of_place,
         /// Stops of three and four strings are held too long, milliseconds.
         stop_held,
         /// Parts moving alike for this many bars are bowed alike.

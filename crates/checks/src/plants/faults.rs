@@ -96,7 +96,7 @@ pub(super) const FAULTS: &[Fault] = &[
         132,
         "0/4 1/4 2/2 | 0/4 1/4 2/2 | 0/4 1/4 2/2 | 0/4 1/4 2/2 | 0/4 1/4 2/2",
     ),
-    fault("swell-against-bow", Any, 40, "r/1 | p <= 0/2 == f 1/2 | 0/1"),
+    fault("swell-against-bow", Any, 40, "mf 3/2 2/2!up | p <= 0/2 == f 1/2!up | 0/1"),
     fault("ending-on-up-bow", Any, 80, "r/1 | f 0/4 1/4 2/4 1/4 | 0/2 1/2 | r/1"),
     fault("no-time-to-retake", Any, 132, "ff 0/16!down 1/16!down 2/16!down 3/16!down 0/4!down r/2"),
     fault("accent-at-tip", Any, 50, "f (0/4 1/4 2/4) 1/4!sf | 0/1 | (0/4 1/4 2/4) 1/4!sf | 0/1"),

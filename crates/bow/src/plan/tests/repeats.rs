@@ -55,7 +55,7 @@ proptest! {
     fn no_way_through_repeats_is_cheaper(line in any_repeated_line(5, 3)) {
         let settings = PlanSettings::default();
         let allowed = anchors::allowed(&line, &settings);
-        let found = plan_on::<3>(&line, &settings, &allowed).expect("a way through");
+        let found = plan_on::<3>(&line, &settings, &allowed, &[]).expect("a way through");
         let total = found.total.total();
         let best = exhaustive::<3>(&line, &settings, total + 1);
         let afterwards = found.turns.iter().filter(|turn| turn.weighed == Weighed::Afterwards);

@@ -1,8 +1,9 @@
 //! # A strong beat comes on an up-bow
 //!
 //! ## What it finds
-//! A beat with an accent, a chord or a sudden rise that falls on an up-bow even in the best plan there is,
-//! though no up-bow is printed.
+//! A strong beat at mezzo-forte or louder with an accent, on a stroke shorter than a bar, or with a sforzato or the upright
+//! accent on any, that falls on an up-bow even in the best plan there is, though no up-bow is printed: and no bowing that
+//! costs hardly more brings it down.
 //!
 //! ## Why it matters
 //! The hand has its weight at the frog and gives it on the way down. An accent on an up-bow is played,
@@ -22,16 +23,20 @@
 //! change (writer's choice): a slur split, joined, begun or ended one note earlier or later, or a hook.
 //!
 //! ## What it cannot know
-//! Whether a lighter accent is wanted, or the line before matters more than the beat.
+//! Whether a lighter accent is wanted, or the line before matters more than the beat. Soft accents, and accents on a long
+//! stroke, are made by the bow's speed and left out; so is what players can have down for a point or less: that is theirs to
+//! choose.
 //!
 //! ## Sources
 //! The rule of the down-bow: Muffat 1698 and Leopold Mozart 1756 (from memory); accents in printed quartets
 //! are 80 % down-bows (counted, 21 marked quartets, CC0).
 
+use arcata_bow::Stroke;
 use arcata_score::BowDirection;
 
 use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
+use crate::taste::Otherwise;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
 /// See the module's page.
@@ -55,9 +60,10 @@ impl Rule for BeatOnUpBow {
             .filter(|(.., stroke, planned)| {
                 planned.direction == BowDirection::Up
                     && stroke.printed.is_none()
-                    && stroke.emphasis.accent > 0
                     && stroke.emphasis.strength >= least
+                    && wants_weight(stroke)
             })
+            .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down)))
             .map(|(line, index, ..)| (line, index))
             .collect();
         for (line, index) in weak {
@@ -65,6 +71,21 @@ impl Rule for BeatOnUpBow {
             found.report(draft);
         }
     }
+}
+
+/// Loudness from which an accent is made by weight: mezzo-forte, hundredths of a dynamic step.
+const LOUD: i32 = 500;
+/// Sforzando, or the upright accent, hundredths: they want weight however long the stroke is.
+const HEAVY: u16 = 90;
+/// Up to here the beginning of a stroke is most of what is heard of it, hundredths of a bar.
+const SHORTER_THAN_A_BAR: u16 = 90;
+
+/// Whether a stroke begins with an accent that the hand makes, rather than the bow's speed.
+fn wants_weight(stroke: &Stroke) -> bool {
+    let emphasis = stroke.emphasis;
+    emphasis.accent > 0
+        && stroke.level_start.0 >= LOUD
+        && (emphasis.accent >= HEAVY || emphasis.bars < SHORTER_THAN_A_BAR)
 }
 
 fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {

@@ -15,7 +15,8 @@
 //! ```
 //!
 //! ## What it proposes
-//! To split the slur there (split, writer's choice).
+//! To split the slur there (split, writer's choice); for the pencil where that brings the accent on an up-bow, or another
+//! trouble into the bars around it: then the slurs before it must be thought over, too.
 //!
 //! ## What it cannot know
 //! Whether the impulse inside the bow is the effect that is wanted: where the same part does so in several places it is
@@ -137,7 +138,9 @@ fn covered(
             ProposalKind::Split,
             "Split the slur there.",
             split.changes(piece),
-        ),
+        )
+        .sketched(split.changes(piece))
+        .if_split_before(id),
         None => draft,
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A heavy accent (sf, fz, the upright sign), at mezzo-forte or louder, that begins close to the tip in the best bowing of
-//! the passage (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
+//! the passage, and in all that cost hardly more (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
 //! so are those whose bow is printed.
 //!
 //! ## Why it matters
@@ -34,6 +34,7 @@ use arcata_score::BowDirection;
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
+use crate::taste::Otherwise;
 use crate::words::a_bow;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
@@ -55,6 +56,9 @@ impl Rule for AccentAtTip {
         let light: Vec<(usize, usize)> = piece
             .planned_strokes()
             .filter(|(_, _, stroke, planned)| is_light(piece, stroke, planned))
+            .filter(|(line, index, ..)| {
+                !found.is_choice((*line, *index), Otherwise::Begins(0, piece.thresholds().accent_at_tip))
+            })
             .map(|(line, index, ..)| (line, index))
             .collect();
         for (line, index) in light {

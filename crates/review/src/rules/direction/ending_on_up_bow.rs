@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A phrase's last note on a beat, long, or loud and at least half as long, neither growing nor dying away, that ends on
-//! an up-bow in the best plan there is. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
+//! an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
 //! and at the end.
 //!
 //! ## Why it matters
@@ -33,6 +33,7 @@ use arcata_score::{BarlineStyle, BowDirection, TempoKind};
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
+use crate::taste::Otherwise;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity, Thresholds};
 
 /// See the module's page.
@@ -60,6 +61,7 @@ impl Rule for EndingOnUpBow {
                     && !dies_away(stroke)
             })
             .filter(|(line, index, ..)| is_let_ring(piece, *line, *index))
+            .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down)))
             .map(|(line, index, ..)| (line, index))
             .collect();
         for (line, index) in ending {

@@ -1,8 +1,8 @@
 //! # A soft entry where the bow is heavy
 //!
 //! ## What it finds
-//! An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage
-//! (D).
+//! An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage,
+//! and in all that cost hardly more (D).
 //!
 //! ## Why it matters
 //! At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
@@ -29,6 +29,7 @@ use arcata_bow::Join;
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
+use crate::taste::Otherwise;
 use crate::words::a_bow;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
 
@@ -56,6 +57,7 @@ impl Rule for SoftEntryAtFrog {
                     && stroke.emphasis.accent == 0
                     && planned.start < near
             })
+            .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Begins(near, 1000)))
             .map(|(line, index, ..)| (line, index))
             .collect();
         for (line, index) in heavy {

@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! One long stroke, over most of the bow, that grows on a down-bow, or fades on an up-bow, by a dynamic
-//! step or more, in the best plan there is.
+//! step or more, in the best plan there is, and in all that cost hardly more.
 //!
 //! ## Why it matters
 //! The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
@@ -34,6 +34,7 @@ use crate::mechanics::{dynamic_name, planned_travel};
 use crate::other_bow::with_bow;
 use crate::split;
 use crate::other_notation::Sounding;
+use crate::taste::Otherwise;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -66,6 +67,11 @@ impl Rule for SwellAgainstBow {
                     && stroke.duration.micros >= thresholds.swell_shortest
                     && planned_travel(planned) >= MOST_OF_THE_BOW
                     && stroke.printed.is_none()
+            })
+            .filter(|(line, index, _, planned)| {
+                let other_bow = Otherwise::Goes(planned.direction.other());
+                let less_bow = Otherwise::Travels(MOST_OF_THE_BOW as u16 - 1);
+                ![other_bow, less_bow].into_iter().any(|otherwise| found.is_choice((*line, *index), otherwise))
             })
             .map(|(line, index, ..)| (line, index))
             .collect();

@@ -119,13 +119,19 @@ fn is_said(piece: &Piece<'_>) -> bool {
     bowed.flat_map(|part| &part.instructions).any(tells)
 }
 
-/// The first passage of a line that could be played in both ways.
+/// The first passage of a line that could be played in both ways: of an even run the dotted part.
 fn first_run(piece: &Piece<'_>, line: &Line) -> Option<EvenRun> {
     let (least, most) = (piece.profile.rate("either_string_least")?, piece.profile.rate("either_string_most")?);
-    even_runs(line, PASSAGE).into_iter().find(|run| {
-        let mut strokes = line.strokes[run.strokes.clone()].iter();
-        (least..=most).contains(&run.rate)
-            && strokes.all(|stroke| stroke.kind == StrokeKind::Short && stroke.level_start.0 <= FORTE)
+    let either = |at: &usize| {
+        let stroke = &line.strokes[*at];
+        stroke.kind == StrokeKind::Short && stroke.level_start.0 <= FORTE
+    };
+    even_runs(line, PASSAGE).into_iter().filter(|run| (least..=most).contains(&run.rate)).find_map(|run| {
+        let all: Vec<usize> = run.strokes.clone().collect();
+        let dotted = all.chunk_by(|one, next| either(one) == either(next));
+        let passage = dotted.into_iter().find(|part| part.len() >= PASSAGE && either(&part[0]))?;
+        let strokes = passage[0]..passage[0] + passage.len();
+        Some(EvenRun { strokes, rate: run.rate })
     })
 }
 

@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! A short single note that, in the best plan there is, travels so much faster than its dynamic wants
-//! that it sticks out by 6 dB or more, because the stroke before it or after it is long.
+//! that it sticks out by 6 dB or more, because the stroke before it or after it is long; and in every plan that costs
+//! hardly more.
 //!
 //! ## Why it matters
 //! It is the unwanted accent of student scores: a soft upbeat note between two long slurs barks. No
@@ -35,6 +36,7 @@ use crate::mechanics::{dynamic_name, planned_travel, speed_over};
 use crate::other_bow::marks;
 use crate::side_effects::fixing_brings_worse;
 use crate::split;
+use crate::taste::Otherwise;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -121,6 +123,9 @@ fn rushed(
     if level < thresholds.return_level {
         return None;
     }
+    if found.is_choice((at, index), Otherwise::Travels(quiet_travel(piece, at, stroke))) {
+        return None;
+    }
     let dynamic = dynamic_name(stroke.level_start);
     let draft = found.at_stroke(Severity::C, at, index);
     let sentence = format!(
@@ -147,6 +152,16 @@ fn rushed(
         )
         .sketched(long_slur_in_two(piece, at, index));
     Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// How far the note may travel without sticking out, thousandths of the hair.
+fn quiet_travel(piece: &Piece<'_>, at: usize, stroke: &Stroke) -> u16 {
+    let (hair, least) = (piece.hair(at), piece.thresholds().return_level);
+    let level = |travel: i64| {
+        let speed = speed_over((travel - GRID_TRAVEL).max(0), stroke, hair).unsigned_abs();
+        centibels(speed.max(1), u64::from(stroke.speed.preferred.max(1)))
+    };
+    (0..1000u16).take_while(|travel| level(i64::from(*travel)) < least).last().unwrap_or(0)
 }
 
 /// The longer of the strokes beside the short one, its slur in two.

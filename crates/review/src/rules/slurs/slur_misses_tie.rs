@@ -7,7 +7,7 @@
 //!
 //! Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
 //! not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
-//! once a part (D).
+//! once a part (D). Where no bow lasts as long as both slurs, two are meant, and nothing is asked.
 //!
 //! ## Why it matters
 //! The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
@@ -22,7 +22,8 @@
 //!
 //! ## What it proposes
 //! To take the end of the slur to the last tied note, or its beginning to the first (shift, writer's choice). Where two
-//! slurs meet, one slur over both if one bow is meant (join, writer's choice); a bow mark on the tied note says two.
+//! slurs meet, one slur over both if one bow is meant (join, writer's choice); a bow mark on the tied note says two. In a chain of such slurs it is for the
+//! pencil.
 //!
 //! ## What it cannot know
 //! Nothing hangs on it for the bow: the sound is the same. Where two slurs meet, it does not know what is meant.
@@ -30,9 +31,11 @@
 //! ## Sources
 //! Gould, as quoted in surveys of engraving: slurs include all the tied notes at their ends.
 
+use arcata_bow::Line;
 use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
 
 use crate::change::Change;
+use crate::mechanics::share_of_longest;
 use crate::under_slur::{note, solid_slurs};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -65,7 +68,7 @@ impl Rule for SlurMissesTie {
                 let draft = misses(piece, found, part_index, slur, *missed);
                 found.report(draft);
             }
-            for slurs in meetings(part) {
+            for slurs in meetings(part).filter(|slurs| fits_one_bow(piece, part_index, *slurs)) {
                 let draft = meets(piece, found, part_index, slurs);
                 found.report(draft);
             }
@@ -176,6 +179,24 @@ fn meetings(part: &Part) -> impl Iterator<Item = (&Slur, &Slur)> {
     })
 }
 
+/// Whether the notes of both slurs together could be one bow at all: otherwise the page says two, and nothing is asked.
+fn fits_one_bow(piece: &Piece<'_>, part: usize, (one, next): (&Slur, &Slur)) -> bool {
+    let held = |line: &&Line| line.part == part && line.strokes.iter().any(|stroke| stroke.notes.contains(&next.start));
+    let Some((at, line)) = piece.lines.iter().enumerate().find(|(_, line)| held(line)) else { return true };
+    let part = &piece.score.parts[part];
+    let (Some(start), Some(end)) = (note(part, one.start), note(part, next.end)) else { return true };
+    let under = line.strokes.iter().filter(|stroke| (start.onset..=end.onset).contains(&stroke.onset));
+    let share: i64 = under.map(|stroke| share_of_longest(stroke, piece.hair(at))).sum();
+    share <= piece.thresholds().slur_too_long
+}
+
+/// Whether neither end of the slur that would go over both lies on a tied note, where it would meet the next.
+fn ends_clear(part: &Part, (one, next): (&Slur, &Slur)) -> bool {
+    let from_before = note(part, one.start).map(|note| note.tie.from_before);
+    let to_after = note(part, next.end).map(|note| note.tie.to_after);
+    [from_before, to_after].into_iter().flatten().all(|tie| tie == TieEnd::None)
+}
+
 fn meets(
     piece: &Piece<'_>,
     found: &Findings<'_>,
@@ -193,10 +214,16 @@ fn meets(
         xml: format!("<slur number=\"{}\" type=\"stop\"/>", one.number),
     });
     let removed = [one.end_node, next.start_node, next.end_node].map(Change::Remove);
-    draft.say(sentence).cause("meeting").propose_change(
-        Grade::WritersChoice,
-        ProposalKind::Join,
-        "If one bow is meant, draw one slur over both; if two, a bow mark on the tied note says so.",
-        removed.into_iter().chain(put).collect(),
-    )
+    let joined: Vec<Change> = removed.into_iter().chain(put).collect();
+    let in_file = if ends_clear(part, (one, next)) { joined.clone() } else { Vec::new() };
+    draft
+        .say(sentence)
+        .cause("meeting")
+        .propose_change(
+            Grade::WritersChoice,
+            ProposalKind::Join,
+            "If one bow is meant, draw one slur over both; if two, a bow mark on the tied note says so.",
+            in_file,
+        )
+        .sketched(joined)
 }
