@@ -7,7 +7,7 @@ use std::ops::Range;
 use std::path::{Path, PathBuf};
 
 use arcata_bow::plan::{Reach, lift_time};
-use arcata_bow::{Join, Line, Link, Plan, PlannedStroke, Profile, Stroke, Style};
+use arcata_bow::{Join, Line, Link, Plan, PlannedStroke, Profile, Stroke, StrokeKind, Style};
 use arcata_score::{BowDirection, Score};
 use rayon::prelude::*;
 
@@ -252,7 +252,7 @@ fn bars(joints: &mut Joints, score: &Score, line: &Line, plan: &Plan, place: imp
         }
         if let Some(before) = before.take().filter(|before| are_alike(line, before, &bar)) {
             joints.alike += 1;
-            if !goes_alike(plan, &before, &bar) {
+            if !goes_alike(line, plan, &before, &bar) {
                 joints.otherwise += 1;
                 joints.otherwise_places.push(format!(
                     "{}: {}",
@@ -289,9 +289,14 @@ fn are_alike(line: &Line, one: &Range<usize>, other: &Range<usize>) -> bool {
         && one.iter().zip(other).all(|(one, other)| shape(one) == shape(other))
 }
 
-/// Bowed alike; or the mirror image, which plain alternation brings to bars of an odd number of strokes.
-fn goes_alike(plan: &Plan, one: &Range<usize>, other: &Range<usize>) -> bool {
-    let pairs = || plan.strokes[one.clone()].iter().zip(&plan.strokes[other.clone()]);
+/// Bowed alike; or the mirror image, which plain alternation brings to bars of an odd number of strokes. On which bow a
+/// tremolo begins is nothing to a player.
+fn goes_alike(line: &Line, plan: &Plan, one: &Range<usize>, other: &Range<usize>) -> bool {
+    let bowed = |at: &usize| line.strokes[*at].kind != StrokeKind::Tremolo;
+    let pairs = || {
+        let places = one.clone().zip(other.clone()).filter(|(at, _)| bowed(at));
+        places.map(|(one, other)| (&plan.strokes[one], &plan.strokes[other]))
+    };
     let same = pairs().all(|(one, other)| one.direction == other.direction);
     let mirrored = one.len() % 2 == 1
         && pairs().all(|(one, other)| one.direction != other.direction)

@@ -6,7 +6,7 @@
 use arcata_score::BowDirection;
 
 use super::course::Course;
-use super::{Confined, Leaning, MarkReading, PlanSettings, Weights};
+use super::{Confined, Leaning, MarkReading, PlanSettings, Weights, Wished};
 use crate::logarithm::milli_octaves;
 use crate::{BarCount, Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
 
@@ -144,21 +144,37 @@ impl<'a> Costs<'a> {
     ) {
         let stroke = &self.strokes[index];
         if stroke.kind == StrokeKind::Tremolo {
-            // Many strokes, each way: any bow begins them, but like ones had better begin alike.
+            // Many strokes, each way: any bow begins them, whatever they do, but like ones had better begin alike.
             let up = if direction == BowDirection::Up { self.weights.tremolo } else { 0 };
             tally.add(Term::Entry, up);
         } else {
             self.metre(stroke, next, direction, tally);
+            let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
+            let against = if direction == BowDirection::Down { rise } else { -rise };
+            tally.add(Term::Swell, self.weights.swell * against.max(0) / 100);
         }
-        let rise = i64::from(stroke.level_end.0 - stroke.level_start.0);
-        let against = if direction == BowDirection::Down { rise } else { -rise };
-        tally.add(Term::Swell, self.weights.swell * against.max(0) / 100);
-        let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
-        for leaning in self.leanings[first..].iter().take_while(|leaning| leaning.stroke == index) {
-            if leaning.direction != direction {
+        for leaning in self.leanings(index) {
+            if leaning.wished == Wished::Goes(direction.other()) {
                 tally.add(leaning.term, leaning.thousandths);
             }
         }
+    }
+
+    /// What a stroke leans to.
+    fn leanings(&self, index: usize) -> impl Iterator<Item = &'a Leaning> {
+        let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
+        self.leanings[first..].iter().take_while(move |leaning| leaning.stroke == index)
+    }
+
+    /// What it costs a stroke, for the sake of others, not to change from the one before it, and to change.
+    pub(crate) fn change_leaning(&self, index: usize) -> [i64; 2] {
+        let mut prices = [0; 2];
+        for leaning in self.leanings(index) {
+            if let Wished::Changes(changes) = leaning.wished {
+                prices[usize::from(!changes)] += leaning.thousandths;
+            }
+        }
+        prices
     }
 
     /// What the place of a stroke in bar and phrase asks of its direction.

@@ -44,6 +44,8 @@ pub(crate) struct Approach {
     pub(crate) joint: i64,
     /// What part of the price of a link is paid here, percent: all of it but for a repeat's turn.
     pub(crate) share: i64,
+    /// What not changing costs for the sake of other strokes, and what changing.
+    pub(crate) change_leaning: [i64; 2],
 }
 
 /// Which of two neighbours are slurred.
@@ -87,6 +89,7 @@ impl Approach {
             sounding: if asked { Sounding::Asked } else { sounding(before, stroke) },
             lengths: lengths(before, stroke),
             share: 100,
+            change_leaning: [0; 2],
             joint: i64::from(stroke.phrase.joint_before),
         }
     }
@@ -140,7 +143,8 @@ impl Costs<'_> {
         Some(match way.by {
             By::Print => {
                 let stroke = &self.strokes[before];
-                Approach::plain(self.marks, stroke, &self.strokes[index], stroke.silence_after)
+                let plain = Approach::plain(self.marks, stroke, &self.strokes[index], stroke.silence_after);
+                Approach { change_leaning: self.change_leaning(index), ..plain }
             }
             By::Skip(silence) => self.jump(before, index, silence),
             By::Anew => Approach { join: Join::Entry, ..self.jump(before, index, self.reach.free_rest) },
@@ -234,6 +238,8 @@ impl Costs<'_> {
         let weights = self.weights;
         let paid = |price: i64| price * approach.share / 100;
         let less = |price: i64, relief: i64| price * (100 - relief).max(0) / 100;
+        let [otherwise, change] = approach.change_leaning;
+        tally.add(Term::Likeness, if link == Link::Change { change } else { otherwise });
         match (approach.join, link) {
             (Join::Continues, Link::Hooked) => {
                 tally.add(Term::Hook, paid(self.hook(approach, to)));

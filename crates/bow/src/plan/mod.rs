@@ -147,7 +147,7 @@ pub struct PlanSettings {
     pub marks: MarkReading,
     /// Required directions and links.
     pub anchors: Vec<Anchor>,
-    /// Wished-for directions, in the order of their strokes.
+    /// Wishes of other strokes, in the order of their strokes.
     pub leanings: Vec<Leaning>,
 }
 
@@ -169,14 +169,43 @@ impl PlanSettings {
     }
 }
 
-/// A direction that a stroke had better take, for the sake of other strokes.
+/// What a stroke had better do, for the sake of other strokes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Wished {
+    /// To go this way.
+    Goes(BowDirection),
+    /// To change from the stroke before it, or not to change: to be hooked, or lifted.
+    Changes(bool),
+}
+
+impl Wished {
+    /// The opposite wish.
+    #[must_use]
+    pub fn other(self) -> Self {
+        match self {
+            Self::Goes(direction) => Self::Goes(direction.other()),
+            Self::Changes(changes) => Self::Changes(!changes),
+        }
+    }
+
+    /// Whether a stroke does as wished.
+    #[must_use]
+    pub fn is_met(self, planned: &PlannedStroke) -> bool {
+        match self {
+            Self::Goes(direction) => planned.direction == direction,
+            Self::Changes(changes) => (planned.link == Link::Change) == changes,
+        }
+    }
+}
+
+/// A wish that a stroke leans to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Leaning {
     /// Index of the stroke in its line.
     pub stroke: usize,
-    /// The direction wished for.
-    pub direction: BowDirection,
-    /// What the other direction costs.
+    /// What is wished for.
+    pub wished: Wished,
+    /// What doing otherwise costs.
     pub thousandths: i64,
     /// Under which name.
     pub term: Term,

@@ -167,7 +167,7 @@ impl Default for Weights {
             unity_low: 700,
             unity_alone: 250,
             likeness: 150,
-            likeness_bars: 800,
+            likeness_bars: 1500,
             imitation: 60,
             split_slur: 2500,
             split_tie: 4000,

@@ -2,11 +2,9 @@
 
 use std::ops::Range;
 
-use arcata_score::BowDirection;
-
 use super::{Agreement, Member};
-use crate::plan::{Anchor, Leaning, Turn, cut, independent};
-use crate::{Line, Plan, PlanSettings, Term, plan};
+use crate::plan::{Anchor, Leaning, Turn, Wished, cut, independent};
+use crate::{Line, Plan, PlanSettings, PlannedStroke, Term, plan};
 
 /// How repeated stretches are reckoned.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,13 +16,13 @@ pub(super) enum Repeats {
 }
 
 /// For each line, what the wishes make it lean to, in the order of its strokes.
-pub(super) fn leanings(lines: usize, agreements: &[Agreement], wishes: &[BowDirection]) -> Vec<Vec<Leaning>> {
+pub(super) fn leanings(lines: usize, agreements: &[Agreement], wishes: &[Wished]) -> Vec<Vec<Leaning>> {
     let mut leanings: Vec<Vec<Leaning>> = vec![Vec::new(); lines];
     for (agreement, wish) in agreements.iter().zip(wishes) {
         for member in &agreement.members {
             leanings[member.line].push(Leaning {
                 stroke: member.stroke,
-                direction: *wish,
+                wished: *wish,
                 thousandths: member.thousandths,
                 term: agreement.term,
             });
@@ -149,15 +147,17 @@ impl Blocks {
         }
     }
 
-    /// Turns one leaning of one stroke.
-    pub(super) fn turn(&mut self, member: &Member, term: Term, wish: BowDirection) {
+    /// Turns the leaning of one stroke to a wish, where it leans to the opposite under this term.
+    pub(super) fn turn(&mut self, member: &Member, term: Term, wish: Wished) {
         let at = self.at(member.line, member.stroke);
         let block = &mut self.list[at];
         let stroke = member.stroke - block.first;
         let mut leanings = block.settings.leanings.clone();
-        for leaning in leanings.iter_mut().filter(|leaning| leaning.stroke == stroke && leaning.term == term)
-        {
-            leaning.direction = wish;
+        let opposite = |leaning: &&mut Leaning| {
+            leaning.stroke == stroke && leaning.term == term && leaning.wished == wish.other()
+        };
+        for leaning in leanings.iter_mut().filter(opposite) {
+            leaning.wished = wish;
         }
         block.lean(leanings);
     }
@@ -167,14 +167,14 @@ impl Blocks {
         self.list.iter_mut().map(|block| block.plan(repeats).total.total()).sum()
     }
 
-    /// The direction of every stroke of every line.
-    pub(super) fn directions(&mut self, repeats: Repeats) -> Vec<Vec<BowDirection>> {
-        let mut directions = vec![Vec::new(); self.of_line.len() - 1];
+    /// What every stroke of every line does.
+    pub(super) fn strokes(&mut self, repeats: Repeats) -> Vec<Vec<PlannedStroke>> {
+        let mut strokes = vec![Vec::new(); self.of_line.len() - 1];
         for block in &mut self.list {
             let line = block.line;
-            directions[line].extend(block.plan(repeats).strokes.iter().map(|stroke| stroke.direction));
+            strokes[line].extend_from_slice(&block.plan(repeats).strokes);
         }
-        directions
+        strokes
     }
 
     /// The plans of the whole lines.

@@ -6,8 +6,8 @@ use std::ops::Range;
 use arcata_score::BowDirection;
 
 use super::{Agreement, Together};
-use crate::plan::{Anchor, MarkReading, alternatives};
-use crate::{Cost, Line, Term};
+use crate::plan::{Anchor, MarkReading, Wished, alternatives};
+use crate::{Cost, Line, Link, Term};
 
 /// A stretch of a line that does not go with the others, or not as it went elsewhere.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -43,10 +43,10 @@ pub enum Reason {
 /// The stretches that depart from an agreement, by line and stroke.
 #[must_use]
 pub fn departures(lines: &[Line], together: &Together, agreements: &[Agreement]) -> Vec<Departure> {
-    let mut departing: BTreeMap<(usize, Term), BTreeMap<usize, BowDirection>> = BTreeMap::new();
+    let mut departing: BTreeMap<(usize, Term), BTreeMap<usize, Wished>> = BTreeMap::new();
     for (agreement, wish) in agreements.iter().zip(&together.wishes) {
         for member in &agreement.members {
-            if together.plans[member.line].strokes[member.stroke].direction != *wish {
+            if !wish.is_met(&together.plans[member.line].strokes[member.stroke]) {
                 departing.entry((member.line, agreement.term)).or_default().insert(member.stroke, *wish);
             }
         }
@@ -81,14 +81,15 @@ fn why(
     index: usize,
     departs_from: Term,
     stroke: usize,
-    wish: BowDirection,
+    wish: Wished,
 ) -> (Cost, Reason) {
     let settings = &together.settings[index];
     let law = settings.marks == MarkReading::Law;
-    if law && line.strokes[stroke].printed.is_some_and(|printed| printed != wish) {
+    let against = |direction: BowDirection| wish == Wished::Goes(direction.other());
+    if law && line.strokes[stroke].printed.is_some_and(against) {
         return (Cost::default(), Reason::PrintedMark);
     }
-    let fixed = |anchor: &Anchor| anchor.stroke == stroke && anchor.direction.is_some_and(|way| way != wish);
+    let fixed = |anchor: &Anchor| anchor.stroke == stroke && anchor.direction.is_some_and(against);
     if settings.anchors.iter().any(fixed) {
         return (Cost::default(), Reason::Anchor);
     }
@@ -98,11 +99,15 @@ fn why(
     (dearer, most.map_or(Reason::Even, |(term, _)| Reason::Dearer(term)))
 }
 
-fn dearer(line: &Line, together: &Together, index: usize, stroke: usize, wish: BowDirection) -> Cost {
+fn dearer(line: &Line, together: &Together, index: usize, stroke: usize, wish: Wished) -> Cost {
     let mut settings = together.settings[index].clone();
     let cheapest = |settings: &_| alternatives(line, settings, stroke..stroke + 1, 1).into_iter().next();
     let free = cheapest(&settings);
-    settings.anchors.push(Anchor { stroke, direction: Some(wish), link: None });
+    settings.anchors.push(match wish {
+        Wished::Goes(direction) => Anchor { stroke, direction: Some(direction), link: None },
+        Wished::Changes(true) => Anchor { stroke, direction: None, link: Some(Link::Change) },
+        Wished::Changes(false) => Anchor { stroke, direction: None, link: Some(Link::Hooked) },
+    });
     match (free, cheapest(&settings)) {
         (Some(free), Some(along)) => along.plan.total.less(&free.plan.total),
         _ => Cost::default(),

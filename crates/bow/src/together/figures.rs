@@ -7,8 +7,8 @@ use arcata_score::{Length, NoteKind, Score};
 use rustc_hash::FxHashMap;
 
 use super::groups::first_pitch;
-use super::{Agreement, Member};
-use crate::{BarEnd, Line, Stroke, StrokeKind, Term, Weights};
+use super::{About, Agreement, Member};
+use crate::{BarEnd, Join, Line, Stroke, StrokeKind, Term, Weights};
 
 /// So many strokes in a row make a figure: fewer are found everywhere (rule of thumb).
 const FIGURE: usize = 4;
@@ -69,8 +69,10 @@ pub(super) fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Ve
     let mut taken: Vec<Vec<bool>> = lines.iter().map(|line| vec![false; line.strokes.len()]).collect();
     let mut found = Vec::new();
     for class in ahead.into_iter().chain(behind) {
-        let class: Vec<(usize, usize)> =
-            class.into_iter().filter(|(line, stroke)| !taken[*line][*stroke]).collect();
+        let agrees = |(line, stroke): &(usize, usize)| {
+            !taken[*line][*stroke] && lines[*line].strokes[*stroke].kind != StrokeKind::Tremolo
+        };
+        let class: Vec<(usize, usize)> = class.into_iter().filter(agrees).collect();
         if class.len() < 2 {
             continue;
         }
@@ -102,9 +104,10 @@ fn windows(lines: &[Line], spellings: &[Spelling], at: usize) -> Vec<Vec<(usize,
     order
 }
 
-/// Neighbouring bars of one line with the same strokes, whatever their pitches: each stroke had better go as
-/// the one at its place in the bar before. Bars of an odd number of strokes come out mirrored by plain
-/// alternation, which is an ordinary thing, and are left to it where no hook of the last two can mend it.
+/// Neighbouring bars of one line with the same strokes, whatever their pitches: each stroke had better go as the one at
+/// its place in the bar before. Bars of an odd number of strokes come out mirrored by plain alternation, which is an
+/// ordinary thing: where no hook of the last two mends it, they need not go the same way. All agree on where the bow does
+/// not change, so that bars of an odd number are all mirrored, or all begin alike.
 pub(super) fn bars(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
     let mut found = Vec::new();
     for (index, line) in lines.iter().enumerate() {
@@ -115,22 +118,26 @@ pub(super) fn bars(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
         }
         for run in bars.chunk_by(|one, other| are_alike(line, one, other)) {
             let count = run[0].len();
-            if run.len() < 2 || count < 2 || count % 2 == 1 && !ends_in_two(&line.strokes[run[0].clone()]) {
+            if run.len() < 2 || count < 2 {
                 continue;
             }
-            found.extend((0..count).map(|place| {
-                Agreement {
-                    members: run
-                        .iter()
-                        .map(|bar| Member {
-                            line: index,
-                            stroke: bar.start + place,
-                            thousandths: weights.likeness_bars,
-                        })
-                        .collect(),
-                    term: Term::Likeness,
-                }
-            }));
+            let agreement = |place: usize, thousandths: i64, about: About| Agreement {
+                members: run
+                    .iter()
+                    .map(|bar| Member { line: index, stroke: bar.start + place, thousandths })
+                    .collect(),
+                term: Term::Likeness,
+                about,
+            };
+            if count.is_multiple_of(2) || ends_in_two(&line.strokes[run[0].clone()]) {
+                let bowed = |place: &usize| line.strokes[run[0].start + place].kind != StrokeKind::Tremolo;
+                let places = (0..count).filter(bowed);
+                found.extend(places.map(|place| agreement(place, weights.likeness_bars, About::Direction)));
+            }
+            // One change more or less turns all that follows about.
+            let whole = weights.likeness_bars * i64::try_from(count).unwrap_or(1);
+            let goes_on = |place: &usize| line.strokes[run[0].start + place].join == Join::Continues;
+            found.extend((1..count).filter(goes_on).map(|place| agreement(place, whole, About::Change)));
         }
     }
     found
@@ -166,5 +173,5 @@ fn agreement(class: &[(usize, usize)], weights: &Weights) -> Agreement {
         .iter()
         .map(|(line, stroke)| Member { line: *line, stroke: *stroke, thousandths: price(*line) })
         .collect();
-    Agreement { members, term: Term::Likeness }
+    Agreement { members, term: Term::Likeness, about: About::Direction }
 }

@@ -5,8 +5,8 @@ use std::ops::Range;
 
 use arcata_score::{Instrument, Length, NoteKind, Score};
 
-use super::{Agreement, Member};
-use crate::{Force, Line, Stroke, Term, Weights};
+use super::{About, Agreement, Member};
+use crate::{Force, Line, Stroke, StrokeKind, Term, Weights};
 
 /// Lines that play the same rhythm with the same slurs for some bars.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -130,12 +130,17 @@ fn price(line: &Line, weights: &Weights) -> i64 {
     }
 }
 
-/// Unity: what stands at one moment in lines of one rhythm.
+/// Unity: what stands at one moment in lines of one rhythm. A tremolo is many strokes, and agrees with nobody.
 pub(super) fn agreements(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
+    let bowed = |(line, stroke): &(usize, usize)| lines[*line].strokes[*stroke].kind != StrokeKind::Tremolo;
     let mut found = Vec::new();
     for playing in by_bar(lines).into_values() {
         for class in classes(&playing) {
-            found.extend(shared(&playing, &class).into_iter().map(|strokes| {
+            let together = shared(&playing, &class).into_iter().map(|mut strokes| {
+                strokes.retain(bowed);
+                strokes
+            });
+            found.extend(together.filter(|strokes| strokes.len() > 1).map(|strokes| {
                 Agreement {
                     members: strokes
                         .into_iter()
@@ -146,6 +151,7 @@ pub(super) fn agreements(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
                         })
                         .collect(),
                     term: Term::Unity,
+                    about: About::Direction,
                 }
             }));
         }

@@ -17,9 +17,10 @@ pub use downbeats::{Downbeat, Speaking, downbeats};
 pub use groups::{Group, Relation, groups};
 pub use solve::{Together, plan_together};
 
-use arcata_score::Score;
+use arcata_score::{BowDirection, Score};
 
-use crate::{Line, Term, Weights};
+use crate::plan::Wished;
+use crate::{Line, Link, PlannedStroke, Term, Weights};
 
 /// A stroke of a line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -28,17 +29,47 @@ pub struct Member {
     pub line: usize,
     /// Index of its stroke.
     pub stroke: usize,
-    /// What going the other way than the rest costs it, thousandths of a point.
+    /// What doing otherwise than the rest costs it, thousandths of a point.
     pub thousandths: i64,
 }
 
-/// Strokes that had better go the same way.
+/// Strokes that had better do the same.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Agreement {
     /// The strokes, at least two, by line and stroke.
     pub members: Vec<Member>,
     /// [`Term::Unity`] for strokes at one moment, [`Term::Likeness`] for a figure's strokes.
     pub term: Term,
+    /// What they agree on.
+    pub about: About,
+}
+
+/// What strokes agree on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum About {
+    /// The way they go.
+    Direction,
+    /// Whether each changes from the stroke before it.
+    Change,
+}
+
+impl About {
+    /// What a planned stroke does in this respect.
+    #[must_use]
+    pub fn done(self, planned: &PlannedStroke) -> Wished {
+        match self {
+            Self::Direction => Wished::Goes(planned.direction),
+            Self::Change => Wished::Changes(planned.link == Link::Change),
+        }
+    }
+
+    /// The side that is taken where nothing speaks for either.
+    const fn plain(self) -> Wished {
+        match self {
+            Self::Direction => Wished::Goes(BowDirection::Down),
+            Self::Change => Wished::Changes(true),
+        }
+    }
 }
 
 /// All agreements of a score's lines: unity within each group, likeness of figures within lines and

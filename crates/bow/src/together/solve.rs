@@ -10,20 +10,18 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_score::BowDirection;
-
-use super::Agreement;
 use super::blocks::{Blocks, Repeats, leanings};
-use crate::plan::Leaning;
-use crate::{Cost, Join, Line, Plan, PlanSettings, Term};
+use super::{About, Agreement};
+use crate::plan::{Leaning, Wished};
+use crate::{Cost, Join, Line, Plan, PlanSettings, PlannedStroke, Term};
 
 /// Lines planned together.
 #[derive(Clone, Debug)]
 pub struct Together {
     /// A plan for each line; going against an agreement counts in it.
     pub plans: Vec<Plan>,
-    /// For each agreement, the direction that most of it takes.
-    pub wishes: Vec<BowDirection>,
+    /// For each agreement, what most of it does.
+    pub wishes: Vec<Wished>,
     /// The settings that each plan was made with.
     pub settings: Vec<PlanSettings>,
     /// What all plans cost.
@@ -58,7 +56,7 @@ pub fn plan_together(lines: &[Line], settings: &[PlanSettings], agreements: &[Ag
     }
     let mut whole = Together {
         plans: vec![Plan::default(); lines.len()],
-        wishes: vec![BowDirection::Down; agreements.len()],
+        wishes: agreements.iter().map(|agreement| agreement.about.plain()).collect(),
         settings: settings.to_vec(),
         total: Cost::default(),
         apart: 0,
@@ -100,7 +98,7 @@ fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreem
     let problem = Problem { lines, agreements };
     let mut blocks = Blocks::new(lines, settings);
     let bound = blocks.total(Repeats::Counted);
-    let apart = blocks.directions(Repeats::Counted);
+    let apart = blocks.strokes(Repeats::Counted);
     let best = if agreements.len() <= EXACT {
         problem.every_wish(&mut blocks)
     } else {
@@ -122,7 +120,7 @@ fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreem
     }
 }
 
-type Wishes = Vec<BowDirection>;
+type Wishes = Vec<Wished>;
 
 struct Problem<'a> {
     lines: &'a [Line],
@@ -130,34 +128,33 @@ struct Problem<'a> {
 }
 
 impl Problem<'_> {
-    fn leanings(&self, wishes: &[BowDirection]) -> Vec<Vec<Leaning>> {
+    fn leanings(&self, wishes: &[Wished]) -> Vec<Vec<Leaning>> {
         leanings(self.lines.len(), self.agreements, wishes)
     }
 
     /// What most of each agreement does, by price; where it is even, what `even` says.
-    fn wishes(&self, directions: &[Vec<BowDirection>], even: impl Fn(usize) -> BowDirection) -> Wishes {
+    fn wishes(&self, strokes: &[Vec<PlannedStroke>], even: impl Fn(usize) -> Wished) -> Wishes {
         let wish = |(index, agreement): (usize, &Agreement)| {
-            let mut down = 0;
+            let plain = agreement.about.plain();
+            let mut for_it = 0;
             for member in &agreement.members {
-                match directions[member.line][member.stroke] {
-                    BowDirection::Down => down += member.thousandths,
-                    BowDirection::Up => down -= member.thousandths,
-                }
+                let met = plain.is_met(&strokes[member.line][member.stroke]);
+                for_it += if met { member.thousandths } else { -member.thousandths };
             }
-            match down {
+            match for_it {
                 0 => even(index),
-                1.. => BowDirection::Down,
-                _ => BowDirection::Up,
+                1.. => plain,
+                _ => plain.other(),
             }
         };
         self.agreements.iter().enumerate().map(wish).collect()
     }
 
     /// Wishes to begin with: what most lines do by themselves; then what each leader does.
-    fn beginnings(&self, apart: &[Vec<BowDirection>]) -> Vec<Wishes> {
+    fn beginnings(&self, apart: &[Vec<PlannedStroke>]) -> Vec<Wishes> {
         let first = |index: usize| {
             let member = self.agreements[index].members[0];
-            apart[member.line][member.stroke]
+            self.agreements[index].about.done(&apart[member.line][member.stroke])
         };
         let most = self.wishes(apart, first);
         let mut leaders: Vec<usize> = Vec::new();
@@ -169,9 +166,9 @@ impl Problem<'_> {
         }
         leaders.sort_unstable();
         let led = leaders.into_iter().map(|leader| {
-            let wish = |(agreement, most): (&Agreement, &BowDirection)| {
+            let wish = |(agreement, most): (&Agreement, &Wished)| {
                 let member = agreement.members.iter().find(|member| member.line == leader);
-                member.map_or(*most, |member| apart[member.line][member.stroke])
+                member.map_or(*most, |member| agreement.about.done(&apart[member.line][member.stroke]))
             };
             self.agreements.iter().zip(&most).map(wish).collect()
         });
@@ -182,26 +179,30 @@ impl Problem<'_> {
     /// themselves. A stroke of two agreements that are forced both ways obeys the last. Without repeats this
     /// makes the search never dearer than planning apart and forcing unity: the cost of the forced bowing is
     /// what it costs under these wishes, and no step from there costs more.
-    fn forced(&self, blocks: &mut Blocks, apart: &[Vec<BowDirection>]) -> Wishes {
-        let most = self.wishes(apart, |_| BowDirection::Down);
+    fn forced(&self, blocks: &mut Blocks, apart: &[Vec<PlannedStroke>]) -> Wishes {
+        let plain = |index: usize| self.agreements[index].about.plain();
+        let most = self.wishes(apart, plain);
         let mut leanings = self.leanings(&most);
-        let mut last: BTreeMap<(usize, usize), BowDirection> = BTreeMap::new();
-        for (agreement, wish) in self.agreements.iter().zip(&most) {
+        let mut last: BTreeMap<(usize, usize), Wished> = BTreeMap::new();
+        for (agreement, wish) in
+            self.agreements.iter().zip(&most).filter(|(agreement, _)| agreement.about == About::Direction)
+        {
             last.extend(agreement.members.iter().map(|member| ((member.line, member.stroke), *wish)));
         }
         for (line, leanings) in leanings.iter_mut().enumerate() {
+            leanings.retain(|leaning| matches!(leaning.wished, Wished::Goes(_)));
             leanings.dedup_by_key(|leaning| leaning.stroke);
             for leaning in leanings {
                 leaning.thousandths = FORCED;
-                leaning.direction = last.get(&(line, leaning.stroke)).copied().unwrap_or(leaning.direction);
+                leaning.wished = last.get(&(line, leaning.stroke)).copied().unwrap_or(leaning.wished);
             }
         }
         blocks.lean(&leanings);
-        self.wishes(&blocks.directions(Repeats::Once), |_| BowDirection::Down)
+        self.wishes(&blocks.strokes(Repeats::Once), plain)
     }
 
     /// The best wishes found from all beginnings.
-    fn search(&self, blocks: &mut Blocks, apart: &[Vec<BowDirection>]) -> Wishes {
+    fn search(&self, blocks: &mut Blocks, apart: &[Vec<PlannedStroke>]) -> Wishes {
         let mut best: Option<(i64, Wishes)> = None;
         let mut beginnings = self.beginnings(apart);
         let most = beginnings[0].clone();
@@ -225,7 +226,7 @@ impl Problem<'_> {
         blocks.lean(&self.leanings(&wishes));
         let mut total = blocks.total(repeats);
         for _ in 0..TURNS {
-            let next = self.wishes(&blocks.directions(repeats), |index| wishes[index]);
+            let next = self.wishes(&blocks.strokes(repeats), |index| wishes[index]);
             if next == wishes {
                 break;
             }
@@ -240,8 +241,10 @@ impl Problem<'_> {
     fn every_wish(&self, blocks: &mut Blocks) -> Wishes {
         let mut best = (i64::MAX, Vec::new());
         for pattern in 0..1_usize << self.agreements.len() {
-            let wish =
-                |index: usize| if pattern >> index & 1 == 0 { BowDirection::Down } else { BowDirection::Up };
+            let wish = |index: usize| {
+                let plain = self.agreements[index].about.plain();
+                if pattern >> index & 1 == 0 { plain } else { plain.other() }
+            };
             let wishes: Wishes = (0..self.agreements.len()).map(wish).collect();
             blocks.lean(&self.leanings(&wishes));
             let total = blocks.total(Repeats::Counted);
@@ -252,12 +255,14 @@ impl Problem<'_> {
         best.1
     }
 
-    /// Turns stretches round, each from a free joint to the next, where all lines that agree in it then
-    /// cost less.
+    /// Turns stretches round, each from a free joint to the next, and changes in bars that are alike, where all lines that
+    /// agree then cost less.
     fn turn_round(&self, blocks: &mut Blocks, mut wishes: Wishes) -> Wishes {
         blocks.lean(&self.leanings(&wishes));
         let mut total = blocks.total(Repeats::Once);
-        for run in self.runs() {
+        let changes =
+            (0..self.agreements.len()).filter(|index| self.agreements[*index].about == About::Change);
+        for run in self.runs().into_iter().chain(changes.map(|index| vec![index])) {
             let members = run.iter().flat_map(|index| &self.agreements[*index].members);
             if members.clone().any(|member| blocks.length_around(member) > LONGEST) {
                 continue;
@@ -266,7 +271,7 @@ impl Problem<'_> {
                 for index in &run {
                     wishes[*index] = wishes[*index].other();
                     for member in &self.agreements[*index].members {
-                        blocks.turn(member, Term::Unity, wishes[*index]);
+                        blocks.turn(member, self.agreements[*index].term, wishes[*index]);
                     }
                 }
             };

@@ -5,7 +5,7 @@ use proptest::prelude::*;
 
 use super::*;
 use crate::lines::tests::score;
-use crate::plan::{Anchor, Grid};
+use crate::plan::{Anchor, Grid, Wished};
 use crate::{Line, LineOptions, Plan, PlanSettings, Profile, all_lines, plan};
 
 fn read(fixture: &str) -> (Score, Vec<Line>) {
@@ -68,6 +68,7 @@ fn a_figure_agrees_with_itself_transposed_at_the_same_place_of_the_bar() {
     let weights = Profile::default().plan_settings(lines[0].instrument).weights;
     let likeness: Vec<Vec<usize>> = agreements(&score, &lines, &weights)
         .iter()
+        .filter(|agreement| agreement.about == About::Direction)
         .map(|agreement| agreement.members.iter().map(|member| member.stroke).collect())
         .collect();
     // As a figure, and as neighbouring bars of the same strokes.
@@ -77,22 +78,35 @@ fn a_figure_agrees_with_itself_transposed_at_the_same_place_of_the_bar() {
 
 #[test]
 fn equal_neighbouring_bars_agree_whatever_their_pitches() {
-    let likeness = |fixture: &str| -> Vec<Vec<usize>> {
+    let likeness = |fixture: &str, about: About| -> Vec<Vec<usize>> {
         let (_, lines) = read(fixture);
         let weights = Profile::default().plan_settings(lines[0].instrument).weights;
-        let found = figures::bars(&lines, &weights);
-        found.iter().map(|agreement| agreement.members.iter().map(|member| member.stroke).collect()).collect()
+        let found = figures::bars(&lines, &weights).into_iter().filter(|agreement| agreement.about == about);
+        found.map(|agreement| agreement.members.iter().map(|member| member.stroke).collect()).collect()
     };
-    assert_eq!(
-        likeness("violin: c''4 d'' (e''8 f'') g''4 | g''4 b'' (g''8 f'') d''4 | c''1"),
-        [[0, 4], [1, 5], [2, 6], [3, 7]]
-    );
-    // Three strokes of which the last two cannot be hooked come out mirrored.
-    assert!(
-        likeness("time 3/4\nviolin: (c''8 d'') (e'' f'') (g'' a'') | (c''8 d'') (e'' f'') (g'' a'')")
-            .is_empty()
-    );
-    assert_eq!(likeness("time 3/4\nviolin: c''4 d'' e'' | f'' e'' d''").len(), 3);
+    let four = "violin: c''4 d'' (e''8 f'') g''4 | g''4 b'' (g''8 f'') d''4 | c''1";
+    assert_eq!(likeness(four, About::Direction), [[0, 4], [1, 5], [2, 6], [3, 7]]);
+    assert_eq!(likeness(four, About::Change), [[1, 5], [2, 6], [3, 7]]);
+    // Three strokes of which the last two cannot be hooked come out mirrored: they agree on where the bow changes alone.
+    let slurred = "time 3/4\nviolin: (c''8 d'') (e'' f'') (g'' a'') | (c''8 d'') (e'' f'') (g'' a'')";
+    assert!(likeness(slurred, About::Direction).is_empty());
+    assert_eq!(likeness(slurred, About::Change), [[1, 4], [2, 5]]);
+    let three = "time 3/4\nviolin: c''4 d'' e'' | f'' e'' d''";
+    assert_eq!(likeness(three, About::Direction).len(), 3);
+    assert_eq!(likeness(three, About::Change), [[1, 4], [2, 5]]);
+}
+
+#[test]
+fn bars_of_three_are_all_hooked_or_all_mirrored() {
+    // By itself the first bar would go up, down, up and the second down, up-up, to have the long note down.
+    let fixture = "time 3/4\nviolin: f c''2.!down | d''4 e'' f'' | d'' e'' f'' | g''2.";
+    let (score, lines) = read(fixture);
+    let weights = Profile::default().plan_settings(lines[0].instrument).weights;
+    let planned = together(&lines, &agreements(&score, &lines, &weights), Grid::Fine);
+    let links = |bar: std::ops::Range<usize>| -> Vec<Link> {
+        planned.plans[0].strokes[bar].iter().skip(1).map(|stroke| stroke.link).collect()
+    };
+    assert_eq!(links(1..4), links(4..7));
 }
 
 #[test]
@@ -148,6 +162,7 @@ fn by_force(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement])
         }
         for agreement in agreements {
             let side = |wanted: BowDirection| -> i64 {
+                assert_eq!(agreement.about, About::Direction, "lines of one bar agree on nothing else");
                 let members = agreement.members.iter();
                 members.filter(|m| chosen[m.line][m.stroke] == wanted).map(|m| m.thousandths).sum()
             };
@@ -198,7 +213,7 @@ proptest! {
         let apart: Vec<Plan> = lines.iter().zip(&settings).map(|(line, settings)| plan(line, settings)).collect();
         // Forced: every agreement goes as most of its lines do by themselves.
         let mut forced = settings.clone();
-        for agreement in &agreements {
+        for agreement in agreements.iter().filter(|agreement| agreement.about == About::Direction) {
             let down: i64 = agreement.members.iter().map(|m| match apart[m.line].strokes[m.stroke].direction {
                 BowDirection::Down => m.thousandths,
                 BowDirection::Up => -m.thousandths,
@@ -214,11 +229,12 @@ proptest! {
         // A stroke of two agreements may be forced both ways: the last one holds, and the other is paid.
         let forced_plans: Vec<Plan> = lines.iter().zip(&forced).map(|(line, settings)| plan(line, settings)).collect();
         let paid: i64 = agreements.iter().map(|agreement| {
-            let side = |wanted: BowDirection| -> i64 {
+            let side = |wanted: Wished| -> i64 {
                 let members = agreement.members.iter();
-                members.filter(|m| forced_plans[m.line].strokes[m.stroke].direction == wanted).map(|m| m.thousandths).sum()
+                members.filter(|m| wanted.is_met(&forced_plans[m.line].strokes[m.stroke])).map(|m| m.thousandths).sum()
             };
-            side(BowDirection::Down).min(side(BowDirection::Up))
+            let plain = agreement.about.done(&forced_plans[agreement.members[0].line].strokes[agreement.members[0].stroke]);
+            side(plain).min(side(plain.other()))
         }).sum();
         let forced_total = forced_plans.iter().map(|plan| plan.total.total()).sum::<i64>() + paid;
         prop_assert!(planned.total.total() <= forced_total);
