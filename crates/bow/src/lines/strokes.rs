@@ -46,6 +46,9 @@ pub(crate) enum Binding {
 /// A stroke takes this share of the hair before it may live anywhere, percent.
 const LONG_SHARE: i64 = 60;
 
+/// Nobody writes rests shorter than this part of a whole note.
+const SHORTEST_REST: i64 = 512;
+
 impl<'a> Material<'a> {
     pub(super) fn new(
         reading: &'a MovementReading<'a>,
@@ -236,6 +239,8 @@ impl<'a> Maker<'a> {
         let Material { reading, events, .. } = self.material;
         let until = next.map_or_else(|| reading.score.end(), |next| events.list[next].onset);
         let until = until.max(last.end);
+        // A gap that no rest is written for comes of rounded durations, and is no silence.
+        let until = if until - last.end < Length::new(1, SHORTEST_REST) { last.end } else { until };
         let rests = &events.held_rests;
         let held = rests[rests.partition_point(|(onset, _)| *onset < last.end)..]
             .iter()

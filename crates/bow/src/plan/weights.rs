@@ -151,7 +151,7 @@ impl Default for Weights {
             retake_apart: 3000,
             retake_up: 1500,
             retake_asked: 2200,
-            retake_joint_relief: 40,
+            retake_joint_relief: 80,
             retake_distance: 360,
             rushed: 100000,
             rushed_asked: 300,
