@@ -268,6 +268,9 @@ test("parts, a change sheet and a picture leave; the changed score is written wh
   await page.waitForSelector("#notices p");
   assert.match(await page.locator("#notices p").first().textContent(), /begin or end elsewhere in the bow/);
   await page.selectOption("[data-name=louder]", "0");
+  await page.selectOption("[data-name=style]", "early");
+  await page.waitForFunction(() => document.querySelector("[data-name=style]")?.value === "early");
+  await page.selectOption("[data-name=style]", "concert");
   await version(page, 2);
   await page.focus("#music");
   await page.keyboard.press("ArrowRight");

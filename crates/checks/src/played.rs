@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 
-use arcata_bow::plan::as_it_comes;
+use arcata_bow::plan::{as_it_comes, sureness};
 use arcata_bow::{Join, Line, Profile, Style, plan};
 use arcata_score::{BowDirection, NoteKind, Score};
 use rayon::prelude::*;
@@ -166,6 +166,64 @@ pub(crate) fn planned(piece: &Piece, profile: &Profile) -> Vec<BowDirection> {
     plan(&piece.line, &settings).strokes.iter().map(|stroke| stroke.direction).collect()
 }
 
+/// What the plan says of how sure it is, by tens, against what was done: strokes, those that went as planned, and what was
+/// said, added up.
+type Tens = [(usize, usize, usize); 11];
+
+fn reliability(piece: &Piece, profile: &Profile) -> Tens {
+    let settings = scores::blind(&piece.line, profile);
+    let planned = plan(&piece.line, &settings);
+    let said = sureness(&piece.line, &settings, &planned);
+    let mut tens = Tens::default();
+    for (stroke, bow) in piece.strokes.iter().zip(&piece.bows) {
+        let Some(sure) = said[*stroke] else { continue };
+        let (strokes, right, sum) = &mut tens[usize::from(sure.0) / 10];
+        *strokes += 1;
+        *right += usize::from(planned.strokes[*stroke].direction == *bow);
+        *sum += usize::from(sure.0);
+    }
+    tens
+}
+
+fn report_reliability(pieces: &[Piece], profile: &Profile) {
+    let each: Vec<Tens> = pieces.iter().map(|piece| reliability(piece, profile)).collect();
+    let of = |ten: usize, pieces: &mut dyn Iterator<Item = &Tens>| {
+        pieces.fold((0, 0, 0), |sum, tens| (sum.0 + tens[ten].0, sum.1 + tens[ten].1, sum.2 + tens[ten].2))
+    };
+    let (mut missed, mut left_out, mut all) = (0.0, 0.0, 0);
+    for ten in 0..11 {
+        let (strokes, right, sum) = of(ten, &mut each.iter());
+        if strokes == 0 {
+            continue;
+        }
+        println!(
+            "said {:3} to {:3}: {strokes:5} strokes, {:5.1} % went so, {:5.1} % said",
+            ten * 10,
+            ten * 10 + 9,
+            percent(right, strokes),
+            sum as f64 / strokes as f64
+        );
+        missed += (right as f64 * 100.0 - sum as f64).abs();
+        all += strokes;
+        // What the other pieces would have said of each.
+        let said: f64 = each
+            .iter()
+            .enumerate()
+            .map(|(nth, tens)| {
+                let others = each.iter().enumerate().filter(|(other, _)| *other != nth).map(|(_, tens)| tens);
+                let (strokes, right, _) = of(ten, &mut others.into_iter());
+                percent(right, strokes) * tens[ten].0 as f64
+            })
+            .sum();
+        left_out += (right as f64 * 100.0 - said).abs();
+    }
+    println!(
+        "expected calibration error {:.2} %; {:.2} % where each piece is told by what the others say",
+        missed / all.max(1) as f64,
+        left_out / all.max(1) as f64
+    );
+}
+
 /// Prints how each style and plain alternation agree with what was played.
 pub(crate) fn run(arguments: &[String]) -> Result<()> {
     let (folder, prices) =
@@ -191,6 +249,8 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     for piece in &pieces {
         println!("{:24} {}", piece.file, Played::of(piece, &planned(piece, &profile)));
     }
+    println!("\nhow sure the plan is, concert");
+    report_reliability(&pieces, &profile);
     println!("\n\"one way\": two strokes in one direction without a silence, in 100 joints without one");
     let rested =
         |piece: &Piece| piece.line.strokes.iter().filter(|stroke| stroke.join != Join::Continues).count();

@@ -91,7 +91,7 @@ pub(crate) struct Shared {
 }
 
 /// A style by its name.
-fn style(name: &str) -> Result<Style, String> {
+pub(crate) fn style(name: &str) -> Result<Style, String> {
     Style::named(name).ok_or_else(|| format!("there are {}", Style::ALL.map(Style::name).join(", ")))
 }
 
@@ -193,6 +193,10 @@ pub(crate) struct PlanArguments {
     /// --end, how many ways to show
     #[arg(long, value_name = "COUNT", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=20))]
     pub(crate) alternatives: u8,
+    /// Say for every stroke how many players in a hundred would take that bow; in pictures strokes for which two ways are
+    /// nearly equal are hollow
+    #[arg(long)]
+    pub(crate) sure: bool,
     /// Fix the stroke at a bar and beat: "60/1 down", "Viola 12/2.5 up", "30/1 down retake"; may be given
     /// several times. Says what it costs, and which anchors do not go together
     #[arg(long, value_name = "ANCHOR")]

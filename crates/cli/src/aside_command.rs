@@ -3,8 +3,8 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use arcata_bow::Reading;
 use arcata_bow::plan::MarkReading;
+use arcata_bow::{Reading, Style};
 use arcata_review::{Aside, AsideEntry, Piece, REGISTER, ReviewSettings, SlurEntry, reviewed};
 use arcata_score::{Slur, SlurTold};
 use clap::{Args, ValueEnum};
@@ -46,6 +46,9 @@ pub(crate) struct AsideArguments {
     /// The player: professional, amateur, student, or a profile file
     #[arg(long, value_name = "PROFILE", default_value = "professional")]
     pub(crate) profile: String,
+    /// How the music is bowed: concert, dance or early; without it as the profile says
+    #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
+    pub(crate) style: Option<Style>,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -154,18 +157,18 @@ fn slurs_held(arguments: &AsideArguments, entry: &SlurEntry) -> Result<usize, Fa
 
 /// How many places of the score the entry holds now.
 fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure> {
-    let profile = studio::profile(&arguments.profile)?;
     let shared = Shared {
         scores: vec![arguments.score.clone()],
         part: Vec::new(),
         bars: None,
         movement: None,
         profile: arguments.profile.clone(),
-        style: None,
+        style: arguments.style,
         tempo: None,
         louder: 0,
         apart: false,
     };
+    let profile = studio::player(&shared)?;
     let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
     let options = studio::line_options(&shared, &desk.score, &desk.bars);
     let reading = Reading::new(&desk.score, &profile, &options);

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use arcata_bow::Style;
 use clap::{Args, ValueEnum};
 
 #[derive(Debug, Args)]
@@ -28,6 +29,9 @@ pub(crate) struct PartsArguments {
     /// The player, for --bowings plan and least: professional, amateur, student, or a profile file
     #[arg(long, value_name = "PROFILE", default_value = "professional")]
     pub(crate) profile: String,
+    /// How the music is bowed, for --bowings plan and least: concert, dance or early; without it as the profile says
+    #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
+    pub(crate) style: Option<Style>,
     /// Quarter notes a minute at the opening, instead of what the score says: for the plan and for the seconds
     /// of page turns
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]

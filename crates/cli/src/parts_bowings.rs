@@ -44,18 +44,18 @@ pub(crate) fn open(arguments: &PartsArguments) -> Result<BowedScore, Failure> {
 
 /// The plan's marks as edits of the score as it is.
 fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
-    let profile = studio::profile(&arguments.profile)?;
     let shared = Shared {
         scores: vec![arguments.score.clone()],
         part: Vec::new(),
         bars: None,
         movement: None,
         profile: arguments.profile.clone(),
-        style: None,
+        style: arguments.style,
         tempo: arguments.tempo,
         louder: 0,
         apart: false,
     };
+    let profile = studio::player(&shared)?;
     let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
     let mut additions = Vec::new();
     for (index, (line, plan)) in desk.lines.iter().zip(&desk.plans).enumerate() {

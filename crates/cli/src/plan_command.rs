@@ -99,6 +99,9 @@ fn view(
         let question = Question { arguments, score: &desk.score, bars: &bars, line, settings };
         view.add(&desk.score, line, plan, &bars, &question.alternatives(), settings.reach);
         let Some(shown) = view.lines.last_mut() else { continue };
+        if arguments.sure {
+            shown.say_how_sure(line, &bars, &desk.sureness(index));
+        }
         shown.anchors =
             prices[index].as_ref().map(|found| AnchorsView::new(&desk.score, line, &anchors[index], found));
         if let Some(source) = sources.get(index) {

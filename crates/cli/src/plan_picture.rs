@@ -93,7 +93,7 @@ fn pictures(
     let mut lanes = Vec::new();
     let mut captions = Vec::new();
     for (index, found) in &others {
-        lanes.extend(lanes_of(desk, *index, found, &mut captions));
+        lanes.extend(lanes_of(desk, *index, found, arguments.sure, &mut captions));
     }
     let content = PictureContent {
         title: desk.score.title.clone().unwrap_or_else(|| "Bow plan".to_owned()),
@@ -112,6 +112,7 @@ fn lanes_of<'a>(
     desk: &'a Desk,
     index: usize,
     found: &'a [Alternative],
+    how_sure: bool,
     captions: &mut Vec<Caption>,
 ) -> Vec<LanePlan<'a>> {
     let (line, plan, hair) = (&desk.lines[index], &desk.plans[index], desk.settings[index].reach.hair);
@@ -119,7 +120,8 @@ fn lanes_of<'a>(
         let number = u8::try_from(number).unwrap_or(u8::MAX);
         if found.is_empty() { String::new() } else { char::from(b'A'.saturating_add(number)).to_string() }
     };
-    let mut lanes = vec![LanePlan { line, first: 0, planned: &plan.strokes, hair, name: letter(0) }];
+    let open = if how_sure { desk.open_strokes(index) } else { Vec::new() };
+    let mut lanes = vec![LanePlan { line, first: 0, planned: &plan.strokes, hair, name: letter(0), open }];
     if found.is_empty() {
         return lanes;
     }
@@ -128,7 +130,8 @@ fn lanes_of<'a>(
     for (number, other) in found.iter().enumerate() {
         let first = other.strokes.start;
         let name = letter(number + 1);
-        lanes.push(LanePlan { line, first, planned: &other.plan.strokes, hair, name: name.clone() });
+        let (planned, name) = (&other.plan.strokes, name.clone());
+        lanes.push(LanePlan { line, first, planned, hair, name: name.clone(), open: Vec::new() });
         #[expect(clippy::cast_precision_loss, reason = "for display")]
         let more = other.more.total() as f64 / 1000.0;
         let what = alternative_name(&desk.score, line, other);

@@ -198,6 +198,7 @@ impl<'a> Scenes<'a> {
                 planned: &plan.strokes,
                 hair: hair(line),
                 name: String::new(),
+                open: Vec::new(),
             })
             .collect();
         debug_assert_eq!(cutter.document().bytes(), staged.document.bytes());

@@ -3,7 +3,7 @@
 use std::ops::RangeInclusive;
 use std::path::Path;
 
-use arcata_bow::plan::{Anchor, MarkReading};
+use arcata_bow::plan::{Anchor, MarkReading, Sureness, sureness};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
@@ -51,6 +51,19 @@ impl Desk {
     /// The lines asked for, with their plans.
     pub(crate) fn shown(&self) -> impl Iterator<Item = (&Line, &Plan)> {
         self.shown.iter().map(|index| (&self.lines[*index], &self.plans[*index]))
+    }
+
+    /// How sure the plan of a line is of each stroke.
+    pub(crate) fn sureness(&self, index: usize) -> Vec<Option<Sureness>> {
+        sureness(&self.lines[index], &self.settings[index], &self.plans[index])
+    }
+
+    /// The strokes of a line for which two ways are nearly equal.
+    pub(crate) fn open_strokes(&self, index: usize) -> Vec<usize> {
+        let each = self.sureness(index).into_iter().enumerate();
+        each.filter(|(_, sureness)| sureness.is_some_and(Sureness::is_open))
+            .map(|(stroke, _)| stroke)
+            .collect()
     }
 
     /// Plans all lines anew with fixed strokes, so that those who bow alike follow.

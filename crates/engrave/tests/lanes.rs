@@ -45,6 +45,7 @@ fn drawn(file: &ScoreFile, score: &Score, planned: &Planned, style: &PictureStyl
             planned: &planned.plans[index].strokes,
             hair: planned.settings[index].reach.hair,
             name: String::new(),
+            open: Vec::new(),
         })
         .collect();
     let content = PictureContent {

@@ -39,6 +39,7 @@ fn drawn(xml: Vec<u8>, bars: std::ops::RangeInclusive<u32>) -> Vec<u8> {
         planned: &planned.strokes,
         hair: settings.reach.hair,
         name: String::new(),
+        open: Vec::new(),
     };
     let content = PictureContent {
         title: "On file".to_owned(),

@@ -66,6 +66,7 @@ fn picture(example: &str, engraver: &Engraver) -> Result<String, String> {
             planned: &plan.strokes,
             hair: *hair,
             name: String::new(),
+            open: Vec::new(),
         })
         .collect();
     let last = u32::try_from(score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);

@@ -93,6 +93,7 @@ pub fn strokes_csv(views: &[PlanView]) -> String {
         "end",
         "printed",
         "cost",
+        "sure",
     ];
     let rows = views.iter().flat_map(|view| {
         view.lines.iter().flat_map(move |line| {
@@ -113,6 +114,7 @@ pub fn strokes_csv(views: &[PlanView]) -> String {
                     stroke.end.to_string(),
                     stroke.printed.unwrap_or_default().to_owned(),
                     stroke.cost.values().sum::<i64>().to_string(),
+                    stroke.sure.map(|sure| sure.to_string()).unwrap_or_default(),
                 ]
             })
         })

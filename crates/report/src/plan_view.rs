@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
 use arcata_bow::plan::{
-    Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Standing, Turn, Weighed, second_pass,
+    Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Standing, Sureness, Turn, Weighed,
+    second_pass,
 };
 use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind, Style};
 use arcata_review::beats::beat_in_bar;
@@ -108,6 +109,12 @@ pub struct StrokeView {
     /// The mark printed on it: `down` or `up`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub printed: Option<&'static str>,
+    /// How many players in a hundred would go this way; absent where it was not asked for, and in a tremolo.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sure: Option<u8>,
+    /// Whether two ways are nearly equal.
+    #[serde(skip)]
+    pub open: bool,
     /// What it costs, thousandths of a point, term by term.
     pub cost: BTreeMap<&'static str, i64>,
 }
@@ -268,6 +275,17 @@ impl PlanView {
     }
 }
 
+impl PlannedLineView {
+    /// Says how sure the plan is of each stroke that is shown; `sureness` is that of all strokes of the line.
+    pub fn say_how_sure(&mut self, line: &Line, bars: &RangeInclusive<u32>, sureness: &[Option<Sureness>]) {
+        let shown = line.strokes.iter().zip(sureness).filter(|(stroke, _)| bars.contains(&stroke.bar));
+        for (view, (_, sureness)) in self.strokes.iter_mut().zip(shown) {
+            view.sure = sureness.map(|sureness| sureness.0);
+            view.open = sureness.is_some_and(Sureness::is_open);
+        }
+    }
+}
+
 pub(crate) fn bar_label(score: &Score, bar: u32) -> String {
     score.bar_label(bar).to_owned()
 }
@@ -297,6 +315,8 @@ impl StrokeView {
             start: planned.start,
             end: planned.end,
             printed: stroke.printed.map(direction_name),
+            sure: None,
+            open: false,
             cost: terms(&planned.cost),
         }
     }

@@ -230,8 +230,10 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
         .as_ref()
         .map_or_else(|| line.name.clone(), |heading| format!("{} · {heading}", line.name));
     let _ = writeln!(out, "{}", page.ink(Ink::Strong, &name));
+    let asked = line.strokes.iter().any(|stroke| stroke.sure.is_some());
+    let sure = if asked { "sure  " } else { "" };
     let head = format!(
-        "{:>5} {:<7} {:<5} {:<7} {:<width$} {:>6}  {}",
+        "{:>5} {:<7} {:<5} {:<7} {sure}{:<width$} {:>6}  {}",
         "bar",
         "beat",
         "bow",
@@ -239,17 +241,26 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
         "frog … tip",
         "s",
         "costs",
-        width = bow_columns(page) + 2
+        width = bow_columns(page) + 2 - sure.len()
     );
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
     let mut bar = "";
     for stroke in &line.strokes {
         let shown = if stroke.bar == bar { "" } else { &stroke.bar };
         bar = &stroke.bar;
-        let _ = writeln!(out, "{}", stroke_row(shown, stroke, page).trim_end());
+        let _ = writeln!(out, "{}", stroke_row(shown, stroke, sure.len(), page).trim_end());
     }
     if line.strokes.iter().any(|stroke| stroke.printed.is_some()) {
         let _ = writeln!(out, "  * printed in the score");
+    }
+    if asked {
+        let open = line.strokes.iter().any(|stroke| stroke.open);
+        let more = "; ? two ways are nearly equal, --alternatives 3 with these --bars shows them";
+        let said = format!(
+            "sure: how many players in a hundred would take this bow{}",
+            if open { more } else { "" }
+        );
+        let _ = writeln!(out, "{}", page.fill(&said, "  ", "    "));
     }
     for turn in &line.turns {
         let _ = writeln!(out, "{}", page.fill(&turn_text(turn), "  ", "    "));
@@ -281,7 +292,8 @@ fn turn_text(turn: &TurnView) -> String {
     format!("{way}: {said}{afterwards}")
 }
 
-fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
+/// A stroke on one row; `room` columns of the bow are given up to say how sure it is.
+fn stroke_row(bar: &str, stroke: &StrokeView, room: usize, page: Page) -> String {
     let beat = pad(&stroke.spoken_beat, 7);
     let sign = if stroke.printed.is_some() { "*" } else { "" };
     let way = pad(&format!("{}{sign}", stroke.direction), 5);
@@ -294,9 +306,12 @@ fn stroke_row(bar: &str, stroke: &StrokeView, page: Page) -> String {
         .filter(|_| cost >= 100)
         .map_or("", |(term, _)| *term);
     let costs = if cost >= 100 { format!("{} {reason}", points(cost)) } else { String::new() };
-    let drawn = bow(stroke, bow_columns(page));
+    let drawn = bow(stroke, bow_columns(page) - room);
     let ink = if stroke.direction == "down" { Ink::Warm } else { Ink::Cool };
-    format!("{bar:>5} {beat} {way} {how:<7} {} {:>6.2}  {costs}", page.ink(ink, &drawn), stroke.seconds)
+    let percent =
+        stroke.sure.map_or_else(String::new, |sure| format!("{sure}{}", if stroke.open { " ?" } else { "" }));
+    let sure = if room > 0 { pad(&percent, room) } else { String::new() };
+    format!("{bar:>5} {beat} {way} {how:<7} {sure}{} {:>6.2}  {costs}", page.ink(ink, &drawn), stroke.seconds)
 }
 
 /// Text padded to a number of columns.

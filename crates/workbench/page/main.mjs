@@ -98,6 +98,8 @@ function showHead() {
     louder(),
     choice("player", { professional: word("professional"), amateur: word("amateur"), student: word("student") }, piece.score.player,
       (profile) => piece.act({ act: "player", profile })),
+    choice("style", { concert: word("concert"), dance: word("dance"), early: word("early") }, piece.score.style,
+      (style) => piece.act({ act: "style", style })),
     choice("language", NAMES, language(), (code) => {
       speak(code);
       say();

@@ -101,6 +101,11 @@ pub enum Act {
         #[schema(value_type = i64, minimum = -3, maximum = 3)]
         steps: i8,
     },
+    /// Another way of bowing.
+    Style {
+        /// `concert`, `dance` or `early`.
+        style: String,
+    },
     /// Another player.
     Player {
         /// `professional`, `amateur` or `student`.

@@ -93,7 +93,7 @@ impl Base {
             slurs_without.extend(marked.left_out.iter().map(ToString::to_string));
         }
         slurs_without.extend(tell(&mut score, state));
-        let profile = profile(&state.profile)?;
+        let profile = profile(&state.profile)?.in_style(state.style);
         let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
             TempoChoice::Opening(Length::new(i64::from(quarters), 1))
         });

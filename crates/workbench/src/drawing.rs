@@ -91,6 +91,7 @@ impl Wanted {
             planned: &desk.plans[*index].strokes,
             hair: desk.base.settings(*index, &[]).reach.hair,
             name: String::new(),
+            open: Vec::new(),
         };
         lines.iter().map(lane).collect()
     }

@@ -201,6 +201,7 @@ fn pages(desk: &Desk, title: &str, engraver: &Engraver) -> Result<Vec<u8>, Strin
             planned: &desk.plans[index].strokes,
             hair: base.settings(index, &[]).reach.hair,
             name: String::new(),
+            open: Vec::new(),
         })
         .collect();
     let last = u32::try_from(base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);

@@ -1,5 +1,6 @@
 //! What the acts come to.
 
+use arcata_bow::Style;
 use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot, shorthand};
 use arcata_prepare::read_entries;
 use arcata_review::SlurEntry;
@@ -22,6 +23,7 @@ pub(crate) struct State {
     /// Steps by which everything is played louder than the dynamics say; softer where it is negative.
     pub(crate) louder: i8,
     pub(crate) profile: String,
+    pub(crate) style: Style,
     /// What the file beside the score said of slurs when the session began.
     pub(crate) told_before: Vec<SlurEntry>,
 }
@@ -48,6 +50,7 @@ impl State {
             tempo: None,
             louder: 0,
             profile: "professional".to_owned(),
+            style: Style::default(),
             told_before: Vec::new(),
         }
     }
@@ -60,6 +63,7 @@ impl State {
             && self.tempo == other.tempo
             && self.louder == other.louder
             && self.profile == other.profile
+            && self.style == other.style
     }
 
     /// Does one act more; the addresses are those of the score that it is done on.
@@ -128,6 +132,12 @@ impl State {
                     ));
                 }
                 self.louder = *steps;
+                Ok(())
+            }
+            Act::Style { style } => {
+                let known = Style::ALL.map(Style::name).join(", ");
+                self.style =
+                    Style::named(style).ok_or_else(|| format!("no style is called \"{style}\": {known}"))?;
                 Ok(())
             }
             Act::Player { profile } => {

@@ -130,6 +130,7 @@ fn drawn(
         planned: &changed.plan.strokes,
         hair: desk.base.settings(line, &[]).reach.hair,
         name: String::new(),
+        open: Vec::new(),
     };
     drawing::small((&changed.document, &changed.score, &desk.base.profile), lane, bars, drawing)
 }

@@ -42,6 +42,8 @@ pub(crate) struct ScoreView {
     pub(crate) lost: Vec<String>,
     /// The player that is reckoned with.
     pub(crate) player: String,
+    /// The style that is bowed in: `concert`, `dance`, `early`.
+    pub(crate) style: &'static str,
     /// Quarter notes a minute that were asked for; none goes by the score.
     pub(crate) tempo: Option<u32>,
     /// Quarter notes a minute at the opening.
@@ -277,6 +279,7 @@ impl ScoreView {
             assumptions: base.assumptions.clone(),
             lost: session.lost().iter().chain(&base.slurs_without).cloned().collect(),
             player: state.profile.clone(),
+            style: state.style.name(),
             tempo: state.tempo,
             opening: rounded(opening),
             undo,

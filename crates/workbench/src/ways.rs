@@ -71,6 +71,7 @@ pub(crate) fn ways(
             planned: &way.plan.strokes,
             hair: settings.reach.hair,
             name: String::new(),
+            open: Vec::new(),
         };
         let about = (base.document(), &base.score, &base.profile);
         let picture = small(about, lane, first..=last, (engraver, version)).ok();

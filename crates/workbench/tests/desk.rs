@@ -120,6 +120,26 @@ async fn dynamics_read_louder_or_softer_move_the_bow_and_say_so() {
 }
 
 #[tokio::test]
+async fn another_style_bows_everything_anew_and_is_taken_back() {
+    let demo = concat!(env!("CARGO_MANIFEST_DIR"), "/../../demo/lantern-study.musicxml");
+    let bench = bench_of(&std::fs::read_to_string(demo).expect("a demo"));
+    let mut version = 0;
+    let strokes = async |bench: &Bench| get(bench, "/api/strokes?line=0").await.1;
+    let concert = strokes(&bench).await;
+    acts(&bench, &mut version, &[json!({"act": "style", "style": "early"})]).await;
+    assert_ne!(strokes(&bench).await, concert);
+    let (_, score) = get(&bench, "/api/score").await;
+    assert!(score.contains(r#""style":"early""#), "{score}");
+    let (status, why) =
+        post(&bench, "/api/acts", &json!({"act": {"act": "style", "style": "loud"}, "version": version}))
+            .await;
+    assert_eq!(status, StatusCode::UNPROCESSABLE_ENTITY, "{why}");
+    assert!(why.to_string().contains("concert, dance, early"), "{why}");
+    acts(&bench, &mut version, &[json!({"act": "style", "style": "concert"})]).await;
+    assert_eq!(strokes(&bench).await, concert);
+}
+
+#[tokio::test]
 async fn parts_a_change_sheet_and_a_picture_leave_and_nothing_of_anybody_is_lost() {
     let bench = bench();
     let mut version = 0;

@@ -74,8 +74,8 @@ pub struct Chances {
 }
 
 impl Inverse {
-    /// A line under settings; `names` are the weights to be learned, as a profile names them. Weights that are
-    /// percentages cannot be.
+    /// A line under settings, with what its strokes lean to; `names` are the weights to be learned, as a profile names
+    /// them. Weights that are percentages cannot be.
     #[must_use]
     pub fn new(line: &Line, settings: &PlanSettings, names: &[&str]) -> Self {
         let line = Line {
@@ -89,7 +89,7 @@ impl Inverse {
             weights: only(&settings.weights, names, chosen),
             ..settings.alone()
         };
-        let fixed_settings = with(None);
+        let fixed_settings = PlanSettings { leanings: settings.leanings.clone(), ..with(None) };
         let fixed = Costs::new(&line, &fixed_settings, CELLS);
         let each: Vec<PlanSettings> = names.iter().map(|name| with(Some(name))).collect();
         let each: Vec<Costs<'_>> = each.iter().map(|settings| Costs::new(&line, settings, CELLS)).collect();
@@ -230,12 +230,12 @@ impl Inverse {
 
 impl Price {
     /// From a cost under the fixed weights and under each learned one alone.
-    fn of(cost: impl Fn(&Costs<'_>) -> i64, fixed: &Costs<'_>, each: &[Costs<'_>]) -> Self {
+    fn of(fixed: i64, cost: impl Fn(&Costs<'_>) -> i64, each: &[Costs<'_>]) -> Self {
         let paid = each.iter().enumerate().filter_map(|(nth, costs)| {
             let paid = cost(costs);
             (paid != 0).then(|| (nth, paid as f64 / UNIT as f64))
         });
-        Self { fixed: cost(fixed), paid: paid.collect() }
+        Self { fixed, paid: paid.collect() }
     }
 
     fn at(&self, weights: &[f64]) -> f64 {
@@ -317,7 +317,7 @@ fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables
             costs.direction(index, direction, &mut sum);
             sum
         };
-        Price::of(cost, fixed, each)
+        Price::of(cost(fixed), cost, each)
     });
     let approach = fixed.approach(index);
     let acts = approach.as_ref().map(|approach| acts(approach, fixed, each, tables)).unwrap_or_default();
@@ -331,13 +331,16 @@ fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut
         for from in DIRECTIONS {
             for to in DIRECTIONS {
                 let joined = tables.joined(fixed, approach.join, *link, [from, to]);
-                let cost = |costs: &Costs<'_>| {
+                let cost = |costs: &Costs<'_>, approach: &Approach| {
                     let mut sum = 0;
                     costs.act(approach, *link, from, to, &mut sum);
                     sum
                 };
                 if !tables.joined[joined].is_empty() {
-                    acts.push(Act { link: *link, from, to, price: Price::of(cost, fixed, each), joined });
+                    // What strokes lean to is no weight's: it is counted once.
+                    let alone = Approach { change_leaning: [0; 2], ..*approach };
+                    let price = Price::of(cost(fixed, approach), |costs| cost(costs, &alone), each);
+                    acts.push(Act { link: *link, from, to, price, joined });
                 }
             }
         }

@@ -27,6 +27,7 @@ mod search;
 mod second_pass;
 mod sheaf;
 mod standing;
+mod sureness;
 mod ways;
 mod weights;
 
@@ -46,6 +47,7 @@ pub use repairs::{
 };
 pub use second_pass::{Comes, SecondPass, second_pass};
 pub use standing::Standing;
+pub use sureness::{Sureness, sureness};
 pub use ways::{WayThere, WaysThere, ways_to_end};
 pub use weights::Weights;
 

@@ -255,7 +255,12 @@ fn body(stroke: &LaneStroke, shown: &Shown, out: &mut String) {
     let piece = |from: f64, to: f64| {
         let thick = |share: f64| shown.thick_from + (shown.thick_to - shown.thick_from) * share;
         let (start, end) = (shown.from.towards(shown.to, from), shown.from.towards(shown.to, to));
-        tapered(start, end, thick(from), thick(to))
+        let drawn = tapered(start, end, thick(from), thick(to));
+        if stroke.open {
+            format!(r##"<g class="open" fill="#fff" stroke="currentColor" stroke-width="0.18">{drawn}</g>"##)
+        } else {
+            drawn
+        }
     };
     let length = (shown.to.x - shown.from.x).hypot(shown.to.y - shown.from.y);
     match stroke.pace {

@@ -4,7 +4,7 @@
 //! down. A stroke is thick near the frog and thin near the tip, like the weight of the bow. What an arm
 //! does between two strokes is drawn as what it does: a turn on the string is a corner, a stop in the same
 //! direction is a gap with a bar, a lift is an arc through the air, and where the bow comes out of the air
-//! there is a ring. Everything reads without colour.
+//! there is a ring. A stroke that might as well go the other way is hollow. Everything reads without colour.
 
 mod axis;
 mod draw;
@@ -69,6 +69,8 @@ pub struct LaneStroke {
     pub wanted_end: i64,
     /// Whether its direction is said by a sign in the lane.
     pub sign: Sign,
+    /// Whether the other direction is nearly as good: then it is drawn hollow.
+    pub open: bool,
 }
 
 /// Whether a stroke has its sign in the lane.
@@ -131,6 +133,7 @@ impl LaneStroke {
             pace: pace(stroke, travel, hair),
             wanted_end: i64::from(planned.start) + way * wanted,
             sign,
+            open: false,
         }
     }
 }

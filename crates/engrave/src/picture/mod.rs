@@ -29,6 +29,8 @@ pub struct LanePlan<'a> {
     pub hair: i64,
     /// A letter or name in front of the lane, empty for none.
     pub name: String,
+    /// Strokes of the line, by index, for which two ways are nearly equal, in order: they are drawn hollow.
+    pub open: Vec<usize>,
 }
 
 /// A sentence under the music, such as what an alternative does and costs.

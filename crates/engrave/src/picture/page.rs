@@ -29,7 +29,7 @@ pub(super) fn pages(content: &PictureContent<'_>, style: &PictureStyle, systems:
         blocks.push(text(&caption.name, &caption.text, BODY, style));
     }
     if explained {
-        blocks.push(text("", &key(style), SMALL, style));
+        blocks.push(text("", &key(content, style), SMALL, style));
     }
     let mut pages: Vec<(String, f64)> = Vec::new();
     let room = style.page_height.map_or(f64::MAX, |height| height - style.head);
@@ -94,13 +94,15 @@ fn text(name: &str, sentence: &str, size: f64, style: &PictureStyle) -> Block {
 }
 
 /// What the lane means, in the words of the style.
-fn key(style: &PictureStyle) -> String {
+fn key(content: &PictureContent<'_>, style: &PictureStyle) -> String {
+    let open = content.lanes.iter().any(|lane| !lane.open.is_empty());
+    let hollow = if open { " Hollow: the other bow is nearly as good." } else { "" };
     format!(
         "Time runs with the notes; up and down is the place in the bow, thick at the {} and thin at the {}. \
          Ring: out of the air. Dashed arc: lifted. Upright bar: stopped, on in the same bow. Beads: pulses. Teeth: tremolo. \
          Arrowheads: more bow than the dynamic wants. Broken: less bow than the tone needs; dots show where the \
          usual speed would lead, a bar on the rail where the bow would be used up. Signs in outline were worked \
-         out, solid ones are printed.",
+         out, solid ones are printed.{hollow}",
         style.frog, style.tip
     )
 }

@@ -176,7 +176,7 @@ fn compose(
                 name: &plan.name,
                 barlines: &barlines,
             };
-            let strokes = LaneStroke::of_plan(
+            let mut strokes = LaneStroke::of_plan(
                 &painter.score.parts[staff.part],
                 plan.line,
                 plan.first,
@@ -184,6 +184,9 @@ fn compose(
                 plan.hair,
                 bars,
             );
+            for stroke in &mut strokes {
+                stroke.open = plan.open.binary_search(&stroke.index).is_ok();
+            }
             let _ = write!(content, r#"<g data-line="{}">"#, arcata_xml::escape(&plan.line.name));
             content.push_str(&draw(&frame, &axis, &strokes));
             content.push_str("</g>");
