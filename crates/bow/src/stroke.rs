@@ -321,4 +321,6 @@ pub struct PhrasePlace {
     pub joint_before: u16,
     /// Strength of the joint after it.
     pub joint_after: u16,
+    /// Whether somebody has marked bows near, on this stroke or another.
+    pub marked: bool,
 }

@@ -167,8 +167,13 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
     let alarms = count(&paths, |path, finding| {
         let name = path.file_stem().unwrap_or_default().to_string_lossy();
         let said = format!(
-            "{} {} [{name}] {} {}: {}",
-            finding.severity, finding.rule, finding.place.section, finding.count, finding.sentence
+            "{} {} [{name}] {} {} {}: {}",
+            finding.severity,
+            finding.rule,
+            finding.place.movement.as_deref().unwrap_or_default(),
+            finding.place.section,
+            finding.count,
+            finding.sentence
         );
         if show.iter().any(|rule| rule == finding.rule) {
             println!("{said}");

@@ -144,8 +144,19 @@ fn hide(printed: &[Line]) -> (Vec<Line>, Vec<Hidden>) {
             }
         }
     }
+    // What is hidden tells nobody that bows were marked there.
+    for line in &mut lines {
+        let shown: Vec<usize> =
+            (0..line.strokes.len()).filter(|stroke| line.strokes[*stroke].printed.is_some()).collect();
+        for (stroke, found) in line.strokes.iter_mut().enumerate() {
+            found.phrase.marked = shown.iter().any(|shown| shown.abs_diff(stroke) <= MARKED_AROUND);
+        }
+    }
     (lines, hidden)
 }
+
+/// So many strokes from a mark that is shown somebody has looked at the bows, as the lines are read.
+const MARKED_AROUND: usize = 16;
 
 fn at(directions: &[Vec<BowDirection>], hidden: &[Hidden]) -> Vec<BowDirection> {
     hidden.iter().map(|mark| directions[mark.line][mark.stroke]).collect()

@@ -12,7 +12,8 @@ accent-at-tip = An accent where the bow has no weight
 bar-comes-out-odd = A bar that comes out odd
     .finds =
         The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
-        the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time.
+        the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. Five or
+        more equal strokes have no shape that the bow would have to show, and are left to go on as they come.
     .why =
         The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
         kinds by turns.
@@ -219,7 +220,8 @@ mute-change-too-quick = A mute put on or taken off too quickly
 nested-slurs = A slur inside a slur
     .finds =
         A solid slur that holds one or more shorter solid slurs of its voice. Slurs of grace notes are ornaments and are
-        left out, and so is a slur over two notes that share the outer one's end with a tie.
+        left out, and so is a slur over two notes that share the outer one's end with a tie. Where the outer slur takes in one
+        more note, with a dot or a dash, it is the bow: that note is hooked on, and the inner slur says what is legato in it.
     .why =
         One of the two lines must be a phrase mark, but they look alike: the player learns only by trying which of them is
         the bow, and in a section several do.
@@ -339,7 +341,7 @@ repeat-comes-back-reversed = A repeat comes back on the other bow
 rushed-return = A short note must win back a long bow
     .finds =
         A short single note that, in the best plan there is, travels so much faster than its dynamic wants
-        that it sticks out by 6 dB or more, because the stroke before it or after it is long; and in every plan that costs
+        that it sticks out by 6 dB or more, because the stroke before it is long; and in every plan that costs
         hardly more.
     .why =
         It is the unwanted accent of student scores: a soft upbeat note between two long slurs barks. No
@@ -348,7 +350,7 @@ rushed-return = A short note must win back a long bow
 silent-downbeat = A downbeat that no string section begins
     .finds =
         A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
-        rest) and no string section begins a stroke on the downbeat, though at least one holds a note over it.
+        rest) and no string section begins a stroke on the downbeat, though at least two hold a note over it.
         At a new tempo B, else C. Also runs of four or more bars whose downbeat nobody begins (C); a bar in which
         a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run.
     .why =
@@ -419,8 +421,7 @@ slurred-stops = Double stops under a slur that cannot be joined
 
 slurred-tremolo = A slurred tremolo that can be read in two ways
     .finds =
-        Tremolo of one or two beams under a slur: repeated notes abbreviated, two of them or more, or two notes that alternate,
-        with a slur that goes on beyond their group. One finding for each part.
+        Tremolo of one or two beams under a slur: repeated notes abbreviated, two of them or more. One finding for each part.
     .why =
         One or two beams are counted notes. Over them a slur can mean that all are played in one bow, or only that they are one
         phrase and every note has its own bow; in one section both will be played, and it looks and sounds like a mistake.

@@ -183,6 +183,8 @@ mod tests {
             start,
             end,
             printed: None,
+            sure: None,
+            open: false,
             cost: BTreeMap::new(),
         }
     }

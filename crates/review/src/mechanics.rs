@@ -1,6 +1,9 @@
 //! What a stroke needs and what the bow has, for sentences and thresholds.
 
-use arcata_bow::{Loudness, PlannedStroke, Stroke};
+use arcata_bow::{Join, Loudness, PlannedStroke, Stroke};
+use arcata_score::BowDirection;
+
+use crate::Piece;
 
 /// Names of the dynamic steps, 100 apart from `n` = 0.
 const STEPS: [&str; 9] = ["niente", "ppp", "pp", "p", "mp", "mf", "f", "ff", "fff"];
@@ -48,6 +51,19 @@ pub fn preferred_travel(stroke: &Stroke, hair: i64) -> i64 {
 #[must_use]
 pub fn planned_travel(planned: &PlannedStroke) -> i64 {
     (i64::from(planned.end) - i64::from(planned.start)).abs()
+}
+
+impl Piece<'_> {
+    /// Whether a stroke goes up straight after another on the down-bow that has an accent as heavy: of a row of accents
+    /// every second comes so, and nobody minds.
+    pub(crate) fn follows_like_accent(&self, line: usize, index: usize, stroke: &Stroke) -> bool {
+        let Some(before) = index.checked_sub(1) else { return false };
+        let Some(strokes) = self.lines.get(line).map(|line| &line.strokes) else { return false };
+        let planned = self.planned(line);
+        let down = |at: usize| planned.get(at).is_some_and(|planned| planned.direction == BowDirection::Down);
+        let accent = strokes.get(before).map_or(0, |before| before.emphasis.accent);
+        stroke.join == Join::Continues && !down(index) && down(before) && accent >= stroke.emphasis.accent
+    }
 }
 
 /// Planned speed in micrometres a second over a travel in thousandths of the hair.

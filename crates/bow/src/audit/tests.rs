@@ -43,7 +43,7 @@ fn what_goes_against_alternation_is_needed() {
     check("quarter=96\nviolin: p c''4 d''!down e''!down f'' | g''1 |.", &[BesideRow, Alternation]);
     check(
         "quarter=96\nviolin: p c''4 d''!up e''!up f''!down | g''1 |.",
-        &[BesideRow, Alternation, HoldsPlan],
+        &[BesideRow, Alternation, ComesAnyway],
     );
 }
 

@@ -1,6 +1,6 @@
 //! Where one stroke ends and the next begins.
 
-use arcata_score::{Length, NoteKind, Part, TremoloRole};
+use arcata_score::{Articulation, Length, NoteKind, Part, TremoloRole};
 
 use super::events::{Event, Events, Sounding, TieInto};
 
@@ -31,7 +31,7 @@ const STOP_UNDER_SLUR: Length = Length::QUARTER;
 pub(super) fn goings(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Going> {
     let drawn = drawn(part, events, is_phrase_mark);
     let list = &events.list;
-    let spans = keep_innermost(list, drawn.clone());
+    let spans = keep_innermost(list, without_hooked(list, drawn.clone()));
     let mut goings = vec![Going::Anew; list.len()];
     for (index, span) in spans.iter().enumerate() {
         // A bow begins where a slur begins: overlapping or chained slurs hand over there.
@@ -131,6 +131,26 @@ fn bring_graces_back(part: &Part, list: &mut [Event], index: usize) {
         .partition::<Vec<_>, _>(|id| part.note(*id).kind != NoteKind::Ordinary);
     after.notes = mains;
     list[index].notes.extend(graces);
+}
+
+/// Drops a span inside another that takes in one more note with a dot or a dash: there the outer slur is the bow, and the
+/// note hooked on (a usual way to write a dotted figure in one bow).
+fn without_hooked(list: &[Event], spans: Vec<Span>) -> Vec<Span> {
+    let marked = |at: usize| {
+        [
+            Articulation::Staccato,
+            Articulation::Staccatissimo,
+            Articulation::Tenuto,
+            Articulation::DetachedLegato,
+        ]
+        .iter()
+        .any(|mark| list[at].articulations.has(*mark))
+    };
+    let hooks = |outer: &Span, inner: &Span| {
+        outer.first <= inner.first && inner.last + 1 == outer.last && marked(outer.last)
+    };
+    let inside = |inner: &Span| spans.iter().any(|outer| hooks(outer, inner));
+    spans.iter().filter(|span| !inside(span)).copied().collect()
 }
 
 /// Drops the spans that hold another one: they are phrase marks. A slur over two notes of one pitch is a

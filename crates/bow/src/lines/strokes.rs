@@ -46,6 +46,8 @@ pub(crate) enum Binding {
 /// A stroke takes this share of the hair before it may live anywhere, percent.
 const LONG_SHARE: i64 = 60;
 
+/// So many notes from a printed bow somebody has looked at the bows: a phrase or so (rule of thumb).
+const MARKED_AROUND: usize = 16;
 /// Nobody writes rests shorter than this part of a whole note.
 const SHORTEST_REST: i64 = 512;
 
@@ -215,12 +217,19 @@ impl<'a> Maker<'a> {
             speed: speeds.window(Loudness(level)),
             home: BowInterval::ANYWHERE,
             note_count: attacks(&events),
-            phrase: PhrasePlace::default(),
+            phrase: PhrasePlace { marked: self.is_marked(extent.first), ..PhrasePlace::default() },
         };
         let level_before = before.map(|before| curve.reached(self.material.events.list[before].end));
         stroke.emphasis = self.emphases.of(extent.first, &stroke, level_before);
         stroke.home = self.home(&stroke);
         stroke
+    }
+
+    /// Whether a bow is printed on one of the notes around an event.
+    fn is_marked(&self, event: usize) -> bool {
+        let list = &self.material.events.list;
+        let around = event.saturating_sub(MARKED_AROUND)..(event + MARKED_AROUND + 1).min(list.len());
+        list[around].iter().any(|event| event.printed.is_some())
     }
 
     /// By how much a fermata lengthens an event, microseconds.

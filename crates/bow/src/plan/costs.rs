@@ -6,7 +6,7 @@
 use arcata_score::BowDirection;
 
 use super::course::Course;
-use super::{Confined, Leaning, MarkReading, PlanSettings, Weights, Wished};
+use super::{Anchor, Confined, Leaning, MarkReading, PlanSettings, Weights, Wished};
 use crate::logarithm::milli_octaves;
 use crate::{BarCount, Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
 
@@ -73,6 +73,7 @@ pub(crate) struct Costs<'a> {
     pub(crate) marks: MarkReading,
     leanings: &'a [Leaning],
     confined: &'a [Confined],
+    anchors: &'a [Anchor],
     pub(crate) course: Course,
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
     spans: Vec<[Span; 2]>,
@@ -118,9 +119,15 @@ impl<'a> Costs<'a> {
             marks: settings.marks,
             leanings,
             confined: &[],
+            anchors: &settings.anchors,
             course,
             spans: spans.collect(),
         }
+    }
+
+    /// Whether something is asked of a stroke.
+    pub(crate) fn is_asked(&self, index: usize) -> bool {
+        self.anchors.iter().any(|anchor| anchor.stroke == index)
     }
 
     /// The same with strokes that must keep to a part of the bow.

@@ -42,7 +42,7 @@ pub(crate) struct Approach {
     pub(crate) lengths: Lengths,
     /// Phrase joint, hundredths.
     pub(crate) joint: i64,
-    /// What part of the price of a link is paid here, percent: all of it but for a repeat's turn.
+    /// What part of the price of a link is paid here, percent: less at a repeat's turn, more near printed marks.
     pub(crate) share: i64,
     /// What not changing costs for the sake of other strokes, and what changing.
     pub(crate) change_leaning: [i64; 2],
@@ -144,6 +144,8 @@ impl Costs<'_> {
             By::Print => {
                 let stroke = &self.strokes[before];
                 let plain = Approach::plain(self.marks, stroke, &self.strokes[index], stroke.silence_after);
+                let asked = self.is_asked(index);
+                let plain = if asked { plain } else { self.among_marks(plain, &self.strokes[index]) };
                 Approach { change_leaning: self.change_leaning(index), ..plain }
             }
             By::Skip(silence) => self.jump(before, index, silence),
@@ -154,7 +156,13 @@ impl Costs<'_> {
     /// How one stroke is reached from another that is only tried before it.
     pub(crate) fn tried(&self, before: &Stroke, stroke: &Stroke) -> Approach {
         let plain = Approach::plain(self.marks, before, stroke, before.silence_after);
-        Approach { joint: i64::from(before.phrase.joint_after), ..plain }
+        self.among_marks(Approach { joint: i64::from(before.phrase.joint_after), ..plain }, stroke)
+    }
+
+    /// Who marks the bows marks the exceptions: an unmarked hook, retake or reset near printed marks is dearer.
+    fn among_marks(&self, approach: Approach, stroke: &Stroke) -> Approach {
+        let unmarked = self.marks == MarkReading::Law && stroke.phrase.marked && stroke.printed.is_none();
+        Approach { share: if unmarked { self.weights.unmarked } else { approach.share }, ..approach }
     }
 
     /// How a stretch's beginning is reached again from its end. A repeat sign is a joint of the phrase,

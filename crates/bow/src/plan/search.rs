@@ -133,6 +133,11 @@ fn table<const CELLS: usize>(cost: impl Fn(usize, &mut i64)) -> [i32; CELLS] {
     })
 }
 
+/// What makes the ways on the bow cost the same: duration, speeds, how far the stroke may go.
+type KnownTravel = (i64, SpeedWindow, Option<u16>);
+/// What makes the places cost the same: home, accent, a soft entry, where the stroke may begin.
+type KnownPlace = (BowInterval, u16, bool, Option<(u16, u16)>);
+
 /// What the ways on the bow cost a stroke, by cells.
 fn travels_of<const CELLS: usize>(
     costs: &Costs<'_>,
@@ -161,9 +166,8 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         next: impl Fn(usize) -> Option<usize>,
     ) -> Self {
         let (mut travels, mut places) = (Vec::new(), Vec::new());
-        let mut known_travels: FxHashMap<(i64, SpeedWindow, Option<u16>), usize> = FxHashMap::default();
-        let mut known_places: FxHashMap<(BowInterval, u16, bool, Option<(u16, u16)>), usize> =
-            FxHashMap::default();
+        let mut known_travels: FxHashMap<KnownTravel, usize> = FxHashMap::default();
+        let mut known_places: FxHashMap<KnownPlace, usize> = FxHashMap::default();
         let steps = (0..costs.strokes.len())
             .map(|index| {
                 let stroke = &costs.strokes[index];

@@ -37,17 +37,19 @@ impl Sureness {
 /// Costs about as much as planning the line once or twice. Deterministic.
 ///
 /// ```
-/// use arcata_bow::{LineOptions, Profile, all_lines, plan, plan::sureness};
+/// use arcata_bow::plan::{Sureness, sureness};
+/// use arcata_bow::{LineOptions, Profile, all_lines, plan};
 ///
-/// let xml = arcata_testkit::musicxml("violin: f c''4!> r d''!> r | c''1 |.");
+/// let xml = arcata_testkit::musicxml("violin: f c''4!down d'' e'' f'' | c''1 |.");
 /// let document = arcata_xml::Document::parse(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
 /// let score = arcata_score::read(&document);
 /// let profile = Profile::default();
 /// let lines = all_lines(&score, &profile, &LineOptions::default());
 /// let settings = profile.plan_settings(lines[0].instrument);
 /// let plan = plan(&lines[0], &settings);
-/// // An accent on the downbeat after nothing goes down.
-/// assert!(sureness(&lines[0], &settings, &plan)[0].unwrap().0 >= 90);
+/// let sure = sureness(&lines[0], &settings, &plan);
+/// assert_eq!(sure[0], Some(Sureness::CERTAIN));
+/// assert!(sure[4].is_some_and(|sure| !sure.is_open()));
 /// ```
 #[must_use]
 pub fn sureness(line: &Line, settings: &PlanSettings, plan: &Plan) -> Vec<Option<Sureness>> {

@@ -77,7 +77,7 @@ prop_compose! {
         stroke.level_start = Loudness(levels.0);
         stroke.level_end = Loudness(levels.1);
         stroke.home = BowInterval { from: home.0, to: home.1 };
-        stroke.phrase = PhrasePlace { joint_before: joints.0, joint_after: joints.1 };
+        stroke.phrase = PhrasePlace { joint_before: joints.0, joint_after: joints.1, marked: false };
         (stroke, free)
     }
 }

@@ -75,6 +75,8 @@ pub struct Weights {
     pub rushed: i64,
     /// The same where both strokes carry the same printed bow.
     pub rushed_asked: i64,
+    /// What part of the price of a hook, a retake and a reset counts where none is printed but other marks are near, percent.
+    pub unmarked: i64,
     /// What part of the price of coming back to the beginning of a repeated stretch counts, percent.
     pub turn: i64,
     /// Going on in one direction over a rest that has just the time to lift and carry a whole bow; up to
@@ -155,6 +157,7 @@ impl Default for Weights {
             retake_distance: 360,
             rushed: 100000,
             rushed_asked: 300,
+            unmarked: 300,
             turn: 30,
             reset: 175,
             speed_fast: 400,
@@ -180,8 +183,8 @@ impl Default for Weights {
 
 impl Weights {
     /// Those that are percentages of others; all others are thousandths of a point.
-    pub const PERCENTAGES: [&'static str; 4] =
-        ["hook_joint_relief", "hook_short_relief", "retake_joint_relief", "turn"];
+    pub const PERCENTAGES: [&'static str; 5] =
+        ["hook_joint_relief", "hook_short_relief", "retake_joint_relief", "unmarked", "turn"];
 
     /// Every weight by its name, in the order of the profile; the one list that profile and tuning use.
     #[must_use]
@@ -222,6 +225,7 @@ impl Weights {
             ("retake_distance", &mut self.retake_distance),
             ("rushed", &mut self.rushed),
             ("rushed_asked", &mut self.rushed_asked),
+            ("unmarked", &mut self.unmarked),
             ("turn", &mut self.turn),
             ("reset", &mut self.reset),
             ("speed_fast", &mut self.speed_fast),

@@ -79,7 +79,12 @@ pub(super) const FAULTS: &[Fault] = &[
         "0/1 | 1/1 | 2/1 | 3/1 | \"legato\" 0/4 1/4 2/4 3/4 | 4/4 3/4 2/4 1/4 | \"détaché\" 0/1",
     ),
     fault("silent-downbeat", All, 96, "0/4 1/4 2/2~ | quarter=72 2/4 1/4 0/2"),
-    fault("beat-on-up-bow", Any, 104, "ff r/1 | 0/1!sf | 1/1!sf | 2/1!sf"),
+    fault(
+        "beat-on-up-bow",
+        Any,
+        120,
+        "f (0/4!down 1/4 2/4) 3/4 | (3/4 2/4 1/4) 0/4 | (0/4 1/4 2/4 3/4) | 0/1!sf | 1/1",
+    ),
     Fault {
         repeat: true,
         ..fault(

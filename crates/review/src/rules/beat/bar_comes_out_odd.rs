@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
-//! the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time.
+//! the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. Five or
+//! more equal strokes have no shape that the bow would have to show, and are left to go on as they come.
 //!
 //! ## Why it matters
 //! The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
@@ -38,6 +39,8 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 #[derive(Debug)]
 pub struct BarComesOutOdd;
 
+/// So many equal strokes in a bar are a row (rule of thumb).
+const MANY: usize = 5;
 /// Fewer turns are soon over.
 const TIMES: usize = 4;
 
@@ -86,7 +89,10 @@ fn run(line: &Line, bars: &[Range<usize>]) -> usize {
     let pattern = &line.strokes[first.clone()];
     let full = pattern[0].offset.is_zero() && pattern.len() % 2 == 1 && pattern.len() > 1;
     let plain = pattern.iter().all(|stroke| stroke.kind != StrokeKind::Tremolo);
-    if !full || !plain {
+    // Many equal strokes have no shape that a bow would have to show: they go on as they come.
+    let even = pattern.len() >= MANY
+        && pattern.iter().all(|stroke| stroke.length == pattern[0].length && stroke.kind == pattern[0].kind);
+    if !full || !plain || even {
         return 1;
     }
     let again = |bar: &Range<usize>, number: usize| {

@@ -11,8 +11,8 @@
 //!
 //! ## Example
 //! ```music
-//! time 3/4  quarter=200
-//! violin: f c''4 d'' e'' | f''2.!sf | g''!sf | a''!sf | c''4 d'' e'' | c''2. |.
+//! quarter=120
+//! violin: f (c''4 d'' e'') f'' | (g'' f'' e'') d'' | (c'' d'' e'' f'') | g''1!sf | c''1 |.
 //! ```
 //!
 //! ## What it proposes
@@ -25,7 +25,7 @@
 //! ## What it cannot know
 //! Whether a lighter accent is wanted, or the line before matters more than the beat. Soft accents, and accents on a long
 //! stroke, are made by the bow's speed and left out; so is what players can have down for a point or less: that is theirs to
-//! choose.
+//! choose. Of accents one after the other every second is up: it is told where the first of them is.
 //!
 //! ## Sources
 //! The rule of the down-bow: Muffat 1698 and Leopold Mozart 1756 (from memory); accents in printed quartets
@@ -63,6 +63,7 @@ impl Rule for BeatOnUpBow {
                     && stroke.emphasis.strength >= least
                     && wants_weight(stroke)
             })
+            .filter(|(line, index, stroke, _)| !piece.follows_like_accent(*line, *index, stroke))
             .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down)))
             .map(|(line, index, ..)| (line, index))
             .collect();

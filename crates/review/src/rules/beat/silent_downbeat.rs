@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
-//! rest) and no string section begins a stroke on the downbeat, though at least one holds a note over it.
+//! rest) and no string section begins a stroke on the downbeat, though at least two hold a note over it.
 //! At a new tempo B, else C. Also runs of four or more bars whose downbeat nobody begins (C); a bar in which
 //! a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run.
 //!
@@ -114,6 +114,8 @@ fn part_at(part: &Part, at: Moment) -> Spoken {
     if holds || continues { Spoken::HeldOver } else { Spoken::Silent }
 }
 
+/// One part that holds a note over is alone, and nobody has to come in with it.
+const SOUNDING: usize = 2;
 /// A held note is looked for among so many notes before: four voices of thirty-second notes in a bar.
 const LOOK_BACK: usize = 128;
 
@@ -129,9 +131,10 @@ fn slurred_into(part: &Part, note: &Note, at: Moment) -> bool {
 fn spoken(piece: &Piece<'_>, strings: &[usize], at: Moment) -> Spoken {
     let parts = strings.iter().map(|part| part_at(&piece.score.parts[*part], at));
     let states: Vec<Spoken> = parts.collect();
+    let held = states.iter().filter(|state| **state == Spoken::HeldOver).count();
     if states.contains(&Spoken::Begun) {
         Spoken::Begun
-    } else if states.contains(&Spoken::HeldOver) {
+    } else if held >= SOUNDING {
         Spoken::HeldOver
     } else {
         Spoken::Silent

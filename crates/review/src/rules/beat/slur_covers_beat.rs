@@ -20,7 +20,7 @@
 //!
 //! ## What it cannot know
 //! Whether the impulse inside the bow is the effect that is wanted: where the same part does so in several places it is
-//! told once, with their number. Slurs over the beats of slow syncopation, and notes with a breath of silence before
+//! told once, with their number. A slur that begins less than a beat before and ends there leads into it. Slurs over the beats of slow syncopation, and notes with a breath of silence before
 //! them, are left out.
 //!
 //! ## Sources
@@ -28,8 +28,9 @@
 
 use std::collections::BTreeSet;
 
-use arcata_score::{Articulation, DynamicKind, Moment, Note, NoteId, Part, Slur, TempoKind};
+use arcata_score::{Articulation, DynamicKind, Length, Moment, Note, NoteId, Part, Slur, TempoKind};
 
+use crate::beats::beat_length;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -90,7 +91,16 @@ fn wanted(
             None
         }
     };
-    under.filter_map(|(id, note)| Some((id, why(note)?))).collect()
+    under.filter(|(_, note)| !is_led_into(part, (start, end), note)).filter_map(|(id, note)| Some((id, why(note)?))).collect()
+}
+
+/// Whether the slur is an upbeat that leads into the note: it begins less than a beat before, and ends on it.
+fn is_led_into(part: &Part, (start, end): (&Note, &Note), note: &Note) -> bool {
+    let beat = part.meter_at(note.bar).map_or(Length::QUARTER, beat_length);
+    let tied = note.onset == end.onset || !main_notes(part, note.voice).any(|(_, other)| {
+        other.onset > note.onset && other.onset <= end.onset && !tied_from_before(other)
+    });
+    tied && note.onset - start.onset < beat
 }
 
 /// Whether another bowed part begins a note there.

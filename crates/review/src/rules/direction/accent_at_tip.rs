@@ -56,6 +56,7 @@ impl Rule for AccentAtTip {
         let light: Vec<(usize, usize)> = piece
             .planned_strokes()
             .filter(|(_, _, stroke, planned)| is_light(piece, stroke, planned))
+            .filter(|(line, index, stroke, _)| !piece.follows_like_accent(*line, *index, stroke))
             .filter(|(line, index, ..)| {
                 !found.is_choice((*line, *index), Otherwise::Begins(0, piece.thresholds().accent_at_tip))
             })

@@ -1,8 +1,7 @@
 //! # A slurred tremolo that can be read in two ways
 //!
 //! ## What it finds
-//! Tremolo of one or two beams under a slur: repeated notes abbreviated, two of them or more, or two notes that alternate,
-//! with a slur that goes on beyond their group. One finding for each part.
+//! Tremolo of one or two beams under a slur: repeated notes abbreviated, two of them or more. One finding for each part.
 //!
 //! ## Why it matters
 //! One or two beams are counted notes. Over them a slur can mean that all are played in one bow, or only that they are one
@@ -19,9 +18,8 @@
 //! every note is to have its bow (word, writer's choice). Both are for the writer's hand.
 //!
 //! ## What it cannot know
-//! Which is meant. Three beams and more are a shimmer, in which a slur only joins the line, and a slur over one group of two
-//! notes that alternate is the sign for both of them in one bow: these are left out, and so is what a word about the stroke
-//! explains.
+//! Which is meant. Three beams and more are a shimmer, in which a slur only joins the line, and a slur over two notes that
+//! alternate is the sign for both of them in one bow: these are left out, and so is what a word about the stroke explains.
 //!
 //! ## Sources
 //! The signs: common practice. That players ask: a player's notes on played works.
@@ -80,11 +78,11 @@ fn counted(part: &Part, start: &Note, end: &Note) -> Option<u8> {
         .collect();
     let tremolo: Option<Vec<_>> = notes.iter().map(|note| note.tremolo).collect();
     let tremolo = tremolo?;
-    let groups = notes.iter().zip(&tremolo).filter(|(note, tremolo)| match tremolo.role {
-        TremoloRole::Single => !tied_from_before(note),
-        TremoloRole::PairStart => true,
-        TremoloRole::PairStop => false,
-    });
+    // Two notes that alternate under a slur are one bow of the left hand's making: that has one reading.
+    if tremolo.iter().any(|tremolo| tremolo.role != TremoloRole::Single) {
+        return None;
+    }
+    let groups = notes.iter().filter(|note| !tied_from_before(note));
     let few = tremolo.iter().all(|tremolo| (1..=COUNTED).contains(&tremolo.beams));
     (groups.count() >= 2 && few).then(|| tremolo.iter().map(|tremolo| tremolo.beams).max())?
 }

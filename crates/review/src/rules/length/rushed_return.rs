@@ -2,7 +2,7 @@
 //!
 //! ## What it finds
 //! A short single note that, in the best plan there is, travels so much faster than its dynamic wants
-//! that it sticks out by 6 dB or more, because the stroke before it or after it is long; and in every plan that costs
+//! that it sticks out by 6 dB or more, because the stroke before it is long; and in every plan that costs
 //! hardly more.
 //!
 //! ## Why it matters
@@ -114,7 +114,7 @@ fn rushed(
     let (stroke, planned) = (&line.strokes[index], piece.planned(at).get(index)?);
     let short = stroke.note_count == 1 && stroke.duration.micros <= thresholds.return_longest;
     let wants_weight = stroke.emphasis.accent > 0 || stroke.kind == StrokeKind::Tremolo;
-    if !short || wants_weight || !between_longer(piece, at, index) {
+    if !short || wants_weight || !after_a_longer(piece, at, index) {
         return None;
     }
     let travel = (planned_travel(planned) - GRID_TRAVEL).max(0);
@@ -173,13 +173,13 @@ fn long_slur_in_two(piece: &Piece<'_>, at: usize, index: usize) -> Vec<Change> {
     longest.map(|stroke| split::in_two(piece, line, stroke)).unwrap_or_default()
 }
 
-/// Whether the note goes straight on from, or into, a stroke at least twice as long.
-fn between_longer(piece: &Piece<'_>, at: usize, index: usize) -> bool {
+/// Whether the note goes straight on from a stroke at least twice as long.
+fn after_a_longer(piece: &Piece<'_>, at: usize, index: usize) -> bool {
     let (strokes, planned) = (&piece.lines[at].strokes, piece.planned(at));
     let own = strokes[index].duration.micros;
     let longer = |other: usize, link: usize| {
         let changes = planned.get(link).is_some_and(|planned| planned.link == Link::Change);
         changes && strokes.get(other).is_some_and(|stroke| stroke.duration.micros >= 2 * own)
     };
-    index.checked_sub(1).is_some_and(|before| longer(before, index)) || longer(index + 1, index + 1)
+    index.checked_sub(1).is_some_and(|before| longer(before, index))
 }

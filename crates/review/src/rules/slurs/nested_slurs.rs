@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! A solid slur that holds one or more shorter solid slurs of its voice. Slurs of grace notes are ornaments and are
-//! left out, and so is a slur over two notes that share the outer one's end with a tie.
+//! left out, and so is a slur over two notes that share the outer one's end with a tie. Where the outer slur takes in one
+//! more note, with a dot or a dash, it is the bow: that note is hooked on, and the inner slur says what is legato in it.
 //!
 //! ## Why it matters
 //! One of the two lines must be a phrase mark, but they look alike: the player learns only by trying which of them is
@@ -23,11 +24,11 @@
 //! ## Sources
 //! Read 1969, as quoted: over bowing slurs a phrase line is drawn broken; Okura.
 
-use arcata_score::{Note, NoteKind, Part, Slur};
+use arcata_score::{Articulation, Note, NoteKind, Part, Slur};
 
 use crate::phrase_change;
 use crate::phrase_verdict::is_left_to_phrases;
-use crate::under_slur::{point, solid_slurs};
+use crate::under_slur::{main_notes, point, solid_slurs};
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
@@ -67,9 +68,23 @@ pub(crate) fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> 
         let (begins, ends) = (point(first), point(last));
         let held = from <= begins && ends <= to && (begins, ends) != (from, to);
         let ornament = first.kind != NoteKind::Ordinary || start.kind != NoteKind::Ordinary;
-        *slur != outer && first.voice == start.voice && held && ends > begins && !ornament
+        let hooked = is_marked(end) && follows(part, last, end);
+        *slur != outer && first.voice == start.voice && held && ends > begins && !ornament && !hooked
     });
     inside.count()
+}
+
+/// Whether a note carries a dot, a wedge or a dash: under a slur the bow stops before it.
+fn is_marked(note: &Note) -> bool {
+    const MARKS: [Articulation; 4] =
+        [Articulation::Staccato, Articulation::Staccatissimo, Articulation::Tenuto, Articulation::DetachedLegato];
+    MARKS.iter().any(|mark| note.articulations.has(*mark))
+}
+
+/// Whether a note is the next of its voice after another.
+fn follows(part: &Part, before: &Note, note: &Note) -> bool {
+    let between = |other: &Note| other.onset > before.onset && other.onset < note.onset && !other.pitch.is_rest();
+    note.onset > before.onset && !main_notes(part, note.voice).any(|(_, other)| between(other))
 }
 
 fn nested(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, outer: &Slur, inside: usize) -> Draft {
