@@ -3,7 +3,8 @@
 use std::path::{Path, PathBuf};
 
 use arcata_layer::{
-    Addresses, BowPlace, Entry, HookSign, Layer, LiftChoice, LiftKind, Mark, Trust, apply, lift, read, wipe, write,
+    Addresses, BowPlace, Entry, HookSign, Layer, LiftChoice, LiftKind, Mark, Trust, apply, lift, read, wipe,
+    write,
 };
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_xml::{Document, Input, Limits, Package, ScoreFile, open_score};
