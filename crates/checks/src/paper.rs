@@ -11,7 +11,7 @@ use std::process::{Command, Output};
 
 use arcata_bow::plan::{Plan, strokes_before};
 use arcata_bow::{Line, Profile, plan};
-use arcata_layer::{Addresses, Entry, Layer, Mark, Spot};
+use arcata_layer::{Addresses, Entry, HookSign, Layer, Mark, Spot};
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_testkit::Random;
 use rayon::prelude::*;
@@ -242,7 +242,7 @@ fn asks(score: &Score, seed: u64, count: usize) -> Vec<Ask> {
             let head = before[line][stroke];
             let mark = match (random.below(if head.is_none() || row == 2 { 2 } else { 4 }), head) {
                 (_, None) => Mark::of(way.unwrap_or(BowDirection::Up)),
-                (0, _) => Mark::Hook { bow: way },
+                (0, _) => Mark::Hook { bow: way, sign: HookSign::Marks },
                 (1, _) => Mark::Retake { bow: way },
                 (_, _) => Mark::of(way.unwrap_or(BowDirection::Down)),
             };
@@ -287,7 +287,7 @@ fn read_back<'a>(
             let named = match &ask.mark {
                 Mark::Down => Some(BowDirection::Down),
                 Mark::Up => Some(BowDirection::Up),
-                Mark::Hook { bow } | Mark::Retake { bow } => *bow,
+                Mark::Hook { bow, .. } | Mark::Retake { bow } => *bow,
                 _ => None,
             };
             if named.is_some_and(|named| named != way) {

@@ -152,19 +152,20 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     let mut document = parse(file.document().bytes().to_vec())?;
     let mut score = score;
     let mut below: Vec<Layer> = Vec::new();
-    let mut left_out = Vec::new();
+    let (mut left_out, mut overruled) = (Vec::new(), Vec::new());
     let mut said = Vec::new();
     for opened in &layers {
         let told = studio::told(&arguments.score, (&document, &score), &opened.layer)?;
         let applied =
             arcata_layer::apply_told(&document, &score, &opened.layer, (&below, &told), trust(arguments));
-        let Applied { edits, layer, written, standing, left_out: left } =
+        let Applied { edits, layer, written, standing, left_out: left, overruled: below_this } =
             applied.map_err(|error| layer_failed(&opened.path, &error))?;
         let bytes = document.apply(&edits).map_err(|error| layer_failed(&opened.path, &error.into()))?;
         document = parse(bytes)?;
         score = arcata_score::read(&document);
         said.push(format!("{}: {written} applied, {standing} there already", opened.path.display()));
         left_out.extend(left);
+        overruled.extend(below_this);
         below.push(layer);
     }
     // The layers first: with a marked score alone nobody could tell the layers' marks from the composer's.
@@ -176,6 +177,7 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     }
     target.write(&file, document.bytes())?;
     said.iter().for_each(|line| files::complain(line));
+    list("Overruled by a layer above:", &overruled);
     list("Not applied:", &left_out);
     Ok(exit(left_out.is_empty()))
 }

@@ -1,17 +1,18 @@
 //! Putting a layer onto a score.
 
-use std::collections::BTreeMap;
 use std::fmt;
 
-use arcata_score::{ChordRole, NoteId, Part, Score};
+use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditError, EditList};
 
 use crate::address::Found;
+use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
 use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, Question, State, Taken, TakenKind};
+use crate::model::{Entry, Layer, Mark, State, Taken, TakenKind};
 use crate::put_bows::{Known, asked, put_bow, put_double};
-use crate::session::Session;
+use crate::quarrels::{Below, Quarrels, SlurWishes};
+use crate::session::{Session, chord_head};
 use crate::told::ToldBows;
 
 /// Whether a layer may go onto a score that it does not name.
@@ -38,6 +39,9 @@ pub struct Applied {
     pub standing: usize,
     /// Entries that were not applied, and why.
     pub left_out: Vec<LeftOut>,
+    /// Entries of the layers below about a slur of which this layer says the contrary: its word holds, and why
+    /// theirs does not is told.
+    pub overruled: Vec<LeftOut>,
 }
 
 /// An entry that was passed over.
@@ -122,7 +126,8 @@ pub(crate) fn check_kinship(
 ///
 /// A mark that stands there already is not written again. A printed mark that says otherwise gives way and
 /// is remembered. An entry whose note is not found, and entries that contradict each other, are left out
-/// and listed.
+/// and listed. Where a layer below draws a slur that this one takes off, or takes off one that this one draws, the
+/// upper layer's word holds, and what it overrules is listed, too.
 ///
 /// ```
 /// use arcata_layer::{Addresses, Entry, Layer, Mark, Trust, apply, wipe};
@@ -179,23 +184,40 @@ pub fn apply_told(
     }
     layer.put_in_order();
     let clean = matches!(kinship, Kinship::Unbound | Kinship::Clean);
-    let below = said_below(&session, below);
-    let quarrels = quarrels(&session, &layer);
+    let below = Below::of(&session, below);
+    let quarrels = Quarrels::of(&session, &layer);
     let asked = asked(&session, &layer);
-    let mut applied =
-        Applied { edits: EditList::default(), layer, written: 0, standing: 0, left_out: Vec::new() };
+    let slurs = SlurWishes::of(&session, &layer, &quarrels);
+    let mut applied = Applied {
+        edits: EditList::default(),
+        layer,
+        written: 0,
+        standing: 0,
+        left_out: Vec::new(),
+        overruled: Vec::new(),
+    };
     let mut entries = std::mem::take(&mut applied.layer.entries);
-    for entry in &mut entries {
+    let judged = Judged { clean, told, asked: &asked, quarrels: &quarrels, slurs: &slurs };
+    let mut hooks = HookSlurs::of(&mut session, &mut entries, &judged);
+    // Slurs of hooks first: what goes on from such a slur looks for its bow mark where it begins.
+    let (hooked, others): (Vec<&mut Entry>, Vec<&mut Entry>) =
+        entries.iter_mut().partition(|entry| entry.mark.is_hook_slur());
+    for entry in hooked.into_iter().chain(others) {
         let done = find(&session, entry, &quarrels).and_then(|at| {
-            let others_mark = below.contains_key(&(at, entry.mark.clone()));
-            let told = told.of(at).filter(|_| entry.mark.follows()).transpose()?;
-            put_entry(
-                &mut session,
-                entry,
-                at,
-                &Known { settled: clean || others_mark, clean, told, asked: &asked },
-            )
+            let others_mark = below.marks.contains(&(at, entry.mark.clone()));
+            let under_slur = entry.mark.is_hook_slur();
+            // What is told of a hook under a slur has been heard when the slurs were settled.
+            let told = told.of(at).filter(|_| entry.mark.follows() && !under_slur).transpose()?;
+            let known = Known { settled: clean || others_mark, clean, told, asked: &asked };
+            if under_slur {
+                entry.before = entry.before.take().filter(|_| !clean);
+                return hooks.put(&mut session, entry, at, clean);
+            }
+            put_entry(&mut session, entry, at, (&known, &below))
         });
+        if done.is_ok() {
+            applied.overruled.extend(overruled(&session, entry, &below));
+        }
         match done {
             Ok(Done::Written) => applied.written += 1,
             Ok(Done::Standing) => applied.standing += 1,
@@ -216,36 +238,31 @@ pub fn apply_told(
     Ok(applied)
 }
 
-/// What other layers have put where.
-fn said_below(session: &Session<'_, '_>, below: &[Layer]) -> BTreeMap<(Found, Mark), ()> {
-    let entries = below.iter().flat_map(|layer| &layer.entries);
-    entries
-        .filter_map(|entry| Some(((session.addresses.find(&entry.place).ok()?, entry.mark.clone()), ())))
-        .collect()
-}
-
-/// Questions that several entries answer differently.
-pub(crate) fn quarrels(session: &Session<'_, '_>, layer: &Layer) -> BTreeMap<(Found, Question), usize> {
-    let mut answers: BTreeMap<(Found, Question), Vec<&Mark>> = BTreeMap::new();
-    for entry in &layer.entries {
-        if let Ok(found) = session.addresses.find(&entry.place) {
-            let given = answers.entry((found, entry.mark.question())).or_default();
-            if !given.contains(&&entry.mark) {
-                given.push(&entry.mark);
-            }
-        }
+/// The entries of layers below about whose slurs an entry says the contrary.
+fn overruled(session: &Session<'_, '_>, entry: &Entry, below: &Below) -> Vec<LeftOut> {
+    let Ok(at) = session.addresses.find(&entry.place) else { return Vec::new() };
+    let ends = session.slur_ends(entry, at).ok();
+    let mut ends = ends.map_or((None, None), |ends| (ends.printed, ends.wanted));
+    if let Some(slur) = &entry.hook_slur {
+        let note = |spot| session.addresses.find_in(at.part, spot).ok().map(|found| found.note);
+        ends.1 = note(&slur.from).zip(note(&slur.to));
     }
-    answers.into_iter().map(|(key, given)| (key, given.len())).filter(|(_, count)| *count > 1).collect()
+    let key = |(from, to): (NoteId, NoteId)| (at.part, from, to);
+    let drawn = ends.0.and_then(|ends| below.drawn.get(&key(ends)));
+    let taken = ends.1.and_then(|ends| below.taken.get(&key(ends)));
+    let because = |entry: &Entry, why: &str| LeftOut { entry: entry.clone(), why: why.to_owned() };
+    let drawn =
+        drawn.map(|entry| because(entry, "a layer above takes this slur off, and the upper layer holds"));
+    let taken = taken.map(|entry| {
+        because(entry, "a layer above draws a slur between these notes, and the upper layer holds")
+    });
+    drawn.into_iter().chain(taken).collect()
 }
 
-fn find(
-    session: &Session<'_, '_>,
-    entry: &Entry,
-    quarrels: &BTreeMap<(Found, Question), usize>,
-) -> Result<Found, String> {
+fn find(session: &Session<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result<Found, String> {
     let found = session.addresses.find(&entry.place).map_err(|why| why.to_string())?;
-    match quarrels.get(&(found, entry.mark.question())) {
-        Some(count) => Err(format!("the layer says {count} different things about it; keep one")),
+    match quarrels.why(found, &entry.mark) {
+        Some(why) => Err(why),
         None => Ok(found),
     }
 }
@@ -260,7 +277,7 @@ fn put_entry(
     session: &mut Session<'_, '_>,
     entry: &mut Entry,
     at: Found,
-    known: &Known<'_>,
+    (known, below): (&Known<'_>, &Below),
 ) -> Result<Done, String> {
     let settled = known.settled;
     if let Some(before) = entry.before.take_if(|_| known.clean || !entry.mark.follows())
@@ -272,13 +289,13 @@ fn put_entry(
     match &entry.mark {
         Mark::Double { first } => {
             let first = *first;
-            put_double(session, entry, at, (first, settled))
+            put_double(session, entry, at, first, known)
         }
         Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => put_bow(session, entry, at, known),
         Mark::AsItComes => {
             let taken = session.take_other_bows(at, None);
             let done = if taken.is_empty() { Done::Standing } else { Done::Written };
-            remember(entry, taken);
+            remember(entry, taken, known.clean);
             Ok(done)
         }
         Mark::Lift => put_piece(session, entry, at, &Piece::BreathMark, settled),
@@ -291,7 +308,7 @@ fn put_entry(
             put_piece(session, entry, at, &words, settled)
         }
         Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
-            put_slurs(session, entry, at, settled)
+            put_slurs(session, entry, at, (known, below))
         }
     }
 }
@@ -299,9 +316,10 @@ fn put_entry(
 /// Why a mark cannot be written.
 pub(crate) const NO_PLACE: &str = "the markup of the note leaves no place for it";
 
-/// Keeps what was taken off now; where nothing was, what is known from before stays.
-pub(crate) fn remember(entry: &mut Entry, taken: Vec<Taken>) {
-    if !taken.is_empty() {
+/// Keeps what was taken off now; where nothing was, what is known from before stays. While the layer is on the score what
+/// it first took off is the printed mark: what stands there by now came from another layer, which remembers it.
+pub(crate) fn remember(entry: &mut Entry, taken: Vec<Taken>, clean: bool) {
+    if !taken.is_empty() && (clean || entry.took_off.is_empty()) {
         entry.took_off = taken;
     }
 }
@@ -327,7 +345,7 @@ fn put_slurs(
     session: &mut Session<'_, '_>,
     entry: &mut Entry,
     at: Found,
-    settled: bool,
+    (known, below): (&Known<'_>, &Below),
 ) -> Result<Done, String> {
     let ends = session.slur_ends(entry, at)?;
     let mut done = Done::Standing;
@@ -352,6 +370,7 @@ fn put_slurs(
     if let (Some((from, to)), Some((first, last))) = (ends.printed, ends.wanted)
         && is_slurred(session, at, from, to)
         && is_slurred(session, at, first, last)
+        && (known.clean || entry.took_off.is_empty())
     {
         return Err("a slur is printed there already; remove this one instead".to_owned());
     }
@@ -365,8 +384,14 @@ fn put_slurs(
             taken.push(Taken { kind: TakenKind::SlurStart, exact: start });
         }
         if !taken.is_empty() {
-            remember(entry, taken);
+            remember(entry, taken, known.clean);
             done = Done::Written;
+        } else if ends.wanted.is_none()
+            && entry.took_off.is_empty()
+            && below.taken.contains_key(&(at.part, from, to))
+        {
+            // A layer below has taken it off: nothing is left to do, nor to bring back.
+            entry.state = State::Printed;
         } else if entry.took_off.is_empty() && ends.wanted.is_none_or(|(a, b)| !is_slurred(session, at, a, b))
         {
             return Err("the score has no such slur to take off".to_owned());
@@ -374,9 +399,13 @@ fn put_slurs(
     }
     if let Some((from, to)) = ends.wanted {
         if is_slurred(session, at, from, to) {
-            if settled && entry.exact.is_empty() && ends.printed.is_none() {
+            // It is printed, or a layer below draws it; and nothing gave way to this entry: it stays when this layer goes.
+            let theirs = known.settled || below.drawn.contains_key(&(at.part, from, to));
+            if theirs && entry.exact.is_empty() && entry.took_off.is_empty() {
                 entry.state = State::Printed;
             }
+        } else if !known.clean && entry.state == State::Printed {
+            // It is printed, and a layer over this one has taken it off: that layer brings it back.
         } else if session.put_slur(at.part, from, to, &entry.exact.clone()) {
             entry.state = State::Own;
             done = Done::Written;
@@ -389,10 +418,4 @@ fn put_slurs(
 
 fn is_slurred(session: &mut Session<'_, '_>, at: Found, from: NoteId, to: NoteId) -> bool {
     session.slurs(at.part).between(from, to).is_some()
-}
-
-/// The first note of the chord that a note belongs to.
-fn chord_head(part: &Part, note: NoteId) -> usize {
-    let head = part.notes[..=note.0 as usize].iter().rposition(|note| note.chord == ChordRole::Main);
-    head.unwrap_or_default()
 }

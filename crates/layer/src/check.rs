@@ -6,10 +6,13 @@ use arcata_score::{NoteId, Part, Score, TieEnd};
 use arcata_xml::Document;
 
 use crate::address::Found;
-use crate::apply::quarrels;
+use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
 use crate::model::{Entry, Layer, Mark, Place};
+use crate::put_bows::asked;
+use crate::quarrels::{Quarrels, SlurWishes};
 use crate::session::{Session, note_before};
+use crate::told::ToldBows;
 
 /// Something about a layer that somebody should look at.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -43,6 +46,8 @@ pub enum RemarkKind {
     TiedOver,
     /// A hook or a retake on the first note, where there is no stroke to go on from.
     NothingBefore,
+    /// A hook that cannot be written as a slur with dots or dashes.
+    HookSlur,
     /// A slur whose other end is not there or in the wrong order.
     SlurEnd,
     /// An entry that was carried over with doubt.
@@ -78,7 +83,8 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
         );
         remarks.push(Remark { place: Some(conflict.place.clone()), kind: RemarkKind::Conflict, message });
     }
-    let quarrels = quarrels(&session, layer);
+    let quarrels = Quarrels::of(&session, layer);
+    let hooks = hook_slurs(&mut session, layer, &quarrels, document, score);
     for (index, entry) in layer.entries.iter().enumerate() {
         let mut remark = |kind, message: String| {
             remarks.push(Remark { place: Some(entry.place.clone()), kind, message });
@@ -99,9 +105,15 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
             }
             Err(why) => remark(RemarkKind::NoNote, format!("{}: {why}", entry.mark.words())),
             Ok(at) => {
-                if let Some(count) = quarrels.get(&(at, entry.mark.question())) {
+                if let Some(count) = quarrels.of_count(at, &entry.mark) {
                     let message = format!("{}, and {count} answers in all; keep one", entry.mark.words());
                     remark(RemarkKind::Contradiction, message);
+                } else if let Some(why) = quarrels.of_slur(at, &entry.mark) {
+                    remark(RemarkKind::Contradiction, format!("{}: {why}", entry.mark.words()));
+                } else if entry.mark.is_hook_slur() {
+                    if let Some(why) = hooks.refused(at) {
+                        remark(RemarkKind::HookSlur, format!("{}: {why}", entry.mark.words()));
+                    }
                 } else if let Some((kind, message)) = look_at(&mut session, layer, entry, at) {
                     remark(kind, message);
                 }
@@ -109,6 +121,22 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
         }
     }
     remarks
+}
+
+/// What becomes of the hooks that ask for a slur; what bows the plan makes of them is not known here.
+fn hook_slurs(
+    session: &mut Session<'_, '_>,
+    layer: &Layer,
+    quarrels: &Quarrels,
+    document: &Document,
+    score: &Score,
+) -> HookSlurs {
+    let kinship = identity::kinship(layer, document, score);
+    let clean = matches!(kinship, Kinship::Unbound | Kinship::Clean);
+    let slurs = SlurWishes::of(session, layer, quarrels);
+    let (asked, told) = (asked(session, layer), ToldBows::default());
+    let judged = Judged { clean, told: &told, asked: &asked, quarrels, slurs: &slurs };
+    HookSlurs::of(session, &mut layer.entries.clone(), &judged)
 }
 
 fn wishes(entries: &[Entry]) -> String {

@@ -27,6 +27,7 @@ mod carry;
 mod check;
 mod compare;
 mod format;
+mod hook_slur;
 pub mod identity;
 mod lift;
 mod marks;
@@ -34,6 +35,7 @@ mod markup;
 mod merge;
 mod model;
 mod put_bows;
+mod quarrels;
 mod session;
 pub mod shorthand;
 mod slurs;
@@ -51,8 +53,8 @@ pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
 pub use merge::{MergeRule, Merged, merge, settle};
 pub use model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, MarkBefore, NotReached, PitchName, Place, Question,
-    ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, MarkBefore, NotReached,
+    PitchName, Place, Question, ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
 };
 pub use spread::{
     GoingTogether, LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread,

@@ -102,7 +102,8 @@ fn decide(base: Option<&[Entry]>, first: &[Entry], second: &[Entry]) -> Option<S
 fn one_voice(first: Vec<Entry>, second: &[Entry]) -> Vec<Entry> {
     let known = |entry: &Entry| {
         let (exact, took_off) = (entry.exact.clone(), entry.took_off.clone());
-        (exact, took_off, entry.before.clone(), entry.owner.clone(), entry.doubt.clone())
+        let slur = entry.hook_slur.clone();
+        (exact, took_off, entry.before.clone(), slur, entry.owner.clone(), entry.doubt.clone())
     };
     let pairs = first.into_iter().zip(second);
     pairs.map(|(one, other)| if known(other) > known(&one) { other.clone() } else { one }).collect()

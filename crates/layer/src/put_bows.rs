@@ -21,7 +21,7 @@ pub(crate) fn asked(session: &Session<'_, '_>, layer: &Layer) -> Asked {
             Mark::Down => Some(BowDirection::Down),
             Mark::Up => Some(BowDirection::Up),
             Mark::Double { first } => Some(first.other()),
-            Mark::Hook { bow: Some(bow) } | Mark::Retake { bow: Some(bow) } => Some(bow),
+            Mark::Hook { bow: Some(bow), .. } | Mark::Retake { bow: Some(bow) } => Some(bow),
             Mark::AsItComes => None,
             _ => return None,
         };
@@ -49,7 +49,7 @@ pub(crate) fn put_bow(
     at: Found,
     known: &Known<'_>,
 ) -> Result<Done, String> {
-    let says_no_way = matches!(entry.mark, Mark::Hook { bow: None } | Mark::Retake { bow: None });
+    let says_no_way = matches!(entry.mark, Mark::Hook { bow: None, .. } | Mark::Retake { bow: None });
     let standing = if known.clean { None } else { session.standing_way(entry, at) };
     let told = known.told.filter(|_| says_no_way).map(|told| told.direction);
     let way = standing.or(told).or_else(|| session.way(entry, at)).ok_or(
@@ -57,12 +57,13 @@ pub(crate) fn put_bow(
     )?;
     let before = before(session, entry, at, (known, way))?;
     let taken = session.take_other_bows(at, Some(way));
-    remember(entry, taken);
+    remember(entry, taken, known.clean);
     entry.written = says_no_way.then_some(way);
     let done = put_piece(session, entry, at, &Piece::Bow(way), known.settled)?;
     match before {
         Some((note, spot)) if session.bows(note).last() != Some(&way) => {
-            let taken = session.take_other_bows(note, Some(way));
+            // Of both bows over one note the first may be this way, and it says nothing of the end.
+            let taken = session.take_other_bows(note, None);
             session.put(note, &Piece::Bow(way), None);
             let remembered = entry.before.take().map(|before| before.took_off).unwrap_or_default();
             let took_off = if taken.is_empty() { remembered } else { taken };
@@ -72,6 +73,10 @@ pub(crate) fn put_bow(
         _ => Ok(done),
     }
 }
+
+/// Why a stroke cannot go on from the one before.
+pub(crate) const OTHER_WAY: &str =
+    "the stroke before it is asked to go the other way, and it cannot go on in both";
 
 /// The stroke before a hook or a retake, which shall bear the same mark: where the mark was put when the layer was last
 /// applied, else where the plan says.
@@ -85,13 +90,18 @@ fn before(
     let remembered = remembered.and_then(|before| session.addresses.find_in(at.part, &before.spot).ok());
     let told = || known.told.and_then(|told| told.before).map(|note| Found { part: at.part, note });
     let Some(note) = remembered.or_else(told) else { return Ok(None) };
+    if let Some(Some(asked)) = known.asked.get(&note)
+        && *asked != way
+    {
+        return Err(OTHER_WAY.to_owned());
+    }
+    // Under a slur that the layer draws the mark stands where the slur begins.
+    let note = Found { note: session.begins.get(&note).copied().unwrap_or(note.note), ..note };
     match known.asked.get(&note) {
         // Nothing shall stand there: the mark on its own note has to say it.
         Some(None) => return Ok(None),
         Some(Some(asked)) if *asked != way => {
-            return Err(
-                "the stroke before it is asked to go the other way, and it cannot go on in both".to_owned()
-            );
+            return Err(OTHER_WAY.to_owned());
         }
         _ => {}
     }
@@ -107,16 +117,17 @@ pub(crate) fn put_double(
     session: &mut Session<'_, '_>,
     entry: &mut Entry,
     at: Found,
-    (first, settled): (BowDirection, bool),
+    first: BowDirection,
+    known: &Known<'_>,
 ) -> Result<Done, String> {
     if session.bows(at) == [first, first.other()] {
-        if settled && entry.exact.is_empty() {
+        if known.settled && entry.exact.is_empty() {
             entry.state = State::Printed;
         }
         return Ok(Done::Standing);
     }
     let taken = session.take_other_bows(at, None);
-    remember(entry, taken);
+    remember(entry, taken, known.clean);
     entry.state = State::Own;
     let put = session.put(at, &Piece::Bow(first), entry.exact.first())
         && session.put(at, &Piece::Bow(first.other()), entry.exact.get(1));

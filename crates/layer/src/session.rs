@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use arcata_score::{BowDirection, ChordRole, NoteId, Score};
+use arcata_score::{BowDirection, ChordRole, NoteId, Part, Score, TieEnd};
 use arcata_xml::Document;
 
 use crate::address::{Addresses, Found};
@@ -15,6 +15,9 @@ pub(crate) struct Session<'s, 'd> {
     pub(crate) addresses: Addresses<'s>,
     pub(crate) surgery: Surgery<'d>,
     slurs: BTreeMap<usize, Slurs>,
+    /// The notes that the layer hooks by a slur with dots or dashes, and where the slur begins: there the bow mark of
+    /// their stroke stands.
+    pub(crate) begins: BTreeMap<Found, NoteId>,
 }
 
 /// The two ways of the bow.
@@ -22,7 +25,8 @@ pub(crate) const WAYS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up
 
 impl<'s, 'd> Session<'s, 'd> {
     pub(crate) fn new(document: &'d Document, score: &'s Score) -> Self {
-        Self { addresses: Addresses::new(score), surgery: Surgery::new(document), slurs: BTreeMap::new() }
+        let (slurs, begins) = (BTreeMap::new(), BTreeMap::new());
+        Self { addresses: Addresses::new(score), surgery: Surgery::new(document), slurs, begins }
     }
 
     pub(crate) fn score(&self) -> &'s Score {
@@ -131,7 +135,7 @@ impl<'s, 'd> Session<'s, 'd> {
         match entry.mark {
             Mark::Down => Some(BowDirection::Down),
             Mark::Up => Some(BowDirection::Up),
-            Mark::Hook { bow } | Mark::Retake { bow } => bow.or_else(|| self.way_before(at)),
+            Mark::Hook { bow, .. } | Mark::Retake { bow } => bow.or_else(|| self.way_before(at)),
             _ => None,
         }
     }
@@ -145,8 +149,9 @@ impl<'s, 'd> Session<'s, 'd> {
 
     /// The bow mark on the note before a note, if it bears one.
     fn way_before(&mut self, at: Found) -> Option<BowDirection> {
-        let note = note_before(self.score(), at)?;
-        self.bows(Found { part: at.part, note }).last().copied()
+        let before = Found { note: note_before(self.score(), at)?, ..at };
+        let note = self.begins.get(&before).copied().unwrap_or(before.note);
+        self.bows(Found { note, ..at }).last().copied()
     }
 }
 
@@ -169,10 +174,28 @@ pub(crate) fn note_before(score: &Score, at: Found) -> Option<NoteId> {
     });
     let (_, last) = earlier.max_by_key(|(other, index)| (other.onset, *index))?;
     let mut first = NoteId(last);
-    while let arcata_score::TieEnd::Joined(before) = part.note(first).tie.from_before {
+    while let TieEnd::Joined(before) = part.note(first).tie.from_before {
         first = before;
     }
     Some(first)
+}
+
+/// The first note of the chord that a note belongs to.
+pub(crate) fn chord_head(part: &Part, note: NoteId) -> NoteId {
+    let head = part.notes[..=note.0 as usize].iter().rposition(|note| note.chord == ChordRole::Main);
+    NoteId(head.and_then(|head| u32::try_from(head).ok()).unwrap_or_default())
+}
+
+/// The last note of the chain of ties that a note begins; of a chord the first.
+pub(crate) fn last_tied(part: &Part, mut note: NoteId) -> NoteId {
+    while let TieEnd::Joined(after) = part.note(note).tie.to_after {
+        // A tie leads on in time, or it leads nowhere.
+        if part.note(after).onset <= part.note(note).onset {
+            break;
+        }
+        note = after;
+    }
+    chord_head(part, note)
 }
 
 /// The number of the slur element in a remembered text.

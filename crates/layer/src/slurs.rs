@@ -39,6 +39,11 @@ impl Slurs {
         self.standing.iter().rev().find(|slur| slur.from == from && slur.to == to).copied()
     }
 
+    /// The first and last notes of all of them.
+    pub(crate) fn pairs(&self) -> Vec<(NoteId, NoteId)> {
+        self.standing.iter().map(|slur| (slur.from, slur.to)).collect()
+    }
+
     pub(crate) fn add(&mut self, slur: Standing) {
         self.standing.push(slur);
     }

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use arcata_score::{BowDirection, NoteId};
 
 use crate::address::{Addresses, Found};
-use crate::model::{Entry, Layer, Mark, Question};
+use crate::model::{Entry, HookSign, Layer, Mark, Question};
 
 /// What a hook or a retake comes to in a plan.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,7 +35,8 @@ impl ToldBows {
     }
 
     /// The layer with all that is told in words: hooks and retakes with their directions, and the marks on the strokes before
-    /// them as entries of their own, where neither the score nor the layer says anything there.
+    /// them as entries of their own, where neither the score nor the layer says anything there. A hook that is a slur with
+    /// dots or dashes needs no marks, and stays as it is.
     #[must_use]
     pub fn spelt_out(&self, layer: &Layer, addresses: &Addresses<'_>) -> Layer {
         let (mut out, mut more) = (layer.clone(), Vec::new());
@@ -50,7 +51,9 @@ impl ToldBows {
             let Ok(at) = addresses.find(&entry.place) else { continue };
             let Some(Ok(told)) = self.of(at) else { continue };
             match &mut entry.mark {
-                Mark::Hook { bow } | Mark::Retake { bow } => *bow = bow.or(Some(told.direction)),
+                Mark::Hook { bow, sign: HookSign::Marks } | Mark::Retake { bow } => {
+                    *bow = bow.or(Some(told.direction))
+                }
                 _ => continue,
             }
             let Some(note) = told.before else { continue };

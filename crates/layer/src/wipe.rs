@@ -5,9 +5,10 @@ use arcata_xml::{Document, EditList};
 
 use crate::address::Found;
 use crate::apply::{LayerError, LeftOut, Trust, check_kinship};
+use crate::hook_slur::take_hook_slur;
 use crate::identity::Kinship;
 use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, State};
+use crate::model::{Entry, HookSign, Layer, Mark, State};
 use crate::session::{Session, WAYS};
 
 /// A score without a layer.
@@ -36,8 +37,11 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
     let mut layer = layer.clone();
     layer.put_in_order();
     let mut session = Session::new(document, score);
-    // The last mark put on is the first to go.
-    for entry in layer.entries.iter().rev().filter(|entry| entry.state != State::LeftOut) {
+    // The last mark put on is the first to go; slurs of hooks were put on before the others.
+    let (hooked, others): (Vec<&Entry>, Vec<&Entry>) =
+        layer.entries.iter().partition(|entry| entry.mark.is_hook_slur());
+    let on_score = others.into_iter().rev().chain(hooked.into_iter().rev());
+    for entry in on_score.filter(|entry| entry.state != State::LeftOut) {
         match session.addresses.find(&entry.place) {
             Ok(at) => wiped.taken_off += usize::from(take_entry(&mut session, entry, at)),
             Err(why) => wiped.left_out.push(LeftOut { entry: entry.clone(), why: why.to_string() }),
@@ -50,11 +54,18 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
 /// Takes one entry off; says whether anything changed.
 fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
     let mut changed = entry.before.as_ref().is_some_and(|before| session.take_before(at.part, before));
+    if let Some(slur) = &entry.hook_slur {
+        changed |= take_hook_slur(session, at.part, slur);
+    }
     let own = entry.state == State::Own;
     let ends = session.slur_ends(entry, at).ok();
     if own {
         changed |= match &entry.mark {
-            Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => take_bow(session, entry, at),
+            Mark::Down | Mark::Up | Mark::Hook { sign: HookSign::Marks, .. } | Mark::Retake { .. } => {
+                take_bow(session, entry, at)
+            }
+            // The slur went with the first of the hooks that share it.
+            Mark::Hook { .. } => false,
             Mark::Double { first } => {
                 let second = session.take(at, &Piece::Bow(first.other()), entry.exact.get(1)).is_some();
                 session.take(at, &Piece::Bow(*first), entry.exact.first()).is_some() | second

@@ -20,7 +20,7 @@ const fn asked(mark: &Mark) -> Option<(Option<BowDirection>, Option<Link>)> {
     match mark {
         Mark::Down => Some((Some(BowDirection::Down), None)),
         Mark::Up => Some((Some(BowDirection::Up), None)),
-        Mark::Hook { bow } => Some((*bow, Some(Link::Hooked))),
+        Mark::Hook { bow, .. } => Some((*bow, Some(Link::Hooked))),
         Mark::Retake { bow } => Some((*bow, Some(Link::Retake))),
         _ => None,
     }
@@ -135,13 +135,13 @@ impl Planner<'_> {
     /// What the hooks and retakes of a layer come to on a score that it is not on. Nothing is planned where it has none.
     ///
     /// ```
-    /// # use arcata_layer::{Addresses, Entry, Found, Layer, Mark};
+    /// # use arcata_layer::{Addresses, Entry, Found, HookSign, Layer, Mark};
     /// # let music = arcata_testkit::musicxml("violin: c''4!up d'' e'' f''").into_bytes();
     /// # let document = arcata_xml::Document::parse(music, &Default::default())?;
     /// let score = arcata_score::read(&document);
     /// let note = arcata_score::NoteId(1);
     /// let place = Addresses::new(&score).place(0, note).expect("a note");
-    /// let entries = vec![Entry::new(place, Mark::Hook { bow: None })];
+    /// let entries = vec![Entry::new(place, Mark::Hook { bow: None, sign: HookSign::Marks })];
     /// let layer = Layer { entries, ..Layer::default() };
     /// let (profile, options) = (arcata_bow::Profile::default(), arcata_bow::LineOptions::default());
     /// let planner = arcata_prepare::Planner { profile: &profile, options: &options, tell: &|_| {} };

@@ -1,7 +1,7 @@
 //! What the acts come to.
 
 use arcata_bow::Style;
-use arcata_layer::{Addresses, Entry, Layer, Mark, Place, Question, Spot, shorthand};
+use arcata_layer::{Addresses, Entry, HookSign, Layer, Mark, Place, Question, Spot, shorthand};
 use arcata_prepare::read_entries;
 use arcata_review::SlurEntry;
 
@@ -163,7 +163,7 @@ impl State {
         let mark = match ask {
             Ask::Down => Some(Mark::Down),
             Ask::Up => Some(Mark::Up),
-            Ask::Hook => Some(Mark::Hook { bow: None }),
+            Ask::Hook => Some(Mark::Hook { bow: None, sign: HookSign::Marks }),
             Ask::Retake => Some(Mark::Retake { bow: None }),
             Ask::Free => None,
         };

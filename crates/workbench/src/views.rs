@@ -479,7 +479,10 @@ pub(crate) fn mark_words(mark: &Mark) -> String {
         Mark::Down => "down-bow".to_owned(),
         Mark::Up => "up-bow".to_owned(),
         Mark::Double { .. } => mark.words(),
-        Mark::Hook { bow } => with("hooked", *bow),
+        Mark::Hook { bow, sign } => {
+            let sign = sign.word().map_or(String::new(), |sign| format!(" by a slur with {sign}"));
+            with(&format!("hooked{sign}"), *bow)
+        }
         Mark::Retake { bow } => with("retaken", *bow),
         Mark::AsItComes => "as it comes".to_owned(),
         Mark::Lift => "lift after it".to_owned(),

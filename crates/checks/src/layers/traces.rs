@@ -3,7 +3,8 @@
 use std::path::{Path, PathBuf};
 
 use arcata_layer::{
-    Addresses, BowPlace, Entry, Layer, LiftChoice, LiftKind, Mark, Trust, apply, lift, read, wipe, write,
+    Addresses, BowPlace, Entry, HookSign, Layer, LiftChoice, LiftKind, Mark, Trust, apply, lift, read, wipe,
+    write,
 };
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_xml::{Document, Input, Limits, Package, ScoreFile, open_score};
@@ -135,7 +136,7 @@ fn all_kinds(score: &Score) -> Layer {
             let mark = match (number % 9, later) {
                 (0, _) => Mark::Down,
                 (1, _) => Mark::Up,
-                (2, _) => Mark::Hook { bow: Some(BowDirection::Up) },
+                (2, _) => Mark::Hook { bow: Some(BowDirection::Up), sign: HookSign::ALL[number / 9 % 3] },
                 (3, _) => Mark::Retake { bow: Some(BowDirection::Down) },
                 (4, _) => Mark::AsItComes,
                 (5, _) => Mark::Lift,

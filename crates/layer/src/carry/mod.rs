@@ -280,6 +280,7 @@ impl Carrier<'_> {
             state: State::Own,
             written: None,
             before: None,
+            hook_slur: None,
             took_off: Vec::new(),
             exact: if keeps { entry.exact.clone() } else { Vec::new() },
             ..entry.clone()

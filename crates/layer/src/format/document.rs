@@ -119,6 +119,9 @@ pub(super) struct EntryDocument {
     /// The direction of a hook or a retake; where it is missing, that of the stroke before.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) bow: Option<BowName>,
+    /// How a hook is written; where it is missing, as a bow mark on both strokes.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) sign: Option<SignName>,
     /// The place of a mark `in bow`.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) place: Option<BowPlaceName>,
@@ -149,6 +152,9 @@ pub(super) struct EntryDocument {
     /// The mark that a hook or a retake put on the stroke before.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) before: Option<BeforeDocument>,
+    /// The slur that a hook with dots or dashes was written as.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) hook_slur: Option<HookSlurDocument>,
     /// What printed marks gave way to this one.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) took_off: Vec<TakenDocument>,
@@ -240,6 +246,14 @@ pub(super) enum BowName {
     Up,
 }
 
+/// What stands under the slur of a hook.
+#[derive(Clone, Copy, Deserialize, Serialize, JsonSchema)]
+#[serde(rename_all = "lowercase")]
+pub(super) enum SignName {
+    Dots,
+    Dashes,
+}
+
 /// A place in the bow.
 #[derive(Clone, Copy, Deserialize, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
@@ -272,6 +286,23 @@ pub(super) struct BeforeDocument {
     /// What printed marks gave way to it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) took_off: Vec<TakenDocument>,
+}
+
+/// The slur that a hook was written as, with the dots or dashes under it.
+#[derive(Clone, Deserialize, Serialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub(super) struct HookSlurDocument {
+    /// The first note under the slur.
+    pub(super) from: SpotDocument,
+    /// The last note under the slur.
+    pub(super) to: SpotDocument,
+    /// What was put under it.
+    pub(super) sign: SignName,
+    /// The notes that the layer hooks under it.
+    pub(super) hooked: Vec<SpotDocument>,
+    /// The notes on which dots or dashes were put.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) signs: Vec<SpotDocument>,
 }
 
 /// A printed mark that gave way.

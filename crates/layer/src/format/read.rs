@@ -7,12 +7,12 @@ use serde::Deserialize;
 use serde_json::error::Category;
 
 use super::document::{
-    BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, LayerDocument, MarkName,
-    NotReachedDocument, SpotDocument, StateName, TakenDocument, TakenName,
+    BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, HookSlurDocument, LayerDocument,
+    MarkName, NotReachedDocument, SignName, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, MarkBefore, NotReached, PitchName, Place,
-    ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, MarkBefore, NotReached,
+    PitchName, Place, ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
 };
 
 /// Largest file that is read. A symphony with a mark on every note takes under 30 MB.
@@ -208,10 +208,22 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
             }),
             None => None,
         },
+        hook_slur: document.hook_slur.map(hook_slur).transpose().map_err(failed)?,
         took_off: document.took_off.into_iter().map(taken).collect(),
         exact: document.exact.into_iter().map(exact).collect(),
         doubt: document.doubt,
         other: document.other,
+    })
+}
+
+fn hook_slur(document: HookSlurDocument) -> Result<HookSlur, Reason> {
+    let spots = |list: Vec<SpotDocument>| list.into_iter().map(spot).collect::<Result<_, _>>();
+    Ok(HookSlur {
+        from: spot(document.from)?,
+        to: spot(document.to)?,
+        sign: hook_sign(document.sign),
+        hooked: spots(document.hooked)?,
+        signs: spots(document.signs)?,
     })
 }
 
@@ -253,13 +265,16 @@ fn length(text: &str) -> Option<Length> {
 fn mark(document: &EntryDocument) -> Result<Mark, Reason> {
     let bow = document.bow.map(direction);
     let other_spot = |spot_document: &Option<SpotDocument>| spot_document.clone().map(spot).transpose();
+    if document.sign.is_some() && !matches!(document.mark, MarkName::Hook) {
+        return Err("\"sign\" says how a hook is written; take it out, or make the mark a hook".to_owned());
+    }
     let to = || other_spot(&document.to)?.ok_or_else(|| "a slur needs \"to\", its last note".to_owned());
     Ok(match document.mark {
         MarkName::Down => Mark::Down,
         MarkName::Up => Mark::Up,
         MarkName::DownUp => Mark::Double { first: BowDirection::Down },
         MarkName::UpDown => Mark::Double { first: BowDirection::Up },
-        MarkName::Hook => Mark::Hook { bow },
+        MarkName::Hook => Mark::Hook { bow, sign: document.sign.map_or(HookSign::Marks, hook_sign) },
         MarkName::Retake => Mark::Retake { bow },
         MarkName::AsItComes => Mark::AsItComes,
         MarkName::Lift => Mark::Lift,
@@ -289,6 +304,13 @@ fn direction(bow: BowName) -> BowDirection {
     match bow {
         BowName::Down => BowDirection::Down,
         BowName::Up => BowDirection::Up,
+    }
+}
+
+fn hook_sign(sign: SignName) -> HookSign {
+    match sign {
+        SignName::Dots => HookSign::Dots,
+        SignName::Dashes => HookSign::Dashes,
     }
 }
 

@@ -6,8 +6,8 @@ use serde_json::json;
 
 use super::{ReadErrorKind, read, write};
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, PitchName, Place, Spot, State, Taken,
-    TakenKind,
+    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, NotReached, PitchName, Place,
+    Spot, State, Taken, TakenKind,
 };
 
 fn pitch() -> impl Strategy<Value = Option<PitchName>> {
@@ -41,12 +41,29 @@ fn spot() -> impl Strategy<Value = Spot> {
         })
 }
 
+fn sign() -> impl Strategy<Value = HookSign> {
+    prop_oneof![Just(HookSign::Marks), Just(HookSign::Dots), Just(HookSign::Dashes)]
+}
+
+prop_compose! {
+    fn hook_slur()(
+        from in spot(),
+        to in spot(),
+        dots in any::<bool>(),
+        hooked in prop::collection::vec(spot(), 0..3),
+        signs in prop::collection::vec(spot(), 0..3),
+    ) -> HookSlur {
+        let sign = if dots { HookSign::Dots } else { HookSign::Dashes };
+        HookSlur { from, to, sign, hooked, signs }
+    }
+}
+
 fn mark() -> impl Strategy<Value = Mark> {
     let bow = prop::option::of(prop_oneof![Just(BowDirection::Down), Just(BowDirection::Up)]);
     prop_oneof![
         Just(Mark::Down),
         Just(Mark::Up),
-        bow.clone().prop_map(|bow| Mark::Hook { bow }),
+        (bow.clone(), sign()).prop_map(|(bow, sign)| Mark::Hook { bow, sign }),
         bow.prop_map(|bow| Mark::Retake { bow }),
         Just(Mark::AsItComes),
         Just(Mark::Lift),
@@ -77,6 +94,7 @@ prop_compose! {
         took_off in prop::collection::vec(exact(), 0..2),
         exact in prop::collection::vec(exact(), 0..2),
         note in prop::option::of("\\PC{0,5}"),
+        slur in prop::option::weighted(0.3, hook_slur()),
         doubt in prop::option::of("\\PC{0,9}"),
     ) -> Entry {
         let mut entry = Entry::new(Place { part, spot }, mark);
@@ -84,6 +102,7 @@ prop_compose! {
         entry.state = [State::Own, State::Printed, State::LeftOut][usize::from(flags / 2)];
         entry.written = (flags == 1).then_some(BowDirection::Up);
         entry.owner = owner;
+        entry.hook_slur = slur;
         entry.took_off =
             took_off.into_iter().map(|exact| Taken { kind: TakenKind::SlurStop, exact }).collect();
         entry.exact = exact;
@@ -196,6 +215,24 @@ fn an_entry_that_cannot_be_understood_is_named_with_what_would_be_right() {
     assert!(said_of_mark.starts_with("line 2:") && said_of_mark.contains("`sideways`"), "{said_of_mark}");
     let unknown = "{\"part\":\"V\",\"bar\":\"3\",\"offset\":\"0\",\"mark\":\"slur added\",\"to\":{\"bar\":\"3\",\"offset\":\"1/2\",\"x\":1}}";
     assert!(said(&with_entry(unknown)).contains("unknown field `x`"));
+}
+
+#[test]
+fn a_hook_says_how_it_is_written_and_old_files_mean_bow_marks() {
+    let hook = |more: &str| {
+        with_entry(&format!("{{\"part\":\"V\",\"bar\":\"3\",\"offset\":\"0\",\"mark\":\"hook\"{more}}}"))
+    };
+    let mark = |more: &str| read(hook(more).as_bytes()).unwrap().entries[0].mark.clone();
+    assert_eq!(mark(""), Mark::Hook { bow: None, sign: HookSign::Marks });
+    assert_eq!(mark(",\"sign\":\"dots\""), Mark::Hook { bow: None, sign: HookSign::Dots });
+    let dashes = Mark::Hook { bow: Some(BowDirection::Up), sign: HookSign::Dashes };
+    assert_eq!(mark(",\"bow\":\"up\",\"sign\":\"dashes\""), dashes);
+    // What was written by an older version comes out as it was.
+    let old = read(hook("").as_bytes()).unwrap();
+    assert!(!write(&old).contains("sign"), "{}", write(&old));
+    assert!(said(&hook(",\"sign\":\"wedges\"")).contains("`wedges`, expected `dots` or `dashes`"));
+    let up = "{\"part\":\"V\",\"bar\":\"3\",\"offset\":\"0\",\"mark\":\"up\",\"sign\":\"dots\"}";
+    assert!(said(&with_entry(up)).contains("\"sign\" says how a hook is written"));
 }
 
 #[test]

@@ -4,12 +4,12 @@ use arcata_score::BowDirection;
 use serde::Serialize;
 
 use super::document::{
-    BeforeDocument, BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, MarkName,
-    NotReachedDocument, ScoreDocument, SpotDocument, StateName, TakenDocument, TakenName,
+    BeforeDocument, BowName, BowPlaceName, ConflictDocument, EntryDocument, ExactDocument, HookSlurDocument,
+    MarkName, NotReachedDocument, ScoreDocument, SignName, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, Layer, Mark, NotReached, Place, Spot, State, Taken, TakenKind,
-    VERSION,
+    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, NotReached, Place, Spot, State,
+    Taken, TakenKind, VERSION,
 };
 
 /// The layer as JSON: entries in their order, each on a line of its own, with a newline at the end. The
@@ -104,6 +104,7 @@ fn entry(entry: &Entry) -> EntryDocument {
         copy: at.copy,
         mark: MarkName::Down,
         bow: None,
+        sign: None,
         place: None,
         text: None,
         to: None,
@@ -122,6 +123,7 @@ fn entry(entry: &Entry) -> EntryDocument {
             bow: bow_name(before.direction),
             took_off: before.took_off.iter().map(taken).collect(),
         }),
+        hook_slur: entry.hook_slur.as_ref().and_then(hook_slur),
         took_off: entry.took_off.iter().map(taken).collect(),
         exact: entry.exact.iter().map(exact).collect(),
         doubt: entry.doubt.clone(),
@@ -137,8 +139,9 @@ fn put_mark(document: &mut EntryDocument, mark: &Mark) {
         Mark::Up => MarkName::Up,
         Mark::Double { first: BowDirection::Down } => MarkName::DownUp,
         Mark::Double { first: BowDirection::Up } => MarkName::UpDown,
-        Mark::Hook { bow } => {
+        Mark::Hook { bow, sign } => {
             document.bow = bow.map(bow_name);
+            document.sign = sign_name(*sign);
             MarkName::Hook
         }
         Mark::Retake { bow } => {
@@ -177,6 +180,26 @@ fn bow_name(bow: BowDirection) -> BowName {
         BowDirection::Down => BowName::Down,
         BowDirection::Up => BowName::Up,
     }
+}
+
+/// Nothing for bow marks, which is how a hook is written unless the entry says otherwise.
+fn sign_name(sign: HookSign) -> Option<SignName> {
+    match sign {
+        HookSign::Marks => None,
+        HookSign::Dots => Some(SignName::Dots),
+        HookSign::Dashes => Some(SignName::Dashes),
+    }
+}
+
+/// A slur without dots or dashes is no hook's.
+fn hook_slur(slur: &HookSlur) -> Option<HookSlurDocument> {
+    Some(HookSlurDocument {
+        from: spot(&slur.from),
+        to: spot(&slur.to),
+        sign: sign_name(slur.sign)?,
+        hooked: slur.hooked.iter().map(spot).collect(),
+        signs: slur.signs.iter().map(spot).collect(),
+    })
 }
 
 fn place_name(place: BowPlace) -> BowPlaceName {

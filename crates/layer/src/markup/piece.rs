@@ -10,6 +10,14 @@ pub(crate) enum Piece {
     Bow(BowDirection),
     /// `<breath-mark/>`: in string parts the sign to lift the bow (common practice).
     BreathMark,
+    /// `<staccato/>`: a dot.
+    Dot,
+    /// `<staccatissimo/>` or `<spiccato/>`: a short note by another sign. It is looked for, never written.
+    Wedge,
+    /// `<tenuto/>`: a dash.
+    Dash,
+    /// `<detached-legato/>`: a dash and a dot. It is looked for, never written.
+    DashAndDot,
     /// One end of a slur.
     SlurStart(u8),
     /// The other.
@@ -33,7 +41,9 @@ impl Piece {
     pub(crate) fn shell(&self) -> Shell {
         match self {
             Self::Bow(_) => Shell::Inside(Tag::TECHNICAL),
-            Self::BreathMark => Shell::Inside(Tag::ARTICULATIONS),
+            Self::BreathMark | Self::Dot | Self::Wedge | Self::Dash | Self::DashAndDot => {
+                Shell::Inside(Tag::ARTICULATIONS)
+            }
             Self::SlurStart(_) | Self::SlurStop(_) => Shell::Notations,
             Self::Words(_) => Shell::Before,
         }
@@ -45,6 +55,10 @@ impl Piece {
             Self::Bow(BowDirection::Down) => "<down-bow/>".to_owned(),
             Self::Bow(BowDirection::Up) => "<up-bow/>".to_owned(),
             Self::BreathMark => "<breath-mark/>".to_owned(),
+            Self::Dot => "<staccato/>".to_owned(),
+            Self::Wedge => "<staccatissimo/>".to_owned(),
+            Self::Dash => "<tenuto/>".to_owned(),
+            Self::DashAndDot => "<detached-legato/>".to_owned(),
             Self::SlurStart(number) => format!("<slur type=\"start\" number=\"{number}\"/>"),
             Self::SlurStop(number) => format!("<slur type=\"stop\" number=\"{number}\"/>"),
             Self::Words(text) => format!("<words>{}</words>", escape(text)),
@@ -57,6 +71,10 @@ impl Piece {
             Self::Bow(BowDirection::Down) => element.tag() == Tag::DOWN_BOW,
             Self::Bow(BowDirection::Up) => element.tag() == Tag::UP_BOW,
             Self::BreathMark => element.tag() == Tag::BREATH_MARK,
+            Self::Dot => element.tag() == Tag::STACCATO,
+            Self::Wedge => matches!(element.tag(), Tag::STACCATISSIMO | Tag::SPICCATO),
+            Self::Dash => element.tag() == Tag::TENUTO,
+            Self::DashAndDot => element.tag() == Tag::DETACHED_LEGATO,
             Self::SlurStart(number) => is_slur(element, "start", *number),
             Self::SlurStop(number) => is_slur(element, "stop", *number),
             Self::Words(text) => words_of(element).is_some_and(|words| words == text.trim()),

@@ -7,7 +7,7 @@ mod place;
 mod record;
 
 pub use place::{PitchName, Place, Spot};
-pub use record::{Exact, MarkBefore, NotReached, Taken, TakenKind};
+pub use record::{Exact, HookSlur, MarkBefore, NotReached, Taken, TakenKind};
 
 use arcata_score::BowDirection;
 use serde_json::{Map, Value};
@@ -74,6 +74,8 @@ pub struct Entry {
     pub written: Option<BowDirection>,
     /// The mark that it put on the stroke before, where none stood there.
     pub before: Option<MarkBefore>,
+    /// The slur that it was written as, for a hook with dots or dashes.
+    pub hook_slur: Option<HookSlur>,
     /// What printed marks gave way to this one, in the order they were taken off.
     pub took_off: Vec<Taken>,
     /// How the marks stood in the file that they were lifted from, in the order they are put on; empty
@@ -124,6 +126,8 @@ pub enum Mark {
     Hook {
         /// Which way both go; nothing where the note before says it.
         bow: Option<BowDirection>,
+        /// The sign by which players are told of it.
+        sign: HookSign,
     },
     /// Lifted and set down again before this note.
     Retake {
@@ -163,6 +167,18 @@ pub enum Mark {
         /// Its new last note, where that changes.
         new_to: Option<Spot>,
     },
+}
+
+/// How a hook is written.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub enum HookSign {
+    /// The same bow mark on both strokes.
+    #[default]
+    Marks,
+    /// A slur over both, with a dot on each: short, the bow stopped between them.
+    Dots,
+    /// A slur over both, with a dash on each: portato, the bow pressed anew.
+    Dashes,
 }
 
 /// A place in the bow.
@@ -211,6 +227,7 @@ impl Entry {
             state: State::Own,
             written: None,
             before: None,
+            hook_slur: None,
             took_off: Vec::new(),
             exact: Vec::new(),
             doubt: None,
@@ -239,6 +256,12 @@ impl Mark {
     #[must_use]
     pub const fn follows(&self) -> bool {
         matches!(self, Self::Hook { .. } | Self::Retake { .. })
+    }
+
+    /// Whether it is written as a slur with dots or dashes: a hook that says so.
+    #[must_use]
+    pub const fn is_hook_slur(&self) -> bool {
+        matches!(self, Self::Hook { sign: HookSign::Dots | HookSign::Dashes, .. })
     }
 
     /// Which question about a note the mark answers: two entries that answer one question for one note
@@ -274,7 +297,10 @@ impl Mark {
             Self::Up => "up-bow".to_owned(),
             Self::Double { first: BowDirection::Down } => "down-bow and up-bow on one note".to_owned(),
             Self::Double { first: BowDirection::Up } => "up-bow and down-bow on one note".to_owned(),
-            Self::Hook { bow } => format!("hooked{}", way(bow)),
+            Self::Hook { bow, sign } => {
+                let sign = sign.word().map_or(String::new(), |sign| format!(" by a slur with {sign}"));
+                format!("hooked{sign}{}", way(bow))
+            }
             Self::Retake { bow } => format!("retake{}", way(bow)),
             Self::AsItComes => "as it comes".to_owned(),
             Self::Lift => "lift".to_owned(),
@@ -304,6 +330,21 @@ pub enum Question {
     Text(String),
     /// What becomes of the slur to a note.
     Slur(Spot),
+}
+
+impl HookSign {
+    /// All ways to write a hook.
+    pub const ALL: [Self; 3] = [Self::Marks, Self::Dots, Self::Dashes];
+
+    /// What stands under the slur, in a player's word; nothing for bow marks, which need no slur.
+    #[must_use]
+    pub const fn word(self) -> Option<&'static str> {
+        match self {
+            Self::Marks => None,
+            Self::Dots => Some("dots"),
+            Self::Dashes => Some("dashes"),
+        }
+    }
 }
 
 impl BowPlace {

@@ -2,7 +2,7 @@
 
 use arcata_score::BowDirection;
 
-use super::Spot;
+use super::{HookSign, Spot};
 
 /// How an element stood inside its note (or, for words, before it).
 ///
@@ -42,6 +42,22 @@ pub struct MarkBefore {
     pub direction: BowDirection,
     /// What printed marks gave way to it.
     pub took_off: Vec<Taken>,
+}
+
+/// The slur that a hook was written as, with the dots or dashes under it. Hooks that go on from each other share one slur:
+/// the first of them in the layer keeps it.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct HookSlur {
+    /// The first note under the slur, in the part of the entry.
+    pub from: Spot,
+    /// The last note under the slur.
+    pub to: Spot,
+    /// What was put under it.
+    pub sign: HookSign,
+    /// The notes that the layer hooks under it, in their order.
+    pub hooked: Vec<Spot>,
+    /// The notes on which dots or dashes were put, in the order of putting; where one stood already none was.
+    pub signs: Vec<Spot>,
 }
 
 /// The kinds of printed marks that give way to an entry.

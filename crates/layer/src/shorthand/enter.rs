@@ -12,7 +12,7 @@ use super::strokes::{Beginning, SlurChanges, Strokes};
 use super::syntax::{Also, Bow, Text, Typed, Where, Within};
 use super::wish::{Wish, assigned};
 use crate::address::Addresses;
-use crate::model::{Entry, Mark, Place, Question};
+use crate::model::{Entry, HookSign, Mark, Place, Question};
 
 /// The most notes that one text may speak of. A note counts each time that a stretch finds it, and each time
 /// that something is decided about it.
@@ -271,23 +271,25 @@ impl<'a, 's> Desk<'a, 's> {
                     }
                 }
             }
-            Bow::Hook { count, bow } if is_stretch || wish.place.from.within == Within::Bar => {
+            Bow::Hook { count, bow, sign } if is_stretch || wish.place.from.within == Within::Bar => {
                 let count = usize::from(count.unwrap_or(2));
                 if self.enough(wish, 2, reached.len()) {
                     for (index, group) in reached.chunks(count).enumerate() {
-                        self.hook(wish, group, bow.filter(|_| index == 0));
+                        self.hook(wish, group, (bow.filter(|_| index == 0), *sign));
                     }
                 }
             }
-            Bow::Hook { count: Some(count), bow } => {
+            Bow::Hook { count: Some(count), bow, sign } => {
                 let count = usize::from(*count);
                 let found = strokes.after(reached[0], count, voice);
                 if self.enough(wish, count, found.len()) {
-                    self.hook(wish, &found, *bow);
+                    self.hook(wish, &found, (*bow, *sign));
                 }
             }
             Bow::Double { first } => self.decide(wish, reached[0].note, Mark::Double { first: *first }),
-            Bow::Hook { count: None, bow } => self.decide(wish, reached[0].note, Mark::Hook { bow: *bow }),
+            Bow::Hook { count: None, bow, sign } => {
+                self.decide(wish, reached[0].note, Mark::Hook { bow: *bow, sign: *sign });
+            }
             Bow::Retake { bow } => {
                 for stroke in reached {
                     self.decide(wish, stroke.note, Mark::Retake { bow: *bow });
@@ -306,12 +308,12 @@ impl<'a, 's> Desk<'a, 's> {
     }
 
     /// The first stroke of a group goes as it does, or as it is told; the others are hooked onto it.
-    fn hook(&mut self, wish: &Wish<'_>, group: &[Beginning], bow: Option<BowDirection>) {
+    fn hook(&mut self, wish: &Wish<'_>, group: &[Beginning], (bow, sign): (Option<BowDirection>, HookSign)) {
         for (index, stroke) in group.iter().enumerate() {
             match (index, bow) {
                 (0, None) => {}
                 (0, Some(bow)) => self.decide(wish, stroke.note, Mark::of(bow)),
-                _ => self.decide(wish, stroke.note, Mark::Hook { bow }),
+                _ => self.decide(wish, stroke.note, Mark::Hook { bow, sign }),
             }
         }
     }

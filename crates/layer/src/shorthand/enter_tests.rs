@@ -7,7 +7,7 @@ use proptest::prelude::*;
 
 use super::{Gravity, enter, of_layer, put, read};
 use crate::address::Addresses;
-use crate::model::{BowPlace, Entry, Force, Layer, Mark};
+use crate::model::{BowPlace, Entry, Force, HookSign, Layer, Mark};
 
 fn score(text: &str) -> Score {
     let document = Document::parse(musicxml(text).into_bytes(), &arcata_xml::Limits::default()).unwrap();
@@ -135,6 +135,21 @@ fn hooks_join_strokes_two_by_two() {
             "Viola, bar 1 + 1/2, E4: up-bow",
             "Viola, bar 1 + 3/4, F4: hooked (up)",
             "Viola, bar 2, G4: hooked (up)"
+        ]
+    );
+    assert_eq!(
+        entered(&score, "va 1/3 hook 3 dashes up"),
+        [
+            "Viola, bar 1 + 1/2, E4: up-bow",
+            "Viola, bar 1 + 3/4, F4: hooked by a slur with dashes (up)",
+            "Viola, bar 2, G4: hooked by a slur with dashes (up)"
+        ]
+    );
+    assert_eq!(
+        entered(&score, "va 1 hook 2 dots"),
+        [
+            "Viola, bar 1 + 1/4, D4: hooked by a slur with dots",
+            "Viola, bar 1 + 3/4, F4: hooked by a slur with dots"
         ]
     );
     assert_eq!(entered(&score, "va 1/2 hook"), ["Viola, bar 1 + 1/4, D4: hooked"]);
@@ -269,7 +284,13 @@ fn layer_of(addresses: &Addresses<'_>, choices: &[(u32, u8, bool)]) -> Layer {
         let (place, mark) = match (kind % 10, slur) {
             (0, _) => (place, Mark::Down),
             (1, _) => (place, Mark::Up),
-            (2, _) => (place, Mark::Hook { bow }),
+            (2, _) => (
+                place,
+                Mark::Hook {
+                    bow,
+                    sign: [HookSign::Marks, HookSign::Dots, HookSign::Dashes][*choice as usize % 3],
+                },
+            ),
             (3, _) => (place, Mark::Retake { bow }),
             (4, _) => (place, Mark::AsItComes),
             (5, _) => (place, Mark::Lift),

@@ -100,7 +100,7 @@ fn statement(entry: &Entry, addresses: &Addresses<'_>) -> Option<(u32, Statement
             bow = Some(Bow::Directions(vec![way]));
         }
         Mark::Double { first } => bow = Some(Bow::Double { first: *first }),
-        Mark::Hook { bow: way } => bow = Some(Bow::Hook { count: None, bow: *way }),
+        Mark::Hook { bow: way, sign } => bow = Some(Bow::Hook { count: None, bow: *way, sign: *sign }),
         Mark::Retake { bow: way } => bow = Some(Bow::Retake { bow: *way }),
         Mark::AsItComes => bow = Some(Bow::AsItComes),
         Mark::Lift => also.push(Also::Lift),

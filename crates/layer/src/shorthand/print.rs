@@ -171,9 +171,10 @@ impl Display for Bow {
                 out.write_str(&said.join(" "))
             }
             Self::Double { first } => write!(out, "{} and {}", way(*first), way(first.other())),
-            Self::Hook { count, bow } => {
+            Self::Hook { count, bow, sign } => {
                 let count = count.map_or(String::new(), |count| format!(" {count}"));
-                write!(out, "hook{count}{}", then(bow))
+                let sign = sign.word().map_or(String::new(), |sign| format!(" {sign}"));
+                write!(out, "hook{count}{sign}{}", then(bow))
             }
             Self::Retake { bow } => write!(out, "retake{}", then(bow)),
             Self::AsItComes => out.write_str("as it comes"),

@@ -46,6 +46,7 @@ pub fn put(layer: &mut Layer, entered: &Entered) {
             } else {
                 // What was taken off for the old decision is still off the score that the layer knows.
                 (entry.took_off, entry.before) = (before.took_off, before.before);
+                entry.hook_slur = before.hook_slur;
             }
         }
         kept.insert(key, entry);

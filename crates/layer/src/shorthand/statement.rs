@@ -8,7 +8,7 @@ use super::parser::{Cursor, Failed};
 use super::place;
 use super::syntax::{Also, At, Bow, Statement, Typed};
 use super::words::{MarkWord, Role, glued_bar, mark, nearest_mark, plays};
-use crate::model::Force;
+use crate::model::{Force, HookSign};
 
 /// The most strokes that one hook may join, and the most directions in a row.
 pub(super) const MOST_HOOKED: u8 = 16;
@@ -179,9 +179,21 @@ fn one_mark(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<bool, Failed
             Err(why) => return together(cursor, why),
         },
         (MarkWord::Double(first), None) => Some(Bow::Double { first }),
-        (MarkWord::Hook, None) => Some(Bow::Hook { count: hooked(cursor), bow: None }),
+        (MarkWord::Hook, None) => Some(Bow::Hook { count: hooked(cursor), bow: None, sign: HookSign::Marks }),
         (MarkWord::Hook, Some(Bow::Directions(strokes))) if strokes.len() == 1 => {
-            Some(Bow::Hook { count: hooked(cursor), bow: strokes.first().copied() })
+            Some(Bow::Hook { count: hooked(cursor), bow: strokes.first().copied(), sign: HookSign::Marks })
+        }
+        (MarkWord::Sign(sign), Some(Bow::Hook { count, bow, sign: HookSign::Marks })) => {
+            Some(Bow::Hook { count, bow, sign })
+        }
+        (MarkWord::Sign(_), Some(Bow::Hook { .. })) => {
+            return together(cursor, "a hook is written with dots or with dashes, one of them");
+        }
+        (MarkWord::Sign(_), _) => {
+            return together(
+                cursor,
+                "dots and dashes say how a hook is written; write the hook before them, as in 41/3 hook dots",
+            );
         }
         (MarkWord::Retake, None) => Some(Bow::Retake { bow: None }),
         (MarkWord::Retake, Some(Bow::Directions(strokes))) if strokes.len() == 1 => {
@@ -219,7 +231,7 @@ fn with_direction(bow: Option<Bow>, direction: BowDirection) -> Result<Bow, &'st
             strokes.push(direction);
             Ok(Bow::Directions(strokes))
         }
-        Some(Bow::Hook { count, bow: None }) => Ok(Bow::Hook { count, bow: Some(direction) }),
+        Some(Bow::Hook { count, bow: None, sign }) => Ok(Bow::Hook { count, bow: Some(direction), sign }),
         Some(Bow::Retake { bow: None }) => Ok(Bow::Retake { bow: Some(direction) }),
         Some(Bow::Double { .. }) => Err("a note has two bows at most; give the next one its own place"),
         Some(Bow::AsItComes) => Err("what is bowed as it comes has no direction of its own"),

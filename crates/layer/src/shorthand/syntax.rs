@@ -2,7 +2,7 @@
 
 use arcata_score::{BowDirection, Length};
 
-use crate::model::{BowPlace, Force};
+use crate::model::{BowPlace, Force, HookSign};
 
 /// A text of shorthand. Two texts are equal when they say the same in the same order, wherever on the
 /// page.
@@ -143,6 +143,8 @@ pub enum Bow {
         count: Option<u8>,
         /// Which way.
         bow: Option<BowDirection>,
+        /// How it is written.
+        sign: HookSign,
     },
     /// Taken back first.
     Retake {

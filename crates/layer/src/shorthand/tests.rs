@@ -3,7 +3,7 @@
 use proptest::prelude::*;
 
 use super::*;
-use crate::model::{BowPlace, Force};
+use crate::model::{BowPlace, Force, HookSign};
 use arcata_score::{BowDirection, Length};
 
 /// What a text prints as; it must not be complained about.
@@ -55,6 +55,14 @@ fn several_marks_and_places_fit_on_a_line() {
     assert_eq!(canonical("41, 45, 49 wie es kommt"), "41, 45, 49 as it comes");
     assert_eq!(canonical("37/1 down, at the frog, \"marcato\""), "37/1 down at the frog \"marcato\"");
     assert_eq!(canonical("41/3 hook 42 up"), "41/3 hook, 42 up");
+    assert_eq!(canonical("41/3 hook dots"), "41/3 hook dots");
+    assert_eq!(canonical("41/3 hook 2 dashes up"), "41/3 hook 2 dashes up");
+    assert_eq!(canonical("41/3 up hook with dots, 42 down"), "41/3 hook dots up, 42 down");
+    assert_eq!(
+        canonical("41/3 agganciata con punti; 42/3 accroché avec tirets"),
+        "41/3 hook dots, 42/3 hook dashes"
+    );
+    assert_eq!(canonical("41/3 angebunden 3 mit Strichen"), "41/3 hook 3 dashes");
     assert_eq!(canonical("41/3 hook 2 38/1 up"), "41/3 hook 2, 38/1 up");
 }
 
@@ -128,6 +136,9 @@ fn a_bar_with_a_point_is_asked_about() {
 #[test]
 fn marks_that_cannot_hold_together_are_refused() {
     assert!(complaints("37 as it comes down")[0].contains("no direction of its own"));
+    assert!(complaints("37/1 dots")[0].contains("write the hook before them, as in 41/3 hook dots"));
+    assert!(complaints("37/1 up dots")[0].contains("write the hook before them"));
+    assert!(complaints("37/1 hook dots dashes")[0].contains("one of them"));
     assert!(complaints("37 hook retake")[0].contains("one of them"));
     assert!(complaints("37 down up lift")[0].contains("place of its own"));
     assert!(complaints("37/3-").first().unwrap().contains("last bar or beat"));
@@ -192,8 +203,12 @@ fn places() -> impl Strategy<Value = At<Where>> {
 fn statements() -> impl Strategy<Value = At<Statement>> {
     let bow = prop_oneof![
         prop::collection::vec(directions(), 1..5).prop_map(|strokes| Some(Bow::Directions(strokes))),
-        (prop::option::of(2u8..=16), prop::option::of(directions()))
-            .prop_map(|(count, bow)| Some(Bow::Hook { count, bow })),
+        (
+            prop::option::of(2u8..=16),
+            prop::option::of(directions()),
+            prop::sample::select(vec![HookSign::Marks, HookSign::Dots, HookSign::Dashes])
+        )
+            .prop_map(|(count, bow, sign)| Some(Bow::Hook { count, bow, sign })),
         prop::option::of(directions()).prop_map(|bow| Some(Bow::Retake { bow })),
         Just(Some(Bow::AsItComes)),
         Just(None),

@@ -6,7 +6,7 @@
 use arcata_score::BowDirection;
 use arcata_score::words::folded_words;
 
-use crate::model::BowPlace;
+use crate::model::{BowPlace, HookSign};
 
 /// What a word or several mean after a place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -15,6 +15,8 @@ pub(super) enum MarkWord {
     /// Both bows on one note, this one first.
     Double(BowDirection),
     Hook,
+    /// How a hook is written.
+    Sign(HookSign),
     Retake,
     AsItComes,
     Lift,
@@ -28,7 +30,7 @@ const DOWN: MarkWord = MarkWord::Direction(BowDirection::Down);
 const UP: MarkWord = MarkWord::Direction(BowDirection::Up);
 
 /// Phrases, folded to lower case without accents, parted by `|`.
-const MARKS: [(MarkWord, &str); 16] = [
+const MARKS: [(MarkWord, &str); 18] = [
     (DOWN, "down|down bow|downbow|dn|d|n|giu|in giu|arcata in giu|tire|tirez|abstrich|ab|herunter"),
     (UP, "up|up bow|upbow|u|v|su|in su|arcata in su|pousse|poussez|aufstrich|auf|hinauf"),
     (
@@ -43,6 +45,15 @@ const MARKS: [(MarkWord, &str); 16] = [
         MarkWord::Hook,
         "hook|hooked|agganciata|agganciato|agganciare|arcata agganciata|accroche|accrochez|angebunden|\
          angebundener strich",
+    ),
+    (
+        MarkWord::Sign(HookSign::Dots),
+        "dots|with dots|punti|puntini|con punti|con puntini|points|avec points|punkte|mit punkten|punkten",
+    ),
+    (
+        MarkWord::Sign(HookSign::Dashes),
+        "dashes|with dashes|trattini|con trattini|lineette|con lineette|tirets|avec tirets|striche|mit strichen|\
+         strichen",
     ),
     (
         MarkWord::Retake,

@@ -167,7 +167,7 @@ impl Spreader<'_, '_> {
             Mark::Down => Mark::of(way(BowDirection::Down)),
             Mark::Up => Mark::of(way(BowDirection::Up)),
             Mark::Double { first } => Mark::Double { first: way(*first) },
-            Mark::Hook { bow } => Mark::Hook { bow: bow.map(way) },
+            Mark::Hook { bow, sign } => Mark::Hook { bow: bow.map(way), sign: *sign },
             Mark::Retake { bow } => Mark::Retake { bow: bow.map(way) },
             Mark::SlurAdded { to } => Mark::SlurAdded { to: end(to)? },
             Mark::SlurRemoved { to } => Mark::SlurRemoved { to: end(to)? },

@@ -1,8 +1,8 @@
 //! Hooks and retakes that a plan has settled, and both bows on one note.
 
 use arcata_layer::{
-    Addresses, Entry, Found, Layer, LiftChoice, Mark, ToldBow, ToldBows, Trust, apply, apply_told, lift,
-    shorthand, wipe,
+    Addresses, Entry, Found, HookSign, Layer, LiftChoice, Mark, ToldBow, ToldBows, Trust, apply, apply_told,
+    lift, shorthand, wipe,
 };
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_testkit::musicxml;
@@ -31,9 +31,11 @@ fn layer(entries: Vec<Entry>) -> Layer {
 fn a_hook_that_a_plan_has_settled_stands_on_both_strokes() {
     let (document, score) = scored("violin: (c''4 d'') e''4!down f''");
     let found = |note: u32| Found { part: 0, note: NoteId(note) };
-    for mark in
-        [Mark::Hook { bow: None }, Mark::Retake { bow: None }, Mark::Hook { bow: Some(BowDirection::Up) }]
-    {
+    for mark in [
+        Mark::Hook { bow: None, sign: HookSign::Marks },
+        Mark::Retake { bow: None },
+        Mark::Hook { bow: Some(BowDirection::Up), sign: HookSign::Marks },
+    ] {
         let hooked = layer(vec![on(&score, 2, mark)]);
         let mut told = ToldBows::default();
         told.tell(found(2), ToldBow { direction: BowDirection::Up, before: Some(NoteId(0)) });
@@ -62,7 +64,10 @@ fn a_hook_that_a_plan_has_settled_stands_on_both_strokes() {
 #[test]
 fn a_hook_that_cannot_be_says_why() {
     let (document, score) = scored(QUARTERS);
-    let asked = vec![on(&score, 0, Mark::Down), on(&score, 1, Mark::Hook { bow: Some(BowDirection::Up) })];
+    let asked = vec![
+        on(&score, 0, Mark::Down),
+        on(&score, 1, Mark::Hook { bow: Some(BowDirection::Up), sign: HookSign::Marks }),
+    ];
     let at = Found { part: 0, note: NoteId(1) };
     let mut told = ToldBows::default();
     told.tell(at, ToldBow { direction: BowDirection::Up, before: Some(NoteId(0)) });

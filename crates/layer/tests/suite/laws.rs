@@ -1,12 +1,51 @@
 //! Lifting and applying, applying and wiping leave no trace.
 
 use arcata_layer::{
-    Addresses, Found, LiftChoice, LiftKind, ToldBows, Trust, apply, apply_told, lift, read, wipe, write,
+    Addresses, Entry, Found, Layer, LiftChoice, LiftKind, Mark, Question, State, ToldBows, Trust, apply,
+    apply_told, lift, read, wipe, write,
 };
 use arcata_score::NoteId;
+use arcata_testkit::Random;
+use arcata_xml::Document;
 use proptest::prelude::*;
 
 use crate::support::{document, edited, random_layer, random_told, score_text};
+
+/// The slurs of each part.
+fn slurs(document: &Document) -> Vec<Vec<(NoteId, NoteId)>> {
+    let score = arcata_score::read(document);
+    let of = |part: &arcata_score::Part| {
+        let mut slurs: Vec<_> = part.slurs.iter().map(|slur| (slur.start, slur.end)).collect();
+        slurs.sort_unstable();
+        slurs
+    };
+    score.parts.iter().map(of).collect()
+}
+
+/// A layer about slurs, many of them printed.
+fn about_slurs(clean: &Document, seed: u64) -> Layer {
+    let score = arcata_score::read(clean);
+    let addresses = Addresses::new(&score);
+    let mut random = Random::new(seed);
+    let mut layer = random_layer(&score, seed, 60);
+    layer.entries.retain(|entry| matches!(entry.mark.question(), Question::Slur(_)));
+    for (notes, part) in score.parts.iter().zip(0..) {
+        for slur in &notes.slurs {
+            let (place, to) = (addresses.place(part, slur.start), addresses.spot(part, slur.end));
+            let (Some(place), Some(to)) = (place, to) else { continue };
+            let new_to = addresses.spot(part, NoteId(slur.end.0 + 1)).filter(|_| random.chance(30));
+            let mark = match (random.below(4), new_to) {
+                (0, None) => Mark::SlurRemoved { to },
+                (1, _) => Mark::SlurAdded { to },
+                (2, Some(new_to)) => Mark::SlurMoved { to, new_from: None, new_to: Some(new_to) },
+                _ => continue,
+            };
+            layer.entries.push(Entry::new(place, mark));
+        }
+    }
+    layer.put_in_order();
+    layer
+}
 
 const KINDS: [LiftKind; 4] = [LiftKind::Bows, LiftKind::Words, LiftKind::Lifts, LiftKind::Slurs];
 
@@ -100,6 +139,35 @@ proptest! {
         let wiped = wipe(&back, &arcata_score::read(&back), &first.layer, Trust::OwnScore).unwrap();
         let back = edited(&back, &wiped.edits);
         prop_assert_eq!(back.text(), clean.text());
+    }
+
+    /// Slurs that one layer takes off and the other draws: both may go on again in their order, the upper one holds each
+    /// time, and off again the slurs are those of the clean score. (Byte for byte holds where they went on once.)
+    #[test]
+    fn two_layers_about_slurs_may_go_on_again(seed in any::<u64>()) {
+        let clean = document(&score_text(seed, 4));
+        let mut layers = [about_slurs(&clean, seed), about_slurs(&clean, seed.wrapping_add(1))];
+        let mut now = edited(&clean, &arcata_xml::EditList::default());
+        let mut known = None;
+        for _ in 0..3 {
+            for index in 0..2 {
+                let score = arcata_score::read(&now);
+                let (below, above) = layers.split_at(index);
+                let applied = apply(&now, &score, &above[0], below, Trust::OwnScore).unwrap();
+                now = edited(&now, &applied.edits);
+                layers[index] = read(write(&applied.layer).as_bytes()).unwrap();
+                // What one layer has no room for may find some under the other: that is another wish.
+                layers[index].entries.retain(|entry| entry.state != State::LeftOut);
+            }
+            let standing = slurs(&now);
+            prop_assert!(known.as_ref().is_none_or(|known| *known == standing), "{known:?} {standing:?}");
+            known = Some(standing);
+        }
+        for layer in layers.iter().rev() {
+            let wiped = wipe(&now, &arcata_score::read(&now), layer, Trust::OwnScore).unwrap();
+            now = edited(&now, &wiped.edits);
+        }
+        prop_assert_eq!(slurs(&now), slurs(&clean));
     }
 
     #[test]

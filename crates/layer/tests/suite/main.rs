@@ -2,7 +2,9 @@
 #![allow(clippy::expect_used, reason = "a fixture that is wrong must stop its test")]
 
 mod bows;
+mod hook_slurs;
 mod laws;
+mod slur_words;
 mod small;
 mod support;
 mod together;

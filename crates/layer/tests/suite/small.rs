@@ -1,8 +1,8 @@
 //! Small scores: what cannot be applied says why; spreading and carrying do what a librarian expects.
 
 use arcata_layer::{
-    Addresses, BowPlace, Doubt, Entry, GoingTogether, Layer, LowStrings, Mark, Place, Reach, RemarkKind,
-    SpreadChoice, Trust, apply, carry, check, spread,
+    Addresses, BowPlace, Doubt, Entry, GoingTogether, HookSign, Layer, LowStrings, Mark, Place, Reach,
+    RemarkKind, SpreadChoice, Trust, apply, carry, check, spread,
 };
 use arcata_score::{NoteId, Score};
 use arcata_testkit::musicxml;
@@ -111,13 +111,16 @@ fn a_layer_for_another_score_is_refused_by_name() {
 #[test]
 fn a_hook_takes_the_bow_of_the_note_before() {
     let (document, score) = scored(QUARTERS);
-    let hooked = layer(vec![on(&score, 0, 0, Mark::Up), on(&score, 0, 1, Mark::Hook { bow: None })]);
+    let hooked = layer(vec![
+        on(&score, 0, 0, Mark::Up),
+        on(&score, 0, 1, Mark::Hook { bow: None, sign: HookSign::Marks }),
+    ]);
     let applied = apply(&document, &score, &hooked, &[], Trust::OwnScore).unwrap();
     let bytes = document.apply(&applied.edits).unwrap();
     assert_eq!(String::from_utf8(bytes).unwrap().matches("<up-bow/>").count(), 2);
-    let alone = layer(vec![on(&score, 0, 1, Mark::Hook { bow: None })]);
+    let alone = layer(vec![on(&score, 0, 1, Mark::Hook { bow: None, sign: HookSign::Marks })]);
     assert_eq!(kinds(&alone, &document, &score), []);
-    let first = layer(vec![on(&score, 0, 0, Mark::Hook { bow: None })]);
+    let first = layer(vec![on(&score, 0, 0, Mark::Hook { bow: None, sign: HookSign::Marks })]);
     assert_eq!(kinds(&first, &document, &score), [RemarkKind::NothingBefore]);
 }
 

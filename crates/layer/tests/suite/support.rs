@@ -1,8 +1,8 @@
 //! Scores, layers and ways of writing a file.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_layer::{Addresses, BowPlace, Entry, Found, Layer, Mark, ToldBow, ToldBows};
+use arcata_layer::{Addresses, BowPlace, Entry, Found, HookSign, Layer, Mark, ToldBow, ToldBows};
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_testkit::{Detail, Random, Shape, random_score};
 use arcata_xml::{Document, EditList, Limits};
@@ -60,10 +60,38 @@ pub(crate) fn random_told(score: &Score, layer: &Layer, seed: u64) -> ToldBows {
             Mark::Down => BowDirection::Down,
             Mark::Up => BowDirection::Up,
             Mark::Double { first } => first.other(),
-            Mark::Hook { bow: Some(bow) } | Mark::Retake { bow: Some(bow) } => bow,
+            Mark::Hook { bow: Some(bow), .. } | Mark::Retake { bow: Some(bow) } => bow,
             _ => continue,
         };
         ways.extend(addresses.find(&entry.place).ok().map(|at| (at, way)));
+    }
+    // Under the slur of a hook all strokes go one way; a plan that says otherwise there is none.
+    let mut slurred = BTreeSet::new();
+    for entry in &layer.entries {
+        let Mark::Hook { sign: HookSign::Dots | HookSign::Dashes, .. } = entry.mark else { continue };
+        let Ok(at) = addresses.find(&entry.place) else { continue };
+        let notes = &score.parts[at.part].notes;
+        let here = &notes[at.note.0 as usize];
+        let before = notes
+            .iter()
+            .filter(|note| note.voice == here.voice && note.onset < here.onset && !note.pitch.is_rest());
+        let mut from = before.map(|note| note.onset).max().unwrap_or(here.onset);
+        // The chain of ties that the note before ends.
+        while let Some(tied) = notes.iter().find_map(|note| match note.tie.from_before {
+            arcata_score::TieEnd::Joined(before) if note.onset == from && note.voice == here.voice => {
+                Some(notes[before.0 as usize].onset)
+            }
+            _ => None,
+        }) {
+            from = tied;
+        }
+        slurred.extend(
+            notes
+                .iter()
+                .zip(0..)
+                .filter(|(note, _)| from <= note.onset && note.onset <= here.onset)
+                .map(|(_, index)| Found { part: at.part, note: NoteId(index) }),
+        );
     }
     for entry in layer.entries.iter().filter(|entry| entry.mark.follows()) {
         let Ok(at) = addresses.find(&entry.place) else { continue };
@@ -77,7 +105,7 @@ pub(crate) fn random_told(score: &Score, layer: &Layer, seed: u64) -> ToldBows {
         let direction = *ways.entry(at).or_insert(*random.pick(&[BowDirection::Down, BowDirection::Up]));
         let before = (!earlier.is_empty()).then(|| *random.pick(&earlier)).filter(|before| {
             let before = Found { part: at.part, note: *before };
-            *ways.entry(before).or_insert(direction) == direction
+            !slurred.contains(&before) && *ways.entry(before).or_insert(direction) == direction
         });
         told.tell(at, ToldBow { direction, before });
     }
@@ -104,7 +132,16 @@ pub(crate) fn random_layer(score: &Score, seed: u64, count: usize) -> Layer {
         let mark = match random.below(13) {
             0..=2 => Mark::Down,
             3 | 4 => Mark::Up,
-            5 => Mark::Hook { bow },
+            5 => {
+                let sign = *random.pick(&[HookSign::Marks, HookSign::Dots, HookSign::Dots, HookSign::Dashes]);
+                // Some go on, over notes that follow each other.
+                for more in 1..=u32::try_from(random.below(3)).expect("small") {
+                    let bow = bow.filter(|_| random.chance(50));
+                    let Some(place) = addresses.place(part, NoteId(note.0 + more)) else { break };
+                    layer.entries.push(Entry::new(place, Mark::Hook { bow, sign }));
+                }
+                Mark::Hook { bow, sign }
+            }
             6 => Mark::Retake { bow },
             7 => Mark::AsItComes,
             8 => Mark::Lift,
@@ -134,21 +171,6 @@ pub(crate) fn random_layer(score: &Score, seed: u64, count: usize) -> Layer {
         };
         layer.entries.push(Entry::new(place, mark));
     }
-    // A layer that takes a slur off and draws another one between the same notes contradicts itself.
-    let drawn: Vec<_> = layer
-        .entries
-        .iter()
-        .filter_map(|entry| match &entry.mark {
-            Mark::SlurAdded { to } | Mark::SlurMoved { new_from: None, new_to: Some(to), .. } => {
-                Some((entry.place.clone(), to.clone()))
-            }
-            _ => None,
-        })
-        .collect();
-    layer.entries.retain(|entry| match &entry.mark {
-        Mark::SlurRemoved { to } => !drawn.contains(&(entry.place.clone(), to.clone())),
-        _ => true,
-    });
     layer.put_in_order();
     layer
 }

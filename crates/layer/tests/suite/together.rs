@@ -1,6 +1,6 @@
 //! Comparing and merging: laws on made-up layers.
 
-use arcata_layer::{Entry, Layer, Mark, MergeRule, Place, Spot, compare, merge, settle};
+use arcata_layer::{Entry, HookSign, Layer, Mark, MergeRule, Place, Spot, compare, merge, settle};
 use arcata_score::Length;
 use proptest::prelude::*;
 
@@ -14,7 +14,8 @@ fn entry() -> impl Strategy<Value = Entry> {
         Just(Mark::Down),
         Just(Mark::Up),
         Just(Mark::Lift),
-        Just(Mark::Hook { bow: None }),
+        Just(Mark::Hook { bow: None, sign: HookSign::Marks }),
+        Just(Mark::Hook { bow: None, sign: HookSign::Dots }),
         "[ab]".prop_map(|text| Mark::Text { text })
     ];
     (1..9_u32, mark).prop_map(|(bar, mark)| Entry::new(place(bar), mark))

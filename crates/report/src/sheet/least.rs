@@ -52,8 +52,8 @@ fn told_by(mark: &Mark) -> Option<Told> {
         Mark::Up => Some(Told::Way(BowDirection::Up)),
         // What follows goes on from the second of the two.
         Mark::Double { first } => Some(Told::Way(first.other())),
-        Mark::Hook { bow: Some(bow) } | Mark::Retake { bow: Some(bow) } => Some(Told::Way(*bow)),
-        Mark::Hook { bow: None } | Mark::Retake { bow: None } => Some(Told::Again),
+        Mark::Hook { bow: Some(bow), .. } | Mark::Retake { bow: Some(bow) } => Some(Told::Way(*bow)),
+        Mark::Hook { bow: None, .. } | Mark::Retake { bow: None } => Some(Told::Again),
         _ => None,
     }
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use arcata_layer::{
-    Difference, Entry, Layer, LeftOut, Mark, NotReached, Place, Question, Spot, State, compare,
+    Difference, Entry, HookSign, Layer, LeftOut, Mark, NotReached, Place, Question, Spot, State, compare,
 };
 use arcata_review::words::beat_text;
 use arcata_score::beats::beat_in_bar;
@@ -349,7 +349,8 @@ fn sign(mark: &Mark) -> Option<SheetSign> {
     match mark {
         Mark::Down => Some(SheetSign::Down),
         Mark::Up => Some(SheetSign::Up),
-        Mark::Hook { bow } | Mark::Retake { bow } => bow.map(of),
+        // No bow mark stands on a note that a slur hooks to the one before.
+        Mark::Hook { bow, sign: HookSign::Marks } | Mark::Retake { bow } => bow.map(of),
         _ => None,
     }
 }

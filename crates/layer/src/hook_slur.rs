@@ -1,0 +1,559 @@
+//! Hooks that are written as a slur with dots or dashes.
+//!
+//! Two strokes in one direction are one slur over both, with a dot (short) or a dash (portato) on each note
+//! (common practice). Hooks that go on from each other share one slur: slurs that meet on a note would be two
+//! bows.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use arcata_score::{BowDirection, NoteId, NoteKind, TieEnd};
+
+use crate::address::Found;
+use crate::apply::{Done, NO_PLACE, remember};
+use crate::markup::Piece;
+use crate::model::{Entry, HookSign, HookSlur, Mark, MarkBefore, Question, Spot, State};
+use crate::put_bows::{Asked, OTHER_WAY};
+use crate::quarrels::{Quarrels, SlurWishes};
+use crate::session::{Session, chord_head, last_tied, note_before};
+use crate::told::ToldBows;
+
+/// What becomes of the hooks of a layer that ask for a slur.
+#[derive(Default)]
+pub(crate) struct HookSlurs {
+    by_note: BTreeMap<Found, Result<usize, String>>,
+    chains: Vec<Chain>,
+}
+
+/// Notes that one slur joins.
+struct Chain {
+    part: usize,
+    sign: HookSign,
+    /// The first note of the stroke that the hooked ones go on from.
+    first: NoteId,
+    /// The hooked notes, of chords the first.
+    hooked: Vec<NoteId>,
+    /// Which way, where a hook says it.
+    bow: Option<BowDirection>,
+    /// Whether the stroke before gets a mark: a direction is asked, and no entry of its own gives it.
+    marks_first: bool,
+    written: Written,
+}
+
+/// How a slur stands in the score.
+enum Written {
+    /// Not yet; then, whether it could be written.
+    Not,
+    Tried(Result<(), String>),
+    /// By this layer, when it was last applied.
+    Own,
+    /// It is printed, with all its dots or dashes.
+    Printed,
+}
+
+/// What the hooks of a layer are judged by.
+pub(crate) struct Judged<'j> {
+    /// The layer is not on the score.
+    pub(crate) clean: bool,
+    pub(crate) told: &'j ToldBows,
+    pub(crate) asked: &'j Asked,
+    pub(crate) quarrels: &'j Quarrels,
+    pub(crate) slurs: &'j SlurWishes,
+}
+
+/// A hook on its way into a chain.
+struct Candidate {
+    at: Found,
+    head: NoteId,
+    before: NoteId,
+    sign: HookSign,
+    bow: Option<BowDirection>,
+}
+
+impl HookSlurs {
+    /// Settles which hooks share a slur, and which cannot be written, whatever the order of the entries. What was
+    /// written when the layer was last applied and stands is kept; what the layer no longer says is undone.
+    pub(crate) fn of(session: &mut Session<'_, '_>, entries: &mut [Entry], judged: &Judged<'_>) -> Self {
+        let mut hooks = Self::default();
+        hooks.keep(session, entries, judged);
+        let unnamed = unnamed(session, entries);
+        let groups = hooks.groups(session, entries, judged);
+        for group in groups {
+            hooks.settle(session, group, judged, &unnamed);
+        }
+        for chain in &hooks.chains {
+            session.begins.extend(chain.notes().map(|hooked| (hooked, chain.first)));
+        }
+        hooks
+    }
+
+    /// The slurs that the layer has on the score, where it still asks for all of them.
+    fn keep(&mut self, session: &mut Session<'_, '_>, entries: &mut [Entry], judged: &Judged<'_>) {
+        let mut asked = BTreeMap::new();
+        for entry in entries.iter() {
+            if let (Mark::Hook { sign, bow }, Ok(at)) = (&entry.mark, session.addresses.find(&entry.place))
+                && !judged.quarrels.has(at, &entry.mark)
+            {
+                let head = chord_head(&session.score().parts[at.part], at.note);
+                asked.insert(Found { note: head, ..at }, (at, *sign, *bow));
+            }
+        }
+        for entry in entries.iter_mut().rev() {
+            let Some(slur) = entry.hook_slur.take() else { continue };
+            if judged.clean {
+                continue;
+            }
+            let part = session.addresses.part(&entry.place.part);
+            let Some(part) = part else { continue };
+            let note = |spot: &Spot| session.addresses.find_in(part, spot).ok();
+            let hooked: Option<Vec<Found>> = slur.hooked.iter().map(note).collect();
+            let (first, last) = (note(&slur.from), note(&slur.to));
+            let (Some(first), Some(last)) = (first, last) else { continue };
+            let still = hooked.as_ref().is_some_and(|hooked| {
+                hooked.iter().all(|at| asked.get(at).is_some_and(|(_, sign, _)| *sign == slur.sign))
+            });
+            match hooked.filter(|_| still) {
+                Some(hooked) if session.slurs(part).between(first.note, last.note).is_some() => {
+                    let of = hooked.iter().filter_map(|at| asked.get(at));
+                    let bow = of.clone().find_map(|(_, _, bow)| *bow);
+                    let marks_first = !judged.asked.contains_key(&first);
+                    for (at, _, _) in of {
+                        self.by_note.insert(*at, Ok(self.chains.len()));
+                    }
+                    self.chains.push(Chain {
+                        part,
+                        sign: slur.sign,
+                        first: first.note,
+                        hooked: hooked.iter().map(|at| at.note).collect(),
+                        bow,
+                        marks_first,
+                        written: Written::Own,
+                    });
+                    entry.hook_slur = Some(slur);
+                }
+                _ => {
+                    take_hook_slur(session, part, &slur);
+                }
+            }
+        }
+    }
+
+    /// The hooks that go on from each other, in the order of time, slurs aside; what cannot be is told.
+    fn groups(
+        &mut self,
+        session: &Session<'_, '_>,
+        entries: &[Entry],
+        judged: &Judged<'_>,
+    ) -> Vec<Vec<Candidate>> {
+        let mut candidates = Vec::new();
+        for entry in entries {
+            let Mark::Hook { sign, bow } = entry.mark else { continue };
+            let Ok(at) = session.addresses.find(&entry.place) else { continue };
+            if sign == HookSign::Marks
+                || self.by_note.contains_key(&at)
+                || judged.quarrels.has(at, &entry.mark)
+            {
+                continue;
+            }
+            let head = chord_head(&session.score().parts[at.part], at.note);
+            candidates.push((at, head, sign, bow));
+        }
+        let onset = |at: Found| session.score().parts[at.part].note(at.note).onset;
+        candidates.sort_by_key(|(at, ..)| (at.part, onset(*at), *at));
+        candidates.dedup_by_key(|(at, ..)| *at);
+        let mut groups: Vec<Vec<Candidate>> = Vec::new();
+        let mut ends: BTreeMap<Found, usize> = BTreeMap::new();
+        let chords = bowed_chords(session, entries);
+        for (at, head, sign, bow) in candidates {
+            if chords.get(&Found { note: head, ..at }).is_some_and(|notes| notes.len() > 1) {
+                let why = "the layer gives another note of this chord a bow of its own; keep one of the two";
+                self.by_note.insert(at, Err(why.to_owned()));
+                continue;
+            }
+            let before = match stroke_before(session, Found { note: head, ..at }) {
+                Ok(before) => before,
+                Err(why) => {
+                    self.by_note.insert(at, Err(why));
+                    continue;
+                }
+            };
+            let candidate = Candidate { at, head, before, sign, bow };
+            let goes_on = ends.get(&Found { note: before, ..at }).copied();
+            let group = goes_on.filter(|group| groups[*group].first().is_some_and(|one| one.sign == sign));
+            if goes_on.is_some() && group.is_none() {
+                let why = "the stroke before it is hooked with the other sign; write both with dots or both with \
+                           dashes";
+                self.by_note.insert(at, Err(why.to_owned()));
+                continue;
+            }
+            let group = group.unwrap_or_else(|| {
+                groups.push(Vec::new());
+                groups.len() - 1
+            });
+            groups[group].push(candidate);
+            ends.insert(Found { note: head, ..at }, group);
+        }
+        groups
+    }
+
+    /// Makes the slurs of hooks that go on from each other.
+    fn settle(
+        &mut self,
+        session: &mut Session<'_, '_>,
+        group: Vec<Candidate>,
+        judged: &Judged<'_>,
+        unnamed: &BTreeSet<Found>,
+    ) {
+        if let Some(chain) = printed(session, &group, judged) {
+            for one in &group {
+                self.by_note.insert(one.at, Ok(self.chains.len()));
+            }
+            self.chains.push(chain);
+            return;
+        }
+        let mut chain: Option<Chain> = None;
+        let mut notes: Vec<Found> = Vec::new();
+        for one in group {
+            let refused = judged.told.of(one.at).and_then(Result::err).map(str::to_owned);
+            let why = refused
+                .or_else(|| slurred(session, &one, judged))
+                .or_else(|| against(&one, chain.as_ref(), judged, unnamed));
+            if let Some(why) = why {
+                self.by_note.insert(one.at, Err(why));
+                self.finish(session, chain.take(), &mut notes, judged);
+                continue;
+            }
+            let chain = chain.get_or_insert_with(|| Chain {
+                part: one.at.part,
+                sign: one.sign,
+                first: one.before,
+                hooked: Vec::new(),
+                bow: None,
+                marks_first: !judged.asked.contains_key(&Found { note: one.before, ..one.at }),
+                written: Written::Not,
+            });
+            chain.hooked.push(one.head);
+            chain.bow = chain.bow.or(one.bow);
+            notes.push(one.at);
+        }
+        self.finish(session, chain, &mut notes, judged);
+    }
+
+    fn finish(
+        &mut self,
+        session: &Session<'_, '_>,
+        chain: Option<Chain>,
+        notes: &mut Vec<Found>,
+        judged: &Judged<'_>,
+    ) {
+        let notes = std::mem::take(notes);
+        let Some(chain) = chain else { return };
+        let ends = (chain.part, chain.first, chain.last(session));
+        let outcome = if judged.slurs.taken.contains(&ends) {
+            Err("the layer takes a slur off between these very notes, and a hook would draw it again; leave the \
+                 slur, and write the dots or dashes into the score"
+                .to_owned())
+        } else {
+            Ok(self.chains.len())
+        };
+        self.by_note.extend(notes.into_iter().map(|at| (at, outcome.clone())));
+        if outcome.is_ok() {
+            self.chains.push(chain);
+        }
+    }
+
+    /// Why the hook on a note cannot be written.
+    pub(crate) fn refused(&self, at: Found) -> Option<&str> {
+        self.by_note.get(&at).and_then(|found| found.as_ref().err()).map(String::as_str)
+    }
+
+    /// Writes a hook; the first of several that share a slur writes it all.
+    pub(crate) fn put(
+        &mut self,
+        session: &mut Session<'_, '_>,
+        entry: &mut Entry,
+        at: Found,
+        clean: bool,
+    ) -> Result<Done, String> {
+        let index = match self.by_note.get(&at) {
+            Some(found) => found.clone()?,
+            None => return Err(NO_PLACE.to_owned()),
+        };
+        let Some(chain) = self.chains.get_mut(index) else { return Err(NO_PLACE.to_owned()) };
+        if let Written::Tried(Err(why)) = &chain.written {
+            return Err(why.clone());
+        }
+        let mut changed = false;
+        // It was written otherwise when it was last applied.
+        if let Some(before) = entry.before.take_if(|before| {
+            entry.hook_slur.is_none() && !matches!(chain.written, Written::Printed)
+                || chain.bow != Some(before.direction)
+        }) {
+            if entry.hook_slur.is_none() {
+                session.take(at, &Piece::Bow(before.direction), None);
+            }
+            changed |= session.take_before(at.part, &before);
+        }
+        entry.written = None;
+        if matches!(chain.written, Written::Printed) {
+            entry.state = State::Printed;
+            return Ok(if changed { Done::Written } else { Done::Standing });
+        }
+        let taken = session.take_other_bows(at, None);
+        changed |= !taken.is_empty();
+        remember(entry, taken, clean);
+        let leads = match chain.written {
+            Written::Not => {
+                let tried = chain.write(session, entry);
+                chain.written = Written::Tried(tried.clone());
+                tried?;
+                changed = true;
+                true
+            }
+            // A later one: its slur was written with the first.
+            Written::Tried(_) => {
+                changed = true;
+                false
+            }
+            _ => entry.hook_slur.is_some(),
+        };
+        entry.state = State::Own;
+        if let Some(way) = chain.bow.filter(|_| leads && chain.marks_first) {
+            changed |= mark_first(session, entry, Found { part: chain.part, note: chain.first }, way);
+        }
+        Ok(if changed { Done::Written } else { Done::Standing })
+    }
+}
+
+impl Chain {
+    /// The hooked notes.
+    fn notes(&self) -> impl Iterator<Item = Found> + '_ {
+        self.hooked.iter().map(|note| Found { part: self.part, note: *note })
+    }
+
+    /// The last note under the slur.
+    fn last(&self, session: &Session<'_, '_>) -> NoteId {
+        let last = self.hooked.last().copied().unwrap_or(self.first);
+        last_tied(&session.score().parts[self.part], last)
+    }
+
+    /// Writes the slur and what stands under it, and lets the entry remember it.
+    fn write(&self, session: &mut Session<'_, '_>, entry: &mut Entry) -> Result<(), String> {
+        let last = self.last(session);
+        let spot = |session: &Session<'_, '_>, note: NoteId| {
+            let spot = session.addresses.spot(self.part, note);
+            spot.filter(|spot| {
+                session.addresses.find_in(self.part, spot) == Ok(Found { part: self.part, note })
+            })
+            .ok_or_else(|| "a note under its slur has no address of its own".to_owned())
+        };
+        let (from, to) = (spot(session, self.first)?, spot(session, last)?);
+        let hooked: Vec<Spot> =
+            self.hooked.iter().map(|note| spot(session, *note)).collect::<Result<_, _>>()?;
+        if !session.put_slur(self.part, self.first, last, &[]) {
+            return Err("more than sixteen slurs are open there; no number is left for another".to_owned());
+        }
+        let mut signs = Vec::new();
+        let notes = std::iter::once((self.first, &from)).chain(self.hooked.iter().copied().zip(&hooked));
+        for (note, spot) in notes {
+            if !has_sign(session, Found { part: self.part, note }, self.sign)
+                && let Some(piece) = sign_piece(self.sign)
+                && session.put(Found { part: self.part, note }, &piece, None)
+            {
+                signs.push(spot.clone());
+            }
+        }
+        entry.hook_slur = Some(HookSlur { from, to, sign: self.sign, hooked, signs });
+        Ok(())
+    }
+}
+
+/// Puts the direction on the stroke that the hooked ones go on from; says whether it was missing.
+fn mark_first(session: &mut Session<'_, '_>, entry: &mut Entry, first: Found, way: BowDirection) -> bool {
+    if session.bows(first).last() == Some(&way) {
+        return false;
+    }
+    let Some(spot) = session.addresses.spot(first.part, first.note) else { return false };
+    // Of both bows over one note the first may be this way, and it says nothing of the end.
+    let taken = session.take_other_bows(first, None);
+    session.put(first, &Piece::Bow(way), None);
+    let remembered = entry.before.take().map(|before| before.took_off).unwrap_or_default();
+    let took_off = if taken.is_empty() { remembered } else { taken };
+    entry.before = Some(MarkBefore { spot, direction: way, took_off });
+    true
+}
+
+/// Takes a hook's slur off, with what was put under it, in the order opposite to that of putting. Says whether anything
+/// changed.
+pub(crate) fn take_hook_slur(session: &mut Session<'_, '_>, part: usize, slur: &HookSlur) -> bool {
+    let mut changed = false;
+    for spot in slur.signs.iter().rev() {
+        if let (Ok(at), Some(piece)) = (session.addresses.find_in(part, spot), sign_piece(slur.sign)) {
+            changed |= session.take(at, &piece, None).is_some();
+        }
+    }
+    let find = |spot: &Spot| session.addresses.find_in(part, spot).ok();
+    if let (Some(from), Some(to)) = (find(&slur.from), find(&slur.to))
+        && let Some(standing) = session.slurs(part).between(from.note, to.note)
+    {
+        changed |= session.take_slur(part, standing, &[]).is_some();
+    }
+    changed
+}
+
+fn sign_piece(sign: HookSign) -> Option<Piece> {
+    match sign {
+        HookSign::Marks => None,
+        HookSign::Dots => Some(Piece::Dot),
+        HookSign::Dashes => Some(Piece::Dash),
+    }
+}
+
+/// Whether a note carries the sign already, on itself or on its chord: a wedge is a short note, too, and a dash with a dot
+/// is either.
+fn has_sign(session: &mut Session<'_, '_>, at: Found, sign: HookSign) -> bool {
+    let likes: &[Piece] = match sign {
+        HookSign::Marks => &[],
+        HookSign::Dots => &[Piece::Dot, Piece::Wedge, Piece::DashAndDot],
+        HookSign::Dashes => &[Piece::Dash, Piece::DashAndDot],
+    };
+    let part = &session.score().parts[at.part];
+    let chord = (at.note.0..)
+        .map(NoteId)
+        .take_while(|note| (note.0 as usize) < part.notes.len() && chord_head(part, *note) == at.note);
+    chord.into_iter().any(|note| likes.iter().any(|piece| session.has(Found { note, ..at }, piece)))
+}
+
+/// The notes of each chord that the layer bows.
+fn bowed_chords(session: &Session<'_, '_>, entries: &[Entry]) -> BTreeMap<Found, BTreeSet<Found>> {
+    let mut chords: BTreeMap<Found, BTreeSet<Found>> = BTreeMap::new();
+    for entry in entries.iter().filter(|entry| entry.mark.question() == Question::Bow) {
+        let Ok(at) = session.addresses.find(&entry.place) else { continue };
+        let head = chord_head(&session.score().parts[at.part], at.note);
+        chords.entry(Found { note: head, ..at }).or_default().insert(at);
+    }
+    chords
+}
+
+/// Notes whose entries take the direction from the stroke before them.
+fn unnamed(session: &Session<'_, '_>, entries: &[Entry]) -> BTreeSet<Found> {
+    let follows =
+        |entry: &&Entry| matches!(entry.mark, Mark::Hook { bow: None, .. } | Mark::Retake { bow: None });
+    entries.iter().filter(follows).filter_map(|entry| session.addresses.find(&entry.place).ok()).collect()
+}
+
+/// The stroke before a note, which a slur can join to it: the first note of its last chain of ties.
+fn stroke_before(session: &Session<'_, '_>, at: Found) -> Result<NoteId, String> {
+    let part = &session.score().parts[at.part];
+    let note = part.note(at.note);
+    let refuse = |why: &str| Err(why.to_owned());
+    if note.kind != NoteKind::Ordinary {
+        return refuse(
+            "a grace note has no stroke that a slur with dots or dashes could join; write the hook as marks",
+        );
+    }
+    if note.tie.from_before != TieEnd::None {
+        return refuse("no stroke begins on this note: it is tied over; hook the note after the tie");
+    }
+    let Some(before) = note_before(session.score(), at) else {
+        return refuse("no note comes before it that a slur could join to it; take the hook out");
+    };
+    let before = chord_head(part, before);
+    let earlier = part.note(last_tied(part, before));
+    if part.note(before).kind != NoteKind::Ordinary || earlier.onset + earlier.length != note.onset {
+        return refuse(
+            "a rest or another voice stands between it and the note before, and a slur would hide the stop; write \
+             the hook as marks",
+        );
+    }
+    let leads = |other: &arcata_score::Note| {
+        other.voice == note.voice
+            && other.onset == note.onset
+            && matches!(other.kind, NoteKind::Grace | NoteKind::SlashedGrace)
+    };
+    if part.notes.iter().any(leads) {
+        return refuse("a grace note stands between the two strokes; write the hook as marks");
+    }
+    if part.note(before).node > part.note(last_tied(part, at.note)).node {
+        return refuse("its two notes are written in the file the later one first; write the hook as marks");
+    }
+    Ok(before)
+}
+
+/// Why a slur that stands or will stand there leaves no room for the slur of a hook.
+fn slurred(session: &mut Session<'_, '_>, one: &Candidate, judged: &Judged<'_>) -> Option<String> {
+    let part = &session.score().parts[one.at.part];
+    let (begins, ends) = (part.note(one.before).onset, part.note(last_tied(part, one.head)).onset);
+    let voice = part.note(one.head).voice;
+    let touches = |(from, to): (NoteId, NoteId)| {
+        let (from, to) = (part.note(from), part.note(to));
+        (from.voice == voice || to.voice == voice) && from.onset <= ends && to.onset >= begins
+    };
+    let over = judged.slurs.standing(session, one.at.part).into_iter().find(|slur| touches(*slur))?;
+    let addresses = &session.addresses;
+    let named =
+        |note: NoteId| addresses.spot(one.at.part, note).map_or(String::new(), |spot| spot.to_string());
+    Some(format!(
+        "the slur from {} to {} covers or touches its notes; take that slur off first, or write the hook as marks",
+        named(over.0),
+        named(over.1)
+    ))
+}
+
+/// Why the direction that a hook asks for cannot be had with what is asked of the notes before it.
+fn against(
+    one: &Candidate,
+    chain: Option<&Chain>,
+    judged: &Judged<'_>,
+    unnamed: &BTreeSet<Found>,
+) -> Option<String> {
+    let way = one.bow?;
+    let first = Found { note: chain.map_or(one.before, |chain| chain.first), ..one.at };
+    match judged.asked.get(&first) {
+        Some(None) => {
+            let why = "the layer leaves the note that its slur begins on as it comes, where its direction would \
+                       stand; take one of the two out";
+            return Some(why.to_owned());
+        }
+        Some(Some(asked)) if *asked != way => {
+            return Some(OTHER_WAY.to_owned());
+        }
+        _ => {}
+    }
+    if unnamed.contains(&first) {
+        let why = "the note that its slur begins on takes its direction from the stroke before; name the direction \
+                   there, not here";
+        return Some(why.to_owned());
+    }
+    let other = chain.and_then(|chain| chain.bow).is_some_and(|bow| bow != way);
+    other.then(|| {
+        "the hook before it goes the other way under the same slur; name one direction for both".to_owned()
+    })
+}
+
+/// The slur of hooks that is printed over their very notes, with all that stands under it.
+fn printed(session: &mut Session<'_, '_>, group: &[Candidate], judged: &Judged<'_>) -> Option<Chain> {
+    let (first, last) = (group.first()?, group.last()?);
+    let part = first.at.part;
+    let end = last_tied(&session.score().parts[part], last.head);
+    session.slurs(part).between(first.before, end)?;
+    // Of another entry it is not printed, and one that goes does not stay.
+    let ends = (part, first.before, end);
+    if judged.slurs.taken.contains(&ends) || judged.slurs.drawn.contains(&ends) {
+        return None;
+    }
+    let hooked: Vec<NoteId> = group.iter().map(|one| one.head).collect();
+    let notes: Vec<NoteId> = std::iter::once(first.before).chain(hooked.iter().copied()).collect();
+    let all = notes.into_iter().all(|note| has_sign(session, Found { part, note }, first.sign));
+    // A direction that nothing says there is still to be written.
+    let bow = group.iter().find_map(|one| one.bow);
+    let said = bow.is_none_or(|way| session.bows(Found { part, note: first.before }).last() == Some(&way));
+    (all && said).then_some(Chain {
+        part,
+        sign: first.sign,
+        first: first.before,
+        hooked,
+        bow,
+        marks_first: false,
+        written: Written::Printed,
+    })
+}
