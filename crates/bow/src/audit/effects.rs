@@ -24,23 +24,28 @@ pub(super) enum Effect {
 /// The longest figure that is looked for, strokes.
 const LONGEST_FIGURE: usize = 24;
 
-/// The strokes that are part of an effect; `against` tells which go against alternation.
+/// The strokes that are part of an effect; `against` tells which go against alternation, `unmarked` is the best plan
+/// without any mark: rows that players would take unasked are no effect, such as the last two notes of a bar of three.
 pub(super) fn effects(
     line: &Line,
-    plan: &Plan,
+    (plan, unmarked): (&Plan, &Plan),
     against: &[bool],
     profile: &Profile,
 ) -> BTreeMap<usize, Effect> {
     let mut effects = BTreeMap::new();
+    let comes = |run: &Range<usize>| {
+        let both = plan.strokes[run.clone()].iter().zip(&unmarked.strokes[run.clone()]);
+        both.into_iter().all(|(marked, unmarked)| marked.direction == unmarked.direction)
+    };
     let instances = usize::try_from(profile.thresholds.effect_instances.value).unwrap_or(1).max(1);
-    for figure in figures(line, against) {
+    for figure in figures(line, against).into_iter().filter(|figure| !comes(&figure.strokes)) {
         for (nth, at) in figure.strokes.clone().enumerate() {
             let early = nth / figure.period < instances;
             effects.insert(at, if early { Effect::Figure } else { Effect::LaterFigure });
         }
     }
     let loud = i32::try_from(profile.thresholds.effect_loud.value).unwrap_or(i32::MAX);
-    for run in runs(line, plan) {
+    for run in runs(line, plan).into_iter().filter(|run| !comes(run)) {
         let is_down = plan.strokes[run.start].direction == BowDirection::Down;
         if is_down {
             for row in weighty(line, run, loud).filter(|row| row.len() > 1) {

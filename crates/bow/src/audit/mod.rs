@@ -15,8 +15,9 @@ use arcata_score::{BowDirection, NoteId, Score};
 
 pub use surplus::surplus;
 
+use crate::plan::MarkReading;
 use crate::plan::as_it_comes::{Arrival, arrivals};
-use crate::{Join, Line, Plan, Profile};
+use crate::{Join, Line, Plan, PlanSettings, Profile};
 use effects::{Effect, effects};
 use places::MarkPlace;
 
@@ -211,7 +212,11 @@ fn line_reasons(
     let ways = arrivals(line, settings.reach);
     let against: Vec<bool> =
         (0..line.strokes.len()).map(|index| is_against(plan, index, &ways[index])).collect();
-    let effects = effects(line, plan, &against, profile);
+    if line.strokes.iter().all(|stroke| stroke.printed.is_none()) {
+        return BTreeMap::new();
+    }
+    let unmarked = crate::plan(line, &PlanSettings { marks: MarkReading::Hidden, ..settings.clone() });
+    let effects = effects(line, (plan, &unmarked), &against, profile);
     let ending_joint = u16::try_from(profile.thresholds.ending_joint.value).unwrap_or(u16::MAX);
     let surplus = surplus(line, plan, settings, ending_joint);
     let printed = (0..line.strokes.len()).filter(|index| line.strokes[*index].printed.is_some());

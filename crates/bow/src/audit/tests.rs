@@ -39,6 +39,14 @@ fn what_comes_anyway_is_obvious() {
 }
 
 #[test]
+fn a_row_that_players_take_unasked_is_no_effect() {
+    check(
+        "time 3/4  quarter=120\nviolin: f c''4!down d''!up e''!up | f''2.!down |.",
+        &[FreeBow, BesideRow, Alternation, ComesAnyway],
+    );
+}
+
+#[test]
 fn what_goes_against_alternation_is_needed() {
     check("quarter=96\nviolin: p c''4 d''!down e''!down f'' | g''1 |.", &[BesideRow, Alternation]);
     check(
