@@ -268,16 +268,17 @@ test("parts, a change sheet and a picture leave; the changed score is written wh
   await page.waitForSelector("#notices p");
   assert.match(await page.locator("#notices p").first().textContent(), /begin or end elsewhere in the bow/);
   await page.selectOption("[data-name=louder]", "0");
-  await page.selectOption("[data-name=style]", "early");
-  await page.waitForFunction(() => document.querySelector("[data-name=style]")?.value === "early");
-  await page.selectOption("[data-name=style]", "concert");
   await version(page, 2);
+  await page.selectOption("[data-name=style]", "early");
+  await version(page, 3);
+  await page.selectOption("[data-name=style]", "concert");
+  await version(page, 4);
   await page.focus("#music");
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("u");
-  await version(page, 3);
+  await version(page, 5);
   await page.locator(".finding .proposal button").first().click();
-  await version(page, 4);
+  await version(page, 6);
   await page.focus("#music");
   await page.keyboard.press("s");
   for (const [what, made] of [["parts", "-parts/01-Violin-I.pdf"], ["sheet", "-changes.pdf"], ["picture", "-bars-1-6.svg"]]) {
@@ -296,7 +297,7 @@ test("parts, a change sheet and a picture leave; the changed score is written wh
   }
   const before = readFileSync(score, "utf8");
   await page.getByText("Write the changes into the score").click();
-  await version(page, 5);
+  await version(page, 7);
   assert.notEqual(readFileSync(score, "utf8"), before);
   assert.equal(readFileSync(`${score}.backup`, "utf8"), before);
   assert.equal((await bench.ask("score")).json().bowings, 1, "the bowing lies in its layer as before");
