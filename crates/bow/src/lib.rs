@@ -19,7 +19,7 @@ pub mod timing;
 pub mod together;
 
 pub use cost::{Cost, Term};
-pub use lines::{LineOptions, LineSource, Reading, all_lines, lines};
+pub use lines::{LineOptions, LineSource, MARKED_AROUND, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use profile::{Profile, Setting, Style};
 pub use stroke::*;

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-use arcata_bow::plan::{Anchor, alternatives};
+use arcata_bow::plan::{Anchor, alternatives, sureness};
 use arcata_bow::{
     Line, LineOptions, Onward, Plan, PlanSettings, Profile, Reading, RepeatedStretch, Road, Stroke, plan,
 };
@@ -219,9 +219,27 @@ fn planner(lines: &[Line]) -> Result<()> {
             time.as_secs_f64() * 1e3
         );
     }
+    how_sure(longest, &settings);
     with_repeats(longest, &settings);
     one_change(longest, &settings);
     Ok(())
+}
+
+/// What saying how sure each bow is takes beside planning.
+fn how_sure(line: &Line, settings: &PlanSettings) {
+    let line = repeated(line, 10_000);
+    let start = Instant::now();
+    let planned = plan(&line, settings);
+    let planning = taken(start, &planned);
+    let start = Instant::now();
+    let sure = sureness(&line, settings, &planned);
+    let time = taken(start, &sure);
+    println!(
+        "how sure, {} strokes {:9.1} ms, {:.1} times the plan   at most 3",
+        sure.len(),
+        time.as_secs_f64() * 1e3,
+        time.as_secs_f64() / planning.as_secs_f64()
+    );
 }
 
 /// A line of the same strokes over and over, without repeats.

@@ -4,7 +4,7 @@
 use std::path::Path;
 
 use arcata_bow::together::{agreements, plan_together};
-use arcata_bow::{Join, Line, PlanSettings, Profile, StrokeKind, Style, plan};
+use arcata_bow::{Join, Line, MARKED_AROUND, PlanSettings, Profile, StrokeKind, Style, plan};
 use arcata_score::{BowDirection, Length};
 
 use crate::outcome::Result;
@@ -154,9 +154,6 @@ fn hide(printed: &[Line]) -> (Vec<Line>, Vec<Hidden>) {
     }
     (lines, hidden)
 }
-
-/// So many strokes from a mark that is shown somebody has looked at the bows, as the lines are read.
-const MARKED_AROUND: usize = 16;
 
 fn at(directions: &[Vec<BowDirection>], hidden: &[Hidden]) -> Vec<BowDirection> {
     hidden.iter().map(|mark| directions[mark.line][mark.stroke]).collect()

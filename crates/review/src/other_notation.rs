@@ -93,8 +93,8 @@ impl<'a> Notations<'a> {
         Some((proposal, changes.unwrap_or_default()))
     }
 
-    /// Whether the passage around a slur is worse when the slur is split before one of its notes; also where the split
-    /// cannot be tried.
+    /// Whether the passage around a slur is worse when the slur is split before one of its notes, as far as it can be tried:
+    /// where the planner's search has no such split, nothing is held against it.
     pub(crate) fn split_brings_worse(&mut self, part: usize, first: NoteId) -> bool {
         self.tried_split(part, first).unwrap_or(false)
     }

@@ -39,6 +39,11 @@ fn what_comes_anyway_is_obvious() {
 }
 
 #[test]
+fn a_mark_that_keeps_the_last_two_from_being_hooked_holds_the_plan() {
+    check("time 3/4  quarter=120\nviolin: f c''4 d'' e''!down | f''2. |.", &[HoldsPlan]);
+}
+
+#[test]
 fn a_row_that_players_take_unasked_is_no_effect() {
     check(
         "time 3/4  quarter=120\nviolin: f c''4!down d''!up e''!up | f''2.!down |.",

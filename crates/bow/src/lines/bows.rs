@@ -1,6 +1,6 @@
 //! Where one stroke ends and the next begins.
 
-use arcata_score::{Articulation, Length, NoteKind, Part, TremoloRole};
+use arcata_score::{Length, NoteKind, Part, TremoloRole};
 
 use super::events::{Event, Events, Sounding, TieInto};
 
@@ -136,18 +136,10 @@ fn bring_graces_back(part: &Part, list: &mut [Event], index: usize) {
 /// Drops a span inside another that takes in one more note with a dot or a dash: there the outer slur is the bow, and the
 /// note hooked on (a usual way to write a dotted figure in one bow).
 fn without_hooked(list: &[Event], spans: Vec<Span>) -> Vec<Span> {
-    let marked = |at: usize| {
-        [
-            Articulation::Staccato,
-            Articulation::Staccatissimo,
-            Articulation::Tenuto,
-            Articulation::DetachedLegato,
-        ]
-        .iter()
-        .any(|mark| list[at].articulations.has(*mark))
-    };
     let hooks = |outer: &Span, inner: &Span| {
-        outer.first <= inner.first && inner.last + 1 == outer.last && marked(outer.last)
+        outer.first <= inner.first
+            && inner.last + 1 == outer.last
+            && list[outer.last].articulations.stops_the_bow()
     };
     let inside = |inner: &Span| spans.iter().any(|outer| hooks(outer, inner));
     spans.iter().filter(|span| !inside(span)).copied().collect()

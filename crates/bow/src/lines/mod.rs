@@ -32,6 +32,7 @@ mod voices;
 pub(crate) use bows::Going;
 pub(crate) use events::{Event, TieInto};
 pub use source::LineSource;
+pub use strokes::MARKED_AROUND;
 pub(crate) use strokes::{Binding, Extent, Maker};
 
 use std::borrow::Cow;

@@ -47,7 +47,7 @@ pub(crate) enum Binding {
 const LONG_SHARE: i64 = 60;
 
 /// So many notes from a printed bow somebody has looked at the bows: a phrase or so (rule of thumb).
-const MARKED_AROUND: usize = 16;
+pub const MARKED_AROUND: usize = 16;
 /// Nobody writes rests shorter than this part of a whole note.
 const SHORTEST_REST: i64 = 512;
 

@@ -14,7 +14,7 @@ use rustc_hash::FxHashMap;
 
 use super::anchors::offered;
 use super::costs::Costs;
-use super::links::Approach;
+use super::links::{Approach, Carry};
 use super::search::Stand;
 use super::{Link, PlanSettings, Weights};
 use crate::{BowInterval, Join, Line, SpeedWindow};
@@ -32,8 +32,16 @@ pub struct Inverse {
     steps: Vec<Step>,
     travels: Vec<[f64; CELLS]>,
     places: Vec<[[f64; CELLS]; 2]>,
-    joined: Vec<Vec<(usize, usize)>>,
+    ways: Vec<Ways>,
     weights: usize,
+}
+
+/// What the ways between places count for: by the place before, then after; and by the place after, then before.
+struct Ways {
+    onward: [[f64; CELLS]; CELLS],
+    back: [[f64; CELLS]; CELLS],
+    /// Whether the bow stays where it is.
+    stays: bool,
 }
 
 /// A price: what is fixed, thousandths, and how often each learned weight is paid.
@@ -46,20 +54,17 @@ struct Price {
 struct Step {
     direction: [Price; 2],
     acts: Vec<Act>,
-    /// What ways through the air count for, by distance.
-    lift: [f64; CELLS],
     places: usize,
     travel: usize,
 }
 
 /// A link between two directions.
 struct Act {
-    link: Link,
     from: BowDirection,
     to: BowDirection,
     price: Price,
-    /// Which of the tables of joined places is its.
-    joined: usize,
+    /// Which of the tables of ways between places is its.
+    ways: usize,
 }
 
 /// All ways of bowing a line, summed up.
@@ -95,8 +100,8 @@ impl Inverse {
         let each: Vec<Costs<'_>> = each.iter().map(|settings| Costs::new(&line, settings, CELLS)).collect();
         let mut tables = Tables::default();
         let steps = (0..line.strokes.len()).map(|index| step(index, &fixed, &each, &mut tables)).collect();
-        let Tables { travels, places, joined, .. } = tables;
-        Self { steps, travels, places, joined, weights: names.len() }
+        let Tables { travels, places, ways, .. } = tables;
+        Self { steps, travels, places, ways, weights: names.len() }
     }
 
     /// All ways, the learned weights being these (thousandths, in the order of their names), where known
@@ -152,9 +157,8 @@ impl Inverse {
         let mut begins = [[0.0; CELLS]; 2];
         for act in &step.acts {
             let price = counts(act.price.at(weights));
-            let from = &before[act.from as usize];
-            let to = &mut begins[act.to as usize];
-            self.over(step, act, |from_cell, to_cell, way| to[to_cell] += from[from_cell] * way * price);
+            let ways = &self.ways[act.ways];
+            lead(&before[act.from as usize], &ways.onward, ways.stays, price, &mut begins[act.to as usize]);
         }
         begins
     }
@@ -173,15 +177,13 @@ impl Inverse {
         let mut shares = Vec::with_capacity(step.acts.len());
         for act in &step.acts {
             let price = counts(act.price.at(weights));
-            let (from, to) = (&before[act.from as usize], &onward[act.to as usize]);
-            let behind = &mut back[act.from as usize];
-            let mut share = 0.0;
-            self.over(step, act, |from_cell, to_cell, way| {
-                let counted = to[to_cell] * way * price;
-                behind[from_cell] += counted;
-                share += from[from_cell] * counted;
-            });
-            shares.push(share);
+            let ways = &self.ways[act.ways];
+            let mut behind = [0.0; CELLS];
+            lead(&onward[act.to as usize], &ways.back, ways.stays, price, &mut behind);
+            shares.push(dot(&before[act.from as usize], &behind));
+            for (sum, share) in back[act.from as usize].iter_mut().zip(behind) {
+                *sum += share;
+            }
         }
         let whole: f64 = shares.iter().sum();
         for (act, share) in step.acts.iter().zip(shares) {
@@ -190,22 +192,12 @@ impl Inverse {
         back
     }
 
-    /// Every pair of places that a link joins, with what the way between them counts for.
-    fn over(&self, step: &Step, act: &Act, mut each: impl FnMut(usize, usize, f64)) {
-        let through_the_air = matches!(act.link, Link::Retake | Link::Reset);
-        for (from, to) in &self.joined[act.joined] {
-            each(*from, *to, if through_the_air { step.lift[from.abs_diff(*to)] } else { 1.0 });
-        }
-    }
-
     fn travelled(&self, step: &Step, begins: &Row) -> Row {
         let (travel, place) = (&self.travels[step.travel], &self.places[step.places][1]);
         let mut ends = [[0.0; CELLS]; 2];
         for start in 0..CELLS {
-            for way in 0..CELLS - start {
-                ends[0][start + way] += begins[0][start] * travel[way];
-                ends[1][start] += begins[1][start + way] * travel[way];
-            }
+            add(ends[0][start..].iter_mut(), travel, begins[0][start]);
+            add(ends[1][..=start].iter_mut().rev(), travel, begins[1][start]);
         }
         for row in &mut ends {
             row.iter_mut().zip(place).for_each(|(chance, place)| *chance *= place);
@@ -218,14 +210,27 @@ impl Inverse {
         let after: Row =
             std::array::from_fn(|way| std::array::from_fn(|cell| after[way][cell] * place[cell]));
         let mut begins = [[0.0; CELLS]; 2];
-        for start in 0..CELLS {
-            for way in 0..CELLS - start {
-                begins[0][start] += after[0][start + way] * travel[way];
-                begins[1][start + way] += after[1][start] * travel[way];
-            }
+        for end in 0..CELLS {
+            add(begins[0][..=end].iter_mut().rev(), travel, after[0][end]);
+            add(begins[1][end..].iter_mut(), travel, after[1][end]);
         }
         begins
     }
+}
+
+/// Adds the chances that lead from one row to another at a price.
+fn lead(from: &[f64; CELLS], ways: &[[f64; CELLS]; CELLS], stays: bool, price: f64, to: &mut [f64; CELLS]) {
+    if stays {
+        return add(to.iter_mut(), from, price);
+    }
+    for (chance, ways) in from.iter().zip(ways) {
+        add(to.iter_mut(), ways, chance * price);
+    }
+}
+
+/// Adds so many times a row to cells, as far as both go.
+fn add<'c>(cells: impl Iterator<Item = &'c mut f64>, row: &[f64; CELLS], times: f64) {
+    cells.zip(row).for_each(|(cell, share)| *cell += share * times);
 }
 
 impl Price {
@@ -271,21 +276,48 @@ struct Tables {
     known_travels: FxHashMap<(i64, SpeedWindow), usize>,
     places: Vec<[[f64; CELLS]; 2]>,
     known_places: FxHashMap<(BowInterval, u16, bool), usize>,
-    /// The pairs of places, from and to, that a link joins.
-    joined: Vec<Vec<(usize, usize)>>,
-    known_joined: FxHashMap<(Join, Link, BowDirection, BowDirection), usize>,
+    ways: Vec<Ways>,
+    /// Nothing for a link that joins no two places.
+    known_ways: FxHashMap<(Join, Link, BowDirection, BowDirection, Option<Carry>), Option<usize>>,
 }
 
 impl Tables {
-    fn joined(&mut self, costs: &Costs<'_>, join: Join, link: Link, [from, to]: [BowDirection; 2]) -> usize {
-        *self.known_joined.entry((join, link, from, to)).or_insert_with(|| {
+    /// The ways between places by which a link joins two directions; `None` where it joins none.
+    fn ways(
+        &mut self,
+        costs: &Costs<'_>,
+        approach: &Approach,
+        link: Link,
+        [from, to]: [BowDirection; 2],
+    ) -> Option<usize> {
+        let lifted = matches!(link, Link::Retake | Link::Reset) && approach.join != Join::Entry;
+        let carry = lifted.then(|| costs.carry(approach));
+        let join = approach.join;
+        *self.known_ways.entry((join, link, from, to, carry)).or_insert_with(|| {
             let stand = |direction, cell| Stand { direction, cell };
-            let pairs = (0..CELLS).flat_map(|one| (0..CELLS).map(move |other| (one, other)));
-            let holds = |(one, other): &(usize, usize)| {
-                costs.is_link(join, link, stand(from, *one), stand(to, *other))
-            };
-            self.joined.push(pairs.filter(holds).collect());
-            self.joined.len() - 1
+            let through_the_air: [f64; CELLS] = std::array::from_fn(|way| match carry {
+                Some(carry) => {
+                    let rushed = if carry.in_time.is_none_or(|far| way > far) { carry.rushed } else { 0 };
+                    counts((carry.per_cell * way as i64 + rushed) as f64)
+                }
+                None => 1.0,
+            });
+            let mut ways = Ways { onward: [[0.0; CELLS]; CELLS], back: [[0.0; CELLS]; CELLS], stays: true };
+            let mut any = false;
+            for one in 0..CELLS {
+                for other in 0..CELLS {
+                    if costs.is_link(join, link, stand(from, one), stand(to, other)) {
+                        ways.onward[one][other] = through_the_air[one.abs_diff(other)];
+                        ways.back[other][one] = ways.onward[one][other];
+                        ways.stays &= one == other;
+                        any = true;
+                    }
+                }
+            }
+            any.then(|| {
+                self.ways.push(ways);
+                self.ways.len() - 1
+            })
         })
     }
 }
@@ -321,8 +353,7 @@ fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables
     });
     let approach = fixed.approach(index);
     let acts = approach.as_ref().map(|approach| acts(approach, fixed, each, tables)).unwrap_or_default();
-    let lift = lift(approach.as_ref(), fixed);
-    Step { direction, acts, lift, places, travel }
+    Step { direction, acts, places, travel }
 }
 
 fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables) -> Vec<Act> {
@@ -330,34 +361,20 @@ fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut
     for link in offered(approach.join) {
         for from in DIRECTIONS {
             for to in DIRECTIONS {
-                let joined = tables.joined(fixed, approach.join, *link, [from, to]);
+                let Some(ways) = tables.ways(fixed, approach, *link, [from, to]) else { continue };
                 let cost = |costs: &Costs<'_>, approach: &Approach| {
                     let mut sum = 0;
                     costs.act(approach, *link, from, to, &mut sum);
                     sum
                 };
-                if !tables.joined[joined].is_empty() {
-                    // What strokes lean to is no weight's: it is counted once.
-                    let alone = Approach { change_leaning: [0; 2], ..*approach };
-                    let price = Price::of(cost(fixed, approach), |costs| cost(costs, &alone), each);
-                    acts.push(Act { link: *link, from, to, price, joined });
-                }
+                // What strokes lean to is no weight's: it is counted once.
+                let alone = Approach { change_leaning: [0; 2], ..*approach };
+                let price = Price::of(cost(fixed, approach), |costs| cost(costs, &alone), each);
+                acts.push(Act { from, to, price, ways });
             }
         }
     }
     acts
-}
-
-/// What ways through the air count for before a stroke.
-fn lift(approach: Option<&Approach>, costs: &Costs<'_>) -> [f64; CELLS] {
-    let Some(approach) = approach.filter(|approach| approach.join != Join::Entry) else {
-        return [1.0; CELLS];
-    };
-    let carry = costs.carry(approach);
-    std::array::from_fn(|way| {
-        let rushed = if carry.in_time.is_none_or(|far| way > far) { carry.rushed } else { 0 };
-        counts((carry.per_cell * way as i64 + rushed) as f64)
-    })
 }
 
 fn multiply(row: &mut Row, by: &Row) {
@@ -386,6 +403,24 @@ fn power_of_two(exponent: i64) -> f64 {
     f64::from_bits(((exponent.clamp(-1022, 1023) + 1023) as u64) << 52)
 }
 
+/// One over the number of each term of the series of e.
+const SHARES: [f64; 14] = [
+    1.0,
+    1.0 / 2.0,
+    1.0 / 3.0,
+    1.0 / 4.0,
+    1.0 / 5.0,
+    1.0 / 6.0,
+    1.0 / 7.0,
+    1.0 / 8.0,
+    1.0 / 9.0,
+    1.0 / 10.0,
+    1.0 / 11.0,
+    1.0 / 12.0,
+    1.0 / 13.0,
+    1.0 / 14.0,
+];
+
 /// e to the minus a cost in thousandths of a point; nothing beyond 700 points.
 fn counts(thousandths: f64) -> f64 {
     let points = thousandths / 1000.0;
@@ -395,10 +430,7 @@ fn counts(thousandths: f64) -> f64 {
     let halvings = (points / std::f64::consts::LN_2).round();
     let left = halvings * std::f64::consts::LN_2 - points;
     // |left| < 0.35: fourteen terms are more than a float holds.
-    let mut sum = 1.0;
-    for term in (1..=14).rev() {
-        sum = 1.0 + sum * left / f64::from(term);
-    }
+    let sum = SHARES.iter().rev().fold(1.0, |sum, share| 1.0 + sum * left * share);
     sum * power_of_two(-(halvings as i64))
 }
 

@@ -125,7 +125,7 @@ fn lengths(before: &Stroke, stroke: &Stroke) -> Lengths {
 }
 
 /// What carrying the bow through the air costs.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub(crate) struct Carry {
     /// For each cell of the way.
     pub(crate) per_cell: i64,

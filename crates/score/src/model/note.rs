@@ -225,6 +225,18 @@ impl Articulations {
         self.0 & (1 << mark as u8) != 0
     }
 
+    /// Whether a dot, a wedge or a dash is there: under a slur the bow stops before such a note.
+    #[must_use]
+    pub fn stops_the_bow(self) -> bool {
+        const STOPS: [Articulation; 4] = [
+            Articulation::Staccato,
+            Articulation::Staccatissimo,
+            Articulation::Tenuto,
+            Articulation::DetachedLegato,
+        ];
+        STOPS.into_iter().any(|mark| self.has(mark))
+    }
+
     /// Whether no mark is there.
     #[must_use]
     pub fn is_empty(self) -> bool {

@@ -20,8 +20,8 @@
 //!
 //! ## What it cannot know
 //! Whether the impulse inside the bow is the effect that is wanted: where the same part does so in several places it is
-//! told once, with their number. A slur that begins less than a beat before and ends there leads into it. Slurs over the beats of slow syncopation, and notes with a breath of silence before
-//! them, are left out.
+//! told once, with their number. A slur that begins less than a beat before and ends there leads into it. Slurs
+//! over the beats of slow syncopation, and notes with a breath of silence before them, are left out.
 //!
 //! ## Sources
 //! Common practice.
@@ -91,7 +91,8 @@ fn wanted(
             None
         }
     };
-    under.filter(|(_, note)| !is_led_into(part, (start, end), note)).filter_map(|(id, note)| Some((id, why(note)?))).collect()
+    let wanted = under.filter(|(_, note)| !is_led_into(part, (start, end), note));
+    wanted.filter_map(|(id, note)| Some((id, why(note)?))).collect()
 }
 
 /// Whether the slur is an upbeat that leads into the note: it begins less than a beat before, and ends on it.

@@ -24,7 +24,7 @@
 //! ## Sources
 //! Read 1969, as quoted: over bowing slurs a phrase line is drawn broken; Okura.
 
-use arcata_score::{Articulation, Note, NoteKind, Part, Slur};
+use arcata_score::{Note, NoteKind, Part, Slur};
 
 use crate::phrase_change;
 use crate::phrase_verdict::is_left_to_phrases;
@@ -68,17 +68,10 @@ pub(crate) fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> 
         let (begins, ends) = (point(first), point(last));
         let held = from <= begins && ends <= to && (begins, ends) != (from, to);
         let ornament = first.kind != NoteKind::Ordinary || start.kind != NoteKind::Ordinary;
-        let hooked = is_marked(end) && follows(part, last, end);
+        let hooked = end.articulations.stops_the_bow() && follows(part, last, end);
         *slur != outer && first.voice == start.voice && held && ends > begins && !ornament && !hooked
     });
     inside.count()
-}
-
-/// Whether a note carries a dot, a wedge or a dash: under a slur the bow stops before it.
-fn is_marked(note: &Note) -> bool {
-    const MARKS: [Articulation; 4] =
-        [Articulation::Staccato, Articulation::Staccatissimo, Articulation::Tenuto, Articulation::DetachedLegato];
-    MARKS.iter().any(|mark| note.articulations.has(*mark))
 }
 
 /// Whether a note is the next of its voice after another.

@@ -25,7 +25,7 @@
 //! ## Sources
 //! Common practice; Okura (a slur over rests is a phrase mark).
 
-use arcata_score::{Articulation, Moment, Note, NoteId, NoteKind, Part, Slur};
+use arcata_score::{Moment, Note, NoteId, NoteKind, Part, Slur};
 
 use crate::phrase_change;
 use crate::phrase_verdict::is_left_to_phrases;
@@ -89,10 +89,8 @@ fn rests_under(part: &Part, start: &Note, end: &Note) -> Vec<(NoteId, NoteId)> {
 
 /// A short rest beside a note with a dot, wedge or dash: the bow stops on the string and goes on, hooked.
 fn is_stop(before: &Note, rest: &Note, next: &Note) -> bool {
-    const MARKS: [Articulation; 4] =
-        [Articulation::Staccato, Articulation::Staccatissimo, Articulation::Tenuto, Articulation::DetachedLegato];
-    let marked = |note: &Note| MARKS.iter().any(|mark| note.articulations.has(*mark));
-    (marked(before) || marked(next)) && rest.length <= before.length.max(next.length)
+    let stops = before.articulations.stops_the_bow() || next.articulations.stops_the_bow();
+    stops && rest.length <= before.length.max(next.length)
 }
 
 /// A slur before the first rest, one between each two, one after the last.
