@@ -11,7 +11,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::blocks::{Blocks, Repeats, leanings};
-use super::{About, Agreement};
+use super::{About, Agreement, Member};
 use crate::plan::{Leaning, Wished};
 use crate::{Cost, Join, Line, Plan, PlanSettings, PlannedStroke, Term};
 
@@ -260,9 +260,15 @@ impl Problem<'_> {
     fn turn_round(&self, blocks: &mut Blocks, mut wishes: Wishes) -> Wishes {
         blocks.lean(&self.leanings(&wishes));
         let mut total = blocks.total(Repeats::Once);
-        let changes =
-            (0..self.agreements.len()).filter(|index| self.agreements[*index].about == About::Change);
-        for run in self.runs().into_iter().chain(changes.map(|index| vec![index])) {
+        // What all do alike is as it should be.
+        let strokes = blocks.strokes(Repeats::Once);
+        let parted = |index: &usize| {
+            let agreement = &self.agreements[*index];
+            let met = |member: &Member| wishes[*index].is_met(&strokes[member.line][member.stroke]);
+            agreement.about == About::Change && !agreement.members.iter().all(met)
+        };
+        let changes: Vec<usize> = (0..self.agreements.len()).filter(parted).collect();
+        for run in self.runs().into_iter().chain(changes.into_iter().map(|index| vec![index])) {
             let members = run.iter().flat_map(|index| &self.agreements[*index].members);
             if members.clone().any(|member| blocks.length_around(member) > LONGEST) {
                 continue;
