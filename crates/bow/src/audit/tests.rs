@@ -40,7 +40,7 @@ fn what_comes_anyway_is_obvious() {
 
 #[test]
 fn a_mark_that_keeps_the_last_two_from_being_hooked_holds_the_plan() {
-    check("time 3/4  quarter=120\nviolin: f c''4 d'' e''!down | f''2. |.", &[HoldsPlan]);
+    check("time 3/4  quarter=120\nviolin: f c''4 d'' e''!down | f''4 r r |.", &[HoldsPlan]);
 }
 
 #[test]

@@ -269,6 +269,9 @@ fn only(weights: &Weights, names: &[&str], chosen: Option<&str>) -> Weights {
     weights
 }
 
+/// What makes the ways of a link the same: join, link, the directions before and after, what the air costs.
+type Linked = (Join, Link, BowDirection, BowDirection, Option<Carry>);
+
 /// Tables that many strokes share.
 #[derive(Default)]
 struct Tables {
@@ -278,7 +281,7 @@ struct Tables {
     known_places: FxHashMap<(BowInterval, u16, bool), usize>,
     ways: Vec<Ways>,
     /// Nothing for a link that joins no two places.
-    known_ways: FxHashMap<(Join, Link, BowDirection, BowDirection, Option<Carry>), Option<usize>>,
+    known_ways: FxHashMap<Linked, Option<usize>>,
 }
 
 impl Tables {
