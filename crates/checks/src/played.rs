@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 
-use arcata_bow::plan::{as_it_comes, sureness};
-use arcata_bow::{Join, Line, Profile, Style, plan};
+use arcata_bow::plan::{Inverse, as_it_comes, sureness};
+use arcata_bow::{Join, Line, Link, Profile, Style, plan};
 use arcata_score::{BowDirection, NoteKind, Score};
 use rayon::prelude::*;
 use serde_json::Value;
@@ -185,6 +185,33 @@ fn reliability(piece: &Piece, profile: &Profile) -> Tens {
     tens
 }
 
+/// The chance of the planned direction over all ways, ten-thousandths, by these steps: what the table of sureness is made
+/// from.
+const STEPS: [u32; 9] = [0, 4_500, 5_500, 6_500, 8_000, 9_900, 9_970, 9_999, 10_001];
+
+fn report_chances(pieces: &[Piece], profile: &Profile) {
+    let mut steps = [(0, 0); STEPS.len()];
+    for piece in pieces {
+        let settings = scores::blind(&piece.line, profile);
+        let planned = plan(&piece.line, &settings);
+        let chances = Inverse::new(&piece.line, &settings, &[]).chances(&[], &[]);
+        for (stroke, bow) in piece.strokes.iter().zip(&piece.bows) {
+            let direction = planned.strokes[*stroke].direction;
+            let down = chances.down[*stroke];
+            let chance = if direction == BowDirection::Down { down } else { 1.0 - down };
+            let step = STEPS.iter().rposition(|step| f64::from(*step) <= chance * 1e4).unwrap_or(0);
+            steps[step].0 += 1;
+            steps[step].1 += usize::from(direction == *bow);
+        }
+    }
+    for (step, (strokes, right)) in STEPS.iter().zip(steps).filter(|(_, (strokes, _))| *strokes > 0) {
+        println!(
+            "chance from {step:5} in ten thousand: {strokes:5} strokes, {:5.1} % went so",
+            percent(right, strokes)
+        );
+    }
+}
+
 fn report_reliability(pieces: &[Piece], profile: &Profile) {
     let each: Vec<Tens> = pieces.iter().map(|piece| reliability(piece, profile)).collect();
     let of = |ten: usize, pieces: &mut dyn Iterator<Item = &Tens>| {
@@ -224,10 +251,50 @@ fn report_reliability(pieces: &[Piece], profile: &Profile) {
     );
 }
 
-/// Prints how each style and plain alternation agree with what was played.
+/// A piece bar by bar: offset of each stroke in whole notes, `~` where it is slurred, the planned direction, its link where the
+/// bow does not just change, `!` where the player went the other way, `?` where the table tells nothing.
+fn by_bars(piece: &Piece, profile: &Profile) -> String {
+    let settings = scores::blind(&piece.line, profile);
+    let planned = plan(&piece.line, &settings);
+    let mut text = String::new();
+    let mut bar = None;
+    for (index, (stroke, bow)) in piece.line.strokes.iter().zip(&planned.strokes).enumerate() {
+        if bar != Some(stroke.bar) {
+            bar = Some(stroke.bar);
+            text += &format!("\n{:4}:", stroke.bar);
+        }
+        let told = piece.strokes.iter().position(|known| *known == index).map(|nth| piece.bows[nth]);
+        let rest = if stroke.join == Join::Continues { "" } else { "| " };
+        let kind = if stroke.note_count > 1 { "~" } else { "" };
+        let against = match told {
+            None => "?",
+            Some(told) if told != bow.direction => "!",
+            Some(_) => "",
+        };
+        let link = match bow.link {
+            Link::Change | Link::Reset => "",
+            Link::Hooked => "(hooked)",
+            Link::Retake => "(retake)",
+        };
+        let direction = if bow.direction == BowDirection::Down { "d" } else { "u" };
+        text += &format!(" {rest}{}{kind}{direction}{against}{link}", stroke.offset);
+    }
+    text
+}
+
+/// Prints how each style and plain alternation agree with what was played; `--bars FILE` a piece bar by bar.
 pub(crate) fn run(arguments: &[String]) -> Result<()> {
     let (folder, prices) =
         arguments.split_first().ok_or("played wants the folder that holds strokes.json")?;
+    if let [option, file, prices @ ..] = prices
+        && option == "--bars"
+    {
+        let profile = scores::priced(Profile::default(), prices)?;
+        let pieces = load(Path::new(folder), &profile)?;
+        let piece = pieces.iter().find(|piece| piece.file.contains(file.as_str()));
+        println!("{}", by_bars(piece.ok_or(format!("there is no piece \"{file}\""))?, &profile));
+        return Ok(());
+    }
     let profile = scores::priced(Profile::default(), prices)?;
     let pieces = load(Path::new(folder), &profile)?;
     print!(
@@ -250,6 +317,7 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
         println!("{:24} {}", piece.file, Played::of(piece, &planned(piece, &profile)));
     }
     println!("\nhow sure the plan is, concert");
+    report_chances(&pieces, &profile);
     report_reliability(&pieces, &profile);
     println!("\n\"one way\": two strokes in one direction without a silence, in 100 joints without one");
     let rested =

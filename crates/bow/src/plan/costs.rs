@@ -201,8 +201,15 @@ impl<'a> Costs<'a> {
         if direction == BowDirection::Up {
             tally.add(Term::Beat, self.beat_on_up_bow(stroke));
             tally.add(Term::Accent, weights.accent * i64::from(emphasis.accent) / 100);
-            if stroke.join != Join::Continues && emphasis.metric == MetricPlace::Downbeat {
-                tally.add(Term::Entry, weights.entry);
+            if stroke.join != Join::Continues {
+                if emphasis.metric == MetricPlace::Downbeat {
+                    tally.add(Term::Entry, weights.entry);
+                } else if !onto(MetricPlace::Downbeat) {
+                    tally.add(Term::Entry, weights.entry_elsewhere);
+                }
+            }
+            if onto(MetricPlace::Downbeat) {
+                tally.add(Term::Upbeat, self.flows(stroke));
             }
             // A last note that grows may well end up (treatises on the last note of a phrase).
             if stroke.level_end <= stroke.level_start {
@@ -212,16 +219,22 @@ impl<'a> Costs<'a> {
             match emphasis.metric {
                 MetricPlace::Beat => tally.add(Term::Beat, weights.beat),
                 MetricPlace::Offbeat => tally.add(Term::Beat, weights.offbeat),
+                MetricPlace::MidBar if Self::slurred(stroke) => tally.add(Term::Beat, weights.half_bar),
                 MetricPlace::Downbeat | MetricPlace::MidBar => {}
+            }
+            if next.is_some_and(|next| next.join == Join::AfterRest) {
+                tally.add(Term::Ending, weights.before_rest);
             }
             if onto(MetricPlace::MidBar) && Self::leads(stroke) {
                 tally.add(Term::Upbeat, weights.upbeat_mid_bar);
             }
             if onto(MetricPlace::Downbeat) {
-                let upbeat = match stroke.kind {
-                    _ if !Self::leads(stroke) => weights.upbeat_long,
-                    StrokeKind::Slurred | StrokeKind::Pulsed => weights.upbeat_slurred,
-                    _ => weights.upbeat,
+                let upbeat = if !Self::leads(stroke) {
+                    weights.upbeat_long
+                } else if Self::slurred(stroke) {
+                    weights.upbeat_slurred
+                } else {
+                    weights.upbeat
                 };
                 tally.add(Term::Upbeat, upbeat);
                 if stroke.join != Join::Continues {
@@ -234,7 +247,7 @@ impl<'a> Costs<'a> {
     /// What a beat on an up-bow costs: the longer the stroke, the less a player minds.
     fn beat_on_up_bow(&self, stroke: &Stroke) -> i64 {
         let (weights, emphasis) = (self.weights, stroke.emphasis);
-        let slurred = matches!(stroke.kind, StrokeKind::Slurred | StrokeKind::Pulsed);
+        let slurred = Self::slurred(stroke);
         match emphasis.metric {
             MetricPlace::Downbeat if emphasis.bars >= TWO_BARS => weights.downbeat_bars,
             MetricPlace::Downbeat if emphasis.bars >= A_BAR => weights.downbeat_bar,
@@ -247,6 +260,21 @@ impl<'a> Costs<'a> {
             MetricPlace::MidBar => weights.mid_bar,
             MetricPlace::Beat | MetricPlace::Offbeat => 0,
         }
+    }
+
+    /// What it costs an up-bow to flow into a downbeat: a legato line comes as it comes.
+    fn flows(&self, stroke: &Stroke) -> i64 {
+        if !Self::leads(stroke) {
+            self.weights.flow_long
+        } else if Self::slurred(stroke) {
+            self.weights.flow_slurred
+        } else {
+            0
+        }
+    }
+
+    fn slurred(stroke: &Stroke) -> bool {
+        matches!(stroke.kind, StrokeKind::Slurred | StrokeKind::Pulsed)
     }
 
     /// Whether a stroke is short enough to lead to the beat after it.

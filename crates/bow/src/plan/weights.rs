@@ -19,6 +19,8 @@ pub struct Weights {
     pub mid_bar: i64,
     /// The same for a slur.
     pub mid_bar_slurred: i64,
+    /// A slur begun in the middle of an even bar taken down.
+    pub half_bar: i64,
     /// A down-bow on a weak beat (odd parts down, even parts up: Mersenne 1636).
     pub beat: i64,
     /// A down-bow between beats.
@@ -29,10 +31,18 @@ pub struct Weights {
     pub upbeat_slurred: i64,
     /// The same for a stroke that is longer than a beat of three.
     pub upbeat_long: i64,
+    /// A short slur that flows into a downbeat taken up.
+    pub flow_slurred: i64,
+    /// The same for a stroke that is longer than a beat of three.
+    pub flow_long: i64,
     /// The last short stroke before the middle of a bar taken down.
     pub upbeat_mid_bar: i64,
     /// An entry on the bow against the beat.
     pub entry: i64,
+    /// An entry that neither holds nor leads to a downbeat taken up.
+    pub entry_elsewhere: i64,
+    /// The last stroke before a short rest taken down.
+    pub before_rest: i64,
     /// A tremolo begun on the up-bow, so that like ones begin alike.
     pub tremolo: i64,
     /// An up-bow on a fully accented onset.
@@ -122,30 +132,35 @@ impl Default for Weights {
     /// The shipped professional profile.
     fn default() -> Self {
         Self {
-            downbeat: 1500,
-            downbeat_slurred: 550,
-            downbeat_bar: 150,
-            downbeat_bars: 0,
-            downbeat_even: 0,
+            downbeat: 1100,
+            downbeat_slurred: 600,
+            downbeat_bar: 600,
+            downbeat_bars: 50,
+            downbeat_even: 200,
             mid_bar: 600,
-            mid_bar_slurred: 50,
-            beat: 60,
-            offbeat: 0,
-            upbeat: 600,
-            upbeat_slurred: 100,
+            mid_bar_slurred: 0,
+            half_bar: 700,
+            beat: 50,
+            offbeat: 250,
+            upbeat: 200,
+            upbeat_slurred: 0,
             upbeat_long: 0,
+            flow_slurred: 400,
+            flow_long: 400,
             upbeat_mid_bar: 100,
-            entry: 2500,
+            entry: 1500,
+            entry_elsewhere: 500,
+            before_rest: 400,
             tremolo: 150,
             accent: 800,
             accent_place: 600,
             soft_entry_place: 300,
             swell: 1000,
-            ending: 800,
+            ending: 640,
             hook: 8000,
             hook_last_two: 600,
             hook_joint_relief: 50,
-            hook_short_relief: 30,
+            hook_short_relief: 0,
             hook_by_slur: 1000,
             hook_slurs: 100000,
             hook_asked: 2700,
@@ -159,7 +174,7 @@ impl Default for Weights {
             rushed_asked: 300,
             unmarked: 300,
             turn: 30,
-            reset: 175,
+            reset: 300,
             speed_fast: 400,
             speed_fast_short: 1200,
             speed_slow: 700,
@@ -197,13 +212,18 @@ impl Weights {
             ("downbeat_even", &mut self.downbeat_even),
             ("mid_bar", &mut self.mid_bar),
             ("mid_bar_slurred", &mut self.mid_bar_slurred),
+            ("half_bar", &mut self.half_bar),
             ("beat", &mut self.beat),
             ("offbeat", &mut self.offbeat),
             ("upbeat", &mut self.upbeat),
             ("upbeat_slurred", &mut self.upbeat_slurred),
             ("upbeat_long", &mut self.upbeat_long),
+            ("flow_slurred", &mut self.flow_slurred),
+            ("flow_long", &mut self.flow_long),
             ("upbeat_mid_bar", &mut self.upbeat_mid_bar),
             ("entry", &mut self.entry),
+            ("entry_elsewhere", &mut self.entry_elsewhere),
+            ("before_rest", &mut self.before_rest),
             ("tremolo", &mut self.tremolo),
             ("accent", &mut self.accent),
             ("accent_place", &mut self.accent_place),

@@ -114,7 +114,7 @@ fn run(line: &Line, bars: &[Range<usize>]) -> usize {
 enum Bowed {
     /// The bars begin on the other bow each time.
     Turning,
-    /// Every bar is hooked, or lifted, once.
+    /// Every bar that does not turn is hooked, or lifted.
     Evened,
 }
 
@@ -132,7 +132,7 @@ fn bowed(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Option<Bowed> {
     let turns = |pair: &[Range<usize>]| planned[pair[0].start].direction != planned[pair[1].start].direction;
     if bars.windows(2).all(turns) {
         Some(Bowed::Turning)
-    } else if bars[..bars.len() - 1].iter().all(held) {
+    } else if bars.windows(2).all(|pair| turns(pair) || held(&pair[0])) {
         Some(Bowed::Evened)
     } else {
         None
@@ -149,7 +149,7 @@ fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>]
         bars[0].len(),
         match bowed {
             Bowed::Turning => "",
-            Bowed::Evened => ", unless every one is hooked or lifted",
+            Bowed::Evened => ", unless it is hooked or lifted",
         },
     );
     let number = |count: usize| Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX));

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=40
-//! violin: p <= c''2 == f d'' | c''1 |.
+//! violin: p <= c''2 == f d'' | c''1!down |.
 //! ```
 //!
 //! ## What it proposes
