@@ -5,15 +5,10 @@
 //! price changes its sign, and a price of nothing stays nothing. Whole pieces are left out in turn; the old
 //! weights stay unless the gain on pieces left out exceeds its standard error.
 
-use std::collections::BTreeMap;
 use std::path::Path;
 
-use arcata_bow::plan::Inverse;
-use arcata_bow::{Line, PlanSettings, Profile, Style};
-use arcata_score::BowDirection;
-use argmin::core::{CostFunction, Error, Executor, Gradient, State};
-use argmin::solver::linesearch::MoreThuenteLineSearch;
-use argmin::solver::quasinewton::LBFGS;
+use arcata_bow::{PlanSettings, Profile, Style};
+use arcata_habits::{LEARNED, Problem, Sample, with_weights as with};
 use rayon::prelude::*;
 
 use crate::outcome::Result;
@@ -23,134 +18,9 @@ use crate::setting::{Setting, read_text};
 
 /// Weights that the hand set before anything was learned: `STYLE NAME VALUE` a line.
 const HAND_SET: &str = "outside/hand_set.weights";
-/// What is learned: what depends on direction and link. Speeds and places are mechanics and stay.
-const LEARNED: [&str; 29] = [
-    "downbeat",
-    "downbeat_slurred",
-    "downbeat_bar",
-    "downbeat_bars",
-    "downbeat_even",
-    "mid_bar",
-    "mid_bar_slurred",
-    "half_bar",
-    "beat",
-    "offbeat",
-    "upbeat",
-    "upbeat_slurred",
-    "upbeat_long",
-    "flow_slurred",
-    "flow_long",
-    "upbeat_mid_bar",
-    "entry",
-    "entry_elsewhere",
-    "before_rest",
-    "ending",
-    "hook",
-    "hook_last_two",
-    "hook_by_slur",
-    "hook_slurs",
-    "retake",
-    "retake_apart",
-    "retake_up",
-    "reset",
-    "swell",
-];
 /// A weight may well come to be half as large again as the hand set it, or two thirds of that: the spread of its logarithm.
 /// With twice or half the learned weights follow single long stretches of the data, and foresee a piece left out worse.
 const SPREAD: f64 = 0.4;
-const ROUNDS: u64 = 60;
-
-/// A line of which some directions are known.
-pub(crate) struct Sample {
-    pub(crate) inverse: Inverse,
-    pub(crate) known: Vec<Option<BowDirection>>,
-    /// The piece that it is left out with.
-    pub(crate) piece: usize,
-}
-
-/// The problem that is solved: find the exponents under which the samples are likeliest.
-struct Problem<'a> {
-    samples: Vec<&'a Sample>,
-    hand_set: &'a [f64],
-    spread: f64,
-    /// What is not learned from these samples.
-    held: &'static [&'static str],
-}
-
-impl Problem<'_> {
-    fn weights(&self, exponents: &[f64]) -> Vec<f64> {
-        self.hand_set.iter().zip(exponents).map(|(weight, exponent)| weight * exponent.exp()).collect()
-    }
-
-    /// What is to be small, and how it grows with each exponent.
-    fn look(&self, exponents: &[f64]) -> (f64, Vec<f64>) {
-        let weights = self.weights(exponents);
-        let nothing: [Option<BowDirection>; 0] = [];
-        let each: Vec<(f64, Vec<f64>)> = self
-            .samples
-            .par_iter()
-            .map(|sample| {
-                let (free, held) = (
-                    sample.inverse.chances(&weights, &nothing),
-                    sample.inverse.chances(&weights, &sample.known),
-                );
-                let logarithm =
-                    |(sum, exponent): (f64, i64)| sum.ln() + exponent as f64 * std::f64::consts::LN_2;
-                let paid = held.paid.iter().zip(&free.paid).map(|(held, free)| held - free).collect();
-                (logarithm(free.sum) - logarithm(held.sum), paid)
-            })
-            .collect();
-        let mut loss = 0.0;
-        let mut slope = vec![0.0; exponents.len()];
-        for (share, paid) in each {
-            loss += share;
-            slope.iter_mut().zip(paid).for_each(|(sum, paid)| *sum += paid);
-        }
-        let precision = 1.0 / (self.spread * self.spread);
-        for (nth, exponent) in exponents.iter().enumerate() {
-            loss += exponent * exponent * precision / 2.0;
-            let held = self.held.contains(&LEARNED[nth]);
-            slope[nth] = if held { 0.0 } else { slope[nth] * weights[nth] / 1000.0 + exponent * precision };
-        }
-        // By the known stroke, so that the first step of the search is a short one.
-        let known: usize = self.samples.iter().map(|sample| sample.known.iter().flatten().count()).sum();
-        let each = 1.0 / known.max(1) as f64;
-        (loss * each, slope.into_iter().map(|slope| slope * each).collect())
-    }
-
-    fn solve(self) -> Result<Vec<f64>> {
-        let start = vec![0.0; self.hand_set.len()];
-        let hand_set = self.hand_set.to_vec();
-        let solver = LBFGS::new(MoreThuenteLineSearch::new(), 7)
-            .with_tolerance_grad(1e-5)
-            .and_then(|solver| solver.with_tolerance_cost(1e-7))
-            .map_err(|problem| problem.to_string())?;
-        let found = Executor::new(self, solver).configure(|state| state.param(start).max_iters(ROUNDS)).run();
-        let found = found.map_err(|problem| problem.to_string())?;
-        let exponents = found.state().get_best_param().ok_or("the search found nothing")?;
-        let weights =
-            hand_set.iter().zip(exponents).map(|(weight, exponent)| (weight * exponent.exp()).round());
-        Ok(weights.collect())
-    }
-}
-
-impl CostFunction for Problem<'_> {
-    type Param = Vec<f64>;
-    type Output = f64;
-
-    fn cost(&self, exponents: &Vec<f64>) -> std::result::Result<f64, Error> {
-        Ok(self.look(exponents).0)
-    }
-}
-
-impl Gradient for Problem<'_> {
-    type Param = Vec<f64>;
-    type Gradient = Vec<f64>;
-
-    fn gradient(&self, exponents: &Vec<f64>) -> std::result::Result<Vec<f64>, Error> {
-        Ok(self.look(exponents).1)
-    }
-}
 
 /// What is made best.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -260,28 +130,6 @@ fn hand_set(profile: &Profile) -> Vec<f64> {
     LEARNED.iter().map(|name| profile.weight(name).unwrap_or(0) as f64).collect()
 }
 
-/// The settings with other values of what is learned.
-fn with(settings: &PlanSettings, weights: &[f64]) -> PlanSettings {
-    let mut settings = settings.clone();
-    let values: BTreeMap<&str, i64> =
-        LEARNED.iter().copied().zip(weights.iter().map(|weight| *weight as i64)).collect();
-    for (name, weight) in settings.weights.named() {
-        if let Some(value) = values.get(name) {
-            *weight = *value;
-        }
-    }
-    settings
-}
-
-pub(crate) fn sample(
-    line: &Line,
-    settings: &PlanSettings,
-    known: Vec<Option<BowDirection>>,
-    piece: usize,
-) -> Sample {
-    Sample { inverse: Inverse::new(line, settings, &LEARNED), known, piece }
-}
-
 fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[String]) -> Result<()> {
     let profile = by_hand(setting, Style::Concert, set)?;
     let pieces = played::load(folder, &profile)?;
@@ -291,17 +139,17 @@ fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[Str
     let samples: Vec<Sample> = pieces
         .par_iter()
         .zip(&settings)
-        .enumerate()
-        .map(|(nth, (piece, settings))| sample(&piece.line, settings, piece.known(), nth))
+        .map(|(piece, settings)| Sample::new(&piece.line, settings, piece.known()))
         .collect();
+    let likeliest = |without: Option<usize>| {
+        let keeps = |line: usize, _: usize| Some(line) != without;
+        Problem { samples: &samples, keeps: &keeps, start: &hand_set, spread, held: &HELD }.solve()
+    };
     let search = Agreeing { pieces: &pieces, settings: &settings };
     let (mut old, mut new, mut gains) = (Played::default(), Played::default(), Vec::new());
     for (nth, piece) in pieces.iter().enumerate() {
         let weights = match by {
-            By::Likelihood => {
-                let others = samples.iter().filter(|sample| sample.piece != nth).collect();
-                Problem { samples: others, hand_set: &hand_set, spread, held: &HELD }.solve()?
-            }
+            By::Likelihood => likeliest(Some(nth))?,
             By::Agreement => search.solve(&hand_set, Some(nth)),
         };
         let by_hand = reached(piece, &settings[nth]);
@@ -318,14 +166,57 @@ fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[Str
     println!("\n{:24} {old}\n{:24} {new}", "by hand", "learned, piece left out");
     verdict(&gains);
     let weights = match by {
-        By::Likelihood => {
-            Problem { samples: samples.iter().collect(), hand_set: &hand_set, spread, held: &HELD }.solve()?
-        }
+        By::Likelihood => likeliest(None)?,
         By::Agreement => search.solve(&hand_set, None),
     };
     let all = pieces.iter().zip(&settings).map(|(piece, settings)| reached(piece, &with(settings, &weights)));
     println!("{:24} {}", "learned from all", all.fold(Played::default(), Played::plus));
     show(&hand_set, &weights);
+    report_habits(&pieces, &settings, &hand_set, &samples)
+}
+
+/// What a player's habits are worth, learned from the first strokes of a piece and asked of its second half.
+fn report_habits(
+    pieces: &[Piece],
+    settings: &[PlanSettings],
+    hand_set: &[f64],
+    samples: &[Sample],
+) -> Result<()> {
+    println!("\nhabits: learned from the first strokes of each piece, agreement on its second half");
+    for first in [50, 100, 200, usize::MAX] {
+        let (mut old, mut new, mut gains) = ((0, 0), (0, 0), Vec::new());
+        for (nth, piece) in pieces.iter().enumerate() {
+            let half = piece.strokes.len() / 2;
+            let Some(last) = piece.strokes.get(first.min(half)) else { continue };
+            let keeps = |line: usize, stroke: usize| line == nth && stroke < *last;
+            let weights = Problem {
+                samples,
+                keeps: &keeps,
+                start: hand_set,
+                spread: arcata_habits::SPREAD,
+                held: &HELD,
+            }
+            .solve()?;
+            let right = |settings: &PlanSettings| {
+                let planned = arcata_bow::plan(&piece.line, settings).strokes;
+                let told = piece.strokes.iter().zip(&piece.bows).skip(half);
+                told.filter(|(stroke, bow)| planned[**stroke].direction == **bow).count()
+            };
+            let count = piece.strokes.len() - half;
+            let (before, after) = (right(&settings[nth]), right(&with(&settings[nth], &weights)));
+            old = (old.0 + before, old.1 + count);
+            new = (new.0 + after, new.1 + count);
+            gains.push((after as f64 - before as f64) * 100.0 / count as f64);
+        }
+        let share = |(right, all): (usize, usize)| right as f64 * 100.0 / all.max(1) as f64;
+        let told = if first == usize::MAX { "half".to_owned() } else { first.to_string() };
+        let (mean, error) = mean_and_error(&gains);
+        println!(
+            "{told:>5} strokes: {:6.2} % before, {:6.2} % after; over pieces {mean:+.2}, standard error {error:.2}",
+            share(old),
+            share(new)
+        );
+    }
     Ok(())
 }
 
@@ -335,7 +226,7 @@ fn from_ryan(setting: &Setting, spread: f64, set: &[String]) -> Result<()> {
     let (samples, mut measured) = ryan::samples(setting, &profile)?;
     let before = measured(&|settings| settings.clone());
     let weights =
-        Problem { samples: samples.iter().collect(), hand_set: &hand_set, spread, held: &[] }.solve()?;
+        Problem { samples: &samples, keeps: &|_, _| true, start: &hand_set, spread, held: &[] }.solve()?;
     let after = measured(&|settings| with(settings, &weights));
     println!("by hand\n{before}\nlearned from the even half\n{after}");
     show(&hand_set, &weights);
@@ -344,12 +235,16 @@ fn from_ryan(setting: &Setting, spread: f64, set: &[String]) -> Result<()> {
 
 /// Mean and standard error of the gains over pieces, and what follows.
 fn verdict(gains: &[f64]) {
+    let (mean, error) = mean_and_error(gains);
+    let told = if mean > error { "the learned weights are taken" } else { "the weights set by hand stay" };
+    println!("gain over pieces {mean:+.2} points, standard error {error:.2}: {told}");
+}
+
+fn mean_and_error(gains: &[f64]) -> (f64, f64) {
     let count = gains.len() as f64;
     let mean = gains.iter().sum::<f64>() / count;
     let spread = gains.iter().map(|gain| (gain - mean) * (gain - mean)).sum::<f64>() / (count - 1.0).max(1.0);
-    let error = (spread / count).sqrt();
-    let told = if mean > error { "the learned weights are taken" } else { "the weights set by hand stay" };
-    println!("gain over pieces {mean:+.2} points, standard error {error:.2}: {told}");
+    (mean, (spread / count).sqrt())
 }
 
 fn show(hand_set: &[f64], weights: &[f64]) {

@@ -7,6 +7,7 @@ use arcata_languages::Language;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::aside_command::AsideArguments;
+use crate::habits_command::HabitsArguments;
 use crate::layer_args::LayerArguments;
 use crate::open_command::OpenArguments;
 use crate::parts_args::PartsArguments;
@@ -47,6 +48,8 @@ pub(crate) enum Command {
     Parts(PartsArguments),
     /// Set a finding, a rule or a passage of a score aside, with a reason, in a small file beside the score
     Aside(AsideArguments),
+    /// Learn how a leader bows from marked scores, into a small file of prices for --habits
+    Habits(HabitsArguments),
     /// List the rules of the review, or show the page of one
     Rules(RulesArguments),
     /// Open the workbench: the score with its bows in the browser, on this machine only
@@ -76,6 +79,9 @@ pub(crate) struct Shared {
     /// down-bow); without it as the profile says, which is concert unless it names another
     #[arg(long, value_name = "STYLE", value_parser = style)]
     pub(crate) style: Option<Style>,
+    /// Bow as a leader does whose habits stand in this file (arcata habits learn), in the style they were learned in
+    #[arg(long, value_name = "FILE")]
+    pub(crate) habits: Option<PathBuf>,
     /// Quarter notes a minute at the opening (of the movement asked for), instead of what the score says; all other
     /// tempos keep their proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]

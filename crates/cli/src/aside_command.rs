@@ -49,6 +49,9 @@ pub(crate) struct AsideArguments {
     /// How the music is bowed: concert, dance or early; without it as the profile says
     #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
     pub(crate) style: Option<Style>,
+    /// Bow as a leader does whose habits stand in this file
+    #[arg(long, value_name = "FILE")]
+    pub(crate) habits: Option<PathBuf>,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -164,6 +167,7 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         movement: None,
         profile: arguments.profile.clone(),
         style: arguments.style,
+        habits: arguments.habits.clone(),
         tempo: None,
         louder: 0,
         apart: false,

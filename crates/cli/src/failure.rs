@@ -98,6 +98,15 @@ pub(crate) enum Failure {
         text: String,
         why: String,
     },
+    /// A file of habits that cannot be read, or does not go with what is asked.
+    Habits {
+        path: PathBuf,
+        why: String,
+    },
+    /// Habits that were not learned.
+    NoHabits {
+        why: String,
+    },
     /// The workbench does not open.
     Workbench {
         why: String,
@@ -161,6 +170,8 @@ impl fmt::Display for Failure {
             Self::NothingAside { score, what } => {
                 write!(f, "Nothing was noted: no {what} there in {}.", score.display())
             }
+            Self::Habits { path, why } => write!(f, "{}: {why}.", path.display()),
+            Self::NoHabits { why } => write!(f, "Nothing was learned, and nothing written: {why}."),
             Self::Workbench { why } => write!(f, "The workbench does not open: {why}."),
             Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(

@@ -112,6 +112,21 @@ pub(crate) fn complain(text: &str) {
     eprintln!("{}", textwrap::fill(&format!("arcata: {text}"), options));
 }
 
+/// Text filled to the width of the terminal, line by line; what is indented stays so.
+pub(crate) fn wrapped(text: &str) -> String {
+    let width = width(std::io::stdout().is_terminal());
+    let filled = text.lines().map(|line| {
+        let indent = &line[..line.len() - line.trim_start().len()];
+        let further = if indent.is_empty() { String::new() } else { format!("{indent}  ") };
+        let options = textwrap::Options::new(width)
+            .break_words(false)
+            .initial_indent(indent)
+            .subsequent_indent(&further);
+        textwrap::fill(line.trim_start(), options) + "\n"
+    });
+    filled.collect()
+}
+
 /// The page that the terminal is; plain and 80 wide where there is none.
 pub(crate) fn page() -> Page {
     let terminal = std::io::stdout().is_terminal();

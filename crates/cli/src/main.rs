@@ -1,5 +1,5 @@
 //! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks`, `arcata layer`,
-//! `arcata parts`, `arcata aside`, `arcata rules` and `arcata open`.
+//! `arcata parts`, `arcata aside`, `arcata habits`, `arcata rules` and `arcata open`.
 
 mod args;
 mod aside_command;
@@ -7,6 +7,7 @@ mod aside_file;
 mod bars;
 mod failure;
 mod files;
+mod habits_command;
 mod layer_args;
 mod layer_carry;
 mod layer_command;
@@ -46,6 +47,7 @@ fn main() -> ExitCode {
         Command::Marks(marks) => marks_command::run(marks),
         Command::Parts(parts) => parts_command::run(parts),
         Command::Aside(aside) => aside_command::run(aside),
+        Command::Habits(habits) => habits_command::run(habits),
         Command::Rules(rules) => rules_command::run(rules),
         Command::Open(open) => open_command::run(open),
     };

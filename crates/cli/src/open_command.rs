@@ -8,6 +8,7 @@ use clap::Args;
 
 use crate::failure::Failure;
 use crate::files;
+use crate::habits_command;
 
 #[derive(Debug, Args)]
 pub(crate) struct OpenArguments {
@@ -17,6 +18,9 @@ pub(crate) struct OpenArguments {
     /// Layers to lay on the desk with it; they are read, and written only when you keep them
     #[arg(long, value_name = "LAYER", num_args = 1..)]
     pub(crate) layer: Vec<PathBuf>,
+    /// Bow as a leader does whose habits stand in this file (arcata habits learn)
+    #[arg(long, value_name = "FILE")]
+    pub(crate) habits: Option<PathBuf>,
     /// The port on this machine's own address; 0 for any that is free
     #[arg(long, value_name = "PORT", default_value_t = 0)]
     pub(crate) port: u16,
@@ -30,6 +34,7 @@ pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
     let settings = ServeSettings {
         score: arguments.score.clone(),
         layers: arguments.layer.clone(),
+        habits: arguments.habits.as_deref().map(habits_command::read).transpose()?,
         port: arguments.port,
     };
     let told = serve(&settings, |address| {

@@ -32,6 +32,9 @@ pub(crate) struct PartsArguments {
     /// How the music is bowed, for --bowings plan and least: concert, dance or early; without it as the profile says
     #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
     pub(crate) style: Option<Style>,
+    /// Bow as a leader does whose habits stand in this file, for --bowings plan and least
+    #[arg(long, value_name = "FILE")]
+    pub(crate) habits: Option<PathBuf>,
     /// Quarter notes a minute at the opening, instead of what the score says: for the plan and for the seconds
     /// of page turns
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]

@@ -51,6 +51,7 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
         movement: None,
         profile: arguments.profile.clone(),
         style: arguments.style,
+        habits: arguments.habits.clone(),
         tempo: arguments.tempo,
         louder: 0,
         apart: false,

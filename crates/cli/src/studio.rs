@@ -7,7 +7,7 @@ use arcata_bow::plan::{Anchor, MarkReading, Sureness, sureness};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
-use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
+use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style, plan};
 use arcata_layer::{Layer, ToldBows};
 use arcata_prepare::Planner;
 use arcata_review::{Aside, UnusedSlurEntry};
@@ -20,6 +20,7 @@ use crate::aside_file;
 use crate::bars;
 use crate::failure::Failure;
 use crate::files;
+use crate::habits_command;
 
 /// A score with the plans of its lines.
 pub(crate) struct Desk {
@@ -109,13 +110,15 @@ pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
     Profile::parse(&text).map_err(|error| failed(error.to_string()))
 }
 
-/// The player that a command asks for, in the style that it asks for.
+/// The player that a command asks for, in the style that it asks for, with a leader's habits.
 pub(crate) fn player(shared: &Shared) -> Result<Profile, Failure> {
     let profile = profile(&shared.profile)?;
-    Ok(match shared.style {
-        None => profile,
-        Some(style) => profile.in_style(style),
-    })
+    let styled =
+        |style: Option<Style>| style.map_or_else(|| profile.clone(), |style| profile.clone().in_style(style));
+    let Some(path) = &shared.habits else { return Ok(styled(shared.style)) };
+    let habits = habits_command::read(path)?;
+    let profile = styled(shared.style.or(Some(habits.style)));
+    habits.put_into(profile).map_err(|why| Failure::Habits { path: path.clone(), why })
 }
 
 /// Settings of the planner for one line.
@@ -217,6 +220,9 @@ pub(crate) fn line_options(shared: &Shared, score: &Score, bars: &RangeInclusive
 
 fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {
     let mut said = Vec::new();
+    if let Some(habits) = &shared.habits {
+        said.push(format!("a leader's habits, from {}", habits.display()));
+    }
     if let Some(tempo) = shared.tempo {
         said.push(format!("{tempo} quarter notes a minute at the opening, as asked for with --tempo"));
     } else if lines.iter().any(|line| line.tempo_written == arcata_bow::Written::Assumed) {

@@ -20,7 +20,7 @@ pub(crate) struct Page {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 17] = [
+const WRITTEN: [&str; 18] = [
     "workbench",
     "review",
     "plan",
@@ -28,6 +28,7 @@ const WRITTEN: [&str; 17] = [
     "style-concert",
     "style-dance",
     "style-early",
+    "habits",
     "pictures",
     "together",
     "sentences",

@@ -7,7 +7,8 @@ use arcata_bow::plan::{Anchor, MarkReading, Settled, settled};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{agreements, plan_together};
-use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Written};
+use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style, Written};
+use arcata_habits::Habits;
 use arcata_layer::{Addresses, Layer, ToldBows};
 use arcata_prepare::{BowedLine, WithLayer, asks, stroke_of, told, with_read_marks};
 use arcata_review::Aside;
@@ -93,7 +94,14 @@ impl Base {
             slurs_without.extend(marked.left_out.iter().map(ToString::to_string));
         }
         slurs_without.extend(tell(&mut score, state));
-        let profile = profile(&state.profile)?.in_style(state.style);
+        let mut profile = profile(&state.profile)?.in_style(state.style);
+        let mut assumptions = Vec::new();
+        if let Some(habits) = &state.given.habits {
+            if habits.style == state.style {
+                profile = habits.put_into(profile)?;
+            }
+            assumptions.push(habits_words(habits, state.style));
+        }
         let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
             TempoChoice::Opening(Length::new(i64::from(quarters), 1))
         });
@@ -107,7 +115,6 @@ impl Base {
         let alone: Vec<PlanSettings> = lines.iter().map(alone).collect();
         let weights = alone.first().map(|settings| settings.weights.clone()).unwrap_or_default();
         let together = plan_together(&lines, &alone, &agreements(&score, &lines, &weights));
-        let mut assumptions = Vec::new();
         if state.tempo.is_none() && lines.iter().any(|line| line.tempo_written == Written::Assumed) {
             assumptions.push(format!(
                 "{} quarter notes a minute, where the score gives no tempo",
@@ -357,7 +364,7 @@ fn changed(bytes: &[u8], state: &State) -> Result<ScoreFile, String> {
 
 /// Notes what slurs are said to be, beside the score and in the session; what no slur answers to, in words.
 fn tell(score: &mut Score, state: &State) -> Vec<String> {
-    let before = Aside { entries: Vec::new(), slurs: state.told_before.clone() };
+    let before = Aside { entries: Vec::new(), slurs: state.given.told.clone() };
     let unused = before.tell_slurs(score);
     let said =
         |number: usize| format!("entry {} on slurs beside the score: no slur answers to it", number + 1);
@@ -400,6 +407,15 @@ fn tell_slurs(score: &mut Score, told: &[(NotePlace, SlurIs)]) -> Vec<String> {
         }
     }
     without
+}
+
+/// That a leader's habits hold, or rest.
+fn habits_words(habits: &Habits, style: Style) -> String {
+    if habits.style == style {
+        format!("a leader's habits, learned from {} marked strokes", habits.strokes)
+    } else {
+        format!("the leader's habits rest: they were learned in the style {}", habits.style.name())
+    }
 }
 
 fn profile(name: &str) -> Result<Profile, String> {

@@ -7,6 +7,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use arcata_engrave::Engraver;
+use arcata_habits::Habits;
 use tokio::net::TcpListener;
 
 use crate::guard::Key;
@@ -22,6 +23,8 @@ pub struct ServeSettings {
     pub score: PathBuf,
     /// Layers to be put on the desk, files; those that lie there from another time stay as they lie.
     pub layers: Vec<PathBuf>,
+    /// A leader's habits, to bow by.
+    pub habits: Option<Habits>,
     /// The port; 0 for any that is free.
     pub port: u16,
 }
@@ -69,7 +72,8 @@ pub fn serve(settings: &ServeSettings, ready: impl FnOnce(&str) + Send) -> Resul
     let preparing = engraver.clone();
     // While the score is read and the browser opens, the engraver lays out its fonts.
     std::thread::spawn(move || preparing.prepare());
-    let mut session = Session::open(&settings.score).map_err(ServeError::Session)?;
+    let mut session =
+        Session::open_with(&settings.score, settings.habits.clone()).map_err(ServeError::Session)?;
     for layer in &settings.layers {
         session.put_on_desk(layer).map_err(ServeError::Session)?;
     }

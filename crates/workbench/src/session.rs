@@ -5,10 +5,10 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use arcata_files::FileError;
+use arcata_habits::Habits;
 use arcata_layer::{Addresses, Layer, carry, identity};
 use arcata_xml::Limits;
 
-use arcata_review::SlurEntry;
 use sha2::{Digest as _, Sha256};
 
 use crate::act::{Act, NotePlace};
@@ -16,7 +16,7 @@ use crate::beside;
 use crate::desk::{Base, Desk, StrokesMoved};
 use crate::journal::{Journal, JournalLine};
 use crate::layers::{self, Layers};
-use crate::state::State;
+use crate::state::{Given, State};
 
 /// Why something could not be done.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -80,13 +80,22 @@ impl Session {
     /// # Errors
     /// A score or a journal that cannot be read.
     pub fn open(path: &Path) -> Result<Self, SessionError> {
+        Self::open_with(path, None)
+    }
+
+    /// The same, bowed as a leader does.
+    ///
+    /// # Errors
+    /// A score or a journal that cannot be read.
+    pub fn open_with(path: &Path, habits: Option<Habits>) -> Result<Self, SessionError> {
         let bytes = arcata_files::read(path, Limits::default().max_bytes).map_err(score)?;
         let (journal, steps) = Journal::open(&Journal::beside(path))
             .map_err(|problem| SessionError::Journal(problem.to_string()))?;
         let (acts, counting) = taken(steps);
         let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
-        let (state, base, lost) = fold(&bytes, &acts[..counting], (&told, None))?;
+        let given = Given { told, habits: habits.map(Arc::new) };
+        let (state, base, lost) = fold(&bytes, &acts[..counting], (&given, None))?;
         let desk = Desk::new(base, &state.layers.together(), None);
         Ok(Self { path: path.to_owned(), bytes, journal, acts, counting, state, desk, version: 0, lost })
     }
@@ -150,7 +159,7 @@ impl Session {
 
     fn go(&mut self, counting: usize, step: &JournalLine) -> Result<Moved, SessionError> {
         let now = Some((&self.state, &self.desk.base));
-        let (state, base, _) = fold(&self.bytes, &self.acts[..counting], (&self.state.told_before, now))?;
+        let (state, base, _) = fold(&self.bytes, &self.acts[..counting], (&self.state.given, now))?;
         let desk = Desk::new(base, &state.layers.together(), Some(&self.desk));
         self.put(step)?;
         self.counting = counting;
@@ -354,9 +363,9 @@ fn taken(steps: Vec<JournalLine>) -> (Vec<Act>, usize) {
 fn fold(
     bytes: &[u8],
     acts: &[Act],
-    (told, now): (&[SlurEntry], Option<(&State, &Arc<Base>)>),
+    (given, now): (&Given, Option<(&State, &Arc<Base>)>),
 ) -> Result<(State, Arc<Base>, Vec<String>), SessionError> {
-    let plain = State { told_before: told.to_vec(), ..State::new(Layer::default()) };
+    let plain = State::new(Layer::default(), given.clone());
     let mut base = match now {
         Some((state, base)) if state.edits.is_empty() => base.clone(),
         _ => Base::new(bytes, &plain).map(Arc::new).map_err(SessionError::Score)?,

@@ -1,6 +1,9 @@
 //! What the acts come to.
 
+use std::sync::Arc;
+
 use arcata_bow::Style;
+use arcata_habits::Habits;
 use arcata_layer::{Addresses, Entry, HookSign, Layer, Mark, Place, Question, Spot, shorthand};
 use arcata_prepare::read_entries;
 use arcata_review::SlurEntry;
@@ -24,8 +27,17 @@ pub(crate) struct State {
     pub(crate) louder: i8,
     pub(crate) profile: String,
     pub(crate) style: Style,
-    /// What the file beside the score said of slurs when the session began.
-    pub(crate) told_before: Vec<SlurEntry>,
+    /// What the session began with.
+    pub(crate) given: Given,
+}
+
+/// What a session begins with, and no act changes.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(crate) struct Given {
+    /// What the file beside the score says of slurs.
+    pub(crate) told: Vec<SlurEntry>,
+    /// A leader's habits; they hold while the style is the one that they were learned in.
+    pub(crate) habits: Option<Arc<Habits>>,
 }
 
 /// A finding that is set aside.
@@ -41,7 +53,7 @@ pub(crate) struct SetAside {
 
 impl State {
     /// Nothing done yet.
-    pub(crate) fn new(layer: Layer) -> Self {
+    pub(crate) fn new(layer: Layer, given: Given) -> Self {
         Self {
             layers: Layers::new(layer),
             slurs: Vec::new(),
@@ -50,8 +62,8 @@ impl State {
             tempo: None,
             louder: 0,
             profile: "professional".to_owned(),
-            style: Style::default(),
-            told_before: Vec::new(),
+            style: given.habits.as_ref().map_or_else(Style::default, |habits| habits.style),
+            given,
         }
     }
 

@@ -19,6 +19,8 @@ mod setting;
 mod speeds;
 mod style;
 
+use std::collections::BTreeMap;
+
 use arcata_score::Instrument;
 use serde::Deserialize;
 
@@ -166,6 +168,23 @@ impl Profile {
                 setting.write_into(described);
             }
             *own = setting;
+        }
+        self
+    }
+
+    /// The same player with some of the planner's prices set anew, thousandths of a point, all for one reason. Names that are no
+    /// weight are passed over.
+    #[must_use]
+    pub fn with_prices(mut self, prices: &BTreeMap<String, i64>, reason: &str) -> Self {
+        for (name, price) in prices {
+            let Some(own) = self.weights.get_mut(name) else { continue };
+            own.value = *price;
+            own.status = Status::Yours;
+            reason.clone_into(&mut own.reason);
+            let described = self.table.get_mut("weights").and_then(|weights| weights.get_mut(name));
+            if let Some(described) = described.and_then(toml::Value::as_table_mut) {
+                own.write_into(described);
+            }
         }
         self
     }

@@ -5,10 +5,10 @@ use rayon::prelude::*;
 
 use super::agreement_of;
 use super::tunes::{self, Half, Tune};
-use crate::learn::{Sample, sample};
 use crate::outcome::Result;
 use crate::scores;
 use crate::setting::Setting;
+use arcata_habits::Sample;
 
 /// Tells how both halves agree when settings are changed.
 type Measured = Box<dyn FnMut(&(dyn Fn(&PlanSettings) -> PlanSettings + Sync)) -> String>;
@@ -22,11 +22,10 @@ pub(crate) fn samples(setting: &Setting, profile: &Profile) -> Result<(Vec<Sampl
     let tuning: Vec<&Tune> = collection.tunes.iter().filter(marked).collect();
     let samples = tuning
         .par_iter()
-        .enumerate()
-        .flat_map_iter(|(nth, tune)| {
+        .flat_map_iter(|tune| {
             tune.lines.iter().map(move |line| {
                 let known = line.strokes.iter().map(|stroke| stroke.printed).collect();
-                sample(line, &scores::blind(line, profile), known, nth)
+                Sample::new(line, &scores::blind(line, profile), known)
             })
         })
         .collect();

@@ -1,0 +1,201 @@
+//! `arcata habits`: what a leader's bowings come to, as prices of the plan.
+
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use arcata_bow::{LineOptions, Profile, Reading, Style};
+use arcata_habits::{Foreseen, Habits, LEAST_STROKES, Marked, Outcome, Refusal, account, learn, moved};
+use arcata_prepare::with_layer;
+use arcata_score::Score;
+use arcata_xml::Document;
+use clap::{Args, Subcommand};
+use rayon::prelude::*;
+
+use crate::bars;
+use crate::failure::Failure;
+use crate::files;
+use crate::layer_command::{not_over, open_layer};
+use crate::studio;
+
+#[derive(Debug, Args)]
+pub(crate) struct HabitsArguments {
+    #[command(subcommand)]
+    pub(crate) command: HabitsCommand,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum HabitsCommand {
+    /// Learn a leader's habits from marked scores; a few pages with every stroke marked do more than many with few
+    Learn(LearnArguments),
+    /// Say a file of habits in words
+    Show(ShowArguments),
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct LearnArguments {
+    /// Marked scores (.musicxml, .xml, .mxl), or folders of them, all bowed by one leader
+    #[arg(required = true, value_name = "SCORE")]
+    scores: Vec<PathBuf>,
+    /// The file that gets the habits
+    #[arg(long, value_name = "FILE")]
+    out: PathBuf,
+    /// Layers that are put on the score before it is learned from; for one score
+    #[arg(long, value_name = "LAYER")]
+    layer: Vec<PathBuf>,
+    /// Only this part: its name, the beginning of it, or its number in the score
+    #[arg(long, value_name = "PART")]
+    part: Vec<String>,
+    /// The player: professional, amateur, student, or a profile file
+    #[arg(long, value_name = "PROFILE", default_value = "professional")]
+    profile: String,
+    /// The style whose prices are adapted: concert, dance or early; without it as the profile says
+    #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
+    style: Option<Style>,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct ShowArguments {
+    /// A file of habits
+    #[arg(value_name = "FILE")]
+    file: PathBuf,
+}
+
+pub(crate) fn run(arguments: &HabitsArguments) -> Result<ExitCode, Failure> {
+    match &arguments.command {
+        HabitsCommand::Learn(arguments) => learned(arguments),
+        HabitsCommand::Show(arguments) => {
+            let habits = read(&arguments.file)?;
+            let profile = Profile::default().in_style(habits.style);
+            files::show(&files::wrapped(&said(&habits, &profile)));
+            Ok(ExitCode::SUCCESS)
+        }
+    }
+}
+
+/// A file of habits.
+pub(crate) fn read(path: &Path) -> Result<Habits, Failure> {
+    let failed = |why: String| Failure::Habits { path: path.to_owned(), why };
+    let text = files::read_text(path).map_err(failed)?;
+    Habits::read(&text).map_err(|error| failed(error.to_string()))
+}
+
+fn learned(arguments: &LearnArguments) -> Result<ExitCode, Failure> {
+    let profile = studio::profile(&arguments.profile)?;
+    let profile = arguments.style.map_or(profile.clone(), |style| profile.in_style(style));
+    let scores = files::scores(&arguments.scores)?;
+    if !arguments.layer.is_empty() && scores.len() != 1 {
+        return Err(Failure::OneScore { count: scores.len() });
+    }
+    let read: Vec<&Path> = scores.iter().chain(&arguments.layer).map(PathBuf::as_path).collect();
+    not_over(&arguments.out, &read)?;
+    let marked: Vec<Vec<Marked>> = scores
+        .par_iter()
+        .enumerate()
+        .map(|(work, path)| marked(path, work, arguments, &profile))
+        .collect::<Result<_, _>>()?;
+    let marked = marked.concat();
+    let outcome = learn(&marked, &profile).map_err(|why| Failure::NoHabits { why })?;
+    match outcome {
+        Outcome::Refused(refusal) => Err(Failure::NoHabits { why: refused(&refusal) }),
+        Outcome::Learned(habits) => {
+            arcata_files::write_whole(&arguments.out, habits.text().as_bytes())?;
+            let mut text = said(&habits, &profile);
+            text += &format!("Written to {}. Bow with --habits.\n", arguments.out.display());
+            files::show(&files::wrapped(&text));
+            Ok(ExitCode::SUCCESS)
+        }
+    }
+}
+
+/// The lines of a score that carry marks.
+fn marked(
+    path: &Path,
+    work: usize,
+    arguments: &LearnArguments,
+    profile: &Profile,
+) -> Result<Vec<Marked>, Failure> {
+    let opened = studio::open_score(path)?;
+    let score = match arguments.layer.as_slice() {
+        [] => opened.score,
+        layers => put_on(path, (opened.file.document(), &opened.score), layers)?,
+    };
+    let chosen = bars::parts(&score, &arguments.part)?;
+    let options = LineOptions::default();
+    let reading = Reading::new(&score, profile, &options);
+    let lines = chosen.into_iter().flat_map(|part| reading.lines(part));
+    let known = lines.map(|line| {
+        let known = line.strokes.iter().map(|stroke| stroke.printed).collect();
+        Marked { line, known, work }
+    });
+    Ok(known.filter(|marked: &Marked| marked.known.iter().any(Option::is_some)).collect())
+}
+
+/// The score with layers on it, one over the other.
+fn put_on(path: &Path, (document, score): (&Document, &Score), layers: &[PathBuf]) -> Result<Score, Failure> {
+    let mut below = None;
+    for layer_path in layers {
+        let layer = open_layer(layer_path)?.layer;
+        let (document, score) =
+            below.as_ref().map_or((document, score), |(document, score)| (document, score));
+        let told = studio::told(path, (document, score), &layer)?;
+        let failed = |why: String| Failure::Layer { path: layer_path.clone(), why };
+        let with = with_layer((document, score), &layer, &told).map_err(failed)?;
+        for left in &with.left_out {
+            files::complain(&format!("{}: {left}", layer_path.display()));
+        }
+        let score = arcata_score::read(&with.document);
+        below = Some((with.document, score));
+    }
+    Ok(below.map_or_else(|| score.clone(), |(_, score)| score))
+}
+
+/// So many prices are said in words, those that moved farthest.
+const SHOWN: usize = 12;
+
+/// What was learned, in words.
+fn said(habits: &Habits, profile: &Profile) -> String {
+    let mut text = account(habits);
+    let moved = moved(habits, profile);
+    if moved.is_empty() {
+        text += "\nNo price moved by a tenth.";
+    }
+    for sentence in moved.iter().take(SHOWN) {
+        text += "\n  ";
+        text += sentence;
+    }
+    match moved.len().saturating_sub(SHOWN) {
+        0 => {}
+        1 => text += "\n  One price more moved by less.",
+        more => text += &format!("\n  {more} prices more moved by less."),
+    }
+    text + "\n"
+}
+
+/// Why nothing was written, in words.
+fn refused(refusal: &Refusal) -> String {
+    let foreseen = |foreseen: Foreseen| {
+        format!(
+            "of {} strokes in bars that were left out, prices learned from the other bars foresee {}, the style alone {}",
+            foreseen.strokes, foreseen.after, foreseen.before
+        )
+    };
+    match refusal {
+        Refusal::NoMarks => "there is no bow mark to learn from".to_owned(),
+        Refusal::TooFew { strokes, wanted, sparse: false } => format!(
+            "{strokes} marked {} too few; {} strokes more would tell. A few lines with every stroke marked do most",
+            if *strokes == 1 { "stroke is" } else { "strokes are" },
+            wanted - strokes
+        ),
+        Refusal::TooFew { strokes, wanted, sparse: true } => format!(
+            "the {strokes} marks stand far apart, each where the leader departs from what comes anyway; of such \
+             marks {wanted} are wanted, {} more. Or mark every stroke of a few lines: {LEAST_STROKES} strokes do",
+            wanted - strokes
+        ),
+        Refusal::NoGain { trial } => {
+            format!("what is marked here is foreseen as well without: {}", foreseen(trial.foreseen()))
+        }
+        Refusal::Unsure { trial, more } => {
+            format!("it may be chance: {}; {more} strokes more would tell", foreseen(trial.foreseen()))
+        }
+    }
+}

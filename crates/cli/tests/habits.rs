@@ -1,0 +1,78 @@
+//! A leader's habits as a user learns and uses them.
+#![allow(clippy::disallowed_methods, clippy::expect_used, reason = "the tests look at files they made")]
+
+use std::path::{Path, PathBuf};
+
+use assert_cmd::Command;
+
+fn demo(name: &str) -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../../demo").join(name)
+}
+
+/// Exit code, what is printed, what is complained of.
+fn arcata(arguments: &[&str], paths: &[(&str, &Path)]) -> (Option<i32>, String, String) {
+    let mut command = Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
+    command.args(arguments);
+    for (option, path) in paths {
+        if !option.is_empty() {
+            command.arg(option);
+        }
+        command.arg(path);
+    }
+    let done = command.output().expect("runs");
+    let text = |bytes: Vec<u8>| String::from_utf8(bytes).expect("UTF-8");
+    (done.status.code(), text(done.stdout), text(done.stderr))
+}
+
+#[test]
+fn what_is_marked_is_learned_said_and_bowed() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (bowed, file) = (folder.path().join("bowed.musicxml"), folder.path().join("leader.habits.toml"));
+    let score = demo("weather-ledger.musicxml");
+    // A leader who bows by the rule of the down-bow, every stroke marked.
+    let marked = arcata(&["plan", "--style", "early", "--marks", "all"], &[("", &score), ("--out", &bowed)]);
+    assert_eq!(marked.0, Some(0), "{}", marked.2);
+    let (code, text, complaint) = arcata(&["habits", "learn"], &[("", &bowed), ("--out", &file)]);
+    assert_eq!(code, Some(0), "{complaint}");
+    assert!(text.contains("An up-bow on a downbeat, one note, costs"), "{text}");
+    assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
+    let (code, shown, _) = arcata(&["habits", "show"], &[("", &file)]);
+    assert_eq!(code, Some(0));
+    assert!(text.starts_with(shown.trim_end()), "{shown}");
+
+    let plan = |habits: Option<&Path>| {
+        let paths: Vec<(&str, &Path)> =
+            [("", score.as_path())].into_iter().chain(habits.map(|habits| ("--habits", habits))).collect();
+        let (code, text, complaint) = arcata(&["plan", "--format", "csv"], &paths);
+        assert_eq!(code, Some(0), "{complaint}");
+        text
+    };
+    assert_ne!(plan(None), plan(Some(&file)));
+    let (_, text, _) = arcata(&["plan"], &[("", &score), ("--habits", &file)]);
+    assert!(text.contains("a leader's habits, from"), "{text}");
+    let (code, _, complaint) = arcata(&["review", "--style", "dance"], &[("", &score), ("--habits", &file)]);
+    assert_eq!(code, Some(2));
+    assert!(complaint.replace('\n', " ").contains("learned in the style concert"), "{complaint}");
+}
+
+#[test]
+fn nothing_is_written_where_nothing_was_learned() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let file = folder.path().join("leader.habits.toml");
+    for (name, why) in [
+        ("slipway-strings.musicxml", "stand far apart"),
+        ("tide-table-exercise.musicxml", "strokes more would tell"),
+        ("rope-walk.musicxml", "no bow mark to learn from"),
+    ] {
+        let (code, text, complaint) = arcata(&["habits", "learn"], &[("", &demo(name)), ("--out", &file)]);
+        let complaint = complaint.replace('\n', " ");
+        assert_eq!((code, text.as_str()), (Some(2), ""), "{name}: {complaint}");
+        assert!(complaint.contains(why) && complaint.contains("nothing written"), "{name}: {complaint}");
+        assert!(!file.exists(), "{name}");
+    }
+    std::fs::write(&file, "format = \"arcata-habits\"\nversion = 9\n").expect("written");
+    let score = demo("lantern-study.musicxml");
+    let (code, _, complaint) = arcata(&["plan"], &[("", &score), ("--habits", &file)]);
+    assert_eq!(code, Some(2));
+    assert!(complaint.replace('\n', " ").contains("line 2: version 9 is not known"), "{complaint}");
+}

@@ -1,0 +1,20 @@
+//! Prices learned from bowings.
+//!
+//! The planner's cost is linear in its weights. So the weights under which a bowing is likeliest, held near those of a style,
+//! can be found by following the gradient of its likelihood (maximum entropy over the planner's own lattice,
+//! [`arcata_bow::plan::Inverse`]): [`Problem`]. A leader's [`Habits`] are such weights, learned from marked scores by
+//! [`learn()`], with an honest account of what they foresee, kept in a small file and put into a
+//! [`Profile`](arcata_bow::Profile) by [`Habits::put_into`].
+
+mod arithmetic;
+mod file;
+mod learn;
+mod problem;
+mod trial;
+mod words;
+
+pub use file::{Foreseen, Habits, HabitsError};
+pub use learn::{LEAST_SPARSE, LEAST_STROKES, Marked, Outcome, Refusal, SPREAD, learn, with_weights};
+pub use problem::{LEARNED, Problem, Sample};
+pub use trial::Trial;
+pub use words::{account, moved};
