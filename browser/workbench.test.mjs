@@ -84,6 +84,53 @@ test("opened, moved about, bowed, undone by keyboard; nothing asked of any other
   assert.equal(await bench.kill(), 0, "it stops cleanly");
 });
 
+test("a wish goes to all who play the same", async () => {
+  const { score } = desk("ferry-bell-quartet");
+  const bench = await start(score);
+  const { page, complaints } = await opened(bench);
+  await page.focus("#music");
+  await page.evaluate(async () => {
+    const { piece } = await import("/page/piece.mjs");
+    await piece.goTo(17, 2);
+  });
+  await page.waitForFunction(() => document.querySelectorAll("#stroke .reach input").length > 1);
+  await page.keyboard.press("a");
+  const goes = await page.locator("#stroke .reach input:checked").evaluate((input) => [input.value, input.parentElement.textContent]);
+  assert.notEqual(goes[0], "here");
+  const count = Number(/[0-9]+/.exec(goes[1])[0]);
+  assert.ok(count > 1, goes[1]);
+  const was = await card(page);
+  await page.keyboard.press(was.includes("up-bow") ? "d" : "u");
+  await version(page, 1);
+  assert.equal((await bench.ask("score")).json().bowings, count);
+  await page.keyboard.press("Control+z");
+  await version(page, 2);
+  assert.equal((await bench.ask("score")).json().bowings, 0);
+  assert.deepEqual(complaints, []);
+  await page.context().close();
+  await bench.kill();
+});
+
+test("where the plan is not sure is shown when asked for, in words and in the lane", async () => {
+  const { score } = desk("rope-walk");
+  const bench = await start(score);
+  const { page, complaints } = await opened(bench);
+  const hollow = (wanted) => page.waitForFunction((wanted) => [...document.querySelectorAll("arcata-system")]
+    .some((one) => one.shadowRoot?.querySelector(".lane")) && [...document.querySelectorAll("arcata-system")]
+    .some((one) => one.shadowRoot?.querySelector(".open")) === wanted, wanted);
+  await hollow(false);
+  await page.focus("#music");
+  await page.keyboard.press("ArrowRight");
+  await page.waitForFunction(() => document.querySelector("#stroke p")?.textContent.includes("of 100 players would"));
+  await page.keyboard.press("o");
+  await hollow(true);
+  await page.keyboard.press("o");
+  await hollow(false);
+  assert.deepEqual(complaints, []);
+  await page.context().close();
+  await bench.kill();
+});
+
 test("killed in the middle, everything that was confirmed is there again", async () => {
   const { score } = desk("ferry-bell-quartet");
   let bench = await start(score);
@@ -286,7 +333,7 @@ test("parts, a change sheet and a picture leave; the changed score is written wh
     for (let wait = 0; wait < 200 && !existsSync(file(made)); wait += 1) await page.waitForTimeout(50);
     assert.ok(existsSync(file(made)), made);
     // What is to be told of page turns comes in a box of its own.
-    if (what === "parts") await page.locator("dialog").nth(1).getByLabel("Close").click().catch(() => {});
+    if (what === "parts") await page.locator("dialog").nth(1).getByLabel("Close").click({ timeout: 2000 }).catch(() => {});
   }
   assert.ok(readFileSync(file("-parts/01-Violin-I.musicxml"), "utf8").includes("up-bow"), "the bowing is in the part");
   const links = await page.locator("dialog .links a").evaluateAll((all) => all.map((one) => one.getAttribute("href")));

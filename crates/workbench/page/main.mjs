@@ -134,6 +134,8 @@ keys.start([
   { key: "h", name: "askHook", run: () => piece.bowHere("hook") },
   { key: "r", name: "askRetake", run: () => piece.bowHere("retake") },
   { key: "Backspace Delete", name: "askFree", run: () => piece.bowHere("free") },
+  { key: "a", name: "widen", run: () => piece.widen() },
+  { key: "o", name: "showSure", run: () => piece.showSure() },
   { key: "w", name: "ways", run: other.ways },
   { key: "e", name: "slurs", run: other.slurs },
   { key: "n", name: "next", run: () => piece.finding(1) },

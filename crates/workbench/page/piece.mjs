@@ -6,7 +6,8 @@ import { word } from "./words.mjs";
 /**
  * @typedef {{line: number, stroke: number}} Chosen
  * @typedef {{stroke: number, bar: number, beat: string, bow: string, link: string, start: number, end: number,
- *   milliseconds: number, asked: boolean, printed: string | null, slurred: boolean}} Stroke
+ *   milliseconds: number, asked: boolean, printed: string | null, slurred: boolean, sure: number | null}} Stroke
+ * @typedef {{places: Chosen[], players: Chosen[], all: Chosen[]}} Alike
  */
 
 class Piece extends EventTarget {
@@ -16,6 +17,9 @@ class Piece extends EventTarget {
   /** @type {Set<number>} parts that are shown; all where it is empty */ parts = new Set();
   /** @type {Map<number, Promise<Stroke[]>>} */ #strokes = new Map();
   version = 0;
+  /** Which strokes the next wish is for, besides the chosen one. @type {"here" | "places" | "players" | "all"} */ goes = "here";
+  /** Who plays as the chosen stroke does. @type {Alike | null} */ alike = null;
+  /** Whether strokes for which two ways are nearly equal are hollow. */ sure = false;
   /** What the music shows, for the server to draw with its answer. @type {() => any} */ shown = () => undefined;
 
   async open() {
@@ -59,8 +63,44 @@ class Piece extends EventTarget {
   /** @param {Chosen | null} chosen */
   async choose(chosen) {
     this.chosen = chosen;
+    this.goes = "here";
+    this.alike = null;
     this.#tell("chosen");
     if (chosen) this.say(await this.inWords(chosen));
+  }
+
+  /** The wishes that there are for the chosen stroke: it alone, and with those who play as it does. */
+  async reaches() {
+    const chosen = this.chosen;
+    if (!chosen) return [];
+    this.alike ??= await ask("alike", chosen);
+    if (this.chosen !== chosen || !this.alike) return [];
+    const { places, players, all } = this.alike;
+    return /** @type {["here" | "places" | "players" | "all", number][]} */ ([
+      ["here", 1], ["places", places.length], ["players", players.length],
+      ["all", places.length > 1 && players.length > 1 ? all.length : 0],
+    ]).filter(([name, count]) => name === "here" || count > 1);
+  }
+
+  /** Goes from one reach of the wishes to the next. */
+  async widen() {
+    if (!this.chosen) return this.say(word("noStroke"));
+    const all = await this.reaches();
+    if (all.length < 2) return this.say(word("nobodyElse"));
+    this.reach(all[(all.findIndex(([name]) => name === this.goes) + 1) % all.length][0]);
+  }
+
+  /** @param {"here" | "places" | "players" | "all"} goes */
+  reach(goes) {
+    this.goes = goes;
+    this.#tell("reach");
+  }
+
+  /** Shows, or hides, where the plan is not sure. */
+  showSure() {
+    this.sure = !this.sure;
+    this.#tell("parts");
+    this.say(word(this.sure ? "sureShown" : "sureHidden"));
   }
 
   /** The movement that holds a bar; none in a file of one. @param {number} bar */
@@ -97,7 +137,8 @@ class Piece extends EventTarget {
     if (!one) return "";
     const tenths = (/** @type {number} */ place) => Math.round(place / 10);
     const how = word(one.link === "hook" ? "hook" : one.link === "retake" ? "retake" : one.link);
-    const extra = [one.asked && word("asked"), one.printed && word("printed")].filter(Boolean).join(", ");
+    const sure = one.sure !== null && `${one.sure} ${word("ofHundred")}`;
+    const extra = [one.asked && word("asked"), one.printed && word("printed"), sure].filter(Boolean).join(", ");
     return `${this.score.lines[line].name}, ${this.barSaid(one.bar)}, ${word("beat")} ${one.beat}: ` +
       `${word(one.bow)}, ${how}, ${word("from")} ${tenths(one.start)} ${word("to")} ${tenths(one.end)} ${word("ofBow")}` +
       (extra ? ` (${extra})` : "");
@@ -149,15 +190,17 @@ class Piece extends EventTarget {
     if (stroke >= 0) await this.choose({ line, stroke });
   }
 
-  /** Asks for bows. @param {number} line @param {{stroke: number, ask: string}[]} asks */
-  async bow(line, asks) {
-    await this.#act("bow", { line, asks, shown: this.shown() });
+  /** Asks for bows. @param {number} line @param {{stroke: number, ask: string}[]} asks @param {string} [goes] */
+  async bow(line, asks, goes = "here") {
+    return this.#act("bow", { line, asks, goes, shown: this.shown() });
   }
 
   /** Asks for the bow of the stroke that is chosen. @param {string} what */
   async bowHere(what) {
     if (!this.chosen) return this.say(word("noStroke"));
-    await this.bow(this.chosen.line, [{ stroke: this.chosen.stroke, ask: what }]);
+    const goes = this.goes;
+    const done = await this.bow(this.chosen.line, [{ stroke: this.chosen.stroke, ask: what }], goes);
+    if (done && goes !== "here") this.#tellMoved();
   }
 
   /** Does an act, and says what has moved. @param {any} act */
@@ -238,6 +281,8 @@ class Piece extends EventTarget {
 
   /** @param {string} path */
   async #stepNow(path) {
+    this.#looking.abort();
+    this.#looking = new AbortController();
     try {
       await this.took(await send(path, { by: me, shown: this.shown() }));
       return true;
@@ -247,8 +292,21 @@ class Piece extends EventTarget {
     }
   }
 
+  /** Ends what is only looked at: it was for the piece as it is, which an act makes another. */
+  #looking = new AbortController();
+
+  /** A picture of some bars as they would be. @param {any} body */
+  async look(body) {
+    const version = this.version;
+    await this.#before;
+    if (version !== this.version) throw new Refused(409, word("late"));
+    return send("look", { ...body, version: this.version }, this.#looking.signal);
+  }
+
   /** @param {string} path @param {any} body */
   async #actNow(path, body) {
+    this.#looking.abort();
+    this.#looking = new AbortController();
     try {
       await this.took(await send(path, { ...body, version: this.version, by: me }));
       return true;

@@ -201,7 +201,7 @@ function width() {
 
 /** What is shown, and how wide. */
 export function look() {
-  return { parts: [...piece.parts].join(",") || undefined, width: width() };
+  return { parts: [...piece.parts].join(",") || undefined, width: width(), sure: piece.sure || undefined };
 }
 
 /** Draws what is in view or soon will be. */
@@ -296,7 +296,7 @@ export function start() {
   piece.addEventListener("opened", () => layOut().catch((problem) => piece.fail(problem)));
   piece.addEventListener("parts", () => layOut().catch((problem) => piece.fail(problem)));
   piece.shown = () => ({
-    parts: [...piece.parts], width: width(),
+    parts: [...piece.parts], width: width(), sure: piece.sure,
     systems: near().map(({ first, last }) => ({ first, last })),
   });
   piece.addEventListener("moved", (event) => {

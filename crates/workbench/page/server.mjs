@@ -39,12 +39,14 @@ export async function ask(path, query = {}) {
 /**
  * @param {string} path below /api/
  * @param {Record<string, any>} body
+ * @param {AbortSignal} [signal] gives it up
  */
-export async function send(path, body = {}) {
+export async function send(path, body = {}, signal = undefined) {
   const answer = await fetch(`/api/${path}`, {
     method: "POST",
     headers: { "content-type": "application/json" },
     body: JSON.stringify(body),
+    signal,
   });
   return read(answer);
 }

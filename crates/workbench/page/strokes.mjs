@@ -30,6 +30,14 @@ async function show(card) {
     }, make("span", { class: "sign", "aria-hidden": "true", text: sign }), word(name), " ", make("kbd", { text: key })));
   }
   card.replaceChildren(title, make("p", { text: await piece.inWords(chosen) }), asks);
+  const reaches = await piece.reaches();
+  if (piece.chosen !== chosen) return;
+  if (reaches.length > 1) {
+    card.append(make("fieldset", { class: "reach" }, make("legend", {}, word("goesFor"), " ", make("kbd", { text: "a" })),
+      ...reaches.map(([name, count]) => make("label", {}, make("input", {
+        type: "radio", name: "reach", value: name, checked: name === piece.goes, onchange: () => piece.reach(name),
+      }), word(`reach_${name}`).replace("#", String(count))))));
+  }
   if (one.slurred) {
     card.append(make("div", { class: "asks" },
       make("button", { type: "button", "aria-keyshortcuts": "p", onclick: () => piece.slurHere("phrase") }, word("phrase"), " ", make("kbd", { text: "p" })),
@@ -45,4 +53,8 @@ export function start(margin) {
   piece.addEventListener("chosen", again);
   piece.addEventListener("opened", again);
   piece.addEventListener("language", again);
+  piece.addEventListener("reach", () => {
+    for (const radio of card.querySelectorAll("input[name=reach]")) radio.checked = radio.value === piece.goes;
+    piece.say(word(`reach_${piece.goes}`).replace("#", String(piece.goes === "here" ? 1 : piece.alike?.[piece.goes].length)));
+  });
 }

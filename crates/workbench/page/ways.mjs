@@ -2,7 +2,7 @@
 
 import { make, picture } from "./elements.mjs";
 import { piece } from "./piece.mjs";
-import { ask, send } from "./server.mjs";
+import { ask } from "./server.mjs";
 import { word } from "./words.mjs";
 
 /** Bars that are looked at. */
@@ -52,7 +52,7 @@ function slur(offer, where) {
     if (!entries.some((entry) => entry.isIntersecting)) return;
     seen.disconnect();
     try {
-      music.append(picture(await send("look", { edits: offer.edits, ...where, version: piece.version }), offer.sentence));
+      music.append(picture(await piece.look({ edits: offer.edits, ...where }), offer.sentence));
     } catch {
       // The sentence says it, too.
     }

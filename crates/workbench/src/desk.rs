@@ -1,12 +1,12 @@
 //! A score on the desk: read, its lines found, its bows planned, and planned anew where something is asked for.
 
 use std::collections::BTreeSet;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
-use arcata_bow::plan::{Anchor, MarkReading, Settled, settled};
+use arcata_bow::plan::{Anchor, MarkReading, Settled, Sureness, settled, sureness};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
-use arcata_bow::together::{agreements, plan_together};
+use arcata_bow::together::{Agreement, agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style, Written};
 use arcata_habits::Habits;
 use arcata_layer::{Addresses, Layer, ToldBows};
@@ -58,6 +58,8 @@ pub(crate) struct Base {
     /// How each line is planned where nothing is asked for; leanings towards the other lines are in it.
     settings: Vec<PlanSettings>,
     plans: Vec<Arc<Plan>>,
+    /// What had better go the same way.
+    pub(crate) agreements: Vec<Agreement>,
     pub(crate) assumptions: Vec<String>,
     /// Slurs that were named and are not there.
     pub(crate) slurs_without: Vec<String>,
@@ -70,6 +72,8 @@ pub(crate) struct Desk {
     /// What is asked of each line.
     pub(crate) anchors: Vec<Arc<Vec<Anchor>>>,
     pub(crate) plans: Vec<Arc<Plan>>,
+    /// How sure each plan is of its strokes, once somebody has asked.
+    sure: Vec<Arc<OnceLock<Vec<Option<Sureness>>>>>,
     /// Strokes of each line whose wish to go on as the stroke before contradicts another one.
     contradicted: Vec<Arc<Vec<usize>>>,
 }
@@ -114,7 +118,8 @@ impl Base {
             |line: &Line| PlanSettings { marks: MarkReading::Law, ..profile.plan_settings(line.instrument) };
         let alone: Vec<PlanSettings> = lines.iter().map(alone).collect();
         let weights = alone.first().map(|settings| settings.weights.clone()).unwrap_or_default();
-        let together = plan_together(&lines, &alone, &agreements(&score, &lines, &weights));
+        let agreements = agreements(&score, &lines, &weights);
+        let together = plan_together(&lines, &alone, &agreements);
         if state.tempo.is_none() && lines.iter().any(|line| line.tempo_written == Written::Assumed) {
             assumptions.push(format!(
                 "{} quarter notes a minute, where the score gives no tempo",
@@ -130,6 +135,7 @@ impl Base {
             profile,
             options,
             lines,
+            agreements,
             settings: together.settings,
             plans: together.plans.into_iter().map(Arc::new).collect(),
             assumptions,
@@ -187,12 +193,14 @@ impl Desk {
     pub(crate) fn new(base: Arc<Base>, layer: &Layer, before: Option<&Desk>) -> Self {
         let before = before.filter(|before| Arc::ptr_eq(&before.base, &base));
         let asked = asks((&base.score, &base.lines), layer);
-        let (mut anchors, mut plans, mut contradicted) = (Vec::new(), Vec::new(), Vec::new());
+        let (mut anchors, mut plans, mut contradicted, mut sure) =
+            (Vec::new(), Vec::new(), Vec::new(), Vec::new());
         for (line, asked) in asked.into_iter().enumerate() {
             if let Some(before) = before.filter(|before| *before.anchors[line] == asked) {
                 anchors.push(before.anchors[line].clone());
                 plans.push(before.plans[line].clone());
                 contradicted.push(before.contradicted[line].clone());
+                sure.push(before.sure[line].clone());
                 continue;
             }
             let found = if asked.is_empty() {
@@ -203,8 +211,17 @@ impl Desk {
             plans.push(if asked.is_empty() { base.plans[line].clone() } else { Arc::new(found.plan) });
             contradicted.push(Arc::new(found.contradicted));
             anchors.push(Arc::new(asked));
+            sure.push(Arc::default());
         }
-        Self { base, anchors, plans, contradicted }
+        Self { base, anchors, plans, sure, contradicted }
+    }
+
+    /// How sure the plan of a line is of each of its strokes; reckoned once.
+    pub(crate) fn sureness(&self, line: usize) -> &[Option<Sureness>] {
+        self.sure[line].get_or_init(|| {
+            let settings = self.base.settings(line, &self.anchors[line]);
+            sureness(&self.base.lines[line], &settings, &self.plans[line])
+        })
     }
 
     /// What the hooks and retakes of the layer that the desk has on it come to.

@@ -3,6 +3,7 @@
 use std::ops::RangeInclusive;
 
 use arcata_bow::Profile;
+use arcata_bow::plan::Sureness;
 use arcata_engrave::{
     Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, Surroundings,
 };
@@ -58,6 +59,8 @@ pub(crate) struct Wanted {
     pub(crate) parts: Vec<usize>,
     /// Width, mm.
     pub(crate) width: u16,
+    /// Whether strokes for which two ways are nearly equal are hollow.
+    pub(crate) sure: bool,
 }
 
 /// Narrower and wider than this nothing is drawn, mm.
@@ -84,14 +87,18 @@ impl Wanted {
         }
     }
 
-    fn lanes<'d>(lines: &[usize], desk: &'d Desk) -> Vec<LanePlan<'d>> {
+    fn lanes<'d>(&self, lines: &[usize], desk: &'d Desk) -> Vec<LanePlan<'d>> {
+        let open = |line: usize| {
+            let each = desk.sureness(line).iter().enumerate();
+            each.filter(|(_, sure)| sure.is_some_and(Sureness::is_open)).map(|(stroke, _)| stroke).collect()
+        };
         let lane = |index: &usize| LanePlan {
             line: &desk.base.lines[*index],
             first: 0,
             planned: &desk.plans[*index].strokes,
             hair: desk.base.settings(*index, &[]).reach.hair,
             name: String::new(),
-            open: Vec::new(),
+            open: if self.sure { open(*index) } else { Vec::new() },
         };
         lines.iter().map(lane).collect()
     }
@@ -135,7 +142,7 @@ pub(crate) const MOST_SMALL: u32 = 8;
 /// Which bars share a line.
 pub(crate) fn systems(desk: &Desk, wanted: &Wanted, engraver: &Engraver) -> Vec<SystemView> {
     let (lines, style) = (wanted.lines(desk), wanted.style(desk));
-    let lanes = Wanted::lanes(&lines, desk);
+    let lanes = wanted.lanes(&lines, desk);
     let last = u32::try_from(desk.base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
     let cutter = Cutter::new(desk.base.document(), &desk.base.score);
     let painter = Painter::new(&cutter, engraver, &style);
@@ -183,7 +190,7 @@ pub(crate) fn system_picture(
     if lines.is_empty() {
         return Err("no bow moves in these parts".to_owned());
     }
-    let lanes = Wanted::lanes(&lines, desk);
+    let lanes = wanted.lanes(&lines, desk);
     let cutter = Cutter::new(desk.base.document(), &desk.base.score);
     let painter = Painter::new(&cutter, engraver, &style);
     let pictures = painter.draw_system(&content(bars, &lanes)).map_err(|problem| problem.to_string())?;

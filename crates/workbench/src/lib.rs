@@ -5,6 +5,7 @@
 //! loopback server; [`serve`] runs it.
 
 mod act;
+mod alike;
 mod beside;
 mod desk;
 mod drawing;

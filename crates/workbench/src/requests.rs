@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
 use crate::act::{Act, ByteEdit, SlurIs};
+use crate::alike::Goes;
 use crate::drawing::{SystemView, WIDTHS, Wanted};
 use crate::failed::Failed;
 use crate::views::DoneView;
@@ -22,6 +23,9 @@ pub(crate) struct PictureQuery {
     /// Last bar.
     #[param(value_type = Option<u64>)]
     pub(crate) last: Option<u32>,
+    /// Whether strokes for which two ways are nearly equal are drawn hollow.
+    #[serde(default)]
+    pub(crate) sure: bool,
 }
 
 impl PictureQuery {
@@ -35,6 +39,7 @@ impl PictureQuery {
         Ok(Wanted {
             parts: parts.map_err(|_| Failed::impossible("parts are numbers with commas between"))?,
             width,
+            sure: self.sure,
         })
     }
 }
@@ -81,6 +86,9 @@ pub(crate) struct ShownRequest {
     /// Width in millimetres, 70 to 420.
     #[schema(value_type = u64)]
     pub(crate) width: u16,
+    /// Whether strokes for which two ways are nearly equal are drawn hollow.
+    #[serde(default)]
+    pub(crate) sure: bool,
     /// The lines of music that are drawn.
     pub(crate) systems: Vec<SystemView>,
 }
@@ -93,6 +101,9 @@ pub(crate) struct BowRequest {
     pub(crate) line: usize,
     /// The strokes, with what is asked of each.
     pub(crate) asks: Vec<AskView>,
+    /// Which strokes that are played as these are it is asked of, too: `here` (none), `places`, `players`, `all`.
+    #[serde(default)]
+    pub(crate) goes: Goes,
     /// The version that the user sees.
     pub(crate) version: u64,
     /// The page, by the name it gave itself.

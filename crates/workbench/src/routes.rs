@@ -17,6 +17,7 @@ use axum::{Router, middleware};
 use utoipa::OpenApi;
 
 use crate::act::{Act, Ask, Asked, ByteEdit, NotePlace, SlurIs};
+use crate::alike::{AlikeView, StrokeAt, alike, is_there};
 use crate::drawing::{self, PictureView, SystemView, Wanted};
 use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
@@ -31,7 +32,7 @@ use crate::shared::Shared;
 use crate::sound::{PieceSound, sound};
 use crate::versus::{self, PassageView};
 use crate::views::{self, DoneView, FindingsView, OfferView, ScoreView, StrokeView};
-use crate::ways::{AskView, WayView, ways};
+use crate::ways::{WayView, ways};
 use crate::{export, page};
 
 /// A request holds no more than this: shorthand for a whole symphony.
@@ -57,6 +58,7 @@ pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
         .route("/bow", post(bow))
         .route("/proposal", post(proposal))
         .route("/slur", post(slur))
+        .route("/alike", get(who_plays_alike))
         .route("/undo", post(undo))
         .route("/redo", post(redo))
         .route("/shorthand", post(check_shorthand))
@@ -225,7 +227,7 @@ async fn done(
         // Nobody listening is no trouble.
         let _ = shared.happened.send(Happened::Done { done: done.clone(), by });
         if let Some(shown) = shown.filter(|_| !done.everything) {
-            let wanted = Wanted { parts: shown.parts, width: shown.width };
+            let wanted = Wanted { parts: shown.parts, width: shown.width, sure: shown.sure };
             let moved: Vec<_> =
                 done.moved.iter().map(|moved| (moved.line, moved.first, moved.last)).collect();
             let drawing = (shared.engraver.as_ref(), done.version);
@@ -254,13 +256,34 @@ async fn act(State(shared): State<Shared>, Json(request): Json<ActRequest>) -> A
 #[utoipa::path(post, path = "/api/bow", request_body = BowRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn bow(State(shared): State<Shared>, Json(request): Json<BowRequest>) -> Answer<DoneView> {
     done(shared, (request.by.clone(), request.shown.clone()), move |session| {
-        let asked = |asked: &AskView| {
-            let place = session.place_of(request.line, asked.stroke);
-            let place = place.ok_or_else(|| Failed::impossible("there is no such stroke"))?;
-            Ok(Asked { place, ask: asked.ask })
-        };
-        let asks: Result<Vec<Asked>, Failed> = request.asks.iter().map(asked).collect();
-        acted(session, Act::Bow { asks: asks? }, request.version)
+        let desk = session.desk();
+        let mut asks = Vec::new();
+        for asked in &request.asks {
+            let at = StrokeAt { line: request.line, stroke: asked.stroke };
+            if !is_there(&desk.base.lines, at) {
+                return Err(Failed::impossible("there is no such stroke"));
+            }
+            let all: Vec<StrokeAt> = alike(&desk.base, at, request.goes).into_iter().collect();
+            let places = session.places_of(&all).into_iter();
+            asks.extend(places.map(|place| Asked { place, ask: asked.ask }));
+        }
+        acted(session, Act::Bow { asks }, request.version)
+    })
+    .await
+}
+
+/// The strokes that are played as one is.
+#[utoipa::path(get, path = "/api/alike", params(StrokeQuery), responses((status = 200, body = AlikeView), (status = 404, body = Failed), (status = 400, body = Failed)))]
+async fn who_plays_alike(
+    State(shared): State<Shared>,
+    Query(query): Query<StrokeQuery>,
+) -> Answer<AlikeView> {
+    work(move || {
+        let (base, at) = (&shared.desk().0.base, StrokeAt { line: query.line, stroke: query.stroke });
+        if !is_there(&base.lines, at) {
+            return Err(Failed::missing("there is no such stroke"));
+        }
+        Ok(axum::Json(AlikeView::new(base, at)))
     })
     .await
 }
@@ -472,6 +495,7 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
         rule,
         act,
         bow,
+        who_plays_alike,
         slur,
         proposal,
         undo,

@@ -12,6 +12,7 @@ use arcata_xml::Limits;
 use sha2::{Digest as _, Sha256};
 
 use crate::act::{Act, NotePlace};
+use crate::alike::StrokeAt;
 use crate::beside;
 use crate::desk::{Base, Desk, StrokesMoved};
 use crate::journal::{Journal, JournalLine};
@@ -315,14 +316,17 @@ impl Session {
         arcata_layer::write(&self.state.layers.written().layer)
     }
 
-    /// The place of the note that a stroke begins with.
+    /// The places of the notes that strokes begin with; strokes that there are not are passed over.
     #[must_use]
-    pub(crate) fn place_of(&self, line: usize, stroke: usize) -> Option<NotePlace> {
+    pub(crate) fn places_of(&self, strokes: &[StrokeAt]) -> Vec<NotePlace> {
         let base = &self.desk.base;
-        let line = base.lines.get(line)?;
-        let note = *line.strokes.get(stroke)?.notes.first()?;
         let addresses = Addresses::new(&base.score);
-        NotePlace::of(&addresses, arcata_layer::Found { part: line.part, note })
+        let place = |at: &StrokeAt| {
+            let line = base.lines.get(at.line)?;
+            let note = *line.strokes.get(at.stroke)?.notes.first()?;
+            NotePlace::of(&addresses, arcata_layer::Found { part: line.part, note })
+        };
+        strokes.iter().filter_map(place).collect()
     }
 }
 

@@ -1,5 +1,6 @@
 //! What the page is told, as JSON.
 
+use arcata_bow::plan::Sureness;
 use arcata_bow::{Link, Reading};
 use arcata_layer::{Addresses, Mark};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
@@ -140,6 +141,8 @@ pub(crate) struct StrokeView {
     pub(crate) printed: Option<&'static str>,
     /// Whether a slur begins with it.
     pub(crate) slurred: bool,
+    /// How many players in a hundred would take this bow; none where it is asked for or printed, and for tremolo.
+    pub(crate) sure: Option<u8>,
 }
 
 /// A layer on the desk.
@@ -322,6 +325,7 @@ pub(crate) fn strokes(desk: &Desk, line: usize) -> Option<Vec<StrokeView>> {
     let of = desk.base.lines.get(line)?;
     let part = desk.base.score.parts.get(of.part)?;
     let (plan, anchors) = (&desk.plans[line], &desk.anchors[line]);
+    let sure = desk.sureness(line);
     let views = of.strokes.iter().zip(&plan.strokes).enumerate().map(|(index, (stroke, planned))| {
         let beat = part.meter_at(stroke.bar).map(|meter| beat_in_bar(meter, stroke.offset));
         StrokeView {
@@ -335,6 +339,7 @@ pub(crate) fn strokes(desk: &Desk, line: usize) -> Option<Vec<StrokeView>> {
             milliseconds: stroke.duration.micros / 1000,
             asked: anchors.binary_search_by_key(&index, |anchor| anchor.stroke).is_ok(),
             printed: stroke.printed.map(bow_name),
+            sure: sure[index].filter(|sure| *sure != Sureness::CERTAIN).map(|sure| sure.0),
             slurred: part.slurs.iter().any(|slur| Some(&slur.start) == stroke.notes.first()),
         }
     });

@@ -8,7 +8,7 @@ use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, NotePlace, Session
 use axum::body::Body;
 use axum::http::{Method, Request, StatusCode, header};
 use serde_json::{Value, json};
-use support::{Bench, PORT, answer, bench, get, post, request};
+use support::{Bench, PORT, answer, bench, bench_of, get, post, request};
 use tower::ServiceExt as _;
 
 /// What a test spoils in the headers of a request.
@@ -303,6 +303,46 @@ async fn slurs_are_changed_and_what_is_set_aside_is_kept_beside_the_score() {
         "broken",
         "what cannot be read is not written over"
     );
+}
+
+/// A figure that comes four times, played by two.
+const TWO: &str = "time 4/4  quarter=100\n\
+    violin i: mf c''4 e'' (g'' e'') | d''4 f'' (a'' f'') | c''4 e'' (g'' e'') | d''4 f'' (a'' f'') |.\n\
+    violin ii: mf a'4 c'' (e'' c'') | b'4 d'' (f'' d'') | a'4 c'' (e'' c'') | b'4 d'' (f'' d'') |.";
+
+#[tokio::test]
+async fn an_act_goes_to_all_who_play_the_same_and_is_undone_as_one() {
+    let bench = bench_of(&arcata_testkit::musicxml(TWO));
+    let read = |text: String| serde_json::from_str::<Value>(&text).expect("JSON");
+    let alike = read(get(&bench, "/api/alike?line=0&stroke=3").await.1);
+    let count = |name: &str| alike[name].as_array().map_or(0, Vec::len);
+    assert_eq!((count("places"), count("players"), count("all")), (2, 2, 4), "{alike}");
+    let other = |bow: &str| if bow == "down" { "up" } else { "down" };
+    let strokes = read(get(&bench, "/api/strokes?line=1").await.1);
+    let wanted = other(strokes[3]["bow"].as_str().expect("a bow"));
+    for (version, (goes, bowings)) in
+        [("here", 1), ("places", 2), ("players", 2), ("all", 4)].into_iter().enumerate()
+    {
+        let body = json!({
+            "line": 0, "asks": [{"stroke": 3, "ask": wanted}], "goes": goes, "version": 2 * version, "by": "me"
+        });
+        let (status, done) = post(&bench, "/api/bow", &body).await;
+        assert_eq!((status, &done["bowings"]), (StatusCode::OK, &json!(bowings)), "{goes}: {done}");
+        if goes == "all" {
+            let strokes = read(get(&bench, "/api/strokes?line=1").await.1);
+            for place in [3, 9] {
+                assert_eq!(
+                    (&strokes[place]["bow"], &strokes[place]["asked"]),
+                    (&json!(wanted), &json!(true))
+                );
+            }
+        }
+        let (status, done) = post(&bench, "/api/undo", &json!({"by": "me"})).await;
+        assert_eq!((status, &done["bowings"]), (StatusCode::OK, &json!(0)), "one act");
+    }
+    assert_eq!(get(&bench, "/api/alike?line=9&stroke=3").await.0, StatusCode::NOT_FOUND);
+    let body = json!({"line": 0, "asks": [{"stroke": 3, "ask": "up"}], "goes": "nowhere", "version": 8});
+    assert_ne!(post(&bench, "/api/bow", &body).await.0, StatusCode::OK);
 }
 
 #[tokio::test]
