@@ -149,6 +149,8 @@ struct Drawing<'a> {
     profile: &'a Profile,
     curve: LoudnessCurve,
     level: i32,
+    /// Whether the level was only taken to be reached by a swell that leads to no dynamic.
+    taken: bool,
 }
 
 impl<'a> Drawing<'a> {
@@ -159,7 +161,7 @@ impl<'a> Drawing<'a> {
             attacks: Vec::new(),
             written_from: None,
         };
-        Self { score, profile, curve, level }
+        Self { score, profile, curve, level, taken: false }
     }
 
     fn draw(mut self, events: &[(Moment, DynamicKind)], swells: &[&Swell]) -> LoudnessCurve {
@@ -180,6 +182,7 @@ impl<'a> Drawing<'a> {
     }
 
     fn mark(&mut self, (at, kind): (Moment, DynamicKind)) {
+        self.taken &= matches!(kind, DynamicKind::Accented(_));
         match kind {
             DynamicKind::Level(level) => {
                 self.curve.written_from.get_or_insert(at);
@@ -234,8 +237,10 @@ impl<'a> Drawing<'a> {
             SwellKind::Fading => (-1, swell.niente == Niente::Circle),
         };
         let reached = goal
-            .filter(|(at, level)| *at - end <= GOAL_WITHIN && (level - self.level) * sign > 0)
-            .map(|(_, level)| level);
+            .filter(|(at, _)| *at - end <= GOAL_WITHIN)
+            .map(|(_, level)| level)
+            // One swell after another that ends at a dynamic which the first was taken to reach: it does not pass it.
+            .filter(|level| (level - self.level) * sign > 0 || *level == self.level && self.taken);
         let target = match reached {
             Some(level) => level,
             None if circle => 0,
@@ -245,6 +250,7 @@ impl<'a> Drawing<'a> {
         self.set(start, self.level);
         self.curve.points.push(Point { at: end, before: target, after: target });
         self.level = target;
+        self.taken = reached.is_none();
     }
 
     /// Where a swell without a written end is over: at its dynamic, if one comes soon.

@@ -1,6 +1,6 @@
 //! What a stroke needs and what the bow has, for sentences and thresholds.
 
-use arcata_bow::{Join, Loudness, PlannedStroke, Stroke};
+use arcata_bow::{Join, Loudness, PlannedStroke, Stroke, StrokeKind};
 use arcata_score::BowDirection;
 
 use crate::Piece;
@@ -63,6 +63,20 @@ impl Piece<'_> {
         let down = |at: usize| planned.get(at).is_some_and(|planned| planned.direction == BowDirection::Down);
         let accent = strokes.get(before).map_or(0, |before| before.emphasis.accent);
         stroke.join == Join::Continues && !down(index) && down(before) && accent >= stroke.emphasis.accent
+    }
+
+    /// Whether a stroke comes straight after a dotted upbeat, a note and one of a third of its length or less: everybody hooks
+    /// that where the bow comes out wrong (common practice), and nobody has to be told.
+    pub(crate) fn follows_dotted_upbeat(&self, line: usize, index: usize) -> bool {
+        let Some(strokes) = self.lines.get(line).map(|line| &line.strokes) else { return false };
+        let Some([long, short, stroke]) = index.checked_sub(2).and_then(|first| strokes.get(first..=index))
+        else {
+            return false;
+        };
+        let one_note = |stroke: &Stroke| matches!(stroke.kind, StrokeKind::Single | StrokeKind::Short);
+        let joined = [short, stroke].iter().all(|stroke| stroke.join == Join::Continues);
+        let free = [long, short].iter().all(|stroke| one_note(stroke) && stroke.printed.is_none());
+        joined && free && short.length.scaled(3, 1) <= long.length
     }
 }
 

@@ -29,6 +29,16 @@ fn a_hairpin_without_a_goal_goes_one_step() {
 }
 
 #[test]
+fn a_second_hairpin_does_not_pass_the_dynamic_that_the_first_was_taken_to_reach() {
+    assert_eq!(
+        levels("violin: mf <= d'2 == e'2 | <= f'1 == | f g'1"),
+        [(500, 600), (600, 600), (600, 600), (600, 600)]
+    );
+    // A written f that grows to the next f passes it.
+    assert_eq!(levels("violin: f <= d'1 == | f e'1"), [(600, 700), (600, 600)]);
+}
+
+#[test]
 fn a_hairpin_against_its_goal_goes_one_step_and_then_jumps() {
     // Growing, then suddenly soft.
     assert_eq!(levels("violin: mf <= d'1 == | pp e'1"), [(500, 600), (200, 200)]);

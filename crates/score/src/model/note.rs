@@ -51,6 +51,8 @@ pub struct Note {
     pub technical: Technical,
     /// The notehead is a cross.
     pub notehead: Notehead,
+    /// Whether it stands on the page: a rest that is not printed, or whose note is not, is read by nobody.
+    pub on_page: bool,
 }
 
 impl Note {

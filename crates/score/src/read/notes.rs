@@ -37,8 +37,8 @@ enum RestKind {
 impl PartReader {
     pub(super) fn read_note(&mut self, element: Element<'_>) {
         let mut facts = self.note_facts(element);
-        let is_hidden = !facts.pitch.is_some_and(Pitch::is_rest)
-            && element.attribute("print-object").is_some_and(|print| print == "no");
+        let on_page = element.attribute("print-object").is_none_or(|print| print != "no");
+        let is_hidden = !on_page && !facts.pitch.is_some_and(Pitch::is_rest);
         if is_hidden {
             if facts.chord == ChordRole::Member
                 || facts.kind != NoteKind::Ordinary && facts.duration.is_none()
@@ -82,6 +82,7 @@ impl PartReader {
             written,
             tie: facts.tie,
             notehead: facts.notehead,
+            on_page,
             ..blank(element.id())
         });
         if facts.pitch.is_none() {
@@ -263,6 +264,7 @@ fn blank(node: NodeId) -> Note {
         arpeggio: crate::Arpeggio::None,
         technical: Technical::default(),
         notehead: Notehead::Ordinary,
+        on_page: true,
     }
 }
 

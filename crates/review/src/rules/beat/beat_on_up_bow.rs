@@ -25,7 +25,7 @@
 //! ## What it cannot know
 //! Whether a lighter accent is wanted, or the line before matters more than the beat. Soft accents, and accents on a long
 //! stroke, are made by the bow's speed and left out; so is what players can have down for a point or less: that is theirs to
-//! choose. Of accents one after the other every second is up: it is told where the first of them is.
+//! choose, and after a dotted upbeat, which is hooked. Of accents one after the other every second is up: it is told where the first of them is.
 //!
 //! ## Sources
 //! The rule of the down-bow: Muffat 1698 and Leopold Mozart 1756 (from memory); accents in printed quartets
@@ -64,6 +64,7 @@ impl Rule for BeatOnUpBow {
                     && wants_weight(stroke)
             })
             .filter(|(line, index, stroke, _)| !piece.follows_like_accent(*line, *index, stroke))
+            .filter(|(line, index, ..)| !piece.follows_dotted_upbeat(*line, *index))
             .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down)))
             .map(|(line, index, ..)| (line, index))
             .collect();

@@ -25,7 +25,7 @@
 
 use std::collections::BTreeMap;
 
-use arcata_score::{Length, NoteId, NoteKind, Part};
+use arcata_score::{Length, Meaning, NoteId, NoteKind, Part};
 
 use crate::bow_starts::bow_starts;
 use crate::slur_copy;
@@ -56,13 +56,24 @@ impl Rule for ParallelBowedApart {
                 continue;
             }
             for same in same_bars(piece, part).into_values() {
-                if let Some((odd, model)) = odd_one(&same) {
+                if let Some((odd, model)) = odd_one(&same).filter(|(odd, _)| !goes_on_in_words(part, odd.number)) {
                     let draft = apart(piece, found, part_index, odd, model, same.len() - 1);
                     found.report(draft);
                 }
             }
         }
     }
+}
+
+/// So many bars before a bar a word may stand that speaks for it.
+const WORD_WITHIN: u32 = 4;
+
+/// Whether a word says that what was written before goes on, so that the slurs need not be drawn.
+fn goes_on_in_words(part: &Part, bar: u32) -> bool {
+    part.instructions.iter().any(|word| {
+        matches!(word.meaning, Meaning::Simile | Meaning::Legato)
+            && (bar.saturating_sub(WORD_WITHIN)..=bar).contains(&word.place.bar)
+    })
 }
 
 /// A bar of a part: its notes and on which of them a bow begins.

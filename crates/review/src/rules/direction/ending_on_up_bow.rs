@@ -21,7 +21,8 @@
 //! the slurs before it that brings the down-bow of itself for less (writer's choice).
 //!
 //! ## What it cannot know
-//! Whether the ending is meant as a question. A last note that grows is left out: an up-bow suits it. So is one that
+//! Whether the ending is meant as a question. A last note that grows is left out: an up-bow suits it. So is one after a dotted
+//! upbeat, which is hooked, and one that
 //! ends in pp or softer, or fades under morendo, a hairpin or dim.: either bow dies away there.
 //!
 //! ## Sources
@@ -61,6 +62,7 @@ impl Rule for EndingOnUpBow {
                     && !dies_away(stroke)
             })
             .filter(|(line, index, ..)| is_let_ring(piece, *line, *index))
+            .filter(|(line, index, ..)| !piece.follows_dotted_upbeat(*line, *index))
             .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down)))
             .map(|(line, index, ..)| (line, index))
             .collect();

@@ -135,7 +135,8 @@ fn readings(piece: &Piece<'_>, part: &Part, line: &Line, stroke: &Stroke) -> Opt
     }
 }
 
-/// Whether every note of a stroke has a dot and nothing else that tells the stroke, and the pitch moves.
+/// Whether every note of a stroke has a dot and nothing else that tells the stroke, the pitch moves, and no rests stand between:
+/// those tell it.
 fn is_open(part: &Part, stroke: &Stroke) -> bool {
     let sounding = |note: &&Note| note.kind == NoteKind::Ordinary && !note.pitch.is_rest();
     let notes = || stroke.notes.iter().filter_map(|id| note(part, *id)).filter(sounding);
@@ -148,7 +149,8 @@ fn is_open(part: &Part, stroke: &Stroke) -> bool {
     let main = || notes().filter(|note| note.chord == arcata_score::ChordRole::Main);
     // One repeated pair in the middle does not make a repeated note of a run.
     let moves = main().collect::<Vec<_>>().windows(2).filter(|pair| pair[0].pitch != pair[1].pitch).count();
-    main().all(plain_dot) && moves * 2 > usize::from(stroke.note_count.saturating_sub(1))
+    let joined = main().collect::<Vec<_>>().windows(2).all(|pair| pair[0].onset + pair[0].length >= pair[1].onset);
+    joined && main().all(plain_dot) && moves * 2 > usize::from(stroke.note_count.saturating_sub(1))
 }
 
 fn told(

@@ -77,7 +77,7 @@ fn rests_under(part: &Part, start: &Note, end: &Note) -> Vec<(NoteId, NoteId)> {
     let covers = |at: &usize| {
         let (rest, before) = (under[*at].1, under[at - 1].1);
         let next = under.get(at + 1).map(|(_, note)| *note);
-        rest.pitch.is_rest() && !next.is_none_or(|next| is_stop(before, rest, next))
+        rest.pitch.is_rest() && rest.on_page && !next.is_none_or(|next| is_stop(before, rest, next))
     };
     let after = |at: usize| under[at..].iter().find(|(_, note)| !note.pitch.is_rest()).map(|(id, _)| *id);
     let mut rests: Vec<(NoteId, NoteId)> =
