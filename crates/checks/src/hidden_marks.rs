@@ -1,11 +1,11 @@
-//! A score whose printed bow marks are nearly continuous: all but the first between two rests are hidden, and
-//! the planner is asked for the rest. A report on a score that the user names; nothing here passes or fails.
+//! Printed bow marks are hidden, all of them or all but the first between two rests, and the planner is asked for them. A report
+//! on scores that the user names; nothing here passes or fails.
 
 use std::path::Path;
 
 use arcata_bow::together::{agreements, plan_together};
-use arcata_bow::{Join, Line, MARKED_AROUND, PlanSettings, Profile, StrokeKind, Style, plan};
-use arcata_score::{BowDirection, Length};
+use arcata_bow::{Join, Line, MARKED_AROUND, Plan, PlanSettings, Profile, StrokeKind, Style, plan};
+use arcata_score::{BowDirection, Length, Score};
 
 use crate::outcome::Result;
 use crate::scores;
@@ -24,8 +24,15 @@ struct Hidden {
 /// What a marked stroke is; it may be several of these.
 type Kind = (&'static str, fn(&Line, &Hidden) -> bool);
 
-const KINDS: [Kind; 8] = [
+const KINDS: [Kind; 9] = [
     ("all", |_, _| true),
+    // Repeated bows, hooks and lifts are marked because nobody would guess them.
+    ("no effect", |line, mark| {
+        let next = line.strokes.get(mark.stroke + 1).filter(|next| next.join == Join::Continues);
+        let joined = line.strokes[mark.stroke].join == Join::Continues;
+        let like_before = joined && before(line, mark) == Some(mark.printed);
+        !like_before && next.is_none_or(|next| next.printed != Some(mark.printed))
+    }),
     ("downbeats", |line, mark| line.strokes[mark.stroke].offset == Length::ZERO),
     ("before downbeats", |line, mark| {
         line.strokes.get(mark.stroke + 1).is_some_and(|next| next.offset == Length::ZERO)
@@ -47,70 +54,115 @@ fn before(line: &Line, mark: &Hidden) -> Option<BowDirection> {
     mark.stroke.checked_sub(1).and_then(|before| line.strokes[before].printed)
 }
 
-/// Prints the agreement of seven ways of bowing with the hidden marks.
+/// What is shown of the marks.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Shown {
+    Nothing,
+    /// The first between two rests.
+    First,
+}
+
+/// Strokes that were foreseen, and all, for each way and kind.
+type Counts = Vec<[(u32, u32); KINDS.len()]>;
+
+const WAYS: [&str; 7] = [
+    "each line for itself, dance",
+    "each line for itself, early",
+    "planner, as it comes preferred",
+    "planner, each line for itself",
+    "planner, with unity and likeness",
+    "alternating from the first marks",
+    "alternating from the last mark",
+];
+
+/// Prints the agreement of seven ways of bowing with the hidden marks; `NAME=VALUE` sets a price.
 pub(crate) fn run(arguments: &[String]) -> Result<()> {
-    let [path] = arguments else { return Err("one score is wanted".to_owned()) };
-    let opened = scores::open(Path::new(path))?;
-    let score = arcata_score::read(opened.document());
-    let profile = Profile::default();
-    let printed = scores::lines(&score, &profile);
-    let (lines, hidden) = hide(&printed);
+    let (prices, paths): (Vec<String>, Vec<String>) =
+        arguments.iter().cloned().partition(|argument| argument.contains('='));
+    if paths.is_empty() {
+        return Err("hidden-marks wants scores".to_owned());
+    }
+    let profile = scores::priced(Profile::default(), &prices)?;
+    let read: Vec<(String, Vec<Line>, Score)> = paths
+        .iter()
+        .map(|path| {
+            let opened = scores::open(Path::new(path))?;
+            let score = arcata_score::read(opened.document());
+            Ok((path.clone(), scores::lines(&score, &profile), score))
+        })
+        .collect::<Result<_>>()?;
+    for (path, printed, _) in &read {
+        println!("{path}: {} marks on first notes of strokes", marks(printed));
+    }
+    for (shown, told) in
+        [(Shown::Nothing, "no mark shown"), (Shown::First, "the first mark after each rest shown")]
+    {
+        let mut sums: Counts = vec![[(0, 0); KINDS.len()]; WAYS.len()];
+        for (_, printed, score) in &read {
+            for (sums, counts) in sums.iter_mut().zip(measured(printed, score, &profile, shown)) {
+                for (sum, count) in sums.iter_mut().zip(counts) {
+                    *sum = (sum.0 + count.0, sum.1 + count.1);
+                }
+            }
+        }
+        println!("\n{told}: agreement with the hidden marks, percent (marks)");
+        print!("{:32}", "");
+        KINDS.iter().for_each(|(name, _)| print!(" {name:>30}"));
+        println!();
+        for (way, counts) in WAYS.iter().zip(&sums) {
+            print!("{way:32}");
+            for (agreed, of) in counts {
+                let points = agreed * 1000 / of.max(&1);
+                print!(" {:>30}", format!("{}.{} ({agreed}/{of})", points / 10, points % 10));
+            }
+            println!();
+        }
+    }
+    Ok(())
+}
+
+/// A score's counts.
+fn measured(printed: &[Line], score: &Score, profile: &Profile, shown: Shown) -> Counts {
+    let (lines, hidden) = hide(printed, shown);
+    if hidden.is_empty() {
+        return vec![[(0, 0); KINDS.len()]; WAYS.len()];
+    }
     let settings: Vec<PlanSettings> =
         lines.iter().map(|line| profile.plan_settings(line.instrument)).collect();
     let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
-    let apart: Vec<Vec<BowDirection>> = lines
-        .iter()
-        .zip(&settings)
-        .map(|(line, settings)| plan(line, settings).strokes.iter().map(|stroke| stroke.direction).collect())
-        .collect();
-    let together = plan_together(&lines, &settings, &agreements(&score, &lines, &weights));
-    let together: Vec<Vec<BowDirection>> = together
-        .plans
-        .iter()
-        .map(|plan| plan.strokes.iter().map(|stroke| stroke.direction).collect())
-        .collect();
+    let bows = |plans: Vec<Plan>| -> Vec<Vec<BowDirection>> {
+        plans.iter().map(|plan| plan.strokes.iter().map(|stroke| stroke.direction).collect()).collect()
+    };
+    let each = |settings: &[PlanSettings]| {
+        bows(lines.iter().zip(settings).map(|(line, settings)| plan(line, settings)).collect())
+    };
+    let agreements = agreements(score, &lines, &weights);
+    let together = bows(plan_together(&lines, &settings, &agreements).plans);
     let dear: Vec<PlanSettings> = settings.iter().map(as_it_comes).collect();
-    let dear = plan_together(&lines, &dear, &agreements(&score, &lines, &weights));
-    let dear: Vec<Vec<BowDirection>> =
-        dear.plans.iter().map(|plan| plan.strokes.iter().map(|stroke| stroke.direction).collect()).collect();
+    let dear = bows(plan_together(&lines, &dear, &agreements).plans);
     let styled = |style: Style| {
         let profile = Profile::default().in_style(style);
-        let planned = |line: &Line| plan(line, &profile.plan_settings(line.instrument)).strokes;
-        let directions: Vec<Vec<BowDirection>> =
-            lines.iter().map(|line| planned(line).iter().map(|stroke| stroke.direction).collect()).collect();
-        at(&directions, &hidden)
+        each(&lines.iter().map(|line| profile.plan_settings(line.instrument)).collect::<Vec<_>>())
     };
-    let ways: [(&str, Vec<BowDirection>); 7] = [
-        ("each line for itself, dance", styled(Style::Dance)),
-        ("each line for itself, early", styled(Style::Early)),
-        ("planner, as it comes preferred", at(&dear, &hidden)),
-        ("planner, each line for itself", at(&apart, &hidden)),
-        ("planner, with unity and likeness", at(&together, &hidden)),
-        ("alternating from the first marks", alternating(&lines, &hidden)),
-        ("alternating from the last mark", corrected(&printed, &hidden)),
+    // In the order of WAYS.
+    let ways: [Vec<BowDirection>; WAYS.len()] = [
+        at(&styled(Style::Dance), &hidden),
+        at(&styled(Style::Early), &hidden),
+        at(&dear, &hidden),
+        at(&each(&settings), &hidden),
+        at(&together, &hidden),
+        alternating(&lines, &hidden),
+        corrected(printed, &hidden),
     ];
-    println!("{}: {} marks on first notes of strokes, {} hidden", path, marks(&printed), hidden.len());
-    println!("\nagreement with the hidden marks, percent (marks)");
-    print!("{:32}", "");
-    for (name, _) in KINDS {
-        print!(" {name:>32}");
-    }
-    println!();
-    for (name, directions) in ways {
-        print!("{name:32}");
-        for (_, is) in KINDS {
-            let chosen = hidden.iter().zip(&directions).filter(|(mark, _)| is(&printed[mark.line], mark));
-            let (mut agreed, mut of) = (0_u32, 0_u32);
-            for (mark, direction) in chosen {
-                of += 1;
-                agreed += u32::from(mark.printed == *direction);
-            }
-            let points = agreed * 1000 / of.max(1);
-            print!(" {:>32}", format!("{}.{} ({agreed}/{of})", points / 10, points % 10));
-        }
-        println!();
-    }
-    Ok(())
+    let count = |directions: &Vec<BowDirection>| {
+        KINDS.map(|(_, is)| {
+            let chosen = hidden.iter().zip(directions).filter(|(mark, _)| is(&printed[mark.line], mark));
+            chosen.fold((0, 0), |(agreed, of), (mark, direction)| {
+                (agreed + u32::from(mark.printed == *direction), of + 1)
+            })
+        })
+    };
+    ways.iter().map(count).collect()
 }
 
 /// Settings of a player who hooks, retakes and lifts only when it cannot be helped.
@@ -127,8 +179,8 @@ fn marks(lines: &[Line]) -> usize {
     lines.iter().flat_map(|line| &line.strokes).filter(|stroke| stroke.printed.is_some()).count()
 }
 
-/// The lines with only the first mark between two rests, and what was hidden.
-fn hide(printed: &[Line]) -> (Vec<Line>, Vec<Hidden>) {
+/// The lines with no mark, or with only the first between two rests, and what was hidden.
+fn hide(printed: &[Line], shown: Shown) -> (Vec<Line>, Vec<Hidden>) {
     let mut lines = printed.to_vec();
     let mut hidden = Vec::new();
     for (index, line) in lines.iter_mut().enumerate() {
@@ -136,7 +188,7 @@ fn hide(printed: &[Line]) -> (Vec<Line>, Vec<Hidden>) {
         for (stroke, found) in line.strokes.iter_mut().enumerate() {
             told &= found.join == Join::Continues;
             if let Some(direction) = found.printed {
-                if told {
+                if told || shown == Shown::Nothing {
                     hidden.push(Hidden { line: index, stroke, printed: direction });
                     found.printed = None;
                 }
