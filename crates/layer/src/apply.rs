@@ -9,7 +9,7 @@ use crate::address::Found;
 use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
 use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, State, Taken, TakenKind};
+use crate::model::{Entry, Layer, Mark, Question, State, Taken, TakenKind};
 use crate::put_bows::{Known, asked, put_bow, put_double};
 use crate::quarrels::{Below, Quarrels, SlurWishes};
 use crate::session::{Session, chord_head};
@@ -39,7 +39,7 @@ pub struct Applied {
     pub standing: usize,
     /// Entries that were not applied, and why.
     pub left_out: Vec<LeftOut>,
-    /// Entries of the layers below about a slur of which this layer says the contrary: its word holds, and why
+    /// Entries of the layers below about a bow or a slur of which this layer says the contrary: its word holds, and why
     /// theirs does not is told.
     pub overruled: Vec<LeftOut>,
 }
@@ -238,7 +238,7 @@ pub fn apply_told(
     Ok(applied)
 }
 
-/// The entries of layers below about whose slurs an entry says the contrary.
+/// The entries of layers below about whose slurs or bows an entry says the contrary.
 fn overruled(session: &Session<'_, '_>, entry: &Entry, below: &Below) -> Vec<LeftOut> {
     let Ok(at) = session.addresses.find(&entry.place) else { return Vec::new() };
     let ends = session.slur_ends(entry, at).ok();
@@ -256,7 +256,13 @@ fn overruled(session: &Session<'_, '_>, entry: &Entry, below: &Below) -> Vec<Lef
     let taken = taken.map(|entry| {
         because(entry, "a layer above draws a slur between these notes, and the upper layer holds")
     });
-    drawn.into_iter().chain(taken).collect()
+    let bow = below
+        .bows
+        .get(&at)
+        .filter(|under| entry.mark.question() == Question::Bow && under.mark != entry.mark);
+    let bow =
+        bow.map(|entry| because(entry, "a layer above asks for another bow here, and the upper layer holds"));
+    drawn.into_iter().chain(taken).chain(bow).collect()
 }
 
 fn find(session: &Session<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result<Found, String> {

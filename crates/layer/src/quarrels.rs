@@ -156,6 +156,8 @@ pub(crate) struct Below {
     pub(crate) drawn: BTreeMap<SlurKey, crate::model::Entry>,
     /// Slurs that they take off.
     pub(crate) taken: BTreeMap<SlurKey, crate::model::Entry>,
+    /// Bows that they ask for: the last layer's word.
+    pub(crate) bows: BTreeMap<Found, crate::model::Entry>,
 }
 
 impl Below {
@@ -167,6 +169,9 @@ impl Below {
                 said.marks.insert((at, entry.mark.clone()));
                 if entry.state == State::LeftOut {
                     continue;
+                }
+                if entry.mark.question() == Question::Bow {
+                    said.bows.insert(at, entry.clone());
                 }
                 let key = |(from, to): (NoteId, NoteId)| (at.part, from, to);
                 let mut ends = session.slur_ends(entry, at).ok();

@@ -165,3 +165,24 @@ fn of_two_layers_the_upper_one_holds_and_says_so() {
     let (found, _, kept) = both(moved(&score, (0, 2), 3), added(&score, 0, 3));
     assert_eq!((found.len(), kept[1].entries[0].state), (2, State::Printed));
 }
+
+#[test]
+fn a_bow_that_an_upper_layer_asks_otherwise_is_told() {
+    let (clean, score) = scored(SLURRED);
+    let put = |upper: Mark| {
+        let lower =
+            apply(&clean, &score, &layer(vec![on(&score, 0, Mark::Up)]), &[], Trust::OwnScore).unwrap();
+        let marked = edited(&clean, &lower.edits);
+        let read = arcata_score::read(&marked);
+        let upper = layer(vec![on(&score, 0, upper)]);
+        let upper =
+            apply(&marked, &read, &upper, std::slice::from_ref(&lower.layer), Trust::OwnScore).unwrap();
+        let both = edited(&marked, &upper.edits);
+        let wiped = wipe(&both, &arcata_score::read(&both), &upper.layer, Trust::OwnScore).unwrap();
+        assert_eq!(edited(&both, &wiped.edits).text(), marked.text());
+        upper.overruled.iter().map(ToString::to_string).collect::<Vec<String>>()
+    };
+    let told = put(Mark::Down);
+    assert!(told.len() == 1 && told[0].contains("asks for another bow here"), "{told:?}");
+    assert!(put(Mark::Up).is_empty());
+}
