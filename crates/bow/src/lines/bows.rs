@@ -48,7 +48,31 @@ pub(super) fn goings(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(u
     for index in met_on_ties(list, &spans, &drawn) {
         goings[index] = Going::Anew;
     }
+    for index in marked_on_ties(part, list) {
+        if goings[index] == Going::Tied {
+            goings[index] = Going::Anew;
+        }
+    }
     goings
+}
+
+/// The held notes that carry the other bow than the mark before it on the same sound: the bow is changed there, as printed.
+/// One that repeats the mark asks for what cannot be, and is left to the audit.
+fn marked_on_ties(part: &Part, list: &[Event]) -> Vec<usize> {
+    let mark =
+        |event: &Event| event.notes.iter().find_map(|id| Some(part.note(*id).bow_mark.as_ref()?.direction));
+    let mut last = None;
+    let mut marked = Vec::new();
+    for (index, event) in list.iter().enumerate() {
+        if event.tie == TieInto::Not {
+            last = None;
+        }
+        let Some(direction) = mark(event) else { continue };
+        if last.replace(direction) == Some(direction.other()) {
+            marked.push(index);
+        }
+    }
+    marked
 }
 
 /// The held notes on which a bow is changed: one slur ends on the tied sound and the next begins on it, so that two

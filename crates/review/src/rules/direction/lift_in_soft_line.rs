@@ -26,7 +26,7 @@
 //! Read in plans of played works by a player; common practice.
 
 use arcata_bow::{Join, Link, Stroke, StrokeKind};
-use arcata_score::{Articulation, BowDirection};
+use arcata_score::{Articulation, BowDirection, Note, TempoKind};
 
 use crate::change::take_out_mark;
 use crate::mechanics::dynamic_name;
@@ -78,6 +78,19 @@ fn is_lifted(piece: &Piece<'_>, at: usize, index: usize) -> bool {
         && before.level_end.0 <= SOFT
         && after.level_start.0 <= SOFT
         && after.phrase.joint_before < piece.thresholds().ending_joint
+        && !parts_anew(piece, after)
+}
+
+/// Whether all begin anew with a stroke: by a new tempo, or as another part breathes before it.
+fn parts_anew(piece: &Piece<'_>, stroke: &Stroke) -> bool {
+    let new_tempo = piece.score.tempos.iter().any(|tempo| {
+        tempo.place.at == stroke.onset && !matches!(tempo.kind, TempoKind::Slowing | TempoKind::Quickening)
+    });
+    let breathes = |note: &Note| {
+        note.onset + note.length == stroke.onset
+            && [Articulation::Breath, Articulation::Caesura].into_iter().any(|mark| note.articulations.has(mark))
+    };
+    new_tempo || piece.score.parts.iter().any(|part| part.notes.iter().any(breathes))
 }
 
 /// The printed mark after the lift that does not come out by alternation from the one before, with no rest between them.

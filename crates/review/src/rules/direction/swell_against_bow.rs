@@ -28,7 +28,8 @@
 //! 2024; weight of the bow along its length: statics of a lever, about 1.0 N near the hand to 0.16 N at
 //! the tip.
 
-use arcata_score::BowDirection;
+use arcata_bow::Stroke;
+use arcata_score::{BowDirection, Swell};
 
 use crate::mechanics::{dynamic_name, planned_travel};
 use crate::other_bow::with_bow;
@@ -68,6 +69,7 @@ impl Rule for SwellAgainstBow {
                     && planned_travel(planned) >= MOST_OF_THE_BOW
                     && stroke.printed.is_none()
             })
+            .filter(|(line, index, stroke, _)| fills(piece, *line, stroke) && fits_a_bow(piece, *line, *index))
             .filter(|(line, index, _, planned)| {
                 let other_bow = Otherwise::Goes(planned.direction.other());
                 let less_bow = Otherwise::Travels(MOST_OF_THE_BOW as u16 - 1);
@@ -80,6 +82,29 @@ impl Rule for SwellAgainstBow {
             found.report(draft);
         }
     }
+}
+
+/// Whether a swell takes up half of a stroke or more; one at its end alone leaves the bow time.
+fn fills(piece: &Piece<'_>, line: usize, stroke: &Stroke) -> bool {
+    let Some(line) = piece.lines.get(line) else { return false };
+    let Some(part) = piece.score.parts.get(line.part) else { return false };
+    let (begins, ends) = (stroke.onset, stroke.onset + stroke.length);
+    let here = |swell: &&Swell| swell.place.at < ends && swell.end.is_none_or(|end| end > begins);
+    // Words without an end go on; what no swell draws comes from a dynamic within the stroke.
+    let mut swells = part.swells.iter().filter(here).peekable();
+    swells.peek().is_none()
+        || swells.any(|swell| {
+            let from = swell.place.at.max(begins);
+            let to = swell.end.unwrap_or(ends).min(ends);
+            (to - from).scaled(2, 1) >= stroke.length
+        })
+}
+
+/// Whether the slowest bow lasts as long as a stroke; a longer one is changed on the way.
+fn fits_a_bow(piece: &Piece<'_>, line: usize, index: usize) -> bool {
+    let stroke = &piece.lines[line].strokes[index];
+    let way = i128::from(stroke.speed.slowest) * i128::from(stroke.duration.micros) / 1_000_000;
+    way <= i128::from(piece.plan_settings(line).reach.hair)
 }
 
 fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {

@@ -25,9 +25,11 @@
 //! Two strings can be sustained, three together only in forte, four are broken: an encyclopedia's article on
 //! double stops, as quoted. How long is a setting, from memory.
 
-use arcata_bow::StrokeKind;
+use arcata_bow::{Line, Stroke, StrokeKind};
+use arcata_score::{Length, Note, TieEnd};
 
 use crate::left_hand::chords;
+use crate::under_slur::note;
 use crate::words::seconds;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -59,6 +61,21 @@ impl Rule for StopHeldTooLong {
     }
 }
 
+/// Whether three of a chord's notes last so long, and not only two of them while another voice has moved on.
+fn sound_on(piece: &Piece<'_>, line: &Line, stroke: &Stroke) -> bool {
+    let Some(part) = piece.score.parts.get(line.part) else { return false };
+    let begun = stroke.notes.iter().filter_map(|id| note(part, *id)).filter(|note| note.onset == stroke.onset);
+    let goes_on = |note: &Note| matches!(note.tie.to_after, TieEnd::Joined(_));
+    let mut lengths: Vec<Length> =
+        begun.map(|note| if goes_on(note) { stroke.length.max(note.length) } else { note.length }).collect();
+    lengths.sort_unstable_by(|one, other| other.cmp(one));
+    let share = lengths.get(2).and_then(|third| third.in_units_of(stroke.length));
+    share.is_some_and(|share| {
+        let micros = i128::from(stroke.duration.micros) * i128::from(share.numerator()) / i128::from(share.denominator());
+        micros > i128::from(piece.thresholds().stop_held)
+    })
+}
+
 fn held(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Option<Draft> {
     let line = &piece.lines[at];
     let stroke = &line.strokes[index];
@@ -70,7 +87,7 @@ fn held(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Opt
     let chords = chords(part, stroke);
     let [chord] = &chords[..] else { return None };
     let strings = chord.pitches.len();
-    if chord.broken || !(3..=4).contains(&strings) {
+    if chord.broken || !(3..=4).contains(&strings) || !sound_on(piece, line, stroke) {
         return None;
     }
     let draft = found.at_stroke(Severity::B, at, index);
