@@ -81,11 +81,8 @@ async function showSlurs(box) {
   box.setAttribute("aria-busy", "true");
   try {
     const offers = await ask("slurs", chosen);
-    const { bar } = (await piece.strokes(chosen.line))[chosen.stroke];
     if (number !== wanted) return;
-    // The change shows in the bar, in the one before or in the one after.
-    const where = { line: chosen.line, first: Math.max(0, bar - 1), last: Math.min(piece.score.bars.length - 1, bar + 1) };
-    box.replaceChildren(...(offers.length ? offers.map((/** @type {any} */ offer) => slur(offer, where)) : [make("p", { class: "note", text: word("noSlurs") })]));
+    box.replaceChildren(...(offers.length ? offers.map((/** @type {any} */ offer) => slur(offer, { line: chosen.line, first: offer.first, last: offer.last })) : [make("p", { class: "note", text: word("noSlurs") })]));
     piece.say(`${offers.length} ${word("slurs")}`);
   } catch (problem) {
     piece.fail(problem);

@@ -7,7 +7,8 @@ use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::words::beat_text;
 use arcata_review::{Aside, Finding, Piece, ReviewSettings, reviewed, slur_offers};
 use arcata_score::beats::beat_in_bar;
-use arcata_score::{BowDirection, Length, Movement, Score};
+use arcata_score::{BowDirection, Length, Movement, Note, Score};
+use arcata_xml::Element;
 use serde::Serialize;
 use serde_json::Value;
 use utoipa::ToSchema;
@@ -15,7 +16,7 @@ use utoipa::ToSchema;
 use crate::act::{ByteEdit, NotePlace};
 use crate::beside;
 use crate::desk::Desk;
-use crate::drawing::LanesView;
+use crate::drawing::{LanesView, MOST_SMALL};
 use crate::layers::DeskLayer;
 use crate::session::{Moved, Session};
 use crate::state::State;
@@ -406,15 +407,24 @@ pub(crate) struct OfferView {
     pub(crate) losses: Vec<String>,
     /// What has to be written for it: an act.
     pub(crate) edits: Vec<ByteEdit>,
+    /// The bars that show it, indices: those that change, with one before and one after where there is room.
+    pub(crate) first: u32,
+    /// The last of them.
+    pub(crate) last: u32,
 }
 
 /// Changes of the slurs around a stroke.
 pub(crate) fn offers(desk: &Desk, line: usize, stroke: usize) -> Vec<OfferView> {
     with_piece(desk, |piece| {
         let offers = slur_offers(piece, line, stroke);
+        let chosen =
+            piece.lines.get(line).and_then(|line| line.strokes.get(stroke)).map_or(0, |stroke| stroke.bar);
         let view = |proposal: &arcata_review::Proposal| {
             let (gains, losses) = proposal.cost_change.as_ref().map(gains_and_losses).unwrap_or_default();
+            let (first, last) = shown_bars(desk, line, chosen, &proposal.edits);
             OfferView {
+                first,
+                last,
                 sentence: proposal.sentence.clone(),
                 kind: proposal.kind.name(),
                 more: proposal.cost_change.as_ref().map_or(0, arcata_bow::Cost::total),
@@ -425,6 +435,27 @@ pub(crate) fn offers(desk: &Desk, line: usize, stroke: usize) -> Vec<OfferView> 
         };
         offers.iter().map(view).collect()
     })
+}
+
+/// The bars that edits of a line's notes change, with one before and one after; where they are many, those about `chosen`.
+fn shown_bars(desk: &Desk, line: usize, chosen: u32, edits: &[arcata_xml::Edit]) -> (u32, u32) {
+    let base = &desk.base;
+    let document = base.document();
+    let notes = base.score.parts.get(base.lines[line].part).map_or(&[][..], |part| &part.notes);
+    let changes = |note: &&Note| {
+        let range = document.element(note.node).map(Element::range);
+        range.is_some_and(|range| {
+            edits.iter().any(|edit| range.start <= edit.range.start && edit.range.end <= range.end)
+        })
+    };
+    let bars: Vec<u32> = notes.iter().filter(changes).map(|note| note.bar).collect();
+    let (first, last) = (bars.iter().min().unwrap_or(&chosen), bars.iter().max().unwrap_or(&chosen));
+    let most = u32::try_from(base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+    let (first, last) = (first.saturating_sub(1), last.saturating_add(1).min(most));
+    if last - first < MOST_SMALL {
+        return (first, last);
+    }
+    (chosen.saturating_sub(1), chosen.saturating_add(1).min(most))
 }
 
 /// Edits as an act holds them, in order.

@@ -188,6 +188,20 @@ async fn changes_go_into_the_score_itself_when_told_so_and_the_file_as_it_was_is
     let (_, offers) = get(&bench, "/api/slurs?line=0&stroke=4").await;
     let offers: Vec<Value> = serde_json::from_str(&offers).expect("JSON");
     let split = offers.iter().find(|offer| offer["kind"] == "split").expect("a split");
+    for offer in &offers {
+        // The picture shows what changes, whatever bar was chosen.
+        let bars = |key: &str| offer[key].as_u64().expect("a bar");
+        let body = json!({
+            "edits": offer["edits"], "line": 0, "first": bars("first"), "last": bars("last"), "version": version
+        });
+        let as_it_is = json!({
+            "edits": [], "line": 0, "first": bars("first"), "last": bars("last"), "version": version
+        });
+        let ((status, then), (_, now)) =
+            (post(&bench, "/api/look", &body).await, post(&bench, "/api/look", &as_it_is).await);
+        assert_eq!(status, StatusCode::OK, "{then}");
+        assert_ne!(now["svg"], then["svg"], "{}", offer["sentence"]);
+    }
     let look = |edits: &Value, line: u64| json!({"edits": edits, "line": line, "first": 0, "last": 2, "version": version});
     let (status, now) = post(&bench, "/api/look", &look(&json!([]), 0)).await;
     assert_eq!(status, StatusCode::OK, "{now}");
