@@ -12,7 +12,7 @@ use crate::markup::Piece;
 use crate::model::{Entry, Layer, Mark, Question, State, Taken, TakenKind};
 use crate::put_bows::{Known, asked, put_bow, put_double};
 use crate::quarrels::{Below, Quarrels, SlurWishes};
-use crate::session::{Session, chord_head};
+use crate::session::Session;
 use crate::told::ToldBows;
 
 /// Whether a layer may go onto a score that it does not name.
@@ -361,7 +361,7 @@ fn put_slurs(
     let notes = &session.score().parts[at.part];
     if let Some((from, to)) = ends.wanted
         && ((notes.note(from).onset, from) >= (notes.note(to).onset, to)
-            || chord_head(notes, from) == chord_head(notes, to))
+            || notes.chord_head(from) == notes.chord_head(to))
     {
         return Err("its last note does not come after its first".to_owned());
     }

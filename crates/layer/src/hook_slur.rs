@@ -14,7 +14,7 @@ use crate::markup::Piece;
 use crate::model::{Entry, HookSign, HookSlur, Mark, MarkBefore, Question, Spot, State};
 use crate::put_bows::{Asked, OTHER_WAY};
 use crate::quarrels::{Quarrels, SlurWishes};
-use crate::session::{Session, chord_head, last_tied, note_before};
+use crate::session::{Session, last_tied, note_before};
 use crate::told::ToldBows;
 
 /// What becomes of the hooks of a layer that ask for a slur.
@@ -93,7 +93,7 @@ impl HookSlurs {
             if let (Mark::Hook { sign, bow }, Ok(at)) = (&entry.mark, session.addresses.find(&entry.place))
                 && !judged.quarrels.has(at, &entry.mark)
             {
-                let head = chord_head(&session.score().parts[at.part], at.note);
+                let head = session.score().parts[at.part].chord_head(at.note);
                 asked.insert(Found { note: head, ..at }, (at, *sign, *bow));
             }
         }
@@ -154,7 +154,7 @@ impl HookSlurs {
             {
                 continue;
             }
-            let head = chord_head(&session.score().parts[at.part], at.note);
+            let head = session.score().parts[at.part].chord_head(at.note);
             candidates.push((at, head, sign, bow));
         }
         let onset = |at: Found| session.score().parts[at.part].note(at.note).onset;
@@ -419,7 +419,7 @@ fn has_sign(session: &mut Session<'_, '_>, at: Found, sign: HookSign) -> bool {
     let part = &session.score().parts[at.part];
     let chord = (at.note.0..)
         .map(NoteId)
-        .take_while(|note| (note.0 as usize) < part.notes.len() && chord_head(part, *note) == at.note);
+        .take_while(|note| (note.0 as usize) < part.notes.len() && part.chord_head(*note) == at.note);
     chord.into_iter().any(|note| likes.iter().any(|piece| session.has(Found { note, ..at }, piece)))
 }
 
@@ -428,7 +428,7 @@ fn bowed_chords(session: &Session<'_, '_>, entries: &[Entry]) -> BTreeMap<Found,
     let mut chords: BTreeMap<Found, BTreeSet<Found>> = BTreeMap::new();
     for entry in entries.iter().filter(|entry| entry.mark.question() == Question::Bow) {
         let Ok(at) = session.addresses.find(&entry.place) else { continue };
-        let head = chord_head(&session.score().parts[at.part], at.note);
+        let head = session.score().parts[at.part].chord_head(at.note);
         chords.entry(Found { note: head, ..at }).or_default().insert(at);
     }
     chords
@@ -457,7 +457,7 @@ fn stroke_before(session: &Session<'_, '_>, at: Found) -> Result<NoteId, String>
     let Some(before) = note_before(session.score(), at) else {
         return refuse("no note comes before it that a slur could join to it; take the hook out");
     };
-    let before = chord_head(part, before);
+    let before = part.chord_head(before);
     let earlier = part.note(last_tied(part, before));
     if part.note(before).kind != NoteKind::Ordinary || earlier.onset + earlier.length != note.onset {
         return refuse(

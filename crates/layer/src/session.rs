@@ -180,12 +180,6 @@ pub(crate) fn note_before(score: &Score, at: Found) -> Option<NoteId> {
     Some(first)
 }
 
-/// The first note of the chord that a note belongs to.
-pub(crate) fn chord_head(part: &Part, note: NoteId) -> NoteId {
-    let head = part.notes[..=note.0 as usize].iter().rposition(|note| note.chord == ChordRole::Main);
-    NoteId(head.and_then(|head| u32::try_from(head).ok()).unwrap_or_default())
-}
-
 /// The last note of the chain of ties that a note begins; of a chord the first.
 pub(crate) fn last_tied(part: &Part, mut note: NoteId) -> NoteId {
     while let TieEnd::Joined(after) = part.note(note).tie.to_after {
@@ -195,7 +189,7 @@ pub(crate) fn last_tied(part: &Part, mut note: NoteId) -> NoteId {
         }
         note = after;
     }
-    chord_head(part, note)
+    part.chord_head(note)
 }
 
 /// The number of the slur element in a remembered text.

@@ -207,6 +207,14 @@ pub struct Tempo {
     pub text: String,
 }
 
+impl Tempo {
+    /// Whether a new tempo that players read begins here, and not gradually.
+    #[must_use]
+    pub fn begins_at_once(&self) -> bool {
+        !self.text.is_empty() && !matches!(self.kind, TempoKind::Slowing | TempoKind::Quickening)
+    }
+}
+
 /// What a tempo event asks for. Speeds are quarter notes a minute as exact fractions.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum TempoKind {

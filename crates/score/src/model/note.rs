@@ -239,6 +239,12 @@ impl Articulations {
         STOPS.into_iter().any(|mark| self.has(mark))
     }
 
+    /// Whether a breath mark or a caesura stands after the note.
+    #[must_use]
+    pub fn breathes(self) -> bool {
+        self.has(Articulation::Breath) || self.has(Articulation::Caesura)
+    }
+
     /// Whether no mark is there.
     #[must_use]
     pub fn is_empty(self) -> bool {

@@ -3,8 +3,8 @@
 use arcata_xml::NodeId;
 
 use crate::{
-    Bar, Dynamic, Instruction, Length, Meter, Moment, Movement, Note, NoteId, OpenSlur, Problem, Slur, Swell,
-    Tempo,
+    Bar, ChordRole, Dynamic, Instruction, Length, Meter, Moment, Movement, Note, NoteId, OpenSlur, Problem,
+    Slur, Swell, Tempo,
 };
 
 /// A whole score.
@@ -137,6 +137,23 @@ impl Part {
     #[must_use]
     pub fn note(&self, id: NoteId) -> &Note {
         &self.notes[id.0 as usize]
+    }
+
+    /// The first note of the chord that a note belongs to; the note itself where it stands alone.
+    #[must_use]
+    pub fn chord_head(&self, id: NoteId) -> NoteId {
+        /// No hand holds more, and a hostile file could make the search slow.
+        const LARGEST_CHORD: u32 = 64;
+        let least = id.0.saturating_sub(LARGEST_CHORD);
+        let head = (least..=id.0).rev().map(NoteId).find(|id| self.note(*id).chord == ChordRole::Main);
+        head.unwrap_or(id)
+    }
+
+    /// The notes of the chord that a note belongs to, from its first on.
+    pub fn chord(&self, id: NoteId) -> impl Iterator<Item = &Note> {
+        let head = self.chord_head(id).0 as usize;
+        let members = self.notes[head + 1..].iter().take_while(|note| note.chord == ChordRole::Member);
+        std::iter::once(&self.notes[head]).chain(members)
     }
 
     /// The time signature in force in a bar.

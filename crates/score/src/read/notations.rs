@@ -8,7 +8,7 @@ use super::part_reader::PartReader;
 use super::slurs::SlurMark;
 use super::wavy::WavyMark;
 use crate::{
-    Arpeggio, Articulation, BowDirection, BowMark, ChordRole, Fermata, Harmonic, Note, OpenString, Ornament,
+    Arpeggio, Articulation, BowDirection, BowMark, Fermata, Harmonic, Note, NoteId, OpenString, Ornament,
     Plucked, SlurEnd, SlurLine, TieEnd, Tremolo, TremoloRole,
 };
 
@@ -57,7 +57,7 @@ impl PartReader {
         }
         // `continue` only shapes the curve where a system breaks.
         if let Some(end) = end {
-            let head = self.chord_head(index);
+            let head = self.part.chord_head(NoteId(index as u32)).0;
             self.slurs.push(SlurMark {
                 note: index as u32,
                 head,
@@ -68,16 +68,6 @@ impl PartReader {
                 node: element.id(),
             });
         }
-    }
-
-    /// The first note of the chord that a note belongs to.
-    fn chord_head(&self, index: usize) -> u32 {
-        /// No hand holds more, and a hostile file could make the search slow.
-        const LARGEST_CHORD: usize = 64;
-        let notes = &self.part.notes[self.first_note..=index];
-        let mut backwards = notes.iter().rev().take(LARGEST_CHORD);
-        let back = backwards.position(|note| note.chord == ChordRole::Main).unwrap_or(0);
-        (index - back) as u32
     }
 
     fn read_tied(&mut self, element: Element<'_>, index: usize) {

@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use arcata_score::{Articulation, Fermata};
+use arcata_score::Fermata;
 
 use super::ChangeKind;
 use crate::lines::{Extent, Going, LineSource};
@@ -169,9 +169,6 @@ impl Look<'_> {
     fn may_go(&self, index: usize) -> bool {
         let ((before, left), (stroke, right)) = (self.stroke(index - 1), self.stroke(index));
         let last = &self.source.events()[left.end - 1];
-        let breathes = [Articulation::Breath, Articulation::Caesura]
-            .into_iter()
-            .any(|mark| last.articulations.has(mark));
         let marked = stroke.printed.is_some() && self.settings.marks == MarkReading::Law;
         let anchored = self.settings.anchors.iter().any(|anchor| anchor.stroke == index);
         self.window.contains(&index)
@@ -179,7 +176,7 @@ impl Look<'_> {
             && self.source.is_continuous(right.first)
             && before.phrase.joint_after < CLEAR
             && last.fermata == Fermata::None
-            && !breathes
+            && !last.articulations.breathes()
             && !marked
             && !anchored
     }

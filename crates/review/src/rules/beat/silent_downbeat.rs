@@ -30,7 +30,7 @@
 
 use std::ops::Range;
 
-use arcata_score::{Bar, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur, TempoKind};
+use arcata_score::{Bar, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur};
 
 use crate::beats::beat_length;
 use crate::change::Change;
@@ -161,10 +161,7 @@ fn reason(piece: &Piece<'_>, strings: &[usize], index: usize) -> Option<(Severit
 }
 
 fn new_tempo(piece: &Piece<'_>, bar: &Bar) -> bool {
-    piece.score.tempos.iter().any(|tempo| {
-        let at_once = !matches!(tempo.kind, TempoKind::Slowing | TempoKind::Quickening);
-        tempo.place.at == bar.start && at_once && !tempo.text.is_empty()
-    })
+    piece.score.tempos.iter().any(|tempo| tempo.place.at == bar.start && tempo.begins_at_once())
 }
 
 fn new_meter(piece: &Piece<'_>, index: usize) -> bool {

@@ -29,7 +29,7 @@
 
 use std::collections::BTreeSet;
 
-use arcata_score::{Articulation, ChordRole, Dynamic, DynamicKind, Level, Moment, NoteId, Part};
+use arcata_score::{Articulation, Dynamic, DynamicKind, Level, Moment, NoteId, Part};
 use arcata_xml::Tag;
 
 use crate::attack_marks::{SHORT, take_marks};
@@ -137,11 +137,7 @@ impl Sign {
             return here.into_iter().any(accented);
         }
         // What stands over a chord stands on one of its notes, often another than the doubled one.
-        let at = id.0 as usize;
-        let head = (0..=at).rev().find(|at| part.notes[*at].chord == ChordRole::Main).unwrap_or(at);
-        let members = part.notes[head + 1..].iter().take_while(|note| note.chord == ChordRole::Member);
-        let mut chord = std::iter::once(&part.notes[head]).chain(members);
-        chord.any(|note| self.marks().iter().any(|mark| note.articulations.has(*mark)))
+        part.chord(id).any(|note| self.marks().iter().any(|mark| note.articulations.has(*mark)))
     }
 }
 

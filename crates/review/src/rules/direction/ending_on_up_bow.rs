@@ -29,7 +29,7 @@
 //! Counted: in 30 solo pieces as really played the last note is down in 24. The rule itself from memory.
 
 use arcata_bow::{MetricPlace, Stroke, StrokeKind};
-use arcata_score::{BarlineStyle, BowDirection, TempoKind};
+use arcata_score::{BarlineStyle, BowDirection};
 
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
@@ -88,10 +88,7 @@ fn is_let_ring(piece: &Piece<'_>, line: usize, index: usize) -> bool {
     let strokes = &piece.lines[line].strokes;
     let end = strokes[index].onset + strokes[index].length;
     let Some(next) = strokes.get(index + 1).filter(|next| next.onset == end) else { return true };
-    let new_tempo = piece.score.tempos.iter().any(|tempo| {
-        let at_once = !matches!(tempo.kind, TempoKind::Slowing | TempoKind::Quickening);
-        tempo.place.at == end && at_once && !tempo.text.is_empty()
-    });
+    let new_tempo = piece.score.tempos.iter().any(|tempo| tempo.place.at == end && tempo.begins_at_once());
     let before = next.bar.checked_sub(1).and_then(|bar| piece.score.bars.get(bar as usize));
     let closing = before.is_some_and(|bar| bar.right.style == BarlineStyle::Final || bar.right.repeat.is_some());
     new_tempo || closing

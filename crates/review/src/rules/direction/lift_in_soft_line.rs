@@ -26,7 +26,7 @@
 //! Read in plans of played works by a player; common practice.
 
 use arcata_bow::{Join, Link, Stroke, StrokeKind};
-use arcata_score::{Articulation, BowDirection, Note, TempoKind};
+use arcata_score::{BowDirection, Note};
 
 use crate::change::take_out_mark;
 use crate::mechanics::dynamic_name;
@@ -83,13 +83,10 @@ fn is_lifted(piece: &Piece<'_>, at: usize, index: usize) -> bool {
 
 /// Whether all begin anew with a stroke: by a new tempo, or as another part breathes before it.
 fn parts_anew(piece: &Piece<'_>, stroke: &Stroke) -> bool {
-    let new_tempo = piece.score.tempos.iter().any(|tempo| {
-        tempo.place.at == stroke.onset && !matches!(tempo.kind, TempoKind::Slowing | TempoKind::Quickening)
-    });
-    let breathes = |note: &Note| {
-        note.onset + note.length == stroke.onset
-            && [Articulation::Breath, Articulation::Caesura].into_iter().any(|mark| note.articulations.has(mark))
-    };
+    let mut tempos = piece.score.tempos.iter();
+    let new_tempo = tempos.any(|tempo| tempo.place.at == stroke.onset && tempo.begins_at_once());
+    let breathes =
+        |note: &Note| note.articulations.breathes() && note.onset + note.length == stroke.onset;
     new_tempo || piece.score.parts.iter().any(|part| part.notes.iter().any(breathes))
 }
 
@@ -121,9 +118,7 @@ fn without_mark(piece: &Piece<'_>, draft: Draft, at: usize, last: usize) -> Draf
 fn is_sung(piece: &Piece<'_>, at: usize, stroke: &Stroke) -> bool {
     let part = piece.lines.get(at).and_then(|line| piece.score.parts.get(line.part));
     let last = part.zip(stroke.notes.last()).and_then(|(part, id)| note(part, *id));
-    let breathes = last.is_some_and(|note| {
-        note.articulations.has(Articulation::Breath) || note.articulations.has(Articulation::Caesura)
-    });
+    let breathes = last.is_some_and(|note| note.articulations.breathes());
     stroke.kind == StrokeKind::Slurred && !breathes
 }
 

@@ -31,7 +31,7 @@
 use arcata_bow::Stroke;
 use arcata_score::{BowDirection, Swell};
 
-use crate::mechanics::{dynamic_name, planned_travel};
+use crate::mechanics::{dynamic_name, planned_travel, share_of_longest};
 use crate::other_bow::with_bow;
 use crate::split;
 use crate::other_notation::Sounding;
@@ -69,7 +69,9 @@ impl Rule for SwellAgainstBow {
                     && planned_travel(planned) >= MOST_OF_THE_BOW
                     && stroke.printed.is_none()
             })
-            .filter(|(line, index, stroke, _)| fills(piece, *line, stroke) && fits_a_bow(piece, *line, *index))
+            // A stroke longer than the slowest bow is changed on the way.
+            .filter(|(line, _, stroke, _)| share_of_longest(stroke, piece.hair(*line)) <= 1000)
+            .filter(|(line, _, stroke, _)| fills(piece, *line, stroke))
             .filter(|(line, index, _, planned)| {
                 let other_bow = Otherwise::Goes(planned.direction.other());
                 let less_bow = Otherwise::Travels(MOST_OF_THE_BOW as u16 - 1);
@@ -98,13 +100,6 @@ fn fills(piece: &Piece<'_>, line: usize, stroke: &Stroke) -> bool {
             let to = swell.end.unwrap_or(ends).min(ends);
             (to - from).scaled(2, 1) >= stroke.length
         })
-}
-
-/// Whether the slowest bow lasts as long as a stroke; a longer one is changed on the way.
-fn fits_a_bow(piece: &Piece<'_>, line: usize, index: usize) -> bool {
-    let stroke = &piece.lines[line].strokes[index];
-    let way = i128::from(stroke.speed.slowest) * i128::from(stroke.duration.micros) / 1_000_000;
-    way <= i128::from(piece.plan_settings(line).reach.hair)
 }
 
 fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {

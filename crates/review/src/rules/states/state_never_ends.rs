@@ -32,7 +32,7 @@ use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
 use arcata_bow::techniques::TechniqueRun;
-use arcata_score::{Instruction, Meaning, Moment, Note, Part, TempoKind};
+use arcata_score::{Instruction, Meaning, Moment, Note, Part};
 
 use crate::attack_marks::is_for;
 use crate::change::take_out;
@@ -191,7 +191,7 @@ fn left_on(
         _ => return None,
     };
     let later = |at: Moment| at > said.place.at && at < end;
-    let change = piece.score.tempos.iter().find(|tempo| later(tempo.place.at) && at_once(&tempo.kind) && !tempo.text.is_empty());
+    let change = piece.score.tempos.iter().find(|tempo| later(tempo.place.at) && tempo.begins_at_once());
     let plucked = words().find(|other| later(other.place.at) && other.meaning == Meaning::Pizzicato);
     let notes = part.notes.iter().filter(|note| note.staff == staff && !note.pitch.is_rest() && later(note.onset));
     let played: Vec<&Note> = notes.collect();
@@ -222,11 +222,6 @@ fn left_on(
 
 /// So many bars of playing are no last passage any more.
 const BARS: usize = 16;
-
-/// Whether a tempo begins at once.
-fn at_once(kind: &TempoKind) -> bool {
-    !matches!(kind, TempoKind::Slowing | TempoKind::Quickening)
-}
 
 /// unis. over two voices with different notes.
 fn unison_of_two(
