@@ -72,16 +72,8 @@ pub(crate) struct Shared {
     /// means the first movement that has them
     #[arg(long, value_name = "MOVEMENT")]
     pub(crate) movement: Option<String>,
-    /// The player: professional, amateur, student, or a profile file
-    #[arg(long, value_name = "PROFILE", default_value = "professional")]
-    pub(crate) profile: String,
-    /// How the music is bowed: concert, dance (reels and marches as printed in 1883) or early (the rule of the
-    /// down-bow); without it as the profile says, which is concert unless it names another
-    #[arg(long, value_name = "STYLE", value_parser = style)]
-    pub(crate) style: Option<Style>,
-    /// Bow as a leader does whose habits stand in this file (arcata habits learn), in the style they were learned in
-    #[arg(long, value_name = "FILE")]
-    pub(crate) habits: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) player: PlayerArguments,
     /// Quarter notes a minute at the opening (of the movement asked for), instead of what the score says; all other
     /// tempos keep their proportion to it
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
@@ -96,8 +88,30 @@ pub(crate) struct Shared {
     pub(crate) apart: bool,
 }
 
+/// Who plays, and how.
+#[derive(Clone, Debug, Args)]
+pub(crate) struct PlayerArguments {
+    #[command(flatten)]
+    pub(crate) style: StyleArguments,
+    /// Bow as a leader does whose habits stand in this file (arcata habits learn), in the style they were learned in
+    #[arg(long, value_name = "FILE")]
+    pub(crate) habits: Option<PathBuf>,
+}
+
+/// Who plays, and in which style.
+#[derive(Clone, Debug, Args)]
+pub(crate) struct StyleArguments {
+    /// The player: professional, amateur, student, or a profile file
+    #[arg(long, value_name = "PROFILE", default_value = "professional")]
+    pub(crate) profile: String,
+    /// How the music is bowed: concert, dance (reels and marches as printed in 1883) or early (the rule of the
+    /// down-bow); without it as the profile says, which is concert unless it names another
+    #[arg(long, value_name = "STYLE", value_parser = style)]
+    pub(crate) style: Option<Style>,
+}
+
 /// A style by its name.
-pub(crate) fn style(name: &str) -> Result<Style, String> {
+fn style(name: &str) -> Result<Style, String> {
     Style::named(name).ok_or_else(|| format!("there are {}", Style::ALL.map(Style::name).join(", ")))
 }
 

@@ -3,13 +3,13 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
+use arcata_bow::Reading;
 use arcata_bow::plan::MarkReading;
-use arcata_bow::{Reading, Style};
 use arcata_review::{Aside, AsideEntry, Piece, REGISTER, ReviewSettings, SlurEntry, reviewed};
 use arcata_score::{Slur, SlurTold};
 use clap::{Args, ValueEnum};
 
-use crate::args::Shared;
+use crate::args::{PlayerArguments, Shared};
 use crate::failure::Failure;
 use crate::{aside_file, bars, files, studio};
 
@@ -43,15 +43,8 @@ pub(crate) struct AsideArguments {
     /// The file that gets the entry, instead of SCORE.aside.toml beside the score
     #[arg(long, value_name = "FILE")]
     pub(crate) aside: Option<PathBuf>,
-    /// The player: professional, amateur, student, or a profile file
-    #[arg(long, value_name = "PROFILE", default_value = "professional")]
-    pub(crate) profile: String,
-    /// How the music is bowed: concert, dance or early; without it as the profile says
-    #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
-    pub(crate) style: Option<Style>,
-    /// Bow as a leader does whose habits stand in this file
-    #[arg(long, value_name = "FILE")]
-    pub(crate) habits: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) player: PlayerArguments,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -165,14 +158,12 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         part: Vec::new(),
         bars: None,
         movement: None,
-        profile: arguments.profile.clone(),
-        style: arguments.style,
-        habits: arguments.habits.clone(),
+        player: arguments.player.clone(),
         tempo: None,
         louder: 0,
         apart: false,
     };
-    let profile = studio::player(&shared)?;
+    let profile = studio::player(&shared.player)?;
     let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
     let options = studio::line_options(&shared, &desk.score, &desk.bars);
     let reading = Reading::new(&desk.score, &profile, &options);

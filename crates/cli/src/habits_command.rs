@@ -3,18 +3,19 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arcata_bow::{LineOptions, Profile, Reading, Style};
+use arcata_bow::{LineOptions, Profile, Reading};
 use arcata_habits::{Foreseen, Habits, LEAST_STROKES, Marked, Outcome, Refusal, account, learn, moved};
-use arcata_prepare::with_layer;
-use arcata_score::Score;
-use arcata_xml::Document;
+use arcata_layer::Trust;
+use arcata_xml::EditList;
 use clap::{Args, Subcommand};
 use rayon::prelude::*;
 
+use crate::args::StyleArguments;
 use crate::bars;
+use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
 use crate::files;
-use crate::layer_command::{not_over, open_layer};
+use crate::layer_command::{list, not_over};
 use crate::studio;
 
 #[derive(Debug, Args)]
@@ -45,12 +46,8 @@ pub(crate) struct LearnArguments {
     /// Only this part: its name, the beginning of it, or its number in the score
     #[arg(long, value_name = "PART")]
     part: Vec<String>,
-    /// The player: professional, amateur, student, or a profile file
-    #[arg(long, value_name = "PROFILE", default_value = "professional")]
-    profile: String,
-    /// The style whose prices are adapted: concert, dance or early; without it as the profile says
-    #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
-    style: Option<Style>,
+    #[command(flatten)]
+    style: StyleArguments,
 }
 
 #[derive(Debug, Args)]
@@ -80,8 +77,7 @@ pub(crate) fn read(path: &Path) -> Result<Habits, Failure> {
 }
 
 fn learned(arguments: &LearnArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::profile(&arguments.profile)?;
-    let profile = arguments.style.map_or(profile.clone(), |style| profile.in_style(style));
+    let profile = studio::styled(&arguments.style)?;
     let scores = files::scores(&arguments.scores)?;
     if !arguments.layer.is_empty() && scores.len() != 1 {
         return Err(Failure::OneScore { count: scores.len() });
@@ -115,10 +111,10 @@ fn marked(
     profile: &Profile,
 ) -> Result<Vec<Marked>, Failure> {
     let opened = studio::open_score(path)?;
-    let score = match arguments.layer.as_slice() {
-        [] => opened.score,
-        layers => put_on(path, (opened.file.document(), &opened.score), layers)?,
-    };
+    let mut bowed = BowedScore::new(opened.file.document(), &EditList::default())?;
+    bowed.put_on(path, &arguments.layer, Trust::OwnScore)?;
+    list("Not learned from:", &bowed.left_out);
+    let score = bowed.score;
     let chosen = bars::parts(&score, &arguments.part)?;
     let options = LineOptions::default();
     let reading = Reading::new(&score, profile, &options);
@@ -128,25 +124,6 @@ fn marked(
         Marked { line, known, work }
     });
     Ok(known.filter(|marked: &Marked| marked.known.iter().any(Option::is_some)).collect())
-}
-
-/// The score with layers on it, one over the other.
-fn put_on(path: &Path, (document, score): (&Document, &Score), layers: &[PathBuf]) -> Result<Score, Failure> {
-    let mut below = None;
-    for layer_path in layers {
-        let layer = open_layer(layer_path)?.layer;
-        let (document, score) =
-            below.as_ref().map_or((document, score), |(document, score)| (document, score));
-        let told = studio::told(path, (document, score), &layer)?;
-        let failed = |why: String| Failure::Layer { path: layer_path.clone(), why };
-        let with = with_layer((document, score), &layer, &told).map_err(failed)?;
-        for left in &with.left_out {
-            files::complain(&format!("{}: {left}", layer_path.display()));
-        }
-        let score = arcata_score::read(&with.document);
-        below = Some((with.document, score));
-    }
-    Ok(below.map_or_else(|| score.clone(), |(_, score)| score))
 }
 
 /// So many prices are said in words, those that moved farthest.

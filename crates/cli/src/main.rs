@@ -5,6 +5,7 @@ mod args;
 mod aside_command;
 mod aside_file;
 mod bars;
+mod bowed_score;
 mod failure;
 mod files;
 mod habits_command;

@@ -18,7 +18,7 @@ use crate::studio::Desk;
 use crate::{bars, files, studio};
 
 pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::player(&arguments.shared)?;
+    let profile = studio::player(&arguments.shared.player)?;
     let scores = files::scores(&arguments.shared.scores)?;
     if arguments.write.is_some() && scores.len() != 1 {
         return Err(Failure::OneScore { count: scores.len() });

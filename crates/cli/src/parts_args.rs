@@ -2,8 +2,9 @@
 
 use std::path::PathBuf;
 
-use arcata_bow::Style;
 use clap::{Args, ValueEnum};
+
+use crate::args::PlayerArguments;
 
 #[derive(Debug, Args)]
 pub(crate) struct PartsArguments {
@@ -26,15 +27,8 @@ pub(crate) struct PartsArguments {
     /// shipped profile
     #[arg(long, value_name = "FILE")]
     pub(crate) house: Option<PathBuf>,
-    /// The player, for --bowings plan and least: professional, amateur, student, or a profile file
-    #[arg(long, value_name = "PROFILE", default_value = "professional")]
-    pub(crate) profile: String,
-    /// How the music is bowed, for --bowings plan and least: concert, dance or early; without it as the profile says
-    #[arg(long, value_name = "STYLE", value_parser = crate::args::style)]
-    pub(crate) style: Option<Style>,
-    /// Bow as a leader does whose habits stand in this file, for --bowings plan and least
-    #[arg(long, value_name = "FILE")]
-    pub(crate) habits: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) player: PlayerArguments,
     /// Quarter notes a minute at the opening, instead of what the score says: for the plan and for the seconds
     /// of page turns
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]

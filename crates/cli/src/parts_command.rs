@@ -13,9 +13,10 @@ use arcata_prepare::{PartPaper, page_end_words, part_file_name, part_paper, rema
 use arcata_score::Length;
 use rayon::prelude::*;
 
+use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
 use crate::parts_args::PartsArguments;
-use crate::parts_bowings::{self, BowedScore};
+use crate::parts_bowings;
 use crate::{bars, files, studio};
 
 /// A part with its two files, not written yet.
@@ -88,7 +89,7 @@ fn make(
     parts: &[usize],
     targets: &[PathBuf],
 ) -> Result<Vec<Made>, Failure> {
-    let profile = studio::profile(&arguments.profile)?;
+    let profile = studio::profile(&arguments.player.style.profile)?;
     let tempo = arguments
         .tempo
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));

@@ -20,7 +20,7 @@ use crate::score_file::ScoreTarget;
 use crate::{bars, files, plan_picture, studio, wishes};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::player(&arguments.shared)?;
+    let profile = studio::player(&arguments.shared.player)?;
     let scores = files::scores(&arguments.shared.scores)?;
     let marks = if arguments.hide_printed { MarkReading::Hidden } else { MarkReading::Law };
     if let (Some(kind), Some(out)) = (arguments.marks, &arguments.out) {

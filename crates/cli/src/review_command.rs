@@ -34,7 +34,7 @@ struct Request<'a> {
 pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
     let request = Request {
         arguments,
-        profile: studio::player(&arguments.shared)?,
+        profile: studio::player(&arguments.shared.player)?,
         settings: settings(arguments)?,
         engraver: Engraver::new(),
     };

@@ -70,7 +70,10 @@ fn explanation(rule: &str, texts: &Texts) -> Option<RuleExplanation> {
 }
 
 fn settings(shared: &Shared) -> Vec<String> {
-    let mut said = vec![format!("profile {}", shared.profile)];
+    let mut said = vec![format!("profile {}", shared.player.style.profile)];
+    if let Some(style) = shared.player.style.style {
+        said.push(format!("style {}", style.name()));
+    }
     if shared.apart {
         said.push("each part for itself".to_owned());
     }

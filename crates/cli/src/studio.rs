@@ -7,7 +7,7 @@ use arcata_bow::plan::{Anchor, MarkReading, Sureness, sureness};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
-use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style, plan};
+use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
 use arcata_layer::{Layer, ToldBows};
 use arcata_prepare::Planner;
 use arcata_review::{Aside, UnusedSlurEntry};
@@ -15,7 +15,7 @@ use arcata_score::{Length, Score};
 use arcata_xml::{Document, Limits, ScoreFile};
 use rayon::prelude::*;
 
-use crate::args::Shared;
+use crate::args::{PlayerArguments, Shared, StyleArguments};
 use crate::aside_file;
 use crate::bars;
 use crate::failure::Failure;
@@ -111,14 +111,21 @@ pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
 }
 
 /// The player that a command asks for, in the style that it asks for, with a leader's habits.
-pub(crate) fn player(shared: &Shared) -> Result<Profile, Failure> {
-    let profile = profile(&shared.profile)?;
-    let styled =
-        |style: Option<Style>| style.map_or_else(|| profile.clone(), |style| profile.clone().in_style(style));
-    let Some(path) = &shared.habits else { return Ok(styled(shared.style)) };
+pub(crate) fn player(arguments: &PlayerArguments) -> Result<Profile, Failure> {
+    let Some(path) = &arguments.habits else { return styled(&arguments.style) };
     let habits = habits_command::read(path)?;
-    let profile = styled(shared.style.or(Some(habits.style)));
+    let style = arguments.style.style.or(Some(habits.style));
+    let profile = styled(&StyleArguments { style, ..arguments.style.clone() })?;
     habits.put_into(profile).map_err(|why| Failure::Habits { path: path.clone(), why })
+}
+
+/// The player in the style that is asked for.
+pub(crate) fn styled(arguments: &StyleArguments) -> Result<Profile, Failure> {
+    let profile = profile(&arguments.profile)?;
+    Ok(match arguments.style {
+        None => profile,
+        Some(style) => profile.in_style(style),
+    })
 }
 
 /// Settings of the planner for one line.
@@ -220,7 +227,7 @@ pub(crate) fn line_options(shared: &Shared, score: &Score, bars: &RangeInclusive
 
 fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {
     let mut said = Vec::new();
-    if let Some(habits) = &shared.habits {
+    if let Some(habits) = &shared.player.habits {
         said.push(format!("a leader's habits, from {}", habits.display()));
     }
     if let Some(tempo) = shared.tempo {

@@ -76,3 +76,26 @@ fn nothing_is_written_where_nothing_was_learned() {
     assert_eq!(code, Some(2));
     assert!(complaint.replace('\n', " ").contains("line 2: version 9 is not known"), "{complaint}");
 }
+
+#[test]
+fn a_layer_teaches_what_its_marks_in_the_score_do_and_no_other_score() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = |name: &str| folder.path().join(name);
+    let (bowed, clean, layer) = (path("bowed.musicxml"), path("clean.musicxml"), path("bows.json"));
+    let done = |(code, _, complaint): (Option<i32>, String, String)| assert_eq!(code, Some(0), "{complaint}");
+    let score = demo("weather-ledger.musicxml");
+    done(arcata(&["plan", "--style", "early", "--marks", "all"], &[("", &score), ("--out", &bowed)]));
+    done(arcata(&["layer", "lift"], &[("", &bowed), ("--layer", &layer), ("--out", &clean)]));
+    let (marked, layered) = (path("marked.toml"), path("layered.toml"));
+    done(arcata(&["habits", "learn"], &[("", &bowed), ("--out", &marked)]));
+    done(arcata(&["habits", "learn"], &[("", &clean), ("--layer", &layer), ("--out", &layered)]));
+    let read = |path: &Path| std::fs::read_to_string(path).expect("the habits");
+    assert_eq!(read(&marked), read(&layered));
+
+    let other = [("", demo("lantern-study.musicxml")), ("--layer", layer), ("--out", path("none.toml"))];
+    let other: Vec<(&str, &Path)> = other.iter().map(|(option, path)| (*option, path.as_path())).collect();
+    let (code, _, complaint) = arcata(&["habits", "learn"], &other);
+    assert_eq!(code, Some(2));
+    assert!(complaint.replace('\n', " ").contains("was made for \"Weather Ledger\""), "{complaint}");
+    assert!(!path("none.toml").exists());
+}
