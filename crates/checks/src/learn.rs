@@ -19,8 +19,11 @@ use crate::setting::{Setting, read_text};
 /// Weights that the hand set before anything was learned: `STYLE NAME VALUE` a line.
 const HAND_SET: &str = "outside/hand_set.weights";
 /// A weight may well come to be half as large again as the hand set it, or two thirds of that: the spread of its logarithm.
-/// With twice or half the learned weights follow single long stretches of the data, and foresee a piece left out worse.
+/// The hand had all pieces in view: what is learned so near foresees a piece left out better than it ought to. `--alike` begins
+/// from prices that say nothing.
 const SPREAD: f64 = 0.4;
+/// The same where all prices begin alike: any may be twenty times the other.
+const WIDE: f64 = 3.0;
 
 /// What is made best.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -89,15 +92,24 @@ fn reached(piece: &Piece, settings: &PlanSettings) -> Played {
 const HELD: [&str; 8] =
     ["hook", "hook_last_two", "hook_by_slur", "hook_slurs", "retake", "retake_apart", "retake_up", "swell"];
 
-/// `learn played FOLDER` or `learn ryan`; `--spread HUNDREDTHS`; `NAME=VALUE` sets a weight by hand.
+/// `learn played FOLDER` or `learn ryan`; `--spread HUNDREDTHS`; `--alike THOUSANDTHS` begins with one price for all that is
+/// learned; `NAME=VALUE` sets a weight by hand.
 pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
-    let (mut words, mut spread, mut set, mut by) = (Vec::new(), SPREAD, Vec::new(), By::Likelihood);
+    let (mut words, mut spread, mut set, mut by) = (Vec::new(), None, Vec::new(), By::Likelihood);
+    let mut alike = None;
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {
         if argument == "--spread" {
             let hundredths: u32 =
                 left.next().and_then(|value| value.parse().ok()).ok_or("--spread wants hundredths")?;
-            spread = f64::from(hundredths) / 100.0;
+            spread = Some(f64::from(hundredths) / 100.0);
+        } else if argument == "--alike" {
+            let price: i64 =
+                left.next().and_then(|value| value.parse().ok()).ok_or("--alike wants thousandths")?;
+            set.extend(
+                LEARNED.iter().filter(|name| !HELD.contains(name)).map(|name| format!("{name}={price}")),
+            );
+            alike = Some(WIDE);
         } else if argument == "--agreement" {
             by = By::Agreement;
         } else if argument.contains('=') {
@@ -106,6 +118,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
             words.push(argument.as_str());
         }
     }
+    let spread = spread.or(alike).unwrap_or(SPREAD);
     match words.as_slice() {
         ["played", folder] => from_played(setting, Path::new(folder), by, spread, &set),
         ["ryan"] => from_ryan(setting, spread, &set),

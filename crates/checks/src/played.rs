@@ -187,7 +187,7 @@ fn reliability(piece: &Piece, profile: &Profile) -> Tens {
 
 /// The chance of the planned direction over all ways, ten-thousandths, by these steps: what the table of sureness is made
 /// from.
-const STEPS: [u32; 9] = [0, 4_500, 5_500, 6_500, 8_000, 9_900, 9_970, 9_999, 10_001];
+const STEPS: [u32; 8] = [0, 4_500, 5_500, 6_500, 8_000, 9_900, 9_970, 9_999];
 
 fn report_chances(pieces: &[Piece], profile: &Profile) {
     let mut steps = [(0, 0); STEPS.len()];

@@ -3,7 +3,7 @@
 use std::ops::RangeInclusive;
 use std::path::Path;
 
-use arcata_bow::plan::{Anchor, MarkReading, Sureness, sureness};
+use arcata_bow::plan::{Anchor, MarkReading, Sureness, open_strokes, sureness};
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
@@ -61,10 +61,7 @@ impl Desk {
 
     /// The strokes of a line for which two ways are nearly equal.
     pub(crate) fn open_strokes(&self, index: usize) -> Vec<usize> {
-        let each = self.sureness(index).into_iter().enumerate();
-        each.filter(|(_, sureness)| sureness.is_some_and(Sureness::is_open))
-            .map(|(stroke, _)| stroke)
-            .collect()
+        open_strokes(&self.sureness(index))
     }
 
     /// Plans all lines anew with fixed strokes, so that those who bow alike follow.

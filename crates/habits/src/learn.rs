@@ -117,7 +117,7 @@ pub fn learn(marked: &[Marked], profile: &Profile) -> Result<Outcome, String> {
     if sparse && strokes < LEAST_SPARSE {
         return too_few(LEAST_SPARSE, true);
     }
-    let leader = Leader { held: if sparse { &EXCEPTIONS } else { &[] }, ..Leader::new(marked, profile) };
+    let leader = Leader::new(marked, profile, if sparse { &EXCEPTIONS } else { &[] });
     let trial = leader.trial()?;
     let (gain, error) = trial.gain();
     if gain <= 0 {
@@ -127,21 +127,17 @@ pub fn learn(marked: &[Marked], profile: &Profile) -> Result<Outcome, String> {
         return Ok(Outcome::Refused(Refusal::Unsure { more: more(strokes, gain, error), trial }));
     }
     let weights = leader.weights(&|_, _| true)?;
-    let before = leader.start.iter().zip(LEARNED);
-    let prices: BTreeMap<String, i64> = before
-        .zip(&weights)
-        .filter_map(|((_, name), weight)| {
-            #[expect(clippy::cast_possible_truncation, reason = "a whole number of thousandths")]
-            let weight = *weight as i64;
-            let weight = profile.weight(name).map_or(weight, |by_style| {
-                let measure = measure(by_style);
-                weight.clamp(*measure.start(), *measure.end())
-            });
-            // What began at nothing and did not move is nothing.
-            let still = profile.weight(name) == Some(0) && weight <= LEAST as i64;
-            (!still && profile.weight(name) != Some(weight)).then(|| (name.to_owned(), weight))
-        })
-        .collect();
+    let learned = LEARNED.iter().zip(weights).filter_map(|(name, weight)| {
+        #[expect(clippy::cast_possible_truncation, reason = "a whole number of thousandths")]
+        let weight = weight as i64;
+        let by_style = profile.weight(name)?;
+        let measure = measure(by_style);
+        let weight = weight.clamp(*measure.start(), *measure.end());
+        // What began at nothing and did not move is nothing.
+        let still = by_style == 0 && weight <= LEAST as i64;
+        (!still && by_style != weight).then(|| ((*name).to_owned(), weight))
+    });
+    let prices: BTreeMap<String, i64> = learned.collect();
     Ok(Outcome::Learned(Habits { style: profile.style, strokes, foreseen: trial.foreseen(), prices }))
 }
 
@@ -171,7 +167,7 @@ struct Leader<'a> {
 }
 
 impl<'a> Leader<'a> {
-    fn new(marked: &'a [Marked], profile: &Profile) -> Self {
+    fn new(marked: &'a [Marked], profile: &Profile, held: &'static [&'static str]) -> Self {
         let blind = |marked: &Marked| PlanSettings {
             marks: MarkReading::Hidden,
             ..profile.plan_settings(marked.line.instrument)
@@ -185,7 +181,7 @@ impl<'a> Leader<'a> {
         let start =
             LEARNED.iter().map(|name| (profile.weight(name).unwrap_or(0) as f64).max(LEAST)).collect();
         let works: BTreeSet<usize> = marked.iter().map(|marked| marked.work).collect();
-        Self { marked, settings, samples, start, held: &[], by_works: works.len() >= 3 }
+        Self { marked, settings, samples, start, held, by_works: works.len() >= 3 }
     }
 
     /// The block that a stroke is left out with.

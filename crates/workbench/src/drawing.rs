@@ -3,7 +3,7 @@
 use std::ops::RangeInclusive;
 
 use arcata_bow::Profile;
-use arcata_bow::plan::Sureness;
+use arcata_bow::plan::open_strokes;
 use arcata_engrave::{
     Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, Surroundings,
 };
@@ -88,17 +88,13 @@ impl Wanted {
     }
 
     fn lanes<'d>(&self, lines: &[usize], desk: &'d Desk) -> Vec<LanePlan<'d>> {
-        let open = |line: usize| {
-            let each = desk.sureness(line).iter().enumerate();
-            each.filter(|(_, sure)| sure.is_some_and(Sureness::is_open)).map(|(stroke, _)| stroke).collect()
-        };
         let lane = |index: &usize| LanePlan {
             line: &desk.base.lines[*index],
             first: 0,
             planned: &desk.plans[*index].strokes,
             hair: desk.base.settings(*index, &[]).reach.hair,
             name: String::new(),
-            open: if self.sure { open(*index) } else { Vec::new() },
+            open: if self.sure { open_strokes(desk.sureness(*index)) } else { Vec::new() },
         };
         lines.iter().map(lane).collect()
     }

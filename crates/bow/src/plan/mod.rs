@@ -47,7 +47,7 @@ pub use repairs::{
 };
 pub use second_pass::{Comes, SecondPass, second_pass};
 pub use standing::Standing;
-pub use sureness::{Sureness, sureness};
+pub use sureness::{Sureness, open_strokes, sureness};
 pub use ways::{WayThere, WaysThere, ways_to_end};
 pub use weights::Weights;
 

@@ -31,6 +31,13 @@ impl Sureness {
     }
 }
 
+/// The strokes of a line for which two ways are nearly equal.
+#[must_use]
+pub fn open_strokes(sureness: &[Option<Sureness>]) -> Vec<usize> {
+    let open = |stroke: &usize| sureness[*stroke].is_some_and(Sureness::is_open);
+    (0..sureness.len()).filter(open).collect()
+}
+
 /// How sure a plan is of each direction. Strokes whose direction is printed or asked for are certain; of a tremolo, which
 /// any bow begins, nothing is said. A repeated stretch is taken as played once.
 ///
