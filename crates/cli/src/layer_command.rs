@@ -165,7 +165,11 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
         score = arcata_score::read(&document);
         said.push(format!("{}: {written} applied, {standing} there already", opened.path.display()));
         left_out.extend(left);
-        overruled.extend(below_this);
+        for entry in below_this {
+            if !overruled.iter().any(|known: &LeftOut| known.entry.says_the_same(&entry.entry)) {
+                overruled.push(entry);
+            }
+        }
         below.push(layer);
     }
     // The layers first: with a marked score alone nobody could tell the layers' marks from the composer's.

@@ -221,6 +221,10 @@ pub fn apply_told(
         match done {
             Ok(Done::Written) => applied.written += 1,
             Ok(Done::Standing) => applied.standing += 1,
+            Ok(Done::GivesWay) => {
+                let why = "the score has it printed, and a layer above has taken it off; it comes back when that layer goes";
+                applied.overruled.push(LeftOut { entry: entry.clone(), why: why.to_owned() });
+            }
             Err(why) => {
                 entry.state = State::LeftOut;
                 applied.left_out.push(LeftOut { entry: entry.clone(), why });
@@ -276,6 +280,8 @@ fn find(session: &Session<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result
 pub(crate) enum Done {
     Written,
     Standing,
+    /// It is printed, and a layer over this one has taken it off: that layer brings it back.
+    GivesWay,
 }
 
 /// Writes one entry.
@@ -322,11 +328,11 @@ fn put_entry(
 /// Why a mark cannot be written.
 pub(crate) const NO_PLACE: &str = "the markup of the note leaves no place for it";
 
-/// Keeps what was taken off now; where nothing was, what is known from before stays. While the layer is on the score what
-/// it first took off is the printed mark: what stands there by now came from another layer, which remembers it.
+/// Keeps what was taken off. While the layer is on the score what it first took off, if anything, is the printed mark: what
+/// stands there by now came from another layer, which remembers it.
 pub(crate) fn remember(entry: &mut Entry, taken: Vec<Taken>, clean: bool) {
-    if !taken.is_empty() && (clean || entry.took_off.is_empty()) {
-        entry.took_off = taken;
+    if clean || entry.took_off.is_none() {
+        entry.took_off = Some(taken);
     }
 }
 
@@ -376,7 +382,7 @@ fn put_slurs(
     if let (Some((from, to)), Some((first, last))) = (ends.printed, ends.wanted)
         && is_slurred(session, at, from, to)
         && is_slurred(session, at, first, last)
-        && (known.clean || entry.took_off.is_empty())
+        && (known.clean || entry.taken_off().is_empty())
     {
         return Err("a slur is printed there already; remove this one instead".to_owned());
     }
@@ -393,12 +399,13 @@ fn put_slurs(
             remember(entry, taken, known.clean);
             done = Done::Written;
         } else if ends.wanted.is_none()
-            && entry.took_off.is_empty()
+            && entry.taken_off().is_empty()
             && below.taken.contains_key(&(at.part, from, to))
         {
             // A layer below has taken it off: nothing is left to do, nor to bring back.
             entry.state = State::Printed;
-        } else if entry.took_off.is_empty() && ends.wanted.is_none_or(|(a, b)| !is_slurred(session, at, a, b))
+        } else if entry.taken_off().is_empty()
+            && ends.wanted.is_none_or(|(a, b)| !is_slurred(session, at, a, b))
         {
             return Err("the score has no such slur to take off".to_owned());
         }
@@ -407,11 +414,11 @@ fn put_slurs(
         if is_slurred(session, at, from, to) {
             // It is printed, or a layer below draws it; and nothing gave way to this entry: it stays when this layer goes.
             let theirs = known.settled || below.drawn.contains_key(&(at.part, from, to));
-            if theirs && entry.exact.is_empty() && entry.took_off.is_empty() {
+            if theirs && entry.exact.is_empty() && entry.taken_off().is_empty() {
                 entry.state = State::Printed;
             }
-        } else if !known.clean && entry.state == State::Printed {
-            // It is printed, and a layer over this one has taken it off: that layer brings it back.
+        } else if known.gives_way(entry) {
+            done = Done::GivesWay;
         } else if session.put_slur(at.part, from, to, &entry.exact.clone()) {
             entry.state = State::Own;
             done = Done::Written;

@@ -11,8 +11,8 @@ use arcata_score::{BowDirection, NoteId, NoteKind, TieEnd};
 use crate::address::Found;
 use crate::apply::{Done, NO_PLACE, remember};
 use crate::markup::Piece;
-use crate::model::{Entry, HookSign, HookSlur, Mark, MarkBefore, Question, Spot, State};
-use crate::put_bows::{Asked, OTHER_WAY};
+use crate::model::{Entry, HookSign, HookSlur, Mark, Question, Spot, State};
+use crate::put_bows::{Asked, OTHER_WAY, mark_before};
 use crate::quarrels::{Quarrels, SlurWishes};
 use crate::session::{Session, last_tied, note_before};
 use crate::told::ToldBows;
@@ -367,19 +367,10 @@ impl Chain {
     }
 }
 
-/// Puts the direction on the stroke that the hooked ones go on from; says whether it was missing.
+/// Puts the direction on the stroke that the hooked ones go on from; says whether it was written.
 fn mark_first(session: &mut Session<'_, '_>, entry: &mut Entry, first: Found, way: BowDirection) -> bool {
-    if session.bows(first).last() == Some(&way) {
-        return false;
-    }
-    let Some(spot) = session.addresses.spot(first.part, first.note) else { return false };
-    // Of both bows over one note the first may be this way, and it says nothing of the end.
-    let taken = session.take_other_bows(first, None);
-    session.put(first, &Piece::Bow(way), None);
-    let remembered = entry.before.take().map(|before| before.took_off).unwrap_or_default();
-    let took_off = if taken.is_empty() { remembered } else { taken };
-    entry.before = Some(MarkBefore { spot, direction: way, took_off });
-    true
+    let spot = session.addresses.spot(first.part, first.note);
+    spot.is_some_and(|spot| mark_before(session, entry, (first, spot), way))
 }
 
 /// Takes a hook's slur off, with what was put under it, in the order opposite to that of putting. Says whether anything

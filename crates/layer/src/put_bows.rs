@@ -42,6 +42,13 @@ pub(crate) struct Known<'k> {
     pub(crate) asked: &'k Asked,
 }
 
+impl Known<'_> {
+    /// Whether an entry whose mark is missing had it printed: a layer over this one has taken it off, then.
+    pub(crate) fn gives_way(&self, entry: &Entry) -> bool {
+        !self.clean && entry.state == State::Printed
+    }
+}
+
 /// Writes a bow mark; of a hook or a retake also that of the stroke before, where it has none.
 pub(crate) fn put_bow(
     session: &mut Session<'_, '_>,
@@ -55,23 +62,41 @@ pub(crate) fn put_bow(
     let way = standing.or(told).or_else(|| session.way(entry, at)).ok_or(
         "neither it nor the note before says which way the bow goes; write \"bow\": \"down\" or \"up\"",
     )?;
+    if known.gives_way(entry) && !session.has(at, &Piece::Bow(way)) {
+        return Ok(Done::GivesWay);
+    }
     let before = before(session, entry, at, (known, way))?;
     let taken = session.take_other_bows(at, Some(way));
     remember(entry, taken, known.clean);
     entry.written = says_no_way.then_some(way);
     let done = put_piece(session, entry, at, &Piece::Bow(way), known.settled)?;
-    match before {
-        Some((note, spot)) if session.bows(note).last() != Some(&way) => {
-            // Of both bows over one note the first may be this way, and it says nothing of the end.
-            let taken = session.take_other_bows(note, None);
-            session.put(note, &Piece::Bow(way), None);
-            let remembered = entry.before.take().map(|before| before.took_off).unwrap_or_default();
-            let took_off = if taken.is_empty() { remembered } else { taken };
-            entry.before = Some(MarkBefore { spot, direction: way, took_off });
-            Ok(Done::Written)
-        }
-        _ => Ok(done),
+    let written = before.is_some_and(|before| mark_before(session, entry, before, way));
+    Ok(if written { Done::Written } else { done })
+}
+
+/// Puts the direction on the stroke before that of a hook or a retake; says whether it was written.
+pub(crate) fn mark_before(
+    session: &mut Session<'_, '_>,
+    entry: &mut Entry,
+    (note, spot): (Found, Spot),
+    way: BowDirection,
+) -> bool {
+    // Of both bows over one note the first may be this way, and it says nothing of the end.
+    let stands = session.bows(note).last() == Some(&way);
+    // Where it was printed and is missing, a layer above has taken it off and will bring it back.
+    let printed = |before: &MarkBefore| before.printed && before.direction == way && before.spot == spot;
+    if stands || entry.before.as_ref().is_some_and(printed) {
+        let found = MarkBefore { spot, direction: way, printed: true, took_off: Vec::new() };
+        entry.before.get_or_insert(found);
+        return false;
     }
+    let taken = session.take_other_bows(note, None);
+    session.put(note, &Piece::Bow(way), None);
+    // What it first took off is the printed mark, as of an entry's own note.
+    let took_off =
+        entry.before.take().filter(|before| !before.printed).map_or(taken, |before| before.took_off);
+    entry.before = Some(MarkBefore { spot, direction: way, printed: false, took_off });
+    true
 }
 
 /// Why a stroke cannot go on from the one before.
@@ -125,6 +150,9 @@ pub(crate) fn put_double(
             entry.state = State::Printed;
         }
         return Ok(Done::Standing);
+    }
+    if known.gives_way(entry) {
+        return Ok(Done::GivesWay);
     }
     let taken = session.take_other_bows(at, None);
     remember(entry, taken, known.clean);

@@ -75,6 +75,9 @@ impl<'s, 'd> Session<'s, 'd> {
     /// something stands there by now. Says whether anything changed.
     pub(crate) fn take_before(&mut self, part: usize, before: &MarkBefore) -> bool {
         let Ok(at) = self.addresses.find_in(part, &before.spot) else { return false };
+        if before.printed {
+            return false;
+        }
         let mut changed = self.take(at, &Piece::Bow(before.direction), None).is_some();
         if self.bows(at).is_empty() {
             for taken in before.took_off.iter().rev() {

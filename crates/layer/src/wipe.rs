@@ -109,7 +109,7 @@ fn put_back(
     let mut changed = false;
     let bowed = !session.bows(at).is_empty() && entry.state == State::Own;
     let mut ends = Vec::new();
-    for taken in entry.took_off.iter().rev() {
+    for taken in entry.taken_off().iter().rev() {
         let Some(way) = taken.kind.way() else {
             ends.push(taken.exact.clone());
             continue;

@@ -281,7 +281,7 @@ impl Carrier<'_> {
             written: None,
             before: None,
             hook_slur: None,
-            took_off: Vec::new(),
+            took_off: None,
             exact: if keeps { entry.exact.clone() } else { Vec::new() },
             ..entry.clone()
         };

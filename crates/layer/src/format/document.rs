@@ -155,9 +155,10 @@ pub(super) struct EntryDocument {
     /// The slur that a hook with dots or dashes was written as.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) hook_slur: Option<HookSlurDocument>,
-    /// What printed marks gave way to this one.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub(super) took_off: Vec<TakenDocument>,
+    /// What printed marks gave way to this one: none of them where it is empty, and where it is missing the entry has not
+    /// been put on a score yet.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) took_off: Option<Vec<TakenDocument>>,
     /// How the marks stood in the file that they were lifted from.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) exact: Vec<ExactDocument>,
@@ -283,6 +284,9 @@ pub(super) struct BeforeDocument {
     pub(super) at: SpotDocument,
     /// Which way.
     pub(super) bow: BowName,
+    /// Whether the score has it anyway.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub(super) printed: bool,
     /// What printed marks gave way to it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) took_off: Vec<TakenDocument>,

@@ -91,7 +91,7 @@ prop_compose! {
         mark in mark(),
         flags in 0..6_u8,
         owner in prop::option::of("[a-z]{1,5}"),
-        took_off in prop::collection::vec(exact(), 0..2),
+        took_off in prop::option::of(prop::collection::vec(exact(), 0..2)),
         exact in prop::collection::vec(exact(), 0..2),
         note in prop::option::of("\\PC{0,5}"),
         slur in prop::option::weighted(0.3, hook_slur()),
@@ -103,8 +103,8 @@ prop_compose! {
         entry.written = (flags == 1).then_some(BowDirection::Up);
         entry.owner = owner;
         entry.hook_slur = slur;
-        entry.took_off =
-            took_off.into_iter().map(|exact| Taken { kind: TakenKind::SlurStop, exact }).collect();
+        let slur = |exact| Taken { kind: TakenKind::SlurStop, exact };
+        entry.took_off = took_off.map(|list| list.into_iter().map(slur).collect());
         entry.exact = exact;
         entry.doubt = doubt;
         entry.other.extend(note.map(|note| ("remark".to_owned(), json!([note, 1.5]))));

@@ -121,10 +121,11 @@ fn entry(entry: &Entry) -> EntryDocument {
         before: entry.before.as_ref().map(|before| BeforeDocument {
             at: spot(&before.spot),
             bow: bow_name(before.direction),
+            printed: before.printed,
             took_off: before.took_off.iter().map(taken).collect(),
         }),
         hook_slur: entry.hook_slur.as_ref().and_then(hook_slur),
-        took_off: entry.took_off.iter().map(taken).collect(),
+        took_off: entry.took_off.as_ref().map(|list| list.iter().map(taken).collect()),
         exact: entry.exact.iter().map(exact).collect(),
         doubt: entry.doubt.clone(),
         other: entry.other.clone(),

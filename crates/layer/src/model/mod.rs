@@ -76,8 +76,9 @@ pub struct Entry {
     pub before: Option<MarkBefore>,
     /// The slur that it was written as, for a hook with dots or dashes.
     pub hook_slur: Option<HookSlur>,
-    /// What printed marks gave way to this one, in the order they were taken off.
-    pub took_off: Vec<Taken>,
+    /// What printed marks gave way to this one, in the order they were taken off; nothing where it has not been put on a
+    /// score yet. What stands there later is not printed: another layer has put it there.
+    pub took_off: Option<Vec<Taken>>,
     /// How the marks stood in the file that they were lifted from, in the order they are put on; empty
     /// where they stand as this crate writes them by itself.
     pub exact: Vec<Exact>,
@@ -228,11 +229,17 @@ impl Entry {
             written: None,
             before: None,
             hook_slur: None,
-            took_off: Vec::new(),
+            took_off: None,
             exact: Vec::new(),
             doubt: None,
             other: Map::new(),
         }
+    }
+
+    /// The printed marks that gave way to it.
+    #[must_use]
+    pub fn taken_off(&self) -> &[Taken] {
+        self.took_off.as_deref().unwrap_or_default()
     }
 
     /// Whether two entries decide the same about the same note; what they remember of a file aside.

@@ -32,7 +32,7 @@ pub struct Taken {
     pub exact: Exact,
 }
 
-/// The mark that a hook or a retake put on the stroke before its own: two equal marks one after the other are how
+/// The mark on the stroke before that of a hook or a retake: two equal marks one after the other are how
 /// players are told of either.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct MarkBefore {
@@ -40,6 +40,8 @@ pub struct MarkBefore {
     pub spot: Spot,
     /// Which way.
     pub direction: BowDirection,
+    /// Whether the score has it anyway: it is neither written nor wiped.
+    pub printed: bool,
     /// What printed marks gave way to it.
     pub took_off: Vec<Taken>,
 }

@@ -30,7 +30,7 @@ pub fn put(layer: &mut Layer, entered: &Entered) {
         // A printed mark that an entry took off is still taken off.
         let key = (place.clone(), Question::Bow);
         if let Some(before) = kept.remove(&key)
-            && !before.took_off.is_empty()
+            && !before.taken_off().is_empty()
         {
             let took_off = before.took_off.clone();
             kept.insert(key, Entry { took_off, ..Entry::new(place.clone(), Mark::AsItComes) });

@@ -4,7 +4,7 @@ use arcata_layer::{
     Addresses, Entry, Found, Layer, LiftChoice, LiftKind, Mark, Question, State, ToldBows, Trust, apply,
     apply_told, lift, read, wipe, write,
 };
-use arcata_score::NoteId;
+use arcata_score::{BowDirection, NoteId};
 use arcata_testkit::Random;
 use arcata_xml::Document;
 use proptest::prelude::*;
@@ -20,6 +20,40 @@ fn slurs(document: &Document) -> Vec<Vec<(NoteId, NoteId)>> {
         slurs
     };
     score.parts.iter().map(of).collect()
+}
+
+/// Where two files differ first.
+fn differing(one: &str, other: &str) -> String {
+    let same = one.bytes().zip(other.bytes()).take_while(|(one, other)| one == other).count();
+    let part = |text: &str| {
+        let from = text[..same].rfind("<note").unwrap_or(0);
+        text.get(from..(same + 150).min(text.len())).unwrap_or_default().to_owned()
+    };
+    format!("{}\nand\n{}", part(one), part(other))
+}
+
+/// What players see of bows, whatever the order of the elements in the file: marks and slurs, and the dots and dashes.
+fn marks(document: &Document) -> (Vec<String>, Vec<Vec<(NoteId, NoteId)>>) {
+    let score = arcata_score::read(document);
+    let notes = score.parts.iter().flat_map(|part| &part.notes);
+    let said = |note: &arcata_score::Note| {
+        format!("{:?} {:?}", note.bow_mark.map(|mark| mark.direction), note.articulations)
+    };
+    (notes.map(said).collect(), slurs(document))
+}
+
+/// A score with layers put on in an order, each through its file.
+fn put_on(layers: &mut [Layer; 2], order: &[usize], score: &Document) -> Document {
+    let mut now = edited(score, &arcata_xml::EditList::default());
+    for index in order {
+        let read_score = arcata_score::read(&now);
+        let (below, above) = layers.split_at(*index);
+        let applied =
+            apply(&now, &read_score, &above[0], below, Trust::OwnScore).expect("the layer is of this score");
+        now = edited(&now, &applied.edits);
+        layers[*index] = read(write(&applied.layer).as_bytes()).expect("a layer as written");
+    }
+    now
 }
 
 /// A layer about slurs, many of them printed.
@@ -168,6 +202,45 @@ proptest! {
             now = edited(&now, &wiped.edits);
         }
         prop_assert_eq!(slurs(&now), slurs(&clean));
+    }
+
+    /// Whatever bows two layers ask of the same notes: on again in their order, the lower one alone between, and off again.
+    #[test]
+    fn two_layers_may_go_on_again(seed in any::<u64>(), alone in any::<bool>()) {
+        let clean = document(&score_text(seed, 4));
+        let score = arcata_score::read(&clean);
+        let mut layers = [random_layer(&score, seed, 30), random_layer(&score, seed.wrapping_add(1), 30)];
+        for layer in &mut layers {
+            layer.entries.retain(|entry| entry.mark.question() == Question::Bow);
+            for entry in &mut layer.entries {
+                // What takes its direction from the note before means another thing under another layer.
+                if let Mark::Hook { bow, .. } | Mark::Retake { bow } = &mut entry.mark {
+                    bow.get_or_insert(BowDirection::Up);
+                }
+            }
+        }
+        // What one layer has no room for may find some when another entry goes: that is another wish.
+        let mut found_room = false;
+        while !found_room {
+            let mut tried = layers.clone();
+            put_on(&mut tried, &[0, 1], &clean);
+            let left_out = |entry: &Entry| entry.state == State::LeftOut;
+            found_room = !tried.iter().any(|layer| layer.entries.iter().any(left_out));
+            for (layer, tried) in layers.iter_mut().zip(tried) {
+                let kept = tried.entries.into_iter().filter(|entry| !left_out(entry));
+                layer.entries = kept.map(|entry| Entry::new(entry.place, entry.mark)).collect();
+            }
+        }
+        let first = put_on(&mut layers, &[0, 1], &clean);
+        let again = put_on(&mut layers, if alone { &[0, 0, 1, 1] } else { &[0, 1] }, &first);
+        prop_assert_eq!(marks(&again), marks(&first));
+        let mut now = put_on(&mut layers, &[0, 1], &again);
+        prop_assert_eq!(marks(&now), marks(&first));
+        for layer in layers.iter().rev() {
+            let wiped = wipe(&now, &arcata_score::read(&now), layer, Trust::OwnScore).unwrap();
+            now = edited(&now, &wiped.edits);
+        }
+        prop_assert!(now.text() == clean.text(), "{}", differing(clean.text(), now.text()));
     }
 
     #[test]

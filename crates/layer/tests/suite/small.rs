@@ -130,7 +130,7 @@ fn a_printed_mark_gives_way_and_its_like_stays_when_wiped() {
     let entries = vec![on(&score, 0, 0, Mark::Up), on(&score, 0, 1, Mark::Up)];
     let applied = apply(&document, &score, &layer(entries), &[], Trust::OwnScore).unwrap();
     assert_eq!((applied.written, applied.standing), (1, 1));
-    assert_eq!(applied.layer.entries[0].took_off.len(), 1);
+    assert_eq!(applied.layer.entries[0].taken_off().len(), 1);
     assert_eq!(applied.layer.entries[1].state, arcata_layer::State::Printed);
 }
 
