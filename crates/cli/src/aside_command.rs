@@ -6,7 +6,7 @@ use std::process::ExitCode;
 use arcata_bow::Reading;
 use arcata_bow::plan::MarkReading;
 use arcata_review::{Aside, AsideEntry, Piece, REGISTER, ReviewSettings, SlurEntry, reviewed};
-use arcata_score::{Slur, SlurTold};
+use arcata_score::{Movement, Slur, SlurTold};
 use clap::{Args, ValueEnum};
 
 use crate::args::{PlayerArguments, Shared};
@@ -55,7 +55,7 @@ pub(crate) enum SlurIs {
 
 /// Adds an entry; one that would hold nothing is refused.
 pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
-    let entry = entry(arguments)?;
+    let entry = in_one_movement(arguments, entry(arguments)?)?;
     let slurs = arguments.slur.map(|is| SlurEntry {
         told: if is == SlurIs::Phrase { SlurTold::Phrase } else { SlurTold::Bow },
         part: entry.part.clone(),
@@ -140,6 +140,27 @@ fn entry(arguments: &AsideArguments) -> Result<AsideEntry, Failure> {
         movement,
         reason: arguments.reason.trim().to_owned(),
     })
+}
+
+/// The entry with the movement that its bars are in. Bars by number mean one movement: of a score where several have bars of
+/// these numbers nobody may have one set aside without having looked at it.
+fn in_one_movement(arguments: &AsideArguments, entry: AsideEntry) -> Result<AsideEntry, Failure> {
+    let Some((from, to)) = entry.bars.as_ref().filter(|_| entry.movement.is_none()) else { return Ok(entry) };
+    let score = studio::open_score(&arguments.score)?.score;
+    let is = |bar: u32, label: &String| score.bars.get(bar as usize).is_some_and(|bar| bar.label == *label);
+    let has = |movement: &Movement| {
+        [from, to].into_iter().all(|label| movement.bars.clone().any(|bar| is(bar, label)))
+    };
+    let with: Vec<usize> = (0..score.movements.len()).filter(|index| has(&score.movements[*index])).collect();
+    match with.as_slice() {
+        [only] if score.movements.len() > 1 => Ok(AsideEntry { movement: Some(only + 1), ..entry }),
+        [first, _, ..] => Err(Failure::BarsOfSeveral {
+            bars: if from == to { from.clone() } else { format!("{from}-{to}") },
+            movements: with.iter().map(|index| score.movements[*index].name().to_owned()).collect(),
+            such_as: score.movements[*first].number.clone(),
+        }),
+        _ => Ok(entry),
+    }
 }
 
 /// How many slurs of the score the entry means.

@@ -98,6 +98,12 @@ pub(crate) enum Failure {
         text: String,
         why: String,
     },
+    /// Bars by number that several movements have.
+    BarsOfSeveral {
+        bars: String,
+        movements: Vec<String>,
+        such_as: String,
+    },
     /// A file of habits that cannot be read, or does not go with what is asked.
     Habits {
         path: PathBuf,
@@ -167,6 +173,16 @@ impl fmt::Display for Failure {
                 write!(f, "{}, {why}. Mend it, or review with --tell-all.", path.display())
             }
             Self::AsideEntry { text, why } => write!(f, "Nothing was set aside: {text}: {why}."),
+            Self::BarsOfSeveral { bars, movements, such_as } => {
+                let many = if bars.contains('-') { "bars" } else { "bar" };
+                let (last, others) =
+                    movements.split_last().map_or(("", [].as_slice()), |(last, others)| (last, others));
+                let which = format!("{} and {last}", others.join(", "));
+                write!(
+                    f,
+                    "Nothing was set aside: {which} have {many} {bars}. Say which, such as --movement {such_as}."
+                )
+            }
             Self::NothingAside { score, what } => {
                 write!(f, "Nothing was noted: no {what} there in {}.", score.display())
             }

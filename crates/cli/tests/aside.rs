@@ -47,6 +47,26 @@ fn what_is_set_aside_is_not_reported_and_the_rest_stays() {
 }
 
 #[test]
+fn a_bar_that_several_movements_have_is_set_aside_in_the_one_that_is_named() {
+    let (folder, score) = desk();
+    let path = folder.path().join(score);
+    let one = std::fs::read_to_string(&path).expect("the demo");
+    let (from, to) = (one.find("<measure").expect("a bar"), one.find("</part>").expect("the part's end"));
+    std::fs::write(&path, [&one[..to], &one[from..to], &one[to..]].concat()).expect("twice the same piece");
+    let told = |report: &str| report.matches("slur-outlasts-bow").count();
+    let before = told(&text(&arcata(&["review", score], folder.path()).stdout));
+    let ask = ["aside", score, "--rule", "slur-outlasts-bow", "--bars", "23", WHY[0], WHY[1]];
+    let refused = arcata(&ask, folder.path());
+    let said = text(&refused.stderr);
+    assert_eq!(refused.status.code(), Some(2), "{said}");
+    assert!(said.contains("I and II have bar 23. Say which, such as"), "{said}");
+    assert!(!folder.path().join("lantern-study.aside.toml").exists());
+    let done = arcata(&[&ask[..], &["--movement", "2"]].concat(), folder.path());
+    assert!(done.status.success(), "{}", text(&done.stderr));
+    assert_eq!(told(&text(&arcata(&["review", score], folder.path()).stdout)) + 1, before);
+}
+
+#[test]
 fn one_place_of_many_is_set_aside_and_its_proposals_leave_it_alone() {
     let (folder, score) = desk();
     let json = |more: &[&str]| -> serde_json::Value {
