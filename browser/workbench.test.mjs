@@ -111,6 +111,35 @@ test("a wish goes to all who play the same", async () => {
   await bench.kill();
 });
 
+test("a hook is written as two signs, or as a slur with dots or dashes", async () => {
+  const { score } = desk("ferry-bell-quartet");
+  const bench = await start(score);
+  const { page, complaints } = await opened(bench);
+  await page.focus("#music");
+  await page.evaluate(async () => {
+    const { piece } = await import("/page/piece.mjs");
+    await piece.goTo(4, 1);
+  });
+  const written = (sign) => page.waitForFunction((sign) => document.querySelector("#hook-written input:checked")?.value === sign, sign);
+  let acts = 0;
+  for (const sign of ["marks", "dots", "dashes", "marks"]) {
+    await page.keyboard.press("h");
+    await version(page, acts += 1);
+    await written(sign);
+  }
+  await page.check("#hook-written input[value=dots]");
+  await version(page, acts += 1);
+  await written("dots");
+  assert.equal((await bench.ask("score")).json().bowings, 1);
+  await page.focus("#music");
+  await page.keyboard.press("Backspace");
+  await version(page, acts += 1);
+  await page.waitForFunction(() => !document.querySelector("#hook-written"));
+  assert.deepEqual(complaints, []);
+  await page.context().close();
+  await bench.kill();
+});
+
 test("where the plan is not sure is shown when asked for, in words and in the lane", async () => {
   const { score } = desk("rope-walk");
   const bench = await start(score);

@@ -131,7 +131,7 @@ keys.start([
   { key: "ArrowUp", name: "lineAbove", run: () => piece.across(-1) },
   { key: "d", name: "askDown", run: () => piece.bowHere("down") },
   { key: "u", name: "askUp", run: () => piece.bowHere("up") },
-  { key: "h", name: "askHook", run: () => piece.bowHere("hook") },
+  { key: "h", name: "askHook", run: () => piece.hookHere() },
   { key: "r", name: "askRetake", run: () => piece.bowHere("retake") },
   { key: "Backspace Delete", name: "askFree", run: () => piece.bowHere("free") },
   { key: "a", name: "widen", run: () => piece.widen() },

@@ -3,10 +3,13 @@
 import { ask, me, send, Refused } from "./server.mjs";
 import { word } from "./words.mjs";
 
+/** How a hook is written, what is asked for then, and the word for it. */
+export const HOOKS = [["marks", "hook", "hook_marks"], ["dots", "hook-dots", "hook_dots"], ["dashes", "hook-dashes", "hook_dashes"]];
+
 /**
  * @typedef {{line: number, stroke: number}} Chosen
  * @typedef {{stroke: number, bar: number, beat: string, bow: string, link: string, start: number, end: number,
- *   milliseconds: number, asked: boolean, printed: string | null, slurred: boolean, sure: number | null}} Stroke
+ *   milliseconds: number, asked: boolean, sign: "marks" | "dots" | "dashes" | null, printed: string | null, slurred: boolean, sure: number | null}} Stroke
  * @typedef {{places: Chosen[], players: Chosen[], all: Chosen[]}} Alike
  */
 
@@ -201,6 +204,15 @@ class Piece extends EventTarget {
     const goes = this.goes;
     const done = await this.bow(this.chosen.line, [{ stroke: this.chosen.stroke, ask: what }], goes);
     if (done && goes !== "here") this.#tellMoved();
+  }
+
+  /** Asks for a hook; where one is asked for already, for the next way to write it. */
+  async hookHere() {
+    const chosen = this.chosen;
+    const sign = chosen && (await this.strokes(chosen.line))[chosen.stroke]?.sign;
+    const next = sign ? HOOKS[(HOOKS.findIndex(([of]) => of === sign) + 1) % HOOKS.length] : HOOKS[0];
+    await this.bowHere(next[1]);
+    if (sign && this.chosen === chosen) this.say(word(next[2]));
   }
 
   /** Does an act, and says what has moved. @param {any} act */

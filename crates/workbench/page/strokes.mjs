@@ -1,7 +1,7 @@
 // What the chosen stroke does, and what can be asked of it.
 
 import { make } from "./elements.mjs";
-import { piece } from "./piece.mjs";
+import { HOOKS, piece } from "./piece.mjs";
 import { word } from "./words.mjs";
 
 /** What can be asked: key, sign, words. */
@@ -30,10 +30,16 @@ async function show(card) {
     }, make("span", { class: "sign", "aria-hidden": "true", text: sign }), word(name), " ", make("kbd", { text: key })));
   }
   card.replaceChildren(title, make("p", { text: await piece.inWords(chosen) }), asks);
+  if (one.sign) {
+    card.append(make("fieldset", { class: "choice", id: "hook-written" }, make("legend", {}, word("writtenAs"), " ", make("kbd", { text: "h" })),
+      ...HOOKS.map(([sign, ask, name]) => make("label", {}, make("input", {
+        type: "radio", name: "hook-written", value: sign, checked: sign === one.sign, onchange: () => piece.bowHere(ask),
+      }), word(name)))));
+  }
   const reaches = await piece.reaches();
   if (piece.chosen !== chosen) return;
   if (reaches.length > 1) {
-    card.append(make("fieldset", { class: "reach" }, make("legend", {}, word("goesFor"), " ", make("kbd", { text: "a" })),
+    card.append(make("fieldset", { class: "choice reach" }, make("legend", {}, word("goesFor"), " ", make("kbd", { text: "a" })),
       ...reaches.map(([name, count]) => make("label", {}, make("input", {
         type: "radio", name: "reach", value: name, checked: name === piece.goes, onchange: () => piece.reach(name),
       }), word(`reach_${name}`).replace("#", String(count))))));

@@ -1,7 +1,7 @@
 // What the page says, in four languages. English is what everything falls back to.
 
 const ENGLISH = {
-  goesFor: "What I ask for goes for", reach_here: "this stroke", reach_places: "its # places in this part", reach_players: "all # who play it here", reach_all: "all who play it, everywhere (#)", nobodyElse: "Nobody else plays as this stroke does.", widen: "this stroke, its places, all who play it", ofHundred: "of 100 players would", showSure: "show where the plan is not sure", sureShown: "Hollow: two ways are nearly equal.", sureHidden: "Sureness is not shown.",
+  writtenAs: "Written as", hook_marks: "the same sign twice", hook_dots: "a slur with dots", hook_dashes: "a slur with dashes", goesFor: "What I ask for goes for", reach_here: "this stroke", reach_places: "its # places in this part", reach_players: "all # who play it here", reach_all: "all who play it, everywhere (#)", nobodyElse: "Nobody else plays as this stroke does.", widen: "this stroke, its places, all who play it", ofHundred: "of 100 players would", showSure: "show where the plan is not sure", sureShown: "Hollow: two ways are nearly equal.", sureHidden: "Sureness is not shown.",
   movement: "Movement", nextMovement: "to the next movement", previousMovement: "to the movement before", oneMovement: "The file holds one movement.",
   layers: "Layers", intoLayer: "Take it into the layer", layerNew: "New layer…", layerNewName: "Another", layerName: "Name", layerFromFile: "Layer from a file…", layersCompare: "Two layers side by side", layerBowings: "bowings",
   layerShown: "shown", layerWritten: "written in", layerTakeUp: "Take up", layerTakeUpHelp: "Puts its bowings into the layer that is written in, over what stands there.", layerTakeAway: "Take away",
@@ -50,7 +50,7 @@ const ENGLISH = {
 };
 
 const ITALIAN = {
-  goesFor: "Ciò che chiedo vale per", reach_here: "questa arcata", reach_places: "i suoi # luoghi in questa parte", reach_players: "tutti i # che la suonano qui", reach_all: "tutti, dappertutto (#)", nobodyElse: "Nessun altro suona come questa arcata.", widen: "questa arcata, i suoi luoghi, tutti", ofHundred: "esecutori su 100 farebbero così", showSure: "mostra dove il piano non è sicuro", sureShown: "Vuote: due modi sono quasi pari.", sureHidden: "La sicurezza non è mostrata.",
+  writtenAs: "Scritta come", hook_marks: "lo stesso segno due volte", hook_dots: "legatura con punti", hook_dashes: "legatura con trattini", goesFor: "Ciò che chiedo vale per", reach_here: "questa arcata", reach_places: "i suoi # luoghi in questa parte", reach_players: "tutti i # che la suonano qui", reach_all: "tutti, dappertutto (#)", nobodyElse: "Nessun altro suona come questa arcata.", widen: "questa arcata, i suoi luoghi, tutti", ofHundred: "esecutori su 100 farebbero così", showSure: "mostra dove il piano non è sicuro", sureShown: "Vuote: due modi sono quasi pari.", sureHidden: "La sicurezza non è mostrata.",
   movement: "Movimento", nextMovement: "al movimento seguente", previousMovement: "al movimento precedente", oneMovement: "Nel file c'è un solo movimento.",
   layers: "Versioni", intoLayer: "Nella versione", layerNew: "Nuova versione…", layerNewName: "Altra", layerName: "Nome", layerFromFile: "Versione da un file…", layersCompare: "Due versioni a confronto", layerBowings: "arcate",
   layerShown: "mostrata", layerWritten: "si scrive qui", layerTakeUp: "Prendi", layerTakeUpHelp: "Mette le sue arcate nella versione in cui si scrive, sopra ciò che c'è.", layerTakeAway: "Togli",
@@ -86,7 +86,7 @@ const ITALIAN = {
 };
 
 const FRENCH = {
-  goesFor: "Ma demande vaut pour", reach_here: "ce coup d’archet", reach_places: "ses # endroits dans cette partie", reach_players: "les # qui le jouent ici", reach_all: "tous, partout (#)", nobodyElse: "Personne d’autre ne joue comme ce coup d’archet.", widen: "ce coup, ses endroits, tous", ofHundred: "musiciens sur 100 feraient ainsi", showSure: "montrer où le plan n’est pas sûr", sureShown: "En creux : deux manières se valent presque.", sureHidden: "La sûreté n’est pas montrée.",
+  writtenAs: "Écrit comme", hook_marks: "deux fois le même signe", hook_dots: "une liaison avec points", hook_dashes: "une liaison avec tirets", goesFor: "Ma demande vaut pour", reach_here: "ce coup d’archet", reach_places: "ses # endroits dans cette partie", reach_players: "les # qui le jouent ici", reach_all: "tous, partout (#)", nobodyElse: "Personne d’autre ne joue comme ce coup d’archet.", widen: "ce coup, ses endroits, tous", ofHundred: "musiciens sur 100 feraient ainsi", showSure: "montrer où le plan n’est pas sûr", sureShown: "En creux : deux manières se valent presque.", sureHidden: "La sûreté n’est pas montrée.",
   movement: "Mouvement", nextMovement: "au mouvement suivant", previousMovement: "au mouvement précédent", oneMovement: "Le fichier n'a qu'un mouvement.",
   layers: "Calques", intoLayer: "Dans le calque", layerNew: "Nouveau calque…", layerNewName: "Autre", layerName: "Nom", layerFromFile: "Calque d'un fichier…", layersCompare: "Deux calques côte à côte", layerBowings: "coups d'archet",
   layerShown: "montré", layerWritten: "on y écrit", layerTakeUp: "Reprendre", layerTakeUpHelp: "Met ses coups d'archet dans le calque où l'on écrit, par-dessus ce qui s'y trouve.", layerTakeAway: "Ôter",
@@ -122,7 +122,7 @@ const FRENCH = {
 };
 
 const GERMAN = {
-  goesFor: "Mein Wunsch gilt für", reach_here: "diesen Strich", reach_places: "seine # Stellen in dieser Stimme", reach_players: "alle #, die ihn hier spielen", reach_all: "alle, überall (#)", nobodyElse: "Niemand sonst spielt wie dieser Strich.", widen: "dieser Strich, seine Stellen, alle", ofHundred: "von 100 Spielern täten es so", showSure: "zeigen, wo der Plan nicht sicher ist", sureShown: "Hohl: zwei Wege sind fast gleich gut.", sureHidden: "Die Sicherheit wird nicht gezeigt.",
+  writtenAs: "Geschrieben als", hook_marks: "zweimal dasselbe Zeichen", hook_dots: "Bogen mit Punkten", hook_dashes: "Bogen mit Strichen", goesFor: "Mein Wunsch gilt für", reach_here: "diesen Strich", reach_places: "seine # Stellen in dieser Stimme", reach_players: "alle #, die ihn hier spielen", reach_all: "alle, überall (#)", nobodyElse: "Niemand sonst spielt wie dieser Strich.", widen: "dieser Strich, seine Stellen, alle", ofHundred: "von 100 Spielern täten es so", showSure: "zeigen, wo der Plan nicht sicher ist", sureShown: "Hohl: zwei Wege sind fast gleich gut.", sureHidden: "Die Sicherheit wird nicht gezeigt.",
   movement: "Satz", nextMovement: "zum nächsten Satz", previousMovement: "zum Satz davor", oneMovement: "Die Datei hat nur einen Satz.",
   layers: "Fassungen", intoLayer: "In die Fassung", layerNew: "Neue Fassung…", layerNewName: "Weitere", layerName: "Name", layerFromFile: "Fassung aus einer Datei…", layersCompare: "Zwei Fassungen nebeneinander", layerBowings: "Striche",
   layerShown: "gezeigt", layerWritten: "hier schreiben", layerTakeUp: "Übernehmen", layerTakeUpHelp: "Legt ihre Striche in die Fassung, in die geschrieben wird, über das, was dort steht.", layerTakeAway: "Wegnehmen",

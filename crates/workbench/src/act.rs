@@ -138,8 +138,12 @@ pub enum Ask {
     Down,
     /// Up-bow.
     Up,
-    /// In the direction of the stroke before, stopped on the string.
+    /// In the direction of the stroke before, stopped on the string: the same sign on both strokes.
     Hook,
+    /// The same, as a slur with dots over both.
+    HookDots,
+    /// The same, as a slur with dashes over both.
+    HookDashes,
     /// Lifted, and set down again in the direction of the stroke before.
     Retake,
     /// Nothing: as it comes.

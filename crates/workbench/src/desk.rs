@@ -1,6 +1,6 @@
 //! A score on the desk: read, its lines found, its bows planned, and planned anew where something is asked for.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::{Arc, OnceLock};
 
 use arcata_bow::plan::{Anchor, MarkReading, Settled, Sureness, settled, sureness};
@@ -9,7 +9,7 @@ use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style, Written};
 use arcata_habits::Habits;
-use arcata_layer::{Addresses, Layer, ToldBows};
+use arcata_layer::{Addresses, HookSign, Layer, Mark, ToldBows};
 use arcata_prepare::{BowedLine, WithLayer, asks, stroke_of, told, with_read_marks};
 use arcata_review::Aside;
 use arcata_score::{Length, NoteId, Score};
@@ -76,6 +76,8 @@ pub(crate) struct Desk {
     sure: Vec<Arc<OnceLock<Vec<Option<Sureness>>>>>,
     /// Strokes of each line whose wish to go on as the stroke before contradicts another one.
     contradicted: Vec<Arc<Vec<usize>>>,
+    /// How the hooks that are asked for are written, by line and stroke.
+    pub(crate) hook_signs: Arc<BTreeMap<(usize, usize), HookSign>>,
 }
 
 impl Base {
@@ -188,6 +190,16 @@ impl Base {
     }
 }
 
+fn hook_signs(base: &Base, layer: &Layer) -> BTreeMap<(usize, usize), HookSign> {
+    let addresses = Addresses::new(&base.score);
+    let hooks = layer.entries.iter().filter_map(|entry| {
+        let Mark::Hook { sign, .. } = entry.mark else { return None };
+        let found = addresses.find(&entry.place).ok()?;
+        Some((base.stroke_of(found.part, found.note)?, sign))
+    });
+    hooks.collect()
+}
+
 impl Desk {
     /// The desk with a layer on it; lines of which nothing else is asked than before keep their plans.
     pub(crate) fn new(base: Arc<Base>, layer: &Layer, before: Option<&Desk>) -> Self {
@@ -213,7 +225,8 @@ impl Desk {
             anchors.push(Arc::new(asked));
             sure.push(Arc::default());
         }
-        Self { base, anchors, plans, sure, contradicted }
+        let hook_signs = Arc::new(hook_signs(&base, layer));
+        Self { base, anchors, plans, sure, contradicted, hook_signs }
     }
 
     /// How sure the plan of a line is of each of its strokes; reckoned once.
@@ -234,21 +247,24 @@ impl Desk {
         })
     }
 
-    /// The bars of each line whose strokes are planned otherwise than before: (line, first, last).
+    /// The bars of each line whose strokes are planned or written otherwise than before: (line, first, last).
     pub(crate) fn differences(&self, before: &Desk) -> Vec<(usize, u32, u32)> {
         if !Arc::ptr_eq(&self.base, &before.base) {
             return Vec::new();
         }
         let mut found = Vec::new();
         for (index, (now, was)) in self.plans.iter().zip(&before.plans).enumerate() {
-            if Arc::ptr_eq(now, was) && self.anchors[index] == before.anchors[index] {
+            let same_signs = self.hook_signs == before.hook_signs;
+            if Arc::ptr_eq(now, was) && self.anchors[index] == before.anchors[index] && same_signs {
                 continue;
             }
             let strokes = &self.base.lines[index].strokes;
             let asked =
                 |desk: &Desk, stroke: usize| desk.anchors[index].iter().any(|anchor| anchor.stroke == stroke);
             let other = (0..strokes.len()).filter(|stroke| {
-                now.strokes[*stroke] != was.strokes[*stroke] || asked(self, *stroke) != asked(before, *stroke)
+                now.strokes[*stroke] != was.strokes[*stroke]
+                    || asked(self, *stroke) != asked(before, *stroke)
+                    || self.hook_signs.get(&(index, *stroke)) != before.hook_signs.get(&(index, *stroke))
             });
             let bars: Vec<u32> = other.map(|stroke| strokes[stroke].bar).collect();
             if let (Some(first), Some(last)) = (bars.iter().min(), bars.iter().max()) {

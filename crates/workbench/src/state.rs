@@ -176,6 +176,8 @@ impl State {
             Ask::Down => Some(Mark::Down),
             Ask::Up => Some(Mark::Up),
             Ask::Hook => Some(Mark::Hook { bow: None, sign: HookSign::Marks }),
+            Ask::HookDots => Some(Mark::Hook { bow: None, sign: HookSign::Dots }),
+            Ask::HookDashes => Some(Mark::Hook { bow: None, sign: HookSign::Dashes }),
             Ask::Retake => Some(Mark::Retake { bow: None }),
             Ask::Free => None,
         };

@@ -138,6 +138,8 @@ pub(crate) struct StrokeView {
     pub(crate) milliseconds: i64,
     /// Whether somebody has asked for it here.
     pub(crate) asked: bool,
+    /// How a hook that is asked for is written: `marks`, `dots` or `dashes`; none where no hook is asked for.
+    pub(crate) sign: Option<&'static str>,
     /// The bow that is printed, if one is.
     pub(crate) printed: Option<&'static str>,
     /// Whether a slur begins with it.
@@ -339,6 +341,7 @@ pub(crate) fn strokes(desk: &Desk, line: usize) -> Option<Vec<StrokeView>> {
             end: planned.end,
             milliseconds: stroke.duration.micros / 1000,
             asked: anchors.binary_search_by_key(&index, |anchor| anchor.stroke).is_ok(),
+            sign: desk.hook_signs.get(&(line, index)).map(|sign| sign.word().unwrap_or("marks")),
             printed: stroke.printed.map(bow_name),
             sure: sure[index].filter(|sure| *sure != Sureness::CERTAIN).map(|sure| sure.0),
             slurred: part.slurs.iter().any(|slur| Some(&slur.start) == stroke.notes.first()),
