@@ -166,35 +166,38 @@ mod tests {
 
     #[test]
     fn the_ends_of_a_line_and_long_rests_are_full_joints() {
-        let line = line("violin: d'1 | R | e'1");
+        let line = line("violin: 1/1 D4 | bar-rest | E4");
         assert_eq!(line.strokes[0].phrase.joint_before, 100);
-        assert_eq!(joints("violin: d'1 | R | e'1"), [100, 100]);
+        assert_eq!(joints("violin: 1/1 D4 | bar-rest | E4"), [100, 100]);
     }
 
     #[test]
     fn shorter_rests_are_weaker_joints() {
-        let joints = joints("violin: d'4 r e' r8 f' | g'8 r16 a' b'2.");
+        let joints = joints("violin: 1/4 D4 rest E4 1/8 rest F4 | G4 1/16 rest A4 3/4 B4");
         assert!(joints[0] > joints[1] && joints[1] > joints[3] && joints[3] > joints[2], "{joints:?}");
     }
 
     #[test]
     fn breath_fermata_and_double_bar_are_joints() {
-        for fixture in
-            ["violin: d'2!, e'2", "violin: d'2!fermata e'2", "violin: d'1 || e'1", "violin: d'1 :| e'1"]
-        {
+        for fixture in [
+            "violin: 1/2 D4!, E4",
+            "violin: 1/2 D4!fermata E4",
+            "violin: 1/1 D4 || E4",
+            "violin: 1/1 D4 :| E4",
+        ] {
             assert!(joints(fixture)[0] >= 70, "{fixture}: {:?}", joints(fixture));
         }
     }
 
     #[test]
     fn the_long_last_note_of_a_slur_closes_a_little() {
-        let joints = joints("violin: (d'8 e' f'2) g'8 a'");
+        let joints = joints("violin: (1/8 D4 E4 1/2 F4) 1/8 G4 A4");
         assert!(joints[0] >= 25 && joints[1] == 0, "{joints:?}");
     }
 
     #[test]
     fn a_bar_that_opens_like_the_phrase_begins_a_new_one() {
-        let joints = joints("violin: d'4 e'2. | f'1 | d'4 e'2. | f'1");
+        let joints = joints("violin: 1/4 D4 3/4 E4 | 1/1 F4 | 1/4 D4 3/4 E4 | 1/1 F4");
         // After the second bar more than after the first and third.
         assert!(joints[2] > joints[1] && joints[2] > joints[4], "{joints:?}");
     }

@@ -191,7 +191,8 @@ mod tests {
 
     #[test]
     fn words_hold_until_they_are_cancelled() {
-        let runs = runs("violin: d'2 \"con sord.\" e' | \"pizz.\" f' \"arco\" g' | \"senza sord.\" a'1");
+        let runs =
+            runs("violin: 1/2 D4 \"con sord.\" E4 | \"pizz.\" F4 \"arco\" G4 | \"senza sord.\" 1/1 A4");
         let told: Vec<_> = runs.iter().map(|run| (run.from.since_start(), run.contact, run.mute)).collect();
         assert_eq!(
             told,
@@ -208,13 +209,13 @@ mod tests {
     #[test]
     fn ord_ends_the_stick_but_not_the_fingers() {
         let last = |fixture: &str| runs(fixture).last().map(|run| run.contact);
-        assert_eq!(last("violin: \"col legno battuto\" d'2 \"ord.\" e'"), Some(Contact::Arco));
-        assert_eq!(last("violin: \"pizz.\" d'2 \"ord.\" e'"), Some(Contact::Pizzicato));
+        assert_eq!(last("violin: \"col legno battuto\" 1/2 D4 \"ord.\" E4"), Some(Contact::Arco));
+        assert_eq!(last("violin: \"pizz.\" 1/2 D4 \"ord.\" E4"), Some(Contact::Pizzicato));
     }
 
     #[test]
     fn a_division_ends_with_unis() {
-        let runs = runs("violin: d'2 \"div.\" e' | \"unis.\" f'1");
+        let runs = runs("violin: 1/2 D4 \"div.\" E4 | \"unis.\" 1/1 F4");
         let divisions: Vec<Division> = runs.iter().map(|run| run.division).collect();
         assert_eq!(divisions, [Division::Together, Division::Divided, Division::Together]);
     }
@@ -231,11 +232,11 @@ mod tests {
             ("sur la touche", ContactPlace::Fingerboard, Playing::All),
             ("solo", ContactPlace::Usual, Playing::Some),
         ] {
-            let runs = runs(&format!("violin: d'2 \"{words}\" e' | f'1"));
+            let runs = runs(&format!("violin: 1/2 D4 \"{words}\" E4 | 1/1 F4"));
             let last = runs.last().expect("a run");
             assert_eq!((last.place, last.playing), (place, playing), "{words}");
         }
-        let runs = runs("violin: \"sul tasto\" d'2 \"ord.\" e' | \"solo\" f'2 \"tutti\" g'");
+        let runs = runs("violin: \"sul tasto\" 1/2 D4 \"ord.\" E4 | \"solo\" F4 \"tutti\" G4");
         assert_eq!(
             runs.last().map(|run| (run.place, run.playing)),
             Some((ContactPlace::Usual, Playing::All))
@@ -244,7 +245,8 @@ mod tests {
 
     #[test]
     fn a_new_movement_begins_plain() {
-        let xml = arcata_testkit::musicxml("violin: \"pizz.\" d'1 | \"con sord.\" e' | f' |. g' | a' |.");
+        let xml =
+            arcata_testkit::musicxml("violin: \"pizz.\" 1/1 D4 | \"con sord.\" E4 | F4 ||| G4 | A4 |||");
         // The fourth bar becomes bar 1 of another movement.
         let xml =
             xml.replacen(r#"number="4""#, r#"number="1""#, 1).replacen(r#"number="5""#, r#"number="2""#, 1);

@@ -31,6 +31,7 @@ mod ryan;
 mod scores;
 mod setting;
 mod tables;
+mod values;
 mod worse;
 
 use std::process::ExitCode;

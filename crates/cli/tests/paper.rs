@@ -36,7 +36,7 @@ fn study(folder: &Path, music: &str) -> PathBuf {
     path
 }
 
-const MUSIC: &str = "quarter=80\nviolin: mf c''4 (d''8 e'') f''4 g'' | a''4 g'' f'' e'' | d''2 c''2!fermata | (c''8 d'') e''4 f''2 |.";
+const MUSIC: &str = "quarter=80\nviolin: mf 1/4 C5 (1/8 D5 E5) 1/4 F5 G5 | A5 G5 F5 E5 | 1/2 D5 C5!fermata | (1/8 C5 D5) 1/4 E5 1/2 F5 |||";
 
 #[test]
 fn a_hook_and_a_retake_without_a_direction_stand_on_both_strokes() {
@@ -132,7 +132,7 @@ fn a_plan_writes_its_hooks_and_retakes_on_both_strokes() {
 fn a_plan_that_departs_from_a_printed_sign_turns_it() {
     let folder = tempfile::tempdir().expect("a folder");
     let path = folder.path();
-    study(path, "violin: mf c''4 d''!down e'' f'' | g''1");
+    study(path, "violin: mf 1/4 C5 D5!down E5 F5 | 1/1 G5");
     let done = run(
         path,
         &["plan", "study.musicxml", "--anchor", "1/2 up", "--marks", "least", "--out", "planned.musicxml"],

@@ -75,8 +75,8 @@ mod tests {
 
     #[test]
     fn a_chosen_note_stands_on_grey_and_a_wide_bar_gets_smaller() {
-        let bar = "c''16 d'' e'' f'' ".repeat(4);
-        let xml = arcata_testkit::musicxml(&format!("violin: c''4!down d'' e'' f'' | {bar}"));
+        let bar = "1/16 C5 D5 E5 F5 ".repeat(4);
+        let xml = arcata_testkit::musicxml(&format!("violin: 1/4 C5!down D5 E5 F5 | {bar}"));
         let file = open_score(xml.into_bytes(), &Limits::default()).expect("a score");
         let score = arcata_score::read(file.document());
         let cutter = Cutter::new(file.document(), &score);

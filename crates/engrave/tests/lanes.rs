@@ -136,7 +136,7 @@ fn strokes_follow_one_another_and_stay_inside_the_bow() {
 fn stops_lifts_and_worked_out_signs_are_drawn_as_what_the_arm_does() {
     // Hooked and retaken as printed: two downs on short notes after a rest, pairs of ups.
     let (file, score) = opened(
-        arcata_testkit::musicxml("time 4/4  quarter=60\nviolin: f d'4!down e'!down f' g' |.").as_bytes(),
+        arcata_testkit::musicxml("time 4/4  quarter=60\nviolin: f 1/4 D4!down E4!down F4 G4 |||").as_bytes(),
     );
     let planned = planned(&score);
     let link = planned.plans[0].strokes[1].link;
@@ -177,7 +177,8 @@ fn a_pdf_embeds_its_fonts_and_keeps_text_and_a_png_has_the_size_asked_for() {
 
 #[test]
 fn the_note_of_a_metronome_mark_is_in_the_raster() {
-    let (file, score) = opened(arcata_testkit::musicxml("quarter=72\nviolin: d'4 e' f' g' |.").as_bytes());
+    let (file, score) =
+        opened(arcata_testkit::musicxml("quarter=72\nviolin: 1/4 D4 E4 F4 G4 |||").as_bytes());
     let picture = drawn(&file, &score, &planned(&score), &PictureStyle::paper()).remove(0);
     assert!(picture.svg().contains(r#"font-family="Bravura""#));
     // The note is a character of the music font, among the private ones (SMuFL).

@@ -21,8 +21,8 @@ const DIFFERENT: u32 = 3;
 const LANTERN: &[u8] = include_bytes!("../../../demo/lantern-study.musicxml");
 const SLIPWAY: &[u8] = include_bytes!("../../../demo/slipway-strings.musicxml");
 /// Portato, a hooked pair, a retake, a tremolo and a swell in one line.
-const SIGNS: &str = "quarter=72\nviolin: mf (d'4!- e'!-) <= (f'8. g'16) == f a'4 | d''4!down d''!down d''2!down | \
-     g'2!trem3 p (f'4 e') |.";
+const SIGNS: &str = "quarter=72\nviolin: mf (1/4 D4!- E4!-) <= (3/16 F4 1/16 G4) == f 1/4 A4 | D5!down D5!down 1/2 D5!down | \
+     1/2 G4!trem3 p (1/4 F4 E4) |||";
 
 /// Bars of a score with the lanes of one part, as dots.
 fn drawn(xml: Vec<u8>, bars: std::ops::RangeInclusive<u32>) -> Vec<u8> {

@@ -20,7 +20,7 @@ fn slice_of(text: &str, first: u32, last: u32) -> String {
 
 #[test]
 fn clef_key_metre_and_dynamic_are_said_again_at_the_cut() {
-    let slice = slice_of("key Bb  time 3/4\nviola: p d'4 eb' f' | d'2. | d'4 eb' f' |.", 1, 2);
+    let slice = slice_of("key Bb  time 3/4\nviola: p 1/4 D4 Eb4 F4 | 3/4 D4 | 1/4 D4 Eb4 F4 |||", 1, 2);
     for wanted in [
         "<sign>C</sign><line>3</line>",
         "<fifths>-2</fifths>",
@@ -37,7 +37,7 @@ fn clef_key_metre_and_dynamic_are_said_again_at_the_cut() {
 #[test]
 fn a_slur_and_a_tie_over_the_cut_get_ends_of_their_own() {
     let (file, score) =
-        opened(arcata_testkit::musicxml("violin: d'4 e' (f' g' | a'2) b'~ | b'1 |.").as_bytes());
+        opened(arcata_testkit::musicxml("violin: 1/4 D4 E4 (F4 G4 | 1/2 A4) B4_ | 1/1 B4 |||").as_bytes());
     let cutter = Cutter::new(file.document(), &score);
     let middle = cutter.cut(&[0], 1..=1, Opening::Excerpt);
     let (cut, _) = opened(middle.musicxml().as_bytes());
@@ -111,7 +111,7 @@ fn the_same_slice_gives_the_same_drawing_on_every_thread_and_fills_the_width_ask
 /// Real files hold hairpins that nothing closes, and hairpins whose end stands before their beginning, in another voice.
 #[test]
 fn a_hairpin_that_nothing_closes_is_not_drawn_through_the_piece() {
-    let xml = arcata_testkit::musicxml("violin: p <= d'4 e' f' == g' | a'1 | b'1 |.");
+    let xml = arcata_testkit::musicxml("violin: p <= 1/4 D4 E4 F4 == G4 | 1/1 A4 | B4 |||");
     let open = xml.replacen(r#"<wedge type="stop"/>"#, "<words>x</words>", 1);
     assert_ne!(open, xml, "the fixture has the end that is taken out");
     for (text, wedges) in [(xml, 0), (open, 0)] {
@@ -119,7 +119,7 @@ fn a_hairpin_that_nothing_closes_is_not_drawn_through_the_piece() {
         let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=2, Opening::Excerpt);
         assert_eq!(slice.musicxml().matches("<wedge").count(), wedges, "{}", slice.musicxml());
     }
-    let long = arcata_testkit::musicxml("violin: p <= d'4 e' f' g' | a'1 | == b'1 |.");
+    let long = arcata_testkit::musicxml("violin: p <= 1/4 D4 E4 F4 G4 | 1/1 A4 | == B4 |||");
     let (file, score) = opened(long.as_bytes());
     let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=1, Opening::Excerpt);
     assert_eq!(slice.musicxml().matches("<wedge").count(), 2, "one that is closed later is said again");
@@ -127,7 +127,8 @@ fn a_hairpin_that_nothing_closes_is_not_drawn_through_the_piece() {
 
 #[test]
 fn nothing_is_said_again_from_the_movement_before() {
-    let text = arcata_testkit::musicxml("unchecked\nviola: f d'4 e' f' g' |. d'4 e' f' g' | d'4 e' f' g' |.");
+    let text =
+        arcata_testkit::musicxml("unchecked\nviola: f 1/4 D4 E4 F4 G4 ||| D4 E4 F4 G4 | D4 E4 F4 G4 |||");
     let text = text.replacen("number=\"2\"", "number=\"1\"", 1).replacen("number=\"3\"", "number=\"2\"", 1);
     // The testkit leaves the first of equal numbers where it is: the movement begins where counting goes back.
     let text = text.replacen("number=\"1\"", "number=\"7\"", 1);

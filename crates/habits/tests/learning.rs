@@ -22,15 +22,15 @@ fn line(text: &str) -> Line {
 /// A line of many bars of uneven rhythm: what the bow does in them depends on the prices.
 fn long(bars: usize, seed: usize) -> Line {
     const BARS: [&str; 6] = [
-        "c''4 d'' e''",
-        "(c''4 d'') e''4",
-        "c''4. d''8 e''4",
-        "c''8 d'' (e'' f'') g''4",
-        "r4 c''8 d'' e''4",
-        "(c''8 d'' e'') f''8 g''4",
+        "1/4 C5 D5 E5",
+        "(1/4 C5 D5) E5",
+        "3/8 C5 1/8 D5 1/4 E5",
+        "1/8 C5 D5 (E5 F5) 1/4 G5",
+        "1/4 rest 1/8 C5 D5 1/4 E5",
+        "(1/8 C5 D5 E5) F5 1/4 G5",
     ];
     let bars: Vec<&str> = (0..bars).map(|bar| BARS[(bar * 7 + bar / 5 + seed) % BARS.len()]).collect();
-    line(&format!("time 3/4  quarter=100\nviolin: mf {} |.", bars.join(" | ")))
+    line(&format!("time 3/4  quarter=100\nviolin: mf {} |||", bars.join(" | ")))
 }
 
 fn blind(line: &Line, profile: &Profile) -> PlanSettings {

@@ -11,7 +11,7 @@ use crate::model::{PitchName, Place, Spot};
 ///
 /// ```
 /// use arcata_layer::Addresses;
-/// # let text = arcata_testkit::musicxml("violin: c''4 d'' e'' f''");
+/// # let text = arcata_testkit::musicxml("violin: 1/4 C5 D5 E5 F5");
 /// # let document = arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap();
 /// let score = arcata_score::read(&document);
 /// let addresses = Addresses::new(&score);

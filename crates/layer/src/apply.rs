@@ -131,7 +131,7 @@ pub(crate) fn check_kinship(
 ///
 /// ```
 /// use arcata_layer::{Addresses, Entry, Layer, Mark, Trust, apply, wipe};
-/// # let text = arcata_testkit::musicxml("violin: c''4 d'' e'' f''");
+/// # let text = arcata_testkit::musicxml("violin: 1/4 C5 D5 E5 F5");
 /// # let parse = |text: &[u8]| arcata_xml::Document::parse(text.to_vec(), &Default::default()).unwrap();
 /// # let document = parse(text.as_bytes());
 /// let score = arcata_score::read(&document);

@@ -102,13 +102,13 @@ mod tests {
 
     #[test]
     fn an_example_becomes_a_picture_and_stays_readable() {
-        let page = "# A\n\n```music\nviolin: d'4 e' f' g' |.\n```\n\nAfter.\n";
+        let page = "# A\n\n```music\nviolin: 1/4 D4 E4 F4 G4 |||\n```\n\nAfter.\n";
         let (text, pictures) = engraved(page, "a", &Engraver::new()).unwrap();
         assert_eq!(pictures.len(), 1);
         assert_eq!(pictures[0].0, "a-1.svg");
         assert!(pictures[0].1.contains("<svg"));
         assert!(
-            text.contains("](a-1.svg)") && text.contains("d'4 e' f' g'") && text.ends_with("After.\n"),
+            text.contains("](a-1.svg)") && text.contains("1/4 D4 E4 F4 G4") && text.ends_with("After.\n"),
             "{text}"
         );
         assert!(

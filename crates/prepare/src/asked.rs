@@ -136,7 +136,7 @@ impl Planner<'_> {
     ///
     /// ```
     /// # use arcata_layer::{Addresses, Entry, Found, HookSign, Layer, Mark};
-    /// # let music = arcata_testkit::musicxml("violin: c''4!up d'' e'' f''").into_bytes();
+    /// # let music = arcata_testkit::musicxml("violin: 1/4 C5!up D5 E5 F5").into_bytes();
     /// # let document = arcata_xml::Document::parse(music, &Default::default())?;
     /// let score = arcata_score::read(&document);
     /// let note = arcata_score::NoteId(1);

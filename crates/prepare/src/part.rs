@@ -28,7 +28,7 @@ pub fn part_paper(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<P
 /// What the files of a part are called, without their endings: its number in the score and its name.
 ///
 /// ```
-/// let music = arcata_testkit::musicxml("violin: c'1").into_bytes();
+/// let music = arcata_testkit::musicxml("violin: 1/1 C4").into_bytes();
 /// let document = arcata_xml::Document::parse(music, &Default::default()).expect("well-formed");
 /// assert_eq!(arcata_prepare::part_file_name(&arcata_score::read(&document), 0), "01-violin");
 /// ```

@@ -19,7 +19,7 @@ pub struct WithLayer {
 /// [`Planner::told`](crate::Planner::told).
 ///
 /// ```
-/// # let music = arcata_testkit::musicxml("violin: c''4 d'' e'' f''").into_bytes();
+/// # let music = arcata_testkit::musicxml("violin: 1/4 C5 D5 E5 F5").into_bytes();
 /// let document = arcata_xml::Document::parse(music, &Default::default())?;
 /// let score = arcata_score::read(&document);
 /// let place = arcata_layer::Addresses::new(&score).place(0, arcata_score::NoteId(1)).expect("a note");

@@ -16,9 +16,9 @@ use arcata_xml::{Document, Limits};
 
 const MUSIC: &str = "\
 title \"Lock & <Quay>\" composer \"A. Player\"
-Violin I: c''4!up d'' e'' f'' | (g''2 a'') | c''1
-Violin II: c'4 d' e' f' | g'2 a' | c'1
-Flute: c''1 | c''1 | c''1
+Violin I: 1/4 C5!up D5 E5 F5 | (1/2 G5 A5) | 1/1 C5
+Violin II: 1/4 C4 D4 E4 F4 | 1/2 G4 A4 | 1/1 C4
+Flute: 1/1 C5 | C5 | C5
 ";
 
 fn score() -> Score {
@@ -220,7 +220,7 @@ fn pdf_is_the_same_each_time_and_has_a_page_a_section() {
 
 #[test]
 fn long_sections_go_on_over_pages() {
-    let bars = vec!["c'4 d' e' f'"; 240].join(" | ");
+    let bars = vec!["1/4 C4 D4 E4 F4"; 240].join(" | ");
     let text = arcata_testkit::musicxml(&format!("Violin: {bars}"));
     let score = arcata_score::read(&Document::parse(text.into_bytes(), &Limits::default()).unwrap());
     let addresses = Addresses::new(&score);

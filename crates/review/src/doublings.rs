@@ -41,7 +41,7 @@ struct Sounded {
 /// ```
 /// use arcata_review::doublings::doublings;
 /// let xml = arcata_testkit::musicxml(
-///     "violin: c''4 d'' e'' f'' | g'' a'' g'' f'' |.\ncello: c4 d e f4 | g a g f4 |.",
+///     "violin: 1/4 C5 D5 E5 F5 | G5 A5 G5 F5 |||\ncello: 1/4 C3 D3 E3 F3 | G3 A3 G3 F3 |||",
 /// );
 /// let file = arcata_xml::open_score(xml.into_bytes(), &arcata_xml::Limits::default())?;
 /// let score = arcata_score::read(file.document());
@@ -149,9 +149,9 @@ mod tests {
     #[test]
     fn octaves_transpositions_and_ornaments_do_not_hide_a_doubling() {
         let score = read(arcata_testkit::musicxml(
-            "violin: c''4 *d''16 d''4 e'' f'' | g''2 a''4 r | R | c''1 |.\n\
-             clarinet: transpose -2 d'4 e' f#' g' | a'4 a' b' r | R | d'1 |.\n\
-             viola: d'4 e' f#' g' | a'2 b'4 r | R | d'1 |.",
+            "violin: 1/4 C5 *D5 D5 E5 F5 | 1/2 G5 1/4 A5 rest | bar-rest | 1/1 C5 |||\n\
+             clarinet: transpose -2 1/4 D4 E4 F#4 G4 | A4 A4 B4 rest | bar-rest | 1/1 D4 |||\n\
+             viola: 1/4 D4 E4 F#4 G4 | 1/2 A4 1/4 B4 rest | bar-rest | 1/1 D4 |||",
         ));
         let found = doublings(&score);
         assert_eq!(found.len(), 1, "the viola plays a tone higher: {found:?}");

@@ -8,11 +8,11 @@ use arcata_review::{Piece, slur_offers};
 use arcata_xml::{Document, EditList, Limits};
 
 const MUSIC: [&str; 5] = [
-    "quarter=96\nviolin: f (c''8 d'' e'') f'' g''4 a'' | (c''8 d'' e'' f'') g''4 a'' | c''1 |.",
-    "quarter=60\nviolin: p (c''4 d'') (e'' f'') | g''2 (a''4 g'') | f''1 |.",
-    "quarter=120\nviola: mf c'8 d' e' f' (g' a' b') c'' | (c''4. b'8) a'4 g' | c'1 |.",
-    "quarter=72\ncello: f (c4 d e f4 | g4 a4) b4 c' | d'1 |.",
-    "quarter=88\nviolin: mf c''4 (d''2 e''4 | f''4) e''2 d''4 | c''1 |.",
+    "quarter=96\nviolin: f (1/8 C5 D5 E5) F5 1/4 G5 A5 | (1/8 C5 D5 E5 F5) 1/4 G5 A5 | 1/1 C5 |||",
+    "quarter=60\nviolin: p (1/4 C5 D5) (E5 F5) | 1/2 G5 (1/4 A5 G5) | 1/1 F5 |||",
+    "quarter=120\nviola: mf 1/8 C4 D4 E4 F4 (G4 A4 B4) C5 | (3/8 C5 1/8 B4) 1/4 A4 G4 | 1/1 C4 |||",
+    "quarter=72\ncello: f (1/4 C3 D3 E3 F3 | G3 A3) B3 C4 | 1/1 D4 |||",
+    "quarter=88\nviolin: mf 1/4 C5 (1/2 D5 1/4 E5 | F5) 1/2 E5 1/4 D5 | 1/1 C5 |||",
 ];
 
 #[test]
@@ -67,8 +67,8 @@ fn the_slur_of_a_grace_note_stays() {
     let profile = Profile::default();
     let options = LineOptions::default();
     let musics = [
-        "quarter=88\nviolin: mf c''4 (*d''16 e''4) f'' g'' | (c''4 d'') (*f''16 e''4) f'' | c''1 |.",
-        "quarter=88\nviolin: mf (c''4 d'') (*f''16 (e''4)2 f'')2 | (c''4 d'' *e''16 f''4) g'' | c''1 |.",
+        "quarter=88\nviolin: mf 1/4 C5 (*D5 E5) F5 G5 | (C5 D5) (*F5 E5) F5 | 1/1 C5 |||",
+        "quarter=88\nviolin: mf (1/4 C5 D5) (*F5 (E5)2 F5)2 | (C5 D5 *E5 F5) G5 | 1/1 C5 |||",
     ];
     let mut offered = 0;
     for music in musics {

@@ -6,7 +6,7 @@ use crate::model::{Bar, BarFill, BarStyle, EndingStop, Item, Leave, Part};
 use crate::music::PartReader;
 
 impl PartReader {
-    /// `|`, `||`, `|.`, `|:`, `:|`, `:|*3`, `:|:`.
+    /// `|`, `||`, `|||`, `|:`, `:|`, `:|*3`, `:|:`.
     pub(crate) fn read_bar_line(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
         let from = cursor.position();
         if cursor.take_text(":|:") {
@@ -20,14 +20,14 @@ impl PartReader {
                 self.end_bar(BarStyle::Plain, &cursor.place_from(from))?;
             }
             self.bar.repeat_start = true;
+        } else if cursor.take_text("|||") {
+            self.end_bar(BarStyle::Final, &cursor.place_from(from))?;
         } else if cursor.take_text("||") {
             self.end_bar(BarStyle::Double, &cursor.place_from(from))?;
-        } else if cursor.take_text("|.") {
-            self.end_bar(BarStyle::Final, &cursor.place_from(from))?;
         } else if cursor.take('|') {
             self.end_bar(BarStyle::Plain, &cursor.place_from(from))?;
         } else {
-            return Err(cursor.error("a bar line: | || |. |: :| :|: or :|*3"));
+            return Err(cursor.error("a bar line: | || ||| |: :| :|: or :|*3"));
         }
         Ok(())
     }
@@ -40,9 +40,8 @@ impl PartReader {
             return match end {
                 // A bar line before any music, or twice in a row at the join of two lines.
                 BarStyle::Plain if nothing_yet => Ok(()),
-                _ => {
-                    Err(place.error("music before this bar line: R for a bar's rest, empty for an empty bar"))
-                }
+                _ => Err(place
+                    .error("music before this bar line: bar-rest for a bar's rest, empty for an empty bar")),
             };
         }
         if end != BarStyle::Plain

@@ -17,8 +17,8 @@ use crate::{settle, write};
 ///
 /// let fixture = Fixture::parse(
 ///     "key D  quarter=96
-///      violin: mf d'4 (e'8 f#') g'4 a'4 | b'1 |.
-///              ? D    U         D   U     D",
+///      violin: mf 1/4 D4 (1/8 E4 F#4) 1/4 G4 A4 | 1/1 B4 |||
+///              ?      D      U             D  U        D",
 /// )?;
 /// assert!(fixture.musicxml().contains("<part-name>violin</part-name>"));
 /// let told: Vec<&str> = fixture.expectations().iter().map(|e| e.text.as_str()).collect();
@@ -149,7 +149,7 @@ impl Lines {
 
     fn finish(self, first_line: usize) -> Read<Fixture> {
         if self.readers.is_empty() {
-            return Err(Cursor::new("", first_line).error("a part line such as `violin: d'4 e' f' g'`"));
+            return Err(Cursor::new("", first_line).error("a part line such as `violin: 1/4 D4 E4 F4 G4`"));
         }
         let mut parts: Vec<Part> =
             self.readers.into_iter().map(|reader| reader.finish()).collect::<Read<_>>()?;

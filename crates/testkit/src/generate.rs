@@ -71,7 +71,7 @@ const METRES: [(&str, Units); 7] =
     [("4/4", 64), ("3/4", 48), ("2/4", 32), ("6/8", 48), ("3+2/8", 40), ("9/8", 72), ("cut", 64)];
 
 const VALUES: [(Units, &str); 8] =
-    [(64, "1"), (48, "2."), (32, "2"), (24, "4."), (16, "4"), (12, "8."), (8, "8"), (4, "16")];
+    [(64, "1/1"), (48, "3/4"), (32, "1/2"), (24, "3/8"), (16, "1/4"), (12, "3/16"), (8, "1/8"), (4, "1/16")];
 
 /// What all parts share.
 struct Plan {
@@ -85,7 +85,7 @@ struct BarPlan {
     before: String,
     /// The bar line after it, for every part.
     after: &'static str,
-    /// Only in the first part: `]` at the end of a second ending.
+    /// Only in the first part: a second ending goes on to the right.
     closes_ending: bool,
 }
 
@@ -117,7 +117,7 @@ impl Plan {
             draw_repeats(random, &mut bars);
         }
         if let Some(last) = bars.last_mut().filter(|last| last.after == "|") {
-            last.after = "|.";
+            last.after = "|||";
         }
         Self { header, bars }
     }
@@ -144,8 +144,8 @@ fn draw_repeats(random: &mut Random, bars: &mut [BarPlan]) {
         bars[index].before.insert_str(0, "|: ");
         bars[last].after = ":|";
         if random.chance(40) {
-            bars[last].before.insert_str(0, "[1 ");
-            bars[last + 1].before.insert_str(0, "[2 ");
+            bars[last].before.insert_str(0, "ending=1 ");
+            bars[last + 1].before.insert_str(0, "ending=2 ");
             bars[last + 1].closes_ending = true;
         }
         index = last + 2;
@@ -188,7 +188,20 @@ struct NoteCell {
     pitch: String,
     value: &'static str,
     after: String,
+    tied_on: bool,
     plucked: bool,
+}
+
+impl NoteCell {
+    /// The note as written, with its value where it does not carry on.
+    fn written(&self, carries: bool) -> String {
+        let tie = if self.tied_on { "_" } else { "" };
+        let notes: Vec<String> = self.pitch.split('+').map(|note| format!("{note}{tie}")).collect();
+        // The number of a slur and a value are two things.
+        let apart = if self.before.ends_with(|c: char| c.is_ascii_digit()) { " " } else { "" };
+        let value = if carries { String::new() } else { format!("{apart}{} ", self.value) };
+        format!("{}{value}{}{}", self.before, notes.join("+"), self.after)
+    }
 }
 
 struct PartDraw<'a> {
@@ -216,7 +229,7 @@ impl PartDraw<'_> {
             }
             self.draw_bar(bar.length, &mut key, plucked);
             if bar.closes_ending && part == 0 {
-                self.between("]");
+                self.between("open-ended");
             }
             self.between(if part == 0 { bar.after } else { "|" });
         }
@@ -235,7 +248,7 @@ impl PartDraw<'_> {
 
     fn draw_bar(&mut self, length: Units, key: &mut usize, plucked: bool) {
         if self.random.chance(5) {
-            self.cells.push(Cell::Apart("R".to_owned(), None));
+            self.cells.push(Cell::Apart("bar-rest".to_owned(), None));
             return;
         }
         if self.has(Detail::All) && self.random.chance(5) {
@@ -246,7 +259,7 @@ impl PartDraw<'_> {
                 let cells = self.cells.split_off(start);
                 voices.push(spell_out(&cells));
             }
-            self.cells.push(Cell::Apart(format!("{{{{ {} }}}}", voices.join(" // ")), None));
+            self.cells.push(Cell::Apart(format!("{{voices {} }}", voices.join(" over ")), None));
             return;
         }
         self.fill(length, key, plucked);
@@ -267,7 +280,7 @@ impl PartDraw<'_> {
             let (units, value) = fitting[first.max(second)];
             left -= units;
             if self.random.chance(10) {
-                self.cells.push(Cell::Apart(format!("r{value}"), Some(value)));
+                self.cells.push(Cell::Apart(format!("{value} rest"), Some(value)));
             } else {
                 self.draw_note(value, key, plucked);
             }
@@ -276,7 +289,7 @@ impl PartDraw<'_> {
 
     fn draw_tuplet(&mut self, key: &mut usize, plucked: bool) {
         let (open, count, value) =
-            *self.random.pick(&[("{3:2", 3, "8"), ("{5:4", 5, "16"), ("{6:4", 6, "16")]);
+            *self.random.pick(&[("{3:2", 3, "1/8"), ("{5:4", 5, "1/16"), ("{6:4", 6, "1/16")]);
         self.between(open);
         for _ in 0..count {
             self.draw_note(value, key, plucked);
@@ -292,7 +305,7 @@ impl PartDraw<'_> {
         if self.has(Detail::All) {
             if self.random.chance(6) {
                 let upper = self.spell(*key + 4 + self.seat.lowest % 2);
-                pitch = format!("<{pitch} {upper}>");
+                pitch = format!("{pitch}+{upper}");
                 if self.random.chance(30) {
                     note.after.push_str("!arp");
                 }
@@ -301,7 +314,7 @@ impl PartDraw<'_> {
                 let grace = self.spell(*key + 1);
                 let (open, close) = if self.random.chance(50) && !plucked { ("(3", ")3") } else { ("", "") };
                 let slash = if self.random.chance(50) { "/" } else { "" };
-                note.before = format!("{open}*{slash}{grace}16 ");
+                note.before = format!("{open}*{slash}{grace} ");
                 note.after.push_str(close);
             }
             if self.random.chance(12) {
@@ -318,11 +331,9 @@ impl PartDraw<'_> {
 
     /// The name of a white key, sometimes raised or lowered.
     fn spell(&mut self, key: usize) -> String {
-        let letter = ["c", "d", "e", "f", "g", "a", "b"][key % 7];
+        let letter = ["C", "D", "E", "F", "G", "A", "B"][key % 7];
         let accidental = if self.random.chance(15) { *self.random.pick(&["#", "b"]) } else { "" };
-        let octave = key / 7;
-        let marks = if octave >= 3 { "'".repeat(octave - 3) } else { ",".repeat(3 - octave) };
-        format!("{letter}{accidental}{marks}")
+        format!("{letter}{accidental}{}", key / 7)
     }
 
     /// Runs of notes with no rest between them.
@@ -356,7 +367,7 @@ impl PartDraw<'_> {
                     continue;
                 }
                 let Some(first) = self.note(pair[0]) else { continue };
-                first.after.insert(0, '~');
+                first.tied_on = true;
                 let pitch = first.pitch.clone();
                 if let Some(second) = self.note(pair[1]) {
                     second.pitch = pitch;
@@ -428,7 +439,7 @@ fn spell_out(cells: &[Cell]) -> String {
         .iter()
         .map(|cell| match cell {
             Cell::Between(text) | Cell::Apart(text, _) => text.clone(),
-            Cell::Note(note) => format!("{}{}{}{}", note.before, note.pitch, note.value, note.after),
+            Cell::Note(note) => note.written(false),
         })
         .collect();
     words.join(" ")
@@ -445,13 +456,10 @@ fn render(name: &str, cells: &[Cell]) -> String {
             Cell::Between(text) => line.push_str(text),
             Cell::Apart(text, value) => {
                 line.push_str(text);
-                carried = if text == "R" { carried } else { *value };
+                carried = if text == "bar-rest" { carried } else { *value };
             }
             Cell::Note(note) => {
-                // A bare f would be a dynamic.
-                let carries = carried == Some(note.value) && note.pitch != "f";
-                let value = if carries { "" } else { note.value };
-                line.push_str(&format!("{}{}{value}{}", note.before, note.pitch, note.after));
+                line.push_str(&note.written(carried == Some(note.value)));
                 carried = Some(note.value);
             }
         }

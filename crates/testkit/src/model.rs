@@ -56,6 +56,14 @@ impl NoteValue {
     pub(crate) const QUARTER: Self = Self { denominator: 4, dots: 0 };
     pub(crate) const SIXTEENTH: Self = Self { denominator: 16, dots: 0 };
 
+    /// The value that lasts `count / of` of a whole note: 3/8 is a quarter note with a dot.
+    pub(crate) fn of(count: u32, of: u32) -> Option<Self> {
+        let dots = (0..=4).find(|dots| (2 << dots) - 1 == count)?;
+        let denominator = of >> dots;
+        let known = matches!(denominator, 1 | 2 | 4 | 8 | 16 | 32 | 64 | 128);
+        (known && denominator << dots == of).then_some(Self { denominator, dots })
+    }
+
     /// Length in whole notes, outside any tuplet.
     pub(crate) fn length(self) -> Fraction {
         let plain = Fraction::new(1, i64::from(self.denominator));

@@ -8,7 +8,7 @@ use crate::model::{
     Bar, BarFill, Change, Direction, EndingStop, Event, Grace, Item, Leave, NoteValue, Part, Settled, Sound,
     Tuplet, TupletEdge, Wedge,
 };
-use crate::notes::{read_chord, read_note, read_value};
+use crate::notes::{read_notes, read_value};
 
 /// What has been opened inside a bar and must be closed in it.
 #[derive(Debug)]
@@ -88,15 +88,17 @@ impl PartReader {
                 Ok(())
             }
             (Some('['), _) => self.read_bracket(cursor),
-            (Some(']'), _) => self.close_ending(cursor),
             (Some('('), _) => self.open_slur(cursor),
             (Some(')'), _) => self.close_slur(cursor),
-            (Some('{'), Some('{')) => self.open_voices(cursor),
+            (Some('{'), Some('v')) => self.open_voices(cursor),
             (Some('{'), _) => self.open_tuplet(cursor),
             (Some('}'), _) => self.close_brace(cursor),
-            (Some('/'), Some('/')) => self.next_voice(cursor),
             (Some('<' | '>' | '='), Some('=')) => self.read_hairpin(cursor),
-            (Some('<'), _) => self.read_chord_event(cursor),
+            (Some('A'..='G'), _) => self.read_notes(cursor),
+            (Some('0'..='9'), _) => {
+                self.value = read_value(cursor)?;
+                Ok(())
+            }
             (Some('*'), _) => {
                 self.prefix.get_or_insert(cursor.position());
                 cursor.take('*');
@@ -130,18 +132,29 @@ impl PartReader {
         Ok(())
     }
 
-    /// `[A]` is a rehearsal mark; `[1` or `[1,2` opens an ending.
+    /// `[A]` is a rehearsal mark.
     fn read_bracket(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
         let from = cursor.position();
         cursor.take('[');
-        let label = cursor.take_while(|c| c.is_alphanumeric() || c == ',');
-        if !label.is_empty() && cursor.take(']') {
-            self.direction(Direction::Rehearsal(label));
-            return Ok(());
-        }
-        if label.is_empty() || label.contains(char::is_alphabetic) {
+        let label = cursor.take_while(char::is_alphanumeric);
+        if label.is_empty() || !cursor.take(']') {
             cursor.go_back(from);
-            return Err(cursor.error("a rehearsal mark such as [A], or an ending such as [1 or [1,2"));
+            return Err(cursor.error("a rehearsal mark such as [A]"));
+        }
+        self.direction(Direction::Rehearsal(label));
+        Ok(())
+    }
+
+    /// `ending=1` or `ending=1,2` opens an ending.
+    fn open_ending(&mut self, cursor: &mut Cursor<'_>, from: usize) -> Read<()> {
+        let label = if cursor.take('=') {
+            cursor.take_while(|c| c.is_ascii_digit() || c == ',')
+        } else {
+            String::new()
+        };
+        if label.is_empty() {
+            cursor.go_back(from);
+            return Err(cursor.error("an ending such as ending=1 or ending=1,2"));
         }
         if self.bar_has_events() {
             cursor.go_back(from);
@@ -156,11 +169,11 @@ impl PartReader {
         Ok(())
     }
 
-    fn close_ending(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    /// The ending goes on to the right, with no end of its own.
+    fn leave_ending_open(&mut self, cursor: &Cursor<'_>, from: usize) -> Read<()> {
         let Some(open) = self.open_ending.take().filter(|_| self.bar_has_events()) else {
-            return Err(cursor.error("`]` at the end of a bar under an ending"));
+            return Err(cursor.place_from(from).error("open-ended at the end of a bar under an ending"));
         };
-        cursor.take(']');
         self.bar.ending_stop = Some((open, EndingStop::Open));
         Ok(())
     }
@@ -175,7 +188,13 @@ impl PartReader {
 
     fn read_slur_number(&self, cursor: &mut Cursor<'_>) -> Read<u32> {
         let from = cursor.position();
-        let number = cursor.take_number()?.unwrap_or(1);
+        let number = cursor.take_number()?;
+        // In `(1/8 E4` the number is that of a value.
+        if cursor.peek() == Some('/') {
+            cursor.go_back(from);
+            return Ok(1);
+        }
+        let number = number.unwrap_or(1);
         if (1..=16).contains(&number) {
             return Ok(number);
         }
@@ -215,18 +234,21 @@ impl PartReader {
         if !self.frames.is_empty() {
             return Err(cursor.error("voices outside tuplets and other voices"));
         }
-        cursor.take_text("{{");
+        if !cursor.take_text("{voices") {
+            return Err(cursor.error("a tuplet {3:2 … } or voices {voices … over … }"));
+        }
         let outer = std::mem::take(&mut self.bar.items);
         self.frames.push(Frame::Voices { outer, done: Vec::new(), place: cursor.place_from(from) });
         Ok(())
     }
 
-    fn next_voice(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn next_voice(&mut self, cursor: &Cursor<'_>, from: usize) -> Read<()> {
         let Some(Frame::Voices { done, .. }) = self.frames.last_mut() else {
-            return Err(cursor.error("`//` only between the voices inside {{ … }}, with tuplets closed"));
+            return Err(cursor
+                .place_from(from)
+                .error("over only between the voices inside {voices … }, with tuplets closed"));
         };
         done.push(std::mem::take(&mut self.bar.items));
-        cursor.take_text("//");
         Ok(())
     }
 
@@ -236,7 +258,7 @@ impl PartReader {
         let actual = cursor.take_number()?.filter(|n| (1..=99).contains(n));
         let normal = if cursor.take(':') { cursor.take_number()? } else { None };
         let (Some(actual), Some(normal)) = (actual, normal.filter(|n| (1..=99).contains(n))) else {
-            return Err(cursor.place_from(from).error("a tuplet {3:2 … } or voices {{ … // … }}"));
+            return Err(cursor.place_from(from).error("a tuplet {3:2 … } or voices {voices … over … }"));
         };
         self.tuplets.push(Tuplet { actual, normal });
         let first_event = self.part.events.len();
@@ -244,7 +266,7 @@ impl PartReader {
         Ok(())
     }
 
-    /// `}` closes the innermost tuplet; where none is open, `}}` closes the voices.
+    /// `}` closes the innermost tuplet; where none is open, it closes the voices.
     fn close_brace(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
         match self.frames.pop() {
             Some(Frame::Tuplet { first_event, place }) => {
@@ -264,21 +286,23 @@ impl PartReader {
                 }
                 Ok(())
             }
-            Some(Frame::Voices { outer, mut done, place }) if cursor.take_text("}}") => {
+            Some(Frame::Voices { outer, mut done, place }) => {
+                cursor.take('}');
                 done.push(std::mem::replace(&mut self.bar.items, outer));
                 if done.len() < 2 {
-                    return Err(place.error("two voices or more, with `//` between them"));
+                    return Err(place.error("two voices or more, with over between them"));
                 }
                 self.bar.items.push(Item::Voices(done));
                 Ok(())
             }
-            _ => Err(cursor.error("a `{` that this closes; voices are closed by `}}`")),
+            None => Err(cursor.error("a `{` that this closes")),
         }
     }
 
-    fn read_chord_event(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    /// A note, or several joined by `+`: a chord.
+    fn read_notes(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
         let from = cursor.position();
-        let notes = read_chord(cursor)?;
+        let notes = read_notes(cursor)?;
         self.finish_event(cursor, from, Sound::Notes(notes))
     }
 
@@ -288,7 +312,7 @@ impl PartReader {
             return Ok(());
         }
         let from = cursor.position();
-        let word = cursor.take_while(|c| c.is_ascii_alphabetic());
+        let word = cursor.take_while(|c| c.is_ascii_lowercase() || c == '-');
         let alone = cursor.peek().is_none_or(|c| c.is_whitespace() || c == '|' || c == ':');
         if alone && let Some(level) = dynamic(&word) {
             self.direction(Direction::Dynamic(level));
@@ -309,13 +333,19 @@ impl PartReader {
             "page" => self.bar.starts_page = true,
             "dashes" if cursor.take('(') => self.direction(Direction::DashesStart),
             "dashes" if cursor.take(')') => self.direction(Direction::DashesStop),
-            "R" => return self.read_bar_rest(cursor, from),
-            "r" => return self.finish_event(cursor, from, Sound::Rest),
-            "s" => return self.finish_event(cursor, from, Sound::Gap),
+            "ending" => return self.open_ending(cursor, from),
+            "open-ended" => return self.leave_ending_open(cursor, from),
+            "over" => return self.next_voice(cursor, from),
+            "bar-rest" => return self.read_bar_rest(cursor, from),
+            "rest" => return self.finish_event(cursor, from, Sound::Rest),
+            "gap" => return self.finish_event(cursor, from, Sound::Gap),
             _ => {
                 cursor.go_back(from);
-                let notes = vec![read_note(cursor)?];
-                return self.finish_event(cursor, from, Sound::Notes(notes));
+                return Err(cursor.error(
+                    "a note such as F#4, a chord such as D4+A4, rest, bar-rest, a value such as 1/4, a bar line, a \
+                     dynamic, \"words\", or one of time, key, clef, staff, transpose, quarter=, sound=, ending=, \
+                     dashes(, dashes), short, unnumbered, empty, page",
+                ));
             }
         }
         Ok(())
@@ -334,7 +364,7 @@ impl PartReader {
         Ok(())
     }
 
-    /// `R` rests for a bar, `R*8` for eight bars printed as one rest.
+    /// `bar-rest` rests for a bar, `bar-rest*8` for eight bars printed as one rest.
     fn read_bar_rest(&mut self, cursor: &mut Cursor<'_>, from: usize) -> Read<()> {
         if cursor.take('*') {
             let count = cursor.take_number()?.filter(|count| (2..=999).contains(count));
@@ -347,19 +377,14 @@ impl PartReader {
         self.finish_event(cursor, from, Sound::BarRest)
     }
 
-    /// Reads value and suffixes of an event and puts it into the bar.
+    /// Reads the suffixes of an event and puts it into the bar.
     fn finish_event(&mut self, cursor: &mut Cursor<'_>, from: usize, sound: Sound) -> Read<()> {
         let from = self.prefix.take().unwrap_or(from);
         let grace = self.grace.take();
-        let written = if matches!(sound, Sound::BarRest) { None } else { read_value(cursor)? };
-        let value = match (written, grace) {
-            (Some(value), Some(_)) => value,
-            (None, Some(_)) => NoteValue::SIXTEENTH,
-            (Some(value), None) => {
-                self.value = value;
-                value
-            }
-            (None, None) => self.value,
+        let value = match grace {
+            Some(_) if cursor.take('=') => read_value(cursor)?,
+            Some(_) => NoteValue::SIXTEENTH,
+            None => self.value,
         };
         let mut event = Event {
             sound,
@@ -377,17 +402,19 @@ impl PartReader {
         if grace.is_some() && event.notes().is_empty() {
             return Err(event.place.error("a note after the `*` of a grace note"));
         }
+        if grace.is_some() && event.notes().iter().any(|note| note.tied_on) {
+            return Err(event.place.error("a tie only after a full note"));
+        }
         event.slur_starts = self.slur_starts.iter().map(|(number, _)| *number).collect();
         self.bar.items.push(Item::Event(self.part.events.len()));
         self.part.events.push(event);
         self.read_suffixes(cursor, from)?;
         self.settle_slur_starts()?;
-        let separated =
-            cursor.peek().is_none_or(|c| c.is_whitespace() || matches!(c, '|' | ':' | '}' | ']' | '/'));
+        let separated = cursor.peek().is_none_or(|c| c.is_whitespace() || matches!(c, '|' | ':' | '}'));
         if separated {
             Ok(())
         } else {
-            Err(cursor.error("a space after the note, or ~ for a tie, ! for a mark, )"))
+            Err(cursor.error("a space after the note, or _ for a tie, ! for a mark, )"))
         }
     }
 
@@ -396,14 +423,6 @@ impl PartReader {
         loop {
             if cursor.peek() == Some(')') {
                 self.close_slur(cursor)?;
-            } else if cursor.take('~') {
-                let event = &mut self.part.events[index];
-                match &mut event.sound {
-                    Sound::Notes(notes) if event.grace.is_none() => {
-                        notes.iter_mut().for_each(|note| note.tied_on = true);
-                    }
-                    _ => return Err(event.place.error("a tie only after a full note")),
-                }
             } else if cursor.take('!') {
                 let mark = marks::read(cursor)?;
                 self.part.events[index].marks.push(mark);
@@ -456,7 +475,7 @@ impl PartReader {
                 return Err(place.error("the tuplet to be closed in its bar by `}`"));
             }
             Some(Frame::Voices { place, .. }) => {
-                return Err(place.error("the voices to be closed in their bar by `}}`"));
+                return Err(place.error("the voices to be closed in their bar by `}`"));
             }
             None => {}
         }

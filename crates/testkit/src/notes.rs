@@ -4,32 +4,29 @@ use crate::cursor::Cursor;
 use crate::error::Read;
 use crate::model::{ChordNote, NoteValue, Pitch};
 
-/// Reads `f#''`: letter, accidental, octave marks.
-pub(crate) fn read_note(cursor: &mut Cursor<'_>) -> Read<ChordNote> {
-    let Some(letter @ 'a'..='g') = cursor.peek() else {
-        return Err(cursor.error(
-            "a note (a to g), a rest (r, R), a chord <…>, a bar line, a dynamic, \"words\", or one of time, key, \
-             clef, staff, transpose, quarter=, sound=, dashes(, dashes), short, unnumbered, empty, page",
-        ));
+/// Reads `D4_+A4`: notes that sound together, and which of them are tied on.
+pub(crate) fn read_notes(cursor: &mut Cursor<'_>) -> Read<Vec<ChordNote>> {
+    let mut notes = vec![read_note(cursor)?];
+    while cursor.take('+') {
+        notes.push(read_note(cursor)?);
+    }
+    Ok(notes)
+}
+
+/// Reads `F#4_`: letter, accidental, octave (the one that begins on middle C is 4, as acoustics counts them), tie.
+fn read_note(cursor: &mut Cursor<'_>) -> Read<ChordNote> {
+    let Some(step @ 'A'..='G') = cursor.peek() else {
+        return Err(cursor.error("a note such as F#4"));
     };
-    cursor.take(letter);
+    cursor.take(step);
     let alter = read_accidental(cursor);
-    // Without an octave mark the small octave is meant, the one that begins below middle C (Helmholtz's names).
-    let mut octave = 3;
-    while cursor.take('\'') {
-        octave += 1;
-    }
-    while octave <= 3 && cursor.take(',') {
-        octave -= 1;
-    }
-    if !(0..=9).contains(&octave) {
-        return Err(cursor.error("an octave from c,,, to c''''''"));
-    }
-    Ok(ChordNote {
-        pitch: Pitch { step: letter.to_ascii_uppercase(), alter, octave },
-        tied_on: false,
-        tied_from: false,
-    })
+    let from = cursor.position();
+    let octave = cursor.take_number()?.filter(|octave| *octave <= 9);
+    let Some(octave) = octave.and_then(|octave| i32::try_from(octave).ok()) else {
+        cursor.go_back(from);
+        return Err(cursor.error("an octave from 0 to 9, as in F#4"));
+    };
+    Ok(ChordNote { pitch: Pitch { step, alter, octave }, tied_on: cursor.take('_'), tied_from: false })
 }
 
 fn read_accidental(cursor: &mut Cursor<'_>) -> i32 {
@@ -41,40 +38,14 @@ fn read_accidental(cursor: &mut Cursor<'_>) -> i32 {
     0
 }
 
-/// Reads `<d' a'~>`.
-pub(crate) fn read_chord(cursor: &mut Cursor<'_>) -> Read<Vec<ChordNote>> {
-    cursor.take('<');
-    let mut notes = Vec::new();
-    loop {
-        cursor.skip_spaces();
-        if !notes.is_empty() && cursor.take('>') {
-            return Ok(notes);
-        }
-        if cursor.peek().is_none() {
-            return Err(cursor.error("`>` at the end of the chord"));
-        }
-        let mut note = read_note(cursor)?;
-        note.tied_on = cursor.take('~');
-        notes.push(note);
-    }
-}
-
-/// Reads `4.`: a value and its dots, if one stands here.
-pub(crate) fn read_value(cursor: &mut Cursor<'_>) -> Read<Option<NoteValue>> {
+/// Reads `3/8`: a value as a part of the whole note, dots and all.
+pub(crate) fn read_value(cursor: &mut Cursor<'_>) -> Read<NoteValue> {
     let from = cursor.position();
-    let Some(denominator) = cursor.take_number()? else {
-        if cursor.peek() == Some('.') {
-            return Err(cursor.error("a value before the dot, as in d'4. (staccato is written d'!.)"));
-        }
-        return Ok(None);
-    };
-    if !matches!(denominator, 1 | 2 | 4 | 8 | 16 | 32 | 64 | 128) {
+    let count = cursor.take_number()?;
+    let of = if cursor.take('/') { cursor.take_number()? } else { None };
+    let value = count.zip(of).and_then(|(count, of)| NoteValue::of(count, of));
+    value.ok_or_else(|| {
         cursor.go_back(from);
-        return Err(cursor.error("a value: 1, 2, 4, 8, 16, 32, 64 or 128"));
-    }
-    let mut dots = 0;
-    while dots < 4 && cursor.take('.') {
-        dots += 1;
-    }
-    Ok(Some(NoteValue { denominator, dots }))
+        cursor.error("a value: 1/1, 1/2, 1/4 … 1/128, or with dots 3/4, 3/8, 7/8 and their like")
+    })
 }

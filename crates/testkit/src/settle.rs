@@ -123,7 +123,7 @@ fn check_length(bar: &Bar, full: Option<Fraction>, pickup: bool, header: &Header
         return Ok(());
     }
     let hint = if bar.length < full {
-        "the header pickup, or short or unnumbered in the bar, allow less; a bare f is a dynamic, the note is f4"
+        "the header pickup, or short or unnumbered in the bar, allow less"
     } else {
         "short or unnumbered in the bar, or the header unchecked, allow more"
     };
@@ -181,10 +181,7 @@ impl Walk<'_> {
         }
         let last = voices.iter().rev().find_map(|voice| last_event(voice)).unwrap_or_default();
         let lengths: Vec<String> = ends.iter().map(|end| (end - onset).to_string()).collect();
-        Err(self.events[last].place.error(format!(
-            "voices of one length, not {} (a bare f is a dynamic, the note is f4)",
-            lengths.join(" and ")
-        )))
+        Err(self.events[last].place.error(format!("voices of one length, not {}", lengths.join(" and "))))
     }
 }
 

@@ -81,7 +81,7 @@ impl Case {
 /// ## A slur that is too long
 /// Eight slow bars under one slur.
 /// ```music
-/// violin: (d'1 e')
+/// violin: (1/1 D4 E4)
 /// ```
 /// ```finding
 /// the slur outlasts the bow

@@ -15,7 +15,7 @@ player = \"amateur\"
 ```
 
 ```music
-violin: pp (d'1 | e')
+violin: pp (1/1 D4 | E4)
 ```
 ```finding
 old text
@@ -24,7 +24,7 @@ old text
 ## Quiet
 A short slur.
 ```music
-violin: (d'2 e')
+violin: (1/2 D4 E4)
 ```
 ```findings
 ```
@@ -34,7 +34,7 @@ not a case
 ```
 Not said yet.
 ````music
-viola: R
+viola: bar-rest
 ````
 ";
 
@@ -60,9 +60,9 @@ fn cases_have_their_words_and_lines() {
 
 #[test]
 fn troubles_in_a_fixture_carry_lines_of_the_document() {
-    let cases = parse("a\n```music\nviolin: d'4 h\n```\n").unwrap_or_else(|error| panic!("{error}"));
+    let cases = parse("a\n```music\nviolin: 1/4 D4 h\n```\n").unwrap_or_else(|error| panic!("{error}"));
     let error = cases[0].fixture().expect_err("h is no note");
-    assert_eq!((error.line, error.column), (3, 13));
+    assert_eq!((error.line, error.column), (3, 16));
 }
 
 #[test]
@@ -90,9 +90,9 @@ fn line_ends_of_other_systems_stay() {
 #[test]
 fn broken_documents_are_refused() {
     for (document, line, trouble) in [
-        ("```music\nviolin: R\n", 1, "never closed"),
+        ("```music\nviolin: bar-rest\n", 1, "never closed"),
         ("x\n```finding\n```\n", 2, "no fixture before"),
-        ("```music\nviolin: R\n```\n```finding\n```\n```findings\n```\n", 6, "a second block"),
+        ("```music\nviolin: bar-rest\n```\n```finding\n```\n```findings\n```\n", 6, "a second block"),
         ("```profile\n```\n```profile\n```\n", 3, "a second profile"),
         ("```profile\n```\n", 2, "belongs to no fixture"),
     ] {

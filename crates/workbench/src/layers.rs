@@ -285,7 +285,7 @@ mod tests {
 
     #[test]
     fn a_layer_of_other_music_does_not_belong() {
-        let text = arcata_testkit::musicxml("viola: c'1 | c'1 | c'1 |.");
+        let text = arcata_testkit::musicxml("viola: 1/1 C4 | C4 | C4 |||");
         let document =
             arcata_xml::Document::parse(text.into_bytes(), &arcata_xml::Limits::default()).unwrap();
         let score = arcata_score::read(&document);

@@ -120,11 +120,11 @@ mod tests {
     use super::*;
 
     const MUSICS: [&str; 5] = [
-        "violin: c''4 (d'' e'') f'' | (g''4 a'') b'' c'''",
-        "violin: (c''4 d'') e'' f'' | (g''4 a'' b'') c'''",
-        "violin: c''4 d'' e'' f'' | g''4 a'' b'' c'''",
-        "violin: (c''4 d'' e'' f'') | (g''4 a'') (b'' c''')",
-        "violin: c''4 d'' (e'' f'') | g''4 (a'' b'' c''')",
+        "violin: 1/4 C5 (D5 E5) F5 | (G5 A5) B5 C6",
+        "violin: (1/4 C5 D5) E5 F5 | (G5 A5 B5) C6",
+        "violin: 1/4 C5 D5 E5 F5 | G5 A5 B5 C6",
+        "violin: (1/4 C5 D5 E5 F5) | (G5 A5) (B5 C6)",
+        "violin: 1/4 C5 D5 (E5 F5) | G5 (A5 B5 C6)",
     ];
 
     fn read(music: &str) -> (Document, Score) {
@@ -148,7 +148,7 @@ mod tests {
                 assert_eq!(slurs(&after, 0), slurs(&to, 0), "{one} to {other}");
             }
         }
-        assert!(slur_entries(&read(MUSICS[0]).1, &read("violin: c''1").1).is_err());
+        assert!(slur_entries(&read(MUSICS[0]).1, &read("violin: 1/1 C5").1).is_err());
     }
 
     /// An edit of the marked document, brought back: with the marks put on after it, the file is the one that the edit makes of

@@ -85,7 +85,7 @@ async fn layers_are_shown_hidden_taken_up_and_held_against_each_other() {
     assert!(bows(&bench).await.starts_with('d'), "the guest's bows are in it now");
     let file = bench.folder.path().join("leader.bowings.json");
     std::fs::write(&file, layer).expect("written");
-    let other = arcata_testkit::musicxml("viola: c'4 d' e' f'");
+    let other = arcata_testkit::musicxml("viola: 1/4 C4 D4 E4 F4");
     std::fs::write(bench.score().with_file_name("other.musicxml"), other).expect("written");
     let (path, folder) = (bench.score(), bench.folder);
     drop(bench.router);
@@ -300,8 +300,7 @@ async fn a_change_of_slurs_goes_into_the_layer_and_comes_off_with_it() {
 /// A player has a line of one name in every movement: what a wish turns is told against the same movement.
 #[tokio::test]
 async fn what_turns_in_a_later_movement_is_what_the_wish_turned() {
-    let bars =
-        "c''4 d'' e'' f'' | g''1 | c''4 d'' e'' f'' | g''4 f'' e'' d'' | R | R | c''4 d'' e'' f'' | g''1 |.";
+    let bars = "1/4 C5 D5 E5 F5 | 1/1 G5 | 1/4 C5 D5 E5 F5 | G5 F5 E5 D5 | bar-rest | bar-rest | C5 D5 E5 F5 | 1/1 G5 |||";
     let mut xml = arcata_testkit::musicxml(&format!("quarter=60\nviolin: mf {bars}"));
     // The second movement begins at the third bar, numbered anew.
     for bar in 3..=8 {

@@ -307,8 +307,8 @@ async fn slurs_are_changed_and_what_is_set_aside_is_kept_beside_the_score() {
 
 /// A figure that comes four times, played by two.
 const TWO: &str = "time 4/4  quarter=100\n\
-    violin i: mf c''4 e'' (g'' e'') | d''4 f'' (a'' f'') | c''4 e'' (g'' e'') | d''4 f'' (a'' f'') |.\n\
-    violin ii: mf a'4 c'' (e'' c'') | b'4 d'' (f'' d'') | a'4 c'' (e'' c'') | b'4 d'' (f'' d'') |.";
+    violin i: mf 1/4 C5 E5 (G5 E5) | D5 F5 (A5 F5) | C5 E5 (G5 E5) | D5 F5 (A5 F5) |||\n\
+    violin ii: mf 1/4 A4 C5 (E5 C5) | B4 D5 (F5 D5) | A4 C5 (E5 C5) | B4 D5 (F5 D5) |||";
 
 #[tokio::test]
 async fn an_act_goes_to_all_who_play_the_same_and_is_undone_as_one() {

@@ -33,53 +33,53 @@ use MarkReason::*;
 #[test]
 fn what_comes_anyway_is_obvious() {
     check(
-        "quarter=96\nviolin: mf c''4!down d''!up e''!down f''!up | g''1!down |.",
+        "quarter=96\nviolin: mf 1/4 C5!down D5!up E5!down F5!up | 1/1 G5!down |||",
         &[FreeBow, ComesAnyway, ComesAnyway, ComesAnyway, ComesAnyway],
     );
 }
 
 #[test]
 fn a_mark_that_keeps_the_last_two_from_being_hooked_holds_the_plan() {
-    check("time 3/4  quarter=120\nviolin: f c''4 d'' e''!down | f''4 r r |.", &[HoldsPlan]);
+    check("time 3/4  quarter=120\nviolin: f 1/4 C5 D5 E5!down | F5 rest rest |||", &[HoldsPlan]);
 }
 
 #[test]
 fn a_row_that_players_take_unasked_is_no_effect() {
     check(
-        "time 3/4  quarter=120\nviolin: f c''4!down d''!up e''!up | f''2.!down |.",
+        "time 3/4  quarter=120\nviolin: f 1/4 C5!down D5!up E5!up | 3/4 F5!down |||",
         &[FreeBow, BesideRow, Alternation, ComesAnyway],
     );
 }
 
 #[test]
 fn what_goes_against_alternation_is_needed() {
-    check("quarter=96\nviolin: p c''4 d''!down e''!down f'' | g''1 |.", &[BesideRow, Alternation]);
+    check("quarter=96\nviolin: p 1/4 C5 D5!down E5!down F5 | 1/1 G5 |||", &[BesideRow, Alternation]);
     check(
-        "quarter=96\nviolin: p c''4 d''!up e''!up f''!down | g''1 |.",
+        "quarter=96\nviolin: p 1/4 C5 D5!up E5!up F5!down | 1/1 G5 |||",
         &[BesideRow, Alternation, ComesAnyway],
     );
 }
 
 #[test]
 fn loud_rows_of_downs_are_an_effect() {
-    check("quarter=96\nviolin: f c''4!down d''!down e''!down f''!down | g''1!down |.", &[RowOfDowns; 5]);
-    let soft = audited("quarter=96\nviolin: p c''4!down d''!down e''!down f''!down | g''1!down |.").2;
+    check("quarter=96\nviolin: f 1/4 C5!down D5!down E5!down F5!down | 1/1 G5!down |||", &[RowOfDowns; 5]);
+    let soft = audited("quarter=96\nviolin: p 1/4 C5!down D5!down E5!down F5!down | 1/1 G5!down |||").2;
     assert!(soft.iter().all(|mark| mark.reason.class() == MarkClass::Needed));
 }
 
 #[test]
 fn ups_into_a_strong_down_are_an_effect() {
     check(
-        "quarter=96\nviolin: mf c''4 d'' e''!up f''!up | g''1!down |.",
+        "quarter=96\nviolin: mf 1/4 C5 D5 E5!up F5!up | 1/1 G5!down |||",
         &[UpsIntoDown, UpsIntoDown, ComesAnyway],
     );
 }
 
 #[test]
 fn a_figure_is_marked_twice_and_then_known() {
-    let bar = "c''4!down (d''8 e'') f''4!up g''!up";
+    let bar = "1/4 C5!down (1/8 D5 E5) 1/4 F5!up G5!up";
     check(
-        &format!("quarter=96\nviolin: mf {bar} | {bar} | {bar} | c''1 |."),
+        &format!("quarter=96\nviolin: mf {bar} | {bar} | {bar} | 1/1 C5 |||"),
         &[
             FirstInstances,
             UpsIntoDown,
@@ -96,18 +96,18 @@ fn a_figure_is_marked_twice_and_then_known() {
 
 #[test]
 fn a_portato_spelt_out_keeps_its_first_mark() {
-    check("quarter=96\nviolin: mf c''4 (d''!up!. e''!up!.) f'' | g''1 |.", &[SpeltOut, SpeltOut]);
+    check("quarter=96\nviolin: mf 1/4 C5 (D5!up!. E5!up!.) F5 | 1/1 G5 |||", &[SpeltOut, SpeltOut]);
 }
 
 #[test]
 fn marks_that_cannot_be() {
-    check("quarter=96\nviolin: mf (c''4 d''!up e'' f'') | g''1 |.", &[InsideSlur]);
-    check("quarter=96\nviolin: mf c''2 d''~ | d''4!up e'' f''2 |.", &[TiedFromBefore]);
-    check("quarter=96\nviolin: mf e''2 \"pizz.\" c''4 d''!up |.", &[Plucked]);
-    check("quarter=96\nviolin: mf c''4 r4!up e'' f'' | g''1 |.", &[OnRest]);
-    check("quarter=96\nviolin: mf c''4!down!up d'' e'' f'' | g''1 |.", &[BothBows, BothBows]);
+    check("quarter=96\nviolin: mf (1/4 C5 D5!up E5 F5) | 1/1 G5 |||", &[InsideSlur]);
+    check("quarter=96\nviolin: mf 1/2 C5 D5_ | 1/4 D5!up E5 1/2 F5 |||", &[TiedFromBefore]);
+    check("quarter=96\nviolin: mf 1/2 E5 \"pizz.\" 1/4 C5 D5!up |||", &[Plucked]);
+    check("quarter=96\nviolin: mf 1/4 C5 rest!up E5 F5 | 1/1 G5 |||", &[OnRest]);
+    check("quarter=96\nviolin: mf 1/4 C5!down!up D5 E5 F5 | 1/1 G5 |||", &[BothBows, BothBows]);
     // Long enough for both it is a change of bow.
-    check("quarter=96\nviolin: mf c''1!down!up!fermata | g''1 |.", &[FreeBow, Unusual]);
+    check("quarter=96\nviolin: mf 1/1 C5!down!up!fermata | G5 |||", &[FreeBow, Unusual]);
 }
 
 /// Taking the obvious marks out changes neither what comes nor the plan; made-up scores with many marks.

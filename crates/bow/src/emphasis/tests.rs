@@ -50,14 +50,14 @@ fn told(fixture: &str) -> Vec<(MetricPlace, u16)> {
 
 #[test]
 fn a_pickup_is_counted_from_the_end_of_its_bar_and_is_weak() {
-    let told = told("time 3/4\npickup\nviolin: d'4 | e'2.");
+    let told = told("time 3/4\npickup\nviolin: 1/4 D4 | 3/4 E4");
     assert_eq!(told[0], (MetricPlace::Beat, BEAT / 2));
     assert_eq!(told[1].0, MetricPlace::Downbeat);
 }
 
 #[test]
 fn a_syncopation_is_weaker_than_its_place() {
-    let told = told("violin: d'4 e'2 f'4");
+    let told = told("violin: 1/4 D4 1/2 E4 1/4 F4");
     assert_eq!(told[0], (MetricPlace::Downbeat, DOWNBEAT));
     // Beat 2 held over the middle of the bar; twice as long as the note before.
     assert_eq!(told[1], (MetricPlace::Beat, BEAT - DIVISION + 15));
@@ -66,15 +66,18 @@ fn a_syncopation_is_weaker_than_its_place() {
 
 #[test]
 fn accents_chords_and_sudden_loudness_raise_a_beat() {
-    let plain = told("violin: p d'2 e'2")[1].1;
-    for stronger in
-        ["violin: p d'2 e'2!>", "violin: p d'2 <g d' b'>2", "violin: p d'2 f e'2", "violin: p d'2 sf e'2"]
-    {
+    let plain = told("violin: p 1/2 D4 E4")[1].1;
+    for stronger in [
+        "violin: p 1/2 D4 E4!>",
+        "violin: p 1/2 D4 G3+D4+B4",
+        "violin: p 1/2 D4 f E4",
+        "violin: p 1/2 D4 sf E4",
+    ] {
         assert!(told(stronger)[1].1 > plain, "{stronger}");
     }
 }
 
 #[test]
 fn a_rehearsal_mark_raises_its_downbeat() {
-    assert_eq!(told("violin: d'1 | [A] e'1")[1].1, DOWNBEAT + 20);
+    assert_eq!(told("violin: 1/1 D4 | [A] E4")[1].1, DOWNBEAT + 20);
 }

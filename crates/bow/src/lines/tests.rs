@@ -57,7 +57,7 @@ fn check(fixture: &str, expected: &[&str]) {
 /// Common practice: both signs on a held note mean a change of bow while it lasts.
 #[test]
 fn a_held_note_with_both_signs_is_two_strokes() {
-    let held = line("violin: mf c''4 d'' e''2!fermata!down!up | (f''4 g''!fermata!up!down a'') b''");
+    let held = line("violin: mf 1/4 C5 D5 1/2 E5!fermata!down!up | (1/4 F5 G5!fermata!up!down A5) B5");
     let printed: Vec<_> = held.strokes.iter().map(|stroke| stroke.printed).collect();
     let (down, up) = (Some(BowDirection::Down), Some(BowDirection::Up));
     // Under a slur the first sign begins no stroke, the second does, and the slur goes on from there.
@@ -68,117 +68,120 @@ fn a_held_note_with_both_signs_is_two_strokes() {
     assert_eq!(held.strokes[2].duration, held.strokes[3].duration);
     assert_eq!(held.strokes[3].join, Join::Continues);
     // On a note that is too short for both the first sign counts, and the review tells.
-    assert_eq!(line("violin: mf c''4!down!up d'' e''2").strokes.len(), 3);
+    assert_eq!(line("violin: mf 1/4 C5!down!up D5 1/2 E5").strokes.len(), 3);
     // What is tied on sounds in the second of the two.
-    check("violin: mf c''1~!up!down | c''2 d''", &["single 1 2", "slurred 1 4", "single 1 2"]);
+    check("violin: mf 1/1 C5_!up!down | 1/2 C5 D5", &["single 1 2", "slurred 1 4", "single 1 2"]);
 }
 
 #[test]
 fn each_note_is_a_stroke_and_a_slur_is_one() {
-    check("violin: d'4 (e'8 f#') g'4 a'4!.", &["single 1 1", "slurred 2 1", "single 1 1", "short 1 1"]);
+    check(
+        "violin: 1/4 D4 (1/8 E4 F#4) 1/4 G4 A4!.",
+        &["single 1 1", "slurred 2 1", "single 1 1", "short 1 1"],
+    );
 }
 
 #[test]
 fn a_tie_chain_is_one_attack_in_one_stroke() {
-    check("violin: d'2 e'2~ | e'1~ | e'4 f'2.", &["single 1 2", "slurred 1 7", "single 1 3"]);
+    check("violin: 1/2 D4 E4_ | 1/1 E4_ | 1/4 E4 3/4 F4", &["single 1 2", "slurred 1 7", "single 1 3"]);
 }
 
 #[test]
 fn a_slur_that_ends_on_a_tied_note_goes_on_with_it() {
-    check("violin: (d'4 e'2.)~ | e'2 f'", &["slurred 2 6", "single 1 2"]);
+    check("violin: (1/4 D4 3/4 E4_) | 1/2 E4 F4", &["slurred 2 6", "single 1 2"]);
 }
 
 #[test]
 fn dots_and_dashes_under_a_slur_are_pulses() {
-    check("violin: (d'4!. e'!. f'!. g'!.) | (a'2!- b'!-)", &["pulsed 4 4", "pulsed 2 4"]);
+    check("violin: (1/4 D4!. E4!. F4!. G4!.) | (1/2 A4!- B4!-)", &["pulsed 4 4", "pulsed 2 4"]);
 }
 
 #[test]
 fn a_dot_on_the_last_note_alone_only_shortens_it() {
-    check("violin: (d'4 e' f' g'!.)", &["slurred 4 4"]);
+    check("violin: (1/4 D4 E4 F4 G4!.)", &["slurred 4 4"]);
 }
 
 #[test]
 fn a_dotted_pair_with_a_dot_on_the_short_note_is_hooked() {
-    check("violin: (d'4. e'8!.) (f'4. g'8!.)", &["hooked 2 2", "hooked 2 2"]);
+    check("violin: (3/8 D4 1/8 E4!.) (3/8 F4 1/8 G4!.)", &["hooked 2 2", "hooked 2 2"]);
 }
 
 #[test]
 fn nested_slurs_leave_the_inner_ones_as_bows() {
     check(
-        "violin: (d'4 (2e' f')2 g') | (a'4 b')  c''2",
+        "violin: (1/4 D4 (2E4 F4)2 G4) | (A4 B4)  1/2 C5",
         &["single 1 1", "slurred 2 2", "single 1 1", "slurred 2 2", "single 1 2"],
     );
 }
 
 #[test]
 fn an_inner_slur_over_one_pitch_is_a_tie_and_makes_no_phrase_mark() {
-    check("violin: (d'4 (2e' e')2 g')", &["slurred 4 4"]);
+    check("violin: (1/4 D4 (2E4 E4)2 G4)", &["slurred 4 4"]);
 }
 
 #[test]
 fn where_slurs_overlap_or_share_a_note_a_bow_begins_where_a_slur_begins() {
-    check("violin: (d'4 (2e' f') g')2", &["single 1 1", "slurred 3 3"]);
-    check("violin: (d'4 e' (f') g')", &["slurred 2 2", "slurred 2 2"]);
+    check("violin: (1/4 D4 (2E4 F4) G4)2", &["single 1 1", "slurred 3 3"]);
+    check("violin: (1/4 D4 E4 (F4) G4)", &["slurred 2 2", "slurred 2 2"]);
 }
 
 #[test]
 fn a_slur_named_as_a_phrase_mark_binds_nothing() {
-    let score = score("violin: (d'4 e' f' g')");
+    let score = score("violin: (1/4 D4 E4 F4 G4)");
     let options = LineOptions { phrase_marks: BTreeSet::from([(0, 0)]), ..LineOptions::default() };
     assert_eq!(lines(&score, 0, &Profile::default(), &options)[0].strokes.len(), 4);
 }
 
 #[test]
 fn a_short_rest_under_a_slur_stops_the_bow_and_a_long_one_ends_the_stroke() {
-    check("violin: (d'8!. r e'!. r) f'2", &["pulsed 2 3/2", "single 1 2"]);
-    check("violin: (d'8!. r e'!.) r f'2", &["pulsed 2 3/2", "single 1 2"]);
-    check("violin: (d'4 r2 e'4)", &["single 1 1", "single 1 1"]);
+    check("violin: (1/8 D4!. rest E4!. rest) 1/2 F4", &["pulsed 2 3/2", "single 1 2"]);
+    check("violin: (1/8 D4!. rest E4!.) rest 1/2 F4", &["pulsed 2 3/2", "single 1 2"]);
+    check("violin: (1/4 D4 1/2 rest 1/4 E4)", &["single 1 1", "single 1 1"]);
 }
 
 #[test]
 fn a_trill_is_one_stroke() {
-    check("violin: d'2!trill e'2", &["slurred 1 2", "single 1 2"]);
+    check("violin: 1/2 D4!trill E4", &["slurred 1 2", "single 1 2"]);
 }
 
 #[test]
 fn a_tremolo_is_free_after_itself_and_a_slurred_pair_is_fingered() {
-    let tremolo = line("violin: d'2!trem3 e'2");
+    let tremolo = line("violin: 1/2 D4!trem3 E4");
     assert_eq!(told(&tremolo), ["tremolo 1 2", "single 1 2"]);
     assert_eq!(joins(&tremolo), [Join::Entry, Join::Entry]);
-    check("violin: {2:1 d'2!trem3< f'!trem3>} e'2", &["tremolo 2 2", "single 1 2"]);
-    check("violin: {2:1 (d'2!trem3< f'!trem3>)} e'2", &["slurred 2 2", "single 1 2"]);
+    check("violin: {2:1 1/2 D4!trem3< F4!trem3>} E4", &["tremolo 2 2", "single 1 2"]);
+    check("violin: {2:1 (1/2 D4!trem3< F4!trem3>)} E4", &["slurred 2 2", "single 1 2"]);
 }
 
 #[test]
 fn plucked_struck_and_cue_notes_are_no_strokes_and_free_the_bow() {
-    let plucked = line("violin: d'4 \"pizz.\" e' f' \"arco\" g'");
+    let plucked = line("violin: 1/4 D4 \"pizz.\" E4 F4 \"arco\" G4");
     assert_eq!(told(&plucked), ["single 1 1", "single 1 1"]);
     assert_eq!(joins(&plucked), [Join::Entry, Join::Entry]);
     assert_eq!(plucked.strokes[0].silence_after.micros, 1_200_000);
-    check("violin: d'4 \"col legno battuto\" e' f' \"ord.\" g'", &["single 1 1", "single 1 1"]);
-    check("violin: d'4 e'!cue f' g'!snap", &["single 1 1", "single 1 1"]);
+    check("violin: 1/4 D4 \"col legno battuto\" E4 F4 \"ord.\" G4", &["single 1 1", "single 1 1"]);
+    check("violin: 1/4 D4 E4!cue F4 G4!snap", &["single 1 1", "single 1 1"]);
 }
 
 #[test]
 fn grace_notes_go_with_the_next_note_or_with_the_one_they_are_slurred_from() {
-    let before = line("violin: d'2 *g'16 a'2");
+    let before = line("violin: 1/2 D4 *G4 A4");
     assert_eq!(before.strokes.iter().map(|stroke| stroke.notes.len()).collect::<Vec<_>>(), [1, 2]);
-    let after = line("violin: (d'2 *c'16 *d'16) e'2");
+    let after = line("violin: (1/2 D4 *C4 *D4) E4");
     assert_eq!(after.strokes.iter().map(|stroke| stroke.notes.len()).collect::<Vec<_>>(), [3, 1]);
-    let bound = line("violin: (*g'16 a'2) b'2");
+    let bound = line("violin: (*G4 1/2 A4) B4");
     assert_eq!(told(&bound), ["single 1 2", "single 1 2"]);
 }
 
 #[test]
 fn chords_of_three_are_broken_unless_the_section_divides() {
-    check("violin: <g d' b'>2 <d' b'>2", &["chord 1 2", "single 1 2"]);
-    check("violin: \"div.\" <g d' b'>1", &["single 1 4"]);
+    check("violin: 1/2 G3+D4+B4 D4+B4", &["chord 1 2", "single 1 2"]);
+    check("violin: \"div.\" 1/1 G3+D4+B4", &["single 1 4"]);
 }
 
 #[test]
 fn a_printed_mark_inside_a_slur_begins_no_stroke() {
-    let line = line("violin: (d'4!down e'!up f') g'!up");
+    let line = line("violin: (1/4 D4!down E4!up F4) G4!up");
     let printed: Vec<_> = line.strokes.iter().map(|stroke| stroke.printed).collect();
     use arcata_score::BowDirection::{Down, Up};
     assert_eq!(printed, [Some(Down), Some(Up)]);
@@ -186,7 +189,7 @@ fn a_printed_mark_inside_a_slur_begins_no_stroke() {
 
 #[test]
 fn rests_are_silence_and_long_ones_free_the_bow() {
-    let line = line("quarter=60\nviolin: d'4 r8 e'8 r2 | f'1 | R | g'1");
+    let line = line("quarter=60\nviolin: 1/4 D4 1/8 rest E4 1/2 rest | 1/1 F4 | bar-rest | G4");
     assert_eq!(joins(&line), [Join::Entry, Join::AfterRest, Join::Entry, Join::Entry]);
     let silences: Vec<i64> = line.strokes.iter().map(|stroke| stroke.silence_after.micros / 1000).collect();
     assert_eq!(silences, [500, 2000, 4000, 0]);
@@ -195,14 +198,14 @@ fn rests_are_silence_and_long_ones_free_the_bow() {
 
 #[test]
 fn short_and_accented_notes_lend_half_others_a_quarter_and_held_ones_nothing() {
-    let line = line("quarter=60\nviolin: d'4!. e'!> f' g'!-");
+    let line = line("quarter=60\nviolin: 1/4 D4!. E4!> F4 G4!-");
     let lent: Vec<i64> = line.strokes.iter().map(|stroke| stroke.lendable.micros / 1000).collect();
     assert_eq!(lent, [500, 500, 250, 0]);
 }
 
 #[test]
 fn a_fermata_doubles_its_note_only() {
-    let line = line("quarter=60\nviolin: (d'4 e'!fermata) f'2");
+    let line = line("quarter=60\nviolin: (1/4 D4 E4!fermata) 1/2 F4");
     assert_eq!(line.strokes[0].duration.micros, 3_000_000);
     assert_eq!(line.strokes[1].duration.micros, 2_000_000);
 }
@@ -210,13 +213,13 @@ fn a_fermata_doubles_its_note_only() {
 #[test]
 fn a_soloist_has_one_bow_for_all_voices() {
     // Alone with its part, the violin is chamber music.
-    check("violin: {{ d''2 e'' // (b'4 a') g'2 }}", &["slurred 2 2", "single 1 2"]);
-    check("violin: {{ d''2 e'' // b'2 c'' }}", &["single 1 2", "single 1 2"]);
+    check("violin: {voices 1/2 D5 E5 over (1/4 B4 A4) 1/2 G4 }", &["slurred 2 2", "single 1 2"]);
+    check("violin: {voices 1/2 D5 E5 over B4 C5 }", &["single 1 2", "single 1 2"]);
 }
 
 #[test]
 fn a_section_leaves_another_rhythm_to_a_line_of_its_own() {
-    let score = score("violin: {{ d''2 e'' // b'4 a' g'2 }} | {{ d''2 e'' // b'2 c'' }}");
+    let score = score("violin: {voices 1/2 D5 E5 over 1/4 B4 A4 1/2 G4 } | {voices D5 E5 over B4 C5 }");
     let options = LineOptions { force: Some(Force::Section), ..LineOptions::default() };
     let lines = lines(&score, 0, &Profile::default(), &options);
     let told: Vec<_> = lines.iter().map(|line| (line.name.as_str(), line.strokes.len())).collect();
@@ -227,13 +230,13 @@ fn a_section_leaves_another_rhythm_to_a_line_of_its_own() {
 
 #[test]
 fn divided_voices_are_lines_of_their_own_until_unis() {
-    let lines = lines_of("violin: \"div.\" {{ d''2 e'' // b'2 c'' }} | \"unis.\" d''1");
+    let lines = lines_of("violin: \"div.\" {voices 1/2 D5 E5 over B4 C5 } | \"unis.\" 1/1 D5");
     assert_eq!(lines.iter().map(|line| line.strokes.len()).collect::<Vec<_>>(), [3, 2]);
 }
 
 #[test]
 fn repeat_signs_and_first_endings_are_stretches() {
-    let line = line("quarter=60\nviolin: d'1 |: e'2 f' |[1 g'2 r :|[2 a'1 |.");
+    let line = line("quarter=60\nviolin: 1/1 D4 |: 1/2 E4 F4 | ending=1 G4 rest :| ending=2 1/1 A4 |||");
     let expected = RepeatedStretch {
         first: 1,
         body_end: 3,
@@ -247,7 +250,7 @@ fn repeat_signs_and_first_endings_are_stretches() {
 
 #[test]
 fn a_repeat_without_a_beginning_goes_back_to_the_last_one() {
-    let line = line("violin: d'1 :| e'1 :| f'1");
+    let line = line("violin: 1/1 D4 :| E4 :| F4");
     let bounds: Vec<_> = line.repeats.iter().map(|s| (s.first, s.body_end, s.first_ending_end)).collect();
     assert_eq!(bounds, [(0, 1, 1), (1, 2, 2)]);
 }
@@ -275,19 +278,19 @@ fn stretches(fixture: &str, expected: &[(usize, usize, &[usize])]) {
 
 #[test]
 fn repeats_lie_inside_one_another() {
-    stretches("violin: |: d'1 |: e'1 :| f'1 :| g'1", &[(1, 2, &[2]), (0, 3, &[3])]);
-    stretches("violin: |: d'1 :| e'1 |: f'1 :|", &[(0, 1, &[1]), (2, 3, &[3])]);
+    stretches("violin: |: 1/1 D4 |: E4 :| F4 :| G4", &[(1, 2, &[2]), (0, 3, &[3])]);
+    stretches("violin: |: 1/1 D4 :| E4 |: F4 :|", &[(0, 1, &[1]), (2, 3, &[3])]);
 }
 
 #[test]
 fn several_endings_lead_back() {
-    stretches("violin: |: d'1 |[1 e'1 :|[2 f'1 :|[3 g'1 | a'1", &[(0, 1, &[2, 3])]);
+    stretches("violin: |: 1/1 D4 | ending=1 E4 :| ending=2 F4 :| ending=3 G4 | A4", &[(0, 1, &[2, 3])]);
 }
 
 #[test]
 fn da_capo_and_dal_segno_send_back() {
-    stretches("violin: d'1 :| \"Fine\" e'1 | f'1 \"D.C. al Fine\" | g'1", &[(0, 1, &[1]), (0, 3, &[3])]);
-    let line = line("violin: d'1 | \"segno\" e'1 | f'1 \"to coda\" | g'1 \"D.S. al Coda\" | \"coda\" a'1");
+    stretches("violin: 1/1 D4 :| \"Fine\" E4 | F4 \"D.C. al Fine\" | G4", &[(0, 1, &[1]), (0, 3, &[3])]);
+    let line = line("violin: 1/1 D4 | \"segno\" E4 | F4 \"to coda\" | G4 \"D.S. al Coda\" | \"coda\" A4");
     let told: Vec<_> =
         line.repeats.iter().map(|s| (s.first, s.body_end, s.end(), s.road, s.onward)).collect();
     assert_eq!(told, [(1, 3, 4, crate::Road::DalSegno, crate::Onward::GoesOn)]);
@@ -295,8 +298,8 @@ fn da_capo_and_dal_segno_send_back() {
 
 #[test]
 fn parts_without_bows_have_no_lines() {
-    assert!(lines_of("flute: d'1").is_empty());
-    assert!(lines_of("violin: \"pizz.\" d'1").is_empty());
+    assert!(lines_of("flute: 1/1 D4").is_empty());
+    assert!(lines_of("violin: \"pizz.\" 1/1 D4").is_empty());
 }
 
 #[test]
@@ -331,9 +334,9 @@ fn a_broken_slur_is_a_bow_while_a_bow_lasts_and_what_somebody_says_counts_more()
         score.parts[0].slurs[0].told = told;
         lines(&score, 0, &Profile::default(), &LineOptions::default())[0].strokes.len()
     };
-    const SHORT: &str = "quarter=60\nviolin: p (d'4 e' f' g') |.";
+    const SHORT: &str = "quarter=60\nviolin: p (1/4 D4 E4 F4 G4) |||";
     const LONG: &str =
-        "quarter=60\nviolin: f (d'4 e' f' g' | a' g' f' e' | d' e' f' g' | a' g' f' e' | d'1) |.";
+        "quarter=60\nviolin: f (1/4 D4 E4 F4 G4 | A4 G4 F4 E4 | D4 E4 F4 G4 | A4 G4 F4 E4 | 1/1 D4) |||";
     assert_eq!(broken(SHORT, SlurTold::Nothing), 1);
     assert_eq!(broken(SHORT, SlurTold::Phrase), 4);
     assert_eq!(broken(LONG, SlurTold::Nothing), 17);
@@ -343,22 +346,31 @@ fn a_broken_slur_is_a_bow_while_a_bow_lasts_and_what_somebody_says_counts_more()
 /// Common practice: each slur is a bow, and where one ends on a held sound and the next begins on it the bow changes.
 #[test]
 fn slurs_that_meet_on_a_tied_note_are_two_bows() {
-    check("cello: mf (c4 d e f~) | (f4 g a2) | c1 |.", &["slurred 4 4", "slurred 3 4", "single 1 4"]);
-    check("cello: mf (c4 d e2~) | e4~ (e4 g a) | c1 |.", &["slurred 3 5", "slurred 3 3", "single 1 4"]);
-    check("cello: mf (c4 d e f~ | f4 g a2) | c1 |.", &["slurred 6 8", "single 1 4"]);
-    check("cello: mf (c4 d e f~) | f2 g2 | c1 |.", &["slurred 4 6", "single 1 2", "single 1 4"]);
-    check("cello: mf c2~ (c4 d) | c1 |.", &["slurred 2 4", "single 1 4"]);
+    check(
+        "cello: mf (1/4 C3 D3 E3 F3_) | (F3 G3 1/2 A3) | 1/1 C3 |||",
+        &["slurred 4 4", "slurred 3 4", "single 1 4"],
+    );
+    check(
+        "cello: mf (1/4 C3 D3 1/2 E3_) | 1/4 E3_ (E3 G3 A3) | 1/1 C3 |||",
+        &["slurred 3 5", "slurred 3 3", "single 1 4"],
+    );
+    check("cello: mf (1/4 C3 D3 E3 F3_ | F3 G3 1/2 A3) | 1/1 C3 |||", &["slurred 6 8", "single 1 4"]);
+    check(
+        "cello: mf (1/4 C3 D3 E3 F3_) | 1/2 F3 G3 | 1/1 C3 |||",
+        &["slurred 4 6", "single 1 2", "single 1 4"],
+    );
+    check("cello: mf 1/2 C3_ (1/4 C3 D3) | 1/1 C3 |||", &["slurred 2 4", "single 1 4"]);
 }
 
 /// A file of several movements, numbered anew in each.
 pub(crate) fn movements(of: &[&str]) -> Score {
-    let bars: usize = of.iter().map(|music| music.matches('|').count()).sum();
+    let count = |music: &str| music.split(' ').filter(|sign| sign.contains('|')).count();
+    let bars: usize = of.iter().map(|music| count(music)).sum();
     let xml = musicxml(&format!("unchecked\nviolin: {}", of.join(" ")));
     let mut renumbered = xml;
     let mut number = bars;
     for music in of.iter().rev() {
-        let count = music.matches('|').count();
-        for own in (1..=count).rev() {
+        for own in (1..=count(music)).rev() {
             renumbered =
                 renumbered.replacen(&format!("number=\"{number}\">"), &format!("number=\"{own}!\">"), 1);
             number -= 1;
@@ -371,7 +383,7 @@ pub(crate) fn movements(of: &[&str]) -> Score {
 
 #[test]
 fn nothing_leads_from_one_movement_into_the_next() {
-    let score = movements(&["p c''4 d'' e'' f'' | g''2 (a''4~ a''4) |.", "c''4 d'' e'' f'' | g''1 |."]);
+    let score = movements(&["p 1/4 C5 D5 E5 F5 | 1/2 G5 (1/4 A5_ A5) |||", "1/4 C5 D5 E5 F5 | 1/1 G5 |||"]);
     assert_eq!(score.movements.len(), 2);
     let lines = lines(&score, 0, &Profile::default(), &LineOptions::default());
     assert_eq!(lines.iter().map(|line| line.movement).collect::<Vec<_>>(), [0, 1]);
@@ -382,7 +394,7 @@ fn nothing_leads_from_one_movement_into_the_next() {
     assert_eq!(second.strokes[0].level_start.0, 500, "no dynamic is in force");
     assert_eq!(first.strokes[0].level_start.0, 300);
     // As if it were alone in its file.
-    let alone = movements(&["c''4 d'' e'' f'' | g''1 |."]);
+    let alone = movements(&["1/4 C5 D5 E5 F5 | 1/1 G5 |||"]);
     let (_, beginning) = score.movement_alone(1).unwrap();
     let expected = super::lines(&alone, 0, &Profile::default(), &LineOptions::default());
     assert_eq!(second.alone(&beginning).strokes, expected[0].strokes);
@@ -390,7 +402,7 @@ fn nothing_leads_from_one_movement_into_the_next() {
 
 #[test]
 fn repeats_stand_in_their_own_movement() {
-    let score = movements(&["c''4 d'' e'' f'' | g''1 |.", "c''4 d'' e'' f'' | g''1 :|"]);
+    let score = movements(&["1/4 C5 D5 E5 F5 | 1/1 G5 |||", "1/4 C5 D5 E5 F5 | 1/1 G5 :|"]);
     let lines = lines(&score, 0, &Profile::default(), &LineOptions::default());
     assert_eq!(lines[0].repeats, []);
     assert_eq!((lines[1].repeats[0].first, lines[1].repeats[0].end()), (0, 5));

@@ -184,20 +184,20 @@ mod tests {
     #[test]
     fn a_hook_goes_on_as_the_stroke_before_whatever_is_printed() {
         // The mark on the stroke before is stronger than the one on the hooked note.
-        let printed = line("violin: mf c''4!down d''!up e'' f'' | g''1");
+        let printed = line("violin: mf 1/4 C5!down D5!up E5 F5 | 1/1 G5");
         let found = with(&printed, &[wish(1, None, HOOK)]);
         assert_eq!(ways(&found)[..2], [Down, Down]);
         assert_eq!(found.plan.strokes[1].link, Link::Hooked);
         // A way that is asked for is stronger than both.
         assert_eq!(ways(&with(&printed, &[wish(1, Some(Up), HOOK)]))[..2], [Up, Up]);
         // Where only the hooked note is marked the row goes that way.
-        let later = line("violin: mf c''4 d''!up e'' f'' | g''1");
+        let later = line("violin: mf 1/4 C5 D5!up E5 F5 | 1/1 G5");
         assert_eq!(ways(&with(&later, &[wish(1, None, HOOK)]))[..2], [Up, Up]);
     }
 
     #[test]
     fn a_row_goes_the_way_that_any_of_its_wishes_names() {
-        let line = line("violin: mf c''4 d'' e'' f'' | g''4 a'' b'' c''' |");
+        let line = line("violin: mf 1/4 C5 D5 E5 F5 | G5 A5 B5 C6 |");
         let found = with(&line, &[wish(1, None, HOOK), wish(2, None, RETAKE), wish(3, Some(Up), HOOK)]);
         assert_eq!(ways(&found)[..4], [Up; 4]);
         let found = with(&line, &[wish(4, Some(Down), None), wish(5, None, RETAKE)]);
@@ -207,7 +207,7 @@ mod tests {
 
     #[test]
     fn wishes_that_contradict_are_told_and_a_plan_is_made() {
-        let line = line("violin: mf c''4 d'' e'' f'' | g''1");
+        let line = line("violin: mf 1/4 C5 D5 E5 F5 | 1/1 G5");
         let found = with(&line, &[wish(0, Some(Down), None), wish(1, Some(Up), HOOK)]);
         assert_eq!(found.contradicted, [1]);
         assert_eq!(ways(&found)[..2], [Down, Up]);
@@ -217,9 +217,9 @@ mod tests {
     #[test]
     fn over_a_rest_and_after_plucking_the_direction_is_kept() {
         for music in [
-            "violin: mf c''4 d'' r4 f'' | g''1",
-            "violin: mf c''4 d'' r2 | R | g''2 a''",
-            "violin: mf c''4 d'' \"pizz.\" e'' f'' | \"arco\" g''2 a''",
+            "violin: mf 1/4 C5 D5 rest F5 | 1/1 G5",
+            "violin: mf 1/4 C5 D5 1/2 rest | bar-rest | G5 A5",
+            "violin: mf 1/4 C5 D5 \"pizz.\" E5 F5 | \"arco\" 1/2 G5 A5",
         ] {
             let line = line(music);
             for link in [HOOK, RETAKE] {

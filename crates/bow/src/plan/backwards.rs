@@ -180,7 +180,7 @@ mod tests {
         anchored(line, &PlanSettings { anchors, ..PlanSettings::default() })
     }
 
-    const QUARTERS: &str = "violin: mf c''4 d'' e'' f'' | g'' a'' b'' c''' | d'''1";
+    const QUARTERS: &str = "violin: mf 1/4 C5 D5 E5 F5 | G5 A5 B5 C6 | 1/1 D6";
 
     #[test]
     fn what_the_best_plan_does_anyway_costs_nothing() {
@@ -203,7 +203,7 @@ mod tests {
 
     #[test]
     fn an_anchor_against_the_mark_on_its_own_stroke_is_named_with_it() {
-        let line = line("violin: mf c''4 d''!down e'' f'' | g''1");
+        let line = line("violin: mf 1/4 C5 D5!down E5 F5 | 1/1 G5");
         let found = with(&line, vec![anchor(1, BowDirection::Up)]);
         assert_eq!(found.plan.strokes[1].direction, BowDirection::Up);
         assert!(matches!(
@@ -218,7 +218,7 @@ mod tests {
 
     #[test]
     fn anchors_parted_by_a_long_rest_never_conflict() {
-        let line = line("violin: mf c''4 d'' e'' f'' | R | R | g''4 a'' b'' c'''");
+        let line = line("violin: mf 1/4 C5 D5 E5 F5 | bar-rest | bar-rest | G5 A5 B5 C6");
         let found = with(&line, vec![anchor(3, BowDirection::Down), anchor(4, BowDirection::Up)]);
         assert_eq!(found.conflicts.len(), 0, "{:?}", found.conflicts);
     }

@@ -47,7 +47,7 @@ pub fn open_strokes(sureness: &[Option<Sureness>]) -> Vec<usize> {
 /// use arcata_bow::plan::{Sureness, sureness};
 /// use arcata_bow::{LineOptions, Profile, all_lines, plan};
 ///
-/// let xml = arcata_testkit::musicxml("violin: f c''4!down d'' e'' f'' | c''1 |.");
+/// let xml = arcata_testkit::musicxml("violin: f 1/4 C5!down D5 E5 F5 | 1/1 C5 |||");
 /// let document = arcata_xml::Document::parse(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
 /// let score = arcata_score::read(&document);
 /// let profile = Profile::default();

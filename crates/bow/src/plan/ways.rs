@@ -215,7 +215,7 @@ mod tests {
         (ways_to_end(&sources[0], &PlanSettings::default(), ending, &(0..strokes), count), strokes)
     }
 
-    const PHRASE: &str = "violin: mf c''4 (d'' e'') f'' | g'' (a'' b'') c''' | (d'''8 c''' b' a' g'2) |.";
+    const PHRASE: &str = "violin: mf 1/4 C5 (D5 E5) F5 | G5 (A5 B5) C6 | (1/8 D6 C6 B4 A4 1/2 G4) |||";
 
     #[test]
     fn the_wish_holds_in_every_way_and_the_cheapest_comes_first() {

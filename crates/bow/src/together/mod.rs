@@ -80,7 +80,7 @@ impl About {
 /// ```
 /// use arcata_bow::{LineOptions, Profile, all_lines, together};
 ///
-/// let xml = arcata_testkit::musicxml("violin: c''4 d'' e'' f''\nviola: c'4 d' e' f'");
+/// let xml = arcata_testkit::musicxml("violin: 1/4 C5 D5 E5 F5\nviola: 1/4 C4 D4 E4 F4");
 /// let document = arcata_xml::Document::parse(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
 /// let score = arcata_score::read(&document);
 /// let profile = Profile::default();

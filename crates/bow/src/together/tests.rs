@@ -28,16 +28,17 @@ fn directions(plan: &Plan) -> String {
 }
 
 /// The lines of an orchestra: a bass makes the others sections.
-const BASS: &str = "\ncontrabass: R | R";
+const BASS: &str = "\ncontrabass: bar-rest | bar-rest";
 
 #[test]
 fn one_rhythm_is_a_group_and_its_relation_is_told() {
     for (other, relation) in [
-        ("c''4 d'' e''2 | f''4 e'' d''2", Relation::Unison),
-        ("c'4 d' e'2 | f'4 e' d'2", Relation::Octaves),
-        ("a'4 b' c''2 | g'4 g' g'2", Relation::Chordal),
+        ("1/4 C5 D5 1/2 E5 | 1/4 F5 E5 1/2 D5", Relation::Unison),
+        ("1/4 C4 D4 1/2 E4 | 1/4 F4 E4 1/2 D4", Relation::Octaves),
+        ("1/4 A4 B4 1/2 C5 | 1/4 G4 G4 1/2 G4", Relation::Chordal),
     ] {
-        let (score, lines) = read(&format!("violin: c''4 d'' e''2 | f''4 e'' d''2\nviola: {other}{BASS}"));
+        let (score, lines) =
+            read(&format!("violin: 1/4 C5 D5 1/2 E5 | 1/4 F5 E5 1/2 D5\nviola: {other}{BASS}"));
         let groups = groups(&score, &lines);
         assert_eq!(groups.len(), 1, "{groups:?}");
         assert_eq!((groups[0].bars.clone(), groups[0].strokes, groups[0].relation), (0..2, 6, relation));
@@ -46,15 +47,16 @@ fn one_rhythm_is_a_group_and_its_relation_is_told() {
 
 #[test]
 fn independent_lines_are_left_free() {
-    let (score, lines) =
-        read(&format!("violin: c''4 d'' e''2 | f''1\nviola: c'8 d' e' f' g' a' b' c'' | c'2 d'2{BASS}"));
+    let (score, lines) = read(&format!(
+        "violin: 1/4 C5 D5 1/2 E5 | 1/1 F5\nviola: 1/8 C4 D4 E4 F4 G4 A4 B4 C5 | 1/2 C4 D4{BASS}"
+    ));
     assert_eq!(groups(&score, &lines), []);
 }
 
 #[test]
 fn a_section_goes_along_and_a_player_alone_may_not() {
     // The viola's bar begins after an extra upbeat, so that by itself it would come out the other way.
-    let fixture = "violin: r2. c''4 | d''4 e'' f'' g''\nviola: r2 c'4 c' | d'4 e' f' g'";
+    let fixture = "violin: 3/4 rest 1/4 C5 | D5 E5 F5 G5\nviola: 1/2 rest 1/4 C4 C4 | D4 E4 F4 G4";
     let (score, lines) = read(&format!("{fixture}{BASS}"));
     let weights = Profile::default().plan_settings(lines[0].instrument).weights;
     let planned = together(&lines, &agreements(&score, &lines, &weights), Grid::Fine);
@@ -64,7 +66,7 @@ fn a_section_goes_along_and_a_player_alone_may_not() {
 #[test]
 fn a_figure_agrees_with_itself_transposed_at_the_same_place_of_the_bar() {
     let (score, lines) =
-        read("violin: c''8 d'' e'' c'' d''4 c'' | g'8 a' b' g' a'4 g' | r8 c'' d'' e'' c''2");
+        read("violin: 1/8 C5 D5 E5 C5 1/4 D5 C5 | 1/8 G4 A4 B4 G4 1/4 A4 G4 | 1/8 rest C5 D5 E5 1/2 C5");
     let weights = Profile::default().plan_settings(lines[0].instrument).weights;
     let likeness: Vec<Vec<usize>> = agreements(&score, &lines, &weights)
         .iter()
@@ -84,14 +86,14 @@ fn equal_neighbouring_bars_agree_whatever_their_pitches() {
         let found = figures::bars(&lines, &weights).into_iter().filter(|agreement| agreement.about == about);
         found.map(|agreement| agreement.members.iter().map(|member| member.stroke).collect()).collect()
     };
-    let four = "violin: c''4 d'' (e''8 f'') g''4 | g''4 b'' (g''8 f'') d''4 | c''1";
+    let four = "violin: 1/4 C5 D5 (1/8 E5 F5) 1/4 G5 | G5 B5 (1/8 G5 F5) 1/4 D5 | 1/1 C5";
     assert_eq!(likeness(four, About::Direction), [[0, 4], [1, 5], [2, 6], [3, 7]]);
     assert_eq!(likeness(four, About::Change), [[1, 5], [2, 6], [3, 7]]);
     // Three strokes of which the last two cannot be hooked come out mirrored: they agree on where the bow changes alone.
-    let slurred = "time 3/4\nviolin: (c''8 d'') (e'' f'') (g'' a'') | (c''8 d'') (e'' f'') (g'' a'')";
+    let slurred = "time 3/4\nviolin: (1/8 C5 D5) (E5 F5) (G5 A5) | (C5 D5) (E5 F5) (G5 A5)";
     assert!(likeness(slurred, About::Direction).is_empty());
     assert_eq!(likeness(slurred, About::Change), [[1, 4], [2, 5]]);
-    let three = "time 3/4\nviolin: c''4 d'' e'' | f'' e'' d''";
+    let three = "time 3/4\nviolin: 1/4 C5 D5 E5 | F5 E5 D5";
     assert_eq!(likeness(three, About::Direction).len(), 3);
     assert_eq!(likeness(three, About::Change), [[1, 4], [2, 5]]);
 }
@@ -99,7 +101,7 @@ fn equal_neighbouring_bars_agree_whatever_their_pitches() {
 #[test]
 fn bars_of_three_are_all_hooked_or_all_mirrored() {
     // By itself the first bar would go up, down, up and the second down, up-up, to have the long note down.
-    let fixture = "time 3/4\nviolin: f c''2.!down | d''4 e'' f'' | d'' e'' f'' | g''2.";
+    let fixture = "time 3/4\nviolin: f 3/4 C5!down | 1/4 D5 E5 F5 | D5 E5 F5 | 3/4 G5";
     let (score, lines) = read(fixture);
     let weights = Profile::default().plan_settings(lines[0].instrument).weights;
     let planned = together(&lines, &agreements(&score, &lines, &weights), Grid::Fine);
@@ -112,7 +114,7 @@ fn bars_of_three_are_all_hooked_or_all_mirrored() {
 #[test]
 fn what_departs_says_what_going_along_would_cost() {
     // Printed marks hold the two apart at the first note; over the rest one of them goes on and joins the other.
-    let (score, lines) = read("violin: c''4!down r d'' e''\nviola: c'4!up r d' e'");
+    let (score, lines) = read("violin: 1/4 C5!down rest D5 E5\nviola: 1/4 C4!up rest D4 E4");
     let weights = Profile::default().plan_settings(lines[0].instrument).weights;
     let agreements = agreements(&score, &lines, &weights);
     let planned = together(&lines, &agreements, Grid::Fine);
@@ -125,7 +127,7 @@ fn what_departs_says_what_going_along_would_cost() {
 
 #[test]
 fn every_downbeat_says_who_begins() {
-    let (score, lines) = read("violin: c''2 (d''2 | e''2) f''2\nviola: r1 | c'1");
+    let (score, lines) = read("violin: 1/2 C5 (D5 | E5) F5\nviola: 1/1 rest | C4");
     let settings = Profile::default().plan_settings(lines[0].instrument);
     let plans: Vec<Plan> = lines.iter().map(|line| plan(line, &settings)).collect();
     let told = downbeats(&score, &lines, &plans);
@@ -173,8 +175,14 @@ fn by_force(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement])
     best
 }
 
-const RHYTHMS: [&str; 6] =
-    ["c''4 d'' e''2", "c''2 d''4 e''", "(c''4 d'') e''2", "r4 c'' d'' e''", "c''4 d'' e'' f''", "c''2. d''4"];
+const RHYTHMS: [&str; 6] = [
+    "1/4 C5 D5 1/2 E5",
+    "1/2 C5 1/4 D5 E5",
+    "(1/4 C5 D5) 1/2 E5",
+    "1/4 rest C5 D5 E5",
+    "1/4 C5 D5 E5 F5",
+    "3/4 C5 1/4 D5",
+];
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(24))]
@@ -188,7 +196,7 @@ proptest! {
         let mut fixture: Vec<String> =
             rhythms.iter().zip(names).map(|(rhythm, name)| format!("{name}: {rhythm}")).collect();
         if !alone {
-            fixture.push("contrabass: R".to_owned());
+            fixture.push("contrabass: bar-rest".to_owned());
         }
         let (score, lines) = read(&fixture.join("\n"));
         let settings = settings(&lines, Grid::Coarse);
@@ -247,7 +255,7 @@ proptest! {
 #[test]
 fn repeats_behind_a_free_joint_keep_their_place() {
     let score = score(
-        "quarter=60\nviolin: mf c''4 d'' e'' f'' | r1 | |: g''4 a'' b'' g'' :|\nviola: c'4 d' e' f' | r1 | |: g'4 a' b' g' :|",
+        "quarter=60\nviolin: mf 1/4 C5 D5 E5 F5 | 1/1 rest | |: 1/4 G5 A5 B5 G5 :|\nviola: 1/4 C4 D4 E4 F4 | 1/1 rest | |: 1/4 G4 A4 B4 G4 :|",
     );
     let lines = all_lines(&score, &Profile::default(), &LineOptions::default());
     let settings: Vec<PlanSettings> =

@@ -3,10 +3,11 @@
 use serde_json::Value;
 
 use crate::outcome::Result;
+use crate::values::part_of_whole;
 
 /// Pitches that notes take in turn: no two neighbours alike, so that no slur looks like a tie.
-const PITCHES: [&str; 6] = ["c''", "d''", "e''", "f''", "g''", "a'"];
-const CHORD: &str = "<g d' b' g''>";
+const PITCHES: [&str; 6] = ["C5", "D5", "E5", "F5", "G5", "A4"];
+const CHORD: &str = "G3+D4+B4+G5";
 
 /// Writes the example in the notation of `arcata-testkit`.
 pub(super) fn fixture(example: &Value) -> Result<String> {
@@ -77,12 +78,12 @@ impl Writer {
         }
         let slur = if std::mem::take(&mut self.opens_slur) { "(" } else { "" };
         let pitch = match rest.as_bytes() {
-            [b'r', ..] => "r",
+            [b'r', ..] => "rest",
             [b'c', ..] => CHORD,
             _ => PITCHES[self.notes % PITCHES.len()],
         };
         self.notes += 1;
-        self.words.push(format!("{slur}{pitch}{value}{accent}{staccato}"));
+        self.words.push(format!("{slur}{} {pitch}{accent}{staccato}", part_of_whole(value)));
         Ok(())
     }
 
@@ -146,14 +147,14 @@ mod tests {
         assert_eq!(
             written("4/4", "8 | ( 8. 16' ) >4 t8 t8 t8 r4"),
             "time 4/4 quarter=100 unchecked pickup\n\
-             violin: c''8 | (d''8. e''16!.) f''4!> {3:2 g''8 a'8 c''8 } r4\n"
+             violin: 1/8 C5 | (3/16 D5 1/16 E5!.) 1/4 F5!> {3:2 1/8 G5 1/8 A4 1/8 C5 } 1/4 rest\n"
         );
     }
 
     #[test]
     fn a_crescendo_ends_at_the_next_dynamic() {
         let text = written("2/4", "p 4 < 4 | f 2");
-        assert!(text.ends_with("violin: p c''4 <= d''4 | == f e''2\n"), "{text}");
+        assert!(text.ends_with("violin: p 1/4 C5 <= 1/4 D5 | == f 1/2 E5\n"), "{text}");
         assert!(arcata_testkit::Fixture::parse(&text).is_ok());
     }
 }

@@ -49,7 +49,7 @@ use Where::{All, Alone, Any, Sections, Two, Violin, Wind};
 /// A fault for every rule.
 pub(super) const FAULTS: &[Fault] = &[
     fault("slur-outlasts-bow", Any, 50, "f (0/4 1/4 2/4 3/4 | 4/4 3/4 2/4 1/4)"),
-    fault("note-outlasts-bow", Alone, 50, "ff 0/1~ | 0/1~ | 0/1"),
+    fault("note-outlasts-bow", Alone, 50, "ff 0/1_ | 0/1_ | 0/1"),
     fault(
         "bow-drift",
         Any,
@@ -60,10 +60,10 @@ pub(super) const FAULTS: &[Fault] = &[
     fault("crossing-slurs", Any, 80, "(0/4 1/4 (2:2/4 3/4) | 4/2)2 0/2"),
     fault("broken-slur", Any, 80, "(0/4 1/4 2/4 3/4"),
     fault("slur-over-change", Any, 80, "(0/4 1/4 \"pizz.\" 2/4 3/4) | \"arco\" 4/1"),
-    fault("slur-skips-string", Violin, 120, "(a16 b''16 a16 b''16) a4 r2"),
-    fault("slurred-stops", Violin, 96, "(<a d'>8 <c'' g''>8) r4 r2"),
+    fault("slur-skips-string", Violin, 120, "(1/16 A3 B5 A3 B5) 1/4 A3 1/2 rest"),
+    fault("slurred-stops", Violin, 96, "(1/8 A3+D4 C5+G5) 1/4 rest 1/2 rest"),
     fault("tie-or-slur", Any, 80, "0/4 1/4 (2/4 2/4)"),
-    fault("slur-misses-tie", Any, 80, "(0/4 1/4 2/4 3/4~) | 3/2 4/2"),
+    fault("slur-misses-tie", Any, 80, "(0/4 1/4 2/4 3/4_) | 3/2 4/2"),
     fault("slur-over-rest", Any, 80, "(0/4 1/4 r/4 2/4)"),
     fault("nested-slurs", Any, 80, "(0/4 (2:1/4 2/4)2 3/4)"),
     fault(
@@ -78,7 +78,7 @@ pub(super) const FAULTS: &[Fault] = &[
         80,
         "0/1 | 1/1 | 2/1 | 3/1 | \"legato\" 0/4 1/4 2/4 3/4 | 4/4 3/4 2/4 1/4 | \"détaché\" 0/1",
     ),
-    fault("silent-downbeat", All, 96, "0/4 1/4 2/2~ | quarter=72 2/4 1/4 0/2"),
+    fault("silent-downbeat", All, 96, "0/4 1/4 2/2_ | quarter=72 2/4 1/4 0/2"),
     fault(
         "beat-on-up-bow",
         Any,
@@ -106,7 +106,7 @@ pub(super) const FAULTS: &[Fault] = &[
     fault("no-time-to-retake", Any, 132, "ff 0/16!down 1/16!down 2/16!down 3/16!down 0/4!down r/2"),
     fault("accent-at-tip", Any, 50, "f (0/4 1/4 2/4) 1/4!sf | 0/1 | (0/4 1/4 2/4) 1/4!sf | 0/1"),
     fault("soft-entry-at-frog", Any, 40, "mf 0/2 r/2 | r/1 | r/1 | pp (0/1!down | 1/1 | 2/1) | 3/1"),
-    fault("chords-too-close", Violin, 160, "ff <g d' b' g''>4!down <g d' b' g''>4!down r2"),
+    fault("chords-too-close", Violin, 160, "ff 1/4 G3+D4+B4+G5!down G3+D4+B4+G5!down 1/2 rest"),
     fault(
         "lift-in-soft-line",
         Any,
@@ -142,9 +142,9 @@ pub(super) const FAULTS: &[Fault] = &[
     fault("mute-change-too-quick", Any, 96, "0/4 1/4 r/4 \"con sord.\" 2/4"),
     fault("pizz-too-fast", Any, 132, "\"pizz.\" 0/16 1/16 2/16 3/16 4/16 3/16 2/16 1/16 r/2 | \"arco\" 0/1"),
     fault("chord-or-divisi", Sections, 96, "0/4 1/4 <0+2>/2"),
-    fault("stop-unplayable", Violin, 96, "<a bb>2 r2"),
-    fault("out-of-range", Violin, 96, "d'4 b4 a4 f#4"),
-    fault("stop-held-too-long", Violin, 60, "p <g d' b' g''>1"),
+    fault("stop-unplayable", Violin, 96, "1/2 A3+Bb3 rest"),
+    fault("out-of-range", Violin, 96, "1/4 D4 B3 A3 F#3"),
+    fault("stop-held-too-long", Violin, 60, "p 1/1 G3+D4+B4+G5"),
     fault(
         "doubling-bowed-apart",
         Two("(0/4 1/4) (2/4 3/4) | (4/4 3/4) 2/4 1/4 | (0/4 2/4) (4/4 2/4) | (1/4 0/4) (1/4 2/4)"),
@@ -169,7 +169,7 @@ pub(super) const FAULTS: &[Fault] = &[
         96,
         "(0/4 1/4) (2/4 3/4) | (4/4 3/4) (2/4 1/4) | (0/4 1/4) (2/4 3/4) | (4/4 3/4) (2/4 1/4)",
     ),
-    fault("stands-contradict", Violin, 96, "{{ c''4!down d''4 e''2 // e'4!up f'4 g'2 }}"),
+    fault("stands-contradict", Violin, 96, "{voices 1/4 C5!down D5 1/2 E5 over 1/4 E4!up F4 1/2 G4 }"),
     fault("mark-states-the-obvious", Any, 96, "r/1 | 0/4!down 1/4!up 2/4!down 3/4!up"),
     fault("mark-cannot-be", Any, 96, "(0/4 1/4!up 2/4 3/4)"),
     fault(
@@ -185,8 +185,8 @@ pub(super) const FAULTS: &[Fault] = &[
         "0/2!down 1/4!up 2/4!up | 0/2!down 1/4!up 2/4!up | 0/2!down 1/4!up 2/4!up | 0/2!down 1/4!up 2/4!up | 0/2!down 1/4!up 2/4!up",
     ),
     fault("entry-without-dynamic", Alone, 96, ""),
-    fault("reentry-without-dynamic", All, 96, "p 0/1 | R*8 | 0/4 1/4 2/4 3/4"),
+    fault("reentry-without-dynamic", All, 96, "p 0/1 | bar-rest*8 | 0/4 1/4 2/4 3/4"),
     fault("no-tempo", Any, 0, "0/1"),
-    fault("landmarks-too-far", All, 96, "[A] 0/1 | R*48 | 1/1"),
+    fault("landmarks-too-far", All, 96, "[A] 0/1 | bar-rest*48 | 1/1"),
     fault("page-turn-too-quick", Alone, 96, "0/4 1/4 2/4 3/4 | page 0/4 1/4 2/4 3/4"),
 ];

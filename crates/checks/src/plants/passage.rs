@@ -1,6 +1,7 @@
 //! Passages of real works in the notation of fixtures: eight bars of common time of up to four bowed parts, as far as
 //! the notation needs no tuplets, grace notes or chords.
 
+use crate::values::part_of_whole;
 use arcata_score::{Instrument, Length, Note, NoteKind, Part, Pitch, Score, TieEnd};
 use arcata_testkit::Random;
 
@@ -45,7 +46,7 @@ impl Passage {
                 text.push_str(bar);
                 text.push_str(match number {
                     _ if number == to => " :| ",
-                    _ if number + 1 == line.bars.len() => " |.",
+                    _ if number + 1 == line.bars.len() => " |||",
                     _ => " | ",
                 });
             }
@@ -94,7 +95,7 @@ fn passage(score: &Score, parts: &[&Part], start: usize) -> Option<Passage> {
     let lines = lines.filter(|_| common)?;
     let sounding = lines
         .iter()
-        .all(|line| line.bars.iter().any(|bar| bar.contains(|letter| ('a'..='g').contains(&letter))));
+        .all(|line| line.bars.iter().any(|bar| bar.contains(|letter| ('A'..='G').contains(&letter))));
     (lines.len() >= 2 && sounding).then_some(Passage { tempo: Some(96), parts: lines, repeat: None })
 }
 
@@ -117,8 +118,8 @@ fn bar(part: &Part, number: usize) -> Option<String> {
         }
         filled += note.length;
         let tie =
-            if matches!(note.tie.to_after, TieEnd::Joined(_)) && filled < Length::WHOLE { "~" } else { "" };
-        tokens.push((note.onset, format!("{}{}{tie}", pitch(note.pitch)?, value(note.length)?)));
+            if matches!(note.tie.to_after, TieEnd::Joined(_)) && filled < Length::WHOLE { "_" } else { "" };
+        tokens.push((note.onset, format!("{} {}{tie}", value(note.length)?, pitch(note.pitch)?)));
     }
     if filled != Length::WHOLE {
         return None;
@@ -151,34 +152,20 @@ fn bar(part: &Part, number: usize) -> Option<String> {
 }
 
 fn pitch(pitch: Pitch) -> Option<String> {
-    let Some(cents) = pitch.cents() else { return pitch.is_rest().then(|| "r".to_owned()) };
+    let Some(cents) = pitch.cents() else { return pitch.is_rest().then(|| "rest".to_owned()) };
     if cents % 100 != 0 {
         return None;
     }
-    const NAMES: [&str; 12] = ["c", "c#", "d", "eb", "e", "f", "f#", "g", "ab", "a", "bb", "b"];
+    const NAMES: [&str; 12] = ["C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B"];
     let semitones = cents / 100;
     let name = NAMES[usize::try_from(semitones.rem_euclid(12)).ok()?];
-    Some(format!("{name}{}", octave(semitones.div_euclid(12) - 1)))
+    Some(format!("{name}{}", semitones.div_euclid(12) - 1))
 }
 
-/// Helmholtz's marks: none for the octave below middle C.
-fn octave(octave: i32) -> String {
-    if octave >= 4 {
-        "'".repeat(usize::try_from(octave - 3).unwrap_or(0))
-    } else {
-        ",".repeat(usize::try_from(3 - octave).unwrap_or(0))
-    }
-}
-
+/// A value that can be written without a tie.
 fn value(length: Length) -> Option<String> {
     let (above, below) = (length.numerator(), length.denominator());
-    match above {
-        1 => Some(format!("{below}")),
-        3 => Some(format!("{}.", below / 2)),
-        7 => Some(format!("{}..", below / 4)),
-        _ => None,
-    }
-    .filter(|_| below <= 32)
+    (matches!(above, 1 | 3 | 7) && below <= 32).then(|| format!("{above}/{below}"))
 }
 
 /// Notes of a scale on an instrument, from a place drawn by chance where it lies well.
@@ -198,32 +185,32 @@ impl Scale {
     }
 
     fn note(&self, step: i32) -> String {
-        const NAMES: [&str; 7] = ["c", "d", "e", "f", "g", "a", "b"];
+        const NAMES: [&str; 7] = ["C", "D", "E", "F", "G", "A", "B"];
         let at = self.root + step;
-        format!("{}{}", NAMES[usize::try_from(at.rem_euclid(7)).unwrap_or(0)], octave(at.div_euclid(7)))
+        format!("{}{}", NAMES[usize::try_from(at.rem_euclid(7)).unwrap_or(0)], at.div_euclid(7))
     }
 
-    /// A figure with its steps put on notes: `(0/4 2/8) r/4` becomes `(c''4 e''8) r4`; chords are `<0+2>/4`, and what
-    /// has no step in it stays.
+    /// A figure with its steps put on notes: `(0/4 2/8) r/4` becomes `(1/4 C5 1/8 E5) 1/4 rest`; chords are `<0+2>/4`, and
+    /// what has no step in it stays.
     pub(super) fn figure(&self, figure: &str) -> String {
         let words = figure.split(' ').map(|word| {
             let steps = word.rfind([':', '(']).map_or(0, |at| at + 1);
             let (front, rest) = word.split_at(steps);
-            let front = front.trim_end_matches(':');
-            match rest.split_once('/') {
-                Some(("r", value)) => format!("{front}r{value}"),
-                Some((chord, value)) if chord.starts_with('<') => {
-                    let steps =
-                        chord.trim_matches(['<', '>']).split('+').filter_map(|step| step.parse().ok());
-                    let notes: Vec<String> = steps.map(|step: i32| self.note(step)).collect();
-                    format!("{front}<{}>{value}", notes.join(" "))
+            let Some((step, behind)) = rest.split_once('/') else { return word.to_owned() };
+            let note = match step.trim_matches(['<', '>']) {
+                "r" => "rest".to_owned(),
+                steps => {
+                    let notes: Option<Vec<String>> =
+                        steps.split('+').map(|step| Some(self.note(step.parse().ok()?))).collect();
+                    let Some(notes) = notes else { return word.to_owned() };
+                    notes.join("+")
                 }
-                Some((step, value)) => match step.parse::<i32>() {
-                    Ok(step) => format!("{front}{}{value}", self.note(step)),
-                    Err(_) => word.to_owned(),
-                },
-                None => word.to_owned(),
-            }
+            };
+            let marks = behind.trim_start_matches(|c: char| c.is_ascii_digit() || c == '.');
+            let value = part_of_whole(&behind[..behind.len() - marks.len()]);
+            // The number of a slur and a value are two things.
+            let front = front.replace(':', " ");
+            format!("{front}{value} {note}{marks}")
         });
         words.collect::<Vec<_>>().join(" ")
     }

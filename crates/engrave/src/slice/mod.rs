@@ -33,7 +33,7 @@ pub enum Opening {
 /// use arcata_engrave::{Cutter, Opening};
 /// use arcata_xml::{Limits, open_score};
 ///
-/// let xml = arcata_testkit::musicxml("violin: d'4 e' f#' g' | a'2 b'2 |.");
+/// let xml = arcata_testkit::musicxml("violin: 1/4 D4 E4 F#4 G4 | 1/2 A4 B4 |||");
 /// let file = open_score(xml.into_bytes(), &Limits::default())?;
 /// let score = arcata_score::read(file.document());
 /// let slice = Cutter::new(file.document(), &score).cut(&[0], 1..=1, Opening::Excerpt);

@@ -124,8 +124,8 @@ const REWRITTEN: i32 = 450;
 /// #     let text = arcata_testkit::musicxml(text);
 /// #     arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap()
 /// # };
-/// let old = parse("violin: c''4 d'' e'' f'' | g''4 a'' b'' a'' | g''1");
-/// let new = parse("violin: g''4 a'' b'' a'' | g''1");
+/// let old = parse("violin: 1/4 C5 D5 E5 F5 | G5 A5 B5 A5 | 1/1 G5");
+/// let new = parse("violin: 1/4 G5 A5 B5 A5 | 1/1 G5");
 /// let (old_score, new_score) = (arcata_score::read(&old), arcata_score::read(&new));
 /// let place = Addresses::new(&old_score).place(0, arcata_score::NoteId(5)).unwrap();
 /// let layer = Layer { entries: vec![Entry::new(place, Mark::Up)], ..Layer::default() };

@@ -32,10 +32,10 @@ fn complaints(score: &Score, typed: &str) -> Vec<String> {
 }
 
 const QUARTET: &str = "\
-Violin I: c''4 d'' e'' f'' | g''8 f'' e'' d'' c''2 | (c''4 d'') (e'' f'') | r4 c''4 d'' e''
-Violin II: c'4 d' e' f' | g'8 f' e' d' c'2 | c'4 d' e' f' | r4 c'4 d' e'
-Viola: c'4 d' e' f' | g'8 f' e' d' c'2 | c'4 d' e' f' | r4 c'4 d' e'
-Violoncello: c4 d e f4 | g8 f8 e d c2 | c4 d e f4 | r4 c4 d e
+Violin I: 1/4 C5 D5 E5 F5 | 1/8 G5 F5 E5 D5 1/2 C5 | (1/4 C5 D5) (E5 F5) | rest C5 D5 E5
+Violin II: 1/4 C4 D4 E4 F4 | 1/8 G4 F4 E4 D4 1/2 C4 | 1/4 C4 D4 E4 F4 | rest C4 D4 E4
+Viola: 1/4 C4 D4 E4 F4 | 1/8 G4 F4 E4 D4 1/2 C4 | 1/4 C4 D4 E4 F4 | rest C4 D4 E4
+Violoncello: 1/4 C3 D3 E3 F3 | 1/8 G3 F3 E3 D3 1/2 C3 | 1/4 C3 D3 E3 F3 | rest C3 D3 E3
 ";
 
 #[test]
@@ -158,7 +158,7 @@ fn hooks_join_strokes_two_by_two() {
 
 #[test]
 fn as_it_comes_takes_printed_marks_off_and_gives_way_to_single_notes() {
-    let score = score("Violin: c''4!down d''!up e'' f''!up | c''1");
+    let score = score("Violin: 1/4 C5!down D5!up E5 F5!up | 1/1 C5");
     let said = entered(&score, "violin 1 as it comes, 1/4 down, 2 as it comes");
     assert_eq!(
         said,
@@ -351,7 +351,7 @@ proptest! {
 #[test]
 #[expect(clippy::disallowed_methods, reason = "the test holds that it does not take for ever")]
 fn a_text_that_speaks_of_too_many_notes_is_refused_once_and_soon() {
-    let bars = vec!["c'8 d' e' f' g' a' b' c''"; 250].join(" | ");
+    let bars = vec!["1/8 C4 D4 E4 F4 G4 A4 B4 C5"; 250].join(" | ");
     let parts: Vec<String> = (1..=8).map(|part| format!("Violin {part}: {bars}")).collect();
     let score = score(&parts.join("\n"));
     for typed in ["1-250 d u\n", "1-250 as it comes\n", "1-250 slur\n", "1-250 \"sul tasto\"\n"] {
@@ -373,7 +373,7 @@ fn a_text_that_speaks_of_too_many_notes_is_refused_once_and_soon() {
 
 /// Two movements of two bars each, numbered anew.
 fn two_movements() -> Score {
-    let xml = musicxml("unchecked\nviolin: c''4 d'' e'' f'' | c''1 | c''4 d'' e'' f'' | c''1 |.");
+    let xml = musicxml("unchecked\nviolin: 1/4 C5 D5 E5 F5 | 1/1 C5 | 1/4 C5 D5 E5 F5 | 1/1 C5 |||");
     let xml = xml.replacen("number=\"3\"", "number=\"1\"", 1).replacen("number=\"4\"", "number=\"2\"", 1);
     let file = arcata_xml::open_score(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
     arcata_score::read(file.document())

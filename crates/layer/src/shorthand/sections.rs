@@ -21,7 +21,7 @@ const LOWER: &str = "lower strings|low strings|archi gravi|cordes graves|tiefe s
 /// No such section, or several for a name that means one.
 ///
 /// ```
-/// # let text = arcata_testkit::musicxml("Viola: c'4 d' e' f'");
+/// # let text = arcata_testkit::musicxml("Viola: 1/4 C4 D4 E4 F4");
 /// # let document = arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap();
 /// let score = arcata_score::read(&document);
 /// assert_eq!(arcata_layer::shorthand::parts_named(&score, "Bratschen"), Ok(vec![0]));

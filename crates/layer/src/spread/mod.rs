@@ -181,7 +181,7 @@ impl fmt::Display for NotSpread {
 ///
 /// ```
 /// use arcata_layer::{Addresses, Entry, Layer, Mark, SpreadChoice, spread};
-/// # let text = arcata_testkit::musicxml("violin: c''4 d'' e'' f''\nviola: c'4 d' e' f'");
+/// # let text = arcata_testkit::musicxml("violin: 1/4 C5 D5 E5 F5\nviola: 1/4 C4 D4 E4 F4");
 /// # let document = arcata_xml::Document::parse(text.into_bytes(), &Default::default()).unwrap();
 /// let score = arcata_score::read(&document);
 /// let place = Addresses::new(&score).place(0, arcata_score::NoteId(2)).unwrap();

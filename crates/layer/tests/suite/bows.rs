@@ -10,7 +10,7 @@ use arcata_xml::Document;
 
 use crate::support::{document, edited};
 
-const QUARTERS: &str = "violin: c''4 d'' e'' f''";
+const QUARTERS: &str = "violin: 1/4 C5 D5 E5 F5";
 
 fn scored(text: &str) -> (Document, Score) {
     let document = document(&musicxml(text));
@@ -29,7 +29,7 @@ fn layer(entries: Vec<Entry>) -> Layer {
 /// A plan knows which way a hook goes and which note the stroke before begins with: both get the mark.
 #[test]
 fn a_hook_that_a_plan_has_settled_stands_on_both_strokes() {
-    let (document, score) = scored("violin: (c''4 d'') e''4!down f''");
+    let (document, score) = scored("violin: (1/4 C5 D5) E5!down F5");
     let found = |note: u32| Found { part: 0, note: NoteId(note) };
     for mark in [
         Mark::Hook { bow: None, sign: HookSign::Marks },
@@ -83,7 +83,7 @@ fn a_hook_that_cannot_be_says_why() {
 #[test]
 fn both_bows_on_a_note_are_lifted_applied_and_wiped_as_one() {
     for music in
-        ["violin: c''2!fermata!down!up d''", "violin: c''2!up!down d''", "violin: c''2!down!>!up d''"]
+        ["violin: 1/2 C5!fermata!down!up D5", "violin: 1/2 C5!up!down D5", "violin: 1/2 C5!down!>!up D5"]
     {
         let (document, score) = scored(music);
         let lifted = lift(&document, &score, &LiftChoice::default()).unwrap();
@@ -102,7 +102,7 @@ fn both_bows_on_a_note_are_lifted_applied_and_wiped_as_one() {
         assert_eq!(edited(&marked, &wiped.edits).text(), clean.text());
     }
     // One bow printed gives way to both, and comes back.
-    let (document, score) = scored("violin: c''2!up d''");
+    let (document, score) = scored("violin: 1/2 C5!up D5");
     let both = layer(vec![on(&score, 0, Mark::Double { first: BowDirection::Down })]);
     let applied = apply(&document, &score, &both, &[], Trust::OwnScore).unwrap();
     let marked = edited(&document, &applied.edits);
@@ -116,7 +116,7 @@ fn both_bows_on_a_note_are_lifted_applied_and_wiped_as_one() {
 
 #[test]
 fn both_bows_are_typed_in_four_languages_and_print_back() {
-    let (_, score) = scored("violin: c''2!fermata d'' | e''1");
+    let (_, score) = scored("violin: 1/2 C5!fermata D5 | 1/1 E5");
     let addresses = Addresses::new(&score);
     for (typed, first) in [
         ("violin 1/1 down and up", BowDirection::Down),

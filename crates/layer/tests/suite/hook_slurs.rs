@@ -62,7 +62,7 @@ fn count(document: &Document, text: &str) -> usize {
 
 #[test]
 fn a_hook_with_dots_or_dashes_is_one_stroke_on_paper() {
-    let (document, score) = scored("violin: c''4 d'' e'' f''");
+    let (document, score) = scored("violin: 1/4 C5 D5 E5 F5");
     for (text, sign) in [("violin 1/3 hook dots", "<staccato/>"), ("violin 1/3 hook dashes", "<tenuto/>")] {
         let layer = typed(&score, text);
         let printed = shorthand::of_layer(&layer, &Addresses::new(&score)).to_string();
@@ -79,7 +79,7 @@ fn a_hook_with_dots_or_dashes_is_one_stroke_on_paper() {
 /// One slur over all that go on from each other: slurs that meet on a note would be two bows.
 #[test]
 fn hooks_in_a_row_share_one_slur() {
-    let (document, score) = scored("violin: c''4 d'' e'' f'' | g''1");
+    let (document, score) = scored("violin: 1/4 C5 D5 E5 F5 | 1/1 G5");
     let layer = typed(&score, "violin 1/2 hook 3 dashes up");
     let (marked, applied) = put_on(&document, &score, &layer);
     assert_eq!((applied.written, applied.left_out.len()), (3, 0));
@@ -94,10 +94,10 @@ fn hooks_in_a_row_share_one_slur() {
 #[test]
 fn a_direction_stands_where_the_slur_begins() {
     for (music, ups) in [
-        ("violin: c''4 d'' e'' f''", 1),
-        ("violin: c''4 d''!up e'' f''", 1),
-        ("violin: c''4 d''!down e''!up f''", 1),
-        ("violin: c''4 d''!down e'' f''!up", 2),
+        ("violin: 1/4 C5 D5 E5 F5", 1),
+        ("violin: 1/4 C5 D5!up E5 F5", 1),
+        ("violin: 1/4 C5 D5!down E5!up F5", 1),
+        ("violin: 1/4 C5 D5!down E5 F5!up", 2),
     ] {
         let (document, score) = scored(music);
         let (marked, applied) = put_on(&document, &score, &typed(&score, "violin 1/3 hook dots up"));
@@ -106,17 +106,17 @@ fn a_direction_stands_where_the_slur_begins() {
         assert_eq!(strokes(&marked)[1], (StrokeKind::Pulsed, 2, Some(BowDirection::Up)), "{music}");
     }
     // Without a direction the printed one of the first note holds, and that of the hooked note goes.
-    let (document, score) = scored("violin: c''4 d''!down e''!up f''");
+    let (document, score) = scored("violin: 1/4 C5 D5!down E5!up F5");
     let (marked, _) = put_on(&document, &score, &typed(&score, "violin 1/3 hook dots"));
     assert_eq!(strokes(&marked)[1], (StrokeKind::Pulsed, 2, Some(BowDirection::Down)));
 }
 
 #[test]
 fn what_carries_a_dot_already_gets_no_second_one_and_ties_are_one_note() {
-    let (document, score) = scored("violin: c''4 d''!. e'' f''");
+    let (document, score) = scored("violin: 1/4 C5 D5!. E5 F5");
     let (marked, _) = put_on(&document, &score, &typed(&score, "violin 1/3 hook dots"));
     assert_eq!(count(&marked, "<staccato/>"), 2);
-    let (document, score) = scored("violin: c''2~ c''4 d''4~ | d''4 e''2.");
+    let (document, score) = scored("violin: 1/2 C5_ 1/4 C5 D5_ | D5 3/4 E5");
     let (marked, applied) = put_on(&document, &score, &typed(&score, "violin 1/4 hook dashes"));
     assert!(applied.left_out.is_empty(), "{:?}", applied.left_out);
     let read = arcata_score::read(&marked);
@@ -124,7 +124,7 @@ fn what_carries_a_dot_already_gets_no_second_one_and_ties_are_one_note() {
     assert_eq!(slurs, [(0, 3)]);
     assert_eq!(strokes(&marked)[0].0, StrokeKind::Pulsed);
     // All of it printed: nothing is written, and a wipe leaves it.
-    let (document, score) = scored("violin: c''4 (d''!. e''!.) f''");
+    let (document, score) = scored("violin: 1/4 C5 (D5!. E5!.) F5");
     let hook = Mark::Hook { bow: None, sign: HookSign::Dots };
     let place = Addresses::new(&score).place(0, NoteId(2)).unwrap();
     let layer = Layer { entries: vec![Entry::new(place, hook)], ..Layer::default() };
@@ -135,20 +135,20 @@ fn what_carries_a_dot_already_gets_no_second_one_and_ties_are_one_note() {
 #[test]
 fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
     for (music, text, why) in [
-        ("violin: (c''4 d'') e'' f''", "violin 1/3 hook dots", "the slur from bar 1, C5 to bar 1 + 1/4, D5"),
+        ("violin: (1/4 C5 D5) E5 F5", "violin 1/3 hook dots", "the slur from bar 1, C5 to bar 1 + 1/4, D5"),
         (
-            "violin: c''4 d'' (e'' f'')",
+            "violin: 1/4 C5 D5 (E5 F5)",
             "violin 1/3 hook dots",
             "covers or touches its notes; take that slur off",
         ),
-        ("violin: c''4 r e'' f''", "violin 1/3 hook dots", "write the hook as marks"),
-        ("violin: c''4 d'' e'' f''", "violin 1/1 hook dots", "no note comes before it"),
-        ("violin: c''4 d'' e'' f''", "violin 1/2 down, 1/3 hook dots up", "asked to go the other way"),
-        ("violin: c''4 d'' e'' f''", "violin 1/2 as it comes, 1/3 hook dots up", "take one of the two out"),
-        ("violin: c''4 d'' e'' f''", "violin 1/2 hook dots, 1/3 hook dashes", "hooked with the other sign"),
-        ("violin: c''4 d'' e'' f''", "violin 1/3 hook dots up, 1/4 hook dots down", "goes the other way"),
-        ("violin: c''4 (d'' e'') f''", "violin 1/2-/3 no slur, 1/3 hook dots", "would draw it again"),
-        ("violin: c''4 d'' e'' f''", "violin 1/3-/4 slur, 1/3 hook dots", "the slur from bar 1 + 1/2"),
+        ("violin: 1/4 C5 rest E5 F5", "violin 1/3 hook dots", "write the hook as marks"),
+        ("violin: 1/4 C5 D5 E5 F5", "violin 1/1 hook dots", "no note comes before it"),
+        ("violin: 1/4 C5 D5 E5 F5", "violin 1/2 down, 1/3 hook dots up", "asked to go the other way"),
+        ("violin: 1/4 C5 D5 E5 F5", "violin 1/2 as it comes, 1/3 hook dots up", "take one of the two out"),
+        ("violin: 1/4 C5 D5 E5 F5", "violin 1/2 hook dots, 1/3 hook dashes", "hooked with the other sign"),
+        ("violin: 1/4 C5 D5 E5 F5", "violin 1/3 hook dots up, 1/4 hook dots down", "goes the other way"),
+        ("violin: 1/4 C5 (D5 E5) F5", "violin 1/2-/3 no slur, 1/3 hook dots", "would draw it again"),
+        ("violin: 1/4 C5 D5 E5 F5", "violin 1/3-/4 slur, 1/3 hook dots", "the slur from bar 1 + 1/2"),
     ] {
         let (document, score) = scored(music);
         let addresses = Addresses::new(&score);
@@ -162,7 +162,7 @@ fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
         assert!(remarks.iter().any(|remark| remark.kind == RemarkKind::HookSlur), "{text}: {remarks:?}");
     }
     // A plan knows strokes that are not in the notes.
-    let (document, score) = scored("violin: c''4 d'' e'' f''");
+    let (document, score) = scored("violin: 1/4 C5 D5 E5 F5");
     let layer = typed(&score, "violin 1/3 hook dots");
     let mut told = ToldBows::default();
     told.refuse(Found { part: 0, note: NoteId(2) }, "no stroke begins there".to_owned());
@@ -173,7 +173,7 @@ fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
 /// A hook by marks behind one by a slur: its stroke before begins where the slur begins.
 #[test]
 fn a_mark_behind_the_slur_of_a_hook_stands_where_the_slur_begins() {
-    let (document, score) = scored("violin: c''4 d'' e'' f''");
+    let (document, score) = scored("violin: 1/4 C5 D5 E5 F5");
     let layer = typed(&score, "violin 1/2 hook dots, 1/3 hook");
     let mut told = ToldBows::default();
     let bow = ToldBow { direction: BowDirection::Up, before: Some(NoteId(1)) };
@@ -191,7 +191,7 @@ fn a_mark_behind_the_slur_of_a_hook_stands_where_the_slur_begins() {
 /// What the layer no longer asks for goes, though the layer stays on the score.
 #[test]
 fn a_hook_that_changes_its_sign_on_the_score_is_written_anew() {
-    let (document, score) = scored("violin: c''4 d'' e'' f''");
+    let (document, score) = scored("violin: 1/4 C5 D5 E5 F5");
     let (marked, applied) = put_on(&document, &score, &typed(&score, "violin 1/2 hook 3 dots"));
     let read = arcata_score::read(&marked);
     for (text, slurs, dots, dashes) in [
@@ -215,7 +215,7 @@ fn a_hook_that_changes_its_sign_on_the_score_is_written_anew() {
 /// Lifted again the slur is a slur and the dots are notation: put on they give the same file.
 #[test]
 fn a_bowed_score_with_such_a_hook_is_lifted_like_any_other() {
-    let (document, score) = scored("violin: c''4 d'' e'' f''");
+    let (document, score) = scored("violin: 1/4 C5 D5 E5 F5");
     let (marked, _) = put_on(&document, &score, &typed(&score, "violin 1/3 hook dots up"));
     let choice = LiftChoice { parts: None, kinds: vec![LiftKind::Bows, LiftKind::Slurs] };
     let lifted = lift(&marked, &arcata_score::read(&marked), &choice).unwrap();

@@ -49,7 +49,7 @@ fn slurs(document: &Document) -> Vec<(u32, u32)> {
     score.parts[0].slurs.iter().map(|slur| (slur.start.0, slur.end.0)).collect()
 }
 
-const SLURRED: &str = "violin: (c''4 d'' e'') f'' | (g'' a'') b'' c'''";
+const SLURRED: &str = "violin: (1/4 C5 D5 E5) F5 | (G5 A5) B5 C6";
 
 /// Whatever the order, and however the notes are named: neither is applied, both are told.
 #[test]

@@ -32,7 +32,7 @@ fn kinds(layer: &Layer, document: &Document, score: &Score) -> Vec<RemarkKind> {
     check(layer, document, score).into_iter().map(|remark| remark.kind).collect()
 }
 
-const QUARTERS: &str = "violin: c''4 d'' e'' f'' | g'' r4 a'' b''";
+const QUARTERS: &str = "violin: 1/4 C5 D5 E5 F5 | G5 rest A5 B5";
 
 #[test]
 fn an_entry_on_a_rest_is_left_out_and_told() {
@@ -86,7 +86,7 @@ fn contradictions_and_doubles_are_told_and_not_applied() {
 
 #[test]
 fn a_bow_mark_inside_a_slur_is_told() {
-    let (document, score) = scored("violin: (c''4 d'' e'') f''");
+    let (document, score) = scored("violin: (1/4 C5 D5 E5) F5");
     let inside = layer(vec![on(&score, 0, 1, Mark::Up)]);
     assert_eq!(kinds(&inside, &document, &score), [RemarkKind::InsideSlur]);
     let to = place(&score, 0, 2).spot;
@@ -97,7 +97,7 @@ fn a_bow_mark_inside_a_slur_is_told() {
 #[test]
 fn a_layer_for_another_score_is_refused_by_name() {
     let (document, score) = scored(QUARTERS);
-    let (other, other_score) = scored("violin: a'4 b' c'' d''");
+    let (other, other_score) = scored("violin: 1/4 A4 B4 C5 D5");
     let applied = apply(&document, &score, &layer(vec![on(&score, 0, 0, Mark::Up)]), &[], Trust::OwnScore);
     let bound = applied.unwrap().layer;
     let refused = apply(&other, &other_score, &bound, &[], Trust::OwnScore).unwrap_err().to_string();
@@ -126,7 +126,7 @@ fn a_hook_takes_the_bow_of_the_note_before() {
 
 #[test]
 fn a_printed_mark_gives_way_and_its_like_stays_when_wiped() {
-    let (document, score) = scored("violin: c''4!down d''!up e'' f''");
+    let (document, score) = scored("violin: 1/4 C5!down D5!up E5 F5");
     let entries = vec![on(&score, 0, 0, Mark::Up), on(&score, 0, 1, Mark::Up)];
     let applied = apply(&document, &score, &layer(entries), &[], Trust::OwnScore).unwrap();
     assert_eq!((applied.written, applied.standing), (1, 1));
@@ -138,8 +138,8 @@ fn choice(from: usize) -> SpreadChoice {
     SpreadChoice { from, ..SpreadChoice::default() }
 }
 
-const DOUBLED: &str = "violin: c''4 (d'' e'') f'' | g'' g'' g'' g''
-cello: c4 (d e) f4 | g2 g";
+const DOUBLED: &str = "violin: 1/4 C5 (D5 E5) F5 | G5 G5 G5 G5
+cello: 1/4 C3 (D3 E3) F3 | 1/2 G3 G3";
 
 #[test]
 fn a_bowing_reaches_the_part_that_doubles_it_and_says_where_it_does_not() {
@@ -166,7 +166,7 @@ fn a_bowing_reaches_the_part_that_doubles_it_and_says_where_it_does_not() {
 
 #[test]
 fn parts_that_go_together_but_for_an_ornament_are_reached_where_their_strokes_are_the_same() {
-    let (_, score) = scored("violin: c''4 d'' e'' f''\nviola: c'4 d' e'8 e' f'4");
+    let (_, score) = scored("violin: 1/4 C5 D5 E5 F5\nviola: 1/4 C4 D4 1/8 E4 E4 1/4 F4");
     let layer = layer(vec![on(&score, 0, 0, Mark::Down), on(&score, 0, 3, Mark::Up)]);
     assert!(spread(&layer, &score, &choice(0)).proposed.is_empty());
     let together = vec![GoingTogether { parts: vec![0, 1], bars: 0..1 }];
@@ -183,7 +183,7 @@ fn parts_that_go_together_but_for_an_ornament_are_reached_where_their_strokes_ar
 
 #[test]
 fn a_bowing_reaches_the_passage_that_comes_again() {
-    let (_, score) = scored("violin: c''4 d'' e'' f'' | g''2 e'' | r1 | d''4 e'' f#'' g'' | a''2 f#''");
+    let (_, score) = scored("violin: 1/4 C5 D5 E5 F5 | 1/2 G5 E5 | 1/1 rest | 1/4 D5 E5 F#5 G5 | 1/2 A5 F#5");
     let layer = layer(vec![on(&score, 0, 1, Mark::Up)]);
     let everywhere = SpreadChoice { reach: Reach::EveryPassage, ..choice(0) };
     let proposed = spread(&layer, &score, &everywhere).proposed;
@@ -192,12 +192,12 @@ fn a_bowing_reaches_the_passage_that_comes_again() {
     assert!(spread(&layer, &score, &choice(0)).proposed.is_empty());
 }
 
-const OLD: &str = "violin: c''4 d'' e'' f'' | g'' a'' b'' a'' | g''2 e'' | d''4 f'' e'' d'' | c''1";
+const OLD: &str = "violin: 1/4 C5 D5 E5 F5 | G5 A5 B5 A5 | 1/2 G5 E5 | 1/4 D5 F5 E5 D5 | 1/1 C5";
 
 #[test]
 fn carried_past_a_cut_a_changed_note_and_a_note_that_is_gone() {
     let (_, old) = scored(OLD);
-    let (new_document, new) = scored("violin: c''4 d'' e'' f'' | g''2 e'' | d''4 f'' eb'' d'' | c''1");
+    let (new_document, new) = scored("violin: 1/4 C5 D5 E5 F5 | 1/2 G5 E5 | 1/4 D5 F5 Eb5 D5 | 1/1 C5");
     let layer = layer(vec![
         on(&old, 0, 1, Mark::Up),
         on(&old, 0, 5, Mark::Down),
@@ -223,9 +223,9 @@ fn carried_past_a_cut_a_changed_note_and_a_note_that_is_gone() {
 
 #[test]
 fn carried_into_both_passes_of_a_repeat_written_out() {
-    let (_, old) = scored("violin: |: c''4 d'' e'' f'' | g''2 e'' :| c''1");
+    let (_, old) = scored("violin: |: 1/4 C5 D5 E5 F5 | 1/2 G5 E5 :| 1/1 C5");
     let (new_document, new) =
-        scored("violin: c''4 d'' e'' f'' | g''2 e'' | c''4 d'' e'' f'' | g''2 e'' | c''1");
+        scored("violin: 1/4 C5 D5 E5 F5 | 1/2 G5 E5 | 1/4 C5 D5 E5 F5 | 1/2 G5 E5 | 1/1 C5");
     let layer = layer(vec![on(&old, 0, 1, Mark::Up)]);
     let carried = carry(&layer, &old, (&new_document, &new));
     assert_eq!(carried.exactly, 1);
@@ -237,8 +237,9 @@ fn carried_into_both_passes_of_a_repeat_written_out() {
 
 #[test]
 fn bars_that_are_all_alike_are_carried_with_doubt() {
-    let (_, old) = scored("violin: c''1 | g'4 a' g' a' | g'4 a' g' a' | g'4 a' g' a' | g'4 a' g' a' | d''1");
-    let (new_document, new) = scored("violin: c''1 | g'4 a' g' a' | g'4 a' g' a' | d''1");
+    let (_, old) =
+        scored("violin: 1/1 C5 | 1/4 G4 A4 G4 A4 | G4 A4 G4 A4 | G4 A4 G4 A4 | G4 A4 G4 A4 | 1/1 D5");
+    let (new_document, new) = scored("violin: 1/1 C5 | 1/4 G4 A4 G4 A4 | G4 A4 G4 A4 | 1/1 D5");
     let layer = layer(vec![on(&old, 0, 6, Mark::Up)]);
     let carried = carry(&layer, &old, (&new_document, &new));
     assert_eq!(carried.exactly, 0);

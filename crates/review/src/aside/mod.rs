@@ -141,7 +141,7 @@ mod tests {
 
     #[test]
     fn numbers_that_go_back_begin_a_movement() {
-        let text = "unchecked\nviolin: d'4 |. d'4 | d'4 |.";
+        let text = "unchecked\nviolin: 1/4 D4 ||| D4 | D4 |||";
         let xml = arcata_testkit::musicxml(text);
         let xml =
             xml.replacen(r#"number="2""#, r#"number="1""#, 1).replacen(r#"number="3""#, r#"number="2""#, 1);

@@ -15,7 +15,7 @@ use tower::ServiceExt as _;
 
 pub(crate) const PORT: u16 = 4242;
 pub(crate) const MUSIC: &str =
-    "quarter=60\nviolin: mf c''4 d'' e'' f'' | (g'' f'') e''2 | c''4 d'' e'' f'' | g''1 |.";
+    "quarter=60\nviolin: mf 1/4 C5 D5 E5 F5 | (G5 F5) 1/2 E5 | 1/4 C5 D5 E5 F5 | 1/1 G5 |||";
 
 pub(crate) struct Bench {
     pub(crate) folder: tempfile::TempDir,

@@ -151,7 +151,7 @@ pub enum ChangeKind {
 /// use arcata_bow::plan::{RepairRequest, repairs};
 /// use arcata_bow::{LineOptions, Profile, Reading};
 ///
-/// # let xml = musicxml("violin: f (c''8 d'' e'' f'') g''4 a'' | (c''8 d'' e'' f'') g''4 a'' | c''1 |.");
+/// # let xml = musicxml("violin: f (1/8 C5 D5 E5 F5) 1/4 G5 A5 | (1/8 C5 D5 E5 F5) 1/4 G5 A5 | 1/1 C5 |||");
 /// # let score = arcata_score::read(&Document::parse(xml.into_bytes(), &Limits::default()).unwrap());
 /// let (profile, options) = (Profile::default(), LineOptions::default());
 /// let reading = Reading::new(&score, &profile, &options);

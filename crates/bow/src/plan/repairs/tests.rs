@@ -52,7 +52,7 @@ fn any_notes(longest: usize) -> impl Strategy<Value = Vec<Drawn>> {
 /// The notes in the fixtures' notation: bars of 3/8, 6/8 and 1/8 would hide mistakes, so notes are
 /// written into 4/4 and held over no bar line: a note that does not fit is shortened.
 fn fixture(notes: &[Drawn]) -> String {
-    const PITCHES: [&str; 5] = ["g'", "a'", "c''", "d''", "f''"];
+    const PITCHES: [&str; 5] = ["G4", "A4", "C5", "D5", "F5"];
     let mut text = "violin: mf ".to_owned();
     let mut filled = 0;
     let mut pitch = 0;
@@ -67,11 +67,11 @@ fn fixture(notes: &[Drawn]) -> String {
         let eighths = note.eighths.min(8 - filled);
         let opens = glued(next) && (index == 0 || !glued(note.glue));
         let closes = index > 0 && glued(note.glue) && !glued(next);
-        let value = ["", "8", "4", "4."][usize::from(eighths)];
-        let tie = if next == Glue::Tie { "~" } else { "" };
+        let value = ["", "1/8", "1/4", "3/8"][usize::from(eighths)];
+        let tie = if next == Glue::Tie { "_" } else { "" };
         let _ = write!(
             text,
-            "{}{}{value}{tie}{}{} ",
+            "{}{value} {}{tie}{}{} ",
             if opens { "(" } else { "" },
             PITCHES[pitch],
             note.mark,
@@ -84,7 +84,7 @@ fn fixture(notes: &[Drawn]) -> String {
         }
     }
     while filled > 0 && filled < 8 {
-        text.push_str("r8 ");
+        text.push_str("1/8 rest ");
         filled += 1;
     }
     text
@@ -92,7 +92,7 @@ fn fixture(notes: &[Drawn]) -> String {
 
 fn rest(text: &mut String, filled: u8) -> u8 {
     if filled < 7 {
-        text.push_str("r8 ");
+        text.push_str("1/8 rest ");
         1
     } else {
         0
@@ -375,24 +375,24 @@ fn kinds(fixture: &str) -> Vec<ChangeKind> {
 #[test]
 fn each_border_offers_the_changes_that_a_writer_could_make() {
     use ChangeKind::*;
-    assert_eq!(kinds("violin: (c''4 d'' e'' f'')"), [BeginLater, Split, EndEarlier]);
-    assert_eq!(kinds("violin: (c''4 d'') e''2"), [Split, EndLater]);
-    assert_eq!(kinds("violin: c''2 d''2"), [JoinNotes, Hook]);
+    assert_eq!(kinds("violin: (1/4 C5 D5 E5 F5)"), [BeginLater, Split, EndEarlier]);
+    assert_eq!(kinds("violin: (1/4 C5 D5) 1/2 E5"), [Split, EndLater]);
+    assert_eq!(kinds("violin: 1/2 C5 D5"), [JoinNotes, Hook]);
     assert_eq!(
-        kinds("violin: (c''4 d'') (e'' f'')"),
+        kinds("violin: (1/4 C5 D5) (E5 F5)"),
         [Split, JoinSlurs, HandOverLater, HandOverEarlier, Split]
     );
-    assert_eq!(kinds("violin: c''2~ c''4 d''"), [SplitTie, EndLater]);
+    assert_eq!(kinds("violin: 1/2 C5_ 1/4 C5 D5"), [SplitTie, EndLater]);
 }
 
 #[test]
 fn nothing_crosses_rests_breaths_fermatas_pizzicato_or_tremolo() {
     for fixture in [
-        "violin: c''4 r d''2",
-        "violin: c''2!, d''2",
-        "violin: c''2!fermata d''2",
-        "violin: \"pizz.\" c''2 \"arco\" d''2",
-        "violin: c''1 || d''1",
+        "violin: 1/4 C5 rest 1/2 D5",
+        "violin: 1/2 C5!, D5",
+        "violin: 1/2 C5!fermata D5",
+        "violin: \"pizz.\" 1/2 C5 \"arco\" D5",
+        "violin: 1/1 C5 || D5",
     ] {
         assert_eq!(kinds(fixture), [], "{fixture}");
     }
@@ -400,12 +400,12 @@ fn nothing_crosses_rests_breaths_fermatas_pizzicato_or_tremolo() {
 
 #[test]
 fn a_slur_over_one_pitch_is_no_repair_but_a_hook_is() {
-    assert_eq!(kinds("violin: c''2 c''2"), [ChangeKind::Hook]);
+    assert_eq!(kinds("violin: 1/2 C5 C5"), [ChangeKind::Hook]);
 }
 
 #[test]
 fn a_slur_too_long_for_the_bow_is_split_and_the_price_is_in_the_sum() {
-    let told = with_source("quarter=60\nviolin: f (c''2 d'' | e''1) | f''2 e'' | d''1 |.", |source| {
+    let told = with_source("quarter=60\nviolin: f (1/2 C5 D5 | 1/1 E5) | 1/2 F5 E5 | 1/1 D5 |||", |source| {
         let settings = PlanSettings::default();
         let frontier = repairs(source, &asked(source, &settings, 3));
         let step = frontier.steps[1].clone();

@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=160  time 3/4
-//! violin: mf c''4 e'' g'' | c''4 e'' g'' | c''4 e'' g'' | c''4 e'' g'' | c''4 e'' g'' | c''2. |.
+//! violin: mf 1/4 C5 E5 G5 | C5 E5 G5 | C5 E5 G5 | C5 E5 G5 | C5 E5 G5 | 3/4 C5 |||
 //! ```
 //!
 //! ## What it proposes

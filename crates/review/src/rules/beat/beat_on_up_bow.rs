@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=120
-//! violin: f (c''4 d'' e'') f'' | (g'' f'' e'') d'' | (c'' d'' e'' f'') | g''1!sf | c''1 |.
+//! violin: f (1/4 C5 D5 E5) F5 | (G5 F5 E5) D5 | (C5 D5 E5 F5) | 1/1 G5!sf | C5 |||
 //! ```
 //!
 //! ## What it proposes

@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! time 2/4  quarter=152
-//! violin: |: mf c''8!down d''!up e''!down f''!up | (g''8!down e'' d'' c'') :|
+//! violin: |: mf 1/8 C5!down D5!up E5!down F5!up | (G5!down E5 D5 C5) :|
 //! ```
 //!
 //! ## What it proposes

@@ -13,8 +13,8 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf c''4 d'' e''2~ | quarter=72 e''4 d'' c''2 |.
-//! viola: mf e'4 f' (g'2 | a'4) g' e'2 |.
+//! violin: mf 1/4 C5 D5 1/2 E5_ | quarter=72 1/4 E5 D5 1/2 C5 |||
+//! viola: mf 1/4 E4 F4 (1/2 G4 | 1/4 A4) G4 1/2 E4 |||
 //! ```
 //!
 //! ## What it proposes

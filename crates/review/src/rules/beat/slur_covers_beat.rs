@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=72
-//! violin: mf (c''4 d'' e'' f'' | sf g''4 f'' e'' d'') |.
+//! violin: mf (1/4 C5 D5 E5 F5 | sf G5 F5 E5 D5) |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,8 +11,8 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! Violins I: mf (c''4 d'') (e'' f'') | (g'' a'') (g'' f'') | (e'' d'') c''2 |.
-//! Violins II: mf (c'4 d') (e' f') | (g' a') g' f' | (e' d') c'2 |.
+//! Violins I: mf (1/4 C5 D5) (E5 F5) | (G5 A5) (G5 F5) | (E5 D5) 1/2 C5 |||
+//! Violins II: mf (1/4 C4 D4) (E4 F4) | (G4 A4) G4 F4 | (E4 D4) 1/2 C4 |||
 //! ```
 //!
 //! ## What it proposes

@@ -12,8 +12,8 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! Violins I: mf c''4!. d''!. e''!. f''!. | g''!. a''!. g''!. f''!. | e''2 c'' |.
-//! Violins II: mf c'4!. d'!. e'!. f'!. | g'!. a'!. g' f' | e'2 c' |.
+//! Violins I: mf 1/4 C5!. D5!. E5!. F5!. | G5!. A5!. G5!. F5!. | 1/2 E5 C5 |||
+//! Violins II: mf 1/4 C4!. D4!. E4!. F4!. | G4!. A4!. G4 F4 | 1/2 E4 C4 |||
 //! ```
 //!
 //! ## What it proposes

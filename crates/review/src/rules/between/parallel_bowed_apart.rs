@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! viola: mf (c'4 d') (e' f') | (c' d') (e' f') | (c' d') (e' f') | (c' d') e' f' | (c' d') (e' f') | g'1 |.
+//! viola: mf (1/4 C4 D4) (E4 F4) | (C4 D4) (E4 F4) | (C4 D4) (E4 F4) | (C4 D4) E4 F4 | (C4 D4) (E4 F4) | 1/1 G4 |||
 //! ```
 //!
 //! ## What it proposes

@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf "div." {{ c''4!down d'' e'' f'' // e'4!up f' g' a' }} | "unis." g'1 |.
+//! violin: mf "div." {voices 1/4 C5!down D5 E5 F5 over E4!up F4 G4 A4 } | "unis." 1/1 G4 |||
 //! ```
 //!
 //! ## What it proposes

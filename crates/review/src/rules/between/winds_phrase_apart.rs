@@ -11,8 +11,8 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! flute: mf (c''4 d'') (e'' f'') | (g'' a'') (g'' f'') | (e'' d'') (c'' d'') | (e''2 c'') |.
-//! Violins I: mf (c''4 d'') (e'' f'') | (g'' a'') g'' f'' | (e'' d'') (c'' d'') | (e''2 c'') |.
+//! flute: mf (1/4 C5 D5) (E5 F5) | (G5 A5) (G5 F5) | (E5 D5) (C5 D5) | (1/2 E5 C5) |||
+//! Violins I: mf (1/4 C5 D5) (E5 F5) | (G5 A5) G5 F5 | (E5 D5) (C5 D5) | (1/2 E5 C5) |||
 //! ```
 //!
 //! ## What it proposes

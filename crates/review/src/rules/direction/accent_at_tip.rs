@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=50
-//! violin: f (c''4 d'' e'') d''!sf | c''1 | (c''4 d'' e'') d''!sf | c''1 |.
+//! violin: f (1/4 C5 D5 E5) D5!sf | 1/1 C5 | (1/4 C5 D5 E5) D5!sf | 1/1 C5 |||
 //! ```
 //!
 //! ## What it proposes

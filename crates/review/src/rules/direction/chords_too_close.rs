@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=160
-//! violin: ff <g d' b' g''>4!down <g d' b' g''>!down r2 | c''1 |.
+//! violin: ff 1/4 G3+D4+B4+G5!down G3+D4+B4+G5!down 1/2 rest | 1/1 C5 |||
 //! ```
 //!
 //! ## What it proposes

@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! violin: f c''4 d'' e'' d'' | c''2 d'' |.
+//! violin: f 1/4 C5 D5 E5 D5 | 1/2 C5 D5 |||
 //! ```
 //!
 //! ## What it proposes

@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=30
-//! violin: p (c''4!down d'' e'' f'') | (g'' f'' e'' d'') | (e'' f'' g'' a'') | (g''!down f'' e'' d'') | c''1 |.
+//! violin: p (1/4 C5!down D5 E5 F5) | (G5 F5 E5 D5) | (E5 F5 G5 A5) | (G5!down F5 E5 D5) | 1/1 C5 |||
 //! ```
 //!
 //! ## What it proposes

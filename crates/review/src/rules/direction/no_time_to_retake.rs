@@ -15,7 +15,7 @@
 //! ## Example
 //! ```music
 //! time 2/4  quarter=132
-//! violin: ff c''16!down d''!down e''!down f''!down c''4!down | c''2 |.
+//! violin: ff 1/16 C5!down D5!down E5!down F5!down 1/4 C5!down | 1/2 C5 |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=40
-//! violin: mf c''2 r2 | R | R | pp (c''1!down | d''1 | e''1) | f''1 |.
+//! violin: mf 1/2 C5 rest | bar-rest | bar-rest | pp (1/1 C5!down | D5 | E5) | F5 |||
 //! ```
 //!
 //! ## What it proposes

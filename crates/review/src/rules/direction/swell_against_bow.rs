@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=40
-//! violin: p <= c''2 == f d'' | c''1!down |.
+//! violin: p <= 1/2 C5 == f D5 | 1/1 C5!down |||
 //! ```
 //!
 //! ## What it proposes

@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf d'4 b a f# | g1 |.
+//! violin: mf 1/4 D4 B3 A3 F#3 | 1/1 G3 |||
 //! ```
 //!
 //! ## What it proposes

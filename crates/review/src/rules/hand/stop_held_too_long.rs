@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=60
-//! cello: p c4 g e' g | <c g e' a'>1 |.
+//! cello: p 1/4 C3 G3 E4 G3 | 1/1 C3+G3+E4+A4 |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf d'4 e' f#' g' | <a bb>2 r2 |.
+//! violin: mf 1/4 D4 E4 F#4 G4 | 1/2 A3+Bb3 rest |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=48
-//! violin: p c''1!trem3 | d''1!trem3 |.
+//! violin: p 1/1 C5!trem3 | D5!trem3 |||
 //! ```
 //!
 //! ## What it proposes

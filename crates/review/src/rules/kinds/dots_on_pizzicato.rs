@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! cello: mf "pizz." c4!. e!. g!. r4 | c'1 |.
+//! cello: mf "pizz." 1/4 C3!. E3!. G3!. rest | 1/1 C4 |||
 //! ```
 //!
 //! ## What it proposes

@@ -13,7 +13,7 @@
 //! ## Example
 //! ```music
 //! quarter=108
-//! violin: mf (c''8!. d''!. e''!. f''!.) g''2 | (f''8!. e''!. d''!. c''!.) c''2 |.
+//! violin: mf (1/8 C5!. D5!. E5!. F5!.) 1/2 G5 | (1/8 F5!. E5!. D5!. C5!.) 1/2 C5 |||
 //! ```
 //!
 //! ## What it proposes

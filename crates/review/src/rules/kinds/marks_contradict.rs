@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf "on the string" "spiccato" c''8 d'' e'' f'' g''2 | c''4!-!' r2. |.
+//! violin: mf "on the string" "spiccato" 1/8 C5 D5 E5 F5 1/2 G5 | 1/4 C5!-!' 3/4 rest |||
 //! ```
 //!
 //! ## What it proposes

@@ -12,8 +12,8 @@
 //! ## Example
 //! ```music
 //! quarter=120
-//! violin: p c''8!. d''!. e''!. f''!. g''!. f''!. e''!. d''!. | c''1 |.
-//! viola: p c'2 g | e1 |.
+//! violin: p 1/8 C5!. D5!. E5!. F5!. G5!. F5!. E5!. D5!. | 1/1 C5 |||
+//! viola: p 1/2 C4 G3 | 1/1 E3 |||
 //! ```
 //!
 //! ## What it proposes

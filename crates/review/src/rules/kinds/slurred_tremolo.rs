@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=100
-//! viola: p (c'2!trem1 d'2!trem1) | e'1 |.
+//! viola: p (1/2 C4!trem1 D4!trem1) | 1/1 E4 |||
 //! ```
 //!
 //! ## What it proposes

@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=132
-//! violin: f "martelé" c''16 d'' e'' f'' g'' f'' e'' d'' c''4 r | r1 |.
+//! violin: f "martelé" 1/16 C5 D5 E5 F5 G5 F5 E5 D5 1/4 C5 rest | 1/1 rest |||
 //! ```
 //!
 //! ## What it proposes

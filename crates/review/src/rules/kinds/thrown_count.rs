@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=144
-//! violin: mf "ricochet" (c''16!. d''!. e''!. f''!. g''!. a''!. b''!. c'''!.) c'''2 | r1 |.
+//! violin: mf "ricochet" (1/16 C5!. D5!. E5!. F5!. G5!. A5!. B5!. C6!.) 1/2 C6 | 1/1 rest |||
 //! ```
 //!
 //! ## What it proposes

@@ -13,7 +13,7 @@
 //! ## Example
 //! ```music
 //! quarter=84
-//! violin: f (c''8 d'' e'' f'' g'' f'' e'') d'' | (c''8 d'' e'' f'' g'' f'' e'') d'' | (c''8 d'' e'' f'' g'' f'' e'') d'' | (c''8 d'' e'' f'' g'' f'' e'') d'' | c''1 |.
+//! violin: f (1/8 C5 D5 E5 F5 G5 F5 E5) D5 | (C5 D5 E5 F5 G5 F5 E5) D5 | (C5 D5 E5 F5 G5 F5 E5) D5 | (C5 D5 E5 F5 G5 F5 E5) D5 | 1/1 C5 |||
 //! ```
 //!
 //! ## What it proposes

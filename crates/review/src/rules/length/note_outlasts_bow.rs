@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=60
-//! violin: ff c''1~ | c''1~ | c''1 |.
+//! violin: ff 1/1 C5_ | C5_ | C5 |||
 //! ```
 //!
 //! ## What it proposes

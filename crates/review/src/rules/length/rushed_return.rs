@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=72
-//! violin: ff (c''2!down d''4..) e''16!up | (f''2!down e''4..) d''16!up | c''1!down |.
+//! violin: ff (1/2 C5!down 7/16 D5) 1/16 E5!up | (1/2 F5!down 7/16 E5) 1/16 D5!up | 1/1 C5!down |||
 //! ```
 //!
 //! ## What it proposes

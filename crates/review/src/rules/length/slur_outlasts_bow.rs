@@ -13,7 +13,7 @@
 //! ## Example
 //! ```music
 //! quarter=40
-//! violin: f (c''4 d'' e'' f'' | g'' a'' b'' c''' | b'' a'' g'' f'') |.
+//! violin: f (1/4 C5 D5 E5 F5 | G5 A5 B5 C6 | B5 A5 G5 F5) |||
 //! ```
 //!
 //! ## What it proposes

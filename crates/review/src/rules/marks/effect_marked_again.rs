@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! time 3/4  quarter=96
-//! violin: mf c''4!down d''!up e''!up | c''!down d''!up e''!up | c''!down d''!up e''!up | c''!down d''!up e''!up | c''2. |.
+//! violin: mf 1/4 C5!down D5!up E5!up | C5!down D5!up E5!up | C5!down D5!up E5!up | C5!down D5!up E5!up | 3/4 C5 |||
 //! ```
 //!
 //! ## What it proposes

@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf (c''4 d''!up e'' f'') | g''1 |.
+//! violin: mf (1/4 C5 D5!up E5 F5) | 1/1 G5 |||
 //! ```
 //!
 //! ## What it proposes

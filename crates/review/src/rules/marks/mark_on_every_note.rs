@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf c''4!down d''!up e''!down f''!up | g''!down f''!up e''!down d''!up | c''!down e''!up d''!down b'!up | c''1!down |.
+//! violin: mf 1/4 C5!down D5!up E5!down F5!up | G5!down F5!up E5!down D5!up | C5!down E5!up D5!down B4!up | 1/1 C5!down |||
 //! ```
 //!
 //! ## What it proposes

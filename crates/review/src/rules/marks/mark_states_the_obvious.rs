@@ -14,7 +14,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf c''4!down d''!up e''!down f''!up | g''1!down |.
+//! violin: mf 1/4 C5!down D5!up E5!down F5!up | 1/1 G5!down |||
 //! ```
 //!
 //! ## What it proposes

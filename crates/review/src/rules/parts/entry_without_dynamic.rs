@@ -11,8 +11,8 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: p c''1 | d''1 |.
-//! viola: R | e'2 f' |.
+//! violin: p 1/1 C5 | D5 |||
+//! viola: bar-rest | 1/2 E4 F4 |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! time 2/4  quarter=96
-//! violin: mf c''2 | R*14 | [A] c'' | R*39 | c'' |.
+//! violin: mf 1/2 C5 | bar-rest*14 | [A] C5 | bar-rest*39 | C5 |||
 //! ```
 //!
 //! ## What it proposes

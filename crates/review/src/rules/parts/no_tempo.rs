@@ -10,7 +10,7 @@
 //!
 //! ## Example
 //! ```music
-//! violin: mf c''1 | d''1 |.
+//! violin: mf 1/1 C5 | D5 |||
 //! ```
 //!
 //! ## What it proposes

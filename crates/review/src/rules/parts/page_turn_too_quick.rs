@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf c''4 d'' e'' f'' | g''1 | r2 page c''4 d'' | e''1 |.
+//! violin: mf 1/4 C5 D5 E5 F5 | 1/1 G5 | 1/2 rest page 1/4 C5 D5 | 1/1 E5 |||
 //! ```
 //!
 //! ## What it proposes

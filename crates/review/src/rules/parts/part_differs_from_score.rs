@@ -12,8 +12,8 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf (c''4 d'') e'' f'' | g''1 |.
-//! beside violin: mf (c''4 d'' e'') f'' | g''2 a'' |.
+//! violin: mf (1/4 C5 D5) E5 F5 | 1/1 G5 |||
+//! beside violin: mf (1/4 C5 D5 E5) F5 | 1/2 G5 A5 |||
 //! ```
 //!
 //! ## What it proposes

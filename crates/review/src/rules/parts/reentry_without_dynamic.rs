@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: p c''4 d'' e'' f'' | R*8 | c''4 d'' e'' f'' |.
+//! violin: p 1/4 C5 D5 E5 F5 | bar-rest*8 | C5 D5 E5 F5 |||
 //! ```
 //!
 //! ## What it proposes

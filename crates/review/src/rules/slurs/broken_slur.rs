@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=80  broken-slurs
-//! violin: mf (c''4 d'' e'' f'' | g''1 |.
+//! violin: mf (1/4 C5 D5 E5 F5 | 1/1 G5 |||
 //! ```
 //!
 //! ## What it proposes

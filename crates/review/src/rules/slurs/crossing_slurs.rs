@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! violin: mf (c''4 d'' (2e'' f'') | g''2)2 c'' |.
+//! violin: mf (1/4 C5 D5 (2E5 F5) | 1/2 G5)2 C5 |||
 //! ```
 //!
 //! ## What it proposes

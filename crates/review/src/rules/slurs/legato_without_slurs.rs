@@ -13,7 +13,7 @@
 //! ## Example
 //! ```music
 //! quarter=72
-//! cello: p "legato" c4 d e f4 | g f4 e d | e f4 g a | g1 |.
+//! cello: p "legato" 1/4 C3 D3 E3 F3 | G3 F3 E3 D3 | E3 F3 G3 A3 | 1/1 G3 |||
 //! ```
 //!
 //! ## What it proposes

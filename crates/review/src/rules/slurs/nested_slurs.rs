@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! violin: mf (c''4 (2d'' e'')2 f'' | (2g'' f'')2 e''2) |.
+//! violin: mf (1/4 C5 (2D5 E5)2 F5 | (2G5 F5)2 1/2 E5) |||
 //! ```
 //!
 //! ## What it proposes

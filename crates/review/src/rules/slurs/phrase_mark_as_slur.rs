@@ -13,7 +13,7 @@
 //! ## Example
 //! ```music
 //! quarter=60
-//! violin: f (c''4 d'' (2e'' f'')2 | g'' (2f'' e'')2 d'' | c'' e'' (2g'' f'')2 | e''2 d'') |.
+//! violin: f (1/4 C5 D5 (2E5 F5)2 | G5 (2F5 E5)2 D5 | C5 E5 (2G5 F5)2 | 1/2 E5 D5) |||
 //! ```
 //!
 //! ## What it proposes

@@ -16,7 +16,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! cello: mf (c4 d e f~ | f2) g | (e4 d c b,~) | b,2 c2 |.
+//! cello: mf (1/4 C3 D3 E3 F3_ | 1/2 F3) G3 | (1/4 E3 D3 C3 B2_) | 1/2 B2 C3 |||
 //! ```
 //! The first slur is drawn as engravers do, the second ends a note too soon.
 //!

@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! violin: mf (c''4 d'' "pizz." e'' f'') | "arco" g''1 |.
+//! violin: mf (1/4 C5 D5 "pizz." E5 F5) | "arco" 1/1 G5 |||
 //! ```
 //!
 //! ## What it proposes

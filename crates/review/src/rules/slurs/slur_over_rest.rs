@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! violin: mf (c''4 d'' r e'' | f''2) r |.
+//! violin: mf (1/4 C5 D5 rest E5 | 1/2 F5) rest |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=120
-//! violin: mf (a16 b'' a b'') a4 r2 | r1 |.
+//! violin: mf (1/16 A3 B5 A3 B5) 1/4 A3 1/2 rest | 1/1 rest |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf (<a d'>8 <c'' g''>) r4 r2 | r1 |.
+//! violin: mf (1/8 A3+D4 C5+G5) 1/4 rest 1/2 rest | 1/1 rest |||
 //! ```
 //!
 //! ## What it proposes

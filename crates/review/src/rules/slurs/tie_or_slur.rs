@@ -12,7 +12,7 @@
 //! ## Example
 //! ```music
 //! quarter=80
-//! viola: mf c'4 d' (e'2 | e'4) f' g'2 |.
+//! viola: mf 1/4 C4 D4 (1/2 E4 | 1/4 E4) F4 1/2 G4 |||
 //! ```
 //!
 //! ## What it proposes

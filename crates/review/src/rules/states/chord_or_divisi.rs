@@ -11,8 +11,8 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! Violins I: mf c''4 d'' <c'' e''>2 | <d'' f''>2 g'' |.
-//! Violins II: mf c''4 d'' e''2 | f''2 g'' |.
+//! Violins I: mf 1/4 C5 D5 1/2 C5+E5 | D5+F5 G5 |||
+//! Violins II: mf 1/4 C5 D5 1/2 E5 | F5 G5 |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! cello: mf "pizz." c4 e g c' | r1 | (c4 e g c') |.
+//! cello: mf "pizz." 1/4 C3 E3 G3 C4 | 1/1 rest | (1/4 C3 E3 G3 C4) |||
 //! ```
 //!
 //! ## What it proposes

@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! violin: mf c''4 d'' e'' f'' | g''2 r4 "con sord." c'' | d''1 |.
+//! violin: mf 1/4 C5 D5 E5 F5 | 1/2 G5 1/4 rest "con sord." C5 | 1/1 D5 |||
 //! ```
 //!
 //! ## What it proposes

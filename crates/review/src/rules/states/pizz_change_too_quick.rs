@@ -11,7 +11,7 @@
 //! ## Example
 //! ```music
 //! quarter=120
-//! violin: f c''8 d'' e'' f'' "pizz." g''8 a'' g'' f'' | "arco" e''8 d'' c'' d'' e''2 |.
+//! violin: f 1/8 C5 D5 E5 F5 "pizz." G5 A5 G5 F5 | "arco" E5 D5 C5 D5 1/2 E5 |||
 //! ```
 //!
 //! ## What it proposes

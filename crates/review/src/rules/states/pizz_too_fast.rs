@@ -10,7 +10,7 @@
 //! ## Example
 //! ```music
 //! quarter=132
-//! cello: f "pizz." c8 d e f8 g f8 e d | {3:2 c8 e g} {3:2 c' g e} {3:2 c8 e g} {3:2 c' g e} | c1 |.
+//! cello: f "pizz." 1/8 C3 D3 E3 F3 G3 F3 E3 D3 | {3:2 C3 E3 G3} {3:2 C4 G3 E3} {3:2 C3 E3 G3} {3:2 C4 G3 E3} | 1/1 C3 |||
 //! ```
 //!
 //! ## What it proposes

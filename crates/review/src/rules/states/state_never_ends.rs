@@ -13,7 +13,7 @@
 //! ## Example
 //! ```music
 //! quarter=96
-//! viola: mf "con sord." c'4 d' e' f' | g'1 | r1 | "con sord." c'4 d' e' f' |.
+//! viola: mf "con sord." 1/4 C4 D4 E4 F4 | 1/1 G4 | rest | "con sord." 1/4 C4 D4 E4 F4 |||
 //! ```
 //!
 //! ## What it proposes

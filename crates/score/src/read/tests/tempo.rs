@@ -77,6 +77,6 @@ fn tied_beat_units_are_one_beat() {
 
 #[test]
 fn what_every_part_says_is_told_once() {
-    let score = fixture("quarter=96\nviolin: c'1 |.\nviola: c1 |.");
+    let score = fixture("quarter=96\nviolin: 1/1 C4 |||\nviola: 1/1 C3 |||");
     assert_eq!(score.tempos.len(), 1);
 }

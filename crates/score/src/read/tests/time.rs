@@ -5,7 +5,7 @@ use crate::{ChordRole, NoteKind, Pitch};
 
 #[test]
 fn a_fixture_becomes_a_score() {
-    let score = fixture("key D  quarter=96\nviolin: mf d'4 (e'8 f#') g'4 a'4 | b'1 |.");
+    let score = fixture("key D  quarter=96\nviolin: mf 1/4 D4 (1/8 E4 F#4) 1/4 G4 A4 | 1/1 B4 |||");
     assert_sound(&score);
     let part = only_part(&score);
     assert_eq!(score.bars.len(), 2);
