@@ -6,14 +6,21 @@ use std::fs;
 use std::path::PathBuf;
 
 use arcata_bow::Profile;
+use arcata_examples::{Example, blocks, with_examples};
+use arcata_report::Page;
 use arcata_review::{Family, REGISTER};
+use arcata_testkit::Fixture;
 
 use crate::docs_stops;
 use crate::outcome::{Outcome, Result};
 use crate::setting::{Setting, read_text, write};
 
 /// Folders that hold nothing but made pages.
-const FOLDERS: [&str; 2] = ["docs/rules", "docs/schema"];
+const FOLDERS: [&str; 3] = ["docs/rules", "docs/schema", EXAMPLES];
+
+/// The music of the rules' examples, and the list of it.
+const EXAMPLES: &str = "crates/examples/rules";
+const EXAMPLES_LIST: &str = "crates/examples/src/table.rs";
 
 /// Writes the pages, or with `--check` only compares them.
 pub(crate) fn run(setting: &Setting, arguments: &[String], outcome: &mut Outcome) -> Result<()> {
@@ -28,9 +35,26 @@ pub(crate) fn run(setting: &Setting, arguments: &[String], outcome: &mut Outcome
 /// Every page by its path in the checkout.
 fn pages() -> Result<BTreeMap<String, String>> {
     let mut pages = BTreeMap::new();
+    let mut table = "//! Made by `cargo xtask docs`: the music of each rule's example.\n\n/// Rules with the MusicXML of their \
+                     examples.\npub const MUSIC: &[(&str, &str)] = &[\n"
+        .to_owned();
     for rule in REGISTER {
-        pages.insert(format!("docs/rules/{}.md", rule.card.id), rule.page());
+        let id = rule.card.id;
+        let page = rule.page();
+        let music = blocks(&page).concat();
+        let fixture = Fixture::parse(&music).map_err(|problem| format!("the example of {id}: {problem}"))?;
+        let music = fixture.musicxml();
+        let example = Example::read(music.as_bytes())?;
+        let file = format!("{id}.musicxml");
+        let shown = with_examples(&page, |_| {
+            let text = example.text(id, Page::default());
+            format!("```text\n{}\n```\n[The example as MusicXML](../../{EXAMPLES}/{file})\n", text.trim_end())
+        });
+        pages.insert(format!("docs/rules/{id}.md"), shown);
+        table.push_str(&format!("    (\"{id}\", include_str!(\"../rules/{file}\")),\n"));
+        pages.insert(format!("{EXAMPLES}/{file}"), music);
     }
+    pages.insert(EXAMPLES_LIST.to_owned(), format!("{table}];\n"));
     pages.insert("docs/rules/README.md".to_owned(), contents());
     let explained: Vec<(&str, String)> = REGISTER.iter().map(|rule| (rule.card.id, rule.page())).collect();
     let explained = explained.iter().map(|(id, page)| (*id, page.as_str()));

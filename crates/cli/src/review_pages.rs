@@ -16,7 +16,7 @@ use arcata_review::{Finding, rule};
 use crate::args::Shared;
 use crate::failure::Failure;
 use crate::files;
-use crate::review_pictures::Scenes;
+use crate::review_pictures::{Scenes, example};
 use crate::studio::{self, Desk};
 
 /// What every page that this program makes says of itself: only such files are written over.
@@ -44,6 +44,7 @@ pub(crate) fn page(
         rule: rule.card.id.to_owned(),
         title: texts.rule(rule.card.id).map_or(rule.card.title.to_owned(), |text| text.title),
         page: rule.page(),
+        example: example(rule.card.id, engraver),
         explanation: explanation(rule.card.id, &texts),
     });
     let (lines, plans): (Vec<Line>, Vec<Plan>) =
@@ -70,7 +71,12 @@ fn explanation(rule: &str, texts: &Texts) -> Option<RuleExplanation> {
 }
 
 fn settings(shared: &Shared) -> Vec<String> {
-    let mut said = vec![format!("profile {}", shared.player.style.profile)];
+    let mut said = vec![match shared.player.style.profile.as_str() {
+        "professional" => "professionals".to_owned(),
+        "amateur" => "amateurs".to_owned(),
+        "student" => "students".to_owned(),
+        file => format!("players as in {file}"),
+    }];
     if let Some(style) = shared.player.style.style {
         said.push(format!("style {}", style.name()));
     }

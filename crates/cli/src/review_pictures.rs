@@ -6,7 +6,8 @@ use std::ops::RangeInclusive;
 use arcata_bow::plan::Anchor;
 use arcata_bow::{Join, Line, LineOptions, Link, Plan, Profile, Reading, plan};
 use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, note_name};
-use arcata_report::{Drawn, FindingPictures};
+use arcata_examples::Example;
+use arcata_report::{Drawn, FindingPictures, RuleExample};
 use arcata_review::Finding;
 use arcata_review::repair_words::place;
 use arcata_review::words::bow;
@@ -215,7 +216,7 @@ impl<'a> Scenes<'a> {
             svg: pointed(&picture.content, &staged.about),
             width: picture.width,
             height: picture.height,
-            text: told(staged, bars),
+            text: told(staged.score, &staged.bowed, bars),
         })
     }
 }
@@ -235,13 +236,28 @@ fn pointed(content: &str, about: &BTreeSet<String>) -> String {
     out
 }
 
+/// A rule's example, engraved, and what the review says of it.
+pub(crate) fn example(rule: &str, engraver: &Engraver) -> Option<RuleExample> {
+    let example = Example::of_rule(rule)?;
+    let picture = example.picture(engraver).ok()?;
+    let last = u32::try_from(example.score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
+    let bowed: Vec<(&Line, &Plan)> = example.lines.iter().zip(&example.plans).collect();
+    let drawn = Drawn {
+        svg: pointed(&picture.content, &BTreeSet::new()),
+        width: picture.width,
+        height: picture.height,
+        text: told(&example.score, &bowed, &(0..=last)),
+    };
+    let sentence = example.finding(rule).map_or_else(String::new, |found| found.sentence);
+    Some(RuleExample { sentence, drawn })
+}
+
 /// What the bows do in the bars, in words.
-fn told(staged: &Staged<'_>, bars: &RangeInclusive<u32>) -> String {
-    let score = staged.score;
+fn told(score: &Score, bowed: &[(&Line, &Plan)], bars: &RangeInclusive<u32>) -> String {
     let label = |bar: u32| score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
     let mut said = vec![format!("Bars {} to {}", label(*bars.start()), label(*bars.end()))];
     let mut room = TOLD;
-    for (line, plan) in &staged.bowed {
+    for (line, plan) in bowed {
         let first = line.strokes.partition_point(|stroke| stroke.bar < *bars.start());
         let here = line.strokes.iter().zip(&plan.strokes).skip(first);
         let here: Vec<String> = here

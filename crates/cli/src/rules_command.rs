@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 use std::process::ExitCode;
 
+use arcata_examples::{Example, with_examples};
 use arcata_languages::{Language, Texts};
 use arcata_review::{Family, REGISTER, Registered, Severity, rule};
 use clap::Args;
@@ -37,11 +38,19 @@ pub(crate) fn run(arguments: &RulesArguments) -> Result<ExitCode, Failure> {
 /// A rule's page; in another language what it finds and why, and where the rest is.
 fn page(rule: &Registered, texts: &Texts) -> String {
     match (texts.language(), texts.rule_page(rule.card.id)) {
-        (Language::English, _) | (_, None) => rule.page(),
+        (Language::English, _) | (_, None) => shown(rule),
         (_, Some(page)) => {
             format!("{page}\n{}\narcata rules {}\n", texts.word("english-only"), rule.card.id)
         }
     }
+}
+
+/// The English page, its example as the review reads it.
+fn shown(rule: &Registered) -> String {
+    let page = files::page();
+    with_examples(&rule.page(), |_| {
+        Example::of_rule(rule.card.id).map_or_else(String::new, |example| example.text(rule.card.id, page))
+    })
 }
 
 /// The chapters with their rules, in the order of the manual.

@@ -87,7 +87,7 @@ fn write_source(root: &Path, source: &Path, pages: &[Page]) -> Result<usize, Str
                 write(&within.join(&page.path).with_file_name(name), picture.as_bytes())?;
             }
             write(&within.join(&page.path), text.as_bytes())?;
-            Ok(pictures.len())
+            Ok(usize::from(!pictures.is_empty()))
         })
         .collect();
     Ok(engraved?.into_iter().sum())

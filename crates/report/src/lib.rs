@@ -29,7 +29,8 @@ mod ways_view;
 pub use aside_view::{AsideView, SetAsideView, UnusedView};
 pub use csv::{downbeats_csv, findings_csv, marks_csv, strokes_csv, summary_csv};
 pub use html::{
-    Drawn, FindingPictures, ReportPage, RuleExplanation, RulePage, Strip, folder_html, review_html,
+    Drawn, FindingPictures, ReportPage, RuleExample, RuleExplanation, RulePage, Strip, folder_html,
+    review_html,
 };
 pub use json::{
     library_json, library_schema, marks_json, marks_schema, plan_json, plan_schema, review_json,
@@ -44,7 +45,7 @@ pub use review_view::{FileView, FindingView, ReviewView};
 pub use style::{Characters, Colour, Page};
 pub use summary::{Outcome, SummaryRow};
 pub use term_words::gains_and_losses;
-pub use text::{plan_text, review_text, summary_text};
+pub use text::{lanes_text, plan_text, review_text, summary_text};
 pub use text_together::downbeats_text;
 pub use together_view::{DepartureView, DownbeatView, DownbeatsView, GroupView, TogetherView};
 pub use ways_view::{AnchorsView, ConflictView, EndingView, WayView};

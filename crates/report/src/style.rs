@@ -90,7 +90,8 @@ impl Page {
     }
 
     /// Text filled to the page's width, every line after `first` indented by `rest`.
-    pub(crate) fn fill(self, text: &str, first: &str, rest: &str) -> String {
+    #[must_use]
+    pub fn fill(self, text: &str, first: &str, rest: &str) -> String {
         let options = textwrap::Options::new(self.width.max(40))
             .initial_indent(first)
             .subsequent_indent(rest)

@@ -217,6 +217,19 @@ pub fn plan_text(views: &[PlanView], page: Page) -> String {
     out
 }
 
+/// The lines of a plan alone, without what was assumed and agreed.
+#[must_use]
+pub fn lanes_text(view: &PlanView, page: Page) -> String {
+    let mut out = String::new();
+    for (index, line) in view.lines.iter().enumerate() {
+        if index > 0 {
+            out.push('\n');
+        }
+        line_text(&mut out, line, page);
+    }
+    out
+}
+
 /// Columns of the drawn bow: what the other columns leave, within reason.
 fn bow_columns(page: Page) -> usize {
     /// Bar, beat, direction, link, seconds and the longest reason.

@@ -104,7 +104,7 @@ fn way(index: usize, proposal: &ProposalView, drawn: Option<&Drawn>) -> Markup {
     }
 }
 
-fn picture(drawn: &Drawn) -> Markup {
+pub(super) fn picture(drawn: &Drawn) -> Markup {
     let size = |millimetres: f64| format!("{millimetres:.2}");
     let head = format!(
         r#"<svg class="music-and-bow" viewBox="0 0 {} {}" role="img" aria-label="{}" style="max-width:{}mm">"#,

@@ -30,7 +30,7 @@ pub struct ReportPage<'a> {
 }
 
 /// A rule's page of the manual.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct RulePage {
     /// The rule's name.
     pub rule: String,
@@ -38,8 +38,19 @@ pub struct RulePage {
     pub title: String,
     /// Its page in English, Markdown.
     pub page: String,
+    /// Its example, engraved; a block of music in the page gives way to it.
+    pub example: Option<RuleExample>,
     /// What it finds and why in another language, if one is asked for.
     pub explanation: Option<RuleExplanation>,
+}
+
+/// The example of a rule's page.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RuleExample {
+    /// What the review says of it, a sentence.
+    pub sentence: String,
+    /// The music with the bow under it.
+    pub drawn: Drawn,
 }
 
 /// What a rule finds and why, in a language other than English.

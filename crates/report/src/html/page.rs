@@ -58,7 +58,7 @@ pub fn review_html(page: &ReportPage<'_>) -> String {
         }
         footer {
             p { (lane_key()) }
-            p { "Arcata reckons and advises; players decide. Strain in hand, arm or back is a reason to rest and to ask a teacher or physician." }
+            p { "Arcata calculates and advises; players decide. Strain in hand, arm or back is a reason to rest and to ask a teacher or physician." }
         }
     };
     let (body, glyphs) = gathered(body.into_string());
@@ -93,7 +93,7 @@ fn about(page: &ReportPage<'_>) -> Markup {
                 }
             }
             @if !page.settings.is_empty() || !view.assumptions.is_empty() {
-                dt { "Reckoned with" }
+                dt { "Calculated for" }
                 dd { (page.settings.iter().chain(&view.assumptions).cloned().collect::<Vec<_>>().join("; ")) }
             }
             @for (letter, meaning) in WEIGHTS {
