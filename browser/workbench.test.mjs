@@ -227,7 +227,7 @@ test("two tabs stay in step, and a file that another program writes is taken in 
   await one.page.keyboard.press("ArrowRight");
   await one.page.keyboard.press("u");
   await version(other, 1);
-  await other.waitForFunction(() => document.querySelector("#head").textContent.includes("1 decided"));
+  await other.waitForFunction(() => document.querySelector("#head").textContent.includes("1 bowing entered"));
   const text = readFileSync(score, "utf8");
   writeFileSync(score, text.replace(/<work-title>[^<]*/, "<work-title>The Other Bell").replace(/<movement-title>[^<]*/, "<movement-title>The Other Bell"));
   await one.page.waitForFunction(() => document.getElementById("title")?.textContent === "The Other Bell");
@@ -314,11 +314,11 @@ test("layers are laid on the desk, hidden, held against each other, taken away",
   await page.getByLabel("spring tour: shown").uncheck();
   await version(page, 4);
   await page.waitForFunction((mine) => document.querySelector("arcata-system").shadowRoot.querySelector('.lane[data-line="0"]').outerHTML.replace(/<rect class="ground"[^>]*>(<\/rect>)?/, "") === mine, mine);
-  await page.getByLabel("bowings: written in").check();
+  await page.getByLabel("bowings: being edited").check();
   await version(page, 5);
-  await rows.filter({ hasText: "spring tour" }).getByText("Take up").click();
+  await rows.filter({ hasText: "spring tour" }).getByText("Copy into the edited layer").click();
   await version(page, 6);
-  await rows.filter({ hasText: "spring tour" }).getByText("Take away").click();
+  await rows.filter({ hasText: "spring tour" }).getByText("Close layer").click();
   await version(page, 7);
   assert.equal(await rows.count(), 1);
   // From a file, by the chooser.
@@ -342,7 +342,7 @@ test("parts, a change sheet and a picture leave; the changed score is written wh
   await page.selectOption("[data-name=louder]", "2");
   await version(page, 1);
   await page.waitForSelector("#notices p");
-  assert.match(await page.locator("#notices p").first().textContent(), /begin or end elsewhere in the bow/);
+  assert.match(await page.locator("#notices p").first().textContent(), /use another part of the bow/);
   await page.selectOption("[data-name=louder]", "0");
   await version(page, 2);
   await page.selectOption("[data-name=style]", "early");
@@ -372,7 +372,7 @@ test("parts, a change sheet and a picture leave; the changed score is written wh
     assert.ok(answer.status === 200 && answer.text.startsWith("%PDF"), link);
   }
   const before = readFileSync(score, "utf8");
-  await page.getByText("Write the changes into the score").click();
+  await page.getByText("Save into the score file").click();
   await version(page, 7);
   assert.notEqual(readFileSync(score, "utf8"), before);
   assert.equal(readFileSync(`${score}.backup`, "utf8"), before);

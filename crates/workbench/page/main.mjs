@@ -77,9 +77,12 @@ function sections() {
   dialog(word("sections"), word("close"), make("div", { class: "filelist" }, ...all.map((one, index) => make("label", {}, boxes[index], one.name))));
 }
 
+/** @param {number} count */
+const bowingsSaid = (count) => count === 0 ? word("noBowings") : count === 1 ? word("oneBowing") : `${count} ${word("bowings")}`;
+
 function showHead() {
   if (!piece.score) return;
-  const facts = [piece.score.file, `${piece.score.bars.length} ${word("bars")}`, `${piece.score.bowings} ${word("bowings")}`, ...piece.score.assumptions];
+  const facts = [piece.score.file, `${piece.score.bars.length} ${word("bars")}`, bowingsSaid(piece.score.bowings), ...piece.score.assumptions];
   const piecewise = make("div", { class: "piece" }, make("h1", { id: "title", text: piece.score.title }), make("p", { text: facts.join(" · ") }));
   const acts = make("div", { class: "group" },
     button("undo", "Control+Z", () => piece.undo(), { disabled: piece.score.undo === 0 }),

@@ -16,10 +16,10 @@ const STYLE = new CSSStyleSheet();
 STYLE.replaceSync(`
   :host { cursor: pointer; }
   svg { display: block; width: 100%; height: auto; overflow: visible; }
-  .ground { fill: #b04a12; opacity: .16; }
-  .asked-for { fill: none; stroke: #b04a12; stroke-width: .45; }
+  .ground { fill: #4f6a80; opacity: .2; }
+  .asked-for { fill: none; stroke: #4f6a80; stroke-width: .45; }
   .asked-sign { fill: none; stroke: currentColor; stroke-width: .38; }
-  .heard { stroke: #b04a12; stroke-width: .5; }
+  .heard { stroke: #4f6a80; stroke-width: .5; }
 `);
 
 /** A line of music. */

@@ -6,7 +6,7 @@ import { word } from "./words.mjs";
 
 /** What can be asked: key, sign, words. */
 export const ASKS = [
-  ["down", "d", "⊓", "askDown"], ["up", "u", "∨", "askUp"], ["hook", "h", "⌢", "askHook"], ["retake", "r", "↶", "askRetake"],
+  ["down", "d", "⊓", "askDown"], ["up", "u", "∨", "askUp"], ["hook", "h", "⌢", "askHook"], ["retake", "r", "⊓⊓", "askRetake"],
   ["free", "⌫", "·", "askFree"],
 ];
 

@@ -167,7 +167,7 @@ impl Layers {
     pub(crate) fn take_up(&mut self, name: &str) -> Result<(), String> {
         let index = self.named(name)?;
         if index == self.writing {
-            return Err("this is the layer that is written in".to_owned());
+            return Err("this is the layer that is being edited".to_owned());
         }
         let other = self.all[index].layer.clone();
         put_on(self.write(), &other);

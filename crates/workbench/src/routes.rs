@@ -313,7 +313,7 @@ async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequ
         let proposal = proposal.ok_or_else(|| Failed::impossible("there is no such proposal"))?;
         if proposal.edits.is_empty() {
             return Err(Failed::impossible(
-                "this proposal is for the pencil: it changes nothing in the file",
+                "this proposal changes nothing in the file: it is for the pencil",
             ));
         }
         let edits = views::byte_edits(&proposal.edits);
