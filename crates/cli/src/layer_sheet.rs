@@ -5,7 +5,6 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arcata_bow::{Line, LineOptions, Profile, Reading};
-use arcata_engrave::Engraver;
 use arcata_layer::identity::{self, Kinship};
 use arcata_layer::{Addresses, Layer, Trust, shorthand, wipe};
 use arcata_report::sheet::{
@@ -18,7 +17,7 @@ use clap::{Args, ValueEnum};
 use crate::failure::Failure;
 use crate::layer_command::open_layer;
 use crate::studio::Opened;
-use crate::{files, studio};
+use crate::{engraving, files, studio};
 
 #[derive(Debug, Args)]
 pub(crate) struct SheetArguments {
@@ -105,7 +104,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
     let (document, score) =
         arcata_prepare::marked(&mut view, clean, (&layer, &told)).map_err(|why| Failure::Sheet { why })?;
     if format != SheetFormat::Text && !arguments.words_only {
-        let told = arcata_prepare::engrave_bars(&mut view, (&document, &score), &Engraver::new());
+        let told = arcata_prepare::engrave_bars(&mut view, (&document, &score), &engraving::engraver());
         told.iter().for_each(|sentence| files::complain(sentence));
     }
     let bytes = match format {

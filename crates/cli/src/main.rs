@@ -6,6 +6,7 @@ mod aside_command;
 mod aside_file;
 mod bars;
 mod bowed_score;
+mod engraving;
 mod failure;
 mod files;
 mod habits_command;
@@ -40,6 +41,9 @@ use clap::Parser;
 use args::{Arguments, Command};
 
 fn main() -> ExitCode {
+    if let Some(done) = engraving::work() {
+        return done;
+    }
     let arguments = Arguments::parse();
     let done = match &arguments.command {
         Command::Review(review) => review_command::run(review),

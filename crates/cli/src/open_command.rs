@@ -7,8 +7,8 @@ use arcata_workbench::{ServeSettings, serve};
 use clap::Args;
 
 use crate::failure::Failure;
-use crate::files;
 use crate::habits_command;
+use crate::{engraving, files};
 
 #[derive(Debug, Args)]
 pub(crate) struct OpenArguments {
@@ -37,7 +37,7 @@ pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
         habits: arguments.habits.as_deref().map(habits_command::read).transpose()?,
         port: arguments.port,
     };
-    let told = serve(&settings, |address| {
+    let told = serve(&settings, engraving::engraver(), |address| {
         files::show(&format!("{address}\n"));
         if !arguments.no_browser && open::that_detached(address).is_err() {
             files::complain("no browser could be opened; open the address above in one on this machine");

@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use std::time::Instant;
 
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_engrave::{BookletRequest, Engraver, House, PageEndKind, SystemWide};
+use arcata_engrave::{BookletRequest, House, PageEndKind, SystemWide};
 use arcata_files::FileError;
 use arcata_prepare::{PartPaper, page_end_words, part_file_name, part_paper, remark_words};
 use arcata_score::Length;
@@ -17,7 +17,7 @@ use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
 use crate::parts_args::PartsArguments;
 use crate::parts_bowings;
-use crate::{bars, files, studio};
+use crate::{bars, engraving, files, studio};
 
 /// A part with its two files, not written yet.
 struct Made {
@@ -95,7 +95,7 @@ fn make(
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
     let tempo = TempoMap::new(&bowed.score, &profile, tempo);
     let wide = SystemWide::new(&bowed.document, &bowed.score);
-    let engraver = Engraver::new();
+    let engraver = engraving::engraver();
     let one = |(part, target): (&usize, &PathBuf)| {
         let started = Instant::now();
         let name = bowed.score.parts[*part].name.clone();

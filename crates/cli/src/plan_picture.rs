@@ -14,7 +14,7 @@ use arcata_report::alternative_name;
 use crate::args::{PlanArguments, PlanFormat};
 use crate::failure::Failure;
 use crate::studio::Desk;
-use crate::{files, studio, wishes};
+use crate::{engraving, files, studio, wishes};
 
 /// Dots to the inch of a PNG: notes are sharp on paper and on a screen.
 const DOTS: u16 = 200;
@@ -41,7 +41,7 @@ pub(crate) fn run(
         desk.fix(&anchors);
     }
     let style = style(arguments, profile);
-    let engraver = Engraver::new();
+    let engraver = engraving::engraver();
     let pictures = pictures(&desk, &bars, arguments, &style, &engraver)?;
     let bytes = match (arguments.format, pictures.as_slice()) {
         (PlanFormat::Pdf, _) => pdf(&pictures).map_err(|error| failed(error.to_string()))?,

@@ -13,7 +13,7 @@ use rayon::prelude::*;
 
 use crate::args::{ReviewArguments, ReviewFormat, Weight};
 use crate::failure::Failure;
-use crate::{aside_file, bars, files, review_pages, studio};
+use crate::{aside_file, bars, engraving, files, review_pages, studio};
 
 struct Reviewed {
     view: FileView,
@@ -36,7 +36,7 @@ pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
         arguments,
         profile: studio::player(&arguments.shared.player)?,
         settings: settings(arguments)?,
-        engraver: Engraver::new(),
+        engraver: engraving::engraver(),
     };
     let scores = files::scores(&arguments.shared.scores)?;
     let reviewed = review_all(&scores, &request)?;

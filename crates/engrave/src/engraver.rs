@@ -1,21 +1,18 @@
 //! The engraving library, kept behind one door.
 //!
-//! The library is not safe to share: a toolkit belongs to one thread at a time. An [`Engraver`] lends each
-//! slice a toolkit of its own and keeps it for the next one, so that threads never share one. What toolkits share all the same
-//! is filled before the first of them is lent (see the stage). Its log
-//! would go to the terminal and cannot be caught, so it is switched off; what went wrong is found out from
+//! The library is not safe to share: a toolkit belongs to one thread at a time, and its C++ can end a process (see the
+//! press). Its log would go to the terminal and cannot be caught, so it is switched off; what went wrong is found out from
 //! the drawing and stands in [`Drawing::remarks`].
 
 use std::collections::BTreeMap;
-use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::sync::{Arc, Mutex};
 
 use rayon::prelude::*;
 use sha2::{Digest, Sha256};
-use verovio::{LogLevel, Toolkit};
 
 use crate::Slice;
 use crate::drawing::Drawing;
-use crate::stage::StageUser;
+use crate::press::{InProcess, Order, Press, PressError, kept};
 
 /// The options of the engraving library that never change. Lengths are in its own unit, a tenth of a
 /// drawing unit; the staff is 72 of them high.
@@ -79,6 +76,15 @@ pub enum EngraveError {
         /// First and last bar, indices.
         bars: (u32, u32),
     },
+    /// The library was given up.
+    TooLong {
+        /// First and last bar, indices.
+        bars: (u32, u32),
+        /// After so many seconds.
+        seconds: u64,
+    },
+    /// The process that the library works in does not start.
+    NotStarted,
     /// What the library drew is not what it is known to draw.
     Unreadable {
         /// What is missing or odd.
@@ -99,6 +105,19 @@ impl std::fmt::Display for EngraveError {
                 first + 1,
                 last + 1
             ),
+            Self::TooLong { bars: (first, last), seconds } => write!(
+                out,
+                "bars {} to {} (counted from the beginning of the file) were not engraved within {seconds} s and given up; \
+                 the rest of the score can be engraved",
+                first + 1,
+                last + 1
+            ),
+            Self::NotStarted => {
+                write!(
+                    out,
+                    "the engraver's process does not start; see that the program may start programs here"
+                )
+            }
             Self::Unreadable { why } => write!(out, "the engraved music cannot be read: {why}"),
         }
     }
@@ -109,9 +128,8 @@ impl std::error::Error for EngraveError {}
 /// Engraves slices, several at once, each only once.
 #[derive(Debug)]
 pub struct Engraver {
-    idle: Mutex<Vec<Toolkit>>,
+    press: Box<dyn Press>,
     done: Mutex<Done>,
-    stage: StageUser,
 }
 
 /// Drawings by the hash of what they were made from.
@@ -121,6 +139,10 @@ struct Done {
     /// Bytes of all of them, about.
     bytes: usize,
 }
+
+/// After how long the library is given up over a few bars, and over a whole part (a long one takes half a minute).
+const SECONDS: u64 = 60;
+const SECONDS_OF_A_PART: u64 = 900;
 
 /// More than this is not kept: a program that runs for an afternoon does not grow. A symphony's pages fit.
 const MOST_KEPT: usize = 192 << 20;
@@ -142,17 +164,22 @@ impl Default for Engraver {
 }
 
 impl Engraver {
-    /// An engraver that has drawn nothing yet. The first drawing takes about half a second longer: the
-    /// library lays out its fonts in a folder of its own, which goes with the last engraver.
+    /// An engraver that has drawn nothing yet, with the library in this process. The first drawing takes about half a second
+    /// longer: the library lays out its fonts in a folder of its own, which goes with the last engraver.
     #[must_use]
     pub fn new() -> Self {
-        verovio::set_log_level(LogLevel::Off);
-        Self { idle: Mutex::default(), done: Mutex::default(), stage: StageUser::new() }
+        Self::with(Box::new(InProcess::default()))
+    }
+
+    /// An engraver whose library works elsewhere.
+    #[must_use]
+    pub fn with(press: Box<dyn Press>) -> Self {
+        Self { press, done: Mutex::default() }
     }
 
     /// Does what the first drawing would have to wait for. Where that fails the first drawing says why.
     pub fn prepare(&self) {
-        self.stage.prepare(&self.idle);
+        self.press.prepare();
     }
 
     /// Engraves one slice on one system.
@@ -164,20 +191,20 @@ impl Engraver {
         if let Some(drawing) = kept(&self.done).drawings.get(&key) {
             return Ok(Arc::clone(drawing));
         }
-        let idle = kept(&self.idle).pop();
-        let mut toolkit = idle.or_else(|| self.stage.toolkit(&self.idle)).ok_or(EngraveError::NoFonts)?;
-        let drawn = draw(&mut toolkit, slice, spread);
-        kept(&self.idle).push(toolkit);
-        let drawing = Arc::new(Drawing::read(&drawn?, slice)?);
+        let bars = (*slice.bars().start(), *slice.bars().end());
+        let drawn = self.press.fill(&order(slice, spread)).map_err(|problem| match problem {
+            PressError::NoFonts => EngraveError::NoFonts,
+            PressError::Refused => EngraveError::Refused { bars },
+            PressError::TooLong { seconds } => EngraveError::TooLong { bars, seconds },
+            PressError::NotStarted => EngraveError::NotStarted,
+        })?;
+        let drawing = Arc::new(Drawing::read(&drawn, slice)?);
         kept(&self.done).put(key, &drawing);
         Ok(drawing)
     }
 
     /// Engraves a whole part and gives the library's own picture.
     pub(crate) fn set_part(&self, musicxml: &str, setting: Setting) -> Result<String, EngraveError> {
-        let refused = || EngraveError::Unreadable { why: "the engraver refused the part".to_owned() };
-        let idle = kept(&self.idle).pop();
-        let mut toolkit = idle.or_else(|| self.stage.toolkit(&self.idle)).ok_or(EngraveError::NoFonts)?;
         let sized = match setting.lines {
             Lines::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
             Lines::Stretched(hundredths) => format!(
@@ -189,12 +216,17 @@ impl Engraver {
         let options = format!(
             r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":{every},"spacingStaff":12}}"#
         );
-        toolkit.set_options(&options).map_err(|_| refused())?;
-        toolkit.reset_xml_id_seed(1);
-        toolkit.load_data(musicxml).map_err(|_| refused())?;
-        let drawn = toolkit.render_to_svg(1).map_err(|_| refused());
-        kept(&self.idle).push(toolkit);
-        drawn
+        let order = Order { options, musicxml: musicxml.to_owned(), seconds: SECONDS_OF_A_PART };
+        self.press.fill(&order).map_err(|problem| match problem {
+            PressError::NoFonts => EngraveError::NoFonts,
+            PressError::Refused => {
+                EngraveError::Unreadable { why: "the engraver refused the part".to_owned() }
+            }
+            PressError::TooLong { seconds } => EngraveError::Unreadable {
+                why: format!("the part was not engraved within {seconds} s and given up"),
+            },
+            PressError::NotStarted => EngraveError::NotStarted,
+        })
     }
 
     /// Engraves many slices on all cores, in the order in which they are given.
@@ -202,11 +234,6 @@ impl Engraver {
     pub fn engrave_all(&self, slices: &[(Slice, Spread)]) -> Vec<Result<Arc<Drawing>, EngraveError>> {
         slices.par_iter().map(|(slice, spread)| self.engrave(slice, *spread)).collect()
     }
-}
-
-/// A lock whose holder failed guards nothing half done here: the lists are whole at every moment.
-fn kept<T>(lock: &Mutex<T>) -> MutexGuard<'_, T> {
-    lock.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 fn key(slice: &Slice, spread: Spread) -> [u8; 32] {
@@ -226,8 +253,7 @@ fn staff_hundredths(hundredths: u32) -> u32 {
     (hundredths.clamp(200, 80_000) * 72).div_ceil(100)
 }
 
-fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, EngraveError> {
-    let refused = || EngraveError::Refused { bars: (*slice.bars().start(), *slice.bars().end()) };
+fn order(slice: &Slice, spread: Spread) -> Order {
     let sized = match spread.width {
         Width::Natural => r#""breaks":"none","adjustPageWidth":true,"pageWidth":60000"#.to_owned(),
         // The last line is stretched whatever it holds.
@@ -240,9 +266,5 @@ fn draw(toolkit: &mut Toolkit, slice: &Slice, spread: Spread) -> Result<String, 
         r#"{OPTIONS}{sized},"noJustification":false,"mnumInterval":0,"spacingStaff":{}}}"#,
         spread.between_staves.min(48)
     );
-    toolkit.set_options(&options).map_err(|_| refused())?;
-    // Ids that the library makes up are counted from the same number each time.
-    toolkit.reset_xml_id_seed(1);
-    toolkit.load_data(slice.musicxml()).map_err(|_| refused())?;
-    toolkit.render_to_svg(1).map_err(|_| refused())
+    Order { options, musicxml: slice.musicxml().to_owned(), seconds: SECONDS }
 }

@@ -67,8 +67,12 @@ const QUIET: Duration = Duration::from_millis(150);
 ///
 /// # Errors
 /// A score that cannot be read, a port that is taken.
-pub fn serve(settings: &ServeSettings, ready: impl FnOnce(&str) + Send) -> Result<(), ServeError> {
-    let engraver = Arc::new(Engraver::new());
+pub fn serve(
+    settings: &ServeSettings,
+    engraver: Engraver,
+    ready: impl FnOnce(&str) + Send,
+) -> Result<(), ServeError> {
+    let engraver = Arc::new(engraver);
     let preparing = engraver.clone();
     // While the score is read and the browser opens, the engraver lays out its fonts.
     std::thread::spawn(move || preparing.prepare());

@@ -58,13 +58,16 @@ pub(super) fn source(copy: &PartCopy, layout: Layout<'_>) -> String {
         }
         match layout.rest_from(number) {
             Some(bars) => rest(&mut out, bar, bars),
-            None => bar.children.iter().for_each(|child| match (child.tag, child.node) {
-                (Tag::NOTE, Some(node)) => {
-                    let _ = write!(out, r#"<note id="{}""#, note_name(node));
-                    out.push_str(&without_id(child.source.trim_start_matches("<note")));
+            None => bar.children.iter().for_each(|child| {
+                let source = child.engraved.as_ref().unwrap_or(&child.source);
+                match (child.tag, child.node) {
+                    (Tag::NOTE, Some(node)) => {
+                        let _ = write!(out, r#"<note id="{}""#, note_name(node));
+                        out.push_str(&without_id(source.trim_start_matches("<note")));
+                    }
+                    (Tag::DIRECTION, _) => out.push_str(&spaced(source)),
+                    _ => out.push_str(source),
                 }
-                (Tag::DIRECTION, _) => out.push_str(&spaced(&child.source)),
-                _ => out.push_str(&child.source),
             }),
         }
         out.push_str("</measure>");
@@ -123,7 +126,7 @@ fn rest(out: &mut String, bar: &BarCopy, bars: u32) {
         matches!(child.tag, Tag::ATTRIBUTES | Tag::DIRECTION | Tag::SOUND)
             || child.tag == Tag::BARLINE && (bars == 1 || child.source.contains(r#"location="left""#))
     });
-    signs.for_each(|child| out.push_str(&child.source));
+    signs.for_each(|child| out.push_str(child.engraved.as_ref().unwrap_or(&child.source)));
     out.push_str(&rest_style(bars));
 }
 

@@ -6,6 +6,7 @@
 
 use std::fmt::Write as _;
 
+use crate::slice::tamed;
 use arcata_score::{Length, Score};
 use arcata_xml::{Document, Element, NodeId, Tag, escape};
 
@@ -36,6 +37,8 @@ pub(super) struct BarCopy {
 pub(super) struct Child {
     pub(super) tag: Tag,
     pub(super) source: String,
+    /// What the engraver gets instead, where it would break off over the source.
+    pub(super) engraved: Option<String>,
     /// Its element in the score; none for what came from another part.
     pub(super) node: Option<NodeId>,
     /// When it comes, from the beginning of the bar.
@@ -177,7 +180,8 @@ fn copied(measure: Element<'_>, divisions: &mut i64) -> BarCopy {
             _ => child.source().to_owned(),
         };
         if !source.is_empty() {
-            bar.children.push(Child { tag: child.tag(), source, node: Some(child.id()), at });
+            let engraved = tamed::child(child, of_the_page);
+            bar.children.push(Child { tag: child.tag(), source, engraved, node: Some(child.id()), at });
         }
     });
     bar
@@ -208,13 +212,17 @@ pub(super) fn walk<'d>(
     }
 }
 
-/// `<attributes>` without what is a matter of the score's page; empty where nothing is left.
-fn attributes(element: Element<'_>) -> String {
-    let of_the_page = |child: &Element<'_>| match child.tag() {
+/// What in `<attributes>` is a matter of the score's page.
+fn of_the_page(child: &Element<'_>) -> bool {
+    match child.tag() {
         Tag::MEASURE_STYLE => child.child(Tag::MULTIPLE_REST).is_some(),
         Tag::STAFF_DETAILS => child.attribute("print-object").is_some(),
         _ => false,
-    };
+    }
+}
+
+/// `<attributes>` without what is a matter of the score's page; empty where nothing is left.
+fn attributes(element: Element<'_>) -> String {
     if !element.children().any(|child| of_the_page(&child)) {
         return element.source().to_owned();
     }
@@ -236,7 +244,7 @@ fn silent(score: &Score, number: usize, divisions: i64) -> BarCopy {
     let rest = format!(r#"<note><rest measure="yes"/><duration>{duration}</duration></note>"#);
     BarCopy {
         attributes: format!(r#" number="{label}""#),
-        children: vec![Child { tag: Tag::NOTE, source: rest, node: None, at: Length::ZERO }],
+        children: vec![Child { tag: Tag::NOTE, source: rest, engraved: None, node: None, at: Length::ZERO }],
         divisions,
     }
 }

@@ -129,15 +129,22 @@ impl SystemWide {
                             (open, format!("<sound{rest}"))
                         });
                     let source = format!("{open}{offset}{staff}{sound}</direction>");
-                    bar.children
-                        .insert(place, Child { tag: Tag::DIRECTION, source, node: None, at: wide.at });
+                    bar.children.insert(
+                        place,
+                        Child { tag: Tag::DIRECTION, source, engraved: None, node: None, at: wide.at },
+                    );
                     entered += 1;
                 }
             }
             for (key, (source, parts)) in self.barlines.range((number, "")..(number + 1, "")) {
                 if !parts.contains(&part) {
-                    let child =
-                        Child { tag: Tag::BARLINE, source: source.clone(), node: None, at: Length::ZERO };
+                    let child = Child {
+                        tag: Tag::BARLINE,
+                        source: source.clone(),
+                        engraved: None,
+                        node: None,
+                        at: Length::ZERO,
+                    };
                     if key.1 == "left" {
                         bar.children.insert(0, child)
                     } else {

@@ -8,6 +8,7 @@ mod bows_over;
 mod reminders;
 mod spaced;
 mod state;
+pub(crate) mod tamed;
 
 use std::fmt::Write as _;
 use std::ops::RangeInclusive;
@@ -186,7 +187,8 @@ impl<'d> Cutter<'d> {
                 musicxml.push_str(r#"<print new-page="yes"/>"#);
             }
             let measure = part.measures.get(bar as usize).copied().flatten();
-            let mut writer = BarWriter { carriers: &carriers, state: &mut state, musicxml, notes };
+            let (document, carriers) = (self.document, &carriers);
+            let mut writer = BarWriter { document, carriers, state: &mut state, musicxml, notes };
             match measure.and_then(|id| self.document.element(id)) {
                 Some(measure) if bar == *bars.start() => {
                     let reminders = match opening {
@@ -242,6 +244,7 @@ impl<'d> Cutter<'d> {
 
 /// Copies the bars of one part.
 struct BarWriter<'w> {
+    document: &'w Document,
     carriers: &'w Carriers,
     state: &'w mut State,
     musicxml: &'w mut String,
@@ -278,11 +281,9 @@ impl BarWriter<'_> {
         match child.tag() {
             Tag::PRINT => {}
             Tag::NOTE => self.note(child),
-            Tag::ATTRIBUTES if child.child(Tag::MEASURE_STYLE).is_some() => {
-                self.musicxml.push_str("<attributes>");
-                let kept = child.children().filter(|inner| inner.tag() != Tag::MEASURE_STYLE);
-                kept.for_each(|inner| self.musicxml.push_str(inner.source()));
-                self.musicxml.push_str("</attributes>");
+            Tag::ATTRIBUTES => {
+                let written = tamed::attributes(child, |inner| inner.tag() == Tag::MEASURE_STYLE);
+                self.musicxml.push_str(&written);
             }
             _ => self.musicxml.push_str(child.source()),
         }
@@ -297,7 +298,8 @@ impl BarWriter<'_> {
             let quote = if attribute.raw_value().contains('"') { '\'' } else { '"' };
             let _ = write!(self.musicxml, " {}={quote}{}{quote}", attribute.name(), attribute.raw_value());
         }
-        let _ = write!(self.musicxml, ">{}</note>", note.raw_text());
+        let text = tamed::note(note, || self.state.is_tablature(self.document));
+        let _ = write!(self.musicxml, ">{text}</note>");
         self.notes.push(note.id());
         if let Some(text) = self.carriers.after.get(&note.id()) {
             self.musicxml.push_str(text);

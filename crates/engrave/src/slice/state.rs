@@ -5,6 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use arcata_score::{Part, Score};
 use arcata_xml::{Document, Element, NodeId, Tag};
 
+use super::tamed;
+
 /// The children of `<attributes>` that go on holding, in the order the schema wants them
 /// (source: MusicXML 4.0, complex type `attributes`).
 const LASTING: [Tag; 8] = [
@@ -103,9 +105,17 @@ impl State {
     pub(super) fn attributes(&self, document: &Document) -> String {
         let mut text = String::new();
         for id in self.lasting.values() {
-            text.push_str(document.element(*id).map_or("", Element::source));
+            text.push_str(&document.element(*id).map(tamed::attribute).unwrap_or_default());
         }
         if text.is_empty() { text } else { format!("<attributes>{text}</attributes>") }
+    }
+
+    /// Whether what is written now is tablature.
+    pub(super) fn is_tablature(&self, document: &Document) -> bool {
+        self.lasting.iter().any(|((kind, _), id)| {
+            LASTING[*kind] == Tag::CLEF
+                && document.element(*id).is_some_and(|clef| clef.source().contains("TAB"))
+        })
     }
 
     /// The lines under way.

@@ -44,6 +44,8 @@ pub(super) fn markup(
             div.ways {
                 @if let Some(now) = &pictures.now {
                     figure { figcaption { b { "As it stands" } } (picture(now)) }
+                } @else {
+                    p.note { "No picture: these bars cannot be engraved." }
                 }
                 @for (index, proposal) in finding.proposals.iter().enumerate() {
                     (way(index, proposal, pictures.proposals.get(index).and_then(Option::as_ref)))

@@ -1,0 +1,125 @@
+//! What goes through the pipes: frames of four bytes for the length, the lowest first, and the bytes.
+//!
+//! An order is three frames: seconds, options, music. A reply is two: a byte that says how it went, and the drawing.
+
+use std::io::{self, ErrorKind, Read, Write};
+
+use arcata_engrave::{Order, PressError};
+
+/// No frame is longer: a symphony's part has a few megabytes.
+const LONGEST: usize = 512 << 20;
+
+/// How it went, in the first frame of a reply.
+const DRAWN: u8 = 0;
+const REFUSED: u8 = 1;
+const NO_FONTS: u8 = 2;
+
+fn write_frame(out: &mut impl Write, bytes: &[u8]) -> io::Result<()> {
+    let length = u32::try_from(bytes.len()).map_err(|_| io::Error::from(ErrorKind::InvalidInput))?;
+    out.write_all(&length.to_le_bytes())?;
+    out.write_all(bytes)
+}
+
+fn read_frame(input: &mut impl Read) -> io::Result<Vec<u8>> {
+    let mut length = [0; 4];
+    input.read_exact(&mut length)?;
+    let length = u32::from_le_bytes(length) as usize;
+    if length > LONGEST {
+        return Err(ErrorKind::InvalidData.into());
+    }
+    let mut bytes = Vec::new();
+    // Grows with what really comes.
+    let read = input.take(length as u64).read_to_end(&mut bytes)?;
+    if read == length { Ok(bytes) } else { Err(ErrorKind::UnexpectedEof.into()) }
+}
+
+fn text(bytes: Vec<u8>) -> io::Result<String> {
+    String::from_utf8(bytes).map_err(|_| ErrorKind::InvalidData.into())
+}
+
+/// Writes an order and sends it off.
+///
+/// # Errors
+/// A pipe that is broken.
+pub fn write_order(out: &mut impl Write, order: &Order) -> io::Result<()> {
+    write_frame(out, &order.seconds.to_le_bytes())?;
+    write_frame(out, order.options.as_bytes())?;
+    write_frame(out, order.musicxml.as_bytes())?;
+    out.flush()
+}
+
+/// Reads an order; none where the pipe ends before one.
+///
+/// ```
+/// use arcata_engrave::Order;
+/// use arcata_workers::protocol::{read_order, write_order};
+///
+/// let order = Order { options: "{}".into(), musicxml: "<score-partwise/>".into(), seconds: 60 };
+/// let mut pipe = Vec::new();
+/// write_order(&mut pipe, &order)?;
+/// let mut pipe = pipe.as_slice();
+/// assert_eq!(read_order(&mut pipe)?, Some(order));
+/// assert_eq!(read_order(&mut pipe)?, None);
+/// # Ok::<(), std::io::Error>(())
+/// ```
+///
+/// # Errors
+/// A pipe that breaks inside an order, and bytes that are none.
+pub fn read_order(input: &mut impl Read) -> io::Result<Option<Order>> {
+    let seconds = match read_frame(input) {
+        Ok(bytes) => bytes,
+        Err(problem) if problem.kind() == ErrorKind::UnexpectedEof => return Ok(None),
+        Err(problem) => return Err(problem),
+    };
+    let seconds = seconds.try_into().map(u64::from_le_bytes).map_err(|_| ErrorKind::InvalidData)?;
+    Ok(Some(Order { seconds, options: text(read_frame(input)?)?, musicxml: text(read_frame(input)?)? }))
+}
+
+/// Writes what became of an order.
+///
+/// # Errors
+/// A pipe that is broken.
+pub fn write_reply(out: &mut impl Write, reply: &Result<String, PressError>) -> io::Result<()> {
+    let (how, drawing) = match reply {
+        Ok(drawing) => (DRAWN, drawing.as_str()),
+        Err(PressError::NoFonts) => (NO_FONTS, ""),
+        Err(_) => (REFUSED, ""),
+    };
+    write_frame(out, &[how])?;
+    write_frame(out, drawing.as_bytes())?;
+    out.flush()
+}
+
+/// Reads what became of an order.
+///
+/// # Errors
+/// A pipe that ends or breaks, and bytes that are no reply.
+pub fn read_reply(input: &mut impl Read) -> io::Result<Result<String, PressError>> {
+    let how = read_frame(input)?;
+    let drawing = text(read_frame(input)?)?;
+    match how.as_slice() {
+        [DRAWN] => Ok(Ok(drawing)),
+        [REFUSED] => Ok(Err(PressError::Refused)),
+        [NO_FONTS] => Ok(Err(PressError::NoFonts)),
+        _ => Err(ErrorKind::InvalidData.into()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn replies_come_as_they_were_sent_and_nothing_else_is_one() {
+        for reply in [Ok("<svg/>".to_owned()), Err(PressError::Refused), Err(PressError::NoFonts)] {
+            let mut pipe = Vec::new();
+            write_reply(&mut pipe, &reply).unwrap();
+            assert_eq!(read_reply(&mut pipe.as_slice()).unwrap(), reply);
+            for cut in 0..pipe.len() {
+                assert!(read_reply(&mut &pipe[..cut]).is_err(), "{cut}");
+            }
+        }
+        assert!(read_reply(&mut [1, 0, 0, 0, 9, 0, 0, 0, 0].as_slice()).is_err());
+        assert!(read_reply(&mut [255; 9].as_slice()).is_err());
+    }
+}
