@@ -1,8 +1,8 @@
 //! The steps of `cargo xtask test`, in order.
 
 use std::fs;
-use std::path::PathBuf;
-use std::process::ExitCode;
+use std::path::{Path, PathBuf};
+use std::process::{Command, ExitCode};
 use std::time::Instant;
 
 use crate::api;
@@ -76,8 +76,29 @@ fn plain(places: &Places, arguments: &[&str]) -> Result<Tally, String> {
     Ok(Tally::default().of_run(run(&mut cargo(places, arguments), "  ")?.well))
 }
 
+/// Where the files are that a macro names: `cargo fmt` does not find them.
+const NAMED_BY_A_MACRO: &str = "crates/review/src/rules";
+
 fn format(places: &Places) -> Result<Tally, String> {
-    plain(places, &["fmt", "--all", "--check"])
+    let found = plain(places, &["fmt", "--all", "--check"])?;
+    let mut files = Vec::new();
+    for family in list(&places.root.join(NAMED_BY_A_MACRO))?.into_iter().filter(|path| path.is_dir()) {
+        files.extend(
+            list(&family)?.into_iter().filter(|path| path.extension().is_some_and(|end| end == "rs")),
+        );
+    }
+    if files.is_empty() {
+        return Err(format!("no rule is in {NAMED_BY_A_MACRO}"));
+    }
+    let mut rustfmt = Command::new("rustfmt");
+    rustfmt.args(["--check", "--edition", "2024"]).args(files).current_dir(&places.root);
+    let rules = Tally::default().of_run(run(&mut rustfmt, "  ")?.well);
+    Ok(Tally { failed: found.failed + rules.failed, ..found })
+}
+
+fn list(folder: &Path) -> Result<Vec<PathBuf>, String> {
+    let entries = fs::read_dir(folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
+    Ok(entries.filter_map(|entry| Some(entry.ok()?.path())).collect())
 }
 
 fn lints(places: &Places) -> Result<Tally, String> {
@@ -142,7 +163,7 @@ fn browser(places: &Places) -> Result<Tally, String> {
     for entry in entries.flatten().filter(|entry| entry.path().extension().is_some_and(|end| end == "mjs")) {
         tools::copy(&entry.path(), &tests.join(entry.file_name()))?;
     }
-    let mut node = std::process::Command::new("node");
+    let mut node = Command::new("node");
     // One file after another: some of them take times.
     node.args(["--test", "--test-concurrency", "1", "--test-reporter", "spec"])
         .current_dir(&tests)
@@ -201,7 +222,7 @@ fn slices(places: &Places) -> Result<PathBuf, String> {
     Ok(places.target.join("debug").join("examples").join("slices"))
 }
 
-fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<std::process::Command, String> {
+fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<Command, String> {
     let mut checks =
         cargo(places, &["run", "--quiet", "--release", "--package", "arcata-checks", "--", command]);
     checks.args(arguments).env("ARCATA_ROOT", &places.root).env("ARCATA_CACHE", &places.cache);

@@ -61,7 +61,9 @@ impl Rule for BarComesOutOdd {
             while first < bars.len() {
                 let run = run(line, &bars[first..]);
                 let same = &bars[first..first + run];
-                if run >= TIMES && let Some(bowed) = bowed(piece, at, same) {
+                if run >= TIMES
+                    && let Some(bowed) = bowed(piece, at, same)
+                {
                     let draft = odd(piece, found, at, same, bowed);
                     found.report(draft);
                 }
@@ -101,9 +103,10 @@ fn run(line: &Line, bars: &[Range<usize>]) -> usize {
         let alike = |(one, other): (&arcata_bow::Stroke, &arcata_bow::Stroke)| {
             one.offset == other.offset && one.length == other.length && one.kind == other.kind
         };
-        let straight = strokes.iter().enumerate().all(|(place, stroke)| {
-            stroke.join == Join::Continues || (place == 0 && number == 0)
-        });
+        let straight = strokes
+            .iter()
+            .enumerate()
+            .all(|(place, stroke)| stroke.join == Join::Continues || (place == 0 && number == 0));
         follows && straight && strokes.len() == pattern.len() && pattern.iter().zip(strokes).all(alike)
     };
     bars.iter().enumerate().take_while(|(number, bar)| again(bar, *number)).count().max(1)
@@ -174,7 +177,8 @@ fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>]
 /// Down from the first on, the last two bows of each bar in one direction: three marks a bar say it. Nothing where it
 /// makes the passage worse.
 fn hooked(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Vec<Change> {
-    let direction = |place: usize| if place.is_multiple_of(2) { BowDirection::Down } else { BowDirection::Up };
+    let direction =
+        |place: usize| if place.is_multiple_of(2) { BowDirection::Down } else { BowDirection::Up };
     let every = bars.iter().flat_map(|bar| {
         let last = bar.len() - 1;
         // With an odd number the last would be down: it stays up, with the one before it.

@@ -65,7 +65,9 @@ impl Rule for BeatOnUpBow {
             })
             .filter(|(line, index, stroke, _)| !piece.follows_like_accent(*line, *index, stroke))
             .filter(|(line, index, ..)| !piece.follows_dotted_upbeat(*line, *index))
-            .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down)))
+            .filter(|(line, index, ..)| {
+                !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down))
+            })
             .map(|(line, index, ..)| (line, index))
             .collect();
         for (line, index) in weak {
@@ -99,7 +101,11 @@ fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
     );
     let draft = draft
         .say(sentence)
-        .evidence("strength of the beat", Figure::Thousandths(i64::from(stroke.emphasis.strength) * 10), "of a plain downbeat")
+        .evidence(
+            "strength of the beat",
+            Figure::Thousandths(i64::from(stroke.emphasis.strength) * 10),
+            "of a plain downbeat",
+        )
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
     with_bow(piece, draft, (at, index), BowDirection::Down, ("the accent", Sounding::Begins))
 }

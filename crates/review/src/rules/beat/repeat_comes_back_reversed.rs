@@ -60,13 +60,7 @@ impl Rule for RepeatComesBackReversed {
     }
 }
 
-fn reversed(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    at: usize,
-    line: &Line,
-    turn: &Turn,
-) -> Option<Draft> {
+fn reversed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, line: &Line, turn: &Turn) -> Option<Draft> {
     let planned = piece.planned(at);
     let plan = piece.plans.get(at).filter(|_| !planned.is_empty())?;
     let pass = second_pass(line, plan, turn, piece.plan_settings(at).reach)?;
@@ -96,7 +90,9 @@ fn reversed(
         .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
-            format!("Hook the note at {end} to the one before it, so that the section comes back as it began."),
+            format!(
+                "Hook the note at {end} to the one before it, so that the section comes back as it began."
+            ),
             hooked(piece, at, line, turn.from),
         )
         .propose(

@@ -66,9 +66,8 @@ impl Rule for SilentDownbeat {
         let spoken: Vec<Spoken> =
             piece.score.bars.iter().map(|bar| spoken(piece, &strings, bar.start)).collect();
         let pulse = |bar: usize| gives_the_pulse(piece, &strings, bar);
-        let unheard: Vec<bool> = (0..spoken.len())
-            .map(|bar| spoken[bar] == Spoken::HeldOver && !pulse(bar))
-            .collect();
+        let unheard: Vec<bool> =
+            (0..spoken.len()).map(|bar| spoken[bar] == Spoken::HeldOver && !pulse(bar)).collect();
         let runs = runs(&unheard, piece.thresholds().silent_downbeat_run);
         for (bar, spoken) in spoken.iter().enumerate() {
             // Within a run the run is the cause; only a new tempo is told by itself.
@@ -107,9 +106,11 @@ fn part_at(part: &Part, at: Moment) -> Spoken {
         return Spoken::Begun;
     }
     // Notes are in order of onset, but a long one may have begun many notes ago.
-    let holds = part.notes[..first].iter().rev().take(LOOK_BACK).any(|note| {
-        is_played(note) && note.onset < at && note.onset + note.length > at
-    });
+    let holds = part.notes[..first]
+        .iter()
+        .rev()
+        .take(LOOK_BACK)
+        .any(|note| is_played(note) && note.onset < at && note.onset + note.length > at);
     let continues = part.notes[first..].iter().take_while(|note| note.onset == at).any(is_played);
     if holds || continues { Spoken::HeldOver } else { Spoken::Silent }
 }
@@ -124,8 +125,7 @@ fn is_played(note: &Note) -> bool {
 }
 
 fn slurred_into(part: &Part, note: &Note, at: Moment) -> bool {
-    solid_slurs(part)
-        .any(|(_, start, end)| start.voice == note.voice && start.onset < at && end.onset >= at)
+    solid_slurs(part).any(|(_, start, end)| start.voice == note.voice && start.onset < at && end.onset >= at)
 }
 
 fn spoken(piece: &Piece<'_>, strings: &[usize], at: Moment) -> Spoken {
@@ -218,12 +218,13 @@ fn with_cheapest_split(piece: &Piece<'_>, draft: Draft, strings: &[usize], at: M
             );
         }
     }
-    draft.propose(
-        Grade::WritersChoice,
-        ProposalKind::Split,
-        "Let one inner section attack the held note afresh on the downbeat.",
-    )
-    .sketched(untie::over(piece, inner_first(strings), at))
+    draft
+        .propose(
+            Grade::WritersChoice,
+            ProposalKind::Split,
+            "Let one inner section attack the held note afresh on the downbeat.",
+        )
+        .sketched(untie::over(piece, inner_first(strings), at))
 }
 
 /// Inner parts first: a fresh bow stands out least there.
@@ -234,7 +235,8 @@ fn inner_first(strings: &[usize]) -> impl Iterator<Item = &usize> {
 /// A slur over the barline with the note that begins there, where no tie is in the way.
 fn slur_over(part: &Part, at: Moment) -> Option<(&Slur, NoteId)> {
     let (slur, start, _) = solid_slurs(part).find(|(_, start, end)| start.onset < at && end.onset >= at)?;
-    let (first, note) = main_notes(part, start.voice).find(|(_, note)| note.onset == at && is_played(note))?;
+    let (first, note) =
+        main_notes(part, start.voice).find(|(_, note)| note.onset == at && is_played(note))?;
     (!tied_from_before(note)).then_some((slur, first))
 }
 
@@ -245,7 +247,9 @@ fn first_opened(piece: &Piece<'_>, strings: &[usize], run: &Range<usize>) -> Vec
         let (slur, first) = slur_over(&piece.score.parts[*part], bar.start)?;
         split::before_note(*part, &piece.score.parts[*part], slur, first, Keep::Both)
     });
-    slurred.next().map_or_else(|| untie::over(piece, inner_first(strings), bar.start), |split| split.changes(piece))
+    slurred
+        .next()
+        .map_or_else(|| untie::over(piece, inner_first(strings), bar.start), |split| split.changes(piece))
 }
 
 /// Whether a section that rests on the downbeat comes in on another beat of the bar.
@@ -288,10 +292,13 @@ fn whole_run(piece: &Piece<'_>, found: &Findings<'_>, strings: &[usize], run: &R
         piece.bar_word(),
     );
     let bars = Figure::Whole(i64::try_from(run.len()).unwrap_or(i64::MAX));
-    draft.say(sentence).evidence("downbeats in a row", bars, "").propose(
-        Grade::WritersChoice,
-        ProposalKind::Split,
-        "Let one inner section change bow on some of these downbeats.",
-    )
-    .sketched(first_opened(piece, strings, run))
+    draft
+        .say(sentence)
+        .evidence("downbeats in a row", bars, "")
+        .propose(
+            Grade::WritersChoice,
+            ProposalKind::Split,
+            "Let one inner section change bow on some of these downbeats.",
+        )
+        .sketched(first_opened(piece, strings, run))
 }

@@ -68,7 +68,9 @@ impl Rule for SlurCoversBeat {
 /// Barlines on which a tempo begins that is no return, or the metre changes its length.
 fn new_starts(piece: &Piece<'_>) -> BTreeSet<Moment> {
     let bars: BTreeSet<Moment> = piece.score.bars.iter().skip(1).map(|bar| bar.start).collect();
-    let at_once = |kind: &TempoKind| matches!(kind, TempoKind::Marked(_) | TempoKind::Word(_) | TempoKind::Modulation(..));
+    let at_once = |kind: &TempoKind| {
+        matches!(kind, TempoKind::Marked(_) | TempoKind::Word(_) | TempoKind::Modulation(..))
+    };
     let tempos = piece.score.tempos.iter().filter(|tempo| at_once(&tempo.kind) && !tempo.text.is_empty());
     tempos.map(|tempo| tempo.place.at).filter(|at| bars.contains(at)).collect()
 }
@@ -98,9 +100,10 @@ fn wanted(
 /// Whether the slur is an upbeat that leads into the note: it begins less than a beat before, and ends on it.
 fn is_led_into(part: &Part, (start, end): (&Note, &Note), note: &Note) -> bool {
     let beat = part.meter_at(note.bar).map_or(Length::QUARTER, beat_length);
-    let tied = note.onset == end.onset || !main_notes(part, note.voice).any(|(_, other)| {
-        other.onset > note.onset && other.onset <= end.onset && !tied_from_before(other)
-    });
+    let tied = note.onset == end.onset
+        || !main_notes(part, note.voice).any(|(_, other)| {
+            other.onset > note.onset && other.onset <= end.onset && !tied_from_before(other)
+        });
     tied && note.onset - start.onset < beat
 }
 
@@ -144,14 +147,15 @@ fn covered(
         format!("At {} {why}, in the middle of a slur: no bow begins there.", piece.where_is(draft.place()));
     let draft = draft.say(sentence).cause(why);
     match split::before_note(part_index, part, slur, id, Keep::Both) {
-        Some(split) => draft.propose_change(
-            Grade::WritersChoice,
-            ProposalKind::Split,
-            "Split the slur there.",
-            split.changes(piece),
-        )
-        .sketched(split.changes(piece))
-        .if_split_before(id),
+        Some(split) => draft
+            .propose_change(
+                Grade::WritersChoice,
+                ProposalKind::Split,
+                "Split the slur there.",
+                split.changes(piece),
+            )
+            .sketched(split.changes(piece))
+            .if_split_before(id),
         None => draft,
     }
 }

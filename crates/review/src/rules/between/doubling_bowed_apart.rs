@@ -64,7 +64,11 @@ impl Rule for DoublingBowedApart {
             let mut doubling = doubling;
             doubling.notes.retain(|(a, b)| ways[one].is_plain(*a) && ways[other].is_plain(*b));
             let apart = apart(piece.score, &doubling, &starts);
-            let bows = doubling.notes.iter().filter(|(a, b)| starts[one].contains(a) || starts[other].contains(b)).count();
+            let bows = doubling
+                .notes
+                .iter()
+                .filter(|(a, b)| starts[one].contains(a) || starts[other].contains(b))
+                .count();
             if !apart.is_empty() && apart.len() * 100 <= bows * MEANT {
                 let draft = bowed_apart(piece, found, &doubling, &apart);
                 found.report(draft);
@@ -93,7 +97,12 @@ fn opposite(upper: &Part, lower: &Part, a: NoteId, b: NoteId) -> bool {
     strict(upper) && strict(lower) && matches!(marks, (Some(a), Some(b)) if a.direction != b.direction)
 }
 
-fn bowed_apart(piece: &Piece<'_>, found: &Findings<'_>, doubling: &Doubling, apart: &[(NoteId, NoteId)]) -> Draft {
+fn bowed_apart(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    doubling: &Doubling,
+    apart: &[(NoteId, NoteId)],
+) -> Draft {
     let (one, other) = doubling.parts;
     let (upper, lower) = (&piece.score.parts[one], &piece.score.parts[other]);
     let draft = found.at_notes(Severity::B, other, &[apart[0].1]);

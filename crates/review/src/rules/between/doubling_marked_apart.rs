@@ -72,7 +72,9 @@ impl Rule for DoublingMarkedApart {
             }
             let both = Both { upper: &parts[one], lower: &parts[other], ways: (&ways[one], &ways[other]) };
             let reasons = both.reasons(&doubling.notes);
-            let Some(first) = reasons.iter().flat_map(|reason| &reason.notes).min().copied() else { continue };
+            let Some(first) = reasons.iter().flat_map(|reason| &reason.notes).min().copied() else {
+                continue;
+            };
             if told.insert((one, first.0)) & told.insert((other, first.1)) {
                 let draft = marked_apart(piece, found, &doubling, &reasons, first);
                 found.report(draft);
@@ -131,9 +133,8 @@ impl Sign {
         if self == Self::Sforzato {
             let from = part.dynamics.partition_point(|dynamic| dynamic.place.at < note.onset);
             let here = part.dynamics[from..].iter().take_while(|dynamic| dynamic.place.at == note.onset);
-            let accented = |dynamic: &Dynamic| {
-                matches!(dynamic.kind, DynamicKind::Accented(_) | DynamicKind::Shape(..))
-            };
+            let accented =
+                |dynamic: &Dynamic| matches!(dynamic.kind, DynamicKind::Accented(_) | DynamicKind::Shape(..));
             return here.into_iter().any(accented);
         }
         // What stands over a chord stands on one of its notes, often another than the doubled one.
@@ -226,7 +227,8 @@ fn marked_apart(
     let (upper, lower) = (&piece.score.parts[one], &piece.score.parts[other]);
     let mut draft = found.at_notes(Severity::C, other, &[first.1]);
     let words: Vec<&str> = reasons.iter().map(|reason| reason.sign.word()).collect();
-    let places: BTreeSet<NoteId> = reasons.iter().flat_map(|reason| &reason.notes).map(|pair| pair.1).collect();
+    let places: BTreeSet<NoteId> =
+        reasons.iter().flat_map(|reason| &reason.notes).map(|pair| pair.1).collect();
     let label = |bar: u32| piece.score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
     let sentence = format!(
         "{} and {} play one line from {} {} to {}, and differ in {} at {}{}.",

@@ -56,7 +56,9 @@ impl Rule for ParallelBowedApart {
                 continue;
             }
             for same in same_bars(piece, part).into_values() {
-                if let Some((odd, model)) = odd_one(&same).filter(|(odd, _)| !goes_on_in_words(part, odd.number)) {
+                if let Some((odd, model)) =
+                    odd_one(&same).filter(|(odd, _)| !goes_on_in_words(part, odd.number))
+                {
                     let draft = apart(piece, found, part_index, odd, model, same.len() - 1);
                     found.report(draft);
                 }

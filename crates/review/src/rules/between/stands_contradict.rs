@@ -69,8 +69,12 @@ fn of_one_section(one: &Part, other: &Part) -> bool {
     let split = |name: &str| {
         let words: Vec<String> = name.split_whitespace().map(str::to_lowercase).collect();
         let (last, front) = words.split_last()?;
-        let stand = front.iter().any(|word| matches!(word.as_str(), "stand" | "desk" | "pult" | "pupitre" | "leggio"));
-        let letter = last.chars().count() == 1 && last.chars().all(char::is_alphabetic) && !matches!(last.as_str(), "i" | "v");
+        let stand = front
+            .iter()
+            .any(|word| matches!(word.as_str(), "stand" | "desk" | "pult" | "pupitre" | "leggio"));
+        let letter = last.chars().count() == 1
+            && last.chars().all(char::is_alphabetic)
+            && !matches!(last.as_str(), "i" | "v");
         (stand || letter).then(|| front.join(" "))
     };
     matches!((split(&one.name), split(&other.name)), (Some(one), Some(other)) if one == other)
@@ -84,13 +88,17 @@ fn pairs<'a>(
     let marked = |part: &'a Part, voice: Option<u16>| {
         let notes = (0u32..).map(NoteId).zip(&part.notes);
         notes.filter(move |(_, note)| {
-            note.kind == NoteKind::Ordinary && note.bow_mark.is_some() && voice.is_none_or(|voice| note.voice == voice)
+            note.kind == NoteKind::Ordinary
+                && note.bow_mark.is_some()
+                && voice.is_none_or(|voice| note.voice == voice)
         })
     };
     let above: BTreeMap<Moment, &Note> = marked(upper, first).map(|(_, note)| (note.onset, note)).collect();
     let below = marked(lower, second);
     below
-        .filter_map(|(id, note)| Some((*above.get(&note.onset).filter(|above| above.length == note.length)?, (id, note))))
+        .filter_map(|(id, note)| {
+            Some((*above.get(&note.onset).filter(|above| above.length == note.length)?, (id, note)))
+        })
         .collect()
 }
 
@@ -101,7 +109,8 @@ fn report(
     pairs: &[(&Note, (NoteId, &Note))],
 ) {
     let direction = |note: &Note| note.bow_mark.as_ref().map(|mark| mark.direction);
-    let opposite: Vec<_> = pairs.iter().filter(|(above, (_, below))| direction(above) != direction(below)).collect();
+    let opposite: Vec<_> =
+        pairs.iter().filter(|(above, (_, below))| direction(above) != direction(below)).collect();
     if opposite.len() * 2 > pairs.len() && pairs.len() > 2 {
         return;
     }

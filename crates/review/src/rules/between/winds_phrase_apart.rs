@@ -73,7 +73,8 @@ impl Rule for WindsPhraseApart {
             if bowed(one) == bowed(other) || doubling.bars.end - doubling.bars.start < BARS {
                 continue;
             }
-            let plain = doubling.notes.iter().filter(|(a, b)| ways[one].is_plain(*a) && ways[other].is_plain(*b));
+            let plain =
+                doubling.notes.iter().filter(|(a, b)| ways[one].is_plain(*a) && ways[other].is_plain(*b));
             let ordered = plain.map(|(a, b)| if bowed(one) { (*a, *b) } else { (*b, *a) });
             let notes: Vec<(NoteId, NoteId)> = ordered.collect();
             let pair = if bowed(one) { (one, other) } else { (other, one) };
@@ -106,7 +107,8 @@ impl Together {
     /// One passage; `None` where the two parts slur each in its own way, or one of them not at all.
     fn of(notes: &[(NoteId, NoteId)], strings: &BTreeSet<NoteId>, wind: &BTreeSet<NoteId>) -> Option<Self> {
         let begins = |(a, b): &(NoteId, NoteId)| (strings.contains(a), wind.contains(b));
-        let slurred = |side: fn((bool, bool)) -> bool| notes.iter().filter(|pair| !side(begins(pair))).count();
+        let slurred =
+            |side: fn((bool, bool)) -> bool| notes.iter().filter(|pair| !side(begins(pair))).count();
         let either = notes.iter().filter(|pair| begins(pair) != (false, false)).count();
         // The passage itself may begin within a slur of one part.
         let differ = notes.iter().skip(1).filter(|pair| begins(pair).0 != begins(pair).1);
@@ -123,7 +125,12 @@ impl Together {
     }
 }
 
-fn said(piece: &Piece<'_>, found: &Findings<'_>, (strings, wind): (usize, usize), together: &Together) -> Option<Draft> {
+fn said(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    (strings, wind): (usize, usize),
+    together: &Together,
+) -> Option<Draft> {
     let severity = if together.apart.len() <= ONE_SLUR { Severity::C } else { Severity::D };
     let draft = found.at_notes(severity, strings, &[*together.apart.first()?]);
     let sentence = format!(

@@ -75,8 +75,8 @@ const HEAVY: u16 = 90;
 
 fn is_light(piece: &Piece<'_>, stroke: &Stroke, planned: &PlannedStroke) -> bool {
     let limits = piece.thresholds();
-    let told_elsewhere = planned.direction == BowDirection::Up
-        && stroke.emphasis.strength >= limits.beat_strength;
+    let told_elsewhere =
+        planned.direction == BowDirection::Up && stroke.emphasis.strength >= limits.beat_strength;
     stroke.emphasis.accent >= HEAVY
         && stroke.level_start.0 >= LOUD
         && stroke.kind != StrokeKind::Tremolo

@@ -74,7 +74,11 @@ fn all_downs(part: &Part, staff: u8, at: Moment) -> bool {
     let orders = |meaning| {
         matches!(
             meaning,
-            Meaning::AllDownBows | Meaning::AllUpBows | Meaning::AsItComes | Meaning::Ordinario | Meaning::Pizzicato
+            Meaning::AllDownBows
+                | Meaning::AllUpBows
+                | Meaning::AsItComes
+                | Meaning::Ordinario
+                | Meaning::Pizzicato
         )
     };
     said.rfind(|said| orders(said.meaning)).is_some_and(|said| said.meaning == Meaning::AllDownBows)
@@ -111,7 +115,12 @@ fn too_close(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     let draft = if marks.is_empty() {
         draft.propose(Grade::PlayersChoice, ProposalKind::Unmark, "Take the chords as they come.")
     } else {
-        draft.propose_change(Grade::PlayersChoice, ProposalKind::Unmark, "Take the second down-bow out and alternate.", marks)
+        draft.propose_change(
+            Grade::PlayersChoice,
+            ProposalKind::Unmark,
+            "Take the second down-bow out and alternate.",
+            marks,
+        )
     };
     let draft = draft.propose(
         Grade::WritersChoice,

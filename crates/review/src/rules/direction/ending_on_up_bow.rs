@@ -63,7 +63,9 @@ impl Rule for EndingOnUpBow {
             })
             .filter(|(line, index, ..)| is_let_ring(piece, *line, *index))
             .filter(|(line, index, ..)| !piece.follows_dotted_upbeat(*line, *index))
-            .filter(|(line, index, ..)| !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down)))
+            .filter(|(line, index, ..)| {
+                !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down))
+            })
             .map(|(line, index, ..)| (line, index))
             .collect();
         for (line, index) in ending {
@@ -90,7 +92,8 @@ fn is_let_ring(piece: &Piece<'_>, line: usize, index: usize) -> bool {
     let Some(next) = strokes.get(index + 1).filter(|next| next.onset == end) else { return true };
     let new_tempo = piece.score.tempos.iter().any(|tempo| tempo.place.at == end && tempo.begins_at_once());
     let before = next.bar.checked_sub(1).and_then(|bar| piece.score.bars.get(bar as usize));
-    let closing = before.is_some_and(|bar| bar.right.style == BarlineStyle::Final || bar.right.repeat.is_some());
+    let closing =
+        before.is_some_and(|bar| bar.right.style == BarlineStyle::Final || bar.right.repeat.is_some());
     new_tempo || closing
 }
 

@@ -56,7 +56,9 @@ impl Rule for LiftInSoftLine {
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for at in 0..piece.lines.len() {
             for index in 1..piece.planned(at).len() {
-                if let Some(draft) = is_lifted(piece, at, index).then(|| lifted(piece, found, at, index)).flatten() {
+                if let Some(draft) =
+                    is_lifted(piece, at, index).then(|| lifted(piece, found, at, index)).flatten()
+                {
                     found.report(draft);
                 }
             }
@@ -68,7 +70,8 @@ impl Rule for LiftInSoftLine {
 fn is_lifted(piece: &Piece<'_>, at: usize, index: usize) -> bool {
     let (strokes, planned) = (&piece.lines[at].strokes, piece.planned(at));
     let (before, after) = (&strokes[index - 1], &strokes[index]);
-    let again = planned[index].link == Link::Retake && planned[index].direction == planned[index - 1].direction;
+    let again =
+        planned[index].link == Link::Retake && planned[index].direction == planned[index - 1].direction;
     let straight_on = after.join == Join::Continues && before.silence_after.micros == 0;
     let asked_for = after.printed.is_some() && before.printed == after.printed;
     again
@@ -85,8 +88,7 @@ fn is_lifted(piece: &Piece<'_>, at: usize, index: usize) -> bool {
 fn parts_anew(piece: &Piece<'_>, stroke: &Stroke) -> bool {
     let mut tempos = piece.score.tempos.iter();
     let new_tempo = tempos.any(|tempo| tempo.place.at == stroke.onset && tempo.begins_at_once());
-    let breathes =
-        |note: &Note| note.articulations.breathes() && note.onset + note.length == stroke.onset;
+    let breathes = |note: &Note| note.articulations.breathes() && note.onset + note.length == stroke.onset;
     new_tempo || piece.score.parts.iter().any(|part| part.notes.iter().any(breathes))
 }
 
@@ -94,8 +96,10 @@ fn parts_anew(piece: &Piece<'_>, stroke: &Stroke) -> bool {
 fn forcing_mark(piece: &Piece<'_>, at: usize, index: usize) -> Option<usize> {
     let strokes = &piece.lines[at].strokes;
     let joined = |stroke: &Stroke| stroke.join == Join::Continues;
-    let first = (0..index).rev().find(|before| strokes[*before].printed.is_some() || !joined(&strokes[*before]))?;
-    let last = (index..strokes.len()).find(|after| strokes[*after].printed.is_some() || !joined(&strokes[*after]))?;
+    let first =
+        (0..index).rev().find(|before| strokes[*before].printed.is_some() || !joined(&strokes[*before]))?;
+    let last = (index..strokes.len())
+        .find(|after| strokes[*after].printed.is_some() || !joined(&strokes[*after]))?;
     let (before, after) = (strokes[first].printed?, strokes[last].printed?);
     let odd = (before == after) != (last - first).is_multiple_of(2);
     (odd && joined(&strokes[last])).then_some(last)
@@ -109,7 +113,10 @@ fn without_mark(piece: &Piece<'_>, draft: Draft, at: usize, last: usize) -> Draf
     draft.propose_change(
         Grade::PlayersChoice,
         ProposalKind::Unmark,
-        format!("Take the mark at {} out and go on as it comes.", piece.stroke_is_at(at, &line.strokes[last])),
+        format!(
+            "Take the mark at {} out and go on as it comes.",
+            piece.stroke_is_at(at, &line.strokes[last])
+        ),
         marked.map(take_out_mark).unwrap_or_default(),
     )
 }

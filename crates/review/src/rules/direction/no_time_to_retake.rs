@@ -119,13 +119,7 @@ fn printed_row(strokes: &[Stroke], index: usize) -> Option<(usize, usize)> {
     (before > 0).then_some((index - before, before + after))
 }
 
-fn late(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    at: usize,
-    index: usize,
-    lift: Lift,
-) -> Option<Draft> {
+fn late(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize, lift: Lift) -> Option<Draft> {
     let line = &piece.lines[at];
     let direction = piece.planned(at).get(index)?.direction;
     if lift.lacks() < piece.thresholds().retake_lack {

@@ -33,8 +33,8 @@ use arcata_score::{BowDirection, Swell};
 
 use crate::mechanics::{dynamic_name, planned_travel, share_of_longest};
 use crate::other_bow::with_bow;
-use crate::split;
 use crate::other_notation::Sounding;
+use crate::split;
 use crate::taste::Otherwise;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -75,7 +75,9 @@ impl Rule for SwellAgainstBow {
             .filter(|(line, index, _, planned)| {
                 let other_bow = Otherwise::Goes(planned.direction.other());
                 let less_bow = Otherwise::Travels(MOST_OF_THE_BOW as u16 - 1);
-                ![other_bow, less_bow].into_iter().any(|otherwise| found.is_choice((*line, *index), otherwise))
+                ![other_bow, less_bow]
+                    .into_iter()
+                    .any(|otherwise| found.is_choice((*line, *index), otherwise))
             })
             .map(|(line, index, ..)| (line, index))
             .collect();
@@ -121,7 +123,8 @@ fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
         .evidence("change of level", Figure::Thousandths(steps), "dynamic steps")
         .seconds("stroke lasts", stroke.duration.micros)
         .cause(format!("{}/{}/{steps}", stroke.length, bow(planned.direction)));
-    let draft = with_bow(piece, draft, (at, index), planned.direction.other(), ("the swell", Sounding::Begins));
+    let draft =
+        with_bow(piece, draft, (at, index), planned.direction.other(), ("the swell", Sounding::Begins));
     let draft = draft.propose(
         Grade::WritersChoice,
         ProposalKind::Split,

@@ -46,7 +46,9 @@ impl Rule for OutOfRange {
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (index, part) in piece.score.parts.iter().enumerate() {
-            let Some(board) = Fingerboard::new(part.instrument, Strings::Four, piece.profile) else { continue };
+            let Some(board) = Fingerboard::new(part.instrument, Strings::Four, piece.profile) else {
+                continue;
+            };
             let fifth = Fingerboard::new(part.instrument, Strings::Five, piece.profile);
             let fifth = fifth.filter(|_| part.instrument == Instrument::Bass);
             for (id, pitch) in outside(part, &board) {
@@ -78,7 +80,10 @@ fn told(
 ) -> Draft {
     let deep = fifth.is_some_and(|fifth| (fifth.lowest()..board.lowest()).contains(&pitch));
     let (severity, what) = if deep {
-        (Severity::C, format!("below the E string: a fifth string or an extension is needed for {}", pitch_name(pitch)))
+        (
+            Severity::C,
+            format!("below the E string: a fifth string or an extension is needed for {}", pitch_name(pitch)),
+        )
     } else if pitch < board.lowest() {
         (Severity::A, format!("below the lowest string, {}", pitch_name(board.lowest())))
     } else {

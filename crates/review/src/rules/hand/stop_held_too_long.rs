@@ -64,14 +64,16 @@ impl Rule for StopHeldTooLong {
 /// Whether three of a chord's notes last so long, and not only two of them while another voice has moved on.
 fn sound_on(piece: &Piece<'_>, line: &Line, stroke: &Stroke) -> bool {
     let Some(part) = piece.score.parts.get(line.part) else { return false };
-    let begun = stroke.notes.iter().filter_map(|id| note(part, *id)).filter(|note| note.onset == stroke.onset);
+    let begun =
+        stroke.notes.iter().filter_map(|id| note(part, *id)).filter(|note| note.onset == stroke.onset);
     let goes_on = |note: &Note| matches!(note.tie.to_after, TieEnd::Joined(_));
     let mut lengths: Vec<Length> =
         begun.map(|note| if goes_on(note) { stroke.length.max(note.length) } else { note.length }).collect();
     lengths.sort_unstable_by(|one, other| other.cmp(one));
     let share = lengths.get(2).and_then(|third| third.in_units_of(stroke.length));
     share.is_some_and(|share| {
-        let micros = i128::from(stroke.duration.micros) * i128::from(share.numerator()) / i128::from(share.denominator());
+        let micros = i128::from(stroke.duration.micros) * i128::from(share.numerator())
+            / i128::from(share.denominator());
         micros > i128::from(piece.thresholds().stop_held)
     })
 }

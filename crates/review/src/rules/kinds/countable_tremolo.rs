@@ -85,14 +85,19 @@ fn slow_tremolo(piece: &Piece<'_>, part: &Part, stroke: &Stroke) -> Option<Slow>
         return None;
     }
     let (id, first) = stroke.notes.iter().find_map(|id| Some((*id, note(part, *id)?)))?;
-    let tremolo = first.tremolo.filter(|tremolo| tremolo.role == TremoloRole::Single && tremolo.beams >= 3)?;
+    let tremolo =
+        first.tremolo.filter(|tremolo| tremolo.role == TremoloRole::Single && tremolo.beams >= 3)?;
     // Beams through the stem divide the note as beams on quarters do; flags of shorter notes add theirs.
     let base = first.written.map_or(first.length, |written| written.base).min(Length::new(1, 4));
     let one = base.scaled(1, 1i64.checked_shl(u32::from(tremolo.beams)).filter(|parts| *parts > 0)?);
     let strokes = stroke.length.in_units_of(one)?;
     let attacks = strokes.numerator().checked_div(strokes.denominator()).filter(|attacks| *attacks > 0)?;
     let rate = rate(attacks, stroke.duration.micros)?;
-    (rate < piece.profile.thresholds.countable_tremolo.value).then_some(Slow { note: id, beams: tremolo.beams, rate })
+    (rate < piece.profile.thresholds.countable_tremolo.value).then_some(Slow {
+        note: id,
+        beams: tremolo.beams,
+        rate,
+    })
 }
 
 fn counted(
@@ -115,7 +120,8 @@ fn counted(
         .evidence("strokes a second", Figure::Thousandths(slow.rate * 10), "")
         .cause("slow");
     let part = &piece.score.parts[line.part];
-    let word = note(part, leads).map(|note| direction_before(note, part.staves, "above", "<words>trem.</words>"));
+    let word =
+        note(part, leads).map(|note| direction_before(note, part.staves, "above", "<words>trem.</words>"));
     let draft = draft
         .propose_change(
             Grade::WritersChoice,

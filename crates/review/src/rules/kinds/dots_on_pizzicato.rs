@@ -67,9 +67,10 @@ fn dotted_runs(piece: &Piece<'_>, part_index: usize, staff: u8) -> Vec<Vec<NoteI
     if techniques.runs.iter().all(|run| run.contact != Contact::Pizzicato) {
         return Vec::new();
     }
-    let played = (0u32..).map(NoteId).zip(&part.notes).filter(|(_, note)| {
-        note.staff == staff && note.kind != NoteKind::Cue && !note.pitch.is_rest()
-    });
+    let played = (0u32..)
+        .map(NoteId)
+        .zip(&part.notes)
+        .filter(|(_, note)| note.staff == staff && note.kind != NoteKind::Cue && !note.pitch.is_rest());
     let mut runs: Vec<Vec<NoteId>> = Vec::new();
     let mut open = false;
     for (id, note) in played {
@@ -91,10 +92,16 @@ fn dots(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, run: &[NoteI
     let place = piece.where_is(draft.place());
     let sentence = match run.len() {
         1 => format!("The note at {place} is plucked and carries a dot: it is short anyway."),
-        count => format!("The {} notes from {place} are plucked and carry dots: they are short anyway.", number(count)),
+        count => format!(
+            "The {} notes from {place} are plucked and carry dots: they are short anyway.",
+            number(count)
+        ),
     };
-    let changes: Vec<Change> =
-        run.iter().filter_map(|id| note(part, *id)).flat_map(|note| take_marks(piece, note, &SHORT)).collect();
+    let changes: Vec<Change> = run
+        .iter()
+        .filter_map(|id| note(part, *id))
+        .flat_map(|note| take_marks(piece, note, &SHORT))
+        .collect();
     draft.say(sentence).cause("dots").propose_change(
         Grade::WritersChoice,
         ProposalKind::Unmark,

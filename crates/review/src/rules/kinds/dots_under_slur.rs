@@ -142,14 +142,20 @@ fn is_open(part: &Part, stroke: &Stroke) -> bool {
     let notes = || stroke.notes.iter().filter_map(|id| note(part, *id)).filter(sounding);
     let plain_dot = |note: &Note| {
         note.articulations.has(Articulation::Staccato)
-            && ![Articulation::Tenuto, Articulation::DetachedLegato, Articulation::Staccatissimo, Articulation::Spiccato]
-                .into_iter()
-                .any(|mark| note.articulations.has(mark))
+            && ![
+                Articulation::Tenuto,
+                Articulation::DetachedLegato,
+                Articulation::Staccatissimo,
+                Articulation::Spiccato,
+            ]
+            .into_iter()
+            .any(|mark| note.articulations.has(mark))
     };
     let main = || notes().filter(|note| note.chord == arcata_score::ChordRole::Main);
     // One repeated pair in the middle does not make a repeated note of a run.
     let moves = main().collect::<Vec<_>>().windows(2).filter(|pair| pair[0].pitch != pair[1].pitch).count();
-    let joined = main().collect::<Vec<_>>().windows(2).all(|pair| pair[0].onset + pair[0].length >= pair[1].onset);
+    let joined =
+        main().collect::<Vec<_>>().windows(2).all(|pair| pair[0].onset + pair[0].length >= pair[1].onset);
     joined && main().all(plain_dot) && moves * 2 > usize::from(stroke.note_count.saturating_sub(1))
 }
 
@@ -201,7 +207,8 @@ fn offer(
 ) -> Draft {
     let part = &piece.score.parts[line.part];
     let word = |word: &str| {
-        note(part, leads).map(|note| direction_before(note, part.staves, "above", &format!("<words>{word}</words>")))
+        note(part, leads)
+            .map(|note| direction_before(note, part.staves, "above", &format!("<words>{word}</words>")))
     };
     let (sentence, changes) = match reading {
         Reading::Portato => ("Put dashes in place of the dots, for a portato.", dashes(piece, part, stroke)),

@@ -110,11 +110,8 @@ fn on_note(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, id: NoteI
     let note = piece.score.parts[part_index].note(id);
     let draft = found.at_notes(Severity::B, part_index, &[id]);
     let [first, second] = signs.names;
-    let sentence = format!(
-        "The note at {} has a {first} and a {second}: {}",
-        piece.where_is(draft.place()),
-        signs.why,
-    );
+    let sentence =
+        format!("The note at {} has a {first} and a {second}: {}", piece.where_is(draft.place()), signs.why,);
     let mut draft = draft.say(sentence).cause(format!("{first}/{second}"));
     for (name, tag) in signs.names.iter().zip(signs.tags) {
         let changes = take_marks(piece, note, &[tag]);
@@ -163,12 +160,7 @@ fn words(piece: &Piece<'_>, found: &mut Findings<'_>, part_index: usize) {
     }
 }
 
-fn two_words(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    part_index: usize,
-    said: [&Instruction; 2],
-) -> Draft {
+fn two_words(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, said: [&Instruction; 2]) -> Draft {
     let part = &piece.score.parts[part_index];
     let place = &said[0].place;
     let draft = found.at(Severity::B, Some(part_index), place.bar, place.at);
@@ -203,9 +195,10 @@ fn legato_with_dots(piece: &Piece<'_>, found: &mut Findings<'_>, part_index: usi
         let here = |note: &Note| {
             note.onset == said.place.at && (said.place.staff == 0 || said.place.staff == note.staff)
         };
-        let dotted = (0u32..).map(NoteId).zip(&part.notes).find(|(_, note)| {
-            is_played(note) && here(note) && is_dotted(note) && !is_slurred(part, note)
-        });
+        let dotted = (0u32..)
+            .map(NoteId)
+            .zip(&part.notes)
+            .find(|(_, note)| is_played(note) && here(note) && is_dotted(note) && !is_slurred(part, note));
         if let Some((id, note)) = dotted {
             let draft = found.at_notes(Severity::B, part_index, &[id]);
             let word = quoted(&said.text);

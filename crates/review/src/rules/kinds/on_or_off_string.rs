@@ -55,7 +55,8 @@ impl Rule for OnOrOffString {
         if piece.lines.len() < 2 || is_said(piece) {
             return;
         }
-        let firsts = piece.lines.iter().enumerate().filter_map(|(at, line)| Some((at, first_run(piece, line)?)));
+        let firsts =
+            piece.lines.iter().enumerate().filter_map(|(at, line)| Some((at, first_run(piece, line)?)));
         let firsts: Vec<(usize, EvenRun)> = firsts.collect();
         let onset = |(at, run): &(usize, EvenRun)| piece.lines[*at].strokes[run.strokes.start].onset;
         let Some((at, run)) = firsts.iter().min_by_key(|first| (onset(first), first.0)) else { return };
@@ -121,7 +122,8 @@ fn is_said(piece: &Piece<'_>) -> bool {
 
 /// The first passage of a line that could be played in both ways: of an even run the dotted part.
 fn first_run(piece: &Piece<'_>, line: &Line) -> Option<EvenRun> {
-    let (least, most) = (piece.profile.rate("either_string_least")?, piece.profile.rate("either_string_most")?);
+    let (least, most) =
+        (piece.profile.rate("either_string_least")?, piece.profile.rate("either_string_most")?);
     let either = |at: &usize| {
         let stroke = &line.strokes[*at];
         stroke.kind == StrokeKind::Short && stroke.level_start.0 <= FORTE

@@ -59,7 +59,9 @@ impl Rule for SlurredTremolo {
             for (slur, start, end) in solid_slurs(part) {
                 let said = words.get(usize::from(start.staff.saturating_sub(1)));
                 let explained = said.is_some_and(|words| words.at(start.onset).is_some());
-                let Some(beams) = counted(part, start, end).filter(|_| !explained && ways.is_bowed(slur.start)) else {
+                let Some(beams) =
+                    counted(part, start, end).filter(|_| !explained && ways.is_bowed(slur.start))
+                else {
                     continue;
                 };
                 let draft = told(piece, found, part_index, slur, beams);

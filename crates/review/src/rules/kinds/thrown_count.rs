@@ -81,12 +81,18 @@ fn too_many(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
         piece.where_is(draft.place()),
     );
     let changes = if count <= 2 * most { halves(piece, line, stroke) } else { Vec::new() };
-    Some(draft.say(sentence).evidence("notes in one throw", Figure::Whole(count), "").cause("many").propose_change(
-        Grade::WritersChoice,
-        ProposalKind::Split,
-        format!("Divide the slur into throws of up to {most} notes."),
-        changes,
-    ))
+    Some(
+        draft
+            .say(sentence)
+            .evidence("notes in one throw", Figure::Whole(count), "")
+            .cause("many")
+            .propose_change(
+                Grade::WritersChoice,
+                ProposalKind::Split,
+                format!("Divide the slur into throws of up to {most} notes."),
+                changes,
+            ),
+    )
 }
 
 /// The slur in two halves.
@@ -103,7 +109,8 @@ fn halves(piece: &Piece<'_>, line: &Line, stroke: &Stroke) -> Vec<Change> {
         })
         .collect();
     let Some(middle) = main.get(main.len().div_ceil(2)) else { return Vec::new() };
-    let slur = solid_slurs(part).find(|(slur, ..)| stroke.notes.contains(&slur.start) && stroke.notes.contains(&slur.end));
+    let slur = solid_slurs(part)
+        .find(|(slur, ..)| stroke.notes.contains(&slur.start) && stroke.notes.contains(&slur.end));
     let split = slur.and_then(|(slur, ..)| split::before_note(line.part, part, slur, *middle, Keep::Both));
     split.map_or_else(Vec::new, |split| split.changes(piece))
 }

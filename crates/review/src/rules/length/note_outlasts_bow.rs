@@ -73,7 +73,10 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
     let hair = piece.hair(at);
     let ratio = share_of_longest(stroke, hair);
     let part = piece.score.parts.get(line.part)?;
-    if ratio <= piece.thresholds().note_too_long || free_bowing(part, stroke.onset) || is_pedal(piece, at, index) {
+    if ratio <= piece.thresholds().note_too_long
+        || free_bowing(part, stroke.onset)
+        || is_pedal(piece, at, index)
+    {
         return None;
     }
     let severity = match line.force {
@@ -100,10 +103,7 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         Force::Section => draft.propose(
             Grade::PlayersChoice,
             ProposalKind::Stagger,
-            format!(
-                "Let the players of each {} change bow at different times, unheard.",
-                piece.stand_word()
-            ),
+            format!("Let the players of each {} change bow at different times, unheard.", piece.stand_word()),
         ),
         Force::Solo => draft.propose(
             Grade::WritersChoice,

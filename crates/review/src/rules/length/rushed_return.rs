@@ -96,7 +96,9 @@ fn hooked(piece: &Piece<'_>, at: usize, index: usize, turned: &mut Turned) -> Ve
     if piece.lines[at].strokes.get(index + 1).is_some_and(|next| next.printed == Some(direction)) {
         return Vec::new();
     }
-    if piece.document.is_none() || fixing_brings_worse(piece, at, &[(index - 1, direction), (index, direction)]) {
+    if piece.document.is_none()
+        || fixing_brings_worse(piece, at, &[(index - 1, direction), (index, direction)])
+    {
         return Vec::new();
     }
     turned.0 = !turned.0;

@@ -34,8 +34,8 @@
 use arcata_bow::profile::SpeedTable;
 use arcata_bow::{Force, StrokeKind, Written};
 
-use crate::phrase_verdict::{is_left_to_phrases, slur_from};
 use crate::mechanics::{bow_lasts, dynamics_said, longest_bow, share_of_longest};
+use crate::phrase_verdict::{is_left_to_phrases, slur_from};
 use crate::under_slur::free_bowing;
 use crate::words::seconds;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, split};
@@ -79,7 +79,8 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     let severity = piece.thresholds().slur_severity(ratio)?.max(lightest);
     let part = piece.score.parts.get(line.part)?;
     let slur = slur_from(part, &stroke.notes);
-    if free_bowing(part, stroke.onset) || slur.is_some_and(|slur| is_left_to_phrases(piece, line.part, slur)) {
+    if free_bowing(part, stroke.onset) || slur.is_some_and(|slur| is_left_to_phrases(piece, line.part, slur))
+    {
         return None;
     }
     let (dynamics, longest) = (dynamics_said(stroke), longest_bow(stroke, hair));
@@ -122,10 +123,7 @@ fn with_proposals(piece: &Piece<'_>, draft: Draft, at: usize, index: usize, long
         draft = draft.propose(
             Grade::PlayersChoice,
             ProposalKind::Stagger,
-            format!(
-                "Let the players of each {} change bow at different times, unheard.",
-                piece.stand_word()
-            ),
+            format!("Let the players of each {} change bow at different times, unheard.", piece.stand_word()),
         );
     }
     draft

@@ -65,9 +65,10 @@ impl Rule for EffectMarkedAgain {
             marks.into_iter().filter_map(|mark| Some((mark.stroke?, mark.reason))).collect();
         for (at, figure) in figures {
             let first = figure.strokes.start..figure.strokes.start + figure.period;
-            let is_effect = first.clone().filter_map(|stroke| reasons.get(&(at, stroke))).any(|reason| {
-                reason.class() == MarkClass::Effect || *reason == MarkReason::Alternation
-            });
+            let is_effect = first
+                .clone()
+                .filter_map(|stroke| reasons.get(&(at, stroke)))
+                .any(|reason| reason.class() == MarkClass::Effect || *reason == MarkReason::Alternation);
             if let Some(draft) = again(piece, found, at, &figure).filter(|_| is_effect) {
                 found.report(draft);
             }
@@ -108,7 +109,9 @@ fn figures(piece: &Piece<'_>, line: &Line) -> Vec<Figured> {
         while at + (instances + 1) * period <= strokes.len() {
             let same = (at + period..strokes.len())
                 .take_while(|index| {
-                    !taken[*index] && !taken[index - period] && alike(&strokes[*index], &strokes[index - period])
+                    !taken[*index]
+                        && !taken[index - period]
+                        && alike(&strokes[*index], &strokes[index - period])
                 })
                 .count();
             let whole = at..at + period + same;

@@ -108,7 +108,8 @@ fn both_bows(piece: &Piece<'_>, found: &Findings<'_>, marked: &AuditedMark) -> O
     let surplus = marks.iter().filter(|each| each.direction != kept);
     let changes = surplus.map(|each| Change::Remove(each.node)).collect();
     let draft = found.at_notes(Severity::A, marked.part, &[marked.note]);
-    let sentence = format!("The note at {} is marked both down-bow and up-bow.", piece.where_is(draft.place()));
+    let sentence =
+        format!("The note at {} is marked both down-bow and up-bow.", piece.where_is(draft.place()));
     Some(draft.say(sentence).propose_change(
         Grade::PlayersChoice,
         ProposalKind::Unmark,

@@ -30,8 +30,8 @@
 
 use arcata_bow::audit::{MarkReason, audit};
 
-use crate::under_slur::note;
 use crate::change::Change;
+use crate::under_slur::note;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
@@ -67,11 +67,8 @@ fn surplus(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> 
     let part = piece.score.parts.get(line.part)?;
     let mark = stroke.notes.iter().find_map(|id| note(part, *id)?.bow_mark)?;
     let draft = found.at_stroke(Severity::D, at, index);
-    let sentence = format!(
-        "The {} at {} is what comes anyway.",
-        bow(mark.direction),
-        piece.where_is(draft.place()),
-    );
+    let sentence =
+        format!("The {} at {} is what comes anyway.", bow(mark.direction), piece.where_is(draft.place()),);
     Some(draft.say(sentence).cause("comes anyway").propose_change(
         Grade::Safe,
         ProposalKind::Unmark,

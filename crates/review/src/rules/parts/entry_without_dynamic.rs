@@ -26,7 +26,9 @@
 //! ## Sources
 //! Common practice in preparing parts.
 
-use arcata_score::{Dynamic, DynamicKind, Length, Level, Meaning, Moment, Note, NoteId, NoteKind, Part, Score};
+use arcata_score::{
+    Dynamic, DynamicKind, Length, Level, Meaning, Moment, Note, NoteId, NoteKind, Part, Score,
+};
 
 use crate::change::direction_before;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -54,7 +56,8 @@ impl Rule for EntryWithoutDynamic {
         let entry = bowed.iter().filter_map(|part| Some((*part, first_note(&parts[*part])?)));
         let entries: Vec<(usize, (NoteId, &Note))> = entry.collect();
         if !any && entries.len() > 1 {
-            if let Some((part, (id, _))) = entries.iter().min_by_key(|(part, (_, note))| (note.onset, *part)) {
+            if let Some((part, (id, _))) = entries.iter().min_by_key(|(part, (_, note))| (note.onset, *part))
+            {
                 let draft = found.at_notes(Severity::B, *part, &[*id]);
                 found.report(draft.say("No dynamic is written anywhere in the score."));
             }
@@ -70,9 +73,10 @@ impl Rule for EntryWithoutDynamic {
 }
 
 fn first_note(part: &Part) -> Option<(NoteId, &Note)> {
-    (0u32..).map(NoteId).zip(&part.notes).find(|(_, note)| {
-        !note.pitch.is_rest() && matches!(note.kind, NoteKind::Ordinary | NoteKind::Grace)
-    })
+    (0u32..)
+        .map(NoteId)
+        .zip(&part.notes)
+        .find(|(_, note)| !note.pitch.is_rest() && matches!(note.kind, NoteKind::Ordinary | NoteKind::Grace))
 }
 
 /// Lasting levels of a part: marks and words.
@@ -92,7 +96,8 @@ pub(crate) fn levels(part: &Part) -> impl Iterator<Item = (Moment, Level)> {
 fn has_level(part: &Part, entry: Moment) -> bool {
     let late = entry + Length::QUARTER;
     // sff says how loud the note itself is to be.
-    let accented = |dynamic: &Dynamic| matches!(dynamic.kind, DynamicKind::Accented(_)) && dynamic.place.at < late;
+    let accented =
+        |dynamic: &Dynamic| matches!(dynamic.kind, DynamicKind::Accented(_)) && dynamic.place.at < late;
     levels(part).any(|(at, _)| at < late)
         || part.dynamics.iter().any(accented)
         || part.swells.iter().any(|swell| swell.place.at <= entry)

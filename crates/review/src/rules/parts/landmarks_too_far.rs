@@ -100,7 +100,12 @@ fn far(piece: &Piece<'_>, found: &Findings<'_>, gap: &Gap) -> Draft {
         Some(_) => "the end of the movement".to_owned(),
         None => "the end".to_owned(),
     };
-    let sentence = format!("From {} to {end} there are {} {}s without a rehearsal mark.", name(gap.from), gap.bars, piece.bar_word());
+    let sentence = format!(
+        "From {} to {end} there are {} {}s without a rehearsal mark.",
+        name(gap.from),
+        gap.bars,
+        piece.bar_word()
+    );
     let (place, why) = landmark(score, gap);
     let offer = format!("Put a rehearsal mark at {} {}{why}.", piece.bar_word(), score.bars[place].label);
     draft
@@ -124,12 +129,17 @@ fn landmark(score: &Score, gap: &Gap) -> (usize, &'static str) {
 fn turn(score: &Score, at: usize) -> Option<&'static str> {
     let bar = &score.bars[at];
     let index = u32::try_from(at).unwrap_or(u32::MAX);
-    let heard = |kind: &TempoKind| matches!(kind, TempoKind::Marked(_) | TempoKind::Word(_) | TempoKind::Back(_));
+    let heard =
+        |kind: &TempoKind| matches!(kind, TempoKind::Marked(_) | TempoKind::Word(_) | TempoKind::Back(_));
     let begins = |at: Moment| at == bar.start;
     let first = score.parts.first()?;
     if score.bars[at - 1].right.style == BarlineStyle::Double || bar.left.style == BarlineStyle::Double {
         Some(", after the double bar")
-    } else if score.tempos.iter().any(|tempo| begins(tempo.place.at) && heard(&tempo.kind) && !tempo.text.is_empty()) {
+    } else if score
+        .tempos
+        .iter()
+        .any(|tempo| begins(tempo.place.at) && heard(&tempo.kind) && !tempo.text.is_empty())
+    {
         Some(", with the new tempo")
     } else if first.meters.iter().any(|(from, _)| *from == index) {
         Some(", with the new metre")
@@ -151,5 +161,9 @@ fn unnumbered(piece: &Piece<'_>, found: &Findings<'_>) -> Option<Draft> {
     let draft = found.at(Severity::C, None, u32::try_from(first).unwrap_or(0), bars[first].start);
     let (verb, plural) = if count == 1 { ("has", "") } else { ("have", "s") };
     let sentence = format!("{} {}{plural} {verb} no number.", number_first(count), piece.bar_word());
-    Some(draft.say(sentence).propose(Grade::WritersChoice, ProposalKind::State, "Number the bars, and print the numbers in the parts."))
+    Some(draft.say(sentence).propose(
+        Grade::WritersChoice,
+        ProposalKind::State,
+        "Number the bars, and print the numbers in the parts.",
+    ))
 }

@@ -79,7 +79,13 @@ fn rest_around(part: &Part, at: Moment) -> Option<(Moment, Moment)> {
     Some((from, to))
 }
 
-fn too_quick(piece: &Piece<'_>, found: &Findings<'_>, bar: u32, at: Moment, (time, needed): (i64, i64)) -> Draft {
+fn too_quick(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    bar: u32,
+    at: Moment,
+    (time, needed): (i64, i64),
+) -> Draft {
     let draft = found.at(Severity::B, Some(0), bar, at);
     let sentence = format!(
         "The page is turned before {}, with {} of rest; a turn takes about {} s.",

@@ -29,7 +29,9 @@
 
 use std::collections::BTreeMap;
 
-use arcata_score::{Articulations, BowDirection, DynamicKind, Length, Meaning, Note, NoteKind, Part, Pitch, Score};
+use arcata_score::{
+    Articulations, BowDirection, DynamicKind, Length, Meaning, Note, NoteKind, Part, Pitch, Score,
+};
 
 use crate::under_slur::ends;
 use crate::{Card, Family, Findings, Piece, Rule, Sees, Severity};
@@ -58,7 +60,8 @@ impl Rule for PartDiffersFromScore {
                     Some(index) => compare(piece, found, index, (&beside.name, &beside.score, part)),
                     None => {
                         let draft = found.at(Severity::A, None, 0, arcata_score::Moment::START);
-                        let sentence = format!("{} has a part {} that the score does not have.", beside.name, part.name);
+                        let sentence =
+                            format!("{} has a part {} that the score does not have.", beside.name, part.name);
                         found.report(draft.say(sentence));
                     }
                 }
@@ -85,7 +88,12 @@ const KINDS: [(Severity, &str); 5] = [
     (Severity::B, "dynamics or words"),
 ];
 
-fn compare(piece: &Piece<'_>, found: &mut Findings<'_>, index: usize, (name, score, part): (&str, &Score, &Part)) {
+fn compare(
+    piece: &Piece<'_>,
+    found: &mut Findings<'_>,
+    index: usize,
+    (name, score, part): (&str, &Score, &Part),
+) {
     let own = &piece.score.parts[index];
     let (in_score, in_part) = (piece.score.bars.len(), score.bars.len());
     if in_score != in_part {
@@ -97,15 +105,18 @@ fn compare(piece: &Piece<'_>, found: &mut Findings<'_>, index: usize, (name, sco
     for bar in 0..in_score.min(in_part) {
         let bar = u32::try_from(bar).unwrap_or(u32::MAX);
         for (kind, (severity, what)) in KINDS.into_iter().enumerate() {
-            let of = |held: &BTreeMap<(u32, usize), Held>| held.get(&(bar, kind)).cloned().unwrap_or_default();
+            let of =
+                |held: &BTreeMap<(u32, usize), Held>| held.get(&(bar, kind)).cloned().unwrap_or_default();
             let (ours, theirs) = (of(&ours), of(&theirs));
             if ours == theirs {
                 continue;
             }
             let at = first_difference(&ours, &theirs);
-            let start = piece.score.bars.get(bar as usize).map_or(arcata_score::Moment::START, |bar| bar.start);
+            let start =
+                piece.score.bars.get(bar as usize).map_or(arcata_score::Moment::START, |bar| bar.start);
             let draft = found.at(severity, Some(index), bar, start + at);
-            let sentence = format!("{name} has other {what} than the score at {}.", piece.where_is(draft.place()));
+            let sentence =
+                format!("{name} has other {what} than the score at {}.", piece.where_is(draft.place()));
             found.report(draft.say(sentence).cause(format!("{name}/{index}/{what}")));
         }
     }
@@ -132,7 +143,8 @@ fn contents(score: &Score, part: &Part) -> BTreeMap<(u32, usize), Held> {
         if let Some(mark) = note.bow_mark {
             put(note.bar, 2, at, if mark.direction == BowDirection::Down { "down" } else { "up" }.to_owned());
         }
-        if note.articulations != Articulations::default() || note.tremolo.is_some() || note.ornament.is_some() {
+        if note.articulations != Articulations::default() || note.tremolo.is_some() || note.ornament.is_some()
+        {
             put(note.bar, 3, at, format!("{:?} {:?} {:?}", note.articulations, note.tremolo, note.ornament));
         }
     }
@@ -145,9 +157,15 @@ fn contents(score: &Score, part: &Part) -> BTreeMap<(u32, usize), Held> {
         let at = score.offset_in_bar(dynamic.place.at, dynamic.place.bar);
         put(dynamic.place.bar, 4, at, dynamic_text(dynamic.kind));
     }
-    let said = part.instructions.iter().filter(|said| !said.text.is_empty() && said.meaning != Meaning::Unison);
+    let said =
+        part.instructions.iter().filter(|said| !said.text.is_empty() && said.meaning != Meaning::Unison);
     for said in said {
-        put(said.place.bar, 4, score.offset_in_bar(said.place.at, said.place.bar), format!("{:?}", said.meaning));
+        put(
+            said.place.bar,
+            4,
+            score.offset_in_bar(said.place.at, said.place.bar),
+            format!("{:?}", said.meaning),
+        );
     }
     held.values_mut().for_each(|items| items.sort());
     held

@@ -71,7 +71,10 @@ impl Rule for ReentryWithoutDynamic {
 
 /// The notes that are played, in order.
 fn sounding(part: &Part) -> impl Iterator<Item = (NoteId, &Note)> {
-    (0u32..).map(NoteId).zip(&part.notes).filter(|(_, note)| !note.pitch.is_rest() && note.kind != NoteKind::Cue)
+    (0u32..)
+        .map(NoteId)
+        .zip(&part.notes)
+        .filter(|(_, note)| !note.pitch.is_rest() && note.kind != NoteKind::Cue)
 }
 
 /// Whole bars between the end of a note and the beginning of another.

@@ -56,7 +56,9 @@ impl Rule for BrokenSlur {
                     None => loose_end(piece, found, part_index, open),
                     // Told once, at its start.
                     Some(_) if open.written == SlurEnd::Stop => None,
-                    Some(stop) => Some(on_one_note(piece, found, part_index, [open.node, stop.node], open.note)),
+                    Some(stop) => {
+                        Some(on_one_note(piece, found, part_index, [open.node, stop.node], open.note))
+                    }
                 };
                 drafts.extend(draft);
             }
@@ -77,9 +79,9 @@ const SLIPS: usize = 1;
 
 /// The other end of a slur on a single note: two loose ends of one number.
 fn other_end_on_its_note<'a>(part: &'a Part, open: &OpenSlur) -> Option<&'a OpenSlur> {
-    part.open_slurs.iter().find(|other| {
-        (other.note, other.number) == (open.note, open.number) && other.written != open.written
-    })
+    part.open_slurs
+        .iter()
+        .find(|other| (other.note, other.number) == (open.note, open.number) && other.written != open.written)
 }
 
 fn on_one_note(

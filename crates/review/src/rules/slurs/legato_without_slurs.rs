@@ -97,8 +97,8 @@ fn moving<'a>(score: &Score, part: &'a Part, bars: &RangeInclusive<u32>) -> Vec<
 /// Words about strokes that end what legato says.
 fn ends_legato(meaning: Meaning) -> bool {
     use Meaning::{
-        AsItComes, ColLegno, ColLegnoBattuto, Detache, FreeBowing, Martele, OffString, OnString, Pizzicato, Sautille,
-        Spiccato, StaccatoWord, Thrown,
+        AsItComes, ColLegno, ColLegnoBattuto, Detache, FreeBowing, Martele, OffString, OnString, Pizzicato,
+        Sautille, Spiccato, StaccatoWord, Thrown,
     };
     matches!(
         meaning,
@@ -119,11 +119,17 @@ fn ends_legato(meaning: Meaning) -> bool {
 }
 
 /// Places where legato is said and not written.
-fn under_the_word(piece: &Piece<'_>, found: &Findings<'_>, index: usize, movement: &RangeInclusive<u32>) -> Vec<Draft> {
+fn under_the_word(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    index: usize,
+    movement: &RangeInclusive<u32>,
+) -> Vec<Draft> {
     let part = &piece.score.parts[index];
     let words = part.instructions.iter().filter(|said| movement.contains(&said.place.bar));
     let legato = words.filter(|said| said.meaning == Meaning::Legato && !said.text.is_empty());
-    let notes = if legato.clone().next().is_some() { moving(piece.score, part, movement) } else { Vec::new() };
+    let notes =
+        if legato.clone().next().is_some() { moving(piece.score, part, movement) } else { Vec::new() };
     legato.filter_map(|said| not_written(piece, found, (index, &notes), said)).collect()
 }
 
@@ -138,8 +144,10 @@ fn not_written(
     let mut later = part.instructions.iter().filter(|other| other.place.at > said.place.at);
     let end = later.find(|other| ends_legato(other.meaning) && is_for(part, other, said.place.staff.max(1)));
     let until = end.map_or(piece.score.end(), |end| end.place.at);
-    let under: Vec<&(NoteId, &Note)> =
-        notes.iter().filter(|(_, note)| (said.place.at..until).contains(&note.onset) && staff(note)).collect();
+    let under: Vec<&(NoteId, &Note)> = notes
+        .iter()
+        .filter(|(_, note)| (said.place.at..until).contains(&note.onset) && staff(note))
+        .collect();
     let first = under.first()?;
     let model = said.place.bar.saturating_sub(MODEL_BARS);
     let from = piece.score.bars.get(model as usize).map_or(Moment::START, |bar| bar.start);
@@ -171,7 +179,8 @@ fn says_nothing(part: &Part, movement: &RangeInclusive<u32>) -> bool {
     let mut words = part.instructions.iter().filter(|said| movement.contains(&said.place.bar));
     let worded = words.any(|said| ends_legato(said.meaning) || said.meaning == Meaning::Legato);
     let at = |id: NoteId| part.notes.get(id.0 as usize).is_some_and(|note| movement.contains(&note.bar));
-    let slurred = part.slurs.iter().any(|slur| at(slur.start)) || part.open_slurs.iter().any(|slur| at(slur.note));
+    let slurred =
+        part.slurs.iter().any(|slur| at(slur.start)) || part.open_slurs.iter().any(|slur| at(slur.note));
     !signed && !worded && !slurred
 }
 

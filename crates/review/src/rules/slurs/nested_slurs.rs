@@ -76,7 +76,8 @@ pub(crate) fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> 
 
 /// Whether a note is the next of its voice after another.
 fn follows(part: &Part, before: &Note, note: &Note) -> bool {
-    let between = |other: &Note| other.onset > before.onset && other.onset < note.onset && !other.pitch.is_rest();
+    let between =
+        |other: &Note| other.onset > before.onset && other.onset < note.onset && !other.pitch.is_rest();
     note.onset > before.onset && !main_notes(part, note.voice).any(|(_, other)| between(other))
 }
 

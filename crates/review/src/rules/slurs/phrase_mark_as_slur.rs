@@ -76,7 +76,13 @@ fn wind_with_it<'a>(
 ) -> Option<&'a str> {
     doubled.iter().find_map(|doubling| {
         let (one, other) = doubling.parts;
-        let wind = if one == part_index { other } else if other == part_index { one } else { return None };
+        let wind = if one == part_index {
+            other
+        } else if other == part_index {
+            one
+        } else {
+            return None;
+        };
         let wind_part = &piece.score.parts[wind];
         let there = |id| {
             doubling.notes.iter().find_map(|(a, b)| {

@@ -104,13 +104,15 @@ fn last_of(part: &Part, from: NoteId, onward: impl Fn(&Note) -> TieEnd) -> Optio
 fn too_soon(part: &Part, slur: &Slur, end: &Note) -> Option<Missed> {
     let last = last_of(part, slur.end, |note| note.tie.to_after)?;
     // From the tied note on another slur may go: the two meet there, which is asked by itself.
-    let goes_on = slurs_at(part, end, last).any(|(other, start, _)| other != slur && start.onset >= end.onset);
+    let goes_on =
+        slurs_at(part, end, last).any(|(other, start, _)| other != slur && start.onset >= end.onset);
     (!goes_on).then_some(Missed { end: "ends", drawn_to: slur.end, belongs_to: last })
 }
 
 fn too_late(part: &Part, slur: &Slur, start: &Note) -> Option<Missed> {
     let first = last_of(part, slur.start, |note| note.tie.from_before)?;
-    let comes_in = slurs_at(part, start, first).any(|(other, _, end)| other != slur && end.onset <= start.onset);
+    let comes_in =
+        slurs_at(part, start, first).any(|(other, _, end)| other != slur && end.onset <= start.onset);
     (!comes_in).then_some(Missed { end: "begins", drawn_to: slur.start, belongs_to: first })
 }
 
@@ -122,27 +124,17 @@ fn slurs_at<'a>(
 ) -> impl Iterator<Item = (&'a Slur, &'a Note, &'a Note)> {
     let other = note(part, other).map_or(one.onset, |other| other.onset);
     let (from, to) = (one.onset.min(other), one.onset.max(other));
-    solid_slurs(part).filter(move |(_, start, end)| {
-        start.voice == one.voice && start.onset <= to && end.onset >= from
-    })
+    solid_slurs(part)
+        .filter(move |(_, start, end)| start.voice == one.voice && start.onset <= to && end.onset >= from)
 }
 
-fn misses(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    part_index: usize,
-    slur: &Slur,
-    missed: Missed,
-) -> Draft {
+fn misses(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &Slur, missed: Missed) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::D, part_index, &[missed.drawn_to, missed.belongs_to]);
     let (kind, node) =
         if missed.end == "ends" { ("stop", slur.end_node) } else { ("start", slur.start_node) };
-    let sentence = format!(
-        "The slur {} at {} in the middle of a tied note.",
-        missed.end,
-        piece.where_is(draft.place())
-    );
+    let sentence =
+        format!("The slur {} at {} in the middle of a tied note.", missed.end, piece.where_is(draft.place()));
     let put = note(part, missed.belongs_to).map(|note| Change::Notation {
         note: note.node,
         xml: format!("<slur number=\"{}\" type=\"{kind}\"/>", slur.number),
@@ -181,7 +173,9 @@ fn meetings(part: &Part) -> impl Iterator<Item = (&Slur, &Slur)> {
 
 /// Whether the notes of both slurs together could be one bow at all: otherwise the page says two, and nothing is asked.
 fn fits_one_bow(piece: &Piece<'_>, part: usize, (one, next): (&Slur, &Slur)) -> bool {
-    let held = |line: &&Line| line.part == part && line.strokes.iter().any(|stroke| stroke.notes.contains(&next.start));
+    let held = |line: &&Line| {
+        line.part == part && line.strokes.iter().any(|stroke| stroke.notes.contains(&next.start))
+    };
     let Some((at, line)) = piece.lines.iter().enumerate().find(|(_, line)| held(line)) else { return true };
     let part = &piece.score.parts[part];
     let (Some(start), Some(end)) = (note(part, one.start), note(part, next.end)) else { return true };
@@ -197,12 +191,7 @@ fn ends_clear(part: &Part, (one, next): (&Slur, &Slur)) -> bool {
     [from_before, to_after].into_iter().flatten().all(|tie| tie == TieEnd::None)
 }
 
-fn meets(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    part_index: usize,
-    (one, next): (&Slur, &Slur),
-) -> Draft {
+fn meets(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, (one, next): (&Slur, &Slur)) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::D, part_index, &[next.start]);
     let sentence = format!(

@@ -91,8 +91,7 @@ fn changed(
     let word = change_word(said.meaning).unwrap_or_default();
     let draft = found.at(Severity::A, Some(part_index), said.place.bar, said.place.at);
     let draft = draft.about(vec![slur.start, slur.end]);
-    let sentence =
-        format!("\"{word}\" at {} stands in the middle of a slur.", piece.where_is(draft.place()));
+    let sentence = format!("\"{word}\" at {} stands in the middle of a slur.", piece.where_is(draft.place()));
     let draft = draft.say(sentence);
     let keep = match said.meaning {
         Meaning::Pizzicato => Keep::Before,

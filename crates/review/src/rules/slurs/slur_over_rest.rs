@@ -54,7 +54,9 @@ impl Rule for SlurOverRest {
             }
             for (slur, start, end) in solid_slurs(part) {
                 let rest = rest_under(part, start, end);
-                if let Some(rest) = rest.filter(|_| !is_left_to_phrases(piece, part_index, (slur, start, end))) {
+                if let Some(rest) =
+                    rest.filter(|_| !is_left_to_phrases(piece, part_index, (slur, start, end)))
+                {
                     let draft = over_rest(piece, found, part_index, slur, rest);
                     found.report(draft);
                 }
@@ -101,13 +103,7 @@ fn split_at_rests(part_index: usize, part: &Part, slur: &Slur) -> Option<Split> 
     split::at_moments(part_index, part, slur, &cuts?)
 }
 
-fn over_rest(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    part_index: usize,
-    slur: &Slur,
-    rest: NoteId,
-) -> Draft {
+fn over_rest(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &Slur, rest: NoteId) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[rest, slur.start, slur.end]);
     let sentence = format!("The slur over {} covers a rest.", piece.where_is(draft.place()));

@@ -140,9 +140,8 @@ fn slurred(part: &Part, stroke: &Stroke) -> Option<Vec<Slurred>> {
 fn offer_split(piece: &Piece<'_>, draft: Draft, line: &Line, second: NoteId) -> Draft {
     let Some(part) = piece.score.parts.get(line.part) else { return draft };
     let Some(at) = note(part, second) else { return draft };
-    let over = solid_slurs(part).find(|(_, start, end)| {
-        start.voice == at.voice && start.onset < at.onset && at.onset <= end.onset
-    });
+    let over = solid_slurs(part)
+        .find(|(_, start, end)| start.voice == at.voice && start.onset < at.onset && at.onset <= end.onset);
     let split = over.and_then(|(slur, ..)| split::before_note(line.part, part, slur, second, Keep::Both));
     match split {
         None => draft,

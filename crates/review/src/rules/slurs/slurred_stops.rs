@@ -78,7 +78,8 @@ fn is_apart(board: &Fingerboard, first: &Chord, second: &Chord, hand: Hand) -> b
     let (one, other) = (board.stoppings(&first.pitches), board.stoppings(&second.pitches));
     let joins = |one: &Stopping, other: &Stopping| {
         let way = (board.place(one.position()) - board.place(other.position())).abs();
-        let reached = hand == Hand::Moves || one.position() == 0 || other.position() == 0 || way <= board.close;
+        let reached =
+            hand == Hand::Moves || one.position() == 0 || other.position() == 0 || way <= board.close;
         reached && one.strings().0.abs_diff(other.strings().0) <= 1
     };
     // What cannot be stopped at all is another rule's.

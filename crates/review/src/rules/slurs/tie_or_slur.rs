@@ -53,7 +53,8 @@ impl Rule for TieOrSlur {
             if !part.instrument.is_bowed() {
                 continue;
             }
-            let joined = solid_slurs(part).filter(|(slur, start, end)| is_on_one_pitch(part, slur, start, end));
+            let joined =
+                solid_slurs(part).filter(|(slur, start, end)| is_on_one_pitch(part, slur, start, end));
             let joined: Vec<_> = joined.collect();
             // Fingers are printed where a figure comes first; the same pitch is meant so where it comes again.
             let fingered: Vec<Pitch> = joined
@@ -92,15 +93,22 @@ fn is_on_one_pitch(part: &Part, slur: &Slur, start: &Note, end: &Note) -> bool {
     let alone = !over.into_iter().any(|(other, from, to)| {
         other != slur && from.voice == start.voice && from.onset <= start.onset && end.onset <= to.onset
     });
-    same && untied && neighbours && plain(start) && plain(end) && single(part, slur.start) && single(part, slur.end) && alone
+    same && untied
+        && neighbours
+        && plain(start)
+        && plain(end)
+        && single(part, slur.start)
+        && single(part, slur.end)
+        && alone
 }
 
 /// Whether one of the notes carries a finger: the change of finger or string is what the slur means.
 fn is_fingered(piece: &Piece<'_>, start: &Note, end: &Note) -> bool {
     let Some(document) = piece.document else { return false };
-    [start, end].iter().filter_map(|note| document.element(note.node)).any(|note| {
-        note.descendants().any(|element| element.tag() == Tag::FINGERING)
-    })
+    [start, end]
+        .iter()
+        .filter_map(|note| document.element(note.node))
+        .any(|note| note.descendants().any(|element| element.tag() == Tag::FINGERING))
 }
 
 /// Whether a note sounds alone in its voice.
@@ -160,7 +168,13 @@ fn slur_for_tie(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur
         )
 }
 
-fn tie_for_slur(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, from: NoteId, to: NoteId) -> Draft {
+fn tie_for_slur(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    part_index: usize,
+    from: NoteId,
+    to: NoteId,
+) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::A, part_index, &[from, to]);
     let sentence =

@@ -85,19 +85,30 @@ fn pairs(part: &Part) -> Vec<NoteId> {
 fn is_settled(part: &Part, note: &Note) -> bool {
     let says = |said: &&Instruction| {
         said.place.at <= note.onset
-            && matches!(said.meaning, Meaning::Divisi(_) | Meaning::NonDivisi | Meaning::Unison | Meaning::Solo)
+            && matches!(
+                said.meaning,
+                Meaning::Divisi(_) | Meaning::NonDivisi | Meaning::Unison | Meaning::Solo
+            )
     };
     part.instructions.iter().any(|said| says(&said))
 }
 
-fn divided_or_not(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, first: NoteId, count: usize) -> Draft {
+fn divided_or_not(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    part_index: usize,
+    first: NoteId,
+    count: usize,
+) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[first]);
     let sentence = format!(
         "The chord at {} stands in the part of a section, and neither div. nor non div. has been said.",
         piece.where_is(draft.place()),
     );
-    let word = |word: &str| vec![direction_before(part.note(first), part.staves, "above", &format!("<words>{word}</words>"))];
+    let word = |word: &str| {
+        vec![direction_before(part.note(first), part.staves, "above", &format!("<words>{word}</words>"))]
+    };
     draft
         .say(sentence)
         .evidence("chords before a word", Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX)), "")

@@ -98,7 +98,8 @@ fn slur_starts(part: &Part) -> BTreeMap<NoteId, usize> {
 
 /// What a slur over plucked notes weighs: `None` where it may stand.
 fn slur_weighs(piece: &Piece<'_>, part: &Part, since: Moment, note: &Note) -> Option<Severity> {
-    let on_staff = |other: &&Note| other.staff == note.staff && !other.pitch.is_rest() && other.onset >= since;
+    let on_staff =
+        |other: &&Note| other.staff == note.staff && !other.pitch.is_rest() && other.onset >= since;
     let ends = part.notes.iter().filter(on_staff).take_while(|other| other.onset < note.onset);
     let silent_from = ends.map(|other| other.onset + other.length).max()?;
     let bar = piece.score.bar_at(since).unwrap_or(0);
@@ -121,12 +122,7 @@ fn arco_comes(part: &Part, id: NoteId) -> bool {
 }
 
 /// The gravest sign of the bow in each stretch of pizzicato, of several the first.
-fn bowed_while_plucked(
-    piece: &Piece<'_>,
-    found: &Findings<'_>,
-    part_index: usize,
-    staff: u8,
-) -> Vec<Draft> {
+fn bowed_while_plucked(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, staff: u8) -> Vec<Draft> {
     let part = &piece.score.parts[part_index];
     let (changes, slurred) = (sounding_changes(piece.score, part, staff), slur_starts(part));
     let mut signs: BTreeMap<Moment, (Severity, &'static str, NoteId)> = BTreeMap::new();
@@ -136,7 +132,8 @@ fn bowed_while_plucked(
     for (id, note) in notes {
         let Sounding::Plucked(since) = sounding_at(&changes, note.onset) else { continue };
         let sign = sign_of_bow(note).map(|sign| (Severity::A, sign, id));
-        let under = slurred.get(&id).filter(|_| note.technical.plucked == Plucked::None && !arco_comes(part, id));
+        let under =
+            slurred.get(&id).filter(|_| note.technical.plucked == Plucked::None && !arco_comes(part, id));
         let slur = under.filter(|_| !manner.contains(&since)).and_then(|under| {
             let weight = slur_weighs(piece, part, since, note);
             if weight.is_none() {
@@ -149,7 +146,8 @@ fn bowed_while_plucked(
         }
     }
     let told = signs.into_iter();
-    told.map(|(since, (severity, sign, id))| bowed(piece, found, (part_index, id), (severity, sign), since)).collect()
+    told.map(|(since, (severity, sign, id))| bowed(piece, found, (part_index, id), (severity, sign), since))
+        .collect()
 }
 
 fn bowed(
@@ -204,12 +202,17 @@ fn plucked_twice(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, sta
 
 /// Whether a second pizz. is more than an echo of the first: printed, not in brackets, later in the music.
 fn speaks_again(part: &Part, before: &Instruction, said: &Instruction) -> bool {
-    let printed = |said: &Instruction| !said.text.is_empty() && !said.text.trim_start().starts_with(['(', '[']);
-    let between = part.notes.iter().any(|note| {
-        (before.place.at..said.place.at).contains(&note.onset) && !note.pitch.is_rest()
-    });
+    let printed =
+        |said: &Instruction| !said.text.is_empty() && !said.text.trim_start().starts_with(['(', '[']);
+    let between = part
+        .notes
+        .iter()
+        .any(|note| (before.place.at..said.place.at).contains(&note.onset) && !note.pitch.is_rest());
     // Where another voice or player takes the bow at the same place, the word says who goes on plucking.
-    let divides = part.instructions.iter().any(|other| other.meaning == Meaning::Arco && other.place.at == said.place.at);
+    let divides = part
+        .instructions
+        .iter()
+        .any(|other| other.meaning == Meaning::Arco && other.place.at == said.place.at);
     printed(before) && printed(said) && between && !divides && before.place.voice == said.place.voice
 }
 

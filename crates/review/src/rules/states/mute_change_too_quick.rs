@@ -49,7 +49,8 @@ impl Rule for MuteChangeTooQuick {
             if !part.instrument.is_bowed() {
                 continue;
             }
-            let said = part.instructions.iter().filter(|said| !said.text.trim_start().starts_with(['(', '[']));
+            let said =
+                part.instructions.iter().filter(|said| !said.text.trim_start().starts_with(['(', '[']));
             for said in said.filter(|said| matches!(said.meaning, Meaning::MuteOn | Meaning::MuteOff)) {
                 let Some((from, to)) = around(piece, part, said) else { continue };
                 if held_between(part, from, to) {
@@ -71,7 +72,8 @@ impl Rule for MuteChangeTooQuick {
 fn around<'a>(piece: &Piece<'_>, part: &'a Part, said: &Instruction) -> Option<(&'a Note, &'a Note)> {
     let movement = piece.score.movements.get(piece.score.movement_of(said.place.bar))?;
     let start = piece.score.bars.get(*movement.bars.start() as usize)?.start;
-    let mut before = part.instructions.iter().filter(|other| other.place.at < said.place.at && other.place.at >= start);
+    let mut before =
+        part.instructions.iter().filter(|other| other.place.at < said.place.at && other.place.at >= start);
     let last = before.rfind(|other| matches!(other.meaning, Meaning::MuteOn | Meaning::MuteOff));
     let holds = last.map_or(Meaning::MuteOff, |last| last.meaning);
     if holds == said.meaning {
@@ -82,7 +84,9 @@ fn around<'a>(piece: &Piece<'_>, part: &'a Part, said: &Instruction) -> Option<(
     };
     let notes = || part.notes.iter().filter(staff).filter(|note| note.onset >= start);
     let next = notes().find(|note| note.onset >= said.place.at)?;
-    let last = notes().filter(|note| note.onset < said.place.at.min(next.onset)).max_by_key(|note| note.onset + note.length)?;
+    let last = notes()
+        .filter(|note| note.onset < said.place.at.min(next.onset))
+        .max_by_key(|note| note.onset + note.length)?;
     Some((last, next))
 }
 
@@ -111,7 +115,8 @@ fn too_quick(
         if on { "put on" } else { "take off" },
         Figure::Thousandths(needed / 1000),
     );
-    let draft = draft.say(sentence).seconds("rest", time).seconds("time it takes", needed).cause(format!("{on}"));
+    let draft =
+        draft.say(sentence).seconds("rest", time).seconds("time it takes", needed).cause(format!("{on}"));
     let draft = if alone {
         draft
     } else {
@@ -121,5 +126,9 @@ fn too_quick(
             format!("Let the two players of each {} change one after the other.", piece.stand_word()),
         )
     };
-    draft.propose(Grade::WritersChoice, ProposalKind::Word, "Give it a longer rest, or change at another place.")
+    draft.propose(
+        Grade::WritersChoice,
+        ProposalKind::Word,
+        "Give it a longer rest, or change at another place.",
+    )
 }

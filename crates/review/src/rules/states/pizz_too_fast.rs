@@ -53,13 +53,17 @@ impl Rule for PizzTooFast {
                 let changes = sounding_changes(piece.score, part, staff);
                 for voice in 0..u16::try_from(part.voices.len()).unwrap_or(u16::MAX).max(1) {
                     let plucked = |note: &&Note| {
-                        note.staff == staff && note.voice == voice && is_main(note) && note.length.is_positive()
+                        note.staff == staff
+                            && note.voice == voice
+                            && is_main(note)
+                            && note.length.is_positive()
                     };
                     let notes: Vec<&Note> = part.notes.iter().filter(plucked).collect();
                     let fast = |pair: &[&Note]| {
                         let (from, to) = (pair[0], pair[1]);
                         let finger = |note: &Note| sounding_at(&changes, note.onset) != Sounding::Bowed;
-                        let sounds = !from.pitch.is_rest() && !to.pitch.is_rest() && finger(from) && finger(to);
+                        let sounds =
+                            !from.pitch.is_rest() && !to.pitch.is_rest() && finger(from) && finger(to);
                         let micros = reading.tempo.between(from.onset, to.onset).micros;
                         sounds && rate(1, micros).is_some_and(|rate| rate > most)
                     };
@@ -67,10 +71,12 @@ impl Rule for PizzTooFast {
                     while at + 1 < notes.len() {
                         let gaps = notes[at..].windows(2).take_while(|pair| fast(pair)).count();
                         if gaps + 1 >= RUN {
-                            let micros = reading.tempo.between(notes[at].onset, notes[at + gaps].onset).micros;
+                            let micros =
+                                reading.tempo.between(notes[at].onset, notes[at + gaps].onset).micros;
                             let attacks = i64::try_from(gaps).unwrap_or(i64::MAX);
                             if let Some(rate) = rate(attacks, micros) {
-                                let draft = too_fast(piece, found, (part_index, notes[at]), (gaps + 1, rate, most));
+                                let draft =
+                                    too_fast(piece, found, (part_index, notes[at]), (gaps + 1, rate, most));
                                 found.report(draft);
                             }
                         }

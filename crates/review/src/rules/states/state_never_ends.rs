@@ -75,7 +75,9 @@ impl Rule for StateNeverEnds {
 /// Where movements after the first begin.
 fn movement_starts(piece: &Piece<'_>) -> Vec<Moment> {
     let movements = piece.score.movements.iter().skip(1);
-    movements.filter_map(|movement| Some(piece.score.bars.get(*movement.bars.start() as usize)?.start)).collect()
+    movements
+        .filter_map(|movement| Some(piece.score.bars.get(*movement.bars.start() as usize)?.start))
+        .collect()
 }
 
 fn of_staff(
@@ -128,9 +130,10 @@ fn switch(meaning: Meaning) -> Option<u8> {
 fn speaks_again(part: &Part, before: &Instruction, said: &Instruction) -> bool {
     let printed =
         |said: &Instruction| !said.text.is_empty() && !said.text.trim_start().starts_with(['(', '[']);
-    let sounds = part.notes.iter().any(|note| {
-        (before.place.at..said.place.at).contains(&note.onset) && !note.pitch.is_rest()
-    });
+    let sounds = part
+        .notes
+        .iter()
+        .any(|note| (before.place.at..said.place.at).contains(&note.onset) && !note.pitch.is_rest());
     printed(before) && printed(said) && sounds && before.place.voice == said.place.voice
 }
 
@@ -183,7 +186,11 @@ fn left_on(
 ) -> Option<Draft> {
     let part = &piece.score.parts[part_index];
     let end = piece.score.bars.get(*movement.end() as usize).map(|bar| bar.start + bar.length)?;
-    let words = || part.instructions.iter().filter(|said| movement.contains(&said.place.bar) && is_for(part, said, staff));
+    let words = || {
+        part.instructions
+            .iter()
+            .filter(|said| movement.contains(&said.place.bar) && is_for(part, said, staff))
+    };
     let said = words().rfind(|said| switch(said.meaning) == Some(PLACE))?;
     let word = match said.meaning {
         Meaning::SulPonticello => "sul ponticello",
@@ -193,10 +200,12 @@ fn left_on(
     let later = |at: Moment| at > said.place.at && at < end;
     let change = piece.score.tempos.iter().find(|tempo| later(tempo.place.at) && tempo.begins_at_once());
     let plucked = words().find(|other| later(other.place.at) && other.meaning == Meaning::Pizzicato);
-    let notes = part.notes.iter().filter(|note| note.staff == staff && !note.pitch.is_rest() && later(note.onset));
+    let notes =
+        part.notes.iter().filter(|note| note.staff == staff && !note.pitch.is_rest() && later(note.onset));
     let played: Vec<&Note> = notes.collect();
     let bars: BTreeSet<u32> = played.iter().map(|note| note.bar).collect();
-    let turn = [change.map(|tempo| tempo.place.at), plucked.map(|said| said.place.at)].into_iter().flatten().min();
+    let turn =
+        [change.map(|tempo| tempo.place.at), plucked.map(|said| said.place.at)].into_iter().flatten().min();
     let goes_on = turn.is_some_and(|turn| played.iter().any(|note| note.onset >= turn));
     if said.text.is_empty() || !(goes_on || bars.len() >= BARS) {
         return None;
