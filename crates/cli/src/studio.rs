@@ -206,7 +206,10 @@ pub(crate) fn open_told(
         agreements(&score, &lines, &weights)
     });
     let Planned { plans, settings, agreed } = planned(&lines, settings, agreements);
-    let assumptions = assumptions(&lines, reading.tempo.assumed(), shared);
+    let habits = shared.player.habits.as_ref();
+    let habits = habits.map(|habits| format!("a leader's habits, from {}", habits.display()));
+    let assumed = arcata_prepare::assumptions(&lines, &options, reading.tempo.assumed());
+    let assumptions = habits.into_iter().chain(assumed).collect();
     let movements = score.movement_of(*asked.start())..=score.movement_of(*asked.end());
     let is_shown = |line: &Line| chosen.contains(&line.part) && movements.contains(&line.movement);
     let shown = (0..lines.len()).filter(|index| is_shown(&lines[*index])).collect();
@@ -220,19 +223,4 @@ pub(crate) fn line_options(shared: &Shared, score: &Score, bars: &RangeInclusive
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
     let opening_movement = score.movement_of(*bars.start());
     LineOptions { tempo, opening_movement, louder: shared.louder, ..LineOptions::default() }
-}
-
-fn assumptions(lines: &[Line], assumed: Length, shared: &Shared) -> Vec<String> {
-    let mut said = Vec::new();
-    if let Some(habits) = &shared.player.habits {
-        said.push(format!("a leader's habits, from {}", habits.display()));
-    }
-    if let Some(tempo) = shared.tempo {
-        said.push(format!("{tempo} quarter notes a minute at the opening, as asked for with --tempo"));
-    } else if lines.iter().any(|line| line.tempo_written == arcata_bow::Written::Assumed) {
-        said.push(format!(
-            "{assumed} quarter notes a minute where the score gives no tempo; seconds there rest on it"
-        ));
-    }
-    said
 }

@@ -7,7 +7,7 @@ use arcata_bow::plan::{Anchor, MarkReading, Settled, Sureness, settled, sureness
 use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::together::{Agreement, agreements, plan_together};
-use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style, Written};
+use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style};
 use arcata_habits::Habits;
 use arcata_layer::{Addresses, HookSign, Layer, Mark, ToldBows};
 use arcata_prepare::{BowedLine, WithLayer, asks, stroke_of, told, with_read_marks};
@@ -122,13 +122,7 @@ impl Base {
         let weights = alone.first().map(|settings| settings.weights.clone()).unwrap_or_default();
         let agreements = agreements(&score, &lines, &weights);
         let together = plan_together(&lines, &alone, &agreements);
-        if state.tempo.is_none() && lines.iter().any(|line| line.tempo_written == Written::Assumed) {
-            assumptions.push(format!(
-                "{} quarter notes a minute, where the score gives no tempo",
-                reading.tempo.assumed()
-            ));
-        }
-        assumptions.extend(louder_words(state.louder));
+        assumptions.extend(arcata_prepare::assumptions(&lines, &options, reading.tempo.assumed()));
         drop(reading);
         Ok(Self {
             file,
@@ -373,13 +367,6 @@ fn edit_list(edits: &[ByteEdit]) -> Result<EditList, String> {
         insert: edit.insert.clone(),
     };
     EditList::new(edits.iter().map(edit).collect()).map_err(|problem| problem.to_string())
-}
-
-/// How the dynamics are read, where it is not as they are written.
-fn louder_words(steps: i8) -> Option<String> {
-    let way = if steps > 0 { "louder" } else { "softer" };
-    let count = steps.unsigned_abs();
-    (count > 0).then(|| format!("{count} {} {way} than written", if count == 1 { "step" } else { "steps" }))
 }
 
 /// The file with the changes of a state in it, one after another.
