@@ -99,18 +99,13 @@ impl std::fmt::Display for EngraveError {
                 out,
                 "the engraver cannot write its fonts, 12 MB, into the folder for temporary files; make room there or name another with TMPDIR"
             ),
-            Self::Refused { bars: (first, last) } => write!(
+            Self::Refused { bars } => {
+                write!(out, "{} cannot be engraved; the rest of the score can", counted(*bars))
+            }
+            Self::TooLong { bars, seconds } => write!(
                 out,
-                "bars {} to {} (counted from the beginning of the file) cannot be engraved; the rest of the score can",
-                first + 1,
-                last + 1
-            ),
-            Self::TooLong { bars: (first, last), seconds } => write!(
-                out,
-                "bars {} to {} (counted from the beginning of the file) were not engraved within {seconds} s and given up; \
-                 the rest of the score can be engraved",
-                first + 1,
-                last + 1
+                "{} could not be engraved within {seconds} s; the rest of the score can",
+                counted(*bars)
             ),
             Self::NotStarted => {
                 write!(
@@ -124,6 +119,16 @@ impl std::fmt::Display for EngraveError {
 }
 
 impl std::error::Error for EngraveError {}
+
+/// Bars as people count them who have only the file: the numbers that are printed may begin anew.
+fn counted((first, last): (u32, u32)) -> String {
+    let (first, last) = (first + 1, last + 1);
+    if first == last {
+        format!("bar {first} (counted from the beginning of the file)")
+    } else {
+        format!("bars {first} to {last} (counted from the beginning of the file)")
+    }
+}
 
 /// Engraves slices, several at once, each only once.
 #[derive(Debug)]

@@ -24,11 +24,10 @@ pub fn assumptions(lines: &[Line], options: &LineOptions, assumed: Length) -> Ve
         TempoChoice::Opening(quarters) => {
             Some(format!("{quarters} quarter notes a minute at the opening, as asked for"))
         }
-        _ => lines.iter().any(|line| line.tempo_written == Written::Assumed).then(|| {
-            format!(
-                "{assumed} quarter notes a minute where the score gives no tempo; seconds there rest on it"
-            )
-        }),
+        _ => lines
+            .iter()
+            .any(|line| line.tempo_written == Written::Assumed)
+            .then(|| format!("{assumed} quarter notes a minute where the score gives no tempo")),
     };
     let count = options.louder.unsigned_abs();
     let louder = (count > 0).then(|| {

@@ -2,7 +2,7 @@
 
 import { picture } from "./elements.mjs";
 import { piece } from "./piece.mjs";
-import { ask } from "./server.mjs";
+import { ask, Refused } from "./server.mjs";
 import { word } from "./words.mjs";
 
 const music = /** @type {HTMLElement} */ (document.getElementById("music"));
@@ -63,6 +63,13 @@ class System extends HTMLElement {
       await this.#ring();
     } catch (problem) {
       piece.fail(problem);
+      if (this.#drawn < 0 && problem instanceof Refused) {
+        // Where the music would stand it says why it does not.
+        const said = document.createElement("p");
+        said.textContent = problem.message;
+        said.style.padding = "0 1rem";
+        this.shadowRoot?.replaceChildren(said);
+      }
     } finally {
       if (this.#asking === version) this.#asking = -1;
     }
