@@ -18,13 +18,7 @@ pub(crate) struct Ran {
 /// A cargo command in the checkout, with the shared target folder.
 pub(crate) fn cargo(places: &Places, arguments: &[&str]) -> Command {
     let mut command = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
-    command
-        .args(arguments)
-        .current_dir(&places.root)
-        .env("CARGO_TARGET_DIR", &places.target)
-        // A snapshot that differs is a failure, not a new file in the checkout.
-        .env("INSTA_UPDATE", "no")
-        .env("INSTA_FORCE_PASS", "0");
+    command.args(arguments).current_dir(&places.root).env("CARGO_TARGET_DIR", &places.target);
     command
 }
 
