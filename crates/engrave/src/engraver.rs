@@ -146,7 +146,7 @@ struct Done {
 }
 
 /// After how long the library is given up over a few bars, and over a whole part (a long one takes half a minute).
-const SECONDS: u64 = 60;
+const SECONDS: u64 = 20;
 const SECONDS_OF_A_PART: u64 = 900;
 
 /// More than this is not kept: a program that runs for an afternoon does not grow. A symphony's pages fit.
