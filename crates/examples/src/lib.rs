@@ -6,8 +6,8 @@
 //! ```
 //! use arcata_examples::Example;
 //!
-//! let example = Example::of_rule("missing-arco").expect("every rule has an example");
-//! let text = example.text("missing-arco", arcata_report::Page::default());
+//! let example = Example::of_rule("bow-drift").expect("every rule has an example");
+//! let text = example.text("bow-drift", arcata_report::Page::default());
 //! assert!(text.contains("frog") && text.contains("down"), "{text}");
 //! ```
 
