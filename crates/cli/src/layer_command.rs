@@ -4,7 +4,9 @@ use std::fmt::Display;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arcata_layer::{Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Trust};
+use arcata_layer::{
+    Addresses, Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Trust,
+};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, ScoreFile};
 
@@ -181,8 +183,9 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     }
     target.write(&file, document.bytes())?;
     said.iter().for_each(|line| files::complain(line));
-    list("Overruled by a layer above:", &overruled);
-    list("Not applied:", &left_out);
+    let addresses = Addresses::new(&score);
+    list("Overruled by a layer above:", overruled.iter().map(|left| left.said(&addresses)));
+    list("Not applied:", left_out.iter().map(|left| left.said(&addresses)));
     Ok(exit(left_out.is_empty()))
 }
 
@@ -207,7 +210,8 @@ fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     }
     target.write(&file, document.bytes())?;
     files::complain(&format!("{taken_off} entries taken off; the score is {}", arguments.out.display()));
-    list("Not found in the score:", &left_out);
+    let addresses = Addresses::new(&score);
+    list("Not found in the score:", left_out.iter().map(|left| left.said(&addresses)));
     Ok(exit(left_out.is_empty()))
 }
 

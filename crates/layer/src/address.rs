@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::fmt;
 
+use arcata_score::beats::{beat_in_bar, beat_text};
 use arcata_score::{Length, Note, NoteId, NoteKind, Part, Score};
 
 use crate::model::{PitchName, Place, Spot};
@@ -157,6 +158,38 @@ impl<'s> Addresses<'s> {
     pub fn find(&self, place: &Place) -> Result<Found, NotFound> {
         let part = self.part(&place.part).ok_or_else(|| NotFound::Part { known: self.keys.clone() })?;
         self.find_in(part, &place.spot)
+    }
+
+    /// A place as it is said where the score is known: by bar and beat, with its movement where there are several.
+    ///
+    /// ```
+    /// use arcata_layer::Addresses;
+    /// # let text = arcata_testkit::musicxml("violin: 1/4 C5 D5 1/8 E5 F5 1/4 G5");
+    /// # let document = arcata_xml::Document::parse(text.into_bytes(), &arcata_xml::Limits::default())?;
+    /// let score = arcata_score::read(&document);
+    /// let addresses = Addresses::new(&score);
+    /// let place = addresses.place(0, arcata_score::NoteId(3)).ok_or("an address")?;
+    /// assert_eq!(addresses.said(&place), "violin, bar 1, beat 3½, F5");
+    /// assert_eq!(place.to_string(), "violin, bar 1 + 5/8, F5");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn said(&self, place: &Place) -> String {
+        let score = self.score();
+        let found = self.find(place).ok().and_then(|found| {
+            let note = score.parts.get(found.part)?.notes.get(found.note.0 as usize)?;
+            Some((note.bar, score.parts[found.part].meter_at(note.bar)?))
+        });
+        let Some((bar, meter)) = found else { return place.to_string() };
+        let movements = score.movements.len() > 1;
+        let movement = score.movements.get(score.movement_of(bar)).filter(|_| movements);
+        let movement = movement.map_or_else(String::new, |movement| format!("{}, ", movement.number));
+        let beat = beat_text(beat_in_bar(meter, place.spot.offset));
+        // What else names the note stands behind the bar and how far into it.
+        let whole = place.spot.to_string();
+        let plain = Spot { offset: Length::ZERO, ..place.spot.clone() }.to_string();
+        let further = plain.strip_prefix(&format!("bar {}", place.spot.bar)).unwrap_or(&whole);
+        format!("{}, {movement}bar {}, beat {beat}{further}", place.part, place.spot.bar)
     }
 
     /// The note of a part that a spot names.

@@ -5,7 +5,7 @@ use std::fmt;
 use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditError, EditList};
 
-use crate::address::Found;
+use crate::address::{Addresses, Found};
 use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
 use crate::markup::Piece;
@@ -51,6 +51,14 @@ pub struct LeftOut {
     pub entry: Entry,
     /// Why, as the end of a sentence that begins with its place.
     pub why: String,
+}
+
+impl LeftOut {
+    /// The same with its place by bar and beat, where the score is known.
+    #[must_use]
+    pub fn said(&self, addresses: &Addresses<'_>) -> String {
+        format!("{}, {}: {}", addresses.said(&self.entry.place), self.entry.mark.words(), self.why)
+    }
 }
 
 impl fmt::Display for LeftOut {

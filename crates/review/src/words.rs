@@ -1,6 +1,7 @@
 //! The words of the trade, in the reader's English.
 
-use arcata_score::{BowDirection, Length};
+use arcata_score::BowDirection;
+pub use arcata_score::beats::beat_text;
 
 /// "down-bow" or "up-bow".
 #[must_use]
@@ -9,37 +10,6 @@ pub const fn bow(direction: BowDirection) -> &'static str {
         BowDirection::Down => "down-bow",
         BowDirection::Up => "up-bow",
     }
-}
-
-/// A beat as players say it: `3`, `3½`, `2⅓`; rarer places as `2 + 5/16`.
-///
-/// ```
-/// use arcata_review::words::beat_text;
-/// use arcata_score::Length;
-/// assert_eq!(beat_text(Length::new(7, 2)), "3½");
-/// assert_eq!(beat_text(Length::new(2, 1)), "2");
-/// assert_eq!(beat_text(Length::new(37, 16)), "2 + 5/16");
-/// ```
-#[must_use]
-pub fn beat_text(beat: Length) -> String {
-    let whole = beat.floor();
-    let rest = beat - Length::new(whole, 1);
-    let sign = match (rest.numerator(), rest.denominator()) {
-        (0, _) => return whole.to_string(),
-        (1, 2) => "½",
-        (1, 3) => "⅓",
-        (2, 3) => "⅔",
-        (1, 4) => "¼",
-        (3, 4) => "¾",
-        (1, 6) => "⅙",
-        (5, 6) => "⅚",
-        (1, 8) => "⅛",
-        (3, 8) => "⅜",
-        (5, 8) => "⅝",
-        (7, 8) => "⅞",
-        _ => return format!("{whole} + {rest}"),
-    };
-    format!("{whole}{sign}")
 }
 
 /// Seconds with one place, from microseconds: `6.2 s`.

@@ -62,7 +62,7 @@ pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageVi
         });
         let said = |entries: &[arcata_layer::Entry]| entries.first().map(|entry| mark_words(&entry.mark));
         let view = DifferenceView {
-            place: difference.place.to_string(),
+            place: addresses.said(&difference.place),
             one: said(&difference.before),
             other: said(&difference.after),
         };
