@@ -18,7 +18,7 @@ mod text;
 
 use arcata_bow::{Line, LineOptions, Plan, Profile, all_lines};
 use arcata_review::{Beside, Piece};
-use arcata_score::{Part, Score};
+use arcata_score::Score;
 use arcata_xml::{Document, Limits};
 
 pub use page::{blocks, with_examples};
@@ -60,7 +60,7 @@ impl Example {
         let document =
             Document::parse(musicxml.to_vec(), &Limits::default()).map_err(|problem| problem.to_string())?;
         let mut score = arcata_score::read(&document);
-        let beside = beside(&mut score);
+        let beside = Beside::taken_out(&mut score);
         let profile = Profile::default();
         let lines = all_lines(&score, &profile, &LineOptions::default());
         let example = Self { document, score, beside, profile, lines, plans: Vec::new() };
@@ -82,19 +82,4 @@ impl Example {
             beside: &self.beside,
         }
     }
-}
-
-/// Takes the staves called "beside …" out of an example: each stands for the file of a part.
-fn beside(score: &mut Score) -> Vec<Beside> {
-    const BESIDE: &str = "beside ";
-    let all = score.clone();
-    score.parts.retain(|part| !part.name.starts_with(BESIDE));
-    let apart = all.parts.iter().filter(|part| part.name.starts_with(BESIDE));
-    apart
-        .map(|part| {
-            let name = part.name.trim_start_matches(BESIDE).to_owned();
-            let part = Part { name: name.clone(), abbreviation: String::new(), ..part.clone() };
-            Beside { name: format!("The part {name}"), score: Score { parts: vec![part], ..all.clone() } }
-        })
-        .collect()
 }

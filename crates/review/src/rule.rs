@@ -1,7 +1,7 @@
 //! What a rule is, and what it is given.
 
 use arcata_bow::{Line, Plan, PlannedStroke, Reading, Stroke};
-use arcata_score::Score;
+use arcata_score::{Part, Score};
 use arcata_xml::Document;
 
 use crate::{Findings, Profile, Severity};
@@ -149,6 +149,24 @@ pub struct Beside {
     pub name: String,
     /// What it holds.
     pub score: Score,
+}
+
+impl Beside {
+    /// Takes the staves called "beside …" out of a score: in examples each stands for the file of a part.
+    #[must_use]
+    pub fn taken_out(score: &mut Score) -> Vec<Self> {
+        const BESIDE: &str = "beside ";
+        let all = score.clone();
+        score.parts.retain(|part| !part.name.starts_with(BESIDE));
+        let apart = all.parts.iter().filter(|part| part.name.starts_with(BESIDE));
+        apart
+            .map(|part| {
+                let name = part.name.trim_start_matches(BESIDE).to_owned();
+                let part = Part { name: name.clone(), abbreviation: String::new(), ..part.clone() };
+                Self { name: format!("The part {name}"), score: Score { parts: vec![part], ..all.clone() } }
+            })
+            .collect()
+    }
 }
 
 impl<'a> Piece<'a> {

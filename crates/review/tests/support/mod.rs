@@ -21,7 +21,7 @@ impl Read {
     pub(crate) fn new(bytes: Vec<u8>, profile: &Profile) -> Self {
         let document = Document::parse(bytes, &Limits::default()).expect("a fixture is well-formed");
         let mut score = read(&document);
-        let beside = beside(&mut score);
+        let beside = Beside::taken_out(&mut score);
         let lines = all_lines(&score, profile, &LineOptions::default());
         let mut read = Self { document, score, lines, plans: Vec::new(), profile: profile.clone(), beside };
         let plans =
@@ -47,20 +47,6 @@ impl Read {
         let reading = Reading::new(&self.score, &self.profile, &options);
         review(&Piece { reading: Some(&reading), ..self.piece() }, settings)
     }
-}
-
-/// Takes the staves called "beside …" out of a fixture: each stands for the file of a part.
-fn beside(score: &mut Score) -> Vec<Beside> {
-    let all = score.clone();
-    score.parts.retain(|part| !part.name.starts_with("beside "));
-    let apart = all.parts.iter().filter(|part| part.name.starts_with("beside "));
-    apart
-        .map(|part| {
-            let name = part.name.trim_start_matches("beside ").to_owned();
-            let part = arcata_score::Part { name: name.clone(), abbreviation: String::new(), ..part.clone() };
-            Beside { name: format!("The part {name}"), score: Score { parts: vec![part], ..all.clone() } }
-        })
-        .collect()
 }
 
 /// Settings that ask every rule, each for itself.
