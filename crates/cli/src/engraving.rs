@@ -11,8 +11,7 @@ const WORKER: &str = "engraving-worker";
 
 /// Fills orders, where the program was started for that; what no person types stands in no help.
 pub(crate) fn work() -> Option<ExitCode> {
-    let mut arguments = std::env::args_os().skip(1);
-    if arguments.next().is_none_or(|first| first != WORKER) {
+    if std::env::args_os().nth(1).is_none_or(|first| first != WORKER) {
         return None;
     }
     let (mut input, mut output) = (std::io::stdin().lock(), std::io::stdout().lock());

@@ -17,7 +17,10 @@ pub(crate) fn attribute<'d>(child: Element<'d>) -> Cow<'d, str> {
     let named = |name: &'static str| child.children().filter(move |inner| inner.name() == name);
     match child.name() {
         // A sign for "no metre" that has a letter in it ends the library.
-        "time" if named("senza-misura").next().is_some() => "<time><senza-misura/></time>".into(),
+        "time" if named("senza-misura").any(|sign| !sign.text().trim().is_empty()) => {
+            "<time><senza-misura/></time>".into()
+        }
+        "time" if named("senza-misura").next().is_some() => child.source().into(),
         "time" => {
             let beats = named("beats").all(|beats| {
                 let text = beats.text();
