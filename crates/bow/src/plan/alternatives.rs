@@ -96,7 +96,7 @@ pub fn alternatives(
 }
 
 /// The settings for a stretch by itself.
-fn within(settings: &PlanSettings, around: &Range<usize>) -> PlanSettings {
+pub(super) fn within(settings: &PlanSettings, around: &Range<usize>) -> PlanSettings {
     let mut settings = settings.clone();
     settings.anchors.retain(|anchor| around.contains(&anchor.stroke));
     for anchor in &mut settings.anchors {

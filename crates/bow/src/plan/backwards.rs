@@ -3,7 +3,8 @@
 use arcata_score::BowDirection;
 
 use super::alternatives::{cut, differences, independent};
-use super::{Anchor, Difference, MarkReading, Plan, PlanSettings, plan};
+use super::giving_way::{given_up, giving_way};
+use super::{Anchor, Difference, MarkReading, Plan, PlanSettings, plan, settled};
 use crate::{Cost, Join, Line};
 
 /// The best plan with anchors, beside the best without.
@@ -90,13 +91,16 @@ impl Wish {
 /// up-bow on a main beat costs, thousandths of a point. Below it lies what the place in the bow makes.
 const TOLD: i64 = 500;
 
-/// The best plan of a line with the anchors in the settings, what they cost, and what clashes.
+/// The best plan of a line with the anchors in the settings, what they cost, and what clashes. Leanings give way around them
+/// ([`giving_way`]); what going against the others costs is told all the same.
 #[must_use]
 pub fn anchored(line: &Line, settings: &PlanSettings) -> Anchored {
     let free = plan(line, &PlanSettings { anchors: Vec::new(), ..settings.clone() });
-    let bound = plan(line, settings);
+    let yielding = giving_way(line, &free, settings);
+    let bound = settled(line, &yielding).plan;
+    let more = bound.total + given_up(settings, &yielding, &bound.strokes);
     Anchored {
-        more: bound.total.less(&free.total),
+        more: more.less(&free.total),
         differences: differences(&free, &bound, 0),
         conflicts: conflicts(line, settings),
         plan: bound,
