@@ -46,9 +46,13 @@ struct Block {
     settings: PlanSettings,
     /// The plans under the settings' leanings.
     plans: Plans,
-    /// The leanings before the last change, and their plans.
-    before: (Vec<Leaning>, Plans),
+    /// Leanings that were tried before, the last ones last, and their plans: the search comes back to most of them, from other
+    /// beginnings or after a turn that was not worth it.
+    before: Vec<(Vec<Leaning>, Plans)>,
 }
+
+/// So many leanings of a block are remembered with their plans.
+const REMEMBERED: usize = 6;
 
 #[derive(Default)]
 struct Plans {
@@ -75,7 +79,7 @@ impl Block {
             once,
             settings,
             plans: Plans::default(),
-            before: (Vec::new(), Plans::default()),
+            before: Vec::new(),
         }
     }
 
@@ -84,10 +88,13 @@ impl Block {
         if leanings == self.settings.leanings {
             return;
         }
-        let turned_back = leanings == self.before.0;
+        let known = self.before.iter().position(|(before, _)| *before == leanings);
+        let plans = known.map_or_else(Plans::default, |known| self.before.remove(known).1);
         let old = std::mem::replace(&mut self.settings.leanings, leanings);
-        let plans = if turned_back { std::mem::take(&mut self.before.1) } else { Plans::default() };
-        self.before = (old, std::mem::replace(&mut self.plans, plans));
+        if self.before.len() == REMEMBERED {
+            self.before.remove(0);
+        }
+        self.before.push((old, std::mem::replace(&mut self.plans, plans)));
     }
 
     fn plan(&mut self, repeats: Repeats) -> &Plan {
