@@ -3,7 +3,8 @@
 //! ## What it finds
 //! The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
 //! the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. Five or
-//! more equal strokes have no shape that the bow would have to show, and are left to go on as they come.
+//! more equal strokes have no shape that the bow would have to show, and are left to go on as they come; so are bars
+//! shorter than a second, where nobody has the time to set anything right.
 //!
 //! ## Why it matters
 //! The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
@@ -43,6 +44,8 @@ pub struct BarComesOutOdd;
 const MANY: usize = 5;
 /// Fewer turns are soon over.
 const TIMES: usize = 4;
+/// In a shorter bar players go on as it comes, microseconds (common practice in scherzos; the figure is a rule of thumb).
+const QUICK: i64 = 1_000_000;
 
 impl Rule for BarComesOutOdd {
     const CARD: Card = Card {
@@ -94,7 +97,8 @@ fn run(line: &Line, bars: &[Range<usize>]) -> usize {
     // Many equal strokes have no shape that a bow would have to show: they go on as they come.
     let even = pattern.len() >= MANY
         && pattern.iter().all(|stroke| stroke.length == pattern[0].length && stroke.kind == pattern[0].kind);
-    if !full || !plain || even {
+    let lasts: i64 = pattern.iter().map(|stroke| stroke.duration.micros + stroke.silence_after.micros).sum();
+    if !full || !plain || even || lasts < QUICK {
         return 1;
     }
     let again = |bar: &Range<usize>, number: usize| {

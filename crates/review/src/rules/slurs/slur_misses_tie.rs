@@ -3,7 +3,8 @@
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
 //! slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-//! part (of a movement), with all its places (D).
+//! part (of a movement), with all its places (D). Where more slurs of a movement are drawn so than over the whole of
+//! their ties, and three at least, it is the page's own manner, as in many old editions, and nothing is told of them.
 //!
 //! Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
 //! not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
@@ -54,19 +55,16 @@ impl Rule for SlurMissesTie {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
+        let own_manner = is_own_manner(piece);
         for (part_index, part) in piece.score.parts.iter().enumerate() {
             if !part.instrument.is_bowed() {
                 continue;
             }
-            let all: Vec<(&Slur, Missed)> = solid_slurs(part)
-                .flat_map(|(slur, start, end)| {
-                    let missed = [too_soon(part, slur, end), too_late(part, slur, start)];
-                    missed.into_iter().flatten().map(move |missed| (slur, missed))
-                })
-                .collect();
-            for (slur, missed) in &all {
-                let draft = misses(piece, found, part_index, slur, *missed);
-                found.report(draft);
+            if !own_manner {
+                for (slur, missed) in missed_in(part) {
+                    let draft = misses(piece, found, part_index, slur, missed);
+                    found.report(draft);
+                }
             }
             for slurs in meetings(part).filter(|slurs| fits_one_bow(piece, part_index, *slurs)) {
                 let draft = meets(piece, found, part_index, slurs);
@@ -74,6 +72,33 @@ impl Rule for SlurMissesTie {
             }
         }
     }
+}
+
+/// So many slurs that miss their ties make a manner (rule of thumb: two may be slips).
+const MANNER: usize = 3;
+
+/// Whether slurs are drawn to the near notes of ties throughout.
+fn is_own_manner(piece: &Piece<'_>) -> bool {
+    let bowed = || piece.score.parts.iter().filter(|part| part.instrument.is_bowed());
+    let missed: usize = bowed().map(|part| missed_in(part).count()).sum();
+    missed >= MANNER && missed > bowed().map(covering).sum()
+}
+
+/// How many ends of slurs take in the whole of a tied note.
+fn covering(part: &Part) -> usize {
+    let ends_whole = |end: &Note| end.tie.from_before != TieEnd::None && end.tie.to_after == TieEnd::None;
+    let begins_whole = |start: &Note| start.tie.from_before == TieEnd::None && start.tie.to_after != TieEnd::None;
+    solid_slurs(part)
+        .map(|(_, start, end)| usize::from(begins_whole(start)) + usize::from(ends_whole(end)))
+        .sum()
+}
+
+/// Slurs that miss the ends of ties.
+fn missed_in(part: &Part) -> impl Iterator<Item = (&Slur, Missed)> {
+    solid_slurs(part).flat_map(move |(slur, start, end)| {
+        let missed = [too_soon(part, slur, end), too_late(part, slur, start)];
+        missed.into_iter().flatten().map(move |missed| (slur, missed))
+    })
 }
 
 /// The end of a slur that is drawn to the wrong note.
