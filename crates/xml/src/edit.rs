@@ -88,6 +88,39 @@ impl EditList {
         EditList::new(edits)
     }
 
+    /// A text with the edits made.
+    ///
+    /// ```
+    /// use arcata_xml::{Edit, EditList};
+    /// let list = EditList::new(vec![Edit::insertion(3, "!"), Edit::deletion(0..1)]).unwrap();
+    /// assert_eq!(list.apply_to("abc").unwrap(), "bc!");
+    /// assert!(list.apply_to("a").is_err());
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// An edit past the end of the text or inside a character: it was made for another text.
+    pub fn apply_to(&self, text: &str) -> Result<String, EditError> {
+        for Edit { range, .. } in &self.edits {
+            if range.end > text.len() {
+                return Err(EditError::PastTheEnd { range: range.clone(), length: text.len() });
+            }
+            if !text.is_char_boundary(range.start) || !text.is_char_boundary(range.end) {
+                return Err(EditError::SplitsCharacter { range: range.clone() });
+            }
+        }
+        let added: usize = self.edits.iter().map(|edit| edit.insert.len()).sum();
+        let mut changed = String::with_capacity(text.len() + added);
+        let mut kept = 0;
+        for Edit { range, insert } in &self.edits {
+            changed.push_str(&text[kept..range.start]);
+            changed.push_str(insert);
+            kept = range.end;
+        }
+        changed.push_str(&text[kept..]);
+        Ok(changed)
+    }
+
     /// Whether there is nothing to change.
     #[must_use]
     pub fn is_empty(&self) -> bool {
@@ -210,28 +243,17 @@ impl Document {
     ///
     /// # Errors
     ///
-    /// An edit past the end of the text or inside a character: it was made for another text.
+    /// As for [`EditList::apply_to`].
     pub fn apply(&self, list: &EditList) -> Result<Vec<u8>, EditError> {
-        let text = self.text();
-        for Edit { range, .. } in list.edits() {
-            if range.end > text.len() {
-                return Err(EditError::PastTheEnd { range: range.clone(), length: text.len() });
-            }
-            if !text.is_char_boundary(range.start) || !text.is_char_boundary(range.end) {
-                return Err(EditError::SplitsCharacter { range: range.clone() });
-            }
-        }
-        let encoding = self.encoding();
-        let added: usize = list.edits().iter().map(|edit| edit.insert.len()).sum();
-        let mut bytes = Vec::with_capacity(self.bytes().len() + added);
+        Ok(self.encoded(&list.apply_to(self.text())?))
+    }
+
+    /// Another text as the bytes of a document like this one: in its encoding and with its byte order mark.
+    #[must_use]
+    pub fn encoded(&self, text: &str) -> Vec<u8> {
+        let mut bytes = Vec::with_capacity(text.len() + self.mark().len());
         bytes.extend_from_slice(self.mark());
-        let mut kept = 0;
-        for Edit { range, insert } in list.edits() {
-            encoding.write(&text[kept..range.start], &mut bytes);
-            encoding.write(insert, &mut bytes);
-            kept = range.end;
-        }
-        encoding.write(&text[kept..], &mut bytes);
-        Ok(bytes)
+        self.encoding().write(text, &mut bytes);
+        bytes
     }
 }

@@ -107,6 +107,13 @@ pub fn open_score(bytes: Vec<u8>, limits: &Limits) -> Result<ScoreFile, OpenErro
     }
 }
 
+impl From<Document> for ScoreFile {
+    /// A document that came without a package.
+    fn from(document: Document) -> Self {
+        Self { document, shell: None }
+    }
+}
+
 impl ScoreFile {
     /// The score.
     #[must_use]
