@@ -133,8 +133,8 @@ fn count(paths: &[PathBuf], mut see: impl FnMut(&Path, &Finding)) -> Result<Alar
     let reviewed: Vec<Result<(usize, Vec<Finding>)>> = paths
         .par_iter()
         .map(|path| {
-            let desk = Desk::new(scores::document(path)?, &profile);
-            Ok((desk.score.bars.len(), desk.findings(&ReviewSettings::default())))
+            let desk = Desk::new(scores::document(path)?, &profile)?;
+            Ok((desk.score().bars.len(), desk.findings(&ReviewSettings::default())))
         })
         .collect();
     let mut alarms = Alarms::default();

@@ -3,20 +3,19 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::sync::Arc;
 use std::time::{Duration, Instant};
 
+use arcata_analysis::{Bowed, Config, Ground, Snapshot, Source};
 use arcata_bow::plan::{Anchor, alternatives, sureness};
-use arcata_bow::{
-    Line, LineOptions, Onward, Plan, PlanSettings, Profile, Reading, RepeatedStretch, Road, Stroke, plan,
-};
-use arcata_review::{Piece, ReviewSettings, review};
+use arcata_bow::{Line, Onward, Plan, PlanSettings, Profile, RepeatedStretch, Road, Stroke, plan};
+use arcata_review::ReviewSettings;
 use arcata_score::BowDirection;
 use arcata_xml::{Document, Limits};
 use quick_xml::events::Event;
 use rayon::ThreadPoolBuilder;
 
 use crate::outcome::Result;
-use crate::reviewing::bowed_alike;
 use crate::setting::{Setting, read};
 use crate::{bench_list, bench_repairs, reader, scores};
 
@@ -134,26 +133,10 @@ fn tokens(bytes: &[u8]) -> Result<Duration> {
 
 /// From bytes to findings, of all parts.
 fn whole_review(bytes: Vec<u8>) -> Result<(Vec<Line>, usize)> {
-    let profile = Profile::default();
-    let file = arcata_xml::open_score(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
-    let score = arcata_score::read(file.document());
-    let lines = scores::lines(&score, &profile);
-    let plans = bowed_alike(&score, &lines, &profile);
-    let document = Some(file.document());
-    let options = LineOptions::default();
-    let reading = Reading::new(&score, &profile, &options);
-    let reading = Some(&reading);
-    let piece = Piece {
-        document,
-        score: &score,
-        lines: &lines,
-        plans: &plans,
-        reading,
-        profile: &profile,
-        beside: &[],
-    };
-    let findings = review(&piece, &ReviewSettings::default()).len();
-    Ok((lines, findings))
+    let ground = Ground::new(Source::open(bytes)?, Config::usual());
+    let snapshot = Snapshot::new(Arc::new(ground));
+    let findings = snapshot.review(&[], &ReviewSettings::default()).findings.len();
+    Ok((snapshot.lines().to_vec(), findings))
 }
 
 /// What bowing alike takes, beside planning each line for itself.
@@ -172,7 +155,7 @@ fn alike(bytes: &[u8]) -> Result<()> {
     })?;
     let together = best_of(|| {
         let start = Instant::now();
-        Ok(taken(start, &bowed_alike(&score, &lines, &profile)))
+        Ok(taken(start, &Bowed::new(&score, &Config::usual())))
     })?;
     println!(
         "{} lines, {strokes} strokes: apart {:.1} ms, alike {:.1} ms, {:.1} times (at most 3000 ms a quartet)",

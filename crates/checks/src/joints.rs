@@ -6,13 +6,13 @@ use std::fs;
 use std::ops::Range;
 use std::path::{Path, PathBuf};
 
+use arcata_analysis::{Bowed, Config};
 use arcata_bow::plan::{Reach, lift_time};
 use arcata_bow::{Join, Line, Link, Plan, PlannedStroke, Profile, Stroke, StrokeKind, Style};
 use arcata_score::{BowDirection, Score};
 use rayon::prelude::*;
 
 use crate::outcome::Result;
-use crate::reviewing::bowed_alike;
 use crate::scores;
 
 /// What is counted, over all lines of the scores.
@@ -174,8 +174,7 @@ fn scores_of(folder: &Path) -> Result<Vec<PathBuf>> {
 fn of_score(path: &Path, profile: &Profile) -> Result<Joints> {
     let opened = scores::open(path)?;
     let score = arcata_score::read(opened.document());
-    let lines = scores::lines(&score, profile);
-    let plans = bowed_alike(&score, &lines, profile);
+    let Bowed { lines, plans, .. } = Bowed::new(&score, &Config::of(profile.clone()));
     let mut joints = Joints { bars: score.bars.len(), ..Joints::default() };
     for (line, plan) in lines.iter().zip(&plans) {
         let reach = profile.plan_settings(line.instrument).reach;

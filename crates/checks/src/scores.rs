@@ -2,8 +2,9 @@
 
 use std::path::Path;
 
+use arcata_analysis::Config;
 use arcata_bow::plan::MarkReading;
-use arcata_bow::{Line, LineOptions, PlanSettings, Profile};
+use arcata_bow::{Line, PlanSettings, Profile};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, ScoreFile, open_score};
 
@@ -23,8 +24,7 @@ pub(crate) fn document(path: &Path) -> Result<Document> {
 
 /// The bowing lines of all bowed parts.
 pub(crate) fn lines(score: &Score, profile: &Profile) -> Vec<Line> {
-    let bowed = (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed());
-    bowed.flat_map(|part| arcata_bow::lines(score, part, profile, &LineOptions::default())).collect()
+    arcata_analysis::lines(score, &Config::of(profile.clone()))
 }
 
 /// The bowed parts of a score file; none where it cannot be read.

@@ -101,7 +101,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
 }
 
 fn of_work(path: &Path, folder: &Path, number: usize) -> Result<Vec<Tried>> {
-    let desk = Desk::apart(scores::document(path)?, &Profile::default());
+    let desk = Desk::apart(scores::document(path)?, &Profile::default())?;
     let all = desk.findings(&apart());
     let mut seen: BTreeMap<&str, usize> = BTreeMap::new();
     let mut tried = Vec::new();
@@ -117,7 +117,7 @@ fn of_work(path: &Path, folder: &Path, number: usize) -> Result<Vec<Tried>> {
             let mut one = one.0;
             if tried.len() % VALIDATED == 0 {
                 let written = folder.join(format!("{number}-{}.musicxml", tried.len()));
-                write(&written, after.document.bytes())?;
+                write(&written, after.document().bytes())?;
                 one.written = Some((path.to_owned(), written));
             }
             tried.push(one);

@@ -3,9 +3,8 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use arcata_bow::Reading;
 use arcata_bow::plan::MarkReading;
-use arcata_review::{Aside, AsideEntry, Piece, REGISTER, ReviewSettings, SlurEntry, reviewed};
+use arcata_review::{Aside, AsideEntry, REGISTER, ReviewSettings, SlurEntry};
 use arcata_score::{Movement, Slur, SlurTold};
 use clap::{Args, ValueEnum};
 
@@ -184,21 +183,10 @@ fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure
         louder: 0,
         apart: false,
     };
-    let profile = studio::player(&shared.player)?;
-    let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
-    let options = studio::line_options(&shared, &desk.score, &desk.bars);
-    let reading = Reading::new(&desk.score, &profile, &options);
-    let piece = Piece {
-        document: Some(desk.file.document()),
-        score: &desk.score,
-        lines: &desk.lines,
-        plans: &desk.plans,
-        reading: Some(&reading),
-        profile: &profile,
-        beside: &[],
-    };
+    let player = studio::player(&shared.player)?;
+    let desk = studio::open(&arguments.score, &shared, &player, MarkReading::Law)?;
     let aside = Aside { entries: vec![entry.clone()], slurs: Vec::new() };
     let only = entry.rule.iter().cloned().collect();
     let settings = ReviewSettings { aside, only, ..ReviewSettings::default() };
-    Ok(reviewed(&piece, &settings).set_aside.len())
+    Ok(desk.snapshot().review(&[], &settings).set_aside.len())
 }

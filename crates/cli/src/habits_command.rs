@@ -3,7 +3,8 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arcata_bow::{LineOptions, Profile, Reading};
+use arcata_analysis::Config;
+use arcata_bow::Profile;
 use arcata_habits::{Foreseen, Habits, LEAST_STROKES, Marked, Outcome, Refusal, account, learn, moved};
 use arcata_layer::Trust;
 use arcata_xml::EditList;
@@ -111,14 +112,13 @@ fn marked(
     profile: &Profile,
 ) -> Result<Vec<Marked>, Failure> {
     let opened = studio::open_score(path)?;
-    let mut bowed = BowedScore::new(opened.file.document(), &EditList::default())?;
+    let mut bowed = BowedScore::new(opened.document(), &EditList::default())?;
     bowed.put_on(path, &arguments.layer, Trust::OwnScore)?;
     list("Not learned from:", &bowed.left_out);
     let score = bowed.score;
     let chosen = bars::parts(&score, &arguments.part)?;
-    let options = LineOptions::default();
-    let reading = Reading::new(&score, profile, &options);
-    let lines = chosen.into_iter().flat_map(|part| reading.lines(part));
+    let lines = arcata_analysis::lines(&score, &Config::of(profile.clone())).into_iter();
+    let lines = lines.filter(|line| chosen.contains(&line.part));
     let known = lines.map(|line| {
         let known = line.strokes.iter().map(|stroke| stroke.printed).collect();
         Marked { line, known, work }

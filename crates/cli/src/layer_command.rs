@@ -62,7 +62,7 @@ pub(crate) fn save(layer: &Layer, from: &LayerFile, out: &Path) -> Result<(), Fa
 
 /// Reads a score.
 pub(crate) fn open_score(path: &Path) -> Result<(ScoreFile, Score), Failure> {
-    studio::open_score(path).map(|opened| (opened.file, opened.score))
+    studio::open_score(path).map(arcata_analysis::Source::into_parts)
 }
 
 /// Refuses to write over what was read.

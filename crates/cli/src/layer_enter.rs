@@ -58,10 +58,9 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     };
     let mut layer = match &read_before {
         Some(opened) => opened.layer.clone(),
-        _ => Layer {
-            score: arcata_layer::identity::of(opened.file.document(), &opened.score),
-            ..Layer::default()
-        },
+        _ => {
+            Layer { score: arcata_layer::identity::of(opened.document(), &opened.score), ..Layer::default() }
+        }
     };
     adopt(&mut layer, arguments, &addresses);
     // Printing a layer that exists needs no text.

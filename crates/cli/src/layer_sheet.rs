@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arcata_bow::{Line, LineOptions, Profile, Reading};
+use arcata_analysis::{Config, Source};
 use arcata_layer::identity::{self, Kinship};
 use arcata_layer::{Addresses, Layer, Trust, shorthand, wipe};
 use arcata_report::sheet::{
@@ -16,7 +16,6 @@ use clap::{Args, ValueEnum};
 
 use crate::failure::Failure;
 use crate::layer_command::open_layer;
-use crate::studio::Opened;
 use crate::{engraving, files, studio};
 
 #[derive(Debug, Args)]
@@ -76,9 +75,9 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         opened = without(opened, layer)?;
     }
     let addresses = Addresses::new(&opened.score);
-    let spared = if arguments.least { spared(&addresses, &after)? } else { BTreeSet::new() };
+    let spared = if arguments.least { spared(&addresses, &after) } else { BTreeSet::new() };
     // Hooks and retakes as they shall stand in the parts.
-    let clean = (opened.file.document(), &opened.score);
+    let clean = (opened.file().document(), &opened.score);
     let told = studio::told(&arguments.score, clean, &after)?;
     let after = told.spelt_out(&after, &addresses);
     let before = match before {
@@ -149,8 +148,8 @@ fn name_states(view: &mut SheetView, arguments: &SheetArguments) {
 }
 
 /// The score without a layer that is on it.
-fn without(opened: Opened, layer: &Layer) -> Result<Opened, Failure> {
-    let document = opened.file.document();
+fn without(opened: Source, layer: &Layer) -> Result<Source, Failure> {
+    let document = opened.file().document();
     match identity::kinship(layer, document, &opened.score) {
         Kinship::Unbound | Kinship::Clean => return Ok(opened),
         Kinship::OtherMusic => {
@@ -171,8 +170,8 @@ fn without(opened: Opened, layer: &Layer) -> Result<Opened, Failure> {
         return Ok(opened);
     }
     let bytes = document.apply(&wiped.edits).map_err(|error| failed(error.to_string()))?;
-    let bytes = opened.file.write(&bytes).map_err(|error| failed(error.to_string()))?;
-    studio::open_bytes(bytes).map_err(failed)
+    let bytes = opened.file().write(&bytes).map_err(|error| failed(error.to_string()))?;
+    Source::open(bytes).map_err(failed)
 }
 
 fn format(arguments: &SheetArguments) -> Result<SheetFormat, Failure> {
@@ -229,12 +228,7 @@ fn symphony(score: &Score) -> BTreeMap<usize, u32> {
 }
 
 /// Marks of the layer that come anyway.
-fn spared(addresses: &Addresses<'_>, layer: &Layer) -> Result<BTreeSet<(usize, NoteId)>, Failure> {
-    let profile: Profile = studio::profile("professional")?;
-    let options = LineOptions::default();
-    let reading = Reading::new(addresses.score(), &profile, &options);
-    let parts = (0..addresses.score().parts.len())
-        .filter(|part| addresses.score().parts[*part].instrument.is_bowed());
-    let lines: Vec<Line> = parts.flat_map(|part| reading.lines(part)).collect();
-    Ok(marks_that_come_anyway(addresses, &lines, layer))
+fn spared(addresses: &Addresses<'_>, layer: &Layer) -> BTreeSet<(usize, NoteId)> {
+    let lines = arcata_analysis::lines(addresses.score(), &Config::usual());
+    marks_that_come_anyway(addresses, &lines, layer)
 }

@@ -2,15 +2,15 @@
 
 use std::process::ExitCode;
 
+use arcata_analysis::Config;
 use arcata_bow::together::groups;
-use arcata_bow::{Line, LineOptions, Reading};
 use arcata_layer::{GoingTogether, LowStrings, Reach, SpreadChoice};
 use arcata_score::Score;
 
 use crate::failure::Failure;
 use crate::layer_args::SpreadArguments;
 use crate::layer_command::{exit, list, not_over, open_layer, open_score, save};
-use crate::{bars, files, studio};
+use crate::{bars, files};
 
 pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
     let (_, score) = open_score(&arguments.score)?;
@@ -42,11 +42,8 @@ pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
 
 /// The parts that the planner bows alike, with the bars in which it does.
 fn going_together(score: &Score) -> Result<Vec<GoingTogether>, Failure> {
-    let profile = studio::profile("professional")?;
-    let options = LineOptions::default();
-    let reading = Reading::new(score, &profile, &options);
-    let lines: Vec<Line> =
-        bars::parts(score, &[])?.into_iter().flat_map(|part| reading.lines(part)).collect();
+    bars::parts(score, &[])?;
+    let lines = arcata_analysis::lines(score, &Config::usual());
     let groups = groups(score, &lines).into_iter().map(|group| {
         let mut parts: Vec<usize> = group.lines.iter().map(|line| lines[*line].part).collect();
         parts.sort_unstable();

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::ExitCode;
 
+use arcata_analysis::Player;
 use arcata_bow::Profile;
 use arcata_bow::audit::{AuditedMark, MarkClass, MarkReason, audit};
 use arcata_bow::plan::MarkReading;
@@ -18,7 +19,7 @@ use crate::studio::Desk;
 use crate::{bars, files, studio};
 
 pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::player(&arguments.shared.player)?;
+    let player = studio::player(&arguments.shared.player)?;
     let scores = files::scores(&arguments.shared.scores)?;
     if arguments.write.is_some() && scores.len() != 1 {
         return Err(Failure::OneScore { count: scores.len() });
@@ -40,12 +41,12 @@ pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
     let mut views = Vec::new();
     let mut unread = Vec::new();
     for score in &scores {
-        match look(score, arguments, &profile) {
+        match look(score, arguments, &player) {
             Ok((desk, marks)) => {
                 if let Some(out) = &arguments.write {
                     write_without(&desk, &marks, &arguments.take, out)?;
                 }
-                views.push(view(score, &desk, &marks, &profile));
+                views.push(view(score, &desk, &marks, &player.profile));
             }
             Err(failure @ Failure::Read { .. }) => unread.push(failure),
             Err(failure) => return Err(failure),
@@ -62,14 +63,14 @@ pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
 fn look(
     score: &Path,
     arguments: &MarksArguments,
-    profile: &Profile,
+    player: &Player,
 ) -> Result<(Desk, Vec<AuditedMark>), Failure> {
-    let desk = studio::open(score, &arguments.shared, profile, MarkReading::Law)?;
+    let desk = studio::open(score, &arguments.shared, player, MarkReading::Law)?;
     let bars = desk.bars.clone();
-    let parts = bars::parts(&desk.score, &arguments.shared.part)?;
-    let mut marks = audit(&desk.score, &parts, &desk.lines, &desk.plans, profile);
+    let parts = bars::parts(desk.score(), &arguments.shared.part)?;
+    let mut marks = audit(desk.score(), &parts, desk.lines(), desk.plans(), &player.profile);
     marks.retain(|mark| {
-        let note = desk.score.parts.get(mark.part).and_then(|part| part.notes.get(mark.note.0 as usize));
+        let note = desk.score().parts.get(mark.part).and_then(|part| part.notes.get(mark.note.0 as usize));
         note.is_some_and(|note| bars.contains(&note.bar))
     });
     Ok((desk, marks))
@@ -78,9 +79,9 @@ fn look(
 fn view(score: &Path, desk: &Desk, marks: &[AuditedMark], profile: &Profile) -> MarksView {
     let bars = &desk.bars;
     let file = score.display().to_string();
-    let lines = (desk.lines.as_slice(), desk.plans.as_slice());
-    let view = MarksView::new(&file, &desk.score, lines, marks, profile, |bar| bars.contains(&bar));
-    MarksView { assumptions: desk.assumptions.clone(), ..view }
+    let lines = (desk.lines(), desk.plans());
+    let view = MarksView::new(&file, desk.score(), lines, marks, profile, |bar| bars.contains(&bar));
+    MarksView { assumptions: desk.assumptions().to_vec(), ..view }
 }
 
 fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> {
@@ -113,11 +114,11 @@ fn write_without(desk: &Desk, marks: &[AuditedMark], take: &[Surplus], out: &Pat
     let taken: BTreeSet<(usize, NoteId)> =
         marks.iter().filter(|mark| is_taken(mark, take)).map(|mark| (mark.part, mark.note)).collect();
     let failed = |why: String| Failure::Marks { why };
-    let document = desk.file.document();
-    let edits = remove_marks(document, &desk.score, |part, note| taken.contains(&(part, note)))
+    let document = desk.file().document();
+    let edits = remove_marks(document, desk.score(), |part, note| taken.contains(&(part, note)))
         .map_err(|error| failed(error.to_string()))?;
     let bytes = document.apply(&edits).map_err(|error| failed(error.to_string()))?;
-    ScoreTarget::of(out)?.write(&desk.file, &bytes)?;
+    ScoreTarget::of(out)?.write(desk.file(), &bytes)?;
     files::complain(&format!("{} marks taken out, the rest written to {}", taken.len(), out.display()));
     Ok(())
 }

@@ -16,10 +16,10 @@ pub(crate) fn open(arguments: &PartsArguments) -> Result<BowedScore, Failure> {
     let opened = studio::open_score(&arguments.score)?;
     let edits = match arguments.bowings {
         Bowings::Score => EditList::default(),
-        Bowings::None => remove_marks(opened.file.document(), &opened.score, |_, _| true).map_err(failed)?,
+        Bowings::None => remove_marks(opened.document(), &opened.score, |_, _| true).map_err(failed)?,
         Bowings::Plan | Bowings::Least => planned(arguments)?,
     };
-    let mut bowed = BowedScore::new(opened.file.document(), &edits)?;
+    let mut bowed = BowedScore::new(opened.document(), &edits)?;
     // A score that other bowings were put on or taken off before is no longer the one that the layer knows by its bytes, but
     // its notes are the same.
     let trust = if arguments.bowings == Bowings::Score { Trust::OwnScore } else { Trust::AnyScore };
@@ -39,15 +39,15 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
         louder: 0,
         apart: false,
     };
-    let profile = studio::player(&shared.player)?;
-    let desk = studio::open(&arguments.score, &shared, &profile, MarkReading::Law)?;
+    let player = studio::player(&shared.player)?;
+    let desk = studio::open(&arguments.score, &shared, &player, MarkReading::Law)?;
     let mut additions = Vec::new();
-    for (index, (line, plan)) in desk.lines.iter().zip(&desk.plans).enumerate() {
+    for (index, (line, plan)) in desk.lines().iter().zip(desk.plans()).enumerate() {
         let which = if arguments.bowings == Bowings::Plan { PlannedMarks::All } else { PlannedMarks::Least };
-        let marks = planned_marks(&desk.score, (line, plan), desk.settings[index].reach, which);
+        let marks = planned_marks(desk.score(), (line, plan), desk.settings(index).reach, which);
         additions.extend(marks.into_iter().map(|(_, mark)| mark));
     }
-    add_marks(desk.file.document(), &desk.score, &additions).map_err(failed)
+    add_marks(desk.file().document(), desk.score(), &additions).map_err(failed)
 }
 
 #[expect(clippy::needless_pass_by_value, reason = "for map_err")]

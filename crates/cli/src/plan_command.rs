@@ -5,10 +5,11 @@ use std::ops::{Range, RangeInclusive};
 use std::path::Path;
 use std::process::ExitCode;
 
+use arcata_analysis::Player;
 use arcata_bow::plan::{
     Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, repairs, ways_to_end,
 };
-use arcata_bow::{Line, LineSource, PlanSettings, Profile, Reading};
+use arcata_bow::{Line, LineSource, PlanSettings};
 use arcata_layer::add_marks;
 use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
@@ -20,21 +21,21 @@ use crate::score_file::ScoreTarget;
 use crate::{bars, files, plan_picture, studio, wishes};
 
 pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
-    let profile = studio::player(&arguments.shared.player)?;
+    let player = studio::player(&arguments.shared.player)?;
     let scores = files::scores(&arguments.shared.scores)?;
     let marks = if arguments.hide_printed { MarkReading::Hidden } else { MarkReading::Law };
     if let (Some(kind), Some(out)) = (arguments.marks, &arguments.out) {
         let [score] = scores.as_slice() else { return Err(Failure::OneScore { count: scores.len() }) };
-        return write_marked(score, out, kind, arguments, &profile, marks);
+        return write_marked(score, out, kind, arguments, &player, marks);
     }
     if let PlanFormat::Svg | PlanFormat::Png | PlanFormat::Pdf = arguments.format {
         let [score] = scores.as_slice() else { return Err(Failure::OneScore { count: scores.len() }) };
-        return plan_picture::run(score, arguments, &profile, marks);
+        return plan_picture::run(score, arguments, &player, marks);
     }
     let mut views = Vec::new();
     let mut unread = Vec::new();
     for score in &scores {
-        match view(score, arguments, &profile, marks) {
+        match view(score, arguments, &player, marks) {
             Ok(view) => views.push(view),
             Err(failure @ Failure::Read { .. }) => unread.push(failure),
             Err(failure) => return Err(failure),
@@ -68,51 +69,50 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
 fn view(
     score: &Path,
     arguments: &PlanArguments,
-    profile: &Profile,
+    player: &Player,
     marks: MarkReading,
 ) -> Result<PlanView, Failure> {
-    let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
+    let mut desk = studio::open(score, &arguments.shared, player, marks)?;
     let bars = desk.bars.clone();
-    let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone())
-        .planned_in(profile.style);
-    let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, &bars, text)).transpose()?;
+    let mut view = PlanView::new(&score.display().to_string(), desk.score(), desk.assumptions().to_vec())
+        .planned_in(player.profile.style);
+    let ending =
+        arguments.end.as_deref().map(|text| wishes::ending(desk.score(), &bars, text)).transpose()?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     // What anchors cost is told of their own line, with the others as they bow without them.
     let priced = |index: usize| {
         let anchors = anchors[index].clone();
-        let settings = PlanSettings { anchors, ..desk.settings[index].clone() };
-        (!settings.anchors.is_empty()).then(|| anchored(&desk.lines[index], &settings))
+        let settings = PlanSettings { anchors, ..desk.settings(index).clone() };
+        (!settings.anchors.is_empty()).then(|| anchored(&desk.lines()[index], &settings))
     };
-    let prices: Vec<Option<Anchored>> = (0..desk.lines.len()).map(priced).collect();
+    let prices: Vec<Option<Anchored>> = (0..desk.lines().len()).map(priced).collect();
     if prices.iter().any(Option::is_some) {
-        desk.fix(&anchors);
+        desk.fix(anchors.clone());
     }
-    let options = studio::line_options(&arguments.shared, &desk.score, &bars);
-    let reading = Reading::new(&desk.score, profile, &options);
+    let reading = desk.snapshot().ground().reading();
     let asks_sources = arguments.repairs > 0 || ending.is_some();
-    let parts: BTreeSet<usize> = desk.lines.iter().filter(|_| asks_sources).map(|line| line.part).collect();
+    let parts: BTreeSet<usize> = desk.lines().iter().filter(|_| asks_sources).map(|line| line.part).collect();
     // In the order of the lines on the desk, which come from the same parts.
     let sources: Vec<LineSource<'_>> = parts.into_iter().flat_map(|part| reading.sources(part)).collect();
     for index in desk.shown.clone() {
-        let (line, plan) = (&desk.lines[index], &desk.plans[index]);
-        let settings = &desk.settings[index];
-        let question = Question { arguments, score: &desk.score, bars: &bars, line, settings };
-        view.add(&desk.score, line, plan, &bars, &question.alternatives(), settings.reach);
+        let (line, plan) = (&desk.lines()[index], &desk.plans()[index]);
+        let settings = desk.settings(index);
+        let question = Question { arguments, score: desk.score(), bars: &bars, line, settings };
+        view.add(desk.score(), line, plan, &bars, &question.alternatives(), settings.reach);
         let Some(shown) = view.lines.last_mut() else { continue };
         if arguments.sure {
-            shown.say_how_sure(line, &bars, &desk.sureness(index));
+            shown.say_how_sure(line, &bars, desk.sureness(index));
         }
         shown.anchors =
-            prices[index].as_ref().map(|found| AnchorsView::new(&desk.score, line, &anchors[index], found));
+            prices[index].as_ref().map(|found| AnchorsView::new(desk.score(), line, &anchors[index], found));
         if let Some(source) = sources.get(index) {
             shown.ending = ending.and_then(|ending| question.ending(source, ending));
             shown.repairs = question.repairs(source);
         }
     }
-    view.downbeats = DownbeatsView::new(&desk.score, &desk.lines, &desk.plans, &bars);
-    view.together = desk.agreed.as_ref().map(|agreed| {
-        let agreed = (&agreed.together, agreed.agreements.as_slice());
-        TogetherView::new(&desk.score, &desk.lines, agreed, &bars, &desk.shown)
+    view.downbeats = DownbeatsView::new(desk.score(), desk.lines(), desk.plans(), &bars);
+    view.together = desk.snapshot().together().map(|(together, agreements)| {
+        TogetherView::new(desk.score(), desk.lines(), (&together, agreements), &bars, &desk.shown)
     });
     Ok(view)
 }
@@ -180,36 +180,36 @@ fn write_marked(
     out: &Path,
     kind: Marks,
     arguments: &PlanArguments,
-    profile: &Profile,
+    player: &Player,
     marks: MarkReading,
 ) -> Result<ExitCode, Failure> {
     if files::same(path, out) {
         return Err(Failure::SameFile { path: out.to_owned() });
     }
     let target = ScoreTarget::of(out)?;
-    let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
+    let mut desk = studio::open(path, &arguments.shared, player, marks)?;
     let bars =
-        bars::bars(&desk.score, arguments.shared.bars.as_deref(), arguments.shared.movement.as_deref())?;
+        bars::bars(desk.score(), arguments.shared.bars.as_deref(), arguments.shared.movement.as_deref())?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
-        desk.fix(&anchors);
+        desk.fix(anchors);
     }
     let mut additions = Vec::new();
     let which = match kind {
         Marks::All => PlannedMarks::All,
         Marks::Least => PlannedMarks::Least,
     };
-    for (line, plan) in desk.shown() {
-        let reach = studio::settings(line, profile, marks).reach;
-        let planned = planned_marks(&desk.score, (line, plan), reach, which);
+    for index in desk.shown.clone() {
+        let (line, plan, reach) = (&desk.lines()[index], &desk.plans()[index], desk.settings(index).reach);
+        let planned = planned_marks(desk.score(), (line, plan), reach, which);
         let shown = planned.into_iter().filter(|(stroke, _)| bars.contains(&line.strokes[*stroke].bar));
         additions.extend(shown.map(|(_, mark)| mark));
     }
     let failed = |why: String| Failure::Marks { why };
-    let edits = add_marks(desk.file.document(), &desk.score, &additions)
+    let edits = add_marks(desk.file().document(), desk.score(), &additions)
         .map_err(|error| failed(error.to_string()))?;
-    let bytes = desk.file.document().apply(&edits).map_err(|error| failed(error.to_string()))?;
-    target.write(&desk.file, &bytes)?;
+    let bytes = desk.file().document().apply(&edits).map_err(|error| failed(error.to_string()))?;
+    target.write(desk.file(), &bytes)?;
     files::complain(&format!("{} marks written to {}", edits.edits().len(), out.display()));
     Ok(ExitCode::SUCCESS)
 }

@@ -4,6 +4,7 @@ use std::ops::RangeInclusive;
 use std::path::Path;
 use std::process::ExitCode;
 
+use arcata_analysis::Player;
 use arcata_bow::Profile;
 use arcata_bow::plan::{Alternative, MarkReading, alternatives};
 use arcata_engrave::{
@@ -24,7 +25,7 @@ const PAGE: f64 = 297.0;
 pub(crate) fn run(
     path: &Path,
     arguments: &PlanArguments,
-    profile: &Profile,
+    player: &Player,
     marks: MarkReading,
 ) -> Result<ExitCode, Failure> {
     let failed = |why: String| Failure::Picture { why };
@@ -34,13 +35,13 @@ pub(crate) fn run(
     if files::same(path, out) {
         return Err(Failure::SameFile { path: out.clone() });
     }
-    let mut desk = studio::open(path, &arguments.shared, profile, marks)?;
+    let mut desk = studio::open(path, &arguments.shared, player, marks)?;
     let bars = desk.bars.clone();
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
-        desk.fix(&anchors);
+        desk.fix(anchors);
     }
-    let style = style(arguments, profile);
+    let style = style(arguments, &player.profile);
     let engraver = engraving::engraver();
     let pictures = pictures(&desk, &bars, arguments, &style, &engraver)?;
     let bytes = match (arguments.format, pictures.as_slice()) {
@@ -73,7 +74,7 @@ fn pictures(
 ) -> Result<Vec<Picture>, Failure> {
     let mut others: Vec<(usize, Vec<Alternative>)> = Vec::new();
     for index in desk.shown.iter().copied() {
-        let line = &desk.lines[index];
+        let line = &desk.lines()[index];
         let before = |bar: u32| line.strokes.partition_point(|stroke| stroke.bar < bar);
         let window = before(*bars.start())..before(bars.end().saturating_add(1));
         if window.is_empty() {
@@ -82,7 +83,7 @@ fn pictures(
         let count = usize::from(arguments.alternatives);
         let mut found = Vec::new();
         if count > 0 {
-            found = alternatives(line, &desk.settings[index], window, count + 1);
+            found = alternatives(line, desk.settings(index), window, count + 1);
             found.drain(..1.min(found.len()));
         }
         others.push((index, found));
@@ -96,13 +97,13 @@ fn pictures(
         lanes.extend(lanes_of(desk, *index, found, arguments.sure, &mut captions));
     }
     let content = PictureContent {
-        title: desk.score.title.clone().unwrap_or_else(|| "Bow plan".to_owned()),
+        title: desk.score().title.clone().unwrap_or_else(|| "Bow plan".to_owned()),
         subtitle: subtitle(desk, bars),
         bars: bars.clone(),
         lanes: &lanes,
         captions,
     };
-    let cutter = Cutter::new(desk.file.document(), &desk.score);
+    let cutter = Cutter::new(desk.file().document(), desk.score());
     let painter = Painter::new(&cutter, engraver, style);
     painter.draw(&content).map_err(|error| Failure::Picture { why: error.to_string() })
 }
@@ -115,7 +116,7 @@ fn lanes_of<'a>(
     how_sure: bool,
     captions: &mut Vec<Caption>,
 ) -> Vec<LanePlan<'a>> {
-    let (line, plan, hair) = (&desk.lines[index], &desk.plans[index], desk.settings[index].reach.hair);
+    let (line, plan, hair) = (&desk.lines()[index], &desk.plans()[index], desk.settings(index).reach.hair);
     let letter = |number: usize| {
         let number = u8::try_from(number).unwrap_or(u8::MAX);
         if found.is_empty() { String::new() } else { char::from(b'A'.saturating_add(number)).to_string() }
@@ -134,14 +135,14 @@ fn lanes_of<'a>(
         lanes.push(LanePlan { line, first, planned, hair, name: name.clone(), open: Vec::new() });
         #[expect(clippy::cast_precision_loss, reason = "for display")]
         let more = other.more.total() as f64 / 1000.0;
-        let what = alternative_name(&desk.score, line, other);
+        let what = alternative_name(desk.score(), line, other);
         captions.push(Caption { name, text: format!("{of}{what} (costs {more:.2} more)") });
     }
     lanes
 }
 
 fn subtitle(desk: &Desk, bars: &RangeInclusive<u32>) -> String {
-    let score = &desk.score;
+    let score = desk.score();
     let bars = match (score.bar_label(*bars.start()), score.bar_label(*bars.end())) {
         (first, last) if score.movement_of(*bars.start()) != score.movement_of(*bars.end()) => {
             let movement = |bar| score.movement_said(bar).unwrap_or_default();
@@ -156,5 +157,5 @@ fn subtitle(desk: &Desk, bars: &RangeInclusive<u32>) -> String {
             }
         }
     };
-    std::iter::once(bars).chain(desk.assumptions.iter().cloned()).collect::<Vec<_>>().join(". ")
+    std::iter::once(bars).chain(desk.assumptions().iter().cloned()).collect::<Vec<_>>().join(". ")
 }

@@ -3,11 +3,11 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
+use arcata_analysis::Player;
 use arcata_bow::plan::MarkReading;
-use arcata_bow::{Profile, Reading};
 use arcata_engrave::Engraver;
 use arcata_report::{AsideView, FileView, Outcome, ReviewView, SummaryRow, summary};
-use arcata_review::{Beside, Finding, Piece, REGISTER, ReviewSettings, Severity, reviewed};
+use arcata_review::{Beside, Finding, REGISTER, ReviewSettings, Severity};
 use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
 use rayon::prelude::*;
 
@@ -25,7 +25,7 @@ struct Reviewed {
 /// What is asked of every score.
 struct Request<'a> {
     arguments: &'a ReviewArguments,
-    profile: Profile,
+    player: Player,
     settings: ReviewSettings,
     /// Draws the pages.
     engraver: Engraver,
@@ -34,7 +34,7 @@ struct Request<'a> {
 pub(crate) fn run(arguments: &ReviewArguments) -> Result<ExitCode, Failure> {
     let request = Request {
         arguments,
-        profile: studio::player(&arguments.shared.player)?,
+        player: studio::player(&arguments.shared.player)?,
         settings: settings(arguments)?,
         engraver: engraving::engraver(),
     };
@@ -194,28 +194,17 @@ fn review_all(scores: &[PathBuf], request: &Request<'_>) -> Result<Vec<Reviewed>
 }
 
 fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Result<Reviewed, Failure> {
-    let Request { arguments, profile, settings, engraver } = request;
+    let Request { arguments, player, settings, engraver } = request;
     let kept = match arguments.tell_all {
         true => None,
         false => aside_file::of(path, arguments.aside.as_deref())?,
     };
     let (aside_path, aside) = kept.unzip();
-    let desk = studio::open_told(path, &arguments.shared, profile, MarkReading::Law, aside.as_ref())?;
+    let desk = studio::open_told(path, &arguments.shared, player, MarkReading::Law, aside.as_ref())?;
     let bars = desk.bars.clone();
     let beside = beside(&arguments.beside)?;
-    let options = studio::line_options(&arguments.shared, &desk.score, &bars);
-    let reading = Reading::new(&desk.score, profile, &options);
-    let piece = Piece {
-        document: Some(desk.file.document()),
-        score: &desk.score,
-        lines: &desk.lines,
-        plans: &desk.plans,
-        reading: Some(&reading),
-        profile,
-        beside: &beside,
-    };
     let settings = ReviewSettings { bars: Some(bars), aside: aside.unwrap_or_default(), ..settings.clone() };
-    let reviewed = reviewed(&piece, &settings);
+    let reviewed = desk.snapshot().review(&beside, &settings);
     let unused = reviewed.unused(&settings);
     let aside = aside_path.map(|path| {
         AsideView::new(&path.display().to_string(), &settings.aside, &reviewed.set_aside, &unused)
@@ -223,24 +212,17 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     });
     let mut findings = reviewed.findings;
     if !arguments.shared.part.is_empty() {
-        let chosen = bars::parts(&desk.score, &arguments.shared.part)?;
+        let chosen = bars::parts(desk.score(), &arguments.shared.part)?;
         findings.retain(|finding| finding.place.part.is_none_or(|part| chosen.contains(&part)));
     }
     let file = path.display().to_string();
     let row = row(&file, &desk, &findings);
     let lines: Vec<_> = desk.shown().map(|(line, _)| line.clone()).collect();
     let view =
-        FileView::reviewed(&file, &desk.score, &lines, desk.assumptions.clone(), &findings).beside(aside);
+        FileView::reviewed(&file, desk.score(), &lines, desk.assumptions().to_vec(), &findings).beside(aside);
     if let Some(out) = &page {
-        let html = review_pages::page(
-            &desk,
-            &view,
-            &findings,
-            &arguments.shared,
-            profile,
-            engraver,
-            arguments.language,
-        );
+        let html =
+            review_pages::page(&desk, &view, &findings, &arguments.shared, engraver, arguments.language);
         review_pages::write(out, &html)?;
     }
     Ok(Reviewed { view, row, page })
@@ -258,12 +240,12 @@ fn beside(paths: &[PathBuf]) -> Result<Vec<Beside>, Failure> {
 
 fn row(file: &str, desk: &studio::Desk, findings: &[Finding]) -> SummaryRow {
     let outcome = Outcome::Reviewed {
-        title: desk.score.title.clone(),
-        bars: desk.score.bars.len(),
-        bowed_parts: desk.score.parts.iter().filter(|part| part.instrument.is_bowed()).count(),
+        title: desk.score().title.clone(),
+        bars: desk.score().bars.len(),
+        bowed_parts: desk.score().parts.iter().filter(|part| part.instrument.is_bowed()).count(),
         strokes: desk.shown().map(|(line, _)| line.strokes.len()).sum(),
         findings: summary::count(findings),
-        problems: desk.score.problems.len(),
+        problems: desk.score().problems.len(),
     };
     SummaryRow { file: file.to_owned(), outcome }
 }

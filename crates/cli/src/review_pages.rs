@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use arcata_bow::together::downbeats;
-use arcata_bow::{Line, Plan, Profile};
+use arcata_bow::{Line, Plan};
 use arcata_engrave::{Engraver, music_style_sheet};
 use arcata_files::FileError;
 use arcata_languages::{Language, Texts};
@@ -17,7 +17,7 @@ use crate::args::Shared;
 use crate::failure::Failure;
 use crate::files;
 use crate::review_pictures::{Scenes, example};
-use crate::studio::{self, Desk};
+use crate::studio::Desk;
 
 /// What every page that this program makes says of itself: only such files are written over.
 const OURS: &str = r#"<meta name="generator" content="Arcata">"#;
@@ -28,11 +28,10 @@ pub(crate) fn page(
     view: &FileView,
     findings: &[Finding],
     shared: &Shared,
-    profile: &Profile,
     engraver: &Engraver,
     language: Language,
 ) -> String {
-    let scenes = Scenes::new(desk, profile, studio::line_options(shared, &desk.score, &desk.bars), engraver);
+    let scenes = Scenes::new(desk, engraver);
     let pictures = scenes.draw(findings);
     let music_in_text = pictures.iter().any(|pictures| {
         let all = pictures.now.iter().chain(pictures.proposals.iter().flatten());
@@ -47,11 +46,11 @@ pub(crate) fn page(
         example: example(rule.card.id, engraver),
         explanation: explanation(rule.card.id, &texts),
     });
-    let (lines, plans): (Vec<Line>, Vec<Plan>) =
-        desk.shown().map(|(line, plan)| (line.clone(), plan.clone())).unzip();
+    let (lines, plans): (Vec<Line>, Vec<&Plan>) =
+        desk.shown().map(|(line, plan)| (line.clone(), plan)).unzip();
     review_html(&ReportPage {
         view,
-        strip: Strip::new(&desk.score, &lines, &downbeats(&desk.score, &lines, &plans)),
+        strip: Strip::new(desk.score(), &lines, &downbeats(desk.score(), &lines, &plans)),
         settings: settings(shared),
         rules: rules.collect(),
         pictures,

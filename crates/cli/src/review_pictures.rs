@@ -29,7 +29,7 @@ const TOLD: usize = 24;
 pub(crate) struct Scenes<'a> {
     desk: &'a Desk,
     profile: &'a Profile,
-    options: LineOptions,
+    options: &'a LineOptions,
     engraver: &'a Engraver,
     style: PictureStyle,
 }
@@ -44,12 +44,9 @@ struct Staged<'a> {
 }
 
 impl<'a> Scenes<'a> {
-    pub(crate) fn new(
-        desk: &'a Desk,
-        profile: &'a Profile,
-        options: LineOptions,
-        engraver: &'a Engraver,
-    ) -> Self {
+    pub(crate) fn new(desk: &'a Desk, engraver: &'a Engraver) -> Self {
+        let ground = desk.snapshot().ground();
+        let (profile, options) = (&ground.config.player.profile, &ground.options);
         let style = PictureStyle {
             frog: profile.words.frog.value.clone(),
             tip: profile.words.tip.value.clone(),
@@ -60,11 +57,11 @@ impl<'a> Scenes<'a> {
 
     /// The pictures of all findings, on all cores. What cannot be drawn is left out: the words stand.
     pub(crate) fn draw(&self, findings: &[Finding]) -> Vec<FindingPictures> {
-        let document = self.desk.file.document();
-        let cutter = Cutter::new(document, &self.desk.score);
+        let document = self.desk.file().document();
+        let cutter = Cutter::new(document, self.desk.score());
         let mut pictures: Vec<FindingPictures> =
             findings.par_iter().map(|finding| self.as_it_stands(&cutter, finding)).collect();
-        let bars = Bars::new(document, &self.desk.score);
+        let bars = Bars::new(document, self.desk.score());
         let jobs = jobs(findings, &bars, |finding| (self.parts(finding), self.bars(finding)));
         let drawn: Vec<_> = waves(jobs).par_iter().flat_map(|wave| self.with_proposals(wave)).collect();
         for ((finding, proposal), drawn) in drawn {
@@ -77,12 +74,12 @@ impl<'a> Scenes<'a> {
         let parts = self.parts(finding);
         let desk = self.desk;
         let staged = Staged {
-            document: desk.file.document(),
-            score: &desk.score,
+            document: desk.file().document(),
+            score: desk.score(),
             bowed: desk
-                .lines
+                .lines()
                 .iter()
-                .zip(&desk.plans)
+                .zip(desk.plans().iter().map(AsRef::as_ref))
                 .filter(|(line, _)| parts.contains(&line.part))
                 .collect(),
             about: self.about(finding),
@@ -96,7 +93,7 @@ impl<'a> Scenes<'a> {
     fn parts(&self, finding: &Finding) -> Vec<usize> {
         finding.place.part.map_or_else(
             || {
-                let mut parts: Vec<usize> = self.desk.lines.iter().map(|line| line.part).collect();
+                let mut parts: Vec<usize> = self.desk.lines().iter().map(|line| line.part).collect();
                 parts.dedup();
                 parts.truncate(MOST_PARTS);
                 parts
@@ -108,13 +105,13 @@ impl<'a> Scenes<'a> {
     /// The bars of the finding's notes, with a bar before; where that is little, with a bar after. All of one movement.
     fn bars(&self, finding: &Finding) -> RangeInclusive<u32> {
         let place = &finding.place;
-        let part = place.part.and_then(|part| self.desk.score.parts.get(part));
+        let part = place.part.and_then(|part| self.desk.score().parts.get(part));
         let notes = part.into_iter().flat_map(|part| {
             place.notes.iter().filter_map(|note| part.notes.get(note.0 as usize)).map(|note| note.bar)
         });
         let (first, last) =
             notes.fold((place.bar, place.bar), |(first, last), bar| (first.min(bar), last.max(bar)));
-        let score = &self.desk.score;
+        let score = self.desk.score();
         let Some(movement) = score.movements.get(score.movement_of(place.bar)) else { return first..=last };
         let start = first.saturating_sub(1).max(*movement.bars.start());
         let last = last.max(start + 2).min(start + MOST_BARS - 1).min(*movement.bars.end());
@@ -122,7 +119,7 @@ impl<'a> Scenes<'a> {
     }
 
     fn about(&self, finding: &Finding) -> BTreeSet<String> {
-        let part = finding.place.part.and_then(|part| self.desk.score.parts.get(part));
+        let part = finding.place.part.and_then(|part| self.desk.score().parts.get(part));
         part.into_iter()
             .flat_map(|part| finding.place.notes.iter().filter_map(|note| part.notes.get(note.0 as usize)))
             .map(|note| note_name(note.node))
@@ -132,7 +129,7 @@ impl<'a> Scenes<'a> {
     /// Bars in a score with proposals in it: read anew, bowed anew around the bars and as before elsewhere.
     fn with_proposals(&self, wave: &Wave<'_>) -> Vec<((usize, usize), Option<Drawn>)> {
         let Some((document, score)) = self.changed(wave) else { return Vec::new() };
-        let reading = Reading::new(&score, self.profile, &self.options);
+        let reading = Reading::new(&score, self.profile, self.options);
         let near = wave.near();
         let lines: Vec<(Line, Plan)> = near
             .par_iter()
@@ -159,7 +156,7 @@ impl<'a> Scenes<'a> {
     }
 
     fn changed(&self, wave: &Wave<'_>) -> Option<(Document, Score)> {
-        let bytes = self.desk.file.document().apply(&wave.edits()?).ok()?;
+        let bytes = self.desk.file().document().apply(&wave.edits()?).ok()?;
         let document = Document::parse(bytes, &Limits::default()).ok()?;
         let score = arcata_score::read(&document);
         Some((document, score))
@@ -168,15 +165,15 @@ impl<'a> Scenes<'a> {
     fn planned_around(&self, line: &Line, near: &[RangeInclusive<u32>]) -> Plan {
         let mut settings = self.profile.plan_settings(line.instrument);
         let desk = self.desk;
-        let before = desk.lines.iter().position(|before| before.is_of(line));
+        let before = desk.lines().iter().position(|before| before.is_of(line));
         if let Some(before) = before {
             let is_far = |bar: u32| !near.iter().any(|near| near.contains(&bar));
             let far = line.strokes.iter().enumerate().filter(|(_, stroke)| is_far(stroke.bar));
-            let strokes = &desk.lines[before].strokes;
+            let strokes = &desk.lines()[before].strokes;
             settings.anchors = far
                 .filter_map(|(index, stroke)| {
                     let old = strokes.binary_search_by_key(&stroke.onset, |old| old.onset).ok()?;
-                    let planned = desk.plans[before].strokes.get(old)?;
+                    let planned = desk.plans()[before].strokes.get(old)?;
                     Some(Anchor {
                         stroke: index,
                         direction: Some(planned.direction),
@@ -241,7 +238,8 @@ pub(crate) fn example(rule: &str, engraver: &Engraver) -> Option<RuleExample> {
     let example = Example::of_rule(rule)?;
     let picture = example.picture(engraver).ok()?;
     let last = u32::try_from(example.score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
-    let bowed: Vec<(&Line, &Plan)> = example.lines.iter().zip(&example.plans).collect();
+    let bowed: Vec<(&Line, &Plan)> =
+        example.lines.iter().zip(example.plans.iter().map(AsRef::as_ref)).collect();
     let drawn = Drawn {
         svg: pointed(&picture.content, &BTreeSet::new()),
         width: picture.width,

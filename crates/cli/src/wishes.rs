@@ -27,7 +27,7 @@ struct Typed<'a> {
 
 /// The anchors of each line; one without a part's name means the lines that are shown.
 pub(crate) fn anchors(desk: &Desk, texts: &[String]) -> Result<Vec<Vec<Anchor>>, Failure> {
-    let Desk { score, lines, shown, .. } = desk;
+    let (score, lines, shown) = (desk.score(), desk.lines(), &desk.shown);
     let mut found = vec![Vec::new(); lines.len()];
     for text in texts {
         let failed = |why: String| Failure::Anchor { text: text.clone(), why };

@@ -16,6 +16,8 @@ mod picture;
 mod table;
 mod text;
 
+use std::sync::Arc;
+
 use arcata_bow::{Line, LineOptions, Plan, Profile, all_lines};
 use arcata_review::{Beside, Piece};
 use arcata_score::Score;
@@ -36,7 +38,7 @@ pub struct Example {
     /// Its bowing lines.
     pub lines: Vec<Line>,
     /// Their plans.
-    pub plans: Vec<Plan>,
+    pub plans: Vec<Arc<Plan>>,
 }
 
 /// The MusicXML of a rule's example.
@@ -65,8 +67,11 @@ impl Example {
         let lines = all_lines(&score, &profile, &LineOptions::default());
         let example = Self { document, score, beside, profile, lines, plans: Vec::new() };
         let settings = |line| example.piece().plan_settings(line);
-        let plans =
-            example.lines.iter().enumerate().map(|(index, line)| arcata_bow::plan(line, &settings(index)));
+        let plans = example
+            .lines
+            .iter()
+            .enumerate()
+            .map(|(index, line)| Arc::new(arcata_bow::plan(line, &settings(index))));
         let plans = plans.collect();
         Ok(Self { plans, ..example })
     }

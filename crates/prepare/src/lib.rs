@@ -1,15 +1,9 @@
 //! What players get: a score with a layer on it, parts in files of their own, change sheets with the bars that change engraved.
 
-mod asked;
-mod assumed;
 mod part;
 mod planned_marks;
 mod sheet;
-mod with_layer;
 
-pub use asked::{BowedLine, Planner, asks, stroke_of, told};
-pub use assumed::assumptions;
 pub use part::{PartPaper, page_end_words, part_file_name, part_paper, remark_words};
 pub use planned_marks::{PlannedMarks, planned_marks};
 pub use sheet::{engrave_bars, marked, written};
-pub use with_layer::{WithLayer, read_entries, with_layer, with_read_marks};

@@ -7,7 +7,7 @@ use arcata_bow::{Line, Link, Plan};
 use arcata_layer::BowAddition;
 use arcata_score::Score;
 
-use crate::asked::first_note;
+use arcata_analysis::first_note;
 
 /// Which marks of a plan are written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -8,7 +8,7 @@ use arcata_report::sheet::{EXCERPT_WIDTH, Excerpt, SheetView};
 use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, NodeId};
 
-use crate::{WithLayer, with_layer};
+use arcata_analysis::{WithLayer, with_layer};
 
 /// From the first line of a staff to the fifth, mm: small, but as readable as a pocket score.
 const STAFF: f64 = 5.0;

@@ -1,6 +1,7 @@
 //! The audit of printed bow marks as data.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use arcata_bow::audit::{AuditedMark, MarkClass};
 use arcata_bow::plan::least_marks;
@@ -133,7 +134,7 @@ impl MarksView {
     pub fn new(
         file: &str,
         score: &Score,
-        (lines, plans): (&[Line], &[Plan]),
+        (lines, plans): (&[Line], &[Arc<Plan>]),
         marks: &[AuditedMark],
         profile: &Profile,
         counts_bar: impl Fn(u32) -> bool,

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
+use std::sync::Arc;
 
 use arcata_bow::together::{Agreement, Departure, Downbeat, Group, Speaking, Together};
 use arcata_bow::together::{Reason, departures, downbeats, groups};
@@ -175,7 +176,7 @@ impl DepartureView {
 impl DownbeatsView {
     /// The downbeats of the bars (indices) asked for.
     #[must_use]
-    pub fn new(score: &Score, lines: &[Line], plans: &[Plan], bars: &RangeInclusive<u32>) -> Self {
+    pub fn new(score: &Score, lines: &[Line], plans: &[Arc<Plan>], bars: &RangeInclusive<u32>) -> Self {
         let told = downbeats(score, lines, plans).into_iter().filter(|downbeat| bars.contains(&downbeat.bar));
         let names = line_names(lines);
         let bars = told.map(|downbeat| DownbeatView::of(score, lines, &names, &downbeat)).collect();

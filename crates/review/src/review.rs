@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
+use std::sync::Arc;
 
 use arcata_bow::{Line, Plan, Reading};
 use arcata_score::{Beginning, Score};
@@ -136,7 +137,7 @@ fn movement_alone(
     let of_line: Vec<usize> =
         (0..piece.lines.len()).filter(|line| piece.lines[*line].movement == index).collect();
     let lines: Vec<Line> = of_line.iter().map(|line| piece.lines[*line].alone(beginning)).collect();
-    let plans: Vec<Plan> =
+    let plans: Vec<Arc<Plan>> =
         of_line.iter().map(|line| piece.plans.get(*line).cloned().unwrap_or_default()).collect();
     let alone = Piece { score, lines: &lines, plans: &plans, reading, ..*piece };
     let mut found = asked(&alone, settings, &aside.counting_from(beginning.bar), Some(Sees::EachMovement));

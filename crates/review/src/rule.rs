@@ -1,5 +1,7 @@
 //! What a rule is, and what it is given.
 
+use std::sync::Arc;
+
 use arcata_bow::{Line, Plan, PlannedStroke, Reading, Stroke};
 use arcata_score::{Part, Score};
 use arcata_xml::Document;
@@ -132,7 +134,7 @@ pub struct Piece<'a> {
     pub lines: &'a [Line],
     /// A plan for each line, in the same order. A line whose plan is missing or of another length is
     /// looked at without directions.
-    pub plans: &'a [Plan],
+    pub plans: &'a [Arc<Plan>],
     /// What the lines were read by, so that other slurs can be tried on their notes; without it nothing
     /// is proposed that only a search among other slurs finds.
     pub reading: Option<&'a Reading<'a>>,

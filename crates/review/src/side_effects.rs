@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 use std::ops::Range;
+use std::sync::Arc;
 
 use arcata_bow::plan::Anchor;
 use arcata_bow::{Line, Plan, plan};
@@ -24,12 +25,13 @@ pub(crate) fn brings_worse(piece: &Piece<'_>, as_it_is: (&Line, &Plan), other: (
 
 /// What the rules that read directions and places say of a passage by itself.
 fn told(piece: &Piece<'_>, (stretch, plan): (&Line, &Plan), choices: Choices) -> BTreeSet<Told> {
+    let plans = [Arc::new(plan.clone())];
     let alone = Piece {
         // Without a document no rule looks for a remedy: it is only asked what it sees.
         document: None,
         reading: None,
         lines: std::slice::from_ref(stretch),
-        plans: std::slice::from_ref(plan),
+        plans: &plans,
         ..*piece
     };
     let mut all = BTreeSet::new();

@@ -66,7 +66,7 @@ pub(crate) fn alike(base: &Base, at: StrokeAt, goes: Goes) -> BTreeSet<StrokeAt>
 /// The same place of the same figure, wherever it comes in the line: what agrees with the stroke, what agrees with that, and so
 /// on, at the same place of the bar.
 fn places(base: &Base, at: StrokeAt) -> BTreeSet<StrokeAt> {
-    let line = &base.lines[at.line].strokes;
+    let line = &base.lines()[at.line].strokes;
     let as_this = |stroke: usize| {
         let (one, other) = (&line[at.stroke], &line[stroke]);
         one.offset == other.offset && one.length == other.length && one.kind == other.kind
@@ -89,7 +89,7 @@ fn players(base: &Base, at: StrokeAt) -> BTreeSet<StrokeAt> {
 
 /// The members of all agreements on the direction of a stroke.
 fn agreeing(base: &Base, at: StrokeAt, term: Term) -> impl Iterator<Item = StrokeAt> + '_ {
-    let of = base.agreements.iter().filter(move |agreement| {
+    let of = base.agreements().iter().filter(move |agreement| {
         agreement.term == term
             && agreement.about == About::Direction
             && agreement.members.iter().any(|member| (member.line, member.stroke) == (at.line, at.stroke))

@@ -1,20 +1,17 @@
 //! A score on the desk: read, its lines found, its bows planned, and planned anew where something is asked for.
 
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
-use std::sync::{Arc, OnceLock};
+use std::sync::Arc;
 
-use arcata_bow::plan::{Anchor, MarkReading, Settled, Sureness, settled, sureness};
-use arcata_bow::profile::Shipped;
-use arcata_bow::timing::TempoChoice;
-use arcata_bow::together::{Agreement, agreements, plan_together};
-use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, Style};
-use arcata_habits::Habits;
-use arcata_layer::{Addresses, HookSign, Layer, Mark, ToldBows};
-use arcata_prepare::{BowedLine, WithLayer, asks, stroke_of, told, with_read_marks};
+use arcata_analysis::{Config, Ground, Player, Snapshot, Source, asks, stroke_of, with_read_marks};
+use arcata_bow::plan::{Reach, Settled, settled};
+use arcata_bow::together::Agreement;
+use arcata_bow::{Line, Plan, PlanSettings, Profile, Reading};
+use arcata_layer::{Addresses, HookSign, Layer, Mark};
 use arcata_review::Aside;
-use arcata_score::{Length, NoteId, Score};
+use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditList, Limits, ScoreFile};
-use rayon::prelude::*;
 
 use crate::act::{ByteEdit, NotePlace, SlurIs};
 use crate::marked::{is_doubled, slur_entries, without};
@@ -46,21 +43,8 @@ pub(crate) struct StrokesMoved {
 /// What does not change while only bows are asked for.
 #[derive(Debug)]
 pub(crate) struct Base {
-    /// The score's own file, with what was changed in it.
-    pub(crate) file: ScoreFile,
-    /// The same with marks of the layers on it, where there are any.
-    marked: Option<WithLayer>,
-    /// The score as it is looked at, layers and all.
-    pub(crate) score: Score,
-    pub(crate) profile: Profile,
-    pub(crate) options: LineOptions,
-    pub(crate) lines: Vec<Line>,
-    /// How each line is planned where nothing is asked for; leanings towards the other lines are in it.
-    settings: Vec<PlanSettings>,
-    plans: Vec<Arc<Plan>>,
-    /// What had better go the same way.
-    pub(crate) agreements: Vec<Agreement>,
-    pub(crate) assumptions: Vec<String>,
+    /// The score, as it is looked at with layers and all, and how it is bowed where nothing is asked for.
+    pub(crate) ground: Arc<Ground>,
     /// Slurs that were named and are not there.
     pub(crate) slurs_without: Vec<String>,
 }
@@ -69,13 +53,8 @@ pub(crate) struct Base {
 #[derive(Clone, Debug)]
 pub(crate) struct Desk {
     pub(crate) base: Arc<Base>,
-    /// What is asked of each line.
-    pub(crate) anchors: Vec<Arc<Vec<Anchor>>>,
-    pub(crate) plans: Vec<Arc<Plan>>,
-    /// How sure each plan is of its strokes, once somebody has asked.
-    sure: Vec<Arc<OnceLock<Vec<Option<Sureness>>>>>,
-    /// Strokes of each line whose wish to go on as the stroke before contradicts another one.
-    contradicted: Vec<Arc<Vec<usize>>>,
+    /// How the score is bowed with what is asked of it.
+    pub(crate) snapshot: Snapshot,
     /// How the hooks that are asked for are written, by line and stroke.
     pub(crate) hook_signs: Arc<BTreeMap<(usize, usize), HookSign>>,
 }
@@ -87,61 +66,45 @@ impl Base {
     /// A file that is no score, edits that do not fit it, a profile that there is not; in words.
     pub(crate) fn new(bytes: &[u8], state: &State) -> Result<Self, String> {
         let file = changed(bytes, state)?;
-        let mut score = arcata_score::read(file.document());
-        let not_a_score =
-            score.problems.iter().find(|problem| problem.kind == arcata_score::ProblemKind::NotAScore);
-        if let Some(problem) = not_a_score {
-            return Err(problem.message.clone());
-        }
-        let marked = with_read_marks((file.document(), &score), &state.layers.together())?;
-        let mut slurs_without = Vec::new();
-        if let Some(marked) = &marked {
-            score = arcata_score::read(&marked.document);
-            slurs_without.extend(marked.left_out.iter().map(ToString::to_string));
-        }
-        slurs_without.extend(tell(&mut score, state));
-        let mut profile = profile(&state.profile)?.in_style(state.style);
-        let mut assumptions = Vec::new();
-        if let Some(habits) = &state.given.habits {
-            if habits.style == state.style {
-                profile = habits.put_into(profile)?;
-            }
-            assumptions.push(habits_words(habits, state.style));
-        }
-        let tempo = state.tempo.map_or(TempoChoice::Written, |quarters| {
-            TempoChoice::Opening(Length::new(i64::from(quarters), 1))
-        });
-        let options = LineOptions { tempo, louder: state.louder, ..LineOptions::default() };
-        let reading = Reading::new(&score, &profile, &options);
-        let bowed: Vec<usize> =
-            (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed()).collect();
-        let lines: Vec<Line> = bowed.par_iter().flat_map(|part| reading.lines(*part)).collect();
-        let alone =
-            |line: &Line| PlanSettings { marks: MarkReading::Law, ..profile.plan_settings(line.instrument) };
-        let alone: Vec<PlanSettings> = lines.iter().map(alone).collect();
-        let weights = alone.first().map(|settings| settings.weights.clone()).unwrap_or_default();
-        let agreements = agreements(&score, &lines, &weights);
-        let together = plan_together(&lines, &alone, &agreements);
-        assumptions.extend(arcata_prepare::assumptions(&lines, &options, reading.tempo.assumed()));
-        drop(reading);
-        Ok(Self {
-            file,
-            marked,
-            score,
-            profile,
-            options,
-            lines,
-            agreements,
-            settings: together.settings,
-            plans: together.plans.into_iter().map(Arc::new).collect(),
-            assumptions,
-            slurs_without,
-        })
+        let mut source = Source::of(file)?.with_layer(&state.layers.together())?;
+        let left_out = source.overlaid().map_or(&[][..], |overlaid| &overlaid.left_out);
+        let mut slurs_without: Vec<String> = left_out.iter().map(ToString::to_string).collect();
+        slurs_without.extend(tell(&mut source.score, state));
+        let ground = Arc::new(Ground::new(source, config(state)?));
+        Ok(Self { ground, slurs_without })
+    }
+
+    /// The score's own file, with what was changed in it.
+    pub(crate) fn file(&self) -> &ScoreFile {
+        self.ground.source.file()
     }
 
     /// The document that is looked at.
     pub(crate) fn document(&self) -> &Document {
-        self.marked.as_ref().map_or(self.file.document(), |marked| &marked.document)
+        self.ground.source.document()
+    }
+
+    /// The score as it is looked at, layers and all.
+    pub(crate) fn score(&self) -> &Score {
+        &self.ground.source.score
+    }
+
+    pub(crate) fn lines(&self) -> &[Line] {
+        &self.ground.bowed.lines
+    }
+
+    pub(crate) fn profile(&self) -> &Profile {
+        &self.ground.config.player.profile
+    }
+
+    /// What is taken for given, in words.
+    pub(crate) fn assumptions(&self) -> &[String] {
+        &self.ground.bowed.assumptions
+    }
+
+    /// What had better go the same way.
+    pub(crate) fn agreements(&self) -> &[Agreement] {
+        self.ground.bowed.agreed.as_ref().map_or(&[], |agreed| &agreed.agreements)
     }
 
     /// Edits of the document that is looked at as edits of the score's own.
@@ -149,12 +112,12 @@ impl Base {
     /// # Errors
     /// Where a layer has changed the place, in words.
     pub(crate) fn own_edits(&self, edits: &[ByteEdit]) -> Result<Vec<ByteEdit>, String> {
-        self.marked.as_ref().map_or_else(|| Ok(edits.to_vec()), |marked| without(marked, edits))
+        self.ground.source.overlaid().map_or_else(|| Ok(edits.to_vec()), |marked| without(marked, edits))
     }
 
     /// Whether the score's own file has a slur twice where layers stand on it.
     pub(crate) fn doubles_slurs(&self) -> bool {
-        self.marked.is_some() && is_doubled(&arcata_score::read(self.file.document()))
+        self.ground.source.overlaid().is_some() && is_doubled(&arcata_score::read(self.file().document()))
     }
 
     /// What the layer that is written in has to say of slurs so that they are as the edits leave them.
@@ -164,8 +127,8 @@ impl Base {
     pub(crate) fn slurs_for_layer(&self, state: &State, edits: &[ByteEdit]) -> Result<Layer, String> {
         let bytes = self.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?;
         let wanted = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
-        let mut from = arcata_score::read(self.file.document());
-        if let Some(marked) = with_read_marks((self.file.document(), &from), &state.layers.below())? {
+        let mut from = arcata_score::read(self.file().document());
+        if let Some(marked) = with_read_marks((self.file().document(), &from), &state.layers.below())? {
             from = arcata_score::read(&marked.document);
         }
         let entries = slur_entries(&from, &arcata_score::read(&wanted))?;
@@ -173,19 +136,19 @@ impl Base {
         Ok(Layer { parts: written.parts.clone(), score: written.score.clone(), entries, ..Layer::default() })
     }
 
-    /// The line and stroke that begins with a note.
-    pub(crate) fn stroke_of(&self, part: usize, note: NoteId) -> Option<(usize, usize)> {
-        stroke_of((&self.score, &self.lines), part, note)
+    /// What the bow of a line can do.
+    pub(crate) fn reach(&self, line: usize) -> Reach {
+        self.ground.reach(line)
     }
 
-    /// The settings of a line with what is asked of it.
-    pub(crate) fn settings(&self, line: usize, anchors: &[Anchor]) -> PlanSettings {
-        PlanSettings { anchors: anchors.to_vec(), ..self.settings[line].clone() }
+    /// The line and stroke that begins with a note.
+    pub(crate) fn stroke_of(&self, part: usize, note: NoteId) -> Option<(usize, usize)> {
+        stroke_of((self.score(), self.lines()), part, note)
     }
 }
 
 fn hook_signs(base: &Base, layer: &Layer) -> BTreeMap<(usize, usize), HookSign> {
-    let addresses = Addresses::new(&base.score);
+    let addresses = Addresses::new(base.score());
     let hooks = layer.entries.iter().filter_map(|entry| {
         let Mark::Hook { sign, .. } = entry.mark else { return None };
         let found = addresses.find(&entry.place).ok()?;
@@ -197,48 +160,17 @@ fn hook_signs(base: &Base, layer: &Layer) -> BTreeMap<(usize, usize), HookSign> 
 impl Desk {
     /// The desk with a layer on it; lines of which nothing else is asked than before keep their plans.
     pub(crate) fn new(base: Arc<Base>, layer: &Layer, before: Option<&Desk>) -> Self {
+        let asked = asks((base.score(), base.lines()), layer);
         let before = before.filter(|before| Arc::ptr_eq(&before.base, &base));
-        let asked = asks((&base.score, &base.lines), layer);
-        let (mut anchors, mut plans, mut contradicted, mut sure) =
-            (Vec::new(), Vec::new(), Vec::new(), Vec::new());
-        for (line, asked) in asked.into_iter().enumerate() {
-            if let Some(before) = before.filter(|before| *before.anchors[line] == asked) {
-                anchors.push(before.anchors[line].clone());
-                plans.push(before.plans[line].clone());
-                contradicted.push(before.contradicted[line].clone());
-                sure.push(before.sure[line].clone());
-                continue;
-            }
-            let found = if asked.is_empty() {
-                Settled::default()
-            } else {
-                settled(&base.lines[line], &base.settings(line, &asked))
-            };
-            plans.push(if asked.is_empty() { base.plans[line].clone() } else { Arc::new(found.plan) });
-            contradicted.push(Arc::new(found.contradicted));
-            anchors.push(Arc::new(asked));
-            sure.push(Arc::default());
-        }
+        let free = || Snapshot::new(base.ground.clone());
+        let snapshot = before.map_or_else(free, |before| before.snapshot.clone()).asking(asked);
         let hook_signs = Arc::new(hook_signs(&base, layer));
-        Self { base, anchors, plans, sure, contradicted, hook_signs }
+        Self { base, snapshot, hook_signs }
     }
 
-    /// How sure the plan of a line is of each of its strokes; reckoned once.
-    pub(crate) fn sureness(&self, line: usize) -> &[Option<Sureness>] {
-        self.sure[line].get_or_init(|| {
-            let settings = self.base.settings(line, &self.anchors[line]);
-            sureness(&self.base.lines[line], &settings, &self.plans[line])
-        })
-    }
-
-    /// What the hooks and retakes of the layer that the desk has on it come to.
-    pub(crate) fn told(&self, layer: &Layer) -> ToldBows {
-        let base = &self.base;
-        told((&base.score, &base.lines), layer, |line| BowedLine {
-            plan: &self.plans[line],
-            contradicted: &self.contradicted[line],
-            reach: base.settings[line].reach,
-        })
+    /// A plan for each line.
+    pub(crate) fn plans(&self) -> &[Arc<Plan>] {
+        self.snapshot.plans()
     }
 
     /// The bars of each line whose strokes are planned or written otherwise than before: (line, first, last).
@@ -247,14 +179,16 @@ impl Desk {
             return Vec::new();
         }
         let mut found = Vec::new();
-        for (index, (now, was)) in self.plans.iter().zip(&before.plans).enumerate() {
+        for (index, (now, was)) in self.plans().iter().zip(before.plans()).enumerate() {
             let same_signs = self.hook_signs == before.hook_signs;
-            if Arc::ptr_eq(now, was) && self.anchors[index] == before.anchors[index] && same_signs {
+            let anchors = |desk: &Desk| desk.snapshot.anchors(index).to_vec();
+            if Arc::ptr_eq(now, was) && anchors(self) == anchors(before) && same_signs {
                 continue;
             }
-            let strokes = &self.base.lines[index].strokes;
-            let asked =
-                |desk: &Desk, stroke: usize| desk.anchors[index].iter().any(|anchor| anchor.stroke == stroke);
+            let strokes = &self.base.lines()[index].strokes;
+            let asked = |desk: &Desk, stroke: usize| {
+                desk.snapshot.anchors(index).iter().any(|anchor| anchor.stroke == stroke)
+            };
             let other = (0..strokes.len()).filter(|stroke| {
                 now.strokes[*stroke] != was.strokes[*stroke]
                     || asked(self, *stroke) != asked(before, *stroke)
@@ -272,14 +206,14 @@ impl Desk {
     pub(crate) fn strokes_moved(&self, before: &Desk) -> StrokesMoved {
         let mut moved = StrokesMoved::default();
         let mut turned = BTreeSet::new();
-        for (index, (line, plan)) in self.base.lines.iter().zip(&self.plans).enumerate() {
+        for (index, (line, plan)) in self.base.lines().iter().zip(self.plans()).enumerate() {
             let same_base = Arc::ptr_eq(&self.base, &before.base);
-            if same_base && Arc::ptr_eq(plan, &before.plans[index]) {
+            if same_base && Arc::ptr_eq(plan, &before.plans()[index]) {
                 continue;
             }
             // Notes are where they were: strokes are told by the note they begin with.
-            let Some(at) = before.base.lines.iter().position(|other| other.is_of(line)) else { continue };
-            let was = &before.base.lines[at].strokes;
+            let Some(at) = before.base.lines().iter().position(|other| other.is_of(line)) else { continue };
+            let was = &before.base.lines()[at].strokes;
             // Several begin at one moment where there are grace notes: the first goes with the first.
             let mut nth = 0;
             let mut last = None;
@@ -288,7 +222,7 @@ impl Desk {
                 last = Some(stroke.onset);
                 let then = was.partition_point(|other| other.onset < stroke.onset) + nth;
                 let there = was.get(then).is_some_and(|other| other.onset == stroke.onset);
-                let Some(old) = before.plans[at].strokes.get(then).filter(|_| there) else {
+                let Some(old) = before.plans()[at].strokes.get(then).filter(|_| there) else {
                     turned.insert(stroke.bar);
                     moved.turned += 1;
                     continue;
@@ -325,7 +259,7 @@ impl Desk {
     /// # Errors
     /// Where there is no such line, or the layer does not fit; in words.
     pub(crate) fn alone(&self, state: &State, layer: &Layer, line: usize) -> Result<ChangedLine, String> {
-        let own = self.base.file.document();
+        let own = self.base.file().document();
         let document = match with_read_marks((own, &arcata_score::read(own)), layer)? {
             Some(marked) => marked.document,
             None => Document::parse(own.bytes().to_vec(), &Limits::default())
@@ -341,27 +275,24 @@ impl Desk {
         line: usize,
     ) -> Result<ChangedLine, String> {
         let base = &self.base;
-        let of = base.lines.get(line).ok_or("there is no such line")?;
+        let of = base.lines().get(line).ok_or("there is no such line")?;
         let mut score = arcata_score::read(&document);
         tell(&mut score, state);
-        let mut lines = Reading::new(&score, &base.profile, &base.options).lines(of.part);
+        let mut lines = Reading::new(&score, base.profile(), &base.ground.options).lines(of.part);
         lines.retain(|other| other.is_of(of));
         let anchors = asks((&score, &lines), layer);
         let changed = lines.pop().ok_or("no bow moves in this line then")?;
         // The leanings towards the other lines are those of the strokes as they were.
-        let settings = PlanSettings { leanings: Vec::new(), ..base.settings(line, &anchors[0]) };
+        let anchors = anchors[0].clone();
+        let settings =
+            PlanSettings { leanings: Vec::new(), anchors, ..base.ground.bowed.settings[line].clone() };
         let Settled { plan, .. } = settled(&changed, &settings);
         Ok(ChangedLine { document, score, line: changed, plan })
-    }
-
-    /// The plans, for what wants them in a row.
-    pub(crate) fn all_plans(&self) -> Vec<Plan> {
-        self.plans.iter().map(|plan| plan.as_ref().clone()).collect()
     }
 }
 
 /// Edits of an act as edits of a document.
-fn edit_list(edits: &[ByteEdit]) -> Result<EditList, String> {
+pub(crate) fn edit_list(edits: &[ByteEdit]) -> Result<EditList, String> {
     let edit = |edit: &ByteEdit| arcata_xml::Edit {
         range: edit.from..edit.to.max(edit.from),
         insert: edit.insert.clone(),
@@ -374,12 +305,18 @@ fn changed(bytes: &[u8], state: &State) -> Result<ScoreFile, String> {
     let open = |bytes: Vec<u8>| {
         arcata_xml::open_score(bytes, &Limits::default()).map_err(|problem| problem.to_string())
     };
-    let mut file = open(bytes.to_vec())?;
+    let file = open(bytes.to_vec())?;
+    let mut text = Cow::Borrowed(file.document().text());
     for edits in &state.edits {
-        // A package stays one.
-        file = open(file.write_edited(&edit_list(edits)?).map_err(|problem| problem.to_string())?)?;
+        text = Cow::Owned(edit_list(edits)?.apply_to(&text).map_err(|problem| problem.to_string())?);
     }
-    Ok(file)
+    match text {
+        Cow::Borrowed(_) => Ok(file),
+        // A package stays one.
+        Cow::Owned(text) => {
+            open(file.write(&file.document().encoded(&text)).map_err(|problem| problem.to_string())?)
+        }
+    }
 }
 
 /// Notes what slurs are said to be, beside the score and in the session; what no slur answers to, in words.
@@ -429,19 +366,14 @@ fn tell_slurs(score: &mut Score, told: &[(NotePlace, SlurIs)]) -> Vec<String> {
     without
 }
 
-/// That a leader's habits hold, or rest.
-fn habits_words(habits: &Habits, style: Style) -> String {
-    if habits.style == style {
-        format!("a leader's habits, learned from {} marked strokes", habits.strokes)
-    } else {
+/// Who plays, and how the score is read.
+fn config(state: &State) -> Result<Config, String> {
+    let habits = state.given.habits.as_deref();
+    let fitting = habits.filter(|habits| habits.style == state.style);
+    let mut player = Player::new(Player::named(&state.profile)?, Some(state.style), fitting)?;
+    let rest = habits.filter(|habits| habits.style != state.style).map(|habits| {
         format!("the leader's habits rest: they were learned in the style {}", habits.style.name())
-    }
-}
-
-fn profile(name: &str) -> Result<Profile, String> {
-    Shipped::ALL
-        .into_iter()
-        .find(|shipped| shipped.name() == name)
-        .map(Profile::shipped)
-        .ok_or_else(|| format!("there is no player called \"{name}\": professional, amateur or student"))
+    });
+    player.told.extend(rest);
+    Ok(Config { player, tempo: state.tempo, louder: state.louder, ..Config::default() })
 }

@@ -68,13 +68,13 @@ pub(crate) const WIDTHS: RangeInclusive<u16> = 70..=420;
 
 impl Wanted {
     fn lines(&self, desk: &Desk) -> Vec<usize> {
-        let lines = desk.base.lines.iter().enumerate();
+        let lines = desk.base.lines().iter().enumerate();
         let chosen = lines.filter(|(_, line)| self.parts.is_empty() || self.parts.contains(&line.part));
         chosen.map(|(index, _)| index).collect()
     }
 
     fn style(&self, desk: &Desk) -> PictureStyle {
-        let words = &desk.base.profile.words;
+        let words = &desk.base.profile().words;
         PictureStyle {
             width: f64::from(self.width.clamp(*WIDTHS.start(), *WIDTHS.end())),
             side: 5.0,
@@ -89,12 +89,12 @@ impl Wanted {
 
     fn lanes<'d>(&self, lines: &[usize], desk: &'d Desk) -> Vec<LanePlan<'d>> {
         let lane = |index: &usize| LanePlan {
-            line: &desk.base.lines[*index],
+            line: &desk.base.lines()[*index],
             first: 0,
-            planned: &desk.plans[*index].strokes,
-            hair: desk.base.settings(*index, &[]).reach.hair,
+            planned: &desk.plans()[*index].strokes,
+            hair: desk.base.reach(*index).hair,
             name: String::new(),
-            open: if self.sure { open_strokes(desk.sureness(*index)) } else { Vec::new() },
+            open: if self.sure { open_strokes(desk.snapshot.sureness(*index)) } else { Vec::new() },
         };
         lines.iter().map(lane).collect()
     }
@@ -139,8 +139,8 @@ pub(crate) const MOST_SMALL: u32 = 8;
 pub(crate) fn systems(desk: &Desk, wanted: &Wanted, engraver: &Engraver) -> Vec<SystemView> {
     let (lines, style) = (wanted.lines(desk), wanted.style(desk));
     let lanes = wanted.lanes(&lines, desk);
-    let last = u32::try_from(desk.base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
-    let cutter = Cutter::new(desk.base.document(), &desk.base.score);
+    let last = u32::try_from(desk.base.score().bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+    let cutter = Cutter::new(desk.base.document(), desk.base.score());
     let painter = Painter::new(&cutter, engraver, &style);
     let content = content(0..=last, &lanes);
     painter
@@ -179,7 +179,7 @@ pub(crate) fn system_picture(
     bars: RangeInclusive<u32>,
     engraver: &Engraver,
 ) -> Result<Picture, String> {
-    if bars.is_empty() || *bars.end() as usize >= desk.base.score.bars.len() {
+    if bars.is_empty() || *bars.end() as usize >= desk.base.score().bars.len() {
         return Err("there are no such bars".to_owned());
     }
     let (lines, style) = (wanted.lines(desk), wanted.style(desk));
@@ -187,7 +187,7 @@ pub(crate) fn system_picture(
         return Err("no bow moves in these parts".to_owned());
     }
     let lanes = wanted.lanes(&lines, desk);
-    let cutter = Cutter::new(desk.base.document(), &desk.base.score);
+    let cutter = Cutter::new(desk.base.document(), desk.base.score());
     let painter = Painter::new(&cutter, engraver, &style);
     let pictures = painter.draw_system(&content(bars, &lanes)).map_err(|problem| problem.to_string())?;
     Ok(pictures.into_iter().next().ok_or("there is nothing to draw")?)

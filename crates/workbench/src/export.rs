@@ -2,12 +2,13 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use arcata_analysis::{WithLayer, with_layer};
 use arcata_bow::timing::TempoMap;
 use arcata_engrave::{
     BookletRequest, Cutter, Engraver, House, LanePlan, Painter, PictureContent, PictureStyle, SystemWide, pdf,
 };
 use arcata_layer::{Addresses, Layer};
-use arcata_prepare::{WithLayer, page_end_words, part_file_name, part_paper, remark_words, with_layer};
+use arcata_prepare::{page_end_words, part_file_name, part_paper, remark_words};
 use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
 use arcata_xml::Input;
 use rayon::prelude::*;
@@ -56,7 +57,7 @@ pub(crate) fn leaving(
         "score" => {
             let bowed = bowed(&desk, &state).map_err(wrong)?;
             told.extend(bowed.left_out.iter().map(ToString::to_string));
-            let file = &desk.base.file;
+            let file = desk.base.file();
             let bytes = file.write(bowed.document.bytes()).map_err(|problem| wrong(problem.to_string()))?;
             match file.kind() {
                 Input::Document => (format!("{stem}-bowed.musicxml"), SCORE, bytes),
@@ -71,7 +72,7 @@ pub(crate) fn leaving(
             (format!("{name}.bowings.json"), "application/json", bytes)
         }
         "pdf" => {
-            let title = desk.base.score.title.clone().unwrap_or_else(|| stem.clone());
+            let title = desk.base.score().title.clone().unwrap_or_else(|| stem.clone());
             let bytes = pages(&desk, &title, &shared.engraver).map_err(wrong)?;
             (format!("{stem}-bows.pdf"), PDF, bytes)
         }
@@ -81,7 +82,7 @@ pub(crate) fn leaving(
             let picture = drawing::system_picture(&desk, &wanted, bars.clone(), &shared.engraver);
             let picture = picture.map_err(wrong)?;
             let label = |bar: u32| {
-                desk.base.score.bars.get(bar as usize).map_or_else(String::new, |bar| plain(&bar.label))
+                desk.base.score().bars.get(bar as usize).map_or_else(String::new, |bar| plain(&bar.label))
             };
             let name = format!("{stem}-bars-{}-{}.svg", label(*bars.start()), label(*bars.end()));
             (name, "image/svg+xml", picture.svg().into_bytes())
@@ -93,7 +94,7 @@ pub(crate) fn leaving(
         }
         "parts" => return parts(&desk, &state, (&stem, part.part), &shared.engraver).map_err(wrong),
         "aside" => {
-            let text = beside::with(&path, &desk.base.score, &state).map_err(wrong)?;
+            let text = beside::with(&path, desk.base.score(), &state).map_err(wrong)?;
             (format!("{stem}.aside.toml"), "application/toml", text.into_bytes())
         }
         _ => {
@@ -111,9 +112,9 @@ fn plain(name: &str) -> String {
 
 /// The score with the shown layers on it.
 fn bowed(desk: &Desk, state: &State) -> Result<WithLayer, String> {
-    let document = desk.base.file.document();
+    let document = desk.base.file().document();
     let layer = state.layers.together();
-    with_layer((document, &arcata_score::read(document)), &layer, &desk.told(&layer))
+    with_layer((document, &arcata_score::read(document)), &layer, &desk.snapshot.told(&layer))
 }
 
 /// What is to be written into printed parts so that they say what the layers say.
@@ -123,10 +124,10 @@ fn sheet(desk: &Desk, layer: &Layer, engraver: &Engraver) -> Result<(Vec<u8>, Ve
             "nothing is to be written into the parts: no layer that is shown holds a bowing".to_owned()
         );
     }
-    let document = desk.base.file.document();
+    let document = desk.base.file().document();
     let score = &arcata_score::read(document);
     let addresses = Addresses::new(score);
-    let told = desk.told(layer);
+    let told = desk.snapshot.told(layer);
     let spelt_out = told.spelt_out(layer, &addresses);
     let mut view = SheetView::new(&SheetInput {
         addresses: &addresses,
@@ -151,7 +152,7 @@ fn parts(
 ) -> Result<Parcel, String> {
     let WithLayer { document, left_out, .. } = bowed(desk, state)?;
     let score = arcata_score::read(&document);
-    let tempo = TempoMap::new(&score, &desk.base.profile, desk.base.options.tempo);
+    let tempo = TempoMap::new(&score, desk.base.profile(), desk.base.ground.options.tempo);
     let wide = SystemWide::new(&document, &score);
     let house = House::default();
     let chosen: Vec<usize> = (0..score.parts.len())
@@ -192,33 +193,33 @@ fn parts(
 fn pages(desk: &Desk, title: &str, engraver: &Engraver) -> Result<Vec<u8>, String> {
     let base = &desk.base;
     let lanes: Vec<LanePlan<'_>> = base
-        .lines
+        .lines()
         .iter()
         .enumerate()
         .map(|(index, line)| LanePlan {
             line,
             first: 0,
-            planned: &desk.plans[index].strokes,
-            hair: base.settings(index, &[]).reach.hair,
+            planned: &desk.plans()[index].strokes,
+            hair: base.reach(index).hair,
             name: String::new(),
             open: Vec::new(),
         })
         .collect();
-    let last = u32::try_from(base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+    let last = u32::try_from(base.score().bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
     let content = PictureContent {
         title: title.to_owned(),
-        subtitle: base.assumptions.join(". "),
+        subtitle: base.assumptions().join(". "),
         bars: 0..=last,
         lanes: &lanes,
         captions: Vec::new(),
     };
     let style = PictureStyle {
         page_height: Some(297.0),
-        frog: base.profile.words.frog.value.clone(),
-        tip: base.profile.words.tip.value.clone(),
+        frog: base.profile().words.frog.value.clone(),
+        tip: base.profile().words.tip.value.clone(),
         ..PictureStyle::paper()
     };
-    let cutter = Cutter::new(base.document(), &base.score);
+    let cutter = Cutter::new(base.document(), base.score());
     let pictures =
         Painter::new(&cutter, engraver, &style).draw(&content).map_err(|problem| problem.to_string())?;
     pdf(&pictures).map_err(|problem| problem.to_string())

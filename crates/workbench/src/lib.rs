@@ -13,6 +13,7 @@ mod events;
 mod export;
 mod failed;
 mod guard;
+mod history;
 mod journal;
 mod layers;
 mod marked;

@@ -3,8 +3,8 @@
 
 use std::collections::BTreeMap;
 
+use arcata_analysis::WithLayer;
 use arcata_layer::{Addresses, Entry, Mark, Place};
-use arcata_prepare::WithLayer;
 use arcata_score::{NoteId, Score};
 
 use crate::act::ByteEdit;
@@ -113,8 +113,8 @@ fn entry(place: Option<Place>, mark: Option<Mark>) -> Result<Entry, String> {
 
 #[cfg(test)]
 mod tests {
+    use arcata_analysis::with_read_marks;
     use arcata_layer::Layer;
-    use arcata_prepare::with_read_marks;
     use arcata_xml::{Document, Limits};
 
     use super::*;

@@ -260,7 +260,7 @@ async fn bow(State(shared): State<Shared>, Json(request): Json<BowRequest>) -> A
         let mut asks = Vec::new();
         for asked in &request.asks {
             let at = StrokeAt { line: request.line, stroke: asked.stroke };
-            if !is_there(&desk.base.lines, at) {
+            if !is_there(desk.base.lines(), at) {
                 return Err(Failed::impossible("there is no such stroke"));
             }
             let all: Vec<StrokeAt> = alike(&desk.base, at, request.goes).into_iter().collect();
@@ -280,7 +280,7 @@ async fn who_plays_alike(
 ) -> Answer<AlikeView> {
     work(move || {
         let (base, at) = (&shared.desk().0.base, StrokeAt { line: query.line, stroke: query.stroke });
-        if !is_there(&base.lines, at) {
+        if !is_there(base.lines(), at) {
             return Err(Failed::missing("there is no such stroke"));
         }
         Ok(axum::Json(AlikeView::new(base, at)))
@@ -351,7 +351,7 @@ async fn check_shorthand(
 ) -> Answer<ShorthandView> {
     work(move || {
         let (desk, _) = shared.desk();
-        let addresses = Addresses::new(&desk.base.score);
+        let addresses = Addresses::new(desk.base.score());
         let (read, mut complaints) = shorthand::read(&request.text);
         let entered = shorthand::enter(&read, &addresses);
         complaints.extend(entered.complaints.iter().cloned());
@@ -373,7 +373,7 @@ async fn layer_shorthand(State(shared): State<Shared>) -> Answer<TextView> {
             let session = shared.session();
             (session.desk(), session.state().layers.written().layer.clone())
         };
-        let text = shorthand::of_layer(&layer, &Addresses::new(&desk.base.score)).to_string();
+        let text = shorthand::of_layer(&layer, &Addresses::new(desk.base.score())).to_string();
         Ok(axum::Json(TextView { text }))
     })
     .await

@@ -6,17 +6,16 @@ use std::sync::Arc;
 
 use arcata_files::FileError;
 use arcata_habits::Habits;
-use arcata_layer::{Addresses, Layer, carry, identity};
+use arcata_layer::{Addresses, carry};
 use arcata_xml::Limits;
-
-use sha2::{Digest as _, Sha256};
 
 use crate::act::{Act, NotePlace};
 use crate::alike::StrokeAt;
 use crate::beside;
 use crate::desk::{Base, Desk, StrokesMoved};
+use crate::history::{History, Moment, checksum};
 use crate::journal::{Journal, JournalLine};
-use crate::layers::{self, Layers};
+use crate::layers;
 use crate::state::{Given, State};
 
 /// Why something could not be done.
@@ -65,11 +64,7 @@ pub struct Session {
     path: PathBuf,
     bytes: Arc<Vec<u8>>,
     journal: Journal,
-    /// All acts that were not given up; those before `counting` count.
-    acts: Vec<Act>,
-    counting: usize,
-    state: State,
-    desk: Desk,
+    history: History,
     version: u64,
     /// Acts of the journal that fit the score no more, in words.
     lost: Vec<String>,
@@ -96,9 +91,8 @@ impl Session {
         let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
         let given = Given { told, habits: habits.map(Arc::new) };
-        let (state, base, lost) = fold(&bytes, &acts[..counting], (&given, None))?;
-        let desk = Desk::new(base, &state.layers.together(), None);
-        Ok(Self { path: path.to_owned(), bytes, journal, acts, counting, state, desk, version: 0, lost })
+        let (history, lost) = History::of(&bytes, acts, counting, given)?;
+        Ok(Self { path: path.to_owned(), bytes, journal, history, version: 0, lost })
     }
 
     /// Does an act: writes it to the journal, then confirms it. `seen` is the version that the user looked at.
@@ -112,30 +106,34 @@ impl Session {
         let act = match act {
             Act::Change { sentence, edits, .. } => {
                 // The user looks at the score with its layers on it; what is kept is for the score's own bytes.
-                let edits = self.desk.base.own_edits(&edits).map_err(SessionError::Act)?;
-                Act::Change { sentence, edits, of: Some(checksum(&self.desk.base)) }
+                let edits = self.now().desk.base.own_edits(&edits).map_err(SessionError::Act)?;
+                Act::Change {
+                    sentence,
+                    edits,
+                    of: Some(checksum(self.now().desk.base.file().document().bytes())),
+                }
             }
             other => other,
         };
-        let mut state = self.state.clone();
-        let addresses = Addresses::new(&self.desk.base.score);
+        let Moment { state: before, desk: looked_at } = self.now();
+        let mut state = before.as_ref().clone();
+        let addresses = Addresses::new(looked_at.base.score());
         if let Act::Layer { text: Some(text), .. } = &act {
             layers::belongs(text, &addresses).map_err(SessionError::Act)?;
         }
-        state.act(&act, &addresses).map_err(SessionError::Act)?;
-        let base = self.base_for(&state)?;
-        if matches!(act, Act::Change { .. }) && base.doubles_slurs() && !self.desk.base.doubles_slurs() {
+        state.act(&act, || &addresses).map_err(SessionError::Act)?;
+        let base = match state.reads_as(before) {
+            true => looked_at.base.clone(),
+            false => Base::new(&self.bytes, &state).map(Arc::new).map_err(SessionError::Act)?,
+        };
+        if matches!(act, Act::Change { .. }) && base.doubles_slurs() && !looked_at.base.doubles_slurs() {
             return Err(SessionError::Act(
                 "the score has this slur already, and a layer takes it away: take the change into the layer"
                     .to_owned(),
             ));
         }
-        let desk = Desk::new(base, &state.layers.together(), Some(&self.desk));
-        self.put(&JournalLine::Did(act.clone()))?;
-        self.acts.truncate(self.counting);
-        self.acts.push(act);
-        self.counting += 1;
-        Ok(self.show(state, desk))
+        let desk = Desk::new(base, &state.layers.together(), Some(looked_at));
+        self.did(act, Moment { state: Arc::new(state), desk })
     }
 
     /// Undoes the last act; nothing where there is none.
@@ -143,7 +141,8 @@ impl Session {
     /// # Errors
     /// Where it cannot be kept.
     pub(crate) fn undo(&mut self) -> Result<Option<Moved>, SessionError> {
-        if self.counting == 0 { Ok(None) } else { self.go(self.counting - 1, &JournalLine::Undid).map(Some) }
+        let (behind, _) = self.history.reach();
+        if behind == 0 { Ok(None) } else { self.go(behind - 1, &JournalLine::Undid).map(Some) }
     }
 
     /// Does again what was undone; nothing where there is nothing.
@@ -151,20 +150,15 @@ impl Session {
     /// # Errors
     /// Where it cannot be kept.
     pub(crate) fn redo(&mut self) -> Result<Option<Moved>, SessionError> {
-        if self.counting == self.acts.len() {
-            Ok(None)
-        } else {
-            self.go(self.counting + 1, &JournalLine::Redid).map(Some)
-        }
+        let (behind, ahead) = self.history.reach();
+        if ahead == 0 { Ok(None) } else { self.go(behind + 1, &JournalLine::Redid).map(Some) }
     }
 
     fn go(&mut self, counting: usize, step: &JournalLine) -> Result<Moved, SessionError> {
-        let now = Some((&self.state, &self.desk.base));
-        let (state, base, _) = fold(&self.bytes, &self.acts[..counting], (&self.state.given, now))?;
-        let desk = Desk::new(base, &state.layers.together(), Some(&self.desk));
+        let there = self.history.moment(&self.bytes, counting)?;
         self.put(step)?;
-        self.counting = counting;
-        Ok(self.show(state, desk))
+        let before = self.history.go(counting, there);
+        Ok(self.show(&before))
     }
 
     /// Takes in the file as another program has written it. The layer is carried over; nothing where the file is the same.
@@ -176,7 +170,7 @@ impl Session {
         if bytes == *self.bytes {
             return Ok(None);
         }
-        let gone = (!self.state.edits.is_empty())
+        let gone = (!self.state().edits.is_empty())
             .then(|| "the changes to the score itself were for the old file, and are gone".to_owned());
         self.take_in(bytes, gone).map(Some)
     }
@@ -186,14 +180,14 @@ impl Session {
     /// # Errors
     /// Where nothing is changed, the file is another by now, or it cannot be written.
     pub(crate) fn write_score(&mut self) -> Result<(Moved, Vec<String>, String), SessionError> {
-        if self.state.edits.is_empty() {
+        if self.state().edits.is_empty() {
             return Err(SessionError::Act("nothing in the score itself is changed".to_owned()));
         }
         let now = arcata_files::read(&self.path, Limits::default().max_bytes).map_err(score)?;
         if now != *self.bytes {
             return Err(SessionError::Late);
         }
-        let file = &self.desk.base.file;
+        let file = self.now().desk.base.file();
         let bytes =
             file.write(file.document().bytes()).map_err(|problem| SessionError::Act(problem.to_string()))?;
         let kept = arcata_files::back_up(&self.path).map_err(act)?;
@@ -209,15 +203,15 @@ impl Session {
         bytes: Vec<u8>,
         more: Option<String>,
     ) -> Result<(Moved, Vec<String>), SessionError> {
-        let clean = State { edits: Vec::new(), ..self.state.clone() };
+        let clean = State { edits: Vec::new(), ..self.state().clone() };
         let base = Base::new(&bytes, &clean).map_err(SessionError::Score)?;
-        let old = self.desk.base.clone();
+        let old = self.now().desk.base.clone();
         let mut told = Vec::new();
         let mut layers = Vec::new();
-        for one in self.state.layers.all() {
-            let carried = carry(&one.layer, &old.score, (base.file.document(), &base.score));
+        for one in self.state().layers.all() {
+            let carried = carry(&one.layer, old.score(), (base.file().document(), base.score()));
             let of =
-                if self.state.layers.all().len() > 1 { format!("{}: ", one.name) } else { String::new() };
+                if self.state().layers.all().len() > 1 { format!("{}: ", one.name) } else { String::new() };
             let count = carried.exactly;
             let are = if count == 1 { "bowing is" } else { "bowings are" };
             told.push(format!("{of}{count} {are} kept as they were"));
@@ -229,15 +223,15 @@ impl Session {
         }
         told.extend(more);
         let act = Act::Carried { layers, told: told.clone() };
-        let mut state = self.state.clone();
-        state.act(&act, &Addresses::new(&base.score)).map_err(SessionError::Act)?;
+        let mut state = self.state().clone();
+        let addresses = Addresses::new(base.score());
+        state.act(&act, || &addresses).map_err(SessionError::Act)?;
         let desk = Desk::new(Arc::new(base), &state.layers.together(), None);
-        self.put(&JournalLine::Did(act.clone()))?;
-        self.acts.truncate(self.counting);
-        self.acts.push(act);
-        self.counting += 1;
+        let moved = self.did(act, Moment { state: Arc::new(state), desk })?;
         self.bytes = Arc::new(bytes);
-        Ok((self.show(state, desk), told))
+        // What was before it was for the file as it was.
+        self.history.forget();
+        Ok((moved, told))
     }
 
     /// Puts a layer from a file on the desk, under the name of the file; nothing is done where one of that name lies there.
@@ -247,7 +241,7 @@ impl Session {
     pub fn put_on_desk(&mut self, path: &Path) -> Result<(), SessionError> {
         let name = path.file_name().unwrap_or_default().to_string_lossy();
         let name = name.strip_suffix(".bowings.json").or_else(|| name.strip_suffix(".json")).unwrap_or(&name);
-        if self.state.layers.all().iter().any(|one| one.name == name) {
+        if self.state().layers.all().iter().any(|one| one.name == name) {
             return Ok(());
         }
         let bytes = arcata_files::read(path, LARGEST_LAYER).map_err(act)?;
@@ -262,20 +256,26 @@ impl Session {
         self.journal.put(step).map_err(|problem| SessionError::Journal(problem.to_string()))
     }
 
-    fn base_for(&self, state: &State) -> Result<Arc<Base>, SessionError> {
-        if state.reads_as(&self.state) {
-            return Ok(self.desk.base.clone());
-        }
-        Base::new(&self.bytes, state).map(Arc::new).map_err(SessionError::Act)
+    /// Writes an act down and goes to what it has made.
+    fn did(&mut self, act: Act, made: Moment) -> Result<Moved, SessionError> {
+        self.put(&JournalLine::Did(act.clone()))?;
+        let before = self.history.did(act, made);
+        Ok(self.show(&before))
     }
 
-    fn show(&mut self, state: State, desk: Desk) -> Moved {
+    fn show(&mut self, before: &Moment) -> Moved {
         self.version += 1;
-        let everything = !Arc::ptr_eq(&desk.base, &self.desk.base);
-        let bars = desk.differences(&self.desk);
-        let strokes = desk.strokes_moved(&self.desk);
-        (self.state, self.desk) = (state, desk);
-        Moved { version: self.version, bars, everything, strokes }
+        let (desk, before) = (&self.now().desk, &before.desk);
+        Moved {
+            version: self.version,
+            bars: desk.differences(before),
+            everything: !Arc::ptr_eq(&desk.base, &before.base),
+            strokes: desk.strokes_moved(before),
+        }
+    }
+
+    fn now(&self) -> &Moment {
+        self.history.now()
     }
 
     /// The file.
@@ -285,11 +285,11 @@ impl Session {
     }
 
     pub(crate) fn desk(&self) -> Desk {
-        self.desk.clone()
+        self.now().desk.clone()
     }
 
     pub(crate) fn state(&self) -> &State {
-        &self.state
+        &self.now().state
     }
 
     /// Counts the acts since the session was opened.
@@ -301,7 +301,7 @@ impl Session {
     /// How many acts can be undone, and how many done again.
     #[must_use]
     pub fn reach(&self) -> (usize, usize) {
-        (self.counting, self.acts.len() - self.counting)
+        self.history.reach()
     }
 
     /// Acts of the journal that did not fit the score when it was opened, in words.
@@ -313,16 +313,16 @@ impl Session {
     /// The layer that is written in, as it stands, in its file format.
     #[must_use]
     pub fn layer_text(&self) -> String {
-        arcata_layer::write(&self.state.layers.written().layer)
+        arcata_layer::write(&self.state().layers.written().layer)
     }
 
     /// The places of the notes that strokes begin with; strokes that there are not are passed over.
     #[must_use]
     pub(crate) fn places_of(&self, strokes: &[StrokeAt]) -> Vec<NotePlace> {
-        let base = &self.desk.base;
-        let addresses = Addresses::new(&base.score);
+        let base = &self.now().desk.base;
+        let addresses = Addresses::new(base.score());
         let place = |at: &StrokeAt| {
-            let line = base.lines.get(at.line)?;
+            let line = base.lines().get(at.line)?;
             let note = *line.strokes.get(at.stroke)?.notes.first()?;
             NotePlace::of(&addresses, arcata_layer::Found { part: line.part, note })
         };
@@ -340,12 +340,6 @@ fn act(problem: FileError) -> SessionError {
     SessionError::Act(problem.to_string())
 }
 
-/// Tells one state of a score from another.
-fn checksum(base: &Base) -> String {
-    let digest = Sha256::digest(base.file.document().bytes());
-    digest.iter().take(8).map(|byte| format!("{byte:02x}")).collect()
-}
-
 /// The acts that a journal leaves, and how many of them count.
 fn taken(steps: Vec<JournalLine>) -> (Vec<Act>, usize) {
     let (mut acts, mut counting) = (Vec::new(), 0_usize);
@@ -361,68 +355,4 @@ fn taken(steps: Vec<JournalLine>) -> (Vec<Act>, usize) {
         }
     }
     (acts, counting)
-}
-
-/// What acts come to, from the beginning. Acts that fit the score no more are left out and told.
-fn fold(
-    bytes: &[u8],
-    acts: &[Act],
-    (given, now): (&Given, Option<(&State, &Arc<Base>)>),
-) -> Result<(State, Arc<Base>, Vec<String>), SessionError> {
-    let plain = State::new(Layer::default(), given.clone());
-    let mut base = match now {
-        Some((state, base)) if state.edits.is_empty() => base.clone(),
-        _ => Base::new(bytes, &plain).map(Arc::new).map_err(SessionError::Score)?,
-    };
-    let layer = Layer {
-        parts: Addresses::new(&base.score).part_keys().to_vec(),
-        score: identity::of(base.file.document(), &base.score),
-        ..Layer::default()
-    };
-    let mut state = State { layers: Layers::new(layer), ..plain.clone() };
-    let mut lost = Vec::new();
-    let mut left = acts.iter().peekable();
-    while left.peek().is_some() {
-        // Until the score itself changes, acts name the notes of one score.
-        let here = base.clone();
-        let addresses = Addresses::new(&here.score);
-        for act in left.by_ref() {
-            let mut next = state.clone();
-            if let Act::Change { sentence, of: Some(of), .. } = act
-                && *of != checksum(&here)
-            {
-                lost.push(format!("\"{sentence}\" was for the file as it was"));
-                continue;
-            }
-            if let Err(why) = next.act(act, &addresses) {
-                lost.push(why);
-                continue;
-            }
-            if matches!(act, Act::Carried { .. }) {
-                // What did not fit was for the file as it was before; the layer was carried over from it whole.
-                lost.clear();
-            }
-            if next.edits == state.edits {
-                state = next;
-                continue;
-            }
-            match Base::new(bytes, &next) {
-                Ok(changed) => {
-                    base = Arc::new(changed);
-                    state = next;
-                }
-                Err(why) => lost.push(why),
-            }
-            break;
-        }
-    }
-    // One of the two bases at hand may serve; else the score is read for this state.
-    match now {
-        Some((before, base)) if before.reads_as(&state) => Ok((state, base.clone(), lost)),
-        _ if state.reads_as(&plain) && now.is_none() => Ok((state, base, lost)),
-        _ => {
-            let base = Base::new(bytes, &state).map(Arc::new).map_err(SessionError::Score)?;
-            Ok((state, base, lost))
-        }
-    }
 }

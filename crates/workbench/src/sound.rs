@@ -1,6 +1,5 @@
 //! What is heard: notes and strokes in seconds. A sketch of articulation, not of tone.
 
-use arcata_bow::Reading;
 use arcata_score::{NoteKind, TieEnd};
 use serde::Serialize;
 use utoipa::ToSchema;
@@ -69,12 +68,12 @@ pub(crate) struct PieceSound {
 /// What a score sounds, bars one after another as they are printed.
 pub(crate) fn sound(desk: &Desk, version: u64) -> PieceSound {
     let base = &desk.base;
-    let score = &base.score;
-    let reading = Reading::new(score, &base.profile, &base.options);
+    let score = base.score();
+    let reading = base.ground.reading();
     let at = |moment| reading.tempo.at(moment).micros / 1000;
     let mut bars: Vec<i64> = score.bars.iter().map(|bar| at(bar.start)).collect();
     bars.push(at(score.end()));
-    let lines = base.lines.iter().enumerate().map(|(index, line)| {
+    let lines = base.lines().iter().enumerate().map(|(index, line)| {
         let part = &score.parts[line.part];
         let mut notes = Vec::new();
         for (number, stroke) in line.strokes.iter().enumerate() {
@@ -101,7 +100,7 @@ pub(crate) fn sound(desk: &Desk, version: u64) -> PieceSound {
             }
         }
         let strokes =
-            line.strokes.iter().zip(&desk.plans[index].strokes).map(|(stroke, planned)| HeardStroke {
+            line.strokes.iter().zip(&desk.plans()[index].strokes).map(|(stroke, planned)| HeardStroke {
                 at: at(stroke.onset),
                 lasts: stroke.duration.micros / 1000,
                 bow: bow_name(planned.direction),

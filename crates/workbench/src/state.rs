@@ -2,10 +2,10 @@
 
 use std::sync::Arc;
 
+use arcata_analysis::read_entries;
 use arcata_bow::Style;
 use arcata_habits::Habits;
 use arcata_layer::{Addresses, Entry, HookSign, Layer, Mark, Place, Question, Spot, shorthand};
-use arcata_prepare::read_entries;
 use arcata_review::SlurEntry;
 
 use crate::act::{Act, Ask, ByteEdit, NotePlace, SlurIs};
@@ -78,17 +78,22 @@ impl State {
             && self.style == other.style
     }
 
-    /// Does one act more; the addresses are those of the score that it is done on.
+    /// Does one act more; the addresses are those of the score that it is done on, and are asked for only where the act names
+    /// notes.
     ///
     /// # Errors
     /// Why it cannot be done; the state is as it was.
-    pub(crate) fn act(&mut self, act: &Act, addresses: &Addresses<'_>) -> Result<(), String> {
+    pub(crate) fn act<'a>(
+        &mut self,
+        act: &Act,
+        addresses: impl Fn() -> &'a Addresses<'a>,
+    ) -> Result<(), String> {
         match act {
             Act::Bow { asks } => {
                 if asks.is_empty() {
                     return Err("nothing is asked for".to_owned());
                 }
-                asks.iter().try_for_each(|asked| self.bow(&asked.place, asked.ask, addresses))
+                asks.iter().try_for_each(|asked| self.bow(&asked.place, asked.ask, addresses()))
             }
             Act::Layer { name, text } => self.layers.add(name, text.as_deref()),
             Act::Show { name, shown } => self.layers.show(name, *shown),
@@ -96,9 +101,9 @@ impl State {
             Act::Slurs { text } => self.layers.slur(text),
             Act::TakeUp { name } => self.layers.take_up(name),
             Act::TakeAway { name } => self.layers.take_away(name),
-            Act::Enter { text } => self.enter(text, addresses),
+            Act::Enter { text } => self.enter(text, addresses()),
             Act::Slur { place, is } => {
-                place.find(addresses)?;
+                place.find(addresses())?;
                 self.slurs.retain(|(before, _)| before != place);
                 self.slurs.push((place.clone(), *is));
                 Ok(())

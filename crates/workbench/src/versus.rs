@@ -45,20 +45,20 @@ pub(crate) struct DifferenceView {
 
 /// Where two layers differ, passage by passage.
 pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageView> {
-    let addresses = Addresses::new(&desk.base.score);
+    let addresses = Addresses::new(desk.base.score());
     let mut passages: Vec<PassageView> = Vec::new();
     for difference in compare(one, other) {
         let found = addresses.find(&difference.place).ok();
         let bar = found.map(|found| {
-            let moment = desk.base.score.parts[found.part].notes[found.note.0 as usize].onset;
-            desk.base.score.bar_at(moment).unwrap_or(0)
+            let moment = desk.base.score().parts[found.part].notes[found.note.0 as usize].onset;
+            desk.base.score().bar_at(moment).unwrap_or(0)
         });
         let line = found.and_then(|found| {
             let at = desk.base.stroke_of(found.part, found.note).map(|(line, _)| line);
-            let movement = bar.map(|bar| desk.base.score.movement_of(bar));
+            let movement = bar.map(|bar| desk.base.score().movement_of(bar));
             let of_part =
                 |line: &arcata_bow::Line| line.part == found.part && Some(line.movement) == movement;
-            at.or_else(|| desk.base.lines.iter().position(of_part))
+            at.or_else(|| desk.base.lines().iter().position(of_part))
         });
         let said = |entries: &[arcata_layer::Entry]| entries.first().map(|entry| mark_words(&entry.mark));
         let view = DifferenceView {
@@ -128,9 +128,9 @@ fn drawn(
         line: &changed.line,
         first: 0,
         planned: &changed.plan.strokes,
-        hair: desk.base.settings(line, &[]).reach.hair,
+        hair: desk.base.reach(line).hair,
         name: String::new(),
         open: Vec::new(),
     };
-    drawing::small((&changed.document, &changed.score, &desk.base.profile), lane, bars, drawing)
+    drawing::small((&changed.document, &changed.score, desk.base.profile()), lane, bars, drawing)
 }

@@ -1,11 +1,11 @@
 //! What the page is told, as JSON.
 
+use arcata_bow::Link;
 use arcata_bow::plan::Sureness;
-use arcata_bow::{Link, Reading};
 use arcata_layer::{Addresses, Mark};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::words::beat_text;
-use arcata_review::{Aside, Finding, Piece, ReviewSettings, reviewed, slur_offers};
+use arcata_review::{Aside, Finding, ReviewSettings, reviewed, slur_offers};
 use arcata_score::beats::beat_in_bar;
 use arcata_score::{BowDirection, Length, Movement, Note, Score};
 use arcata_xml::Element;
@@ -257,10 +257,10 @@ impl ScoreView {
     pub(crate) fn new(session: &Session) -> Self {
         let (desk, state) = (session.desk(), session.state());
         let base = &desk.base;
-        let score = &base.score;
+        let score = base.score();
         let file = session.path().file_name().unwrap_or_default().to_string_lossy().into_owned();
         let sections = score.parts.iter().enumerate().filter(|(_, part)| part.instrument.is_bowed());
-        let reading = Reading::new(score, &base.profile, &base.options);
+        let reading = base.ground.reading();
         let opening = reading.tempo.quarters_a_minute(arcata_score::Moment::START);
         let (undo, redo) = session.reach();
         Self {
@@ -273,7 +273,7 @@ impl ScoreView {
                 .map(|(part, section)| SectionView { part, name: section.name.clone() })
                 .collect(),
             lines: base
-                .lines
+                .lines()
                 .iter()
                 .map(|line| LineView {
                     part: line.part,
@@ -282,7 +282,7 @@ impl ScoreView {
                     strokes: line.strokes.len(),
                 })
                 .collect(),
-            assumptions: base.assumptions.clone(),
+            assumptions: base.assumptions().to_vec(),
             lost: session.lost().iter().chain(&base.slurs_without).cloned().collect(),
             player: state.profile.clone(),
             style: state.style.name(),
@@ -294,8 +294,8 @@ impl ScoreView {
             bowings: state.layers.together().entries.len(),
             layers: LayerView::all(state),
             changed: !state.edits.is_empty(),
-            frog: base.profile.words.frog.value.clone(),
-            tip: base.profile.words.tip.value.clone(),
+            frog: base.profile().words.frog.value.clone(),
+            tip: base.profile().words.tip.value.clone(),
         }
     }
 }
@@ -325,10 +325,10 @@ pub(crate) const fn link_name(link: Link) -> &'static str {
 
 /// The strokes of a line; none where there is no such line.
 pub(crate) fn strokes(desk: &Desk, line: usize) -> Option<Vec<StrokeView>> {
-    let of = desk.base.lines.get(line)?;
-    let part = desk.base.score.parts.get(of.part)?;
-    let (plan, anchors) = (&desk.plans[line], &desk.anchors[line]);
-    let sure = desk.sureness(line);
+    let of = desk.base.lines().get(line)?;
+    let part = desk.base.score().parts.get(of.part)?;
+    let (plan, anchors) = (&desk.plans()[line], desk.snapshot.anchors(line));
+    let sure = desk.snapshot.sureness(line);
     let views = of.strokes.iter().zip(&plan.strokes).enumerate().map(|(index, (stroke, planned))| {
         let beat = part.meter_at(stroke.bar).map(|meter| beat_in_bar(meter, stroke.offset));
         StrokeView {
@@ -376,7 +376,7 @@ impl DoneView {
 pub(crate) fn findings(desk: &Desk, state: &State, beside: &Aside) -> (Vec<Finding>, usize) {
     let mut aside = beside.clone();
     aside.entries.extend(beside::entries(state));
-    with_piece(desk, |piece| {
+    desk.snapshot.with_piece(&[], |piece| {
         let reviewed = reviewed(piece, &ReviewSettings { aside, ..ReviewSettings::default() });
         (reviewed.findings, reviewed.set_aside.len())
     })
@@ -418,7 +418,7 @@ pub(crate) struct OfferView {
 
 /// Changes of the slurs around a stroke.
 pub(crate) fn offers(desk: &Desk, line: usize, stroke: usize) -> Vec<OfferView> {
-    with_piece(desk, |piece| {
+    desk.snapshot.with_piece(&[], |piece| {
         let offers = slur_offers(piece, line, stroke);
         let chosen =
             piece.lines.get(line).and_then(|line| line.strokes.get(stroke)).map_or(0, |stroke| stroke.bar);
@@ -444,7 +444,7 @@ pub(crate) fn offers(desk: &Desk, line: usize, stroke: usize) -> Vec<OfferView> 
 fn shown_bars(desk: &Desk, line: usize, chosen: u32, edits: &[arcata_xml::Edit]) -> (u32, u32) {
     let base = &desk.base;
     let document = base.document();
-    let notes = base.score.parts.get(base.lines[line].part).map_or(&[][..], |part| &part.notes);
+    let notes = base.score().parts.get(base.lines()[line].part).map_or(&[][..], |part| &part.notes);
     let changes = |note: &&Note| {
         let range = document.element(note.node).map(Element::range);
         range.is_some_and(|range| {
@@ -453,7 +453,7 @@ fn shown_bars(desk: &Desk, line: usize, chosen: u32, edits: &[arcata_xml::Edit])
     };
     let bars: Vec<u32> = notes.iter().filter(changes).map(|note| note.bar).collect();
     let (first, last) = (bars.iter().min().unwrap_or(&chosen), bars.iter().max().unwrap_or(&chosen));
-    let most = u32::try_from(base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+    let most = u32::try_from(base.score().bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
     let (first, last) = (first.saturating_sub(1), last.saturating_add(1).min(most));
     if last - first < MOST_SMALL {
         return (first, last);
@@ -473,38 +473,22 @@ pub(crate) fn byte_edits(edits: &[arcata_xml::Edit]) -> Vec<ByteEdit> {
     edits
 }
 
-/// Everything that the review looks at, for as long as a question lasts.
-fn with_piece<T>(desk: &Desk, question: impl FnOnce(&Piece<'_>) -> T) -> T {
-    let base = &desk.base;
-    let reading = Reading::new(&base.score, &base.profile, &base.options);
-    let plans = desk.all_plans();
-    question(&Piece {
-        document: Some(base.document()),
-        score: &base.score,
-        lines: &base.lines,
-        plans: &plans,
-        reading: Some(&reading),
-        profile: &base.profile,
-        beside: &[],
-    })
-}
-
 /// Who begins a stroke on the downbeat of which bar.
 pub(crate) fn downbeat_table(desk: &Desk) -> Value {
     let base = &desk.base;
-    let last = u32::try_from(base.score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
-    let view = DownbeatsView::new(&base.score, &base.lines, &desk.all_plans(), &(0..=last));
+    let last = u32::try_from(base.score().bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+    let view = DownbeatsView::new(base.score(), base.lines(), desk.plans(), &(0..=last));
     serde_json::to_value(view).unwrap_or_default()
 }
 
 /// Where the slurs begin that somebody could say something about: by line and stroke.
 pub(crate) fn slur_place(desk: &Desk, line: usize, stroke: usize) -> Option<NotePlace> {
     let base = &desk.base;
-    let of = base.lines.get(line)?;
-    let part = base.score.parts.get(of.part)?;
+    let of = base.lines().get(line)?;
+    let part = base.score().parts.get(of.part)?;
     let notes = &of.strokes.get(stroke)?.notes;
     let slur = part.slurs.iter().find(|slur| notes.contains(&slur.start))?;
-    let addresses = Addresses::new(&base.score);
+    let addresses = Addresses::new(base.score());
     NotePlace::of(&addresses, arcata_layer::Found { part: of.part, note: slur.start })
 }
 

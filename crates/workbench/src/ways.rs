@@ -51,18 +51,18 @@ pub(crate) fn ways(
     (engraver, version): (&Engraver, u64),
 ) -> Result<Vec<WayView>, String> {
     let base = &desk.base;
-    let of = base.lines.get(line).ok_or("there is no such line")?;
+    let of = base.lines().get(line).ok_or("there is no such line")?;
     let last = last
         .min(first.saturating_add(MOST_SMALL - 1))
-        .min(u32::try_from(base.score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1));
+        .min(u32::try_from(base.score().bars.len()).unwrap_or(u32::MAX).saturating_sub(1));
     let before = |bar: u32| of.strokes.partition_point(|stroke| stroke.bar < bar);
     let window = before(first)..before(last.saturating_add(1));
     if window.is_empty() {
         return Err("no bow moves in these bars".to_owned());
     }
-    let settings = base.settings(line, &desk.anchors[line]);
-    let found = alternatives(of, &settings, window.clone(), MOST);
-    let planned = &desk.plans[line].strokes;
+    let settings = desk.snapshot.settings(line);
+    let found = alternatives(of, settings, window.clone(), MOST);
+    let planned = &desk.plans()[line].strokes;
     let views = found.iter().map(|way| {
         let (gains, losses) = gains_and_losses(&way.more);
         let lane = LanePlan {
@@ -73,7 +73,7 @@ pub(crate) fn ways(
             name: String::new(),
             open: Vec::new(),
         };
-        let about = (base.document(), &base.score, &base.profile);
+        let about = (base.document(), base.score(), base.profile());
         let picture = small(about, lane, first..=last, (engraver, version)).ok();
         // What differs from the plan in the bars is what has to be asked for.
         let asks = window.clone().filter_map(|stroke| {
@@ -83,7 +83,7 @@ pub(crate) fn ways(
             (!same).then(|| AskView { stroke, ask: asked(here) })
         });
         WayView {
-            name: alternative_name(&base.score, of, way),
+            name: alternative_name(base.score(), of, way),
             more: way.more.total(),
             gains,
             losses,

@@ -9,6 +9,7 @@ mod effects;
 mod places;
 mod surplus;
 
+use std::borrow::Borrow;
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{BowDirection, NoteId, Score};
@@ -163,7 +164,7 @@ pub fn audit(
     score: &Score,
     parts: &[usize],
     lines: &[Line],
-    plans: &[Plan],
+    plans: &[impl Borrow<Plan>],
     profile: &Profile,
 ) -> Vec<AuditedMark> {
     let places: Vec<MarkPlace> = parts.iter().flat_map(|part| places::places(score, *part, lines)).collect();
@@ -176,9 +177,15 @@ pub fn audit(
     let reasons: Vec<BTreeMap<usize, MarkReason>> = lines
         .iter()
         .enumerate()
-        .map(|(at, line)| match plans.get(at).filter(|plan| plan.strokes.len() == line.strokes.len()) {
-            Some(plan) => line_reasons(line, plan, &spelt_out[at], profile),
-            None => BTreeMap::new(),
+        .map(|(at, line)| {
+            match plans
+                .get(at)
+                .map(Borrow::borrow)
+                .filter(|plan: &&Plan| plan.strokes.len() == line.strokes.len())
+            {
+                Some(plan) => line_reasons(line, plan, &spelt_out[at], profile),
+                None => BTreeMap::new(),
+            }
         })
         .collect();
     let marks = places.into_iter().map(|place| {

@@ -1,5 +1,7 @@
 //! Who begins a stroke on the downbeat.
 
+use std::borrow::Borrow;
+
 use arcata_score::{BowDirection, Score};
 
 use crate::{Line, Plan};
@@ -35,7 +37,7 @@ impl Downbeat {
 
 /// What every line does on the downbeat of every bar.
 #[must_use]
-pub fn downbeats(score: &Score, lines: &[Line], plans: &[Plan]) -> Vec<Downbeat> {
+pub fn downbeats(score: &Score, lines: &[Line], plans: &[impl Borrow<Plan>]) -> Vec<Downbeat> {
     let bars = score.bars.iter().enumerate();
     bars.map(|(index, bar)| {
         let speaking = |(line, plan): (&Line, &Plan)| {
@@ -52,7 +54,7 @@ pub fn downbeats(score: &Score, lines: &[Line], plans: &[Plan]) -> Vec<Downbeat>
         };
         Downbeat {
             bar: u32::try_from(index).unwrap_or(u32::MAX),
-            lines: lines.iter().zip(plans).map(speaking).collect(),
+            lines: lines.iter().zip(plans.iter().map(Borrow::borrow)).map(speaking).collect(),
         }
     })
     .collect()

@@ -110,19 +110,19 @@ fn count(paths: &[PathBuf]) -> Result<Counts> {
 
 fn of_work(path: &Path) -> Result<Counts> {
     let profile = Profile::default();
-    let whole = Desk::new(scores::document(path)?, &profile);
+    let whole = Desk::new(scores::document(path)?, &profile)?;
     let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
     let mut counts = Counts { works: 1, ..Counts::default() };
-    for (line, plan) in whole.planned() {
-        without_sign(&whole.score, (line, plan), &name, &mut counts);
+    for (line, plan) in whole.planned_lines() {
+        without_sign(whole.score(), (line, plan), &name, &mut counts);
     }
-    if whole.score.movements.len() < 2 {
+    if whole.score().movements.len() < 2 {
         return Ok(counts);
     }
     let findings = whole.findings(&ReviewSettings::default());
-    for (index, movement) in whole.score.movements.iter().enumerate() {
+    for (index, movement) in whole.score().movements.iter().enumerate() {
         let said = format!("{name}, {}", movement.name());
-        for (line, plan) in whole.planned().filter(|(line, _)| line.movement == index) {
+        for (line, plan) in whole.planned_lines().filter(|(line, _)| line.movement == index) {
             counts.openings += 1;
             let first = line.strokes.first().zip(plan.strokes.first());
             let hangs = first
@@ -131,7 +131,7 @@ fn of_work(path: &Path) -> Result<Counts> {
                 counts.hanging.push(format!("{said}: {} hangs on what is before", line.name));
             }
         }
-        let alone = Desk::new(cut::cut(&whole.document, &movement.bars)?, &profile);
+        let alone = Desk::new(cut::cut(whole.document(), &movement.bars)?, &profile)?;
         counts.movements += 1;
         let inside = |finding: &&Finding| movement.bars.contains(&finding.place.bar);
         let here: Vec<String> = findings.iter().filter(inside).map(told).collect();
@@ -161,12 +161,12 @@ fn of_work(path: &Path) -> Result<Counts> {
 
 /// The first stroke that is read otherwise.
 fn read_unlike(whole: &Desk, alone: &Desk, movement: usize) -> Option<String> {
-    let (_, beginning) = whole.score.movement_alone(movement)?;
+    let (_, beginning) = whole.score().movement_alone(movement)?;
     let lines = whole.lines().iter().filter(|line| line.movement == movement);
     for (one, other) in lines.map(|line| line.alone(&beginning)).zip(alone.lines()) {
         let unlike = one.strokes.iter().zip(&other.strokes).find(|(one, other)| one != other);
         if let Some((one, other)) = unlike {
-            let bar = alone.score.bar_label(other.bar);
+            let bar = alone.score().bar_label(other.bar);
             return Some(format!("bar {bar} is read as {one:?}, cut out as {other:?}"));
         }
         if (&one.repeats, one.strokes.len()) != (&other.repeats, other.strokes.len()) {
@@ -178,14 +178,14 @@ fn read_unlike(whole: &Desk, alone: &Desk, movement: usize) -> Option<String> {
 
 /// Every stroke of a movement in words.
 fn strokes(desk: &Desk, movement: usize) -> Vec<String> {
-    let lines = desk.planned().filter(|(line, _)| line.movement == movement);
+    let lines = desk.planned_lines().filter(|(line, _)| line.movement == movement);
     lines
         .flat_map(|(line, plan)| {
             line.strokes.iter().zip(&plan.strokes).map(|(stroke, planned)| {
                 format!(
                     "{} {}+{} {:?} {:?} {}-{} {}",
                     line.name,
-                    desk.score.bar_label(stroke.bar),
+                    desk.score().bar_label(stroke.bar),
                     stroke.offset,
                     planned.direction,
                     planned.link,

@@ -63,7 +63,7 @@ fn said(score: &Passage, part_of: &Passage, part: usize) -> Option<Vec<Finding>>
     let whole = read(part_of)?;
     let alone = Score { parts: vec![whole.1.parts.get(part)?.clone()], ..whole.1 };
     let settings = ReviewSettings { only: [RULE.to_owned()].into(), ..ReviewSettings::default() };
-    Some(Desk::apart(read(score)?.0, &Profile::default()).beside(alone).findings(&settings))
+    Some(Desk::apart(read(score)?.0, &Profile::default()).ok()?.beside(alone).findings(&settings))
 }
 
 fn read(passage: &Passage) -> Option<(Document, Score)> {

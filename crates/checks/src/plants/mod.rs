@@ -218,5 +218,5 @@ fn said(passage: &Passage, rule: &str) -> Option<Vec<Finding>> {
     let fixture = Fixture::parse(&passage.text()).ok()?;
     let document = Document::parse(fixture.musicxml().into_bytes(), &Limits::default()).ok()?;
     let settings = ReviewSettings { only: [rule.to_owned()].into(), ..ReviewSettings::default() };
-    Some(Desk::apart(document, &Profile::default()).findings(&settings))
+    Some(Desk::apart(document, &Profile::default()).ok()?.findings(&settings))
 }

@@ -1,6 +1,8 @@
 #![allow(dead_code, reason = "each test file uses a part of it")]
 //! What the suite and the laws share: a fixture read, planned and reviewed, and its findings as text.
 
+use std::sync::Arc;
+
 use arcata_bow::plan::Plan;
 use arcata_bow::{Line, LineOptions, Profile, Reading, all_lines, plan};
 use arcata_review::{Beside, Finding, Piece, Places, ReviewSettings, review};
@@ -12,7 +14,7 @@ pub(crate) struct Read {
     pub(crate) document: Document,
     score: Score,
     lines: Vec<Line>,
-    plans: Vec<Plan>,
+    plans: Vec<Arc<Plan>>,
     profile: Profile,
     beside: Vec<Beside>,
 }
@@ -24,8 +26,11 @@ impl Read {
         let beside = Beside::taken_out(&mut score);
         let lines = all_lines(&score, profile, &LineOptions::default());
         let mut read = Self { document, score, lines, plans: Vec::new(), profile: profile.clone(), beside };
-        let plans =
-            read.lines.iter().enumerate().map(|(at, line)| plan(line, &read.piece().plan_settings(at)));
+        let plans = read
+            .lines
+            .iter()
+            .enumerate()
+            .map(|(at, line)| Arc::new(plan(line, &read.piece().plan_settings(at))));
         read.plans = plans.collect();
         read
     }

@@ -8,7 +8,7 @@ use arcata_score::Length;
 ///
 /// ```
 /// use arcata_bow::{LineOptions, Profile, Reading};
-/// use arcata_prepare::assumptions;
+/// use arcata_analysis::assumptions;
 /// # let text = arcata_testkit::musicxml("violin: p 1/4 C5 D5 E5 F5");
 /// # let document = arcata_xml::Document::parse(text.into_bytes(), &arcata_xml::Limits::default())?;
 /// # let (score, profile) = (arcata_score::read(&document), Profile::default());

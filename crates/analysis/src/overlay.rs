@@ -25,7 +25,7 @@ pub struct WithLayer {
 /// let place = arcata_layer::Addresses::new(&score).place(0, arcata_score::NoteId(1)).expect("a note");
 /// let entries = vec![arcata_layer::Entry::new(place, arcata_layer::Mark::Up)];
 /// let layer = arcata_layer::Layer { entries, ..Default::default() };
-/// let with = arcata_prepare::with_layer((&document, &score), &layer, &Default::default())?;
+/// let with = arcata_analysis::with_layer((&document, &score), &layer, &Default::default())?;
 /// assert!(with.document.text().contains("<up-bow/>") && with.left_out.is_empty());
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```

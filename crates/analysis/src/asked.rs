@@ -5,15 +5,16 @@
 
 use std::collections::BTreeMap;
 
-use arcata_bow::plan::{Anchor, MarkReading, Reach, Settled, settled, strokes_before};
-use arcata_bow::together::{agreements, plan_together};
-use arcata_bow::{Line, LineOptions, Link, Plan, PlanSettings, Profile, Reading, Stroke};
+use arcata_bow::plan::{Anchor, Reach, Settled, giving_way, settled, strokes_before};
+use arcata_bow::{Line, Link, Plan, PlanSettings, Stroke};
 use arcata_layer::{Addresses, Layer, Mark, ToldBow, ToldBows};
 use arcata_score::{BowDirection, NoteId, Part, Score};
 use arcata_xml::Document;
 use rayon::prelude::*;
 
-use crate::with_layer::with_read_marks;
+use crate::bowed::Bowed;
+use crate::config::Config;
+use crate::overlay::with_read_marks;
 
 /// What a mark of a layer asks of the stroke that begins with its note.
 const fn asked(mark: &Mark) -> Option<(Option<BowDirection>, Option<Link>)> {
@@ -108,7 +109,8 @@ const CONTRADICTS: &str =
     "it and what is asked of the stroke before name two directions, and it cannot go on in both";
 
 /// The note of a stroke that bears its mark: the one that has one already, else the first.
-pub(crate) fn first_note(part: &Part, stroke: &Stroke) -> Option<NoteId> {
+#[must_use]
+pub fn first_note(part: &Part, stroke: &Stroke) -> Option<NoteId> {
     let at_beginning = |id: &&NoteId| part.note(**id).onset == stroke.onset;
     let marked = stroke.notes.iter().filter(at_beginning).find(|id| part.note(**id).bow_mark.is_some());
     marked.or(stroke.notes.first()).copied()
@@ -117,17 +119,15 @@ pub(crate) fn first_note(part: &Part, stroke: &Stroke) -> Option<NoteId> {
 /// How the strokes of a score are planned where a layer asks for bows.
 #[derive(Clone, Copy)]
 pub struct Planner<'p> {
-    /// The player.
-    pub profile: &'p Profile,
-    /// What shapes the lines.
-    pub options: &'p LineOptions,
+    /// Who plays, and how.
+    pub config: &'p Config,
     /// Tells a score what somebody has said of its slurs.
     pub tell: &'p (dyn Fn(&mut Score) + Sync),
 }
 
 impl std::fmt::Debug for Planner<'_> {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.debug_struct("Planner").field("options", self.options).finish_non_exhaustive()
+        f.debug_struct("Planner").field("config", self.config).finish_non_exhaustive()
     }
 }
 
@@ -143,8 +143,7 @@ impl Planner<'_> {
     /// let place = Addresses::new(&score).place(0, note).expect("a note");
     /// let entries = vec![Entry::new(place, Mark::Hook { bow: None, sign: HookSign::Marks })];
     /// let layer = Layer { entries, ..Layer::default() };
-    /// let (profile, options) = (arcata_bow::Profile::default(), arcata_bow::LineOptions::default());
-    /// let planner = arcata_prepare::Planner { profile: &profile, options: &options, tell: &|_| {} };
+    /// let planner = arcata_analysis::Planner { config: &arcata_analysis::Config::default(), tell: &|_| {} };
     /// let told = planner.told((&document, &score), &layer)?;
     /// let bow = told.of(Found { part: 0, note }).expect("told")?;
     /// assert_eq!(bow.direction, arcata_score::BowDirection::Up);
@@ -161,20 +160,18 @@ impl Planner<'_> {
         let read = with_read_marks((document, score), layer)?;
         let mut score = arcata_score::read(read.as_ref().map_or(document, |read| &read.document));
         (self.tell)(&mut score);
-        let reading = Reading::new(&score, self.profile, self.options);
-        let bowed: Vec<usize> =
-            (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed()).collect();
-        let lines: Vec<Line> = bowed.par_iter().flat_map(|part| reading.lines(*part)).collect();
-        let settings = self.settings(&score, &lines);
+        let Bowed { lines, settings, plans, .. } = Bowed::new(&score, self.config);
         let asks = asks((&score, &lines), layer);
         let planned: Vec<Settled> = lines
             .par_iter()
-            .zip(settings.par_iter().zip(&asks))
-            .map(|(line, (settings, asks))| {
+            .zip(settings.par_iter().zip(&plans).zip(&asks))
+            .map(|(line, ((settings, free), asks))| {
                 // A line of which nothing is asked says nothing about hooks.
-                let anchors = asks.clone();
-                let settings = PlanSettings { anchors, ..settings.clone() };
-                if asks.is_empty() { Settled::default() } else { settled(line, &settings) }
+                if asks.is_empty() {
+                    return Settled::default();
+                }
+                let asked = PlanSettings { anchors: asks.clone(), ..settings.clone() };
+                settled(line, &giving_way(line, free, &asked))
             })
             .collect();
         Ok(told((&score, &lines), layer, |line| BowedLine {
@@ -182,16 +179,5 @@ impl Planner<'_> {
             contradicted: &planned[line].contradicted,
             reach: settings[line].reach,
         }))
-    }
-
-    /// How each line is planned where nothing is asked for; leanings towards the other lines are in it.
-    fn settings(&self, score: &Score, lines: &[Line]) -> Vec<PlanSettings> {
-        let alone = |line: &Line| PlanSettings {
-            marks: MarkReading::Law,
-            ..self.profile.plan_settings(line.instrument)
-        };
-        let alone: Vec<PlanSettings> = lines.iter().map(alone).collect();
-        let weights = alone.first().map(|settings| settings.weights.clone()).unwrap_or_default();
-        plan_together(lines, &alone, &agreements(score, lines, &weights)).settings
     }
 }

@@ -1,0 +1,403 @@
+//! The acts of a session, and what they came to after each: going back is taking up what was there.
+//!
+//! What was there is kept for a number of acts behind and ahead. Beyond that the acts are done again from the beginning, which
+//! plans nothing on the way: only bytes and states change, and the score is read where an act names notes.
+
+use std::borrow::Cow;
+use std::cell::OnceCell;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use arcata_layer::{Addresses, Layer, identity};
+use arcata_score::Score;
+use arcata_xml::{Document, EditList, Limits, open_score};
+use sha2::{Digest as _, Sha256};
+
+use crate::act::Act;
+use crate::desk::{Base, Desk, edit_list};
+use crate::layers::Layers;
+use crate::session::SessionError;
+use crate::state::{Given, State};
+
+/// How much is kept.
+#[derive(Clone, Copy, Debug)]
+struct Most {
+    /// States.
+    states: usize,
+    /// Scores that were read and planned: each change of the score itself, of tempo, player or style makes one.
+    bases: usize,
+}
+
+/// States of a thousand bowings take some 20 MB, and so do the scores of a quartet of 400 bars (measured).
+const MOST: Most = Most { states: 128, bases: 24 };
+
+/// What the acts had come to at one moment.
+#[derive(Clone, Debug)]
+pub(crate) struct Moment {
+    pub(crate) state: Arc<State>,
+    pub(crate) desk: Desk,
+}
+
+/// A moment of which the desk may have been given up.
+#[derive(Clone, Debug)]
+struct Kept {
+    state: Arc<State>,
+    desk: Option<Desk>,
+}
+
+/// The acts, and what they came to.
+#[derive(Debug)]
+pub(crate) struct History {
+    /// All acts that were not given up; those before `counting` count.
+    acts: Vec<Act>,
+    counting: usize,
+    given: Given,
+    most: Most,
+    now: Moment,
+    /// What was there after so many acts.
+    kept: BTreeMap<usize, Kept>,
+}
+
+impl History {
+    /// What the first `counting` of some acts come to. Acts that fit the score no more are left out and told.
+    ///
+    /// # Errors
+    /// A score that cannot be read.
+    pub(crate) fn of(
+        bytes: &[u8],
+        acts: Vec<Act>,
+        counting: usize,
+        given: Given,
+    ) -> Result<(Self, Vec<String>), SessionError> {
+        Self::keeping(MOST, bytes, acts, (counting, given))
+    }
+
+    fn keeping(
+        most: Most,
+        bytes: &[u8],
+        acts: Vec<Act>,
+        (counting, given): (usize, Given),
+    ) -> Result<(Self, Vec<String>), SessionError> {
+        let folded = fold(bytes, &acts[..counting], &given, most)?;
+        let base = Base::new(bytes, &folded.state).map(Arc::new).map_err(SessionError::Score)?;
+        let desk = Desk::new(base, &folded.state.layers.together(), None);
+        let now = Moment { state: folded.state, desk };
+        let mut history = Self { acts, counting, given, most, now, kept: BTreeMap::new() };
+        history.keep_states(folded.last);
+        history.keep();
+        Ok((history, folded.lost))
+    }
+
+    pub(crate) const fn now(&self) -> &Moment {
+        &self.now
+    }
+
+    /// How many acts can be undone, and how many done again.
+    pub(crate) fn reach(&self) -> (usize, usize) {
+        (self.counting, self.acts.len() - self.counting)
+    }
+
+    /// One act more, and what it has made; hands back what was before.
+    pub(crate) fn did(&mut self, act: Act, made: Moment) -> Moment {
+        self.acts.truncate(self.counting);
+        self.acts.push(act);
+        self.kept.split_off(&(self.counting + 1));
+        self.go(self.counting + 1, made)
+    }
+
+    /// Goes to what was there after so many acts; hands back what was before.
+    pub(crate) fn go(&mut self, counting: usize, there: Moment) -> Moment {
+        self.counting = counting;
+        let before = std::mem::replace(&mut self.now, there);
+        self.keep();
+        before
+    }
+
+    /// Gives up all that was there before.
+    pub(crate) fn forget(&mut self) {
+        self.kept.clear();
+        self.keep();
+    }
+
+    /// What was there after so many acts.
+    ///
+    /// # Errors
+    /// A score that cannot be read any more.
+    pub(crate) fn moment(&mut self, bytes: &[u8], counting: usize) -> Result<Moment, SessionError> {
+        if !self.kept.contains_key(&counting) {
+            let folded = fold(bytes, &self.acts[..counting], &self.given, self.most)?;
+            self.keep_states(folded.last);
+        }
+        let Some(Kept { state, desk }) = self.kept.get(&counting).cloned() else {
+            return Err(SessionError::Act("there is no such act".to_owned()));
+        };
+        if let Some(desk) = desk {
+            return Ok(Moment { state, desk });
+        }
+        let alike = |kept: &&Kept| kept.desk.is_some() && kept.state.reads_as(&state);
+        let base = match self.kept.values().find(alike).and_then(|kept| kept.desk.as_ref()) {
+            Some(desk) => desk.base.clone(),
+            None => Base::new(bytes, &state).map(Arc::new).map_err(SessionError::Score)?,
+        };
+        let desk = Desk::new(base, &state.layers.together(), Some(&self.now.desk));
+        Ok(Moment { state, desk })
+    }
+
+    fn keep_states(&mut self, states: Vec<(usize, Arc<State>)>) {
+        for (counting, state) in states {
+            self.kept.entry(counting).or_insert(Kept { state, desk: None });
+        }
+    }
+
+    /// Keeps what is there now, and gives up what is farthest from it.
+    fn keep(&mut self) {
+        let Moment { state, desk } = self.now.clone();
+        self.kept.insert(self.counting, Kept { state, desk: Some(desk) });
+        while self.kept.len() > self.most.states {
+            let first = self.kept.keys().next().copied().unwrap_or(0);
+            let last = self.kept.keys().next_back().copied().unwrap_or(0);
+            let from_now = |counting: usize| counting.abs_diff(self.counting);
+            self.kept.remove(if from_now(first) >= from_now(last) { &first } else { &last });
+        }
+        let mut nearest: Vec<usize> = self.kept.keys().copied().collect();
+        nearest.sort_by_key(|counting| counting.abs_diff(self.counting));
+        let mut bases: Vec<Arc<Base>> = Vec::new();
+        for counting in nearest {
+            let Some(kept) = self.kept.get_mut(&counting) else { continue };
+            let Some(desk) = &kept.desk else { continue };
+            if bases.iter().any(|base| Arc::ptr_eq(base, &desk.base)) {
+                continue;
+            }
+            if bases.len() < self.most.bases {
+                bases.push(desk.base.clone());
+            } else {
+                kept.desk = None;
+            }
+        }
+    }
+}
+
+/// Tells one state of a score from another.
+pub(crate) fn checksum(document: &[u8]) -> String {
+    let digest = Sha256::digest(document);
+    digest.iter().take(8).map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// What acts come to.
+struct Folded {
+    state: Arc<State>,
+    /// The states after the last acts, and after how many.
+    last: Vec<(usize, Arc<State>)>,
+    /// Acts that fit the score no more, in words.
+    lost: Vec<String>,
+}
+
+/// The score as the acts so far leave it; it is read where an act names notes.
+struct Page<'d> {
+    /// The document as the file has it.
+    like: &'d Document,
+    text: Cow<'d, str>,
+    score: OnceCell<Score>,
+    sum: OnceCell<String>,
+}
+
+impl<'d> Page<'d> {
+    fn new(like: &'d Document, text: Cow<'d, str>) -> Self {
+        Self { like, text, score: OnceCell::new(), sum: OnceCell::new() }
+    }
+
+    fn score(&self) -> &Score {
+        self.score.get_or_init(|| {
+            let document = Document::parse(self.like.encoded(&self.text), &Limits::default());
+            // The acts were done on this text before: it is a document.
+            document.map_or_else(|_| Score::default(), |document| arcata_score::read(&document))
+        })
+    }
+
+    fn checksum(&self) -> &str {
+        self.sum.get_or_init(|| checksum(&self.like.encoded(&self.text)))
+    }
+
+    /// The same with edits in it.
+    fn with(&self, edits: &EditList) -> Result<Self, String> {
+        let text = edits.apply_to(&self.text).map_err(|problem| problem.to_string())?;
+        Ok(Self::new(self.like, Cow::Owned(text)))
+    }
+}
+
+/// What acts come to, from the beginning. Acts that fit the score no more are left out and told.
+fn fold(bytes: &[u8], acts: &[Act], given: &Given, most: Most) -> Result<Folded, SessionError> {
+    let file = open_score(bytes.to_vec(), &Limits::default())
+        .map_err(|problem| SessionError::Score(problem.to_string()))?;
+    let score = arcata_score::read(file.document());
+    let layer = Layer {
+        parts: Addresses::new(&score).part_keys().to_vec(),
+        score: identity::of(file.document(), &score),
+        ..Layer::default()
+    };
+    let mut page = Page::new(file.document(), Cow::Borrowed(file.document().text()));
+    // What was read already.
+    let _ = page.score.set(score);
+    let plain = State::new(Layer::default(), given.clone());
+    let mut state = State { layers: Layers::new(layer), ..plain };
+    let (mut lost, mut last) = (Vec::new(), Vec::new());
+    let first_kept = acts.len().saturating_sub(most.states / 2);
+    if first_kept == 0 {
+        last.push((0, Arc::new(state.clone())));
+    }
+    let mut done = 0;
+    while done < acts.len() {
+        // Until the score itself changes, acts name the notes of one score.
+        let mut changed = None;
+        let addresses = OnceCell::new();
+        while let Some(act) = acts.get(done) {
+            done += 1;
+            changed = one_more(&page, act, &mut state, &mut lost, &addresses);
+            if done >= first_kept {
+                last.push((done, Arc::new(state.clone())));
+            }
+            if changed.is_some() {
+                break;
+            }
+        }
+        drop(addresses);
+        page = changed.unwrap_or(page);
+    }
+    Ok(Folded { state: Arc::new(state), last, lost })
+}
+
+/// Does one act more; hands back the score where the act has changed it.
+fn one_more<'p, 'd>(
+    page: &'p Page<'d>,
+    act: &Act,
+    state: &mut State,
+    lost: &mut Vec<String>,
+    addresses: &OnceCell<Addresses<'p>>,
+) -> Option<Page<'d>> {
+    if let Act::Change { sentence, of: Some(of), .. } = act
+        && of != page.checksum()
+    {
+        lost.push(format!("\"{sentence}\" was for the file as it was"));
+        return None;
+    }
+    let mut next = state.clone();
+    if let Err(why) = next.act(act, || addresses.get_or_init(|| Addresses::new(page.score()))) {
+        lost.push(why);
+        return None;
+    }
+    if matches!(act, Act::Carried { .. }) {
+        // What did not fit was for the file as it was before; the layer was carried over from it whole.
+        lost.clear();
+    }
+    let Act::Change { edits, .. } = act else {
+        *state = next;
+        return None;
+    };
+    match edit_list(edits).and_then(|edits| page.with(&edits)) {
+        Ok(changed) => {
+            *state = next;
+            Some(changed)
+        }
+        Err(why) => {
+            lost.push(why);
+            None
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use arcata_testkit::Random;
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::act::{Ask, Asked, ByteEdit, NotePlace};
+
+    const MUSIC: &str = "violin: mf 1/4 C5 D5 E5 F5 | (G5 F5) 1/2 E5 | 1/4 C5 D5 E5 F5 | 1/1 G5\n\
+                         viola: mf 1/4 C4 D4 E4 F4 | (G4 F4) 1/2 E4 | 1/4 C4 D4 E4 F4 | 1/1 G4";
+
+    /// Something that somebody could do now.
+    fn any_act(now: &Moment, random: &mut Random) -> Act {
+        let base = &now.desk.base;
+        match random.below(6) {
+            0 => Act::Tempo { quarters: Some(60 + u32::try_from(random.below(3)).unwrap()) },
+            1 => {
+                // A comment behind the root: other bytes, the same music.
+                let end = base.file().document().text().len();
+                let insert = format!("<!-- {} -->", random.below(1000));
+                let edits = vec![ByteEdit { from: end, to: end, insert }];
+                let of = Some(checksum(base.file().document().bytes()));
+                Act::Change { sentence: "a comment".to_owned(), edits, of }
+            }
+            2 => Act::Enter {
+                text: format!("viola {}/1 {}", 1 + random.below(4), random.pick(&["up", "down"])),
+            },
+            _ => {
+                let line = random.below(base.lines().len());
+                let stroke = random.pick(&base.lines()[line].strokes);
+                let addresses = Addresses::new(base.score());
+                let found = arcata_layer::Found { part: base.lines()[line].part, note: stroke.notes[0] };
+                let place = NotePlace::of(&addresses, found).unwrap();
+                let ask = *random.pick(&[Ask::Down, Ask::Up, Ask::Hook, Ask::Retake]);
+                Act::Bow { asks: vec![Asked { place, ask }] }
+            }
+        }
+    }
+
+    fn made(history: &History, act: &Act, bytes: &[u8]) -> Option<Moment> {
+        let mut state = history.now().state.as_ref().clone();
+        let addresses = Addresses::new(history.now().desk.base.score());
+        state.act(act, || &addresses).ok()?;
+        let base = Arc::new(Base::new(bytes, &state).ok()?);
+        let desk = Desk::new(base, &state.layers.together(), None);
+        Some(Moment { state: Arc::new(state), desk })
+    }
+
+    /// What is there is what the acts come to from the beginning.
+    fn assert_as_from_the_beginning(history: &History, bytes: &[u8]) {
+        let acts = history.acts[..history.counting].to_vec();
+        let count = acts.len();
+        let (fresh, lost) = History::of(bytes, acts, count, Given::default()).unwrap();
+        assert!(lost.is_empty(), "{lost:?}");
+        assert_eq!(history.now().state, fresh.now().state);
+        assert_eq!(history.now().desk.plans(), fresh.now().desk.plans());
+        assert_eq!(history.now().desk.hook_signs, fresh.now().desk.hook_signs);
+        let bytes = |history: &History| history.now().desk.base.document().bytes().to_vec();
+        assert_eq!(bytes(history), bytes(&fresh));
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(24))]
+        #[test]
+        fn wherever_one_goes_it_is_as_the_acts_come_to_from_the_beginning(
+            seed in any::<u64>(),
+            (states, bases) in (1_usize..6, 1_usize..4),
+            steps in prop::collection::vec(0_u8..4, 1..24),
+        ) {
+            let bytes = arcata_testkit::musicxml(MUSIC).into_bytes();
+            let mut random = Random::new(seed);
+            let most = Most { states, bases };
+            let (mut history, _) = History::keeping(most, &bytes, Vec::new(), (0, Given::default())).unwrap();
+            for step in steps {
+                let (behind, ahead) = history.reach();
+                match step {
+                    0 if behind > 0 => {
+                        let there = history.moment(&bytes, behind - 1).unwrap();
+                        history.go(behind - 1, there);
+                    }
+                    1 if ahead > 0 => {
+                        let there = history.moment(&bytes, behind + 1).unwrap();
+                        history.go(behind + 1, there);
+                    }
+                    _ => {
+                        let act = any_act(history.now(), &mut random);
+                        let Some(made) = made(&history, &act, &bytes) else { continue };
+                        history.did(act, made);
+                    }
+                }
+                prop_assert!(history.kept.len() <= states);
+                assert_as_from_the_beginning(&history, &bytes);
+            }
+        }
+    }
+}
