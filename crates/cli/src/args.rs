@@ -19,11 +19,32 @@ use crate::rules_command::RulesArguments;
     name = "arcata",
     version,
     about = "What a score makes the players' bows do: down or up, where in the bow, and what will not work",
-    after_help = "The tool advises; players decide. Nothing leaves this machine, and no score is changed:\nwhat is written goes to the file you name with --out."
+    after_help = "The tool advises; players decide. Nothing leaves this machine. Commands write\nto the file you name with --out or --write; the score itself is written by one button of the\nworkbench alone (arcata open), which keeps the file as it was beside it."
 )]
 pub(crate) struct Arguments {
     #[command(subcommand)]
     pub(crate) command: Command,
+    /// Whose English: british says bar, desk, heel, point, leader; american says measure, stand, frog, tip, concertmaster.
+    /// Otherwise as the profile says, and none of them mixed
+    #[arg(long, global = true, value_enum)]
+    pub(crate) terms: Option<Terms>,
+}
+
+/// Whose English is spoken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Terms {
+    American,
+    British,
+}
+
+impl Terms {
+    /// Bar, stand, frog, tip, leader.
+    pub(crate) const fn words(self) -> [&'static str; 5] {
+        match self {
+            Self::American => ["measure", "stand", "frog", "tip", "concertmaster"],
+            Self::British => ["bar", "desk", "heel", "point", "leader"],
+        }
+    }
 }
 
 #[derive(Debug, Subcommand)]
@@ -33,12 +54,12 @@ pub(crate) enum Command {
         after_help = "Exit codes: 0 nothing found at the chosen severity, 1 something found or a file not read,\n2 could not run."
     )]
     Review(ReviewArguments),
-    /// Work out the bow of every string part: direction, link, place, seconds, cost
+    /// Work out the bow of every string part: direction, link, place, seconds, penalty
     Plan(PlanArguments),
     /// Keep bowings apart from the score: lift, apply, wipe, compare, merge, spread, carry, check
     #[command(after_help = "Exit codes: 0 everything done, 1 done but for what is listed, 2 could not run.")]
     Layer(LayerArguments),
-    /// Say what every printed bow mark is for: needed, an effect, obvious, contradictory; write the score
+    /// Say what every printed bow mark is for: needed, an effect, not needed, contradictory; write the score
     /// without the surplus ones
     Marks(MarksArguments),
     /// Make the parts for the stands: a PDF and a MusicXML file for each string part

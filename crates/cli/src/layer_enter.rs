@@ -89,7 +89,7 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     }
     shorthand::put(&mut layer, &entered);
     if arguments.check {
-        files::complain(&format!("{} decisions; nothing wrong.", entered.entries.len()));
+        files::complain(&format!("{} bowings; nothing wrong.", entered.entries.len()));
     } else if arguments.print {
         files::show(&shorthand::of_layer(&layer, &addresses).to_string());
     } else {
@@ -151,7 +151,7 @@ fn write(
                 None => arcata_files::write_whole(path, text.as_bytes())?,
             }
             files::complain(&format!(
-                "{count} decisions entered; {} in {}",
+                "{count} bowings entered; {} in {}",
                 layer.entries.len(),
                 path.display()
             ));

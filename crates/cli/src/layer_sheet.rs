@@ -118,7 +118,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         }
         SheetFormat::Text => {
             let (page, end) = match &arguments.out {
-                Some(_) => (arcata_report::Page::default(), PageEnd::FormFeed),
+                Some(_) => (files::plain_page(), PageEnd::FormFeed),
                 None => (files::page(), PageEnd::EmptyLine),
             };
             sheet_text(&view, page, end).into_bytes()

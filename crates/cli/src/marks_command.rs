@@ -84,7 +84,7 @@ fn view(score: &Path, desk: &Desk, marks: &[AuditedMark], profile: &Profile) -> 
 }
 
 fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> {
-    let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
+    let page = if arguments.out.is_some() { files::plain_page() } else { files::page() };
     let text = match arguments.format {
         Format::Text => arcata_report::marks_text(views, page),
         Format::Json => arcata_report::marks_json(views),

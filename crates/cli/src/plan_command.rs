@@ -40,7 +40,7 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
             Err(failure) => return Err(failure),
         }
     }
-    let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
+    let page = if arguments.out.is_some() { files::plain_page() } else { files::page() };
     let text = match arguments.format {
         PlanFormat::Json => arcata_report::plan_json(&views),
         PlanFormat::Text => match arguments.table {
@@ -56,7 +56,7 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
         Some(out) if scores.iter().any(|score| files::same(score, out)) => {
             return Err(Failure::SameFile { path: out.clone() });
         }
-        Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
+        Some(out) => arcata_files::write_whole(out, files::bar_word().said(&text).as_bytes())?,
         None => files::show(&text),
     }
     for failure in &unread {
@@ -74,7 +74,7 @@ fn view(
     let mut desk = studio::open(score, &arguments.shared, profile, marks)?;
     let bars = desk.bars.clone();
     let mut view = PlanView::new(&score.display().to_string(), &desk.score, desk.assumptions.clone())
-        .planned_in(profile.style);
+        .planned_for(profile);
     let ending = arguments.end.as_deref().map(|text| wishes::ending(&desk.score, &bars, text)).transpose()?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
     // What anchors cost is told of their own line, with the others as they bow without them.

@@ -80,7 +80,7 @@ fn tell(
         }
     }
     let view = ReviewView::new(files);
-    let page = if to_file.is_some() { arcata_report::Page::default() } else { files::page() };
+    let page = if to_file.is_some() { files::plain_page() } else { files::page() };
     let all_rows = || rows.iter().map(|(row, _)| row.clone()).collect::<Vec<_>>();
     let text = match arguments.format {
         ReviewFormat::Json => arcata_report::review_json(&view),
@@ -96,7 +96,7 @@ fn tell(
         ReviewFormat::Text | ReviewFormat::Html => arcata_report::review_text(&view, page),
     };
     match to_file {
-        Some(out) => write_report(out, scores, &text)?,
+        Some(out) => write_report(out, scores, &files::bar_word().said(&text))?,
         None => files::show(&text),
     }
     if arguments.format == ReviewFormat::Html {
@@ -241,7 +241,7 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
             engraver,
             arguments.language,
         );
-        review_pages::write(out, &html)?;
+        review_pages::write(out, &files::bar_word().said(&html))?;
     }
     Ok(Reviewed { view, row, page })
 }

@@ -2,6 +2,7 @@
 
 use std::ops::RangeInclusive;
 use std::path::Path;
+use std::sync::OnceLock;
 
 use arcata_bow::plan::{Anchor, MarkReading, Sureness, open_strokes, sureness};
 use arcata_bow::profile::Shipped;
@@ -10,12 +11,13 @@ use arcata_bow::together::{Agreement, Together, agreements, plan_together};
 use arcata_bow::{Line, LineOptions, Plan, PlanSettings, Profile, Reading, plan};
 use arcata_layer::{Layer, ToldBows};
 use arcata_prepare::Planner;
+use arcata_report::BarWord;
 use arcata_review::{Aside, UnusedSlurEntry};
 use arcata_score::{Length, Score};
 use arcata_xml::{Document, Limits, ScoreFile};
 use rayon::prelude::*;
 
-use crate::args::{PlayerArguments, Shared, StyleArguments};
+use crate::args::{PlayerArguments, Shared, StyleArguments, Terms};
 use crate::aside_file;
 use crate::bars;
 use crate::failure::Failure;
@@ -99,6 +101,28 @@ fn planned(lines: &[Line], settings: Vec<PlanSettings>, agreements: Option<Vec<A
 
 /// The profile that was named: shipped, or a file.
 pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
+    let mut profile = read_profile(name)?;
+    if let Some(terms) = TERMS.get() {
+        let words = &mut profile.words;
+        let settings = [&mut words.bar, &mut words.stand, &mut words.frog, &mut words.tip, &mut words.leader];
+        for (setting, word) in settings.into_iter().zip(terms.words()) {
+            setting.value = word.to_owned();
+        }
+    }
+    files::call_bars(BarWord::named(&profile.words.bar.value));
+    Ok(profile)
+}
+
+/// Whose English is spoken in this run, where it was asked for.
+static TERMS: OnceLock<Terms> = OnceLock::new();
+
+/// Says whose English is spoken from now on.
+pub(crate) fn speak(terms: Terms) {
+    let _ = TERMS.set(terms);
+    files::call_bars(BarWord::named(terms.words()[0]));
+}
+
+fn read_profile(name: &str) -> Result<Profile, Failure> {
     let failed = |why: String| Failure::Profile { name: name.to_owned(), why };
     if let Some(shipped) = Shipped::ALL.into_iter().find(|shipped| shipped.name() == name) {
         return Ok(Profile::shipped(shipped));

@@ -61,7 +61,7 @@ fn nothing_is_written_where_nothing_was_learned() {
     let file = folder.path().join("leader.habits.toml");
     for (name, why) in [
         ("slipway-strings.musicxml", "stand far apart"),
-        ("tide-table-exercise.musicxml", "strokes more would tell"),
+        ("tide-table-exercise.musicxml", "more strokes would tell"),
         ("rope-walk.musicxml", "no bow mark to learn from"),
     ] {
         let (code, text, complaint) = arcata(&["habits", "learn"], &[("", &demo(name)), ("--out", &file)]);

@@ -1,9 +1,9 @@
-//! The bow as a lane: time from left to right, the tip above, the frog below.
+//! The bow as a lane: time from left to right, the frog above, the tip below, as in pictures.
 
 use crate::plan_view::StrokeView;
 use crate::style::Characters;
 
-/// Rows from tip to frog.
+/// Rows from frog to tip.
 const ROWS: usize = 5;
 /// Columns before the lane.
 const MARGIN: usize = 6;
@@ -24,10 +24,10 @@ impl Pen {
     const fn new(characters: Characters) -> Self {
         match characters {
             Characters::Ascii => {
-                Self { down: '/', up: '\\', level: '-', bar: '|', down_sign: 'D', up_sign: 'U' }
+                Self { down: '\\', up: '/', level: '-', bar: '|', down_sign: 'D', up_sign: 'U' }
             }
             Characters::Unicode => {
-                Self { down: '╱', up: '╲', level: '─', bar: '│', down_sign: '⊓', up_sign: '∨' }
+                Self { down: '╲', up: '╱', level: '─', bar: '│', down_sign: '⊓', up_sign: '∨' }
             }
         }
     }
@@ -119,7 +119,7 @@ impl Canvas {
 
     /// The row of a place in the bow, thousandths from the frog.
     fn row(place: usize) -> usize {
-        ROWS - 1 - (place * ROWS / 1000).min(ROWS - 1)
+        (place * ROWS / 1000).min(ROWS - 1)
     }
 
     fn stroke(&mut self, stroke: &StrokeView, at: usize, wide: usize) {
@@ -151,8 +151,8 @@ impl Canvas {
             format!("{label:<MARGIN$}{row}").trim_end().to_owned()
         };
         let labels = |row: usize| match row {
-            0 => "tip",
-            row if row + 1 == ROWS => "frog",
+            0 => "frog",
+            row if row + 1 == ROWS => "tip",
             _ => "",
         };
         let lane = self.lane.iter().enumerate().map(|(row, cells)| text(labels(row), cells));
@@ -195,11 +195,11 @@ mod tests {
         let rows = lanes(&strokes, 30, Characters::Ascii);
         let expected = "\
 bar   1           2
-tip   |         -/|-\\
-      |       -/  |  -\\
-      |    --/    |    --\\
-      |  -/       |       -\\
-frog  |-/         |         -\\
+frog  |-\\         |         -/
+      |  -\\       |       -/
+      |    --\\    |    --/
+      |       -\\  |  -/
+tip   |         -\\|-/
        D           U";
         assert_eq!(rows.join("\n"), expected);
     }
