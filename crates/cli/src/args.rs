@@ -239,7 +239,7 @@ pub(crate) struct PlanArguments {
     #[arg(long)]
     pub(crate) sure: bool,
     /// Fix the stroke at a bar and beat: "60/1 down", "Viola 12/2.5 up", "30/1 down retake"; may be given
-    /// several times. Says what it costs, and which anchors do not go together
+    /// several times. Says its penalty, and which anchors do not go together
     #[arg(long, value_name = "ANCHOR")]
     pub(crate) anchor: Vec<String>,
     /// Ways to end a bar on a certain bow, the cheapest first: "8 down"

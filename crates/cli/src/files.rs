@@ -112,7 +112,12 @@ pub(crate) fn bar_word() -> BarWord {
 
 /// Prints a result. A reader that has seen enough (`| head`) is no error.
 pub(crate) fn show(text: &str) {
-    let _ = std::io::stdout().lock().write_all(bar_word().said(text).as_bytes());
+    show_data(&bar_word().said(text));
+}
+
+/// Prints what programs read, or what somebody wrote, byte for byte.
+pub(crate) fn show_data(text: &str) {
+    let _ = std::io::stdout().lock().write_all(text.as_bytes());
 }
 
 /// Says something beside the result, as it is.

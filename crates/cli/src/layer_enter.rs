@@ -91,7 +91,7 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     if arguments.check {
         files::complain(&format!("{} bowings; nothing wrong.", entered.entries.len()));
     } else if arguments.print {
-        files::show(&shorthand::of_layer(&layer, &addresses).to_string());
+        files::show_data(&shorthand::of_layer(&layer, &addresses).to_string());
     } else {
         write(arguments, read_before.as_ref(), &layer, entered.entries.len())?;
     }
@@ -158,7 +158,7 @@ fn write(
             Ok(())
         }
         None => {
-            files::show(&text);
+            files::show_data(&text);
             Ok(())
         }
     }

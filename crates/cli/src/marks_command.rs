@@ -90,9 +90,13 @@ fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> 
         Format::Json => arcata_report::marks_json(views),
         Format::Csv => arcata_report::marks_csv(views),
     };
+    let text = match arguments.format {
+        Format::Csv => text,
+        Format::Text | Format::Json => files::bar_word().said(&text).into_owned(),
+    };
     match &arguments.out {
         Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
-        None => files::show(&text),
+        None => files::show_data(&text),
     }
     Ok(())
 }

@@ -52,12 +52,16 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
             Table::Downbeats => arcata_report::downbeats_csv(&views),
         },
     };
+    let text = match arguments.format {
+        PlanFormat::Csv => text,
+        _ => files::bar_word().said(&text).into_owned(),
+    };
     match &arguments.out {
         Some(out) if scores.iter().any(|score| files::same(score, out)) => {
             return Err(Failure::SameFile { path: out.clone() });
         }
-        Some(out) => arcata_files::write_whole(out, files::bar_word().said(&text).as_bytes())?,
-        None => files::show(&text),
+        Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
+        None => files::show_data(&text),
     }
     for failure in &unread {
         files::complain(&failure.to_string());

@@ -95,9 +95,13 @@ fn tell(
         }
         ReviewFormat::Text | ReviewFormat::Html => arcata_report::review_text(&view, page),
     };
+    let text = match arguments.format {
+        ReviewFormat::Csv => text,
+        _ => files::bar_word().said(&text).into_owned(),
+    };
     match to_file {
-        Some(out) => write_report(out, scores, &files::bar_word().said(&text))?,
-        None => files::show(&text),
+        Some(out) => write_report(out, scores, &text)?,
+        None => files::show_data(&text),
     }
     if arguments.format == ReviewFormat::Html {
         let written = match rows {

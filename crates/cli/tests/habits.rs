@@ -34,7 +34,7 @@ fn what_is_marked_is_learned_said_and_bowed() {
     assert_eq!(marked.0, Some(0), "{}", marked.2);
     let (code, text, complaint) = arcata(&["habits", "learn"], &[("", &bowed), ("--out", &file)]);
     assert_eq!(code, Some(0), "{complaint}");
-    assert!(text.contains("An up-bow on a downbeat, one note, costs"), "{text}");
+    assert!(text.contains("An up-bow on a downbeat, one note, counts"), "{text}");
     assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
     let (code, shown, _) = arcata(&["habits", "show"], &[("", &file)]);
     assert_eq!(code, Some(0));

@@ -130,6 +130,49 @@ fn no_text_says_what_was_replaced() {
     assert!(found.is_empty(), "{} strangers:\n{}", found.len(), found.join("\n"));
 }
 
+/// What a command prints, and what it says beside; never a failure.
+fn printed(arguments: &[&str]) -> String {
+    let mut arcata = assert_cmd::Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
+    let done = arcata.current_dir(root()).args(arguments).output().expect("runs");
+    assert!(done.status.code().is_some_and(|code| code < 2), "{arguments:?}");
+    String::from_utf8(done.stdout).expect("UTF-8") + &String::from_utf8_lossy(&done.stderr)
+}
+
+#[test]
+fn one_word_for_bar_holds_in_every_sentence() {
+    let quartet = "demo/ferry-bell-quartet.musicxml";
+    let asked: [&[&str]; 6] = [
+        &["review", "demo"],
+        &["plan", quartet, "--bars", "13-16", "--alternatives", "2"],
+        &[
+            "plan",
+            quartet,
+            "--part",
+            "Violin I",
+            "--bars",
+            "13-16",
+            "--anchor",
+            "14/1 down",
+            "--repairs",
+            "1",
+        ],
+        &["plan", quartet, "--part", "Viola", "--end", "8 up"],
+        &["plan", quartet, "--table", "downbeats"],
+        &["marks", "demo/kite-signals.musicxml"],
+    ];
+    for arguments in asked {
+        let british = plain(&printed(&[&["--terms", "british"], arguments].concat()));
+        let american = plain(&printed(&[&["--terms", "american"], arguments].concat()));
+        assert!(holds(&british, "bar") || holds(&british, "bars"), "{arguments:?}");
+        assert!(!holds(&british, "measure") && !holds(&british, "measures"), "{arguments:?}");
+        for word in ["bar", "bars"] {
+            let at = american.find(&format!(" {word} ")).unwrap_or_default();
+            let near: String = american.chars().skip(at.saturating_sub(60)).take(140).collect();
+            assert!(!holds(&american, word), "{arguments:?} says {word}: {near}");
+        }
+    }
+}
+
 #[test]
 fn strangers_are_found_in_strings_and_on_pages_and_not_in_ids() {
     assert!(holds("the layer is not carried: because", "not carried:"));

@@ -25,6 +25,14 @@ impl BarWord {
         if word == "measure" { Self::Measure } else { Self::Bar }
     }
 
+    /// The word over a narrow column.
+    pub(crate) const fn short(self) -> &'static str {
+        match self {
+            Self::Bar => "bar",
+            Self::Measure => "meas.",
+        }
+    }
+
     /// A text in this word. What is meant is told by its neighbours: a number or a count; keys of data and parts of words
     /// ("barline") stay.
     ///

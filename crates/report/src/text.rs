@@ -249,7 +249,7 @@ fn line_text(out: &mut String, line: &PlannedLineView, yardstick: i64, page: Pag
     let sure = if asked { "sure  " } else { "" };
     let head = format!(
         "{:>5} {:<7} {:<5} {:<7} {sure}{:<width$} {:>6}  {}",
-        "bar",
+        page.bar.short(),
         "beat",
         "bow",
         "how",
@@ -320,7 +320,7 @@ fn stroke_row(bar: &str, stroke: &StrokeView, room: usize, page: Page) -> String
         .iter()
         .max_by_key(|(_, share)| **share)
         .filter(|_| cost >= 100)
-        .map_or("", |(term, _)| *term);
+        .map_or("", |(term, _)| if *term == "reset" { "lift" } else { *term });
     let costs = if cost >= 100 { format!("{} {reason}", points(cost)) } else { String::new() };
     let drawn = bow(stroke, bow_columns(page) - room);
     let ink = if stroke.direction == "down" { Ink::Down } else { Ink::Up };
@@ -334,7 +334,7 @@ fn stroke_row(bar: &str, stroke: &StrokeView, room: usize, page: Page) -> String
 fn link_words(link: &str) -> &str {
     match link {
         "change" => "",
-        "reset" => "lifted",
+        "reset" => "placed",
         link => link,
     }
 }

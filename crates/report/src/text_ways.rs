@@ -44,7 +44,7 @@ fn weighed(out: &mut String, page: Page, (gains, losses): (&[String], &[String])
 }
 
 fn lane_text(out: &mut String, strokes: &[StrokeView], page: Page) {
-    for row in lanes(strokes, page.width.saturating_sub(5), page.characters) {
+    for row in lanes(strokes, page.width.saturating_sub(5), page) {
         let _ = writeln!(out, "{}", format!("     {row}").trim_end());
     }
 }

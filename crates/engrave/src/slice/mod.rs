@@ -184,7 +184,7 @@ impl<'d> Cutter<'d> {
 
     fn write_part<'w>(
         &self,
-        (index, unsaid): (usize, &dyn Fn(u32) -> Vec<(Length, &'w str)>),
+        (index, unsaid): (usize, &dyn Fn(u32) -> Shared<'w>),
         (bars, opening): (&RangeInclusive<u32>, Opening),
         musicxml: &mut String,
         notes: &mut Vec<NodeId>,
@@ -263,6 +263,9 @@ impl<'d> Cutter<'d> {
     }
 }
 
+/// Directions without their end, and when in the bar they stand.
+type Shared<'w> = Vec<(Length, &'w str)>;
+
 /// Copies the bars of one part.
 struct BarWriter<'w> {
     document: &'w Document,
@@ -271,7 +274,7 @@ struct BarWriter<'w> {
     musicxml: &'w mut String,
     notes: &'w mut Vec<NodeId>,
     /// What parts that are not shown say for all in this bar, as long as it is not written.
-    shared: Vec<(Length, &'w str)>,
+    shared: Shared<'w>,
     staves: u8,
 }
 

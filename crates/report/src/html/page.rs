@@ -199,7 +199,7 @@ fn strip_key() -> Markup {
 }
 
 fn lane_key() -> &'static str {
-    "Under the music, time runs with the notes and the height is the place in the bow, the frog on top: thick at the frog, thin at the tip. Ring: set down after a rest. Dashed arc: lifted. Short bar: stop, same direction. Beads: pulses. Zigzag: tremolo. Arrowheads: more bow than the dynamic wants. Dashed line: less bow than the tone needs; dots show where the usual speed would lead. Signs in outline were worked out, solid ones are printed."
+    "Under the music, time runs with the notes and the height is the place in the bow, the frog on top: thick at the frog, thin at the tip. Ring: placed after a rest. Dashed arc: lifted. Short bar: stop, same direction. Beads: pulses. Zigzag: tremolo. Arrowheads: more bow than the dynamic wants. Dashed line: less bow than the tone needs; dots show where the usual speed would lead. Signs in outline were worked out, solid ones are printed."
 }
 
 /// Every glyph once for the whole page instead of once a picture.
