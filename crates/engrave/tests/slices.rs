@@ -44,6 +44,16 @@ fn a_reminder_was_printed_over_the_dim_that_stands_at_the_cut() {
 }
 
 #[test]
+fn a_reminder_was_printed_over_the_hairpin_under_way_and_the_dynamic_it_leads_to() {
+    let (file, score) = opened(QUARTET);
+    let bar = (0u32..).zip(&score.bars).find(|(_, bar)| bar.label == "17").unwrap().0;
+    let slice = Cutter::new(file.document(), &score).cut(&[2], bar..=bar, Opening::Excerpt);
+    let text = slice.musicxml().replace('\n', "");
+    let reminder = r#"<direction placement="above"><direction-type><words font-style="italic">[mp]</words>"#;
+    assert!(text.contains(reminder) && !text.contains("<other-dynamics>"), "{text}");
+}
+
+#[test]
 fn tempo_and_rehearsal_marks_of_parts_that_are_not_shown_stand_above_the_first_line() {
     let (file, score) = opened(QUARTET);
     let cutter = Cutter::new(file.document(), &score);

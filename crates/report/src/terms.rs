@@ -55,7 +55,7 @@ impl BarWord {
             out.push_str(before);
             let length = if here[3..].starts_with('s') { 4 } else { 3 };
             let (word, after) = here.split_at(length);
-            if is_meant(&out, after) {
+            if is_meant(&out, word, after) {
                 out.push_str(if word.starts_with('B') { "Measure" } else { "measure" });
                 out.push_str(&word[3..]);
             } else {
@@ -68,10 +68,14 @@ impl BarWord {
     }
 }
 
-fn is_meant(before: &str, after: &str) -> bool {
+/// Several bars are always bars of music; one may be a bar of a drawing.
+fn is_meant(before: &str, word: &str, after: &str) -> bool {
     let inside = |letter: char| letter.is_alphanumeric() || matches!(letter, '_' | '-' | '"' | '\'' | '/');
     if before.ends_with(inside) || after.starts_with(inside) {
         return false;
+    }
+    if word.ends_with('s') {
+        return true;
     }
     if after
         .strip_prefix([' ', '\u{a0}'])

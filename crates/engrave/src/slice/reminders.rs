@@ -2,7 +2,7 @@
 //!
 //! Square brackets are what editions use for what is not printed at the place (common practice).
 
-use arcata_score::{DynamicKind, Level, Meaning, Moment, Part};
+use arcata_score::{DynamicKind, Length, Level, Meaning, Moment, Part};
 use arcata_xml::{Element, escape};
 
 /// Ways of playing that exclude each other.
@@ -31,6 +31,33 @@ pub(super) struct Reminders {
     playing: String,
     /// The dynamic in force.
     level: Option<&'static str>,
+    /// Where it finds room.
+    room: Room,
+}
+
+/// Where a dynamic is said again.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Room {
+    /// Where dynamics stand.
+    #[default]
+    Below,
+    /// A hairpin is under way there, or another dynamic follows at once: above the staff.
+    Above,
+}
+
+impl Room {
+    /// A dynamic that follows within this time would be printed over the reminder (measured on the demo scores).
+    const AT_ONCE: Length = Length::QUARTER;
+
+    fn at(part: &Part, start: Moment) -> Self {
+        let soon = |at: Moment| at > start && at <= start + Self::AT_ONCE;
+        let under_way = part
+            .swells
+            .iter()
+            .any(|swell| swell.place.at < start && swell.end.is_some_and(|end| end > start));
+        let follows = part.dynamics.iter().any(|mark| soon(mark.place.at));
+        if under_way || follows { Self::Above } else { Self::Below }
+    }
 }
 
 impl Reminders {
@@ -39,9 +66,14 @@ impl Reminders {
     pub(super) fn directions(&self, beside: Option<Element<'_>>) -> String {
         let mut text = self.playing.clone();
         if let (Some(level), None) = (self.level, beside) {
-            text.push_str(&format!(
-                r#"<direction placement="below"><direction-type><dynamics><other-dynamics>[{level}]</other-dynamics></dynamics></direction-type></direction>"#
-            ));
+            text.push_str(&match self.room {
+                Room::Below => format!(
+                    r#"<direction placement="below"><direction-type><dynamics><other-dynamics>[{level}]</other-dynamics></dynamics></direction-type></direction>"#
+                ),
+                Room::Above => format!(
+                    r#"<direction placement="above"><direction-type><words font-style="italic">[{level}]</words></direction-type></direction>"#
+                ),
+            });
         }
         text
     }
@@ -66,7 +98,7 @@ pub(super) fn reminders(part: &Part, first: u32, start: Moment) -> Reminders {
             r#"<direction placement="above"><direction-type><words font-style="italic">[{words}]</words></direction-type></direction>"#
         ));
     }
-    Reminders { playing: text, level: level(part, first, start) }
+    Reminders { playing: text, level: level(part, first, start), room: Room::at(part, start) }
 }
 
 /// The level in force, unless a new one is written at the cut.

@@ -10,6 +10,7 @@ use sha2::{Digest, Sha256};
 use super::{FindingPictures, ReportPage, finding, rules};
 use crate::AsideView;
 use crate::review_view::{FindingView, bar_said};
+use crate::term_words::yardstick_words;
 
 const STYLE: &str = include_str!("style.css");
 const SCRIPT: &str = include_str!("script.js");
@@ -46,6 +47,7 @@ pub fn review_html(page: &ReportPage<'_>) -> String {
                     p { "Nothing was found." }
                 } @else {
                     (choice(page, &findings))
+                    @if weighs(&findings) { p.key { (yardstick_words(page.yardstick)) " A number in brackets is a share of a penalty." } }
                     @for (number, found) in &findings { (one(page, *number, found)) }
                 }
             }
@@ -63,6 +65,12 @@ pub fn review_html(page: &ReportPage<'_>) -> String {
     };
     let (body, glyphs) = gathered(body.into_string());
     document(&title, &body, &glyphs, &page.fonts)
+}
+
+/// Whether a proposal says what is better or worse.
+fn weighs(findings: &[(usize, &FindingView)]) -> bool {
+    let mut proposals = findings.iter().flat_map(|(_, finding)| &finding.proposals);
+    proposals.any(|proposal| !proposal.gains.is_empty() || !proposal.losses.is_empty())
 }
 
 /// Findings in the order of the score, each with its number on the page.
