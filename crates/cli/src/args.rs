@@ -114,7 +114,7 @@ pub(crate) struct Shared {
 pub(crate) struct PlayerArguments {
     #[command(flatten)]
     pub(crate) style: StyleArguments,
-    /// Bow as a leader does whose habits stand in this file (arcata habits learn), in the style they were learned in
+    /// Bow like the leader whose habits are in this file (arcata habits learn), in the style they were learned in
     #[arg(long, value_name = "FILE")]
     pub(crate) habits: Option<PathBuf>,
 }
@@ -190,7 +190,7 @@ pub(crate) struct ReviewArguments {
     /// of their pages; SCORE-review.html or the folder reviews where nothing is said
     #[arg(long, value_name = "FILE")]
     pub(crate) out: Option<PathBuf>,
-    /// What is set aside stands in this file instead of SCORE.aside.toml beside each score
+    /// Read what is set aside from this file instead of SCORE.aside.toml beside each score
     #[arg(long, value_name = "FILE", conflicts_with = "tell_all")]
     pub(crate) aside: Option<PathBuf>,
     /// Parts of this score, each in a file of its own: where they differ from the score is reported
@@ -242,10 +242,10 @@ pub(crate) struct PlanArguments {
     /// several times. Says its penalty, and which anchors do not go together
     #[arg(long, value_name = "ANCHOR")]
     pub(crate) anchor: Vec<String>,
-    /// Ways to end a bar on a certain bow, the cheapest first: "8 down"
+    /// Ways to end a bar on a certain bow, the best first: "8 down"
     #[arg(long, value_name = "BAR BOW")]
     pub(crate) end: Option<String>,
-    /// What could be changed in the slurs, and what up to this many changes buy
+    /// Which changes to the slurs would help most, up to this many
     #[arg(long, value_name = "CHANGES", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=8))]
     pub(crate) repairs: u8,
     /// Write the score itself to --out, with the plan's down- and up-bows added: on every stroke, or

@@ -238,8 +238,11 @@ class Piece extends EventTarget {
     const { turned, bars, elsewhere } = this.moved;
     if (!turned && !elsewhere) return "";
     // Of which movement is said once for a row of bars.
-    const labels = bars.slice(0, 8).map((bar, index, all) => index && this.movementOf(bar) === this.movementOf(all[index - 1]) ? this.score.bars[bar] : this.barSaid(bar));
-    const where = turned ? ` (${labels.join(", ")}${bars.length > 8 ? ", …" : ""})` : "";
+    const shown = bars.slice(0, 8);
+    const labels = this.score.movements.length || shown.length < 2
+      ? shown.map((bar, index, all) => index && this.movementOf(bar) === this.movementOf(all[index - 1]) ? this.score.bars[bar] : this.barSaid(bar))
+      : [`${word("bars")} ${this.score.bars[shown[0]]}`, ...shown.slice(1).map((bar) => this.score.bars[bar])];
+    const where = turned ? ` (${labels.join(", ")}${bars.length > shown.length ? ", …" : ""})` : "";
     const told = [turned && `${turned} ${word("turned")}${where}`, elsewhere && `${elsewhere} ${word("elsewhere")}`];
     return told.filter(Boolean).join(", ");
   }
