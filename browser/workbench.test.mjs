@@ -102,6 +102,11 @@ test("a wish goes to all who play the same", async () => {
   const was = await card(page);
   await page.keyboard.press(was.includes("up-bow") ? "d" : "u");
   await version(page, 1);
+  // What was done is said in words, beside the stroke.
+  await page.waitForFunction(() => !document.getElementById("done").hidden && /, bar .*: (up|down)-bow/.test(document.getElementById("done").textContent));
+  const done = await page.locator("#done").boundingBox();
+  const music = await page.locator("#music").boundingBox();
+  assert.ok(done.y >= music.y && done.y + done.height <= music.y + music.height, "it stands in the music");
   assert.equal((await bench.ask("score")).json().bowings, count);
   await page.keyboard.press("Control+z");
   await version(page, 2);
@@ -341,8 +346,7 @@ test("parts, a change sheet and a picture leave; the changed score is written wh
   await page.waitForSelector(".finding");
   await page.selectOption("[data-name=louder]", "2");
   await version(page, 1);
-  await page.waitForSelector("#notices p");
-  assert.match(await page.locator("#notices p").first().textContent(), /use another part of the bow/);
+  await page.waitForFunction(() => /^Dynamics: \+2\. .*use another part of the bow/.test(document.getElementById("done").textContent));
   await page.selectOption("[data-name=louder]", "0");
   await version(page, 2);
   await page.selectOption("[data-name=style]", "early");

@@ -18,7 +18,7 @@ pub mod techniques;
 pub mod timing;
 pub mod together;
 
-pub use cost::{Cost, Term};
+pub use cost::{Cost, Term, points};
 pub use lines::{LineOptions, LineSource, MARKED_AROUND, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use profile::{Profile, Setting, Style};

@@ -19,11 +19,32 @@ use crate::rules_command::RulesArguments;
     name = "arcata",
     version,
     about = "What a score makes the players' bows do: down or up, where in the bow, and what will not work",
-    after_help = "The tool advises; players decide. Nothing leaves this machine, and no score is changed:\nwhat is written goes to the file you name with --out."
+    after_help = "The tool advises; players decide. Nothing leaves this machine. Commands write\nto the file you name with --out or --write; the score itself is written by one button of the\nworkbench alone (arcata open), which keeps the file as it was beside it."
 )]
 pub(crate) struct Arguments {
     #[command(subcommand)]
     pub(crate) command: Command,
+    /// Whose English: british says bar, desk, heel, point, leader; american says measure, stand, frog, tip, concertmaster.
+    /// Otherwise as the profile says, and none of them mixed
+    #[arg(long, global = true, value_enum)]
+    pub(crate) terms: Option<Terms>,
+}
+
+/// Whose English is spoken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Terms {
+    American,
+    British,
+}
+
+impl Terms {
+    /// Bar, stand, frog, tip, leader.
+    pub(crate) const fn words(self) -> [&'static str; 5] {
+        match self {
+            Self::American => ["measure", "stand", "frog", "tip", "concertmaster"],
+            Self::British => ["bar", "desk", "heel", "point", "leader"],
+        }
+    }
 }
 
 #[derive(Debug, Subcommand)]
@@ -33,12 +54,12 @@ pub(crate) enum Command {
         after_help = "Exit codes: 0 nothing found at the chosen severity, 1 something found or a file not read,\n2 could not run."
     )]
     Review(ReviewArguments),
-    /// Work out the bow of every string part: direction, link, place, seconds, cost
+    /// Work out the bow of every string part: direction, link, place, seconds, penalty
     Plan(PlanArguments),
     /// Keep bowings apart from the score: lift, apply, wipe, compare, merge, spread, carry, check
     #[command(after_help = "Exit codes: 0 everything done, 1 done but for what is listed, 2 could not run.")]
     Layer(LayerArguments),
-    /// Say what every printed bow mark is for: needed, an effect, obvious, contradictory; write the score
+    /// Say what every printed bow mark is for: needed, an effect, not needed, contradictory; write the score
     /// without the surplus ones
     Marks(MarksArguments),
     /// Make the parts for the stands: a PDF and a MusicXML file for each string part
@@ -93,7 +114,7 @@ pub(crate) struct Shared {
 pub(crate) struct PlayerArguments {
     #[command(flatten)]
     pub(crate) style: StyleArguments,
-    /// Bow as a leader does whose habits stand in this file (arcata habits learn), in the style they were learned in
+    /// Bow like the leader whose habits are in this file (arcata habits learn), in the style they were learned in
     #[arg(long, value_name = "FILE")]
     pub(crate) habits: Option<PathBuf>,
 }
@@ -169,7 +190,7 @@ pub(crate) struct ReviewArguments {
     /// of their pages; SCORE-review.html or the folder reviews where nothing is said
     #[arg(long, value_name = "FILE")]
     pub(crate) out: Option<PathBuf>,
-    /// What is set aside stands in this file instead of SCORE.aside.toml beside each score
+    /// Read what is set aside from this file instead of SCORE.aside.toml beside each score
     #[arg(long, value_name = "FILE", conflicts_with = "tell_all")]
     pub(crate) aside: Option<PathBuf>,
     /// Parts of this score, each in a file of its own: where they differ from the score is reported
@@ -218,13 +239,13 @@ pub(crate) struct PlanArguments {
     #[arg(long)]
     pub(crate) sure: bool,
     /// Fix the stroke at a bar and beat: "60/1 down", "Viola 12/2.5 up", "30/1 down retake"; may be given
-    /// several times. Says what it costs, and which anchors do not go together
+    /// several times. Says its penalty, and which anchors do not go together
     #[arg(long, value_name = "ANCHOR")]
     pub(crate) anchor: Vec<String>,
-    /// Ways to end a bar on a certain bow, the cheapest first: "8 down"
+    /// Ways to end a bar on a certain bow, the best first: "8 down"
     #[arg(long, value_name = "BAR BOW")]
     pub(crate) end: Option<String>,
-    /// What could be changed in the slurs, and what up to this many changes buy
+    /// Which changes to the slurs would help most, up to this many
     #[arg(long, value_name = "CHANGES", default_value_t = 0, value_parser = clap::value_parser!(u8).range(0..=8))]
     pub(crate) repairs: u8,
     /// Write the score itself to --out, with the plan's down- and up-bows added: on every stroke, or

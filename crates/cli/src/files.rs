@@ -5,8 +5,9 @@
 use std::ffi::OsStr;
 use std::io::{IsTerminal as _, Read as _, Write as _};
 use std::path::{Path, PathBuf};
+use std::sync::OnceLock;
 
-use arcata_report::{Characters, Colour, Page};
+use arcata_report::{BarWord, Characters, Colour, Page};
 
 use crate::failure::Failure;
 
@@ -96,8 +97,26 @@ pub(crate) fn same(one: &Path, other: &Path) -> bool {
     }
 }
 
+/// What a bar is called in this run: said once, by --terms or the profile.
+static BAR_WORD: OnceLock<BarWord> = OnceLock::new();
+
+/// Says what a bar is called from now on; what was said first holds.
+pub(crate) fn call_bars(word: BarWord) {
+    let _ = BAR_WORD.set(word);
+}
+
+/// What a bar is called.
+pub(crate) fn bar_word() -> BarWord {
+    BAR_WORD.get().copied().unwrap_or_default()
+}
+
 /// Prints a result. A reader that has seen enough (`| head`) is no error.
 pub(crate) fn show(text: &str) {
+    show_data(&bar_word().said(text));
+}
+
+/// Prints what programs read, or what somebody wrote, byte for byte.
+pub(crate) fn show_data(text: &str) {
     let _ = std::io::stdout().lock().write_all(text.as_bytes());
 }
 
@@ -109,7 +128,7 @@ pub(crate) fn say(text: &str) {
 /// Says what went wrong, filled to the width of the terminal.
 pub(crate) fn complain(text: &str) {
     let options = textwrap::Options::new(width(std::io::stderr().is_terminal())).break_words(false);
-    eprintln!("{}", textwrap::fill(&format!("arcata: {text}"), options));
+    eprintln!("{}", textwrap::fill(&bar_word().said(&format!("arcata: {text}")), options));
 }
 
 /// Text filled to the width of the terminal, line by line; what is indented stays so.
@@ -133,7 +152,12 @@ pub(crate) fn page() -> Page {
     let plain = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
     let colour = if terminal && !plain { Colour::On } else { Colour::Off };
     let characters = if terminal && speaks_utf8() { Characters::Unicode } else { Characters::Ascii };
-    Page { width: width(terminal), colour, characters }
+    Page { width: width(terminal), colour, characters, bar: bar_word() }
+}
+
+/// The page that a text file is: plain, 80 wide.
+pub(crate) fn plain_page() -> Page {
+    Page { bar: bar_word(), ..Page::default() }
 }
 
 /// Columns to fill: what `COLUMNS` says, else the terminal's, else 80; within what is easy to read.

@@ -142,8 +142,8 @@ fn said(habits: &Habits, profile: &Profile) -> String {
     }
     match moved.len().saturating_sub(SHOWN) {
         0 => {}
-        1 => text += "\n  One price more moved by less.",
-        more => text += &format!("\n  {more} prices more moved by less."),
+        1 => text += "\n  One more price moved by less.",
+        more => text += &format!("\n  {more} more prices moved by less."),
     }
     text + "\n"
 }
@@ -159,7 +159,7 @@ fn refused(refusal: &Refusal) -> String {
     match refusal {
         Refusal::NoMarks => "there is no bow mark to learn from".to_owned(),
         Refusal::TooFew { strokes, wanted, sparse: false } => format!(
-            "{strokes} marked {} too few; {} strokes more would tell. A few lines with every stroke marked do most",
+            "{strokes} marked {} too few; {} more strokes would tell. A few lines with every stroke marked do most",
             if *strokes == 1 { "stroke is" } else { "strokes are" },
             wanted - strokes
         ),
@@ -172,7 +172,7 @@ fn refused(refusal: &Refusal) -> String {
             format!("what is marked here is foreseen as well without: {}", foreseen(trial.foreseen()))
         }
         Refusal::Unsure { trial, more } => {
-            format!("it may be chance: {}; {more} strokes more would tell", foreseen(trial.foreseen()))
+            format!("it may be chance: {}; {more} more strokes would tell", foreseen(trial.foreseen()))
         }
     }
 }

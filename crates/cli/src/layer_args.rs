@@ -65,7 +65,7 @@ pub(crate) struct LiftArguments {
     /// What the layer is called
     #[arg(long, default_value = "")]
     pub(crate) title: String,
-    /// Who decided the bowings
+    /// Whose bowings they are
     #[arg(long, default_value = "")]
     pub(crate) owner: String,
     /// For which orchestra or ensemble
@@ -125,7 +125,7 @@ pub(crate) struct MergeArguments {
     /// What both started from
     #[arg(long, value_name = "FILE")]
     pub(crate) base: Option<PathBuf>,
-    /// Who decides where the two differ: an owner, or a part and an owner, as "Violin I=leader"; the
+    /// Whose bowing holds where the two differ: an owner, or a part and an owner, as "Violin I=leader"; the
     /// first that fits counts
     #[arg(long, value_name = "[PART=]OWNER")]
     pub(crate) prefer: Vec<String>,

@@ -23,7 +23,7 @@ pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
     let carried = arcata_layer::carry(&opened.layer, &old, (new_file.document(), &new));
     save(&carried.layer, &opened, &arguments.out)?;
     files::complain(&format!(
-        "{} entries carried exactly, {} with doubt, {} found no note",
+        "{} bowings carried exactly, {} with doubt, {} found no note",
         carried.exactly,
         carried.doubtful.len(),
         carried.orphaned.len()

@@ -209,7 +209,7 @@ fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
         left_out.extend(wiped.left_out);
     }
     target.write(&file, document.bytes())?;
-    files::complain(&format!("{taken_off} entries taken off; the score is {}", arguments.out.display()));
+    files::complain(&format!("{taken_off} bowings taken off; the score is {}", arguments.out.display()));
     let addresses = Addresses::new(&score);
     list("Not found in the score:", left_out.iter().map(|left| left.said(&addresses)));
     Ok(exit(left_out.is_empty()))
@@ -253,13 +253,13 @@ fn run_merge(arguments: &MergeArguments) -> Result<ExitCode, Failure> {
     };
     save(&layer, &first, &arguments.out)?;
     files::complain(&format!(
-        "{} entries, {} conflicts, {} decided by rule",
+        "{} bowings, {} conflicts, {} settled by rule",
         layer.entries.len(),
         layer.conflicts.len(),
         overruled.len()
     ));
-    list("Decided by rule:", overruled.iter().map(conflict));
-    list("To be decided, both kept:", layer.conflicts.iter().map(conflict));
+    list("Settled by rule:", overruled.iter().map(conflict));
+    list("To settle, both kept:", layer.conflicts.iter().map(conflict));
     Ok(exit(layer.conflicts.is_empty()))
 }
 
@@ -293,6 +293,6 @@ fn run_check(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let opened = open_layer(&arguments.layer)?;
     let remarks = arcata_layer::check(&opened.layer, file.document(), &score);
     remarks.iter().for_each(|remark| files::show(&format!("{remark}\n")));
-    files::complain(&format!("{} entries, {} remarks", opened.layer.entries.len(), remarks.len()));
+    files::complain(&format!("{} bowings, {} remarks", opened.layer.entries.len(), remarks.len()));
     Ok(exit(remarks.is_empty()))
 }

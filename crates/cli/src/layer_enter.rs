@@ -88,9 +88,9 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     }
     shorthand::put(&mut layer, &entered);
     if arguments.check {
-        files::complain(&format!("{} decisions; nothing wrong.", entered.entries.len()));
+        files::complain(&format!("{} bowings; nothing wrong.", entered.entries.len()));
     } else if arguments.print {
-        files::show(&shorthand::of_layer(&layer, &addresses).to_string());
+        files::show_data(&shorthand::of_layer(&layer, &addresses).to_string());
     } else {
         write(arguments, read_before.as_ref(), &layer, entered.entries.len())?;
     }
@@ -150,14 +150,14 @@ fn write(
                 None => arcata_files::write_whole(path, text.as_bytes())?,
             }
             files::complain(&format!(
-                "{count} decisions entered; {} in {}",
+                "{count} bowings entered; {} in {}",
                 layer.entries.len(),
                 path.display()
             ));
             Ok(())
         }
         None => {
-            files::show(&text);
+            files::show_data(&text);
             Ok(())
         }
     }

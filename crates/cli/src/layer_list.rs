@@ -46,6 +46,6 @@ pub(crate) fn run(arguments: &ListArguments) -> Result<ExitCode, Failure> {
         Format::Json => library_json(&view),
         Format::Csv => library_csv(&view),
     };
-    files::show(&text);
+    files::show_data(&text);
     Ok(if view.troubles.is_empty() { ExitCode::SUCCESS } else { ExitCode::from(1) })
 }

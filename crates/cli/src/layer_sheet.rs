@@ -107,7 +107,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         told.iter().for_each(|sentence| files::complain(sentence));
     }
     let bytes = match format {
-        SheetFormat::Html => sheet_html(&view).into_bytes(),
+        SheetFormat::Html => files::bar_word().said(&sheet_html(&view)).into_owned().into_bytes(),
         SheetFormat::Pdf => {
             let paper = match arguments.paper {
                 PaperSize::A4 => Paper::A4,
@@ -117,10 +117,10 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         }
         SheetFormat::Text => {
             let (page, end) = match &arguments.out {
-                Some(_) => (arcata_report::Page::default(), PageEnd::FormFeed),
+                Some(_) => (files::plain_page(), PageEnd::FormFeed),
                 None => (files::page(), PageEnd::EmptyLine),
             };
-            sheet_text(&view, page, end).into_bytes()
+            files::bar_word().said(&sheet_text(&view, page, end)).into_owned().into_bytes()
         }
     };
     match &arguments.out {

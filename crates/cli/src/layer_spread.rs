@@ -29,13 +29,13 @@ pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
     };
     let spread = arcata_layer::spread(&opened.layer, &score, &choice);
     list("Proposed:", &spread.proposed);
-    list("Not carried:", &spread.not_spread);
+    list("Not spread:", &spread.not_spread);
     if let Some(out) = &arguments.out {
         not_over(out, &[&arguments.score])?;
         let mut layer = opened.layer.clone();
         spread.put_into(&mut layer, &score);
         save(&layer, &opened, out)?;
-        files::complain(&format!("{} entries added; the layer is {}", spread.proposed.len(), out.display()));
+        files::complain(&format!("{} bowings added; the layer is {}", spread.proposed.len(), out.display()));
     }
     Ok(exit(spread.not_spread.is_empty()))
 }

@@ -45,6 +45,9 @@ fn main() -> ExitCode {
         return done;
     }
     let arguments = Arguments::parse();
+    if let Some(terms) = arguments.terms {
+        studio::speak(terms);
+    }
     let done = match &arguments.command {
         Command::Review(review) => review_command::run(review),
         Command::Plan(plan) => plan_command::run(plan),

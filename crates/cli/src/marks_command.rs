@@ -85,15 +85,19 @@ fn view(score: &Path, desk: &Desk, marks: &[AuditedMark], profile: &Profile) -> 
 }
 
 fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> {
-    let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
+    let page = if arguments.out.is_some() { files::plain_page() } else { files::page() };
     let text = match arguments.format {
         Format::Text => arcata_report::marks_text(views, page),
         Format::Json => arcata_report::marks_json(views),
         Format::Csv => arcata_report::marks_csv(views),
     };
+    let text = match arguments.format {
+        Format::Csv => text,
+        Format::Text | Format::Json => files::bar_word().said(&text).into_owned(),
+    };
     match &arguments.out {
         Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
-        None => files::show(&text),
+        None => files::show_data(&text),
     }
     Ok(())
 }

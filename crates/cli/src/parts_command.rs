@@ -134,7 +134,7 @@ fn tell(part: &Made, house: &House, report: &mut String) -> bool {
         let _ = writeln!(report, "  {}", page_end_words(turn, house));
     }
     if booklet.entered > 0 {
-        let _ = writeln!(report, "  from other parts: {}", count(booklet.entered, "sign"));
+        let _ = writeln!(report, "  {} added", count(booklet.entered, "tempo or rehearsal mark"));
     }
     for remark in &booklet.remarks {
         let (text, is_trouble) = remark_words(remark);

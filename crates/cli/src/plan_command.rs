@@ -41,7 +41,7 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
             Err(failure) => return Err(failure),
         }
     }
-    let page = if arguments.out.is_some() { arcata_report::Page::default() } else { files::page() };
+    let page = if arguments.out.is_some() { files::plain_page() } else { files::page() };
     let text = match arguments.format {
         PlanFormat::Json => arcata_report::plan_json(&views),
         PlanFormat::Text => match arguments.table {
@@ -53,12 +53,16 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
             Table::Downbeats => arcata_report::downbeats_csv(&views),
         },
     };
+    let text = match arguments.format {
+        PlanFormat::Csv => text,
+        _ => files::bar_word().said(&text).into_owned(),
+    };
     match &arguments.out {
         Some(out) if scores.iter().any(|score| files::same(score, out)) => {
             return Err(Failure::SameFile { path: out.clone() });
         }
         Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
-        None => files::show(&text),
+        None => files::show_data(&text),
     }
     for failure in &unread {
         files::complain(&failure.to_string());
@@ -75,7 +79,7 @@ fn view(
     let mut desk = studio::open(score, &arguments.shared, player, marks)?;
     let bars = desk.bars.clone();
     let mut view = PlanView::new(&score.display().to_string(), desk.score(), desk.assumptions().to_vec())
-        .planned_in(player.profile.style);
+        .planned_for(&player.profile);
     let ending =
         arguments.end.as_deref().map(|text| wishes::ending(desk.score(), &bars, text)).transpose()?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;

@@ -5,12 +5,12 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_analysis::Player;
-use arcata_bow::Profile;
 use arcata_bow::plan::{Alternative, MarkReading, alternatives};
+use arcata_bow::{Profile, points};
 use arcata_engrave::{
     Caption, Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, pdf,
 };
-use arcata_report::alternative_name;
+use arcata_report::{alternative_name, yardstick_words};
 
 use crate::args::{PlanArguments, PlanFormat};
 use crate::failure::Failure;
@@ -98,7 +98,7 @@ fn pictures(
     }
     let content = PictureContent {
         title: desk.score().title.clone().unwrap_or_else(|| "Bow plan".to_owned()),
-        subtitle: subtitle(desk, bars),
+        subtitle: files::bar_word().said(&subtitle(desk, bars)).into_owned(),
         bars: bars.clone(),
         lanes: &lanes,
         captions,
@@ -108,7 +108,7 @@ fn pictures(
     painter.draw(&content).map_err(|error| Failure::Picture { why: error.to_string() })
 }
 
-/// The plan of a line and the other ways to bow it, each with a letter and a sentence where there are some.
+/// The plan of a line and the other ways to bow it, each with a number and a sentence where there are some.
 fn lanes_of<'a>(
     desk: &'a Desk,
     index: usize,
@@ -117,26 +117,24 @@ fn lanes_of<'a>(
     captions: &mut Vec<Caption>,
 ) -> Vec<LanePlan<'a>> {
     let (line, plan, hair) = (&desk.lines()[index], &desk.plans()[index], desk.settings(index).reach.hair);
-    let letter = |number: usize| {
-        let number = u8::try_from(number).unwrap_or(u8::MAX);
-        if found.is_empty() { String::new() } else { char::from(b'A'.saturating_add(number)).to_string() }
-    };
+    let numbered = |way: usize| if found.is_empty() { String::new() } else { format!("{}.", way + 1) };
     let open = if how_sure { desk.open_strokes(index) } else { Vec::new() };
-    let mut lanes = vec![LanePlan { line, first: 0, planned: &plan.strokes, hair, name: letter(0), open }];
+    let mut lanes = vec![LanePlan { line, first: 0, planned: &plan.strokes, hair, name: numbered(0), open }];
     if found.is_empty() {
         return lanes;
     }
     let of = if desk.shown.len() > 1 { format!("{}: ", line.name) } else { String::new() };
-    captions.push(Caption { name: letter(0), text: format!("{of}the plan") });
+    let yardstick = yardstick_words(desk.settings(index).weights.downbeat);
+    captions.push(Caption { name: numbered(0), text: format!("{of}the plan. {yardstick}") });
     for (number, other) in found.iter().enumerate() {
         let first = other.strokes.start;
-        let name = letter(number + 1);
+        let name = numbered(number + 1);
         let (planned, name) = (&other.plan.strokes, name.clone());
         lanes.push(LanePlan { line, first, planned, hair, name: name.clone(), open: Vec::new() });
-        #[expect(clippy::cast_precision_loss, reason = "for display")]
-        let more = other.more.total() as f64 / 1000.0;
+        let more = points(other.more.total());
         let what = alternative_name(desk.score(), line, other);
-        captions.push(Caption { name, text: format!("{of}{what} (costs {more:.2} more)") });
+        let text = format!("{of}{what} (penalty {more} higher)");
+        captions.push(Caption { name, text: files::bar_word().said(&text).into_owned() });
     }
     lanes
 }

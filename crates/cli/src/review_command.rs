@@ -80,7 +80,7 @@ fn tell(
         }
     }
     let view = ReviewView::new(files);
-    let page = if to_file.is_some() { arcata_report::Page::default() } else { files::page() };
+    let page = if to_file.is_some() { files::plain_page() } else { files::page() };
     let all_rows = || rows.iter().map(|(row, _)| row.clone()).collect::<Vec<_>>();
     let text = match arguments.format {
         ReviewFormat::Json => arcata_report::review_json(&view),
@@ -95,9 +95,13 @@ fn tell(
         }
         ReviewFormat::Text | ReviewFormat::Html => arcata_report::review_text(&view, page),
     };
+    let text = match arguments.format {
+        ReviewFormat::Csv => text,
+        _ => files::bar_word().said(&text).into_owned(),
+    };
     match to_file {
         Some(out) => write_report(out, scores, &text)?,
-        None => files::show(&text),
+        None => files::show_data(&text),
     }
     if arguments.format == ReviewFormat::Html {
         let written = match rows {
@@ -223,7 +227,7 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     if let Some(out) = &page {
         let html =
             review_pages::page(&desk, &view, &findings, &arguments.shared, engraver, arguments.language);
-        review_pages::write(out, &html)?;
+        review_pages::write(out, &files::bar_word().said(&html))?;
     }
     Ok(Reviewed { view, row, page })
 }

@@ -52,6 +52,7 @@ pub(crate) fn page(
         view,
         strip: Strip::new(desk.score(), &lines, &downbeats(desk.score(), &lines, &plans)),
         settings: settings(shared),
+        yardstick: desk.snapshot().ground().config.player.profile.weight("downbeat").unwrap_or_default(),
         rules: rules.collect(),
         pictures,
         fonts: if music_in_text { music_style_sheet().to_owned() } else { String::new() },

@@ -265,7 +265,7 @@ fn told(score: &Score, bowed: &[(&Line, &Plan)], bars: &RangeInclusive<u32>) -> 
                 let how = match planned.link {
                     Link::Hooked => ", hooked",
                     Link::Retake => ", retaken",
-                    Link::Reset if stroke.join != Join::Entry => ", set anew",
+                    Link::Reset if stroke.join != Join::Entry => ", placed",
                     Link::Reset | Link::Change => "",
                 };
                 format!(

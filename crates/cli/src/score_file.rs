@@ -45,7 +45,10 @@ impl<'p> ScoreTarget<'p> {
                 let also = if left.is_empty() {
                     String::new()
                 } else {
-                    format!(" What else is in it is left out ({}); a name in .mxl keeps it.", shown(&left))
+                    format!(
+                        " What else was in the package is not copied ({}); a name in .mxl keeps it.",
+                        shown(&left)
+                    )
                 };
                 files::complain(&format!(
                     "{path} is the score alone, as its name says; the package that it came from is left as it is.{also}"

@@ -2,17 +2,18 @@
 
 use std::ops::RangeInclusive;
 use std::path::Path;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use arcata_analysis::{Config, Ground, Planner, Planning, Player, Snapshot, Source};
 use arcata_bow::plan::{Anchor, MarkReading, Sureness, open_strokes};
 use arcata_bow::{Line, Plan, PlanSettings, Profile};
 use arcata_layer::{Layer, ToldBows};
+use arcata_report::BarWord;
 use arcata_review::{Aside, UnusedSlurEntry};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, ScoreFile};
 
-use crate::args::{PlayerArguments, Shared, StyleArguments};
+use crate::args::{PlayerArguments, Shared, StyleArguments, Terms};
 use crate::aside_file;
 use crate::bars;
 use crate::failure::Failure;
@@ -86,6 +87,28 @@ impl Desk {
 
 /// The profile that was named: shipped, or a file.
 pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
+    let mut profile = read_profile(name)?;
+    if let Some(terms) = TERMS.get() {
+        let words = &mut profile.words;
+        let settings = [&mut words.bar, &mut words.stand, &mut words.frog, &mut words.tip, &mut words.leader];
+        for (setting, word) in settings.into_iter().zip(terms.words()) {
+            setting.value = word.to_owned();
+        }
+    }
+    files::call_bars(BarWord::named(&profile.words.bar.value));
+    Ok(profile)
+}
+
+/// Whose English is spoken in this run, where it was asked for.
+static TERMS: OnceLock<Terms> = OnceLock::new();
+
+/// Says whose English is spoken from now on.
+pub(crate) fn speak(terms: Terms) {
+    let _ = TERMS.set(terms);
+    files::call_bars(BarWord::named(terms.words()[0]));
+}
+
+fn read_profile(name: &str) -> Result<Profile, Failure> {
     let failed = |why: String| Failure::Profile { name: name.to_owned(), why };
     if let Ok(shipped) = Player::named(name) {
         return Ok(shipped);

@@ -205,7 +205,7 @@ fn parts_made_from_a_score_say_what_the_score_says() {
     std::fs::write(&changed, xml.replacen("<step>D</step>", "<step>E</step>", 1)).expect("written");
     let said = beside(&changed);
     assert!(
-        text(&said.stdout).contains("changed.musicxml has other notes than the score at bar"),
+        text(&said.stdout).contains("changed.musicxml and the score have different notes at bar"),
         "{}",
         text(&said.stdout)
     );

@@ -68,7 +68,7 @@ fn the_ending_decides_and_a_package_keeps_its_other_members() {
                 written.push(file.document().bytes().to_vec());
                 match (from, kind) {
                     (Input::Package, Input::Document) => {
-                        assert!(told.contains("left out (cover.png)"), "{told}");
+                        assert!(told.contains("not copied (cover.png)"), "{told}");
                     }
                     (Input::Document, Input::Package) => {
                         assert!(told.contains("is a new package"), "{told}");

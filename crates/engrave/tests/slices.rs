@@ -35,6 +35,43 @@ fn clef_key_metre_and_dynamic_are_said_again_at_the_cut() {
 }
 
 #[test]
+fn a_reminder_was_printed_over_the_dim_that_stands_at_the_cut() {
+    let (file, score) = opened(QUARTET);
+    let bar = (0u32..).zip(&score.bars).find(|(_, bar)| bar.label == "24").unwrap().0;
+    let slice = Cutter::new(file.document(), &score).cut(&[0], bar..=bar, Opening::Excerpt);
+    let text = slice.musicxml();
+    assert!(text.contains(">[ff] dim.</words>") && !text.contains("<other-dynamics>"), "{text}");
+}
+
+#[test]
+fn a_reminder_was_printed_over_the_hairpin_under_way_and_the_dynamic_it_leads_to() {
+    let (file, score) = opened(QUARTET);
+    let bar = (0u32..).zip(&score.bars).find(|(_, bar)| bar.label == "17").unwrap().0;
+    let slice = Cutter::new(file.document(), &score).cut(&[2], bar..=bar, Opening::Excerpt);
+    let text = slice.musicxml().replace('\n', "");
+    let reminder = r#"<direction placement="above"><direction-type><words font-style="italic">[mp]</words>"#;
+    assert!(text.contains(reminder) && !text.contains("<other-dynamics>"), "{text}");
+}
+
+#[test]
+fn tempo_and_rehearsal_marks_of_parts_that_are_not_shown_stand_above_the_first_line() {
+    let (file, score) = opened(QUARTET);
+    let cutter = Cutter::new(file.document(), &score);
+    let bar = (0u32..).zip(&score.bars).find(|(_, bar)| bar.label == "17").unwrap().0;
+    let count = |parts: &[usize], what: &str| {
+        cutter.cut(parts, bar..=bar, Opening::NextLine).musicxml().matches(what).count()
+    };
+    for parts in [&[0][..], &[2], &[2, 3], &[0, 1, 2, 3]] {
+        assert_eq!(count(parts, "<rehearsal"), 1, "{parts:?}");
+        assert_eq!(count(parts, "<metronome"), 1, "{parts:?}");
+    }
+    // Of several lines the first one has it, and a mark in the middle of a bar keeps its place.
+    let pair = cutter.cut(&[2, 3], bar..=bar, Opening::NextLine).musicxml().to_owned();
+    let (first, second) = pair.split_once(r#"<part id="part-3">"#).unwrap();
+    assert!(first.contains("<rehearsal") && !second.contains("<rehearsal"));
+}
+
+#[test]
 fn a_slur_and_a_tie_over_the_cut_get_ends_of_their_own() {
     let (file, score) =
         opened(arcata_testkit::musicxml("violin: 1/4 D4 E4 (F4 G4 | 1/2 A4) B4_ | 1/1 B4 |||").as_bytes());

@@ -8,7 +8,7 @@ use crate::FileError;
 /// What went wrong with a file, for people: the usual cases in plain words with what to do.
 fn said(error: &std::io::Error) -> String {
     match error.kind() {
-        std::io::ErrorKind::NotFound => "there is no such file; check the name and the folder".into(),
+        std::io::ErrorKind::NotFound => "no such file; check the name and the folder".into(),
         std::io::ErrorKind::PermissionDenied => "you may not read this file; check its permissions".into(),
         std::io::ErrorKind::IsADirectory => "this is a folder, not a file".into(),
         _ => error.to_string(),

@@ -1,10 +1,10 @@
 //! A file of habits in words.
 
-use arcata_bow::Profile;
+use arcata_bow::{Profile, points};
 
 use crate::{Foreseen, Habits};
 
-/// What each learned price is for, as the subject of "costs".
+/// What each learned price is for, as the subject of "counts".
 const SUBJECTS: [(&str, &str); 29] = [
     ("downbeat", "an up-bow on a downbeat, one note"),
     ("downbeat_slurred", "an up-bow on a downbeat, a slur"),
@@ -48,7 +48,7 @@ const SUBJECTS: [(&str, &str); 29] = [
 /// let habits = Habits { style: Style::Concert, strokes: 220, foreseen, prices };
 /// assert_eq!(
 ///     moved(&habits, &Profile::default()),
-///     ["An up-bow on a downbeat, one note, costs 2.20 instead of 1.10: avoided more."]
+///     ["An up-bow on a downbeat, one note, counts 2.20 instead of 1.10: avoided more."]
 /// );
 /// ```
 #[must_use]
@@ -64,9 +64,9 @@ pub fn moved(habits: &Habits, profile: &Profile) -> Vec<String> {
             let far = more.saturating_mul(100) / less;
             let way = if price > by_style { "avoided more" } else { "minded less" };
             let mut sentence =
-                format!("{subject}, costs {} instead of {}: {way}.", points(price), points(by_style));
+                format!("{subject}, counts {} instead of {}: {way}.", points(price), points(by_style));
             if !subject.contains(',') {
-                sentence = sentence.replacen(", costs", " costs", 1);
+                sentence = sentence.replacen(", counts", " counts", 1);
             }
             let seen = far >= 110 && (price - by_style).abs() >= 50;
             seen.then(|| (far, capital(&sentence)))
@@ -107,11 +107,6 @@ impl Foreseen {
         let whole = |count: usize| i64::try_from(count).unwrap_or(i64::MAX);
         (whole(self.after) - whole(self.before)) * 10_000 / whole(self.strokes.max(1))
     }
-}
-
-/// Thousandths as points.
-fn points(thousandths: i64) -> String {
-    format!("{}.{:02}", thousandths / 1000, thousandths % 1000 / 10)
 }
 
 /// Hundredths as points with one decimal.

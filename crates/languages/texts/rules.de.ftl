@@ -440,7 +440,7 @@ stands-contradict = Pulte einer Gruppe mit entgegengesetzten Zeichen
     .why =
         Die Bögen der Gruppe kreuzen sich in der Luft, und jeder sucht den Fehler in seiner eigenen Stimme.
 
-state-never-ends = Eine Spielweise, die nie endet, oder zweimal
+state-never-ends = Eine Anweisung (Dämpfer, sul pont.), die nie aufgehoben oder zweimal gegeben wird
     .finds =
         con sordino, sul ponticello, sul tasto oder col legno noch einmal, obwohl es gilt, mit Musik dazwischen (C; B
         beim Dämpfer); senza sordino noch einmal, nachdem der Dämpfer schon ab ist (B); unis. über zwei Stimmen mit

@@ -116,7 +116,7 @@ effect-marked-again = An effect that is marked again and again
         A figure that comes three times and more in a row with the same bow marks, some of them an effect: up-bows into
         a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D).
     .why =
-        Two instances teach the pattern; players carry it on. What is marked on and on looks like a change each time,
+        Two instances teach the pattern; players go on with it. What is marked on and on looks like a change each time,
         and crowds the part.
 
 ending-on-up-bow = A phrase ends on an up-bow
@@ -140,7 +140,7 @@ landmarks-too-far = Rehearsal marks too far apart
     .finds =
         In music for sections, or wherever rehearsal marks are used at all: more bars from one mark to the next, to the
         first, or from the last to the end, than players like to count (C, one finding for the score). A movement's
-        beginning is a landmark, too. Bars without numbers (C).
+        beginning counts as one, too. Bars without numbers (C).
     .why =
         "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
 
@@ -154,7 +154,7 @@ legato-without-slurs = Legato without a slur
         Legato on strings is written with slurs: without them every note has its own bow, and each stand will join notes as it
         likes. Music that is written without a slur looks as if nothing were wrong with its slurs, and leaves the work undone.
 
-lift-in-soft-line = A lift that leaves a hole in a soft line
+lift-in-soft-line = A lift that leaves a gap in a soft line
     .finds =
         Two slurs, p or softer and without a rest between, of which the second has to take the direction of the first again by a
         lift in the best plan there is: the marks before and after do not come out by alternation, or the slurs do not bring the
@@ -170,7 +170,7 @@ mark-cannot-be = A bow mark that cannot be
         stand on one note that is held long enough for a change of bow. These are the marks that `arcata marks`
         counts as contradictory.
     .why =
-        The mark contradicts the slur or the state beside it. Each player believes one of the two.
+        The mark contradicts the slur, or the pizz., beside it. Each player believes one of the two.
 
 mark-on-every-note = A bow mark on nearly every stroke
     .finds =
@@ -279,7 +279,7 @@ page-turn-too-quick = A page turn without a rest
     .why =
         One player of each stand stops to turn, so half the section falls silent; a player alone stops altogether.
 
-parallel-bowed-apart = The same bar slurred otherwise
+parallel-bowed-apart = The same bar slurred differently
     .finds =
         A bar whose notes come back exactly, three times or more with the same slurs and once with others, in one part: the odd
         one is told.
@@ -388,7 +388,7 @@ slur-outlasts-bow = A slur lasts longer than one bow
         discusses it in the rehearsal. A slur tells a string player "one bow": whoever means a phrase should
         say so in another way.
 
-slur-over-change = A change of state under a slur
+slur-over-change = A change of playing (pizz., mute) under a slur
     .finds =
         pizz., arco, con sordino or senza sordino after the first note of a slur and not after its last.
     .why =
@@ -403,7 +403,7 @@ slur-over-rest = A rest under a slur
         same direction, stops on the string, or bows anew is anybody's guess; as a phrase mark the line says nothing
         about the bow at all.
 
-slur-skips-string = A string passed over inside a slur
+slur-skips-string = A slur that jumps over a string
     .finds =
         Two neighbouring notes under one slur that no fingering puts on the same string or on neighbouring ones, where
         the first is too short to pass over a string unheard (B). The whole slur is fingered: positions, shifts
@@ -441,14 +441,14 @@ stands-contradict = Stands of one section with opposite marks
     .why =
         The bows of one section cross in the air, and everybody looks for the mistake in his own part.
 
-state-never-ends = A state that never ends, or ends twice
+state-never-ends = A mute or sul pont. instruction never cancelled, or given twice
     .finds =
         con sordino, sul ponticello, sul tasto or col legno said again though it is in force, with music between (C; B for
         the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B);
-        sul ponticello or sul tasto that is not taken back to the end of its movement, though the music goes on after a change of
+        sul ponticello or sul tasto that is not cancelled to the end of its movement, though the music goes on after a change of
         tempo, after pizz., or for sixteen bars of playing (C).
     .why =
-        Every state must be taken back by somebody. Where it is said twice, one word too few stands between the two, and the
+        Every such instruction must be cancelled by somebody. Where it is said twice, one word too few stands between the two, and the
         players who believe the first word play otherwise than those who believe the second.
 
 stop-held-too-long = Three or four strings asked to sound on
@@ -501,7 +501,7 @@ tie-or-slur = A slur where a tie is meant, or a tie where a slur is
         pulsed in one bow; a tie to another pitch is certainly a slur. Each player decides alone, and the section
         is not together.
 
-winds-phrase-apart = Winds that phrase otherwise than the strings they double
+winds-phrase-apart = Winds phrased differently from the strings they double
     .finds =
         A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, that are slurred alike
         but for one slur (C) or a few (D): told once a pair of parts, and once where several pairs differ at one place.

@@ -379,7 +379,7 @@ slur-outlasts-bow = Une liaison plus longue qu'un archet
         Le son s'amincit, ou chacun change où son bras s'arrête, et le pupitre en discute. Une liaison dit aux cordes « un seul
         archet » : qui pense une phrase le dise autrement.
 
-slur-over-change = Un changement d'état sous une liaison
+slur-over-change = Un changement de mode de jeu sous une liaison
     .finds =
         pizz., arco, con sordino ou senza sordino après la première note d'une liaison et pas après la dernière.
     .why =
@@ -433,7 +433,7 @@ stands-contradict = Des pupitres d'une section aux signes opposés
     .why =
         Les archets d'une section se croisent en l'air, et chacun cherche l'erreur dans sa partie.
 
-state-never-ends = Un état qui ne finit jamais, ou finit deux fois
+state-never-ends = Une indication (sourdine, sul pont.) jamais levée, ou donnée deux fois
     .finds =
         con sordino, sul ponticello, sul tasto ou col legno redit alors qu'il vaut, avec de la musique entre (C ; B
         pour la sourdine) ; senza sordino redit quand la sourdine est déjà ôtée (B) ; unis. sur deux voix aux notes

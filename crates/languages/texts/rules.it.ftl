@@ -376,7 +376,7 @@ slur-outlasts-bow = Una legatura più lunga di un'arcata
         Il suono si assottiglia, o ciascuno cambia dove gli finisce il braccio, e la fila ne discute in prova. A chi suona un
         arco una legatura dice «una sola arcata»: chi intende una frase la dica in un altro modo.
 
-slur-over-change = Un cambio di stato sotto una legatura
+slur-over-change = Un cambio del modo di suonare sotto una legatura
     .finds =
         pizz., arco, con sordino o senza sordino dopo la prima nota di una legatura e non dopo l'ultima.
     .why =
@@ -429,7 +429,7 @@ stands-contradict = Leggii della stessa fila con segni opposti
     .why =
         Gli archi della fila si incrociano in aria, e ciascuno cerca l'errore nella propria parte.
 
-state-never-ends = Uno stato che non finisce mai, o due volte
+state-never-ends = Un'indicazione (sordino, sul pont.) mai annullata, o data due volte
     .finds =
         con sordino, sul ponticello, sul tasto o col legno ridetto mentre vale, con musica in mezzo (C; B per la
         sordina); senza sordino ridetto quando la sordina è già tolta (B); unis. sopra due voci con note diverse (B);

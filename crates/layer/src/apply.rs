@@ -241,7 +241,7 @@ pub fn apply_told(
     }
     for conflict in &applied.layer.conflicts {
         for entry in conflict.first.iter().chain(&conflict.second) {
-            let why = "two owners want different things here; decide first".to_owned();
+            let why = "two owners want different things here; keep one first".to_owned();
             applied.left_out.push(LeftOut { entry: entry.clone(), why });
         }
     }

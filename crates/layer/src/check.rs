@@ -75,7 +75,7 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
     let mut session = Session::new(document, score);
     for conflict in &layer.conflicts {
         let message = format!(
-            "{} wants {}, {} wants {}; decide",
+            "{} wants {}, {} wants {}; keep one",
             conflict.first_owner,
             wishes(&conflict.first),
             conflict.second_owner,

@@ -1,9 +1,9 @@
-//! The bow as a lane: time from left to right, the tip above, the frog below.
+//! The bow as a lane: time from left to right, the frog above, the tip below, as in pictures.
 
 use crate::plan_view::StrokeView;
-use crate::style::Characters;
+use crate::style::{Characters, Page};
 
-/// Rows from tip to frog.
+/// Rows from frog to tip.
 const ROWS: usize = 5;
 /// Columns before the lane.
 const MARGIN: usize = 6;
@@ -24,10 +24,10 @@ impl Pen {
     const fn new(characters: Characters) -> Self {
         match characters {
             Characters::Ascii => {
-                Self { down: '/', up: '\\', level: '-', bar: '|', down_sign: 'D', up_sign: 'U' }
+                Self { down: '\\', up: '/', level: '-', bar: '|', down_sign: 'D', up_sign: 'U' }
             }
             Characters::Unicode => {
-                Self { down: '╱', up: '╲', level: '─', bar: '│', down_sign: '⊓', up_sign: '∨' }
+                Self { down: '╲', up: '╱', level: '─', bar: '│', down_sign: '⊓', up_sign: '∨' }
             }
         }
     }
@@ -35,7 +35,7 @@ impl Pen {
 
 /// The lanes of some strokes, in as many systems as the width needs; every row is one line of text no
 /// wider than `width`.
-pub(crate) fn lanes(strokes: &[StrokeView], width: usize, characters: Characters) -> Vec<String> {
+pub(crate) fn lanes(strokes: &[StrokeView], width: usize, page: Page) -> Vec<String> {
     let columns = width.saturating_sub(MARGIN).max(20);
     let bars: Vec<&[StrokeView]> = strokes.chunk_by(|a, b| a.bar_ordinal == b.bar_ordinal).collect();
     let seconds: f64 = strokes.iter().map(time).sum();
@@ -47,7 +47,7 @@ pub(crate) fn lanes(strokes: &[StrokeView], width: usize, characters: Characters
     for bar in bars {
         let wide = 1 + bar.iter().map(|stroke| span(stroke, scale).0).sum::<usize>();
         if used + wide > columns && !system.is_empty() {
-            rows.extend(Canvas::of(&system, scale, columns, characters).rows());
+            rows.extend(Canvas::of(&system, scale, columns, page.characters).rows(page.bar.short()));
             system.clear();
             used = 0;
         }
@@ -55,7 +55,7 @@ pub(crate) fn lanes(strokes: &[StrokeView], width: usize, characters: Characters
         system.push(bar);
     }
     if !system.is_empty() {
-        rows.extend(Canvas::of(&system, scale, columns, characters).rows());
+        rows.extend(Canvas::of(&system, scale, columns, page.characters).rows(page.bar.short()));
     }
     rows
 }
@@ -119,7 +119,7 @@ impl Canvas {
 
     /// The row of a place in the bow, thousandths from the frog.
     fn row(place: usize) -> usize {
-        ROWS - 1 - (place * ROWS / 1000).min(ROWS - 1)
+        (place * ROWS / 1000).min(ROWS - 1)
     }
 
     fn stroke(&mut self, stroke: &StrokeView, at: usize, wide: usize) {
@@ -145,18 +145,18 @@ impl Canvas {
         }
     }
 
-    fn rows(&self) -> Vec<String> {
+    fn rows(&self, bar: &str) -> Vec<String> {
         let text = |label: &str, row: &[char]| {
             let row: String = row.iter().collect();
             format!("{label:<MARGIN$}{row}").trim_end().to_owned()
         };
         let labels = |row: usize| match row {
-            0 => "tip",
-            row if row + 1 == ROWS => "frog",
+            0 => "frog",
+            row if row + 1 == ROWS => "tip",
             _ => "",
         };
         let lane = self.lane.iter().enumerate().map(|(row, cells)| text(labels(row), cells));
-        let numbers = text("bar", &self.numbers);
+        let numbers = text(bar, &self.numbers);
         std::iter::once(numbers).chain(lane).chain([text("", &self.signs)]).collect()
     }
 }
@@ -192,14 +192,14 @@ mod tests {
     #[test]
     fn a_lane_shows_the_way_from_frog_to_tip_and_back() {
         let strokes = [stroke(1, "down", 0, 1000, 1.0), stroke(2, "up", 1000, 0, 1.0)];
-        let rows = lanes(&strokes, 30, Characters::Ascii);
+        let rows = lanes(&strokes, 30, Page::default());
         let expected = "\
 bar   1           2
-tip   |         -/|-\\
-      |       -/  |  -\\
-      |    --/    |    --\\
-      |  -/       |       -\\
-frog  |-/         |         -\\
+frog  |-\\         |         -/
+      |  -\\       |       -/
+      |    --\\    |    --/
+      |       -\\  |  -/
+tip   |         -\\|-/
        D           U";
         assert_eq!(rows.join("\n"), expected);
     }
@@ -209,10 +209,14 @@ frog  |-/         |         -\\
         let strokes: Vec<StrokeView> =
             (0..90).map(|index| stroke(1 + index / 6, "down", 100, 700, 0.11)).collect();
         for width in [40, 80, 120] {
-            let rows = lanes(&strokes, width, Characters::Ascii);
+            let rows = lanes(&strokes, width, Page::default());
             assert!(rows.iter().all(|row| row.chars().count() <= width && row.is_ascii()));
             assert!(rows.iter().filter(|row| row.starts_with("bar")).count() > 1);
         }
-        assert!(lanes(&strokes, 80, Characters::Unicode).iter().any(|row| row.contains('⊓')));
+        assert!(
+            lanes(&strokes, 80, Page { characters: Characters::Unicode, ..Page::default() })
+                .iter()
+                .any(|row| row.contains('⊓'))
+        );
     }
 }

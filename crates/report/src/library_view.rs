@@ -107,7 +107,7 @@ pub fn library_text(view: &LibraryView, page: Page) -> String {
             cell(&mut out, text, *width);
         }
         let conflicts =
-            if layer.conflicts > 0 { format!("  {} undecided", layer.conflicts) } else { String::new() };
+            if layer.conflicts > 0 { format!("  {} to settle", layer.conflicts) } else { String::new() };
         let _ = writeln!(out, "{:>7}  {}{conflicts}", layer.entries, layer.file);
     }
     if !view.works.is_empty() {
@@ -119,8 +119,12 @@ pub fn library_text(view: &LibraryView, page: Page) -> String {
         let _ = writeln!(out, "{title}{by}  {}", work.file);
     }
     if !view.troubles.is_empty() {
-        let _ =
-            writeln!(out, "{}{}", if out.is_empty() { "" } else { "\n" }, page.ink(Ink::Grave, "not listed"));
+        let _ = writeln!(
+            out,
+            "{}{}",
+            if out.is_empty() { "" } else { "\n" },
+            page.ink(Ink::Strong, "not listed")
+        );
     }
     for trouble in &view.troubles {
         let _ = writeln!(out, "{}", page.fill(&format!("{}: {}", trouble.file, trouble.why), "", "  "));

@@ -7,7 +7,7 @@ use arcata_bow::plan::{
     Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Standing, Sureness, Turn, Weighed,
     second_pass,
 };
-use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Road, Stroke, StrokeKind, Style};
+use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Profile, Road, Stroke, StrokeKind, Style, Weights};
 use arcata_review::beats::beat_in_bar;
 use arcata_review::{repair_words, words};
 use arcata_score::{BowDirection, Length, Score};
@@ -34,6 +34,8 @@ pub struct PlanView {
     pub title: Option<String>,
     /// The style that it is planned in: `concert`, `dance`, `early`.
     pub style: &'static str,
+    /// What an up-bow on a downbeat, one note shorter than a bar, costs there: the yardstick of all costs, thousandths of a point.
+    pub yardstick: i64,
     /// What was assumed because the score does not say it.
     pub assumptions: Vec<String>,
     /// The bowing lines.
@@ -219,6 +221,7 @@ impl PlanView {
             file,
             title,
             style: Style::default().name(),
+            yardstick: Weights::default().downbeat,
             assumptions,
             lines: Vec::new(),
             together: None,
@@ -226,10 +229,11 @@ impl PlanView {
         }
     }
 
-    /// Says in which style the lines are planned; concert where nothing is said.
+    /// Says for which player the lines are planned, in which style; concert where nothing is said.
     #[must_use]
-    pub fn planned_in(mut self, style: Style) -> Self {
-        self.style = style.name();
+    pub fn planned_for(mut self, profile: &Profile) -> Self {
+        self.style = profile.style.name();
+        self.yardstick = profile.weight("downbeat").unwrap_or(self.yardstick);
         self
     }
 
@@ -460,8 +464,10 @@ pub(crate) fn difference_words(score: &Score, line: &Line, difference: &Differen
     match difference.kind {
         DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
         DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
-        DifferenceKind::Retake(direction) => format!("retake the {} at {place}", words::bow(direction)),
-        DifferenceKind::AsItComes(direction) => format!("{} as it comes at {place}", words::bow(direction)),
+        DifferenceKind::Retake(direction) => format!("retake for a {} at {place}", words::bow(direction)),
+        DifferenceKind::AsItComes(direction) => {
+            format!("{} without a hook or retake at {place}", words::bow(direction))
+        }
     }
 }
 

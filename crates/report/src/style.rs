@@ -1,4 +1,6 @@
-//! Width and colour of terminal text.
+//! Width, colour and words of terminal text.
+
+use crate::BarWord;
 
 /// Whether text may carry colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -29,11 +31,13 @@ pub struct Page {
     pub colour: Colour,
     /// Characters.
     pub characters: Characters,
+    /// What a bar is called.
+    pub bar: BarWord,
 }
 
 impl Default for Page {
     fn default() -> Self {
-        Self { width: 80, colour: Colour::Off, characters: Characters::Ascii }
+        Self { width: 80, colour: Colour::Off, characters: Characters::Ascii, bar: BarWord::Bar }
     }
 }
 
@@ -42,9 +46,12 @@ impl Default for Page {
 pub(crate) enum Ink {
     Strong,
     Faint,
+    Plain,
     Grave,
-    Warm,
-    Cool,
+    /// A down-bow.
+    Down,
+    /// An up-bow.
+    Up,
 }
 
 impl Page {
@@ -56,9 +63,10 @@ impl Page {
         let code = match ink {
             Ink::Strong => "1",
             Ink::Faint => "2",
-            Ink::Grave => "1;31",
-            Ink::Warm => "33",
-            Ink::Cool => "36",
+            Ink::Plain => return text.to_owned(),
+            Ink::Grave => "1;4",
+            Ink::Down => "33",
+            Ink::Up => "36",
         };
         format!("\u{1b}[{code}m{text}\u{1b}[0m")
     }
@@ -96,6 +104,6 @@ impl Page {
             .initial_indent(first)
             .subsequent_indent(rest)
             .break_words(false);
-        textwrap::fill(text, options)
+        textwrap::fill(&self.bar.said(text), options)
     }
 }

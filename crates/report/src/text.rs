@@ -2,12 +2,13 @@
 
 use std::fmt::Write as _;
 
+use arcata_bow::points;
 use unicode_width::UnicodeWidthStr;
 
 use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
 use crate::review_view::{EvidenceView, FileView, FindingView, PlaceView, bar_said};
 use crate::style::{Ink, Page};
-use crate::term_words::points;
+use crate::term_words::yardstick_words;
 use crate::text_together::together_text;
 use crate::{Outcome, PlanView, ReviewView, SummaryRow, text_ways};
 
@@ -35,8 +36,7 @@ pub(crate) fn heading(out: &mut String, file: &str, title: Option<&str>, page: P
 fn file_text(out: &mut String, file: &FileView, page: Page) {
     heading(out, &file.file, file.title.as_deref(), page);
     if let Some(error) = &file.error {
-        let _ = writeln!(out, "{}", page.ink(Ink::Grave, "left out"));
-        let _ = writeln!(out, "{}", page.fill(error, "  ", "  "));
+        let _ = writeln!(out, "{}", page.ink(Ink::Strong, &page.fill(error, "not read: ", "  ")));
         return;
     }
     let strokes: usize = file.lines.iter().map(|line| line.strokes).sum();
@@ -100,11 +100,12 @@ fn listed(names: &[String]) -> String {
     }
 }
 
+/// The graver, the stronger; colours are left to the directions of the bow.
 fn severity_ink(severity: &str) -> Ink {
     match severity {
         "A" => Ink::Grave,
-        "B" => Ink::Warm,
-        "C" => Ink::Cool,
+        "B" => Ink::Strong,
+        "C" => Ink::Plain,
         _ => Ink::Faint,
     }
 }
@@ -117,6 +118,7 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
         format!("{}, beat {}  {}", place.bar_said(), place.spoken_beat, place.section)
     };
     let right = format!("{} {}", finding.severity, finding.rule);
+    let left = page.bar.said(&left);
     let gap = page.width.saturating_sub(left.width() + right.width()).max(2);
     let _ = writeln!(
         out,
@@ -208,7 +210,7 @@ pub fn plan_text(views: &[PlanView], page: Page) -> String {
         }
         for line in &view.lines {
             out.push('\n');
-            line_text(&mut out, line, page);
+            line_text(&mut out, line, view.yardstick, page);
         }
         if let Some(together) = &view.together {
             together_text(&mut out, together, page);
@@ -225,7 +227,7 @@ pub fn lanes_text(view: &PlanView, page: Page) -> String {
         if index > 0 {
             out.push('\n');
         }
-        line_text(&mut out, line, page);
+        line_text(&mut out, line, view.yardstick, page);
     }
     out
 }
@@ -237,7 +239,7 @@ fn bow_columns(page: Page) -> usize {
     page.width.saturating_sub(OTHERS).clamp(8, 24)
 }
 
-fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
+fn line_text(out: &mut String, line: &PlannedLineView, yardstick: i64, page: Page) {
     let name = line
         .heading
         .as_ref()
@@ -247,13 +249,13 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
     let sure = if asked { "sure  " } else { "" };
     let head = format!(
         "{:>5} {:<7} {:<5} {:<7} {sure}{:<width$} {:>6}  {}",
-        "bar",
+        page.bar.short(),
         "beat",
         "bow",
         "how",
         "frog … tip",
         "s",
-        "costs",
+        "penalty",
         width = bow_columns(page) + 2 - sure.len()
     );
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
@@ -266,6 +268,7 @@ fn line_text(out: &mut String, line: &PlannedLineView, page: Page) {
     if line.strokes.iter().any(|stroke| stroke.printed.is_some()) {
         let _ = writeln!(out, "  * printed in the score");
     }
+    let _ = writeln!(out, "{}", page.fill(&yardstick_words(yardstick), "  ", "    "));
     if asked {
         let open = line.strokes.iter().any(|stroke| stroke.open);
         let more = "; ? two ways are nearly equal, --alternatives 3 with these --bars shows them";
@@ -310,21 +313,30 @@ fn stroke_row(bar: &str, stroke: &StrokeView, room: usize, page: Page) -> String
     let beat = pad(&stroke.spoken_beat, 7);
     let sign = if stroke.printed.is_some() { "*" } else { "" };
     let way = pad(&format!("{}{sign}", stroke.direction), 5);
-    let how = if stroke.link == "change" { "" } else { stroke.link };
+    let how = link_words(stroke.link);
     let cost: i64 = stroke.cost.values().sum();
     let reason = stroke
         .cost
         .iter()
         .max_by_key(|(_, share)| **share)
         .filter(|_| cost >= 100)
-        .map_or("", |(term, _)| *term);
+        .map_or("", |(term, _)| if *term == "reset" { "lift" } else { *term });
     let costs = if cost >= 100 { format!("{} {reason}", points(cost)) } else { String::new() };
     let drawn = bow(stroke, bow_columns(page) - room);
-    let ink = if stroke.direction == "down" { Ink::Warm } else { Ink::Cool };
+    let ink = if stroke.direction == "down" { Ink::Down } else { Ink::Up };
     let percent =
         stroke.sure.map_or_else(String::new, |sure| format!("{sure}{}", if stroke.open { " ?" } else { "" }));
     let sure = if room > 0 { pad(&percent, room) } else { String::new() };
     format!("{bar:>5} {beat} {way} {how:<7} {sure}{} {:>6.2}  {costs}", page.ink(ink, &drawn), stroke.seconds)
+}
+
+/// How a stroke follows the one before, as people say it; nothing where it simply changes.
+fn link_words(link: &str) -> &str {
+    match link {
+        "change" => "",
+        "reset" => "placed",
+        link => link,
+    }
 }
 
 /// Text padded to a number of columns.
@@ -382,7 +394,7 @@ pub fn summary_text(rows: &[SummaryRow], page: Page) -> String {
                 }
             }
             Outcome::Unreadable { .. } => {
-                let _ = writeln!(out, "{name} {}", page.ink(Ink::Grave, "left out"));
+                let _ = writeln!(out, "{name} {}", page.ink(Ink::Strong, "not read"));
             }
         }
     }

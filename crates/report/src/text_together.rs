@@ -2,10 +2,11 @@
 
 use std::fmt::Write as _;
 
+use arcata_bow::points;
+
 use crate::plan_view::PlanView;
 use crate::review_view::bar_said;
 use crate::style::{Ink, Page};
-use crate::term_words::points;
 use crate::text::{counted, heading};
 use crate::together_view::{
     ANCHOR, DepartureView, DownbeatView, DownbeatsView, EVEN, GroupView, PRINTED_MARK, TogetherView,
@@ -66,7 +67,7 @@ pub(crate) fn together_text(out: &mut String, together: &TogetherView, page: Pag
         more(out, together.groups.len(), "groups");
     }
     if !together.departures.is_empty() {
-        let _ = writeln!(out, "\n{}", page.ink(Ink::Strong, "bowed otherwise, and why"));
+        let _ = writeln!(out, "\n{}", page.ink(Ink::Strong, "bowed differently, and why"));
         for departure in together.departures.iter().take(SHOWN) {
             let _ = writeln!(out, "{}", page.fill(&departure_text(departure), "  ", "      "));
         }
@@ -104,18 +105,18 @@ fn group_text(group: &GroupView) -> String {
 fn departure_text(departure: &DepartureView) -> String {
     let strokes = counted(departure.strokes, "stroke");
     let what = if departure.from == "section" {
-        "against those who play the same rhythm"
+        "bowed unlike those who play the same rhythm"
     } else {
-        "otherwise than the same figure elsewhere"
+        "bowed unlike the same figure elsewhere"
     };
     let bar = bar_said(departure.movement.as_ref(), &departure.bar);
     let place = format!("{bar}, beat {}, {}", departure.spoken_beat, departure.line);
     let price: i64 = departure.dearer.values().sum();
     let why = match departure.reason {
         PRINTED_MARK => "the printed mark says so".to_owned(),
-        ANCHOR => "it was fixed".to_owned(),
+        ANCHOR => "an anchor says so".to_owned(),
         EVEN => "going along would cost the same".to_owned(),
-        reason => format!("going along would cost {} more, above all for {reason}", points(price)),
+        reason => format!("going along would raise the penalty by {}, above all: {reason}", points(price)),
     };
     format!("{place}: {strokes} {what}; {why}")
 }

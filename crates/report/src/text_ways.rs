@@ -2,11 +2,12 @@
 
 use std::fmt::Write as _;
 
+use arcata_bow::points;
+
 use crate::lane::lanes;
 use crate::plan_view::{AlternativeView, PlannedLineView, StrokeView};
 use crate::repairs_view::{ChangeView, RepairsView};
 use crate::style::{Ink, Page};
-use crate::term_words::points;
 use crate::ways_view::{AnchorsView, EndingView, WayView};
 
 /// All that was asked about a line besides its plan.
@@ -33,17 +34,17 @@ fn heading(out: &mut String, page: Page, text: &str) {
     let _ = writeln!(out, "\n{}", page.ink(Ink::Strong, &page.fill(&page.plain(text), "  ", "  ")));
 }
 
-/// What is gained and what is lost, a paragraph each.
+/// What is better and what is worse, a paragraph each.
 fn weighed(out: &mut String, page: Page, (gains, losses): (&[String], &[String])) {
-    for (what, list) in [("gains: ", gains), ("loses: ", losses)] {
+    for (what, list) in [("Better: ", gains), ("Worse: ", losses)] {
         if !list.is_empty() {
-            filled(out, page, &format!("{what}{}", list.join("; ")), "     ", "            ");
+            filled(out, page, &format!("{what}{}", list.join("; ")), "     ", "             ");
         }
     }
 }
 
 fn lane_text(out: &mut String, strokes: &[StrokeView], page: Page) {
-    for row in lanes(strokes, page.width.saturating_sub(5), page.characters) {
+    for row in lanes(strokes, page.width.saturating_sub(5), page) {
         let _ = writeln!(out, "{}", format!("     {row}").trim_end());
     }
 }
@@ -54,7 +55,7 @@ fn alternatives_text(out: &mut String, ways: &[AlternativeView], page: Page) {
     heading(out, page, "ways to bow these bars");
     let _ = writeln!(out, "  {}", page.ink(Ink::Faint, KEY));
     for (rank, way) in ways.iter().enumerate() {
-        let more = if way.more == 0 { String::new() } else { format!(" (+{})", points(way.more)) };
+        let more = if way.more == 0 { String::new() } else { format!(" (penalty +{})", points(way.more)) };
         out.push('\n');
         filled(out, page, &format!("{}. {}{more}", rank + 1, way.name), "  ", "     ");
         weighed(out, page, (&way.gains, &way.losses));
@@ -86,7 +87,7 @@ fn way_text(out: &mut String, rank: usize, way: &WayView, page: Page) {
     };
     let sign = if way.more < 0 { "" } else { "+" };
     out.push('\n');
-    let head = format!("{}. {} ({sign}{}{touched})", rank + 1, way.name, points(way.more));
+    let head = format!("{}. {} (penalty {sign}{}{touched})", rank + 1, way.name, points(way.more));
     filled(out, page, &head, "  ", "     ");
     weighed(out, page, (&way.gains, &way.losses));
     lane_text(out, &way.strokes, page);
@@ -95,13 +96,13 @@ fn way_text(out: &mut String, rank: usize, way: &WayView, page: Page) {
 fn anchors_text(out: &mut String, anchors: &AnchorsView, page: Page) {
     heading(out, page, &format!("anchors: {}", anchors.anchors.join("; ")));
     if anchors.more == 0 && anchors.conflicts.is_empty() {
-        filled(out, page, "They cost nothing: the best plan does so anyway.", "  ", "  ");
+        filled(out, page, "No penalty: the best plan does so anyway.", "  ", "  ");
         return;
     }
     filled(
         out,
         page,
-        &format!("They cost {} more than the best plan without.", points(anchors.more)),
+        &format!("Penalty: {} higher than the best plan without them.", points(anchors.more)),
         "  ",
         "  ",
     );
@@ -116,7 +117,7 @@ fn anchors_text(out: &mut String, anchors: &AnchorsView, page: Page) {
 
 fn repairs_text(out: &mut String, repairs: &RepairsView, page: Page) {
     let printed: i64 = repairs.printed.values().sum();
-    heading(out, page, &format!("repairs: the whole line as printed costs {}", points(printed)));
+    heading(out, page, &format!("repairs: the whole line as printed has a penalty of {}", points(printed)));
     for assumption in &repairs.assumptions {
         filled(out, page, assumption, "  assumed: ", "           ");
     }
@@ -130,11 +131,17 @@ fn repairs_text(out: &mut String, repairs: &RepairsView, page: Page) {
         let further = if before == 0 {
             String::new()
         } else {
-            format!(", {} more than the step before", points(step.gain - before))
+            format!(", {} of it by this step", points(step.gain - before))
         };
         before = step.gain;
         out.push('\n');
-        filled(out, page, &format!("with {changes}: saves {}{further}", points(step.gain)), "  ", "     ");
+        filled(
+            out,
+            page,
+            &format!("with {changes}: penalty {} lower{further}", points(step.gain)),
+            "  ",
+            "     ",
+        );
         for change in &step.changes {
             change_text(out, change, page);
         }

@@ -15,7 +15,7 @@ use serde::Serialize;
 
 use crate::plan_view::{bar_label, direction_name, terms};
 use crate::review_view::movement_of;
-use crate::term_words::words as term_words;
+use crate::term_words::worse;
 
 pub(crate) const PRINTED_MARK: &str = "printed mark";
 pub(crate) const ANCHOR: &str = "anchor";
@@ -166,7 +166,7 @@ impl DepartureView {
                 Reason::PrintedMark => PRINTED_MARK,
                 Reason::Anchor => ANCHOR,
                 Reason::Even => EVEN,
-                Reason::Dearer(term) => term_words(term),
+                Reason::Dearer(term) => worse(term),
             },
             dearer: terms(&departure.dearer),
         }

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use arcata_bow::Line;
 use arcata_bow::plan::{Anchor, Anchored, Clash, Conflict, WayThere, WaysThere, Wish};
+use arcata_bow::{Line, points};
 use arcata_review::{repair_words, words};
 use arcata_score::{BowDirection, Score};
 use schemars::JsonSchema;
@@ -127,9 +127,9 @@ fn told(score: &Score, line: &Line, conflict: &Conflict) -> ConflictView {
             let how = if how.is_empty() { String::new() } else { format!(": {}", how.join(", ")) };
             ConflictView {
                 sentence: format!(
-                    "{} and {other} do not go together as it comes; both hold for {} more{how}.",
+                    "{} and {other} do not go together as it comes; keeping both raises the penalty by {}{how}.",
                     capital(&one),
-                    crate::term_words::points(more.total()),
+                    points(more.total()),
                 ),
                 more: more.total(),
                 cost_change: terms(more),

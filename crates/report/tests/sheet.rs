@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_bow::{LineOptions, Profile, all_lines};
-use arcata_layer::{Addresses, Layer, NotReached, shorthand};
+use arcata_layer::{Addresses, Layer, NotReached, State, shorthand};
 use arcata_report::Page;
 use arcata_report::sheet::{
     CopyingSettings, PageEnd, Paper, SheetInput, SheetView, marks_that_come_anyway, sheet_html, sheet_pdf,
@@ -115,6 +115,23 @@ fn what_is_undone_is_work_too() {
 }
 
 #[test]
+fn the_sheet_told_a_copyist_to_take_off_what_was_never_applied() {
+    let score = score();
+    let addresses = Addresses::new(&score);
+    let mut before = layer(&addresses, "Vn1 3 up; Vn2 1 down");
+    for entry in &mut before.entries {
+        entry.state = State::LeftOut;
+    }
+    let nothing = layer(&addresses, "");
+    let view = SheetView::new(&input(&addresses, Some(&before), &nothing));
+    assert_eq!(said(&view), Vec::<String>::new());
+    // What was not applied then and is now has to be written.
+    let after = layer(&addresses, "Vn2 1 down");
+    let view = SheetView::new(&input(&addresses, Some(&before), &after));
+    assert_eq!(said(&view), ["Violin II 1/1 down-bow"]);
+}
+
+#[test]
 fn least_marks_leave_out_what_comes_anyway_and_what_stands_there() {
     let score = score();
     let addresses = Addresses::new(&score);
@@ -164,7 +181,7 @@ fn what_was_carried_with_doubt_or_not_spread_is_on_the_librarians_page() {
         bar_ordinal: bar,
         bar: bar.to_string(),
         marks,
-        why: "its rhythm is another there".into(),
+        why: "different rhythm".into(),
     };
     after.not_reached = vec![left(1, 4), left(2, 1), left(5, 2)];
     let view = SheetView::new(&input(&addresses, None, &after));
@@ -173,7 +190,7 @@ fn what_was_carried_with_doubt_or_not_spread_is_on_the_librarians_page() {
     let html = sheet_html(&view).replace("<b>", "").replace("</b>", "");
     for told in [
         "up-bow; was Violin I, bar 9, C6: the note has another pitch",
-        "Violin I not to Violin II: 7 marks in bars 1-2, 5; its rhythm is another there",
+        "Violin I not to Violin II: 7 marks in bars 1-2, 5; different rhythm",
     ] {
         assert!(text.contains(told), "{text}");
         assert!(html.contains(told), "{html}");

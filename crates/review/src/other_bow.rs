@@ -10,7 +10,7 @@ use crate::change::{self, Change};
 use crate::other_notation::{Sounding, Wish};
 use crate::side_effects::brings_worse;
 use crate::under_slur::note;
-use crate::words::a_bow;
+use crate::words::{a_bow, bow};
 use crate::{Draft, Grade, Piece, Proposal, ProposalKind};
 
 /// Offers the cheapest way to have a stroke on the bow asked for, with what it costs and the marks that
@@ -162,9 +162,10 @@ fn said(
         DifferenceKind::Retake(direction) => {
             (ProposalKind::Retake, format!("Retake for {} at {place}.", a_bow(direction)))
         }
-        DifferenceKind::AsItComes(direction) => {
-            (ProposalKind::Mark, format!("Go on as it comes at {place}, on {}.", a_bow(direction)))
-        }
+        DifferenceKind::AsItComes(direction) => (
+            ProposalKind::Mark,
+            format!("Let {} begin {}.", place.strip_suffix(", beat 1").unwrap_or(&place), bow(direction)),
+        ),
     })
 }
 

@@ -55,7 +55,7 @@ pub fn phrase_verdict(piece: &Piece<'_>, part_index: usize, slur: (&Slur, &Note,
     };
     let bows = bows_needed(piece, part_index, start, end);
     let far_too_long = bows >= piece.thresholds().phrase_slur;
-    sign(far_too_long, 2, format!("{} slowest bows long", tenths(bows)));
+    sign(far_too_long, 2, format!("as long as {} slowest bows", tenths(bows)));
     let inside = rules::slurs::nested_slurs::inner(part, slur);
     sign(inside > 0, 2, format!("{} under it", counted(inside, "slur")));
     let rest = rules::slurs::slur_over_rest::rest_under(part, start, end).is_some();

@@ -8,6 +8,9 @@ import { language, word } from "./words.mjs";
 const WEIGHTS = ["A", "B", "C", "D"];
 const shown = new Set(WEIGHTS);
 
+/** A severity: a disc, and its word for those who do not see it. @param {string} severity */
+const sign = (severity) => make("span", { class: `weight ${severity}`, role: "img", "aria-label": word(`severity${severity}`), title: word(`severity${severity}`) });
+
 /** @param {any} found */
 function setAside(found) {
   const reason = make("input", { required: true, style: "width: 100%", "aria-label": word("asideReason") });
@@ -25,6 +28,7 @@ function setAside(found) {
         reason: reason.value,
       });
     }
+    piece.did(word("didAside"));
   });
   reason.focus();
 }
@@ -44,21 +48,21 @@ function one(found, index) {
   const also = finding.count > 1 ? ` (${finding.count})` : "";
   const body = make("article", { class: "finding", id: `finding-${index}`, tabindex: "-1" },
     make("button", { type: "button", class: "place", onclick: () => piece.goTo(found.bar, found.part) },
-      make("span", { class: "where" }, make("span", { class: `weight ${finding.severity}`, text: finding.severity }),
+      make("span", { class: "where" }, sign(finding.severity),
         `${piece.barSaid(found.bar)}, ${word("beat")} ${finding.place.beat}, ${finding.place.section}${also}`),
       make("span", { lang: "en", text: finding.sentence })));
   const more = make("div", { class: "more" });
   finding.reasons.forEach((/** @type {any} */ reason) => {
     more.append(make("div", { class: "proposal" },
-      make("span", { lang: "en", text: `${reason.severity} ${reason.sentence}` }),
+      make("span", {}, sign(reason.severity), " ", make("span", { lang: "en", text: reason.sentence })),
       make("button", { type: "button", class: "quiet", onclick: () => explain(reason.rule), text: word("why") })));
   });
   finding.proposals.forEach((/** @type {any} */ proposal, /** @type {number} */ number) => {
     more.append(make("div", { class: "proposal" },
-      make("span", { lang: "en", text: `→ ${proposal.sentence}` }),
+      make("span", { lang: "en", text: `→ ${proposal.sentence} (${proposal.grade})` }),
       found.writable[number]
         ? make("button", { type: "button", onclick: () => piece.change(index, number), text: word("write") })
-        : make("span", { class: "note", text: word("pencilOnly") })));
+        : null));
   });
   more.append(make("div", { class: "asks" },
     make("button", { type: "button", class: "quiet", onclick: () => explain(finding.rule), text: word("why") }),
@@ -79,12 +83,12 @@ export function start(margin) {
     const all = piece.findings?.findings ?? [];
     const aside = piece.findings?.aside ?? 0;
     count.textContent = (all.length ? `${all.length} ${word("findings")}` : word("noFindings")) + (aside ? `, ${aside} ${word("setAside")}` : "");
-    weights.setAttribute("aria-label", word("findings"));
+    weights.setAttribute("aria-label", word("severity"));
     weights.replaceChildren(...WEIGHTS.map((weight) => {
       const many = all.filter((/** @type {any} */ found) => found.finding.severity === weight).length;
       const box = make("input", { type: "checkbox", onchange: () => { box.checked ? shown.add(weight) : shown.delete(weight); show(); } });
       box.checked = shown.has(weight);
-      return make("label", {}, box, `${weight} ${many}`);
+      return make("label", {}, box, sign(weight), ` ${word(`severity${weight}`)}: ${many}`);
     }));
     list.replaceChildren(...all.map((/** @type {any} */ found, /** @type {number} */ index) => ({ found, index }))
       .filter((/** @type {any} */ { found }) => shown.has(found.finding.severity))

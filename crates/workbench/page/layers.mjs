@@ -32,16 +32,16 @@ function free(name) {
 /** Lays a layer from a file on the desk; several at once are several acts. */
 export async function fromFile() {
   const file = await chosenFile();
-  if (file) await piece.act({ act: "layer", name: free(file.name), text: file.text });
+  if (file) await piece.act({ act: "layer", name: free(file.name), text: file.text }, word("didLayer"));
 }
 
 /** @param {Layer} layer */
 function row(layer) {
   const shown = make("input", { type: "checkbox", "aria-label": `${layer.name}: ${word("layerShown")}`,
-    onchange: () => piece.act({ act: "show", name: layer.name, shown: shown.checked }) });
+    onchange: () => piece.act({ act: "show", name: layer.name, shown: shown.checked }, `${layer.name}: ${word(shown.checked ? "layerShown" : "layerHidden")}`) });
   shown.checked = layer.shown;
   const written = make("input", { type: "radio", name: "written", "aria-label": `${layer.name}: ${word("layerWritten")}`,
-    onchange: () => piece.act({ act: "choose", name: layer.name }) });
+    onchange: () => piece.act({ act: "choose", name: layer.name }, `${layer.name}: ${word("layerWritten")}`) });
   written.checked = layer.written;
   const only = piece.score.layers.length === 1;
   return make("tr", {},
@@ -50,16 +50,16 @@ function row(layer) {
     make("td", {}, shown), make("td", {}, written),
     make("td", { class: "asks" },
       layer.written ? null : make("button", { type: "button", class: "quiet", title: word("layerTakeUpHelp"), text: word("layerTakeUp"),
-        onclick: () => piece.act({ act: "take-up", name: layer.name }) }),
+        onclick: () => piece.act({ act: "take-up", name: layer.name }, `${layer.name}: ${word("didCopied")}`) }),
       only ? null : make("button", { type: "button", class: "quiet", text: word("layerTakeAway"),
-        onclick: () => piece.act({ act: "take-away", name: layer.name }) })));
+        onclick: () => piece.act({ act: "take-away", name: layer.name }, `${layer.name}: ${word("didClosed")}`) })));
 }
 
 /** A new one, empty. */
 function begin() {
   const name = make("input", { "aria-label": word("layerName"), value: free(word("layerNewName")) });
   const done = async () => {
-    if (await piece.act({ act: "layer", name: name.value })) box.close();
+    if (await piece.act({ act: "layer", name: name.value }, word("didLayer"))) box.close();
   };
   const box = dialog(word("layerNew"), word("close"), make("label", {}, word("layerName"), name),
     make("div", { class: "asks" }, make("button", { type: "button", text: word("keep"), onclick: done })));

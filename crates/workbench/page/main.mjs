@@ -35,7 +35,7 @@ function tempo() {
   const input = make("input", { type: "number", min: "10", max: "400", value: piece.score.tempo ?? piece.score.opening, style: "width: 5rem", "data-name": "tempo" });
   input.addEventListener("change", () => {
     const quarters = Number(input.value);
-    piece.act(input.value === "" ? { act: "tempo" } : { act: "tempo", quarters });
+    piece.act(input.value === "" ? { act: "tempo" } : { act: "tempo", quarters }, `${word("tempo")}: ${input.value || word("asWritten")}`);
   });
   return make("label", {}, make("span", { text: word("tempo") }), input);
 }
@@ -45,7 +45,7 @@ function louder() {
   /** @type {Record<string, string>} */
   const options = { "-3": "−3", "-2": "−2", "-1": "−1", 0: word("asWritten"), 1: "+1", 2: "+2", 3: "+3" };
   const ordered = [-3, -2, -1, 0, 1, 2, 3].map((steps) => make("option", { value: steps, text: options[steps], selected: steps === piece.score.louder }));
-  const select = make("select", { "data-name": "louder", title: word("louderHelp"), onchange: () => piece.act({ act: "louder", steps: Number(select.value) }) }, ...ordered);
+  const select = make("select", { "data-name": "louder", title: word("louderHelp"), onchange: () => piece.act({ act: "louder", steps: Number(select.value) }, `${word("louder")}: ${options[select.value]}`) }, ...ordered);
   return make("label", {}, make("span", { text: word("louder") }), select);
 }
 
@@ -100,9 +100,9 @@ function showHead() {
     tempo(),
     louder(),
     choice("player", { professional: word("professional"), amateur: word("amateur"), student: word("student") }, piece.score.player,
-      (profile) => piece.act({ act: "player", profile })),
+      (profile) => piece.act({ act: "player", profile }, `${word("player")}: ${word(profile)}`)),
     choice("style", { concert: word("concert"), dance: word("dance"), early: word("early") }, piece.score.style,
-      (style) => piece.act({ act: "style", style })),
+      (style) => piece.act({ act: "style", style }, `${word("style")}: ${word(style)}`)),
     choice("language", NAMES, language(), (code) => {
       speak(code);
       say();

@@ -39,10 +39,12 @@ function draw() {
       if (tall) pen.fillRect(bar * column, (row + 1) * ROW - 1 - tall, Math.max(0.7, column - gap), tall);
     }
   }
-  const weights = { A: "--rust", B: "--violet", C: "--soft", D: "--line" };
-  for (const found of [...(piece.findings?.findings ?? [])].reverse()) {
-    pen.fillStyle = colour(weights[/** @type {"A"} */ (found.finding.severity)]);
-    pen.fillRect(found.bar * column, high - 9, Math.max(2.5, column - gap), 7);
+  // The graver a finding, the taller it stands.
+  const tallness = { A: 8, B: 6, C: 4, D: 2 };
+  pen.fillStyle = colour("--soft");
+  for (const found of piece.findings?.findings ?? []) {
+    const tall = tallness[/** @type {"A"} */ (found.finding.severity)];
+    pen.fillRect(found.bar * column, high - 1 - tall, Math.max(2.5, column - gap), tall);
   }
   // Where movements begin.
   pen.fillStyle = colour("--ink");

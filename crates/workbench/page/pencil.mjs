@@ -21,7 +21,7 @@ export async function show() {
       try {
         const said = await send("shorthand", { text: text.value });
         told.className = said.sound ? "" : "wrong";
-        told.textContent = said.complaints.length ? said.complaints.join("\n\n") : `${said.decisions} ${word("decisions")}, ${word("textSound")}`;
+        told.textContent = said.complaints.length ? said.complaints.join("\n\n") : `${said.decisions} ${word("layerBowings")}, ${word("textSound")}`;
         enter.disabled = !said.sound || !said.decisions;
       } catch (problem) {
         piece.fail(problem);
@@ -30,7 +30,7 @@ export async function show() {
   });
   const done = async () => {
     if (enter.disabled) return;
-    if (await piece.act({ act: "enter", text: text.value })) box.close();
+    if (await piece.act({ act: "enter", text: text.value }, word("didEntered"))) box.close();
   };
   enter.addEventListener("click", done);
   text.addEventListener("keydown", (/** @type {KeyboardEvent} */ event) => {

@@ -198,12 +198,20 @@ class Piece extends EventTarget {
     return this.#act("bow", { line, asks, goes, shown: this.shown() });
   }
 
+  /** What was asked for at a stroke, as it is said. @param {string} what @param {Chosen} chosen */
+  async #askedFor(what, { line, stroke }) {
+    const one = (await this.strokes(line))[stroke];
+    if (!one) return "";
+    const asked = HOOKS.some(([, ask]) => ask === what) ? "hook" : what;
+    return `${this.score.lines[line].name}, ${this.barSaid(one.bar)}, ${word("beat")} ${one.beat}: ${word(asked)}`;
+  }
+
   /** Asks for the bow of the stroke that is chosen. @param {string} what */
   async bowHere(what) {
     if (!this.chosen) return this.say(word("noStroke"));
     const goes = this.goes;
-    const done = await this.bow(this.chosen.line, [{ stroke: this.chosen.stroke, ask: what }], goes);
-    if (done && goes !== "here") this.#tellMoved();
+    const chosen = this.chosen;
+    if (await this.bow(chosen.line, [{ stroke: chosen.stroke, ask: what }], goes)) this.did(await this.#askedFor(what, chosen));
   }
 
   /** Asks for a hook; where one is asked for already, for the next way to write it. */
@@ -212,32 +220,44 @@ class Piece extends EventTarget {
     const sign = chosen && (await this.strokes(chosen.line))[chosen.stroke]?.sign;
     const next = sign ? HOOKS[(HOOKS.findIndex(([of]) => of === sign) + 1) % HOOKS.length] : HOOKS[0];
     await this.bowHere(next[1]);
-    if (sign && this.chosen === chosen) this.say(word(next[2]));
+    if (sign && this.chosen === chosen) this.did(word(next[2]));
   }
 
-  /** Does an act, and says what has moved. @param {any} act */
-  async act(act) {
+  /** Does an act, and says what was done and what has moved. @param {any} act @param {string} [what] */
+  async act(act, what = "") {
     const done = await this.#act("acts", { act });
-    if (done) this.#tellMoved();
+    if (done) this.did(what);
     return done;
   }
 
   /** Which bars turned with the last act, and how many strokes. @type {{turned: number, bars: number[], elsewhere: number}} */
   moved = { turned: 0, bars: [], elsewhere: 0 };
 
-  #tellMoved() {
+  /** What the last act has moved, in words; nothing where every bow stayed. */
+  #movedSaid() {
     const { turned, bars, elsewhere } = this.moved;
-    if (!turned && !elsewhere) return;
+    if (!turned && !elsewhere) return "";
     // Of which movement is said once for a row of bars.
-    const labels = bars.slice(0, 8).map((bar, index, all) => index && this.movementOf(bar) === this.movementOf(all[index - 1]) ? this.score.bars[bar] : this.barSaid(bar));
-    const where = turned ? ` (${labels.join(", ")}${bars.length > 8 ? ", …" : ""})` : "";
+    const shown = bars.slice(0, 8);
+    const labels = this.score.movements.length || shown.length < 2
+      ? shown.map((bar, index, all) => index && this.movementOf(bar) === this.movementOf(all[index - 1]) ? this.score.bars[bar] : this.barSaid(bar))
+      : [`${word("bars")} ${this.score.bars[shown[0]]}`, ...shown.slice(1).map((bar) => this.score.bars[bar])];
+    const where = turned ? ` (${labels.join(", ")}${bars.length > shown.length ? ", …" : ""})` : "";
     const told = [turned && `${turned} ${word("turned")}${where}`, elsewhere && `${elsewhere} ${word("elsewhere")}`];
-    this.notice(told.filter(Boolean).join(", "));
+    return told.filter(Boolean).join(", ");
   }
 
-  /** Takes a change of slurs into the layer that is written in. @param {any[]} edits */
+  /** Says what was done, and what has moved by it, beside the chosen stroke and to those who do not see the page. @param {string} what */
+  did(what) {
+    const text = [what, this.#movedSaid()].filter(Boolean).join(". ");
+    if (!text) return;
+    this.say(text);
+    this.#tell("did", { text });
+  }
+
+  /** Takes a change of slurs into the layer that is being edited. @param {any[]} edits */
   async slurs(edits) {
-    if (await this.#act("slurs/layer", { edits })) this.#tellMoved();
+    if (await this.#act("slurs/layer", { edits })) this.did(word("didSlurs"));
   }
 
   /** @param {number} finding @param {number} proposal */
@@ -249,26 +269,22 @@ class Piece extends EventTarget {
       finding = this.findings.findings.findIndex((/** @type {any} */ other) => other.bar === one.bar && other.finding.rule === one.finding.rule && other.finding.sentence === one.finding.sentence);
       if (finding < 0) return this.notice(word("late"));
     }
-    if (!await this.#act("proposal", { finding, proposal })) return;
-    this.say(word("changed"));
-    this.#tellMoved();
+    if (await this.#act("proposal", { finding, proposal })) this.did(`${one.finding.proposals[proposal].sentence} ${word("changed")}`);
   }
 
   /** @param {"phrase" | "bow"} is */
   async slurHere(is) {
-    if (!this.chosen || !await this.#act("slur", { ...this.chosen, is })) return;
-    this.say(word("slurTold"));
-    this.#tellMoved();
+    if (this.chosen && await this.#act("slur", { ...this.chosen, is })) this.did(`${word(is === "phrase" ? "phrase" : "isBow")}. ${word("slurTold")}`);
   }
 
   async undo() {
     const had = this.score.undo;
-    if (await this.#step("undo")) this.say(word(had ? "undone" : "nothingToUndo"));
+    if (await this.#step("undo")) this.did(word(had ? "undone" : "nothingToUndo"));
   }
 
   async redo() {
     const had = this.score.redo;
-    if (await this.#step("redo")) this.say(word(had ? "redone" : "nothingToRedo"));
+    if (await this.#step("redo")) this.did(word(had ? "redone" : "nothingToRedo"));
   }
 
   /** Acts go one after another: each is done on what the one before has left. @type {Promise<any>} */

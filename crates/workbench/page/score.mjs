@@ -298,6 +298,26 @@ export function hear(bar, bows) {
   }
 }
 
+const done = /** @type {HTMLElement} */ (document.getElementById("done"));
+let doneUntil = 0;
+
+/** Says what was done above the chosen stroke, where it is in view; else at the top of the music. @param {string} text */
+function showDone(text) {
+  const chosen = piece.chosen;
+  const group = chosen && systems().map((system) => system.stroke(chosen.line, chosen.stroke)).find(Boolean);
+  const room = music.getBoundingClientRect();
+  const box = group?.closest(".lane")?.getBoundingClientRect();
+  const seen = box && box.bottom > room.top && box.top < room.bottom;
+  done.textContent = text;
+  done.hidden = false;
+  const left = seen && group ? group.getBoundingClientRect().left : room.left + 16;
+  const top = seen ? box.bottom + 4 : room.top + 8;
+  done.style.left = `${Math.max(room.left, Math.min(left, room.right - done.offsetWidth - 8))}px`;
+  done.style.top = `${Math.max(room.top, Math.min(top, room.bottom - done.offsetHeight - 8))}px`;
+  clearTimeout(doneUntil);
+  doneUntil = window.setTimeout(() => { done.hidden = true; }, 3000 + 60 * text.length);
+}
+
 export function start() {
   music.setAttribute("aria-label", word("music"));
   piece.addEventListener("opened", () => layOut().catch((problem) => piece.fail(problem)));
@@ -321,6 +341,7 @@ export function start() {
     for (const system of systems()) system.mark();
     if (bar !== null && bar !== undefined) showBar(bar);
   });
+  piece.addEventListener("did", (event) => showDone(/** @type {CustomEvent} */ (event).detail.text));
   piece.addEventListener("go", (event) => showBar(/** @type {CustomEvent} */ (event).detail.bar));
   let waiting = 0;
   new ResizeObserver(() => {

@@ -8,19 +8,27 @@ import { word } from "./words.mjs";
 /** Bars that are looked at. */
 const BARS = 3;
 
+/** What is better and what is worse, each with its share of the penalty. @param {any} way */
+function weighed(way) {
+  const item = (/** @type {string} */ which) => (/** @type {string} */ text) => make("li", {}, `${word(which)}: `, make("span", { lang: "en", text }));
+  const list = [...way.gains.map(item("better")), ...way.losses.map(item("worse"))];
+  return list.length ? make("ul", {}, ...list) : null;
+}
+
+/** What a penalty is measured by. */
+const yardstick = () => make("p", { class: "note yardstick", text: word("yardstick").replace("#", piece.score.yardstick) });
+
 /** @param {any} way @param {number} line */
 function one(way, line) {
-  const points = (way.more / 1000).toFixed(2);
-  const list = [...way.gains.map((/** @type {string} */ text) => `+ ${text}`), ...way.losses.map((/** @type {string} */ text) => `− ${text}`)];
   return make("article", { class: "way" },
     make("h3", { text: way.name }),
     way.picture && picture(way.picture, way.name),
     way.asks.length
-      ? make("p", { class: "note", text: `${points} ${word("costsMore")}` })
+      ? make("p", { class: "note", text: word("penaltyMore").replace("#", way.penalty) })
       : make("p", { class: "note", text: word("planNow") }),
-    list.length ? make("ul", {}, ...list.map((text) => make("li", { text }))) : null,
+    weighed(way),
     way.asks.length
-      ? make("button", { type: "button", class: "take", onclick: () => piece.bow(line, way.asks), text: word("takeWay") })
+      ? make("button", { type: "button", class: "take", onclick: async () => { if (await piece.bow(line, way.asks)) piece.did(way.name); }, text: word("takeWay") })
       : null);
 }
 
@@ -36,7 +44,7 @@ async function show(box) {
   try {
     const ways = await ask("ways", { line: chosen.line, first: bar, last: Math.min(bar + BARS, piece.score.bars.length - 1) });
     if (number !== wanted) return;
-    box.replaceChildren(...(ways.length > 1 ? ways.map((/** @type {any} */ way) => one(way, chosen.line)) : [make("p", { class: "note", text: word("noWays") })]));
+    box.replaceChildren(...(ways.length > 1 ? [yardstick(), ...ways.map((/** @type {any} */ way) => one(way, chosen.line))] : [make("p", { class: "note", text: word("noWays") })]));
     piece.say(`${ways.length} ${word("ways")}`);
   } catch (problem) {
     piece.fail(problem);
@@ -59,18 +67,14 @@ function slur(offer, where) {
     music.removeAttribute("data-waiting");
   });
   seen.observe(music);
-  const points = (Math.abs(offer.more) / 1000).toFixed(2);
-  const list = [...offer.gains.map((/** @type {string} */ text) => `+ ${text}`), ...offer.losses.map((/** @type {string} */ text) => `− ${text}`)];
   return make("article", { class: "way" },
     make("h3", { lang: "en", text: offer.sentence }),
-    make("p", { class: "note", text: `${points} ${word(offer.more > 0 ? "costsMore" : "costsLess")}` }),
+    make("p", { class: "note", text: word(offer.more > 0 ? "slursMore" : "slursLess").replace("#", offer.penalty) }),
     music,
-    list.length ? make("ul", { lang: "en" }, ...list.map((text) => make("li", { text }))) : null,
+    weighed(offer),
     make("div", { class: "asks" },
       make("button", { type: "button", class: "layered", text: word("intoLayer"), onclick: () => piece.slurs(offer.edits) }),
-      make("button", { type: "button", class: "rewrite", text: word("write"), onclick: async () => {
-        if (await piece.act({ act: "change", sentence: offer.sentence, edits: offer.edits })) piece.say(word("changed"));
-      } })));
+      make("button", { type: "button", class: "rewrite", text: word("write"), onclick: () => piece.act({ act: "change", sentence: offer.sentence, edits: offer.edits }, `${offer.sentence} ${word("changed")}`) })));
 }
 
 /** Shows what could be changed in the slurs around the chosen stroke. @param {HTMLElement} box */
@@ -82,7 +86,7 @@ async function showSlurs(box) {
   try {
     const offers = await ask("slurs", chosen);
     if (number !== wanted) return;
-    box.replaceChildren(...(offers.length ? offers.map((/** @type {any} */ offer) => slur(offer, { line: chosen.line, first: offer.first, last: offer.last })) : [make("p", { class: "note", text: word("noSlurs") })]));
+    box.replaceChildren(...(offers.length ? [yardstick(), ...offers.map((/** @type {any} */ offer) => slur(offer, { line: chosen.line, first: offer.first, last: offer.last }))] : [make("p", { class: "note", text: word("noSlurs") })]));
     piece.say(`${offers.length} ${word("slurs")}`);
   } catch (problem) {
     piece.fail(problem);

@@ -5,7 +5,7 @@ use std::ops::RangeInclusive;
 use arcata_bow::Profile;
 use arcata_bow::plan::open_strokes;
 use arcata_engrave::{
-    Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, Surroundings,
+    Cutter, Engraver, LanePlan, Opening, Painter, Picture, PictureContent, PictureStyle, Surroundings,
 };
 use arcata_score::Score;
 use arcata_xml::Document;
@@ -160,7 +160,11 @@ pub(crate) fn system(
     bars: RangeInclusive<u32>,
     (engraver, version): (&Engraver, u64),
 ) -> Result<PictureView, String> {
-    let picture = system_picture(desk, wanted, bars, engraver)?;
+    // On the page the lines follow each other: what holds is said where a movement begins, and where it changes.
+    let score = desk.base.score();
+    let begins = score.movements.iter().any(|movement| movement.bars.start() == bars.start());
+    let opening = if begins || *bars.start() == 0 { Opening::Excerpt } else { Opening::NextLine };
+    let picture = system_picture(desk, wanted, (bars, opening), engraver)?;
     Ok(PictureView {
         version,
         svg: named(&picture.content, &wanted.lines(desk)),
@@ -169,14 +173,14 @@ pub(crate) fn system(
     })
 }
 
-/// One line of music as a picture of its own.
+/// One line of music as a picture; `opening` says whether it stands alone.
 ///
 /// # Errors
 /// As for [`system`].
 pub(crate) fn system_picture(
     desk: &Desk,
     wanted: &Wanted,
-    bars: RangeInclusive<u32>,
+    (bars, opening): (RangeInclusive<u32>, Opening),
     engraver: &Engraver,
 ) -> Result<Picture, String> {
     if bars.is_empty() || *bars.end() as usize >= desk.base.score().bars.len() {
@@ -189,7 +193,8 @@ pub(crate) fn system_picture(
     let lanes = wanted.lanes(&lines, desk);
     let cutter = Cutter::new(desk.base.document(), desk.base.score());
     let painter = Painter::new(&cutter, engraver, &style);
-    let pictures = painter.draw_system(&content(bars, &lanes)).map_err(|problem| problem.to_string())?;
+    let pictures =
+        painter.draw_system(&content(bars, &lanes), opening).map_err(|problem| problem.to_string())?;
     Ok(pictures.into_iter().next().ok_or("there is nothing to draw")?)
 }
 

@@ -5,7 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use arcata_analysis::{WithLayer, with_layer};
 use arcata_bow::timing::TempoMap;
 use arcata_engrave::{
-    BookletRequest, Cutter, Engraver, House, LanePlan, Painter, PictureContent, PictureStyle, SystemWide, pdf,
+    BookletRequest, Cutter, Engraver, House, LanePlan, Opening, Painter, PictureContent, PictureStyle,
+    SystemWide, pdf,
 };
 use arcata_layer::{Addresses, Layer};
 use arcata_prepare::{page_end_words, part_file_name, part_paper, remark_words};
@@ -79,7 +80,8 @@ pub(crate) fn leaving(
         "picture" => {
             let bars = query.first.unwrap_or(0)..=query.last.or(query.first).unwrap_or(0);
             let wanted = query.wanted()?;
-            let picture = drawing::system_picture(&desk, &wanted, bars.clone(), &shared.engraver);
+            let picture =
+                drawing::system_picture(&desk, &wanted, (bars.clone(), Opening::Excerpt), &shared.engraver);
             let picture = picture.map_err(wrong)?;
             let label = |bar: u32| {
                 desk.base.score().bars.get(bar as usize).map_or_else(String::new, |bar| plain(&bar.label))

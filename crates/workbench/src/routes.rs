@@ -313,7 +313,7 @@ async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequ
         let proposal = proposal.ok_or_else(|| Failed::impossible("there is no such proposal"))?;
         if proposal.edits.is_empty() {
             return Err(Failed::impossible(
-                "this proposal changes nothing in the file: it is for the pencil",
+                "this proposal changes nothing in the file: make the change in the score itself",
             ));
         }
         let edits = views::byte_edits(&proposal.edits);

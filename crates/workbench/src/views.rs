@@ -1,7 +1,7 @@
 //! What the page is told, as JSON.
 
-use arcata_bow::Link;
 use arcata_bow::plan::Sureness;
+use arcata_bow::{Link, points};
 use arcata_layer::{Addresses, Mark};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::words::beat_text;
@@ -46,6 +46,8 @@ pub(crate) struct ScoreView {
     pub(crate) player: String,
     /// The style that is bowed in: `concert`, `dance`, `early`.
     pub(crate) style: &'static str,
+    /// What an up-bow on a downbeat counts there, in points: by it penalties are read.
+    pub(crate) yardstick: String,
     /// Quarter notes a minute that were asked for; none goes by the score.
     pub(crate) tempo: Option<u32>,
     /// Quarter notes a minute at the opening.
@@ -286,6 +288,7 @@ impl ScoreView {
             lost: session.lost().iter().chain(&base.slurs_without).cloned().collect(),
             player: state.profile.clone(),
             style: state.style.name(),
+            yardstick: points(base.profile().weight("downbeat").unwrap_or_default()),
             tempo: state.tempo,
             opening: rounded(opening),
             undo,
@@ -404,6 +407,8 @@ pub(crate) struct OfferView {
     pub(crate) kind: &'static str,
     /// What it costs the arm more than the slurs as they stand, thousandths of a point; less than nothing is gained.
     pub(crate) more: i64,
+    /// How much that is, whichever way, as it is said, in points.
+    pub(crate) penalty: String,
     /// What is gained, in words.
     pub(crate) gains: Vec<String>,
     /// What is lost.
@@ -425,12 +430,14 @@ pub(crate) fn offers(desk: &Desk, line: usize, stroke: usize) -> Vec<OfferView> 
         let view = |proposal: &arcata_review::Proposal| {
             let (gains, losses) = proposal.cost_change.as_ref().map(gains_and_losses).unwrap_or_default();
             let (first, last) = shown_bars(desk, line, chosen, &proposal.edits);
+            let more = proposal.cost_change.as_ref().map_or(0, arcata_bow::Cost::total);
             OfferView {
                 first,
                 last,
                 sentence: proposal.sentence.clone(),
                 kind: proposal.kind.name(),
-                more: proposal.cost_change.as_ref().map_or(0, arcata_bow::Cost::total),
+                more,
+                penalty: points(more.abs()),
                 gains,
                 losses,
                 edits: byte_edits(&proposal.edits),

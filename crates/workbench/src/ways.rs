@@ -1,6 +1,7 @@
 //! Other ways to bow some bars of a line, each with a small picture.
 
 use arcata_bow::plan::alternatives;
+use arcata_bow::points;
 use arcata_engrave::{Engraver, LanePlan};
 use arcata_report::{alternative_name, gains_and_losses};
 use serde::{Deserialize, Serialize};
@@ -20,6 +21,8 @@ pub(crate) struct WayView {
     pub(crate) name: String,
     /// What it costs more than the plan, thousandths of a point.
     pub(crate) more: i64,
+    /// The same as it is said, in points.
+    pub(crate) penalty: String,
     /// What is gained, in words.
     pub(crate) gains: Vec<String>,
     /// What is lost.
@@ -85,6 +88,7 @@ pub(crate) fn ways(
         WayView {
             name: alternative_name(base.score(), of, way),
             more: way.more.total(),
+            penalty: points(way.more.total()),
             gains,
             losses,
             asks: asks.collect(),

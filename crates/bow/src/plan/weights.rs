@@ -1,7 +1,7 @@
 //! What the planner weighs.
 
-/// The planner's weights, whole thousandths of a point. A point is roughly what an up-bow on an
-/// unaccented main beat costs a player in comfort. Names are the keys of `[weights]` in a player
+/// The planner's weights, whole thousandths of a point. The yardstick is `downbeat`: what an up-bow on a
+/// downbeat counts. Names are the keys of `[weights]` in a player
 /// profile, where each stands with its reason, source and status.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Weights {

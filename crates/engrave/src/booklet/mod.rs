@@ -27,6 +27,7 @@ pub use house::{House, HouseError};
 use part::{Layout, Opens, PartCopy};
 use rests::Unit;
 pub use wide::SystemWide;
+pub(crate) use wide::closed;
 
 /// Drawing units in a staff height.
 const UNITS: f64 = 720.0;

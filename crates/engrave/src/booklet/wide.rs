@@ -7,6 +7,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
+use std::ops::RangeInclusive;
 
 use arcata_score::{Length, Score};
 use arcata_xml::{Document, Element, NodeId, Tag};
@@ -17,6 +18,8 @@ use super::part::{Child, PartCopy, walk};
 #[derive(Clone, Debug)]
 struct Wide {
     part: usize,
+    /// All parts that say it at this moment.
+    parts: BTreeSet<usize>,
     at: Length,
     /// The directions to copy, without `<offset>` and end tag.
     open: Vec<String>,
@@ -43,6 +46,17 @@ impl SystemWide {
     /// Reads through all parts of a score.
     #[must_use]
     pub fn new(document: &Document, score: &Score) -> Self {
+        let last = u32::try_from(score.bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
+        Self::within(document, score, 0..=last, |_| 1)
+    }
+
+    /// Reads some bars (indices) of all parts; `divisions` says how many a quarter has in a part when they begin.
+    pub(crate) fn within(
+        document: &Document,
+        score: &Score,
+        bars: RangeInclusive<u32>,
+        divisions: impl Fn(usize) -> i64,
+    ) -> Self {
         let tempos: BTreeSet<NodeId> = score
             .tempos
             .iter()
@@ -51,8 +65,9 @@ impl SystemWide {
             .collect();
         let mut wide = Self::default();
         for (index, part) in score.parts.iter().enumerate() {
-            let mut divisions = 1;
-            for (bar, measure) in (0_u32..).zip(&part.measures) {
+            let mut divisions = divisions(index);
+            let first = (*bars.start() as usize).min(part.measures.len());
+            for (bar, measure) in bars.clone().zip(&part.measures[first..]) {
                 let Some(measure) = measure.and_then(|id| document.element(id)) else { continue };
                 walk(measure, &mut divisions, |child, at, _| match child.tag() {
                     Tag::DIRECTION => wide.direction(child, index, bar, at, &tempos),
@@ -86,9 +101,17 @@ impl SystemWide {
         let said = said(direction);
         let here = self.directions.entry(bar).or_default();
         let open = opened(direction);
-        if !open.is_empty() && !here.iter().any(|known| known.at == at && alike(&known.said, &said)) {
-            let is_metronome = has(&[Tag::METRONOME]);
-            here.push(Wide { part, at, open, said, is_metronome, is_rehearsal });
+        if open.is_empty() {
+            return;
+        }
+        match here.iter_mut().find(|known| known.at == at && alike(&known.said, &said)) {
+            Some(known) => {
+                known.parts.insert(part);
+            }
+            None => {
+                let is_metronome = has(&[Tag::METRONOME]);
+                here.push(Wide { part, parts: [part].into(), at, open, said, is_metronome, is_rehearsal });
+            }
         }
     }
 
@@ -100,6 +123,22 @@ impl SystemWide {
         let entry = self.barlines.entry((bar, side));
         let (_, parts) = entry.or_insert_with(|| (barline.source().to_owned(), BTreeSet::new()));
         parts.insert(part);
+    }
+
+    /// The tempo and rehearsal marks, and what else is for all, of a bar that none of the parts shown says: when in the bar,
+    /// and the direction without its end.
+    pub(crate) fn unsaid(&self, bar: u32, shown: &[usize]) -> Vec<(Length, &str)> {
+        let here = self.directions.get(&bar).map_or(&[][..], Vec::as_slice);
+        let is_shown = |wide: &Wide| shown.iter().any(|part| wide.parts.contains(part));
+        let has_own = |wide: &Wide| {
+            here.iter().filter(|own| is_shown(own)).any(|own| {
+                alike(&own.said, &wide.said)
+                    || own.is_metronome && wide.is_metronome
+                    || own.is_rehearsal && wide.is_rehearsal
+            })
+        };
+        let unsaid = here.iter().filter(|wide| !is_shown(wide) && !has_own(wide));
+        unsaid.flat_map(|wide| wide.open.iter().map(|open| (wide.at, open.as_str()))).collect()
     }
 
     /// Writes into a part what the others say for it; says how many signs came in.
@@ -124,11 +163,7 @@ impl SystemWide {
                 for open in &wide.open {
                     let (place, offset) = place(&bar.children, wide.at, bar.divisions);
                     let staff = if staves > 1 { "<staff>1</staff>" } else { "" };
-                    let (open, sound) =
-                        open.split_once("<sound").map_or((open.as_str(), String::new()), |(open, rest)| {
-                            (open, format!("<sound{rest}"))
-                        });
-                    let source = format!("{open}{offset}{staff}{sound}</direction>");
+                    let source = closed(open, &format!("{offset}{staff}"));
                     bar.children.insert(
                         place,
                         Child { tag: Tag::DIRECTION, source, engraved: None, node: None, at: wide.at },
@@ -155,6 +190,14 @@ impl SystemWide {
             }
         }
         entered
+    }
+}
+
+/// A direction made whole: offset and staff stand before its sound.
+pub(crate) fn closed(open: &str, inside: &str) -> String {
+    match open.find("<sound") {
+        Some(at) => format!("{}{inside}{}</direction>", &open[..at], &open[at..]),
+        None => format!("{open}{inside}</direction>"),
     }
 }
 

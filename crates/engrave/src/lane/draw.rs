@@ -22,7 +22,7 @@ pub(crate) struct LaneFrame<'a> {
     pub(crate) frog: &'a str,
     /// What the tip is called.
     pub(crate) tip: &'a str,
-    /// A letter or name in front of the lane, empty for none.
+    /// A number or name in front of the lane, empty for none.
     pub(crate) name: &'a str,
     /// Ends of the bars, mm from the left.
     pub(crate) barlines: &'a [f64],

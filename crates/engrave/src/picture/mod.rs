@@ -12,7 +12,7 @@ use arcata_xml::Document;
 
 use crate::engraver::EngraveError;
 use crate::sheet::PictureError;
-use crate::{Cutter, Engraver, Picture};
+use crate::{Cutter, Engraver, Opening, Picture};
 
 pub(crate) use page::wrapped;
 
@@ -27,7 +27,7 @@ pub struct LanePlan<'a> {
     pub planned: &'a [PlannedStroke],
     /// Usable hair, micrometres.
     pub hair: i64,
-    /// A letter or name in front of the lane, empty for none.
+    /// A number or name in front of the lane, empty for none.
     pub name: String,
     /// Strokes of the line, by index, for which two ways are nearly equal, in order: they are drawn hollow.
     pub open: Vec<usize>,
@@ -181,12 +181,17 @@ impl<'a> Painter<'a> {
         breaking::systems(self.score, content, self.style)
     }
 
-    /// Draws the bars as one line of music, however full it becomes.
+    /// Draws the bars as one line of music, however full it becomes; `opening` says whether it stands alone or goes on from
+    /// a line before.
     ///
     /// # Errors
     /// Music that cannot be engraved, or nothing to draw.
-    pub fn draw_system(&self, content: &PictureContent<'_>) -> Result<Vec<Picture>, DrawError> {
-        let blocks = system::blocks(self, content, &content.bars)?;
+    pub fn draw_system(
+        &self,
+        content: &PictureContent<'_>,
+        opening: Opening,
+    ) -> Result<Vec<Picture>, DrawError> {
+        let blocks = system::blocks(self, content, &content.bars, opening)?;
         if blocks.is_empty() {
             return Err(DrawError::Picture(PictureError("there is nothing to draw".to_owned())));
         }
@@ -201,7 +206,9 @@ impl<'a> Painter<'a> {
         let systems = breaking::systems(self.score, content, self.style);
         let mut blocks = Vec::new();
         for bars in systems {
-            blocks.extend(system::blocks(self, content, &bars)?);
+            let opening =
+                if bars.start() == content.bars.start() { Opening::Excerpt } else { Opening::NextLine };
+            blocks.extend(system::blocks(self, content, &bars, opening)?);
         }
         if blocks.is_empty() {
             return Err(DrawError::Picture(PictureError("there is nothing to draw".to_owned())));

@@ -99,8 +99,8 @@ fn key(content: &PictureContent<'_>, style: &PictureStyle) -> String {
     let hollow = if open { " Hollow: the other bow is nearly as good." } else { "" };
     format!(
         "Time runs with the notes; up and down is the place in the bow, thick at the {} and thin at the {}. \
-         Ring: out of the air. Dashed arc: lifted. Upright bar: stopped, on in the same bow. Beads: pulses. Teeth: tremolo. \
-         Arrowheads: more bow than the dynamic wants. Broken: less bow than the tone needs; dots show where the \
+         Ring: placed after a rest. Dashed arc: lifted. Short bar: stop, same direction. Beads: pulses. Zigzag: tremolo. \
+         Arrowheads: more bow than the dynamic wants. Dashed line: less bow than the tone needs; dots show where the \
          usual speed would lead, a bar on the rail where the bow would be used up. Signs in outline were worked \
          out, solid ones are printed.{hollow}",
         style.frog, style.tip

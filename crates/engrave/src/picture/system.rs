@@ -35,8 +35,8 @@ pub(super) fn blocks(
     painter: &Painter<'_>,
     content: &PictureContent<'_>,
     bars: &RangeInclusive<u32>,
+    opening: Opening,
 ) -> Result<Vec<Block>, EngraveError> {
-    let opening = if bars.start() == content.bars.start() { Opening::Excerpt } else { Opening::NextLine };
     let movement = painter.score.movement_of(*bars.start());
     let staves = staff_lanes(content, movement);
     let mut parts: Vec<usize> = staves.iter().map(|staff| staff.part).collect();

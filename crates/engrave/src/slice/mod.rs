@@ -13,11 +13,14 @@ pub(crate) mod tamed;
 use std::fmt::Write as _;
 use std::ops::RangeInclusive;
 
-use arcata_score::{Part, Score};
+use arcata_score::{Length, Part, Score};
 use arcata_xml::{Document, Element, NodeId, Tag, escape};
 
 use bows_over::{Carriers, carriers};
+use reminders::Reminders;
 use state::{Span, State};
+
+use crate::booklet::{SystemWide, closed};
 
 /// What a slice says at its beginning.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -157,18 +160,32 @@ impl<'d> Cutter<'d> {
         }
         musicxml.push_str("</part-list>");
         let mut notes = Vec::new();
-        for part in &parts {
-            self.write_part(*part, &bars, opening, &mut musicxml, &mut notes);
+        let wide = self.said_elsewhere(&parts, &bars);
+        for (place, part) in parts.iter().enumerate() {
+            // What parts that are not shown say for all stands above the first line.
+            let unsaid = |bar| if place == 0 { wide.unsaid(bar, &parts) } else { Vec::new() };
+            self.write_part((*part, &unsaid), (&bars, opening), &mut musicxml, &mut notes);
         }
         musicxml.push_str("</score-partwise>");
         Slice { musicxml: spaced::spaced(&musicxml), notes, parts, bars }
     }
 
-    fn write_part(
+    /// What is for all players in the bars; nothing where every part is shown.
+    fn said_elsewhere(&self, parts: &[usize], bars: &RangeInclusive<u32>) -> SystemWide {
+        if parts.len() == self.score.parts.len() {
+            return SystemWide::default();
+        }
+        let divisions = |part: usize| {
+            let state = self.states.get(part).and_then(|states| states.get(*bars.start() as usize));
+            state.map_or(1, |state| state.divisions(self.document))
+        };
+        SystemWide::within(self.document, self.score, bars.clone(), divisions)
+    }
+
+    fn write_part<'w>(
         &self,
-        index: usize,
-        bars: &RangeInclusive<u32>,
-        opening: Opening,
+        (index, unsaid): (usize, &dyn Fn(u32) -> Shared<'w>),
+        (bars, opening): (&RangeInclusive<u32>, Opening),
         musicxml: &mut String,
         notes: &mut Vec<NodeId>,
     ) {
@@ -188,18 +205,21 @@ impl<'d> Cutter<'d> {
             }
             let measure = part.measures.get(bar as usize).copied().flatten();
             let (document, carriers) = (self.document, &carriers);
-            let mut writer = BarWriter { document, carriers, state: &mut state, musicxml, notes };
+            let (shared, staves) = (unsaid(bar), part.staves);
+            let mut writer =
+                BarWriter { document, carriers, state: &mut state, musicxml, notes, shared, staves };
             match measure.and_then(|id| self.document.element(id)) {
                 Some(measure) if bar == *bars.start() => {
                     let reminders = match opening {
                         Opening::Excerpt => self.reminders(part, bar),
-                        Opening::NextLine => String::new(),
+                        Opening::NextLine => Reminders::default(),
                     };
                     writer.first(self.document, measure, &reminders);
                 }
                 Some(measure) => measure.children().for_each(|child| writer.child(child)),
                 None => self.silent_bar(part, bar, &mut writer),
             }
+            writer.say_shared();
             if bar == *bars.end() {
                 for span in state.spans(self.document) {
                     musicxml.push_str(&span_direction(span, "stop"));
@@ -210,7 +230,7 @@ impl<'d> Cutter<'d> {
         musicxml.push_str("</part>");
     }
 
-    fn reminders(&self, part: &Part, bar: u32) -> String {
+    fn reminders(&self, part: &Part, bar: u32) -> Reminders {
         let start = self.score.bars.get(bar as usize).map(|bar| bar.start);
         // Nothing holds where a movement begins.
         let first = self
@@ -220,7 +240,7 @@ impl<'d> Cutter<'d> {
             .map_or(0, |movement| *movement.bars.start());
         start
             .filter(|_| bar > first)
-            .map_or_else(String::new, |start| reminders::reminders(part, first, start))
+            .map_or_else(Reminders::default, |start| reminders::reminders(part, first, start))
     }
 
     /// A bar that a part does not have: a rest over the whole bar.
@@ -234,6 +254,7 @@ impl<'d> Cutter<'d> {
         } else {
             writer.musicxml.push_str(&writer.state.attributes(self.document));
         }
+        writer.say_shared();
         let _ = write!(
             writer.musicxml,
             r#"<note><rest measure="yes"/><duration>{}</duration></note>"#,
@@ -242,6 +263,9 @@ impl<'d> Cutter<'d> {
     }
 }
 
+/// Directions without their end, and when in the bar they stand.
+type Shared<'w> = Vec<(Length, &'w str)>;
+
 /// Copies the bars of one part.
 struct BarWriter<'w> {
     document: &'w Document,
@@ -249,19 +273,32 @@ struct BarWriter<'w> {
     state: &'w mut State,
     musicxml: &'w mut String,
     notes: &'w mut Vec<NodeId>,
+    /// What parts that are not shown say for all in this bar, as long as it is not written.
+    shared: Shared<'w>,
+    staves: u8,
 }
 
 impl BarWriter<'_> {
+    /// Writes what parts that are not shown say for all, once.
+    fn say_shared(&mut self) {
+        let divisions = self.state.divisions(self.document);
+        for (at, open) in std::mem::take(&mut self.shared) {
+            let offset = at.scaled(4 * divisions, 1);
+            let offset = offset.numerator() / offset.denominator();
+            let offset = if offset > 0 { format!("<offset>{offset}</offset>") } else { String::new() };
+            let staff = if self.staves > 1 { "<staff>1</staff>" } else { "" };
+            self.musicxml.push_str(&closed(open, &format!("{offset}{staff}")));
+        }
+    }
+
     /// The first bar: what it says before its first note joins what holds from before.
-    fn first(&mut self, document: &Document, measure: Element<'_>, reminders: &str) {
-        let is_music = |child: &Element<'_>| {
-            matches!(child.tag(), Tag::NOTE | Tag::BACKUP | Tag::FORWARD | Tag::FIGURED_BASS)
-        };
+    fn first(&mut self, document: &Document, measure: Element<'_>, reminders: &Reminders) {
         let leading = measure.children().take_while(|child| !is_music(child));
         let under_way = self.state.spans(document);
         leading.filter(|child| child.tag() == Tag::ATTRIBUTES).for_each(|child| self.state.take(child));
         self.musicxml.push_str(&self.state.attributes(document));
-        self.musicxml.push_str(reminders);
+        let beside = measure.children().take_while(|child| !is_music(child)).find(is_words_below);
+        self.musicxml.push_str(&reminders.directions(beside));
         for span in under_way {
             let kind = span.start.attribute("type").unwrap_or_default();
             self.musicxml.push_str(&span_direction(span, &kind));
@@ -269,7 +306,10 @@ impl BarWriter<'_> {
         let mut music = false;
         for child in measure.children() {
             music |= is_music(&child);
-            if music || child.tag() != Tag::ATTRIBUTES {
+            if beside.is_some_and(|beside| beside.id() == child.id()) {
+                self.state.pass(child);
+                self.musicxml.push_str(&reminders.before_words(child));
+            } else if music || child.tag() != Tag::ATTRIBUTES {
                 self.child(child);
             }
         }
@@ -277,6 +317,9 @@ impl BarWriter<'_> {
 
     /// One child of a measure.
     fn child(&mut self, child: Element<'_>) {
+        if is_music(&child) {
+            self.say_shared();
+        }
         self.state.pass(child);
         match child.tag() {
             Tag::PRINT => {}
@@ -305,6 +348,18 @@ impl BarWriter<'_> {
             self.musicxml.push_str(text);
         }
     }
+}
+
+/// Whether a child of a measure is words below the staff.
+fn is_words_below(child: &Element<'_>) -> bool {
+    child.tag() == Tag::DIRECTION
+        && child.attribute("placement").as_deref() == Some("below")
+        && child.children_named(Tag::DIRECTION_TYPE).any(|kind| kind.child(Tag::WORDS).is_some())
+}
+
+/// Whether a child of a measure takes time.
+fn is_music(child: &Element<'_>) -> bool {
+    matches!(child.tag(), Tag::NOTE | Tag::BACKUP | Tag::FORWARD | Tag::FIGURED_BASS)
 }
 
 /// A direction that opens or closes a line anew.

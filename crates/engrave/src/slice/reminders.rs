@@ -2,8 +2,8 @@
 //!
 //! Square brackets are what editions use for what is not printed at the place (common practice).
 
-use arcata_score::{DynamicKind, Level, Meaning, Moment, Part};
-use arcata_xml::escape;
+use arcata_score::{DynamicKind, Length, Level, Meaning, Moment, Part};
+use arcata_xml::{Element, escape};
 
 /// Ways of playing that exclude each other.
 const GROUPS: [&[Meaning]; 5] = [
@@ -24,9 +24,73 @@ const ORDINARY: [Meaning; 6] = [
     Meaning::NonDivisi,
 ];
 
-/// The directions that say again what holds at `start`, said since the movement's first bar (an index); empty where nothing
-/// needs it.
-pub(super) fn reminders(part: &Part, first: u32, start: Moment) -> String {
+/// What is said again where music is cut.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Reminders {
+    /// Ways of playing, as directions.
+    playing: String,
+    /// The dynamic in force.
+    level: Option<&'static str>,
+    /// Where it finds room.
+    room: Room,
+}
+
+/// Where a dynamic is said again.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Room {
+    /// Where dynamics stand.
+    #[default]
+    Below,
+    /// A hairpin is under way there, or another dynamic follows at once: above the staff.
+    Above,
+}
+
+impl Room {
+    /// A dynamic that follows within this time would be printed over the reminder (measured on the demo scores).
+    const AT_ONCE: Length = Length::QUARTER;
+
+    fn at(part: &Part, start: Moment) -> Self {
+        let soon = |at: Moment| at > start && at <= start + Self::AT_ONCE;
+        let under_way = part
+            .swells
+            .iter()
+            .any(|swell| swell.place.at < start && swell.end.is_some_and(|end| end > start));
+        let follows = part.dynamics.iter().any(|mark| soon(mark.place.at));
+        if under_way || follows { Self::Above } else { Self::Below }
+    }
+}
+
+impl Reminders {
+    /// All as directions; `beside` is the direction that stands at the same place below the staff, if one does: the engraver sets
+    /// dynamics and words like *dim.* on one spot, so the dynamic goes in front of its words.
+    pub(super) fn directions(&self, beside: Option<Element<'_>>) -> String {
+        let mut text = self.playing.clone();
+        if let (Some(level), None) = (self.level, beside) {
+            text.push_str(&match self.room {
+                Room::Below => format!(
+                    r#"<direction placement="below"><direction-type><dynamics><other-dynamics>[{level}]</other-dynamics></dynamics></direction-type></direction>"#
+                ),
+                Room::Above => format!(
+                    r#"<direction placement="above"><direction-type><words font-style="italic">[{level}]</words></direction-type></direction>"#
+                ),
+            });
+        }
+        text
+    }
+
+    /// The direction that stands beside, with the dynamic in front of its words.
+    pub(super) fn before_words(&self, beside: Element<'_>) -> String {
+        let source = beside.source();
+        let words = source.find("<words").and_then(|at| Some(at + source[at..].find('>')? + 1));
+        match (self.level, words) {
+            (Some(level), Some(at)) => format!("{}[{level}] {}", &source[..at], &source[at..]),
+            _ => source.to_owned(),
+        }
+    }
+}
+
+/// What holds at `start` and was said since the movement's first bar (an index); nothing where nothing needs to be said again.
+pub(super) fn reminders(part: &Part, first: u32, start: Moment) -> Reminders {
     let mut text = String::new();
     for words in playing(part, first, start) {
         let words = escape(&words);
@@ -34,12 +98,7 @@ pub(super) fn reminders(part: &Part, first: u32, start: Moment) -> String {
             r#"<direction placement="above"><direction-type><words font-style="italic">[{words}]</words></direction-type></direction>"#
         ));
     }
-    if let Some(level) = level(part, first, start) {
-        text.push_str(&format!(
-            r#"<direction placement="below"><direction-type><dynamics><other-dynamics>[{level}]</other-dynamics></dynamics></direction-type></direction>"#
-        ));
-    }
-    text
+    Reminders { playing: text, level: level(part, first, start), room: Room::at(part, start) }
 }
 
 /// The level in force, unless a new one is written at the cut.

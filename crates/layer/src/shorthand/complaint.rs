@@ -300,7 +300,7 @@ impl fmt::Display for Trouble {
                  take the slur off."
             ),
             Self::SaidOtherwise { place, line, before } => {
-                write!(out, "expected one decision a note, but line {line} says {before} for {place}.")
+                write!(out, "expected one bowing a note, but line {line} says {before} for {place}.")
             }
         }
     }

@@ -229,7 +229,7 @@ fn places_without_a_note_are_told_with_what_is_there() {
     assert!(said("va 1 pitch F#5 up").contains("expected one of the notes of 1/1 in Viola: C4."));
     assert!(
         said("va 1/1 up\nva 1/1 down")
-            .contains("line 2, column 4: expected one decision a note, but line 1 says up-bow")
+            .contains("line 2, column 4: expected one bowing a note, but line 1 says up-bow")
     );
     assert_eq!(said("va 1/1 up\nva 1/1 up"), "");
 }

@@ -24,7 +24,7 @@ impl Spreader<'_, '_> {
                 Ok(Some(proposed)) => {
                     match spread.proposed.iter().find(|there| same_note(there, &proposed)) {
                         Some(there) if there.entry.mark == proposed.entry.mark => reached = true,
-                        Some(_) => why = "another passage proposes something else there",
+                        Some(_) => why = "another passage proposes something else",
                         None => {
                             spread.proposed.push(proposed);
                             reached = true;
@@ -80,9 +80,9 @@ impl Spreader<'_, '_> {
         if self.onsets(other).is_empty() {
             "nothing is played there"
         } else if rhythm(one).eq(rhythm(other)) {
-            "its slurs are others there"
+            "different slurs"
         } else {
-            "its rhythm is another there"
+            "different rhythm"
         }
     }
 
@@ -126,8 +126,7 @@ impl Spreader<'_, '_> {
         by: Match,
     ) -> Result<Option<Proposed>, &'static str> {
         let from_bar = self.addresses.score().parts[self.choice.from].note(note).bar;
-        let place =
-            self.twin(note, from_bar, (part, bar)).ok_or("its note is no beginning of a bow there")?;
+        let place = self.twin(note, from_bar, (part, bar)).ok_or("no stroke begins on that note")?;
         let place = Place { part: self.addresses.part_keys()[part].clone(), spot: place };
         let mark = self.mark(&entry.mark, from_bar, (part, bar))?;
         let mut moved = Entry::new(place, mark);

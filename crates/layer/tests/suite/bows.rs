@@ -79,7 +79,7 @@ fn a_hook_that_cannot_be_says_why() {
     assert_eq!(applied.left_out[0].why, "no stroke begins there");
 }
 
-/// Both bows on one note are one decision; after the lift none is left.
+/// Both bows on one note are one bowing; after the lift none is left.
 #[test]
 fn both_bows_on_a_note_are_lifted_applied_and_wiped_as_one() {
     for music in

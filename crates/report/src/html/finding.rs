@@ -2,8 +2,18 @@
 
 use maud::{Markup, PreEscaped, html};
 
+use super::page::WEIGHTS;
 use super::{Drawn, FindingPictures};
 use crate::review_view::{EvidenceView, FindingView, PlaceView, ProposalView};
+
+/// A severity as a disc: full, half, empty, dotted, from the gravest to the lightest. What it means stands beside it.
+pub(super) fn sign(severity: &str) -> Markup {
+    html! { span class=(format!("weight {severity}")) aria-hidden="true" {} }
+}
+
+fn meaning(severity: &str) -> Option<&'static str> {
+    WEIGHTS.iter().find(|(letter, _)| *letter == severity).map(|(_, meaning)| *meaning)
+}
 
 /// Further places that are named one by one.
 const NAMED: usize = 12;
@@ -27,16 +37,17 @@ pub(super) fn markup(
     html! {
         article id=(format!("finding-{number}")) data-finding=(number) data-weight=(finding.severity) data-section=(finding.place.section) data-rule=(finding.rule) {
             header {
-                span class=(format!("weight {}", finding.severity)) { (finding.severity) }
+                (sign(&finding.severity))
                 h3 { a href=(format!("#finding-{number}")) { (place(finding)) ", " (finding.place.section) } }
                 p.rule { a href=(format!("#rule-{}", finding.rule)) { (title) } }
+                @if let Some(meaning) = meaning(&finding.severity) { p.severity { (meaning) } }
             }
             p.sentence { (finding.sentence) }
             (numbers(&finding.evidence, &finding.assumptions))
             (further(finding))
             @for reason in &finding.reasons {
                 p.sentence {
-                    span class=(format!("weight {}", reason.severity)) { (reason.severity) } " " (reason.sentence) " "
+                    (sign(&reason.severity)) span.unseen { (meaning(&reason.severity).unwrap_or_default()) ":" } " " (reason.sentence) " "
                     a href=(format!("#rule-{}", reason.rule)) { (reason.rule) }
                 }
                 (numbers(&reason.evidence, &reason.assumptions))
@@ -98,8 +109,8 @@ fn way(index: usize, proposal: &ProposalView, drawn: Option<&Drawn>) -> Markup {
             figcaption {
                 b { "Proposal " (index + 1) } " " span.grade { (proposal.grade) }
                 span.say { (proposal.sentence) }
-                @if !proposal.gains.is_empty() { span.gain { "Gains: " (proposal.gains.join(", ")) "." } }
-                @if !proposal.losses.is_empty() { span.gain { "Costs: " (proposal.losses.join(", ")) "." } }
+                @if !proposal.gains.is_empty() { span.gain { "Better: " (proposal.gains.join(", ")) "." } }
+                @if !proposal.losses.is_empty() { span.gain { "Worse: " (proposal.losses.join(", ")) "." } }
             }
             @if let Some(drawn) = drawn { (picture(drawn)) }
         }

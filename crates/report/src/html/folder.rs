@@ -2,7 +2,8 @@
 
 use maud::html;
 
-use super::page::document;
+use super::finding::sign;
+use super::page::{WEIGHTS, document};
 use crate::{Outcome, SummaryRow};
 
 /// A table of scores, each with the address of its own page where it has one.
@@ -17,8 +18,8 @@ pub fn folder_html(rows: &[(SummaryRow, Option<String>)]) -> String {
                         tr {
                             th scope="col" { "Score" } th scope="col" { "Title" } th scope="col" { "Bars" }
                             th scope="col" { "Bowed parts" } th scope="col" { "Strokes" }
-                            @for (letter, meaning) in [("A", "cannot be played"), ("B", "costs rehearsal time"), ("C", "probably not meant"), ("D", "clutter")] {
-                                th scope="col" title=(meaning) { (letter) }
+                            @for (letter, meaning) in WEIGHTS {
+                                th scope="col" title=(meaning) { (sign(letter)) span.unseen { (meaning) } }
                             }
                             th scope="col" { "Contradictions in the file" }
                         }
@@ -26,7 +27,7 @@ pub fn folder_html(rows: &[(SummaryRow, Option<String>)]) -> String {
                     tbody { @for (row, address) in rows { (table_row(row, address.as_deref())) } }
                 }
             }
-            p.key { "A: cannot be played, or is not defined. B: costs rehearsal time. C: probably not meant. D: clutter." }
+            p.key { @for (letter, meaning) in WEIGHTS { (sign(letter)) " " (meaning) @if letter != "D" { ", " } } }
         }
     };
     document("Scores reviewed", &body.into_string(), "", "")

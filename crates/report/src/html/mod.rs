@@ -19,8 +19,10 @@ pub struct ReportPage<'a> {
     pub view: &'a FileView,
     /// The whole piece at a glance.
     pub strip: Strip,
-    /// What the numbers were reckoned with: the player, the way parts are bowed.
+    /// What the numbers were calculated for: the player, the way parts are bowed.
     pub settings: Vec<String>,
+    /// What an up-bow on a downbeat counts, by which penalties are read, thousandths of a point.
+    pub yardstick: i64,
     /// The rules that the findings name, in any order.
     pub rules: Vec<RulePage>,
     /// For each finding its pictures, in the same order; may be shorter.

@@ -10,12 +10,13 @@ use sha2::{Digest, Sha256};
 use super::{FindingPictures, ReportPage, finding, rules};
 use crate::AsideView;
 use crate::review_view::{FindingView, bar_said};
+use crate::term_words::yardstick_words;
 
 const STYLE: &str = include_str!("style.css");
 const SCRIPT: &str = include_str!("script.js");
 
-/// What the letters mean, gravest first.
-const WEIGHTS: [(&str, &str); 4] = [
+/// What the severities mean, gravest first; in programs and on the command line they are called by letters.
+pub(super) const WEIGHTS: [(&str, &str); 4] = [
     ("A", "cannot be played, or is not defined"),
     ("B", "costs rehearsal time"),
     ("C", "probably not meant"),
@@ -46,12 +47,13 @@ pub fn review_html(page: &ReportPage<'_>) -> String {
                     p { "Nothing was found." }
                 } @else {
                     (choice(page, &findings))
+                    @if weighs(&findings) { p.key { (yardstick_words(page.yardstick)) " A number in brackets is a share of a penalty." } }
                     @for (number, found) in &findings { (one(page, *number, found)) }
                 }
             }
             @if !page.rules.is_empty() {
                 section aria-labelledby="rules" {
-                    h2 id="rules" { "What was asked, and why" }
+                    h2 id="rules" { "The rules, and why they matter" }
                     (rules::markup(&page.rules))
                 }
             }
@@ -63,6 +65,12 @@ pub fn review_html(page: &ReportPage<'_>) -> String {
     };
     let (body, glyphs) = gathered(body.into_string());
     document(&title, &body, &glyphs, &page.fonts)
+}
+
+/// Whether a proposal says what is better or worse.
+fn weighs(findings: &[(usize, &FindingView)]) -> bool {
+    let mut proposals = findings.iter().flat_map(|(_, finding)| &finding.proposals);
+    proposals.any(|proposal| !proposal.gains.is_empty() || !proposal.losses.is_empty())
 }
 
 /// Findings in the order of the score, each with its number on the page.
@@ -99,7 +107,7 @@ fn about(page: &ReportPage<'_>) -> Markup {
             @for (letter, meaning) in WEIGHTS {
                 @let count = view.findings.iter().filter(|finding| finding.severity == letter).count();
                 @if count > 0 {
-                    dt { span class=(format!("weight {letter}")) { (letter) } " " (meaning) }
+                    dt { (finding::sign(letter)) " " (meaning) }
                     dd { (count) }
                 }
             }
@@ -133,7 +141,7 @@ fn set_aside(aside: &AsideView) -> Markup {
                 ul {
                     @for held in &aside.findings {
                         li {
-                            (held.severity) " " (held.rule) ", " (held.place.section) ", " (held.place.bar_said()) ": "
+                            (finding::sign(&held.severity)) " " (held.rule) ", " (held.place.section) ", " (held.place.bar_said()) ": "
                             (held.sentence) " " em { "Set aside: " (held.reason) }
                         }
                     }
@@ -160,21 +168,21 @@ fn choice(page: &ReportPage<'_>, findings: &[(usize, &FindingView)]) -> Markup {
     html! {
         form.choice id="choice" hidden aria-label="Which findings to show" {
             fieldset {
-                legend { "Weight" }
+                legend { "Severity" }
                 @for (letter, meaning) in WEIGHTS {
                     @let count = findings.iter().filter(|(_, finding)| finding.severity == letter).count();
-                    @if count > 0 { (tick("weight", letter, &format!("{letter} {meaning}"), count)) }
+                    @if count > 0 { (tick("weight", letter, html! { (finding::sign(letter)) " " (meaning) }, count)) }
                 }
             }
             fieldset {
                 legend { "Section" }
-                @for (name, count) in &sections { (tick("section", name, name, *count)) }
+                @for (name, count) in &sections { (tick("section", name, html! { (name) }, *count)) }
             }
             fieldset {
-                legend { "Question" }
+                legend { "Rule" }
                 @for (name, count) in &rules {
                     @let title = page.rules.iter().find(|rule| rule.rule == *name).map_or(*name, |rule| rule.title.as_str());
-                    (tick("rule", name, title, *count))
+                    (tick("rule", name, html! { (title) }, *count))
                 }
             }
             p.shown { span id="shown" role="status" {} " " button type="button" id="all" { "Show all" } }
@@ -182,7 +190,7 @@ fn choice(page: &ReportPage<'_>, findings: &[(usize, &FindingView)]) -> Markup {
     }
 }
 
-fn tick(group: &str, value: &str, said: &str, count: usize) -> Markup {
+fn tick(group: &str, value: &str, said: Markup, count: usize) -> Markup {
     html! {
         label { input type="checkbox" name=(group) value=(value) checked; " " (said) " " span.count { (count) } }
     }
@@ -192,13 +200,14 @@ fn strip_key() -> Markup {
     html! {
         p.key {
             "A column a bar. Tall block: the section begins a down-bow on the downbeat; low block: an up-bow; line: a stroke goes on over it; nothing: it rests or plucks. "
-            "Block in the row “All”: on this downbeat bows go on and none begins. Letters: findings."
+            "Block in the row “All”: on this downbeat bows go on and none begins. Discs: findings, "
+            @for (letter, meaning) in WEIGHTS { (finding::sign(letter)) " " (meaning) @if letter == "D" { "." } @else { ", " } }
         }
     }
 }
 
 fn lane_key() -> &'static str {
-    "Under the music, time runs with the notes and the height is the place in the bow, the frog on top: thick at the frog, thin at the tip. Ring: out of the air. Dashed arc: lifted. Upright bar: stopped, on in the same bow. Beads: pulses. Teeth: tremolo. Arrowheads: more bow than the dynamic wants. Broken: less bow than the tone needs; dots show where the usual speed would lead. Signs in outline were worked out, solid ones are printed."
+    "Under the music, time runs with the notes and the height is the place in the bow, the frog on top: thick at the frog, thin at the tip. Ring: placed after a rest. Dashed arc: lifted. Short bar: stop, same direction. Beads: pulses. Zigzag: tremolo. Arrowheads: more bow than the dynamic wants. Dashed line: less bow than the tone needs; dots show where the usual speed would lead. Signs in outline were worked out, solid ones are printed."
 }
 
 /// Every glyph once for the whole page instead of once a picture.

@@ -154,7 +154,7 @@ impl Maker<'_> {
             if let Err(why) = self.input.addresses.find(&entry.place) {
                 self.leave(entry, why.to_string());
             } else if entry.state == State::LeftOut {
-                let why = "left out when the layer was applied, because it contradicts the score or another \
+                let why = "not applied with the layer, because it contradicts the score or another \
                            entry; arcata layer check says which";
                 self.leave(entry, why.into());
             } else if let Some(doubt) = &entry.doubt {
@@ -166,8 +166,10 @@ impl Maker<'_> {
             let why = orphan.doubt.as_ref().map_or(why.to_owned(), |reason| format!("{why}: {reason}"));
             self.leave(orphan, why);
         }
-        let nothing = Layer::default();
-        for difference in compare(self.input.before.unwrap_or(&nothing), after) {
+        // What was not applied never came into the parts: it is to be written now, and not to be taken off.
+        let mut before = self.input.before.cloned().unwrap_or_default();
+        before.entries.retain(|entry| entry.state != State::LeftOut);
+        for difference in compare(&before, after) {
             self.change(&difference);
         }
         for conflict in &self.input.after.conflicts {
@@ -179,7 +181,7 @@ impl Maker<'_> {
                 place: conflict.place.to_string(),
                 mark: said(&conflict.first),
                 why: format!(
-                    "not decided: {} wants {}, {} wants {}",
+                    "not settled: {} wants {}, {} wants {}",
                     conflict.first_owner,
                     said(&conflict.first),
                     conflict.second_owner,

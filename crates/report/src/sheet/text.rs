@@ -131,12 +131,12 @@ pub(super) fn summary(librarian: &LibrarianView) -> Vec<String> {
     ];
     if librarian.spared > 0 {
         lines.push(format!(
-            "{} of the layer not written: players who bow as it comes do the same without.",
+            "{} of the layer not written: players who bow as it comes do the same without them.",
             counted(u64::from(librarian.spared), "mark")
         ));
     }
     if librarian.not_carried.is_empty() {
-        lines.push("Every decision of the layer has its note in this score.".to_owned());
+        lines.push("Every bowing of the layer has its note in this score.".to_owned());
     }
     lines
 }

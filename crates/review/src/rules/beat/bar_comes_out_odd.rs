@@ -149,7 +149,7 @@ fn bowed(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Option<Bowed> {
 fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>], bowed: Bowed) -> Draft {
     let draft = found.at_stroke(Severity::C, at, bars[0].start);
     let sentence = format!(
-        "From {} the same {} comes {} times with {} bows: as it comes it begins on the other bow each time{}.",
+        "From {} the same {} is played {} times with {} bows: as it comes, it begins on the other bow each time{}.",
         piece.where_is(draft.place()),
         piece.bar_word(),
         bars.len(),

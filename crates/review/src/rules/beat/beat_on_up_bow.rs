@@ -104,7 +104,7 @@ fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         .evidence(
             "strength of the beat",
             Figure::Thousandths(i64::from(stroke.emphasis.strength) * 10),
-            "of a plain downbeat",
+            "times a plain downbeat",
         )
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
     with_bow(piece, draft, (at, index), BowDirection::Down, ("the accent", Sounding::Begins))

@@ -15,8 +15,8 @@
 //! ```
 //!
 //! ## What it proposes
-//! To split the slur there (split, writer's choice); for the pencil where that brings the accent on an up-bow, or another
-//! trouble into the bars around it: then the slurs before it must be thought over, too.
+//! To split the slur there (split, writer's choice); in words only where that brings the accent on an up-bow, or
+//! another trouble into the bars around it: then the slurs before it must be thought over, too.
 //!
 //! ## What it cannot know
 //! Whether the impulse inside the bow is the effect that is wanted: where the same part does so in several places it is

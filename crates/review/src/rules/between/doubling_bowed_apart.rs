@@ -107,7 +107,7 @@ fn bowed_apart(
     let (upper, lower) = (&piece.score.parts[one], &piece.score.parts[other]);
     let draft = found.at_notes(Severity::B, other, &[apart[0].1]);
     let sentence = format!(
-        "{} and {} play one line from {} {} to {}, and are bowed otherwise at {}{}.",
+        "{} and {} play one line from {} {} to {}, and are bowed differently at {}{}.",
         upper.name,
         lower.name,
         piece.bar_word(),
@@ -123,7 +123,7 @@ fn bowed_apart(
     draft
         .say(sentence)
         .evidence("notes in common", number(doubling.notes.len()), "")
-        .evidence("bowed otherwise", number(apart.len()), "")
+        .evidence("bowed differently", number(apart.len()), "")
         .cause(format!("{one}"))
         .propose_change(
             Grade::WritersChoice,

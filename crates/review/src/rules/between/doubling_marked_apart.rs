@@ -115,7 +115,7 @@ impl Sign {
             Self::Long => "dashes in one part only",
             Self::Sforzato => "sforzati in one part only",
             Self::Level => "notes with another dynamic",
-            Self::State => "notes played in another way",
+            Self::State => "notes played differently",
         }
     }
 
@@ -241,8 +241,8 @@ fn marked_apart(
         piece.where_is(draft.place()),
         match places.len() - 1 {
             0 => String::new(),
-            1 => " and 1 place more".to_owned(),
-            more => format!(" and {more} places more"),
+            1 => " and 1 more place".to_owned(),
+            more => format!(" and {more} more places"),
         },
     );
     for reason in reasons {

@@ -1,4 +1,4 @@
-//! # The same bar slurred otherwise
+//! # The same bar slurred differently
 //!
 //! ## What it finds
 //! A bar whose notes come back exactly, three times or more with the same slurs and once with others, in one part: the odd
@@ -47,7 +47,7 @@ impl Rule for ParallelBowedApart {
         gravest: Severity::C,
         lightest: Severity::C,
         since: "0.1",
-        title: "The same bar slurred otherwise",
+        title: "The same bar slurred differently",
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
@@ -144,7 +144,7 @@ fn apart(
     let at = differs.map_or(0, |at| at + 1);
     let draft = found.at_notes(Severity::C, part_index, &[odd.notes[at]]);
     let sentence = format!(
-        "The same notes as in {} {} are slurred otherwise at {}; {others} other {}s agree with {}.",
+        "The same notes as in {} {} are slurred differently at {}; {others} other {}s agree with {}.",
         piece.bar_word(),
         piece.score.bars.get(model.number as usize).map_or("", |bar| bar.label.as_str()),
         piece.where_is(draft.place()),

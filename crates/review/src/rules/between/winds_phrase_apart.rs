@@ -1,4 +1,4 @@
-//! # Winds that phrase otherwise than the strings they double
+//! # Winds phrased differently from the strings they double
 //!
 //! ## What it finds
 //! A part that is not bowed and a string part on one line, in unison or octaves, four bars or more, that are slurred alike
@@ -55,7 +55,7 @@ impl Rule for WindsPhraseApart {
         gravest: Severity::C,
         lightest: Severity::D,
         since: "0.1",
-        title: "Winds that phrase otherwise than the strings they double",
+        title: "Winds phrased differently from the strings they double",
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
@@ -134,7 +134,7 @@ fn said(
     let severity = if together.apart.len() <= ONE_SLUR { Severity::C } else { Severity::D };
     let draft = found.at_notes(severity, strings, &[*together.apart.first()?]);
     let sentence = format!(
-        "{} and {} play one line in {} {}s and slur it alike, but for {}{}.",
+        "{} and {} play one line in {} {}s and slur it alike, except at {}{}.",
         piece.score.parts[strings].name,
         piece.score.parts[wind].name,
         together.bars,
@@ -142,8 +142,8 @@ fn said(
         piece.where_is(draft.place()),
         match together.apart.len() - 1 {
             0 => String::new(),
-            1 => " and 1 place more".to_owned(),
-            more => format!(" and {more} places more"),
+            1 => " and 1 more place".to_owned(),
+            more => format!(" and {more} more places"),
         },
     );
     Some(draft.say(sentence).evidence(

@@ -96,8 +96,8 @@ fn too_close(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     }
     let draft = found.at_stroke(Severity::B, at, index);
     let sentence = format!(
-        "The chord at {} is to come down-bow {} s after another; to break that one and bring the bow back takes \
-         about {} s.",
+        "The chord at {} is to come down-bow {} s after another; breaking the first one and bringing the bow back \
+         takes about {} s.",
         piece.where_is(draft.place()),
         Figure::Thousandths(time / 1000),
         Figure::Thousandths(needed / 1000),

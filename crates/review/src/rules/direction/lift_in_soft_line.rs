@@ -1,4 +1,4 @@
-//! # A lift that leaves a hole in a soft line
+//! # A lift that leaves a gap in a soft line
 //!
 //! ## What it finds
 //! Two slurs, p or softer and without a rest between, of which the second has to take the direction of the first again by a
@@ -50,7 +50,7 @@ impl Rule for LiftInSoftLine {
         gravest: Severity::C,
         lightest: Severity::C,
         since: "0.1",
-        title: "A lift that leaves a hole in a soft line",
+        title: "A lift that leaves a gap in a soft line",
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
@@ -114,7 +114,7 @@ fn without_mark(piece: &Piece<'_>, draft: Draft, at: usize, last: usize) -> Draf
         Grade::PlayersChoice,
         ProposalKind::Unmark,
         format!(
-            "Take the mark at {} out and go on as it comes.",
+            "Take the mark at {} out and alternate.",
             piece.stroke_is_at(at, &line.strokes[last])
         ),
         marked.map(take_out_mark).unwrap_or_default(),
@@ -135,7 +135,7 @@ fn lifted(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> O
     let lift = piece.lift_after(at, index - 1);
     let draft = found.at_stroke(Severity::C, at, index);
     let sentence = format!(
-        "The slurs bring the {} at {} by a lift alone, within a line in {}: a hole of about {} s.",
+        "With these slurs the {} at {} needs a lift, within a line in {}: a gap of about {} s.",
         bow(direction),
         piece.where_is(draft.place()),
         dynamic_name(stroke.level_start),

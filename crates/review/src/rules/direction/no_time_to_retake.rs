@@ -127,7 +127,7 @@ fn late(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize, lift: 
     }
     let draft = found.at_stroke(Severity::B, at, index);
     let sentence = format!(
-        "A retake for {} at {} takes about {} s and has {} s.",
+        "A retake for {} at {} takes about {} s, and there are {} s.",
         a_bow(direction),
         piece.where_is(draft.place()),
         Figure::Thousandths(lift.needed / 1000),
@@ -136,7 +136,7 @@ fn late(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize, lift: 
     let draft = draft
         .say(sentence)
         .seconds("silence before it", lift.silence)
-        .seconds("the note before can lend", lift.lent)
+        .seconds("the note before can give up", lift.lent)
         .seconds("the lift takes", lift.needed)
         .cause(format!("{}/{}", line.strokes[index - 1].length, bow(direction)))
         .propose(

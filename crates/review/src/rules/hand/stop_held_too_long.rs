@@ -16,7 +16,7 @@
 //!
 //! ## What it proposes
 //! To write which two strings are held, the lower ones as grace notes or the chord broken (word, writer's
-//! choice): for the pencil, since it changes the notes.
+//! choice): in words only, since it changes the notes.
 //!
 //! ## What it cannot know
 //! That the chord is meant broken and everybody knows it, as in old music: set the rule aside there.
@@ -95,7 +95,7 @@ fn held(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Opt
     let draft = found.at_stroke(Severity::B, at, index);
     let count = if strings == 3 { "Three" } else { "Four" };
     let sentence = format!(
-        "{count} strings are to sound on for {} at {}; below forte a bow holds two.",
+        "{count} strings are to sound together for {} at {}; below forte a bow can hold two.",
         seconds(stroke.duration.micros),
         piece.where_is(draft.place()),
     );

@@ -110,7 +110,7 @@ fn counted(
     let line: &Line = &piece.lines[at];
     let draft = found.at_stroke(Severity::B, at, index);
     let sentence = format!(
-        "The tremolo at {} comes to {} strokes a second, slow enough to be counted, and no word says whether it is.",
+        "The tremolo at {} comes to {} strokes a second, slow enough to be counted, and no word says whether it is measured.",
         piece.where_is(draft.place()),
         rate_text(slow.rate),
     );
@@ -126,13 +126,13 @@ fn counted(
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Word,
-            "Write trem. over the first, if it is not to be counted.",
+            "Write trem. over the first, if it is unmeasured.",
             word.into_iter().collect(),
         )
         .propose(
             Grade::WritersChoice,
             ProposalKind::Word,
-            "Write the notes out, or say measured, if they are to be counted.",
+            "Write the notes out, or write “measured”, if they are to be counted.",
         );
     piece.with_tempo_assumption(draft, line)
 }

@@ -173,7 +173,7 @@ fn told(
     let [slower, faster] = doubt.readings();
     let rate = rate_of(stroke).unwrap_or(0);
     let sentence = format!(
-        "{} dots under a slur at {}, {} a second, and no word: {} or {}? At this speed {} is likelier.",
+        "{} notes with dots under a slur at {}, {} a second, and no word says how: {} or {}? At this speed {} is likelier.",
         number_first(usize::from(stroke.note_count)),
         piece.where_is(draft.place()),
         rate_text(rate),

@@ -70,7 +70,7 @@ impl Rule for OnOrOffString {
             count => format!(" in {} parts", number(count)),
         };
         let sentence = format!(
-            "From {}{alike}, {} dotted notes come {} a second: on the string or off it? No word in the piece says so.",
+            "From {}{alike}, {} notes with staccato dots come {} a second: on the string or off it? No word in the piece says which.",
             piece.where_is(draft.place()),
             number(run.strokes.len()),
             rate_text(run.rate),

@@ -92,7 +92,7 @@ fn counted(part: &Part, start: &Note, end: &Note) -> Option<u8> {
 fn told(piece: &Piece<'_>, found: &Findings<'_>, part: usize, slur: &Slur, beams: u8) -> Draft {
     let draft = found.at_notes(Severity::C, part, &[slur.start]);
     let sentence = format!(
-        "The slur at {} stands over a tremolo of counted notes: all of them in one bow, or every note with its own.",
+        "The slur at {} stands over a tremolo of counted notes: are all of them in one bow, or has every note its own?",
         piece.where_is(draft.place()),
     );
     draft

@@ -76,7 +76,7 @@ fn too_many(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
     }
     let draft = found.at_stroke(Severity::B, at, index);
     let sentence = format!(
-        "{} notes are to be thrown in one bow at {}; a throw holds up to {most}.",
+        "{} notes are to be thrown in one bow at {}; one throw gives up to {most}.",
         number_first(usize::from(stroke.note_count)),
         piece.where_is(draft.place()),
     );

@@ -128,11 +128,12 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
     }
     let first = piece.planned(at).get(run.first).map_or(BowDirection::Down, |planned| planned.direction);
     let to_tip = (net > 0) == (first == BowDirection::Down);
+    let (down, up) = if to_tip { (more, less) } else { (less, more) };
     let end = if to_tip { piece.tip_word() } else { piece.frog_word() };
     let draft = found.at_stroke(Severity::C, at, run.first);
     let sentence = format!(
-        "From {} the same pattern comes {} times, and as it comes it carries the bow towards the {end}: \
-         the light strokes would have to stick out by {} dB to bring it back.",
+        "From {} the same pattern is played {} times, and as it comes, it carries the bow towards the {end}: \
+         the light strokes must stick out by {} dB to bring it back.",
         piece.where_is(draft.place()),
         run.times,
         (level + 50) / 100,
@@ -140,8 +141,8 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
     let draft = draft
         .say(sentence)
         .evidence("times in a row", Figure::Whole(i64::try_from(run.times).unwrap_or(i64::MAX)), "")
-        .evidence("travel in one direction", Figure::Thousandths(more), "bows a pattern")
-        .evidence("travel in the other", Figure::Thousandths(less), "bows a pattern")
+        .evidence("each time down", Figure::Thousandths(down), "bows")
+        .evidence("each time up", Figure::Thousandths(up), "bows")
         .evidence("difference of level", Figure::Whole(i64::from(level + 50) / 100), "dB")
         .propose_change(
             Grade::PlayersChoice,

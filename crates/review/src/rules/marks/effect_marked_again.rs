@@ -5,7 +5,7 @@
 //! a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D).
 //!
 //! ## Why it matters
-//! Two instances teach the pattern; players carry it on. What is marked on and on looks like a change each time,
+//! Two instances teach the pattern; players go on with it. What is marked on and on looks like a change each time,
 //! and crowds the part.
 //!
 //! ## Example
@@ -153,7 +153,7 @@ fn again(piece: &Piece<'_>, found: &Findings<'_>, at: usize, figure: &Figured) -
     let last = piece.score.bars.get(line.strokes[*marked.last()?].bar as usize);
     let draft = found.at_stroke(Severity::D, at, marked[0]);
     let sentence = format!(
-        "{} marks from {} to {} {} show a pattern that was marked {} before: players carry it on.",
+        "{} marks from {} to {} {} show a pattern that was marked {} before: players go on with it.",
         number_first(marked.len()),
         piece.where_is(draft.place()),
         piece.bar_word(),

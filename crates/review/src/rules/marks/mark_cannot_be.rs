@@ -7,7 +7,7 @@
 //! counts as contradictory.
 //!
 //! ## Why it matters
-//! The mark contradicts the slur or the state beside it. Each player believes one of the two.
+//! The mark contradicts the slur, or the pizz., beside it. Each player believes one of the two.
 //!
 //! ## Example
 //! ```music

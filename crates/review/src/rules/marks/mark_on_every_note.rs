@@ -133,7 +133,7 @@ fn crowded(
     let thinner = dense(piece, &line.strokes, &left).iter().all(|run| run.start != passage.start);
     let changes = removals(piece, at, obvious.range(passage.clone()).copied());
     if thinner && !changes.is_empty() {
-        let sentence = format!("Take out the {} that come anyway.", changes.len());
+        let sentence = format!("Take out the {} that are not needed.", changes.len());
         return draft.propose_change(Grade::Safe, ProposalKind::Unmark, sentence, changes);
     }
     draft.propose(

@@ -3,7 +3,7 @@
 //! ## What it finds
 //! In music for sections, or wherever rehearsal marks are used at all: more bars from one mark to the next, to the
 //! first, or from the last to the end, than players like to count (C, one finding for the score). A movement's
-//! beginning is a landmark, too. Bars without numbers (C).
+//! beginning counts as one, too. Bars without numbers (C).
 //!
 //! ## Why it matters
 //! "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
@@ -22,7 +22,7 @@
 //! Chamber players often go by bar numbers alone; without a single mark their scores are left alone.
 //!
 //! ## Sources
-//! Rehearsal marks at landmarks, at most 24 bars apart (a school's hand-out); the limit of the profile is wider,
+//! Rehearsal marks where something changes, at most 24 bars apart (a school's hand-out); the limit of the profile is wider,
 //! rule of thumb.
 
 use arcata_bow::Force;

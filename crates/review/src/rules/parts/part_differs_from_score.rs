@@ -116,7 +116,7 @@ fn compare(
                 piece.score.bars.get(bar as usize).map_or(arcata_score::Moment::START, |bar| bar.start);
             let draft = found.at(severity, Some(index), bar, start + at);
             let sentence =
-                format!("{name} has other {what} than the score at {}.", piece.where_is(draft.place()));
+                format!("{name} and the score have different {what} at {}.", piece.where_is(draft.place()));
             found.report(draft.say(sentence).cause(format!("{name}/{index}/{what}")));
         }
     }

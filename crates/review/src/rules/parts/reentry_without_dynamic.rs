@@ -104,7 +104,7 @@ fn silent_entry(
 ) -> Draft {
     let draft = found.at_notes(Severity::C, part, &[id]);
     let sentence = format!(
-        "{} enters at {} after {bars} {}s of rest without a dynamic.",
+        "No dynamic is written for the entry of {} at {}, after {bars} {}s of rest.",
         piece.score.parts[part].name,
         piece.where_is(draft.place()),
         piece.bar_word(),

@@ -16,7 +16,7 @@
 //! ```
 //!
 //! ## What it proposes
-//! To draw the outer line broken, as a phrase mark (mark as phrase, writer's choice).
+//! To make the outer one a dashed slur, as a phrase mark (mark as phrase, writer's choice).
 //!
 //! ## What it cannot know
 //! Whether the inner line is the slip. The bow is planned by the inner slurs.
@@ -96,7 +96,7 @@ fn nested(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, outer: &Sl
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Phrase,
-            "Draw the outer line broken, as a phrase mark.",
+            "Make the outer one a dashed slur: a phrase mark.",
             phrase_change::broken(piece, part, outer),
         )
 }

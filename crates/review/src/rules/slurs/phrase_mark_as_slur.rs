@@ -17,7 +17,7 @@
 //! ```
 //!
 //! ## What it proposes
-//! To draw the line broken, as a phrase mark that leaves the bow free (mark as phrase, writer's choice).
+//! To make it a dashed slur, a phrase mark that leaves the bow free (mark as phrase, writer's choice).
 //!
 //! ## What it cannot know
 //! What was meant: the signs are weighed, not proved. Whoever knows says so in the file beside the score (`arcata aside` with
@@ -32,7 +32,7 @@ use crate::doublings::{Doubling, doublings};
 use crate::phrase_change;
 use crate::phrase_verdict::{Verdict, phrase_verdict};
 use crate::under_slur::solid_slurs;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -114,12 +114,11 @@ fn phrase(
     );
     draft
         .say(sentence)
-        .evidence("weight of the signs", Figure::Whole(i64::from(verdict.weight())), "")
         .cause("phrase")
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Phrase,
-            "Draw the line broken, as a phrase mark that leaves the bow free.",
+            "Make it a dashed slur: a phrase mark that leaves the bow free.",
             phrase_change::broken(piece, part, slur),
         )
 }

@@ -23,8 +23,8 @@
 //!
 //! ## What it proposes
 //! To take the end of the slur to the last tied note, or its beginning to the first (shift, writer's choice). Where two
-//! slurs meet, one slur over both if one bow is meant (join, writer's choice); a bow mark on the tied note says two. In a chain of such slurs it is for the
-//! pencil.
+//! slurs meet, one slur over both if one bow is meant (join, writer's choice); a bow mark on the tied note says two. In a chain of such slurs it
+//! is said in words only.
 //!
 //! ## What it cannot know
 //! Nothing hangs on it for the bow: the sound is the same. Where two slurs meet, it does not know what is meant.

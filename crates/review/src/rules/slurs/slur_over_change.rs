@@ -1,4 +1,4 @@
-//! # A change of state under a slur
+//! # A change of playing (pizz., mute) under a slur
 //!
 //! ## What it finds
 //! pizz., arco, con sordino or senza sordino after the first note of a slur and not after its last.
@@ -18,7 +18,7 @@
 //! choice).
 //!
 //! ## What it cannot know
-//! Whether the word only stands too early. Left-hand pizzicato under a slur is no change of state and is
+//! Whether the word only stands too early. Left-hand pizzicato under a slur is no such change and is
 //! left out.
 //!
 //! ## Sources
@@ -41,7 +41,7 @@ impl Rule for SlurOverChange {
         gravest: Severity::A,
         lightest: Severity::A,
         since: "0.1",
-        title: "A change of state under a slur",
+        title: "A change of playing (pizz., mute) under a slur",
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {

@@ -15,7 +15,7 @@
 //! ```
 //!
 //! ## What it proposes
-//! To end the slur before the rest and begin another after it (split, writer's choice); to draw the line broken,
+//! To end the slur before the rest and begin another after it (split, writer's choice); to make it a dashed slur,
 //! as a phrase mark (mark, writer's choice).
 //!
 //! ## What it cannot know
@@ -121,7 +121,7 @@ fn over_rest(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &
     draft.propose_change(
         Grade::WritersChoice,
         ProposalKind::Phrase,
-        "Draw the line broken, as a phrase mark that leaves the bow free.",
+        "Make it a dashed slur: a phrase mark that leaves the bow free.",
         phrase_change::broken(piece, part, slur),
     )
 }

@@ -1,4 +1,4 @@
-//! # A string passed over inside a slur
+//! # A slur that jumps over a string
 //!
 //! ## What it finds
 //! Two neighbouring notes under one slur that no fingering puts on the same string or on neighbouring ones, where
@@ -46,7 +46,7 @@ impl Rule for SlurSkipsString {
         gravest: Severity::B,
         lightest: Severity::B,
         since: "0.1",
-        title: "A string passed over inside a slur",
+        title: "A slur that jumps over a string",
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
@@ -94,15 +94,15 @@ fn skipping(
     let more = skips.count();
     let pair = [slurred[before].id, slurred[before + 1].id];
     let draft = found.at_notes(Severity::B, line.part, &pair);
-    let strings = if way.skipped() == 1 { "a string lies" } else { "two strings lie" };
+    let strings = if way.skipped() == 1 { "a string" } else { "two strings" };
     let sentence = format!(
-        "From the note at {} to the next {strings} between, under one slur and within {}{}.",
+        "From the note at {} to the next the slur jumps over {strings}, within {}{}.",
         piece.where_is(draft.place()),
         seconds(slurred[before].step.lasts),
         match more {
             0 => String::new(),
             1 => "; the same slur does it once more".to_owned(),
-            _ => format!("; the same slur does it {more} times more"),
+            _ => format!("; the same slur does it {more} more times"),
         },
     );
     let draft = draft

@@ -225,7 +225,7 @@ fn twice(
 ) -> Draft {
     let draft = found.at(Severity::C, Some(part_index), said.place.bar, said.place.at);
     let sentence = format!(
-        "pizz. is written at {} though it holds since {} {}: either arco is missing between them, or the \
+        "pizz. is written at {} though it has held since {} {}: either arco is missing between them, or the \
          second word is one too many.",
         piece.where_is(draft.place()),
         piece.bar_word(),

@@ -108,12 +108,12 @@ fn too_quick(
     let draft = found.at(severity, Some(part_index), said.place.bar, said.place.at);
     let on = said.meaning == Meaning::MuteOn;
     let sentence = format!(
-        "{} at {} has {} of rest; to {} the mute takes about {} s.",
+        "{} at {} has {}; players need about {} s to {} the mute.",
         if on { "con sordino" } else { "senza sordino" },
         piece.where_is(draft.place()),
-        if time == 0 { "nothing".to_owned() } else { format!("{} s", Figure::Thousandths(time / 1000)) },
-        if on { "put on" } else { "take off" },
+        if time == 0 { "no rest before it".to_owned() } else { format!("{} s of rest", Figure::Thousandths(time / 1000)) },
         Figure::Thousandths(needed / 1000),
+        if on { "put on" } else { "take off" },
     );
     let draft =
         draft.say(sentence).seconds("rest", time).seconds("time it takes", needed).cause(format!("{on}"));

@@ -105,9 +105,9 @@ fn too_quick(
     plucked: bool,
 ) -> Draft {
     let draft = found.at(Severity::B, Some(part_index), to.bar, to.onset);
-    let (word, other) = if plucked { ("pizz.", "to the finger") } else { ("arco", "back to the bow") };
+    let (word, other) = if plucked { ("pizz.", "pizz.") } else { ("arco", "arco.") };
     let sentence = format!(
-        "{word} at {} comes {} s after the last note; the hand takes about {} s {other}.",
+        "{word} at {} comes {} s after the last note; players need about {} s to change to {other}",
         piece.where_is(draft.place()),
         Figure::Thousandths(time / 1000),
         Figure::Thousandths(needed / 1000),

@@ -107,7 +107,7 @@ fn too_fast(
 ) -> Draft {
     let draft = found.at(Severity::B, Some(part_index), first.bar, first.onset);
     let sentence = format!(
-        "{notes} plucked notes in a row from {} come {} a second; a section plucks {} at most.",
+        "{notes} plucked notes in a row from {} come {} a second; a section can pluck {} at most.",
         piece.where_is(draft.place()),
         rate_text(rate),
         rate_text(most),

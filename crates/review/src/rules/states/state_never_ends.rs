@@ -1,13 +1,13 @@
-//! # A state that never ends, or ends twice
+//! # A mute or sul pont. instruction never cancelled, or given twice
 //!
 //! ## What it finds
 //! con sordino, sul ponticello, sul tasto or col legno said again though it is in force, with music between (C; B for
 //! the mute); senza sordino said again after the mute is off already (B); unis. over two voices with different notes (B);
-//! sul ponticello or sul tasto that is not taken back to the end of its movement, though the music goes on after a change of
+//! sul ponticello or sul tasto that is not cancelled to the end of its movement, though the music goes on after a change of
 //! tempo, after pizz., or for sixteen bars of playing (C).
 //!
 //! ## Why it matters
-//! Every state must be taken back by somebody. Where it is said twice, one word too few stands between the two, and the
+//! Every such instruction must be cancelled by somebody. Where it is said twice, one word too few stands between the two, and the
 //! players who believe the first word play otherwise than those who believe the second.
 //!
 //! ## Example
@@ -49,7 +49,7 @@ impl Rule for StateNeverEnds {
         gravest: Severity::B,
         lightest: Severity::C,
         since: "0.1",
-        title: "A state that never ends, or ends twice",
+        title: "A mute or sul pont. instruction never cancelled, or given twice",
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
@@ -163,7 +163,7 @@ fn again(
     }
     let draft = found.at(severity, Some(part_index), said.place.bar, said.place.at);
     let sentence = format!(
-        "{word} is written at {} though it holds since {} {}: either a word is missing between them, or the \
+        "{word} is written at {} though it has held since {} {}: either a word is missing between them, or the \
          second is one too many.",
         piece.where_is(draft.place()),
         piece.bar_word(),
@@ -212,7 +212,7 @@ fn left_on(
     }
     let draft = found.at(Severity::C, Some(part_index), said.place.bar, said.place.at);
     let sentence = format!(
-        "{word} is written at {} and never taken back: {} more {}s are played to the end of the movement.",
+        "{word} is written at {} and never cancelled: {} more {}s are played so, to the end of the movement.",
         piece.where_is(draft.place()),
         bars.len(),
         piece.bar_word(),
@@ -252,7 +252,7 @@ fn unison_of_two(
     }
     let draft = found.at(Severity::B, Some(part_index), said.place.bar, said.place.at);
     let sentence = format!(
-        "unis. stands at {} over two voices with different notes: do all play both, or is the part still divided.",
+        "unis. stands at {} over two voices with different notes: do all play both, or is the part still divided?",
         piece.where_is(draft.place()),
     );
     Some(draft.say(sentence).propose_change(
