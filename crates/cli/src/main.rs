@@ -44,7 +44,10 @@ fn main() -> ExitCode {
     if let Some(done) = engraving::work() {
         return done;
     }
-    let arguments = Arguments::parse();
+    let arguments = match Arguments::try_parse() {
+        Ok(arguments) => arguments,
+        Err(problem) => return files::misused(&problem),
+    };
     let done = match &arguments.command {
         Command::Review(review) => review_command::run(review),
         Command::Plan(plan) => plan_command::run(plan),
