@@ -4,6 +4,7 @@
 mod bows;
 mod hook_slurs;
 mod laws;
+mod lifted_slurs;
 mod slur_words;
 mod small;
 mod support;
