@@ -96,7 +96,12 @@ impl Session {
         let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
         let given = Given { told, habits: habits.map(Arc::new) };
-        let (state, base, lost) = fold(&bytes, &acts[..counting], (&given, None))?;
+        let opened = fold(&bytes, &acts[..counting], (&given, None));
+        let (state, base, mut lost) = opened.map_err(|problem| match problem {
+            SessionError::Score(why) => SessionError::Score(format!("{}: {why}", path.display())),
+            other => other,
+        })?;
+        lost.extend(journal.told().map(str::to_owned));
         let desk = Desk::new(base, &state.layers.together(), None);
         Ok(Self { path: path.to_owned(), bytes, journal, acts, counting, state, desk, version: 0, lost })
     }
@@ -304,7 +309,8 @@ impl Session {
         (self.counting, self.acts.len() - self.counting)
     }
 
-    /// Acts of the journal that did not fit the score when it was opened, in words.
+    /// Acts of the journal that did not fit the score when it was opened, and what became of a journal that could not be read
+    /// to its end, in words.
     #[must_use]
     pub fn lost(&self) -> &[String] {
         &self.lost

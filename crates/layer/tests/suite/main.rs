@@ -9,3 +9,4 @@ mod slur_words;
 mod small;
 mod support;
 mod together;
+mod upgrades;
