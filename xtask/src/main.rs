@@ -9,6 +9,7 @@
 mod api;
 mod command;
 mod fuzz;
+mod new_rule;
 mod places;
 mod steps;
 mod tally;
@@ -35,6 +36,7 @@ cargo xtask COMMAND
   joints FOLDER           lifts, hooks, equal bars bowed otherwise and bars of three in the plans of a folder of scores
   learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
+  new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
 
@@ -66,6 +68,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
+        "new-rule" => new_rule::run(&places, rest),
         "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played"
         | "joints" | "learn" => steps::call_checks(&places, command, rest),
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),

@@ -86,7 +86,7 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
         arcata_files::rewrite(&path, before.as_bytes(), text.as_bytes())?;
     } else {
         let name = arguments.score.file_name().unwrap_or_default().to_string_lossy();
-        arcata_files::write_whole(&path, (Aside::head(&name) + &lines).as_bytes())?;
+        arcata_files::write_new(&path, (Aside::head(&name) + &lines).as_bytes())?;
     }
     if slurs.is_some() {
         let many = if held == 1 { "1 slur is".to_owned() } else { format!("{held} slurs are") };

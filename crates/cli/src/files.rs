@@ -5,9 +5,11 @@
 use std::ffi::OsStr;
 use std::io::{IsTerminal as _, Read as _, Write as _};
 use std::path::{Path, PathBuf};
+use std::process::ExitCode;
 use std::sync::OnceLock;
 
 use arcata_report::{BarWord, Characters, Colour, Page};
+use arcata_xml::{acts_unseen, seen};
 
 use crate::failure::Failure;
 
@@ -110,25 +112,48 @@ pub(crate) fn bar_word() -> BarWord {
     BAR_WORD.get().copied().unwrap_or_default()
 }
 
-/// Prints a result. A reader that has seen enough (`| head`) is no error.
+/// Prints a result for people: what acts unseen in names of files, titles and words is written out.
 pub(crate) fn show(text: &str) {
-    show_data(&bar_word().said(text));
+    put(&seen(&bar_word().said(text)));
 }
 
-/// Prints what programs read, or what somebody wrote, byte for byte.
-pub(crate) fn show_data(text: &str) {
+/// Prints a text that was set for a page ([`page`]): it has been seen to, and its colours are the page's own.
+pub(crate) fn show_set(text: &str) {
+    put(text);
+}
+
+/// Prints a result for programs as it is; where a terminal shows it, as for people.
+pub(crate) fn hand_out(text: &str) {
+    if std::io::stdout().is_terminal() { put(&seen(text)) } else { put(text) }
+}
+
+/// A reader that has seen enough (`| head`) is no error.
+fn put(text: &str) {
     let _ = std::io::stdout().lock().write_all(text.as_bytes());
 }
 
-/// Says something beside the result, as it is.
+/// Says something beside the result, line by line as it is.
 pub(crate) fn say(text: &str) {
-    eprint!("{text}");
+    eprint!("{}", seen(text));
 }
 
 /// Says what went wrong, filled to the width of the terminal.
 pub(crate) fn complain(text: &str) {
     let options = textwrap::Options::new(width(std::io::stderr().is_terminal())).break_words(false);
-    eprintln!("{}", textwrap::fill(&bar_word().said(&format!("arcata: {text}")), options));
+    let text = format!("arcata: {}", seen(&bar_word().said(text)));
+    eprintln!("{}", textwrap::fill(&text, options));
+}
+
+/// Says what is wrong with the command line, or helps. What was typed is repeated there, and may be the name of a file.
+pub(crate) fn misused(problem: &clap::Error) -> ExitCode {
+    let text = problem.to_string();
+    if text.contains(acts_unseen) {
+        eprint!("{}", seen(&text));
+    } else {
+        // Nobody reading is no trouble.
+        let _ = problem.print();
+    }
+    u8::try_from(problem.exit_code()).map_or(ExitCode::FAILURE, ExitCode::from)
 }
 
 /// Text filled to the width of the terminal, line by line; what is indented stays so.

@@ -90,7 +90,7 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     if arguments.check {
         files::complain(&format!("{} bowings; nothing wrong.", entered.entries.len()));
     } else if arguments.print {
-        files::show_data(&shorthand::of_layer(&layer, &addresses).to_string());
+        files::hand_out(&shorthand::of_layer(&layer, &addresses).to_string());
     } else {
         write(arguments, read_before.as_ref(), &layer, entered.entries.len())?;
     }
@@ -147,6 +147,10 @@ fn write(
         Some(path) => {
             match before.filter(|before| before.path == *path) {
                 Some(before) => arcata_files::rewrite(path, &before.bytes, text.as_bytes())?,
+                // It was to be added to, and was not there.
+                None if arguments.layer.as_ref() == Some(path) => {
+                    arcata_files::write_new(path, text.as_bytes())?
+                }
                 None => arcata_files::write_whole(path, text.as_bytes())?,
             }
             files::complain(&format!(
@@ -157,7 +161,7 @@ fn write(
             Ok(())
         }
         None => {
-            files::show_data(&text);
+            files::hand_out(&text);
             Ok(())
         }
     }

@@ -41,11 +41,13 @@ pub(crate) fn run(arguments: &ListArguments) -> Result<ExitCode, Failure> {
     };
     let memory = if arguments.rebuild { library::Memory::Forgotten } else { library::Memory::Kept };
     let view = library::list(&arguments.folder, &asked, memory)?;
-    let text = match arguments.format {
-        Format::Text => library_text(&view, files::page()),
-        Format::Json => library_json(&view),
-        Format::Csv => library_csv(&view),
-    };
-    files::show_data(&text);
+    match arguments.format {
+        Format::Text => files::show_set(&library_text(&view, files::page())),
+        Format::Json => files::hand_out(&library_json(&view)),
+        Format::Csv => files::hand_out(&library_csv(&view)),
+    }
+    for trouble in &view.troubles {
+        files::complain(&format!("{}: {}", trouble.file, trouble.why));
+    }
     Ok(if view.troubles.is_empty() { ExitCode::SUCCESS } else { ExitCode::from(1) })
 }

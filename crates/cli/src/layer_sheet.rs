@@ -131,7 +131,8 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
             }
             arcata_files::write_whole(out, &bytes)?;
         }
-        None => files::show(&String::from_utf8_lossy(&bytes)),
+        None if format == SheetFormat::Text => files::show_set(&String::from_utf8_lossy(&bytes)),
+        None => files::hand_out(&String::from_utf8_lossy(&bytes)),
     }
     Ok(ExitCode::SUCCESS)
 }

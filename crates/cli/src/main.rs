@@ -44,7 +44,10 @@ fn main() -> ExitCode {
     if let Some(done) = engraving::work() {
         return done;
     }
-    let arguments = Arguments::parse();
+    let arguments = match Arguments::try_parse() {
+        Ok(arguments) => arguments,
+        Err(problem) => return files::misused(&problem),
+    };
     if let Some(terms) = arguments.terms {
         studio::speak(terms);
     }

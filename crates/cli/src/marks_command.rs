@@ -97,7 +97,8 @@ fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> 
     };
     match &arguments.out {
         Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
-        None => files::show_data(&text),
+        None if arguments.format == Format::Text => files::show_set(&text),
+        None => files::hand_out(&text),
     }
     Ok(())
 }

@@ -37,9 +37,9 @@ pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
         habits: arguments.habits.as_deref().map(habits_command::read).transpose()?,
         port: arguments.port,
     };
-    let told = serve(&settings, engraving::engraver(), |address| {
+    let told = serve(&settings, engraving::engraver(), |address, once| {
         files::show(&format!("{address}\n"));
-        if !arguments.no_browser && open::that_detached(address).is_err() {
+        if !arguments.no_browser && open::that_detached(once).is_err() {
             files::complain("no browser could be opened; open the address above in one on this machine");
         }
         files::say("What you do is kept beside the score as you do it. Stop with Ctrl+C.\n");

@@ -62,7 +62,8 @@ pub(crate) fn run(arguments: &PlanArguments) -> Result<ExitCode, Failure> {
             return Err(Failure::SameFile { path: out.clone() });
         }
         Some(out) => arcata_files::write_whole(out, text.as_bytes())?,
-        None => files::show_data(&text),
+        None if arguments.format == PlanFormat::Text => files::show_set(&text),
+        None => files::hand_out(&text),
     }
     for failure in &unread {
         files::complain(&failure.to_string());

@@ -71,12 +71,10 @@ fn tell(
     rows: &[(SummaryRow, Option<PathBuf>)],
 ) -> Result<(), Failure> {
     let to_file = arguments.out.as_ref().filter(|_| arguments.format != ReviewFormat::Html);
-    if arguments.format == ReviewFormat::Csv {
-        // A table of findings has no row for a file without any.
-        for file in &files {
-            if let Some(error) = &file.error {
-                files::complain(&format!("{}: {error}", file.file));
-            }
+    // What goes into a file or a program is not read at once, and a table of findings has no row for a file without any.
+    for file in &files {
+        if let Some(error) = &file.error {
+            files::complain(&format!("{}: {error}", file.file));
         }
     }
     let view = ReviewView::new(files);
@@ -101,7 +99,8 @@ fn tell(
     };
     match to_file {
         Some(out) => write_report(out, scores, &text)?,
-        None => files::show_data(&text),
+        None if matches!(arguments.format, ReviewFormat::Json | ReviewFormat::Csv) => files::hand_out(&text),
+        None => files::show_set(&text),
     }
     if arguments.format == ReviewFormat::Html {
         let written = match rows {

@@ -29,7 +29,7 @@ pub(crate) fn run(arguments: &RulesArguments) -> Result<ExitCode, Failure> {
         Some(id) => {
             let known = || REGISTER.iter().map(|rule| rule.card.id).collect();
             let rule = rule(id).ok_or_else(|| Failure::Rule { asked: id.clone(), known: known() })?;
-            files::show(&page(rule, &texts));
+            files::show_set(&page(rule, &texts));
         }
     }
     Ok(ExitCode::SUCCESS)

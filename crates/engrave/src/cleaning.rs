@@ -5,7 +5,7 @@
 
 use std::fmt::Write as _;
 
-use arcata_xml::escape;
+use arcata_xml::{escape, seen};
 use roxmltree::{Document, Node};
 
 use crate::drawing::is_class;
@@ -52,7 +52,7 @@ fn write(node: Node<'_, '_>, out: &mut String) {
     if let Some(text) = node.text().filter(|_| node.is_text()) {
         // Line breaks between elements are layout of the file.
         if !text.trim().is_empty() {
-            out.push_str(&escape(text));
+            out.push_str(&escape(&seen(text)));
         }
         return;
     }
@@ -80,7 +80,7 @@ fn write(node: Node<'_, '_>, out: &mut String) {
             "font-family" if value.contains("Bravura") => out.push_str(r#" font-family="Bravura""#),
             "font-family" => {}
             _ => {
-                let _ = write!(out, r#" {name}="{}""#, escape(value));
+                let _ = write!(out, r#" {name}="{}""#, escape(&seen(value)));
             }
         }
     }

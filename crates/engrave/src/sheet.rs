@@ -51,9 +51,10 @@ impl Picture {
             String::new()
         };
         let (width, height) = (rounded(self.width), rounded(self.height));
-        let title = arcata_xml::escape(&self.title);
+        let title = arcata_xml::seen(&self.title);
         format!(
-            r#"<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" role="img" color="black"><title>{title}</title>{style}{}</svg>"#,
+            r#"<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" role="img" color="black"><title>{}</title>{style}{}</svg>"#,
+            arcata_xml::escape(&title),
             self.content
         )
     }

@@ -65,6 +65,8 @@ fn translations_keep_severities_and_names_of_rules() {
         let texts = Texts::new(language);
         for rule in REGISTER {
             let (from, to) = (english.rule(rule.card.id).unwrap(), texts.rule(rule.card.id).unwrap());
+            let unsaid = [&to.title, &to.finds, &to.why].iter().any(|text| text.contains("[to be said]"));
+            assert!(!unsaid, "{} in {language}: something is still to be said", rule.card.id);
             assert_ne!(
                 (&from.finds, &from.why),
                 (&to.finds, &to.why),

@@ -427,7 +427,7 @@ fn put_slurs(
             }
         } else if known.gives_way(entry) {
             done = Done::GivesWay;
-        } else if session.put_slur(at.part, from, to, &entry.exact.clone()) {
+        } else if session.put_slurs(at.part, from, to, &entry.exact) {
             entry.state = State::Own;
             done = Done::Written;
         } else {

@@ -1,10 +1,10 @@
 //! Taking the marks of a score into a layer.
 
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 use arcata_score::words::{WordMeaning, meanings};
-use arcata_score::{Articulation, BowDirection, Meaning, NoteId, Part, Score};
-use arcata_xml::{Document, EditList, Limits};
+use arcata_score::{Articulation, BowDirection, Meaning, NoteId, Score, SlurEnd};
+use arcata_xml::{Document, EditList, Limits, NodeId, Tag};
 
 use crate::address::Found;
 use crate::apply::LayerError;
@@ -88,6 +88,9 @@ pub fn lift(document: &Document, score: &Score, choice: &LiftChoice) -> Result<L
             collect(&mut session, document, part, &choice.kinds, &mut lifting, &mut staying);
         }
     }
+    if choice.kinds.contains(&LiftKind::Slurs) {
+        staying.extend(on_unread_notes(document, score, choice));
+    }
     let mut layer = Layer { parts: session.addresses.part_keys().to_vec(), ..Layer::default() };
     lifting.sort_by(|one, other| {
         (one.at.part, &one.entry.place, &one.entry.mark).cmp(&(
@@ -132,14 +135,14 @@ fn collect(
 ) {
     let score = session.score();
     let notes = &score.parts[part];
-    let doubled = doubled_slurs(notes);
     for index in 0..notes.notes.len() {
         let at = Found { part, note: NoteId(u32::try_from(index).unwrap_or(u32::MAX)) };
         let (found, why) = marks_of(session, document, at, kinds);
         staying.extend(why.into_iter().map(|why| stays(score, at, why)));
         let slurs =
             notes.slurs.iter().filter(|slur| kinds.contains(&LiftKind::Slurs) && slur.start == at.note);
-        let slurs: Vec<NoteId> = slurs.map(|slur| slur.end).collect();
+        // One entry for a slur that several elements write between the same two notes.
+        let slurs: BTreeSet<NoteId> = slurs.map(|slur| slur.end).collect();
         if found.is_empty() && slurs.is_empty() {
             continue;
         }
@@ -153,28 +156,71 @@ fn collect(
         }
         for end in slurs {
             let spot = session.addresses.spot(part, end);
-            match spot.filter(|spot| {
-                !doubled.contains_key(&(at.note, end))
-                    && session.addresses.find_in(part, spot) == Ok(Found { part, note: end })
-            }) {
+            match spot.filter(|spot| session.addresses.find_in(part, spot) == Ok(Found { part, note: end })) {
                 Some(to) => {
                     let entry = Entry::new(place.clone(), Mark::SlurAdded { to });
                     lifting.push(Lifting { at, until: Some(end), entry });
                 }
-                None => staying.push(stays(score, at, "the slur is written twice, or ends on no note")),
+                None => staying.push(stays(score, at, "the slur ends on no note that can be addressed")),
             }
         }
     }
+    if kinds.contains(&LiftKind::Slurs) {
+        staying.extend(halves_of_slurs(document, score, part));
+    }
 }
 
-/// Slurs that several elements write between the same two notes.
-fn doubled_slurs(part: &Part) -> BTreeMap<(NoteId, NoteId), usize> {
-    let mut counts = BTreeMap::new();
-    for slur in &part.slurs {
-        *counts.entry((slur.start, slur.end)).or_insert(0) += 1;
+/// Slur elements that are no whole slur: they stay, and every one is told.
+fn halves_of_slurs(document: &Document, score: &Score, part: usize) -> Vec<Staying> {
+    let notes = &score.parts[part];
+    let mut told: Vec<(NoteId, &'static str)> = Vec::new();
+    for open in &notes.open_slurs {
+        let why = match open.written {
+            SlurEnd::Start => "a slur begins here and never ends; end it, or take it out",
+            SlurEnd::Stop => "a slur ends here that never began; begin it, or take it out",
+        };
+        told.push((open.note, why));
     }
-    counts.retain(|_, count| *count > 1);
-    counts
+    for (note, index) in notes.notes.iter().zip(0..) {
+        let notations =
+            document.element(note.node).into_iter().flat_map(|note| note.children_named(Tag::NOTATIONS));
+        let slurs = notations.flat_map(|notations| notations.children_named(Tag::SLUR));
+        let middles =
+            slurs.filter(|slur| !matches!(slur.attribute("type").as_deref(), Some("start" | "stop")));
+        told.extend(
+            middles.map(|_| (NoteId(index), "a slur's element that is neither its beginning nor its end")),
+        );
+    }
+    told.sort_by_key(|(note, _)| *note);
+    told.into_iter().map(|(note, why)| stays(score, Found { part, note }, why)).collect()
+}
+
+/// Slur elements on notes that the score does not read, such as hidden grace notes by which a slur reaches into an ending.
+fn on_unread_notes(document: &Document, score: &Score, choice: &LiftChoice) -> Vec<Staying> {
+    let read: BTreeSet<NodeId> =
+        score.parts.iter().flat_map(|part| part.notes.iter().map(|note| note.node)).collect();
+    let mut told = Vec::new();
+    for slur in document.elements().filter(|element| element.tag() == Tag::SLUR) {
+        let around = || std::iter::successors(slur.parent(), |element| element.parent());
+        if around().any(|element| read.contains(&element.id())) {
+            continue;
+        }
+        let named = |tag: Tag, attribute: &str| {
+            let element = around().find(|element| element.tag() == tag);
+            element.and_then(|element| element.attribute(attribute)).unwrap_or_default().into_owned()
+        };
+        let id = named(Tag::PART, "id");
+        let part = score.parts.iter().position(|part| part.id == id);
+        if part.is_some_and(|part| choice.parts.as_ref().is_some_and(|chosen| !chosen.contains(&part))) {
+            continue;
+        }
+        told.push(Staying {
+            part: part.map_or(id, |part| score.parts[part].name.clone()),
+            bar: named(Tag::MEASURE, "number"),
+            why: "a slur's end on a hidden note, which no layer can name",
+        });
+    }
+    told
 }
 
 /// The marks on a note that can be lifted, and why others cannot.
@@ -273,9 +319,21 @@ fn take_double(session: &mut Session<'_, '_>, at: Found, first: BowDirection) ->
     Some(if is_plain { Vec::new() } else { vec![exact, last_exact] })
 }
 
+/// Takes a slur off, and every other between the same two notes; the pairs of their ends in the order in which they go on.
 fn take_slur(session: &mut Session<'_, '_>, at: Found, until: NoteId) -> Option<Vec<Exact>> {
     let slur = session.slurs(at.part).between(at.note, until)?;
     let exact = session.take_slur(at.part, slur, &[])?;
+    let mut pairs = vec![exact];
+    while let Some(other) = session.slurs(at.part).between(at.note, until) {
+        let Some(exact) = session.take_slur(at.part, other, &[]) else {
+            for exact in pairs.iter().rev() {
+                session.put_slur(at.part, at.note, until, exact);
+            }
+            return None;
+        };
+        pairs.push(exact);
+    }
+    let [exact] = pairs.as_slice() else { return Some(pairs.into_iter().rev().flatten().collect()) };
     let number = session.slurs(at.part).free_number(at.note, until);
     let score = session.score();
     // One that ends in the file before it begins is never written anew, only put back.

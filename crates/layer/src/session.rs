@@ -114,6 +114,27 @@ impl<'s, 'd> Session<'s, 'd> {
         start && stop
     }
 
+    /// Puts on a slur, or as many between the same two notes as are remembered. Says whether it could.
+    pub(crate) fn put_slurs(&mut self, part: usize, from: NoteId, to: NoteId, exact: &[Exact]) -> bool {
+        let mut pairs = exact.chunks(2);
+        let first = pairs.next().unwrap_or_default();
+        self.put_slur(part, from, to, first) && pairs.all(|pair| self.put_slur(part, from, to, pair))
+    }
+
+    /// Takes off what [`Self::put_slurs`] put on, the last one first. Says whether anything stood there.
+    pub(crate) fn take_slurs(&mut self, part: usize, from: NoteId, to: NoteId, exact: &[Exact]) -> bool {
+        let pairs: Vec<&[Exact]> = if exact.is_empty() { vec![&[]] } else { exact.chunks(2).collect() };
+        let mut changed = false;
+        for pair in pairs.into_iter().rev() {
+            let number = pair.first().and_then(|exact| slur_number(&exact.text));
+            let slurs = self.slurs(part);
+            let slur = number.and_then(|number| slurs.numbered(from, to, number));
+            let Some(slur) = slur.or_else(|| slurs.between(from, to)) else { continue };
+            changed |= self.take_slur(part, slur, pair).is_some();
+        }
+        changed
+    }
+
     /// The last note of a slur that an entry names, and the ends it shall have.
     pub(crate) fn slur_ends(&self, entry: &Entry, at: Found) -> Result<SlurEnds, String> {
         let get = |spot: &Spot| match self.addresses.find_in(at.part, spot) {

@@ -39,6 +39,12 @@ impl Slurs {
         self.standing.iter().rev().find(|slur| slur.from == from && slur.to == to).copied()
     }
 
+    /// The slur of a number between two notes; of several the last.
+    pub(crate) fn numbered(&self, from: NoteId, to: NoteId, number: u8) -> Option<Standing> {
+        let is_it = |slur: &&Standing| slur.from == from && slur.to == to && slur.number == number;
+        self.standing.iter().rev().find(is_it).copied()
+    }
+
     /// The first and last notes of all of them.
     pub(crate) fn pairs(&self) -> Vec<(NoteId, NoteId)> {
         self.standing.iter().map(|slur| (slur.from, slur.to)).collect()

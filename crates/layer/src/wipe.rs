@@ -82,8 +82,7 @@ fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
             }
             Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
                 let wanted = ends.as_ref().and_then(|ends| ends.wanted);
-                let slur = wanted.and_then(|(from, to)| session.slurs(at.part).between(from, to));
-                slur.and_then(|slur| session.take_slur(at.part, slur, &entry.exact)).is_some()
+                wanted.is_some_and(|(from, to)| session.take_slurs(at.part, from, to, &entry.exact))
             }
         };
     }

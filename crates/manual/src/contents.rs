@@ -61,7 +61,7 @@ pub(crate) fn pages(root: &Path) -> Result<Vec<Page>, String> {
             pages.push(page(&docs, &format!("rules/{}.md", rule.card.id), Some(family.title()))?);
         }
     }
-    for name in ["alarms", "profiles", "stops", "house"] {
+    for name in ["alarms", "profiles", "stops", "house", "trust", "dependencies"] {
         pages.push(page(&docs, &format!("{name}.md"), None)?);
     }
     Ok(pages)

@@ -25,6 +25,9 @@ pub fn part_paper(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<P
     Ok(PartPaper { name, booklet, pdf })
 }
 
+/// Bytes that the name of a part's file has at most, without its ending.
+const LONGEST_NAME: usize = 100;
+
 /// What the files of a part are called, without their endings: its number in the score and its name.
 ///
 /// ```
@@ -38,6 +41,10 @@ pub fn part_file_name(score: &Score, part: usize) -> String {
     let words = name.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
     let mut file = format!("{:02}", part + 1);
     for word in words {
+        // Names of files end somewhere; the number in front tells the parts apart.
+        if file.len() + word.len() > LONGEST_NAME {
+            break;
+        }
         file.push('-');
         file.push_str(word);
     }

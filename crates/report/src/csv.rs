@@ -1,10 +1,13 @@
 //! Tables for spreadsheets.
 
+use arcata_xml::seen;
+
 use crate::{MarksView, Outcome, PlanView, ReviewView, SummaryRow};
 
-/// A cell that a spreadsheet would take for a formula is quoted, so that a score's title cannot act.
-fn cell(text: &str) -> String {
-    if text.starts_with(['=', '+', '-', '@', '\t', '\r']) { format!("'{text}") } else { text.to_owned() }
+/// A cell that a spreadsheet would take for a formula is quoted, so that a score's title cannot act, not even behind blanks.
+pub(crate) fn cell(text: &str) -> String {
+    let text = seen(text);
+    if text.trim_start().starts_with(['=', '+', '-', '@']) { format!("'{text}") } else { text.into_owned() }
 }
 
 fn table(header: &[&str], rows: impl Iterator<Item = Vec<String>>) -> String {

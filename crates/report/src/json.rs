@@ -1,6 +1,8 @@
 //! JSON and its published schemas.
 
-use schemars::{Schema, schema_for};
+use arcata_xml::seen_json;
+use schemars::generate::SchemaSettings;
+use schemars::{JsonSchema, Schema};
 
 use crate::{LibraryView, MarksView, PlanView, ReviewView};
 
@@ -25,19 +27,19 @@ pub fn library_json(view: &LibraryView) -> String {
 /// The schema of [`library_json`].
 #[must_use]
 pub fn library_schema() -> Schema {
-    schema_for!(LibraryView)
+    written::<LibraryView>()
 }
 
 /// The schema of [`review_json`].
 #[must_use]
 pub fn review_schema() -> Schema {
-    schema_for!(ReviewView)
+    written::<ReviewView>()
 }
 
 /// The schema of [`plan_json`].
 #[must_use]
 pub fn plan_schema() -> Schema {
-    schema_for!(Vec<PlanView>)
+    written::<Vec<PlanView>>()
 }
 
 /// The audits as indented JSON: an array, one entry a file.
@@ -49,12 +51,17 @@ pub fn marks_json(views: &[MarksView]) -> String {
 /// The schema of [`marks_json`].
 #[must_use]
 pub fn marks_schema() -> Schema {
-    schema_for!(Vec<MarksView>)
+    written::<Vec<MarksView>>()
+}
+
+/// The schema of what is written: what is left out where there is nothing of it is not required.
+fn written<T: JsonSchema>() -> Schema {
+    SchemaSettings::draft2020_12().for_serialize().into_generator().into_root_schema_for::<T>()
 }
 
 /// Views hold strings, numbers and string-keyed maps only, which JSON can always carry.
 fn pretty<T: serde::Serialize>(view: &T) -> String {
     let mut text = serde_json::to_string_pretty(view).unwrap_or_default();
     text.push('\n');
-    text
+    seen_json(text)
 }

@@ -12,8 +12,10 @@ use crate::style::{Ink, Page};
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct LibraryView {
     /// Always `arcata-library`.
+    #[schemars(extend("const" = "arcata-library"))]
     pub format: &'static str,
     /// Version of this format.
+    #[schemars(extend("const" = 1))]
     pub version: u32,
     /// The folder as named.
     pub folder: String,
@@ -82,6 +84,10 @@ impl LibraryView {
 /// A table of layers, then scores without a layer, then troubles.
 #[must_use]
 pub fn library_text(view: &LibraryView, page: Page) -> String {
+    page.set(|page| library(view, page))
+}
+
+fn library(view: &LibraryView, page: Page) -> String {
     let mut out = String::new();
     let rows: Vec<[&str; 5]> = view
         .layers
@@ -182,7 +188,7 @@ pub fn library_csv(view: &LibraryView) -> String {
             &row.file,
             score,
         ];
-        let _ = table.write_record(cells);
+        let _ = table.write_record(cells.map(crate::csv::cell));
     }
     String::from_utf8(table.into_inner().unwrap_or_default()).unwrap_or_default()
 }

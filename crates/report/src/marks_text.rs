@@ -13,6 +13,10 @@ use crate::text::{heading, pad};
 /// The audit: a table with a row a part, then the marks by class and reason with their bars.
 #[must_use]
 pub fn marks_text(views: &[MarksView], page: Page) -> String {
+    page.set(|page| audits(views, page))
+}
+
+fn audits(views: &[MarksView], page: Page) -> String {
     let mut out = String::new();
     for (index, view) in views.iter().enumerate() {
         if index > 0 {

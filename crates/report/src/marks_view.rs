@@ -18,8 +18,10 @@ use crate::plan_view::direction_name;
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct MarksView {
     /// Always `arcata-marks`.
+    #[schemars(extend("const" = "arcata-marks"))]
     pub format: &'static str,
     /// Version of this format.
+    #[schemars(extend("const" = 1))]
     pub version: u32,
     /// The file as named.
     pub file: String,

@@ -24,8 +24,10 @@ use crate::ways_view::{AnchorsView, EndingView};
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct PlanView {
     /// Always `arcata-plan`.
+    #[schemars(extend("const" = "arcata-plan"))]
     pub format: &'static str,
     /// Version of this format.
+    #[schemars(extend("const" = 1))]
     pub version: u32,
     /// The file as named.
     pub file: String,

@@ -14,8 +14,10 @@ use crate::AsideView;
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct ReviewView {
     /// Always `arcata-review`.
+    #[schemars(extend("const" = "arcata-review"))]
     pub format: &'static str,
     /// Version of this format.
+    #[schemars(extend("const" = 1))]
     pub version: u32,
     /// One entry a file, in the order they were named.
     pub files: Vec<FileView>,

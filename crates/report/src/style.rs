@@ -2,6 +2,11 @@
 
 use crate::BarWord;
 
+use arcata_xml::seen;
+
+/// What begins an ink.
+const ESCAPE: char = '\u{1b}';
+
 /// Whether text may carry colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub enum Colour {
@@ -55,6 +60,17 @@ pub(crate) enum Ink {
 }
 
 impl Page {
+    /// A text for people, of which nothing reaches a terminal raw but the page's own inks: titles, names and words come from
+    /// strangers. Where they hold an escape themselves there is no colour, so that none can pass for an ink.
+    pub(crate) fn set(self, render: impl Fn(Self) -> String) -> String {
+        let plain = render(Self { colour: Colour::Off, ..self });
+        if self.colour == Colour::Off || plain.contains(ESCAPE) {
+            return seen(&plain).into_owned();
+        }
+        let pieces: Vec<String> = render(self).split(ESCAPE).map(|piece| seen(piece).into_owned()).collect();
+        pieces.join("\u{1b}")
+    }
+
     /// The text in an ink, plain where the page has no colour.
     pub(crate) fn ink(self, ink: Ink, text: &str) -> String {
         if self.colour == Colour::Off || text.is_empty() {
@@ -68,7 +84,7 @@ impl Page {
             Ink::Down => "33",
             Ink::Up => "36",
         };
-        format!("\u{1b}[{code}m{text}\u{1b}[0m")
+        format!("{ESCAPE}[{code}m{text}{ESCAPE}[0m")
     }
 
     /// The text in the page's characters: fractions and signs written out where it has only ASCII.
@@ -105,5 +121,19 @@ impl Page {
             .subsequent_indent(rest)
             .break_words(false);
         textwrap::fill(&self.bar.said(text), options)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_the_pages_own_inks_escape() {
+        let page = Page { colour: Colour::On, ..Page::default() };
+        let set = |title: &str| page.set(|page| page.ink(Ink::Strong, title));
+        assert_eq!(set("Study"), "\u{1b}[1mStudy\u{1b}[0m");
+        assert_eq!(set("St\u{9b}1mudy\u{202e}"), "\u{1b}[1mSt[U+009B]1mudy[U+202E]\u{1b}[0m");
+        assert_eq!(set("St\u{1b}[0mudy"), "St[U+001B][0mudy");
     }
 }

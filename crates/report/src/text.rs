@@ -15,6 +15,10 @@ use crate::{Outcome, PlanView, ReviewView, SummaryRow, text_ways};
 /// The review: a heading a file, then its findings in order of the score.
 #[must_use]
 pub fn review_text(view: &ReviewView, page: Page) -> String {
+    page.set(|page| reviews(view, page))
+}
+
+fn reviews(view: &ReviewView, page: Page) -> String {
     let mut out = String::new();
     for (index, file) in view.files.iter().enumerate() {
         if index > 0 {
@@ -199,6 +203,10 @@ fn further(places: &[PlaceView]) -> String {
 /// Plans: a table a line, one row a stroke, the bow drawn from frog to tip.
 #[must_use]
 pub fn plan_text(views: &[PlanView], page: Page) -> String {
+    page.set(|page| plans(views, page))
+}
+
+fn plans(views: &[PlanView], page: Page) -> String {
     let mut out = String::new();
     for (index, view) in views.iter().enumerate() {
         if index > 0 {
@@ -222,6 +230,10 @@ pub fn plan_text(views: &[PlanView], page: Page) -> String {
 /// The lines of a plan alone, without what was assumed and agreed.
 #[must_use]
 pub fn lanes_text(view: &PlanView, page: Page) -> String {
+    page.set(|page| lanes_of(view, page))
+}
+
+fn lanes_of(view: &PlanView, page: Page) -> String {
     let mut out = String::new();
     for (index, line) in view.lines.iter().enumerate() {
         if index > 0 {
@@ -363,6 +375,10 @@ fn bow(stroke: &StrokeView, columns: usize) -> String {
 /// The table over several files.
 #[must_use]
 pub fn summary_text(rows: &[SummaryRow], page: Page) -> String {
+    page.set(|page| summary(rows, page))
+}
+
+fn summary(rows: &[SummaryRow], page: Page) -> String {
     let names = without_common_folder(rows);
     let widest = names
         .iter()

@@ -18,6 +18,10 @@ const SHOWN: usize = 12;
 /// Who begins a stroke on which downbeat, bar by bar.
 #[must_use]
 pub fn downbeats_text(views: &[PlanView], page: Page) -> String {
+    page.set(|page| downbeats(views, page))
+}
+
+fn downbeats(views: &[PlanView], page: Page) -> String {
     let mut out = String::new();
     for (index, view) in views.iter().enumerate() {
         if index > 0 {

@@ -43,6 +43,8 @@ fn every_page_has_all_headings_with_something_under_them() {
         }
         let found = page.lines().filter(|line| line.starts_with("## ")).count();
         assert_eq!(found, HEADINGS.len(), "{}: headings", rule.card.id);
+        // What `cargo xtask new-rule` leaves to its writer.
+        assert!(!page.contains("[to be said]"), "{}: something is still to be said", rule.card.id);
     }
 }
 
@@ -91,6 +93,45 @@ fn nothing_is_unregistered_and_every_rule_has_its_document() {
         let named: BTreeSet<String> = of_family.iter().map(|rule| format!("{}.md", rule.card.id)).collect();
         assert_eq!(files_in(&documents, ".md"), named, "{}: documents and register differ", family.name());
     }
+}
+
+/// A number below a hundred as a sentence begins with it.
+fn in_words(number: usize) -> String {
+    const SMALL: [&str; 20] = [
+        "Zero",
+        "One",
+        "Two",
+        "Three",
+        "Four",
+        "Five",
+        "Six",
+        "Seven",
+        "Eight",
+        "Nine",
+        "Ten",
+        "Eleven",
+        "Twelve",
+        "Thirteen",
+        "Fourteen",
+        "Fifteen",
+        "Sixteen",
+        "Seventeen",
+        "Eighteen",
+        "Nineteen",
+    ];
+    const TENS: [&str; 8] = ["Twenty", "Thirty", "Forty", "Fifty", "Sixty", "Seventy", "Eighty", "Ninety"];
+    match (number / 10, number % 10) {
+        (0 | 1, _) => SMALL[number].to_owned(),
+        (tens, 0) => TENS[tens - 2].to_owned(),
+        (tens, ones) => format!("{}-{}", TENS[tens - 2], SMALL[ones].to_lowercase()),
+    }
+}
+
+#[test]
+fn the_readme_counts_the_rules() {
+    let readme = std::fs::read_to_string(root().join("../../README.md")).unwrap();
+    let said = format!("- {} rules, each with a page", in_words(REGISTER.len()));
+    assert!(readme.contains(&said), "README.md does not say \"{said}\"");
 }
 
 #[test]

@@ -13,6 +13,7 @@ mod marks;
 mod model;
 mod music;
 mod notes;
+mod published;
 mod random;
 mod settle;
 pub mod suite;
@@ -25,6 +26,7 @@ pub use facts::{NoteKind, Tie, WrittenBar, WrittenNote, WrittenSlur};
 pub use fixture::Fixture;
 pub use generate::{Detail, Shape, random_fixture, random_score};
 pub use model::{Fraction, Pitch};
+pub use published::Published;
 pub use random::Random;
 
 /// The MusicXML of a fixture, for tests.

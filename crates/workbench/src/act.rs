@@ -44,6 +44,11 @@ pub enum Act {
         /// Its name on the desk.
         name: String,
     },
+    /// What a layer that is not on the desk says is put into the one that is written in. Journals of the first form have it.
+    TakeUpText {
+        /// The layer, in its file format.
+        text: String,
+    },
     /// A layer is taken off the desk.
     TakeAway {
         /// Its name on the desk.

@@ -1,11 +1,11 @@
 //! Who may ask: only this machine, only the page that the program opened, only by name.
 //!
-//! The first address holds a random key. It becomes a cookie that no other site can make a browser send, and every request
+//! The first address holds a random key, the one that the browser is started with a ticket for one use. Either becomes a cookie that no other site can make a browser send, and every request
 //! must bring it. The `Host` must be the loopback address (a name that somebody points at it, DNS rebinding, is refused), and
 //! what changes something must come from the page itself.
 
 use std::net::SocketAddr;
-use std::sync::Arc;
+use std::sync::{Arc, Mutex, PoisonError};
 
 use axum::extract::{Request, State};
 use axum::http::{HeaderMap, HeaderValue, Method, StatusCode, header};
@@ -15,9 +15,15 @@ use sha2::{Digest as _, Sha256};
 
 use crate::page;
 
-/// The secret of one run of the program.
+/// The secret of one run of the program, and a ticket that is worth as much, once.
+///
+/// The arguments of a program can be read by every user of the machine, those of the browser that is started, too: so the
+/// address that it is started with holds the ticket, and who reads it there comes too late.
 #[derive(Clone)]
-pub struct Key(Arc<str>);
+pub struct Key {
+    text: Arc<str>,
+    ticket: Arc<Mutex<Option<String>>>,
+}
 
 impl std::fmt::Debug for Key {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
@@ -31,27 +37,54 @@ impl Key {
     /// # Errors
     /// Where the system has no randomness to give.
     pub fn random() -> Result<Self, String> {
-        let mut bytes = [0_u8; 32];
-        getrandom::fill(&mut bytes).map_err(|problem| format!("no random numbers: {problem}"))?;
-        Ok(Self(bytes.iter().map(|byte| format!("{byte:02x}")).collect::<String>().into()))
+        Ok(Self { text: secret()?.into(), ticket: Arc::new(Mutex::new(Some(secret()?))) })
     }
 
     /// A key for tests.
     #[must_use]
     pub fn of(text: &str) -> Self {
-        Self(text.into())
+        Self { text: text.into(), ticket: Arc::default() }
+    }
+
+    /// The same with a ticket, for tests.
+    #[must_use]
+    pub fn with_ticket(self, ticket: &str) -> Self {
+        Self { ticket: Arc::new(Mutex::new(Some(ticket.to_owned()))), ..self }
+    }
+
+    /// The ticket as it stands in the address that the browser is started with; nothing once it is used.
+    #[must_use]
+    pub fn ticket(&self) -> Option<String> {
+        self.ticket.lock().unwrap_or_else(PoisonError::into_inner).clone()
     }
 
     /// As it stands in the first address.
     #[must_use]
     pub fn text(&self) -> &str {
-        &self.0
+        &self.text
     }
 
     /// Whether a text is the key. The time it takes says nothing about it: digests are compared.
     fn is(&self, text: &str) -> bool {
-        Sha256::digest(self.0.as_bytes()) == Sha256::digest(text.as_bytes())
+        alike(&self.text, text)
     }
+
+    /// Whether a text is the ticket; it is used up then.
+    fn takes(&self, text: &str) -> bool {
+        let mut ticket = self.ticket.lock().unwrap_or_else(PoisonError::into_inner);
+        ticket.take_if(|ticket| alike(ticket, text)).is_some()
+    }
+}
+
+/// 32 random bytes from the operating system, as text.
+fn secret() -> Result<String, String> {
+    let mut bytes = [0_u8; 32];
+    getrandom::fill(&mut bytes).map_err(|problem| format!("no random numbers: {problem}"))?;
+    Ok(bytes.iter().map(|byte| format!("{byte:02x}")).collect())
+}
+
+fn alike(one: &str, other: &str) -> bool {
+    Sha256::digest(one.as_bytes()) == Sha256::digest(other.as_bytes())
 }
 
 /// What the guard knows.
@@ -146,7 +179,7 @@ fn key_in(query: Option<&str>) -> Option<&str> {
 
 /// Trades the key for a cookie, and takes it out of the address.
 fn welcome(guard: &Guard, key: &str) -> Response {
-    if !guard.key.is(key) {
+    if !guard.key.is(key) && !guard.key.takes(key) {
         return page::locked().into_response();
     }
     let cookie = format!("{}={}; Path=/; HttpOnly; SameSite=Strict", guard.cookie(), guard.key.text());

@@ -1,17 +1,22 @@
 //! The journal: every act in a file before it is confirmed, so that nothing is lost when the program is killed.
 //!
-//! One line of JSON a step, with a number and a checksum. A line that a kill has torn is dropped when the journal is read
-//! again; what was confirmed stands before it.
+//! A line that says what the file is and in which version, then one line of JSON a step, with a number and a checksum. A line
+//! that a kill has torn is dropped when the journal is read again; what was confirmed stands before it. A journal of the first
+//! form, which had no heading, is written anew in this one. What cannot be understood to its end is kept as it is under another
+//! name, which is told, and the work goes on from what stands before.
+
+mod lines;
 
 use std::fmt;
 use std::fs::{File, OpenOptions};
 use std::io::{Seek as _, SeekFrom, Write as _};
 use std::path::{Path, PathBuf};
 
+use arcata_files::FileError;
 use serde::{Deserialize, Serialize};
-use sha2::{Digest as _, Sha256};
 
 use crate::act::Act;
+use lines::{End, HEADING, Lines, line};
 
 /// A journal is read up to this size.
 const LARGEST: usize = 256 << 20;
@@ -26,13 +31,6 @@ pub enum JournalLine {
     Undid,
     /// The first act that was undone counts again.
     Redid,
-}
-
-#[derive(Serialize, Deserialize)]
-struct Written {
-    number: u64,
-    step: JournalLine,
-    check: String,
 }
 
 /// Why a journal cannot be used.
@@ -58,6 +56,7 @@ pub struct Journal {
     path: PathBuf,
     file: File,
     number: u64,
+    told: Option<String>,
 }
 
 impl Journal {
@@ -69,26 +68,54 @@ impl Journal {
         score.with_file_name(name)
     }
 
-    /// Opens a journal, or begins one; hands back the steps in it. A torn last line is cut off.
+    /// Opens a journal, or begins one; hands back the steps in it. A torn last line is cut off; a journal of the first form is
+    /// written anew; one that cannot be understood to its end is kept under another name, and [`Self::told`] says so.
     ///
     /// # Errors
-    /// A file that cannot be read, is no journal, or has a broken line before its last.
+    /// A file that cannot be read or written, or that another workbench has open.
     pub fn open(path: &Path) -> Result<(Self, Vec<JournalLine>), JournalError> {
         let failed = |why: String| JournalError { path: path.to_owned(), why };
         let said = |problem: std::io::Error| failed(problem.to_string());
-        let bytes = if path.exists() {
-            arcata_files::read(path, LARGEST).map_err(|problem| failed(problem.why()))?
+        let file_said = |problem: FileError| failed(problem.why());
+        // The lock first: what is read under it stays so.
+        let mut file = locked(path).map_err(failed)?;
+        let length = file.metadata().map_err(said)?.len();
+        let lines = if length > LARGEST as u64 {
+            Lines { end: End::Broken { why: "it is larger than any journal".to_owned() }, ..Lines::default() }
         } else {
-            Vec::new()
+            Lines::read(&arcata_files::read(path, LARGEST).map_err(file_said)?)
         };
-        let (steps, good) = read(&bytes).map_err(failed)?;
-        let mut file =
-            OpenOptions::new().create(true).truncate(false).write(true).open(path).map_err(said)?;
-        file.try_lock().map_err(|_| failed("another workbench has this score open".to_owned()))?;
-        file.set_len(good as u64).map_err(said)?;
+        let told = match &lines.end {
+            End::Whole | End::Torn => None,
+            End::Broken { why } => {
+                let kept = arcata_files::back_up(path).map_err(file_said)?;
+                let kept = kept.file_name().unwrap_or_default().to_string_lossy().into_owned();
+                let count = lines.steps.len();
+                let steps = if count == 1 { "1 step".to_owned() } else { format!("{count} steps") };
+                Some(format!(
+                    "the journal could not be read to its end ({why}): {steps} of it count, and all of it is kept as {kept}"
+                ))
+            }
+        };
+        if lines.headed && told.is_none() {
+            file.set_len(lines.good as u64).map_err(said)?;
+        } else {
+            // In one go, so that a kill leaves the old form or the new one. The old file stays locked until the new one is.
+            let text = lines.steps.iter().zip(0..).map(|(step, number)| line(number, step));
+            let text = text.collect::<Result<String, String>>().map_err(failed)?;
+            arcata_files::write_whole(path, format!("{HEADING}\n{text}").as_bytes()).map_err(file_said)?;
+            let anew = locked(path).map_err(failed)?;
+            file = anew;
+        }
         file.seek(SeekFrom::End(0)).map_err(said)?;
-        let number = steps.len() as u64;
-        Ok((Self { path: path.to_owned(), file, number }, steps))
+        let number = lines.steps.len() as u64;
+        Ok((Self { path: path.to_owned(), file, number, told }, lines.steps))
+    }
+
+    /// What became of a journal that could not be read to its end, in words.
+    #[must_use]
+    pub fn told(&self) -> Option<&str> {
+        self.told.as_deref()
     }
 
     /// Writes a step; it is on the disk when this returns.
@@ -117,44 +144,19 @@ impl Journal {
     }
 }
 
-fn line(number: u64, step: &JournalLine) -> Result<String, String> {
-    let check = check(number, step)?;
-    let text = serde_json::to_string(&Written { number, step: step.clone(), check });
-    text.map(|text| text + "\n").map_err(|problem| problem.to_string())
-}
-
-/// Eight hexadecimal digits over number and step.
-fn check(number: u64, step: &JournalLine) -> Result<String, String> {
-    let text = serde_json::to_string(step).map_err(|problem| problem.to_string())?;
-    let digest = Sha256::digest(format!("{number} {text}").as_bytes());
-    Ok(digest.iter().take(4).map(|byte| format!("{byte:02x}")).collect())
-}
-
-/// The steps, and how many bytes of them are whole.
-fn read(bytes: &[u8]) -> Result<(Vec<JournalLine>, usize), String> {
-    let mut steps = Vec::new();
-    let mut good = 0;
-    for (index, line) in bytes.split_inclusive(|byte| *byte == b'\n').enumerate() {
-        let whole = line.ends_with(b"\n").then(|| serde_json::from_slice::<Written>(line).ok()).flatten();
-        let sound = whole.filter(|written| {
-            written.number == index as u64
-                && check(written.number, &written.step).as_ref() == Ok(&written.check)
-        });
-        match sound {
-            Some(written) => {
-                steps.push(written.step);
-                good += line.len();
-            }
-            None if good + line.len() == bytes.len() && (index > 0 || !line.ends_with(b"\n")) => break,
-            None => {
-                return Err(format!(
-                    "line {} is broken, and more follows; move the file away to begin anew",
-                    index + 1
-                ));
-            }
+/// The file of a journal, held against other workbenches for as long as it is open.
+fn locked(path: &Path) -> Result<File, String> {
+    // Whoever held it may have written it anew meanwhile: then the lock is on a file that nobody finds any more.
+    const TRIES: u32 = 10;
+    for _ in 0..TRIES {
+        let file = OpenOptions::new().create(true).truncate(false).write(true).open(path);
+        let file = file.map_err(|problem| problem.to_string())?;
+        file.try_lock().map_err(|_| "another workbench has this score open".to_owned())?;
+        if arcata_files::is_at(&file, path) {
+            return Ok(file);
         }
     }
-    Ok((steps, good))
+    Err("another workbench has this score open".to_owned())
 }
 
 #[cfg(test)]
@@ -172,7 +174,7 @@ mod tests {
         let steps = [tempo(60), tempo(72), JournalLine::Undid, JournalLine::Redid, tempo(80)];
         let (mut journal, before) = Journal::open(&path).unwrap();
         assert!(before.is_empty());
-        let mut ends = vec![0];
+        let mut ends = vec![arcata_files::read(&path, LARGEST).unwrap().len()];
         for step in &steps {
             journal.put(step).unwrap();
             ends.push(arcata_files::read(&path, LARGEST).unwrap().len());
@@ -182,7 +184,8 @@ mod tests {
         for cut in 0..=whole.len() {
             arcata_files::write_whole(&path, &whole[..cut]).unwrap();
             let (mut journal, read) = Journal::open(&path).unwrap();
-            let kept = ends.iter().rposition(|end| *end <= cut).unwrap();
+            assert_eq!(journal.told(), None, "cut at {cut}");
+            let kept = ends.iter().rposition(|end| *end <= cut).unwrap_or(0);
             assert_eq!(read, steps[..kept], "cut at {cut}");
             journal.put(&tempo(99)).unwrap();
             drop(journal);
@@ -190,19 +193,110 @@ mod tests {
         }
     }
 
+    fn names(folder: &Path) -> Vec<String> {
+        let entries = std::fs::read_dir(folder).unwrap();
+        let mut names: Vec<String> =
+            entries.map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
+        names.sort();
+        names
+    }
+
     #[test]
-    fn a_changed_line_in_the_middle_is_told_and_two_workbenches_do_not_share() {
+    fn two_workbenches_do_not_share() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.acts.jsonl");
+        let (journal, _) = Journal::open(&path).unwrap();
+        assert!(Journal::open(&path).unwrap_err().to_string().contains("another workbench"));
+        drop(journal);
+        Journal::open(&path).unwrap();
+    }
+
+    #[test]
+    fn a_step_that_cannot_be_written_is_told_and_leaves_the_journal_sound() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("a.acts.jsonl");
         let (mut journal, _) = Journal::open(&path).unwrap();
         journal.put(&tempo(60)).unwrap();
-        journal.put(&tempo(61)).unwrap();
-        assert!(Journal::open(&path).unwrap_err().to_string().contains("another workbench"));
+        // A file that takes nothing more, as a full disk.
+        let full = OpenOptions::new().read(true).open(&path).unwrap();
+        let good = std::mem::replace(&mut journal.file, full);
+        assert!(journal.put(&tempo(61)).is_err());
+        journal.file = good;
+        journal.put(&tempo(62)).unwrap();
+        drop(journal);
+        let (journal, steps) = Journal::open(&path).unwrap();
+        assert_eq!((steps, journal.told()), (vec![tempo(60), tempo(62)], None));
+    }
+
+    #[test]
+    fn what_cannot_be_understood_is_kept_whole_under_a_name_that_is_told() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.acts.jsonl");
+        let (mut journal, _) = Journal::open(&path).unwrap();
+        for quarters in [60, 61, 62] {
+            journal.put(&tempo(quarters)).unwrap();
+        }
         drop(journal);
         let text = String::from_utf8(arcata_files::read(&path, LARGEST).unwrap()).unwrap();
-        arcata_files::write_whole(&path, text.replacen("60", "66", 1).as_bytes()).unwrap();
-        assert!(Journal::open(&path).unwrap_err().to_string().contains("line 1 is broken"));
-        arcata_files::write_whole(&path, b"something else\n").unwrap();
-        assert!(Journal::open(&path).is_err(), "a file that is no journal is not written over");
+        let later = text.replacen("\"version\":2", "\"version\":3", 1);
+        let cases = [
+            (text.replacen("61", "66", 1), 1, "line 3 is broken"),
+            (text.replacen("62", "66", 1), 2, "line 4 is broken"),
+            (later, 0, "version 3"),
+            ("something else\n".to_owned(), 0, "line 1 is broken"),
+            ("{\"format\":\"arcata-layer\",\"version\":1}\n".to_owned(), 0, "no journal"),
+        ];
+        for (number, (broken, steps, why)) in cases.iter().enumerate() {
+            arcata_files::write_whole(&path, broken.as_bytes()).unwrap();
+            let (mut journal, read) = Journal::open(&path).unwrap();
+            assert_eq!(read.len(), *steps, "{broken}");
+            let told = journal.told().unwrap().to_owned();
+            let kept = match number {
+                0 => "a.acts.jsonl.backup".to_owned(),
+                number => format!("a.acts.jsonl.backup-{}", number + 1),
+            };
+            assert!(told.contains(why) && told.ends_with(&format!("is kept as {kept}")), "{told}");
+            journal.put(&tempo(99)).unwrap();
+            drop(journal);
+            assert_eq!(arcata_files::read(&folder.path().join(&kept), LARGEST).unwrap(), broken.as_bytes());
+            let (journal, read) = Journal::open(&path).unwrap();
+            assert_eq!((read.len(), journal.told()), (steps + 1, None), "{broken}");
+        }
+        assert_eq!(names(folder.path()).len(), 1 + cases.len());
+    }
+
+    /// As the first two forms of the program wrote it: without a heading, a layer without a name, one layer carried over.
+    #[test]
+    fn a_journal_of_the_first_form_is_written_anew() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.acts.jsonl");
+        let layer = arcata_layer::write(&arcata_layer::Layer::default());
+        let text = serde_json::to_string(&layer).unwrap();
+        let old = [
+            r#"{"did":{"act":"bow","asks":[{"place":{"part":"violin","bar":"1","bar_ordinal":1,"offset":"0","voice":"1"},"ask":"up"}]}}"#.to_owned(),
+            format!(r#"{{"did":{{"act":"layer","text":{text}}}}}"#),
+            r#""undid""#.to_owned(),
+            r#""redid""#.to_owned(),
+            format!(r#"{{"did":{{"act":"carried","layer":{text},"told":["1 bowing is kept as it was"]}}}}"#),
+            r#"{"did":{"act":"player","profile":"student"}}"#.to_owned(),
+        ];
+        let lines = old.iter().enumerate().map(|(number, step)| {
+            format!(
+                "{{\"number\":{number},\"step\":{step},\"check\":\"{}\"}}\n",
+                lines::check(number as u64, step)
+            )
+        });
+        arcata_files::write_whole(&path, lines.collect::<String>().as_bytes()).unwrap();
+        for _ in 0..2 {
+            let (journal, steps) = Journal::open(&path).unwrap();
+            assert_eq!(journal.told(), None);
+            assert_eq!(steps.len(), old.len());
+            assert_eq!(steps[1], JournalLine::Did(Act::TakeUpText { text: layer.clone() }));
+            let told = vec!["1 bowing is kept as it was".to_owned()];
+            assert_eq!(steps[4], JournalLine::Did(Act::Carried { layers: vec![layer.clone()], told }));
+        }
+        let anew = arcata_files::read(&path, LARGEST).unwrap();
+        assert!(anew.starts_with(HEADING.as_bytes()));
+        assert_eq!(names(folder.path()), ["a.acts.jsonl"]);
     }
 }

@@ -174,6 +174,16 @@ impl Layers {
         Ok(())
     }
 
+    /// Puts what a layer's text says into the one that is written in, over what stands there.
+    ///
+    /// # Errors
+    /// A text that is no layer.
+    pub(crate) fn take_up_text(&mut self, text: &str) -> Result<(), String> {
+        let other = arcata_layer::read(text.as_bytes()).map_err(|problem| problem.to_string())?;
+        put_on(self.write(), &other);
+        Ok(())
+    }
+
     /// Takes a layer off the desk; its file, where it has one, stays.
     ///
     /// # Errors

@@ -63,14 +63,15 @@ impl std::error::Error for ServeError {}
 /// A changed file is read when it has been quiet for so long: programs write in several steps.
 const QUIET: Duration = Duration::from_millis(150);
 
-/// Opens a score and serves it until it is asked to stop; `ready` gets the address that opens the page.
+/// Opens a score and serves it until it is asked to stop; `ready` gets the address that opens the page, and one that opens it
+/// once, for the arguments of a browser, which other users of the machine can read.
 ///
 /// # Errors
 /// A score that cannot be read, a port that is taken.
 pub fn serve(
     settings: &ServeSettings,
     engraver: Engraver,
-    ready: impl FnOnce(&str) + Send,
+    ready: impl FnOnce(&str, &str) + Send,
 ) -> Result<(), ServeError> {
     let engraver = Arc::new(engraver);
     let preparing = engraver.clone();
@@ -97,7 +98,7 @@ async fn run(
     settings: &ServeSettings,
     (session, engraver): (Session, Arc<Engraver>),
     key: Key,
-    ready: impl FnOnce(&str) + Send,
+    ready: impl FnOnce(&str, &str) + Send,
 ) -> Result<(), ServeError> {
     let said = |problem: std::io::Error| ServeError::Other(problem.to_string());
     let wanted = SocketAddr::from((Ipv4Addr::LOCALHOST, settings.port));
@@ -124,7 +125,8 @@ async fn run(
         });
         (watcher, task)
     });
-    ready(&format!("http://127.0.0.1:{}/?key={}", address.port(), key.text()));
+    let at = |secret: &str| format!("http://127.0.0.1:{}/?key={secret}", address.port());
+    ready(&at(key.text()), &at(&key.ticket().unwrap_or_default()));
     let serving = axum::serve(listener, routes);
     let done = tokio::select! {
         served = async { serving.await } => served.map_err(said),

@@ -91,7 +91,12 @@ impl Session {
         let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
         let given = Given { told, habits: habits.map(Arc::new) };
-        let (history, lost) = History::of(&bytes, acts, counting, given)?;
+        let (history, mut lost) =
+            History::of(&bytes, acts, counting, given).map_err(|problem| match problem {
+                SessionError::Score(why) => SessionError::Score(format!("{}: {why}", path.display())),
+                other => other,
+            })?;
+        lost.extend(journal.told().map(str::to_owned));
         Ok(Self { path: path.to_owned(), bytes, journal, history, version: 0, lost })
     }
 
@@ -304,7 +309,8 @@ impl Session {
         self.history.reach()
     }
 
-    /// Acts of the journal that did not fit the score when it was opened, in words.
+    /// Acts of the journal that did not fit the score when it was opened, and what became of a journal that could not be read
+    /// to its end, in words.
     #[must_use]
     pub fn lost(&self) -> &[String] {
         &self.lost

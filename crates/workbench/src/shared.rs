@@ -1,12 +1,14 @@
 //! What all requests share: the session, the engraver, the findings of now, and who listens.
 
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use arcata_engrave::Engraver;
+use arcata_files::FileError;
 use arcata_layer::Layer;
 use arcata_review::Finding;
+use sha2::{Digest as _, Sha256};
 use tokio::sync::broadcast;
 
 use crate::beside;
@@ -37,8 +39,8 @@ pub struct Shared {
     pub(crate) happened: broadcast::Sender<Happened>,
     /// The findings of the newest version that was asked for.
     found: Arc<Mutex<Option<Found>>>,
-    /// The files that were written beside the score since the program began.
-    written: Arc<Mutex<BTreeSet<PathBuf>>>,
+    /// The files that were written beside the score since the program began, and what was written, in short.
+    written: Arc<Mutex<BTreeMap<PathBuf, [u8; 32]>>>,
 }
 
 impl Shared {
@@ -88,7 +90,7 @@ impl Shared {
         layer.ok_or_else(|| Failed::missing("there is no such layer on the desk"))
     }
 
-    /// Writes what leaves beside the score. A file that is there and was not written by this program as it runs is kept under
+    /// Writes what leaves beside the score. A file that is there and is not what this program as it runs wrote is kept under
     /// another name.
     ///
     /// # Errors
@@ -105,13 +107,21 @@ impl Shared {
         let mut written = self.written.lock().unwrap_or_else(PoisonError::into_inner);
         for file in &parcel.files {
             let path = folder.join(&file.name);
-            if path.exists() && !written.contains(&path) {
+            let failed = |problem: FileError| problem.to_string();
+            let now = match path.exists() {
+                true => Some(arcata_files::read(&path, usize::MAX).map_err(failed)?),
+                false => None,
+            };
+            if now.as_ref().is_some_and(|now| written.get(&path) != Some(&digest(now))) {
                 let kept = arcata_files::back_up(&path).map_err(|problem| problem.to_string())?;
                 let kept = kept.file_name().unwrap_or_default().to_string_lossy();
                 told.push(format!("{} as it was is kept as {kept}", file.name));
             }
-            arcata_files::write_whole(&path, &file.bytes).map_err(|problem| problem.to_string())?;
-            written.insert(path);
+            match now {
+                Some(now) => arcata_files::rewrite(&path, &now, &file.bytes).map_err(failed)?,
+                None => arcata_files::write_new(&path, &file.bytes).map_err(failed)?,
+            }
+            written.insert(path, digest(&file.bytes));
         }
         let first = parcel.files.first().map(|file| file.name.clone()).unwrap_or_default();
         Ok(KeptView { file: parcel.folder.unwrap_or(first), files: parcel.files.len(), told })
@@ -142,4 +152,8 @@ impl Shared {
         })
         .await;
     }
+}
+
+fn digest(bytes: &[u8]) -> [u8; 32] {
+    Sha256::digest(bytes).into()
 }

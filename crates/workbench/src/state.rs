@@ -100,6 +100,7 @@ impl State {
             Act::Choose { name } => self.layers.choose(name),
             Act::Slurs { text } => self.layers.slur(text),
             Act::TakeUp { name } => self.layers.take_up(name),
+            Act::TakeUpText { text } => self.layers.take_up_text(text),
             Act::TakeAway { name } => self.layers.take_away(name),
             Act::Enter { text } => self.enter(text, addresses()),
             Act::Slur { place, is } => {

@@ -159,6 +159,10 @@ async fn parts_a_change_sheet_and_a_picture_leave_and_nothing_of_anybody_is_lost
     assert_eq!(std::fs::read_to_string(&backup).expect("the backup"), "somebody's own", "{kept}");
     keep("layer").await;
     assert!(!bench.folder.path().join("study.bowings.json.backup-2").exists(), "its own file it may replace");
+    std::fs::write(&own, "somebody's own again").expect("written");
+    keep("layer").await;
+    let backup = bench.folder.path().join("study.bowings.json.backup-2");
+    assert_eq!(std::fs::read_to_string(&backup).expect("the backup"), "somebody's own again");
     let kept = keep("parts").await;
     assert_eq!((&kept["file"], &kept["files"]), (&json!("study-parts"), &json!(2)));
     let part = std::fs::read_to_string(bench.folder.path().join("study-parts/01-violin.musicxml"));

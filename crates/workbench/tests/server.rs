@@ -4,11 +4,11 @@
 
 mod support;
 
-use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, NotePlace, Session};
+use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, Key, NotePlace, Session};
 use axum::body::Body;
 use axum::http::{Method, Request, StatusCode, header};
 use serde_json::{Value, json};
-use support::{Bench, PORT, answer, bench, bench_of, get, post, request};
+use support::{Bench, PORT, answer, bench, bench_of, bench_with, get, post, request};
 use tower::ServiceExt as _;
 
 /// What a test spoils in the headers of a request.
@@ -78,6 +78,28 @@ async fn the_first_address_becomes_a_cookie_of_this_site_alone() {
     assert!(cookie.contains("HttpOnly") && cookie.contains("SameSite=Strict"), "{cookie}");
     assert_eq!(answer(&bench, first("wrong")).await.0, StatusCode::UNAUTHORIZED);
     assert_eq!(answer(&bench, first("")).await.0, StatusCode::UNAUTHORIZED);
+}
+
+/// The arguments of the browser that is started can be read by everybody on the machine.
+#[tokio::test]
+async fn the_address_that_the_browser_is_started_with_opens_once() {
+    let bench = bench_with(Key::of("right").with_ticket("once"));
+    let first = |key: &str| {
+        Request::builder()
+            .uri(format!("/?key={key}"))
+            .header(header::HOST, format!("127.0.0.1:{PORT}"))
+            .body(Body::empty())
+            .expect("a request")
+    };
+    assert_eq!(answer(&bench, first("twice")).await.0, StatusCode::UNAUTHORIZED);
+    let response = bench.router.clone().oneshot(first("once")).await.expect("answers");
+    assert_eq!(response.status(), StatusCode::SEE_OTHER);
+    assert!(!format!("{:?}", response.headers()).contains("once"), "the ticket is no cookie");
+    assert_eq!(answer(&bench, first("once")).await.0, StatusCode::UNAUTHORIZED);
+    assert_eq!(answer(&bench, first("right")).await.0, StatusCode::SEE_OTHER);
+    let (one, other) = (Key::random().expect("a key"), Key::random().expect("a key"));
+    let ticket = one.ticket().expect("a ticket");
+    assert!(ticket != one.text() && one.text() != other.text() && Some(ticket) != other.ticket());
 }
 
 #[tokio::test]
@@ -427,7 +449,7 @@ async fn a_package_stays_a_package_when_the_score_itself_is_changed() {
     let session = Session::open(&path).expect("opens");
     let router = arcata_workbench::router(
         arcata_workbench::Shared::new(session, std::sync::Arc::default()),
-        arcata_workbench::Key::of("right"),
+        Key::of("right"),
         std::net::SocketAddr::from(([127, 0, 0, 1], PORT)),
     );
     let bench = Bench { router, ..bench };

@@ -59,6 +59,7 @@ mod reading;
 mod references;
 mod tag_names;
 mod tags;
+mod unseen;
 
 pub use attributes::{Attribute, Attributes};
 pub use container::{Member, Package, PackageRemark};
@@ -74,3 +75,4 @@ pub use open::{Input, OpenError, ScoreFile, WriteError, open_score};
 pub use place::Place;
 pub use references::escape;
 pub use tags::Tag;
+pub use unseen::{acts_unseen, seen, seen_json};

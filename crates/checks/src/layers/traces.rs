@@ -7,7 +7,7 @@ use arcata_layer::{
     write,
 };
 use arcata_score::{BowDirection, NoteId, Score};
-use arcata_xml::{Document, Input, Limits, Package, ScoreFile, open_score};
+use arcata_xml::{Document, Input, Limits, Package, ScoreFile, Tag, open_score};
 use rayon::prelude::*;
 
 use crate::laws;
@@ -106,6 +106,7 @@ fn through_a_file(layer: &Layer) -> Result<Layer> {
 
 fn lift_and_apply(file: &ScoreFile, score: &Score, kinds: Vec<LiftKind>, held: &mut Held) -> Result<()> {
     let document = file.document();
+    let slurs = kinds.contains(&LiftKind::Slurs);
     let lifted =
         lift(document, score, &LiftChoice { parts: None, kinds }).map_err(|problem| said(&problem))?;
     let clean = parse(document.apply(&lifted.edits).map_err(|problem| said(&problem))?)?;
@@ -118,6 +119,16 @@ fn lift_and_apply(file: &ScoreFile, score: &Score, kinds: Vec<LiftKind>, held: &
     }
     if clean.apply(&applied.edits).map_err(|problem| said(&problem))? != document.bytes() {
         held.broken.push("lifted and applied, it is another file".to_owned());
+    }
+    let left = clean.elements().filter(|element| element.tag() == Tag::SLUR).count();
+    // A whole slur that stays has two ends.
+    let whole = ["ends on no note", "no note that can be addressed", "not that of a single mark"];
+    let ends = |why: &str| {
+        if whole.iter().any(|said| why.contains(said)) { 2 } else { usize::from(why.contains("slur")) }
+    };
+    let told: usize = lifted.staying.iter().map(|mark| ends(mark.why)).sum();
+    if slurs && left != told {
+        held.broken.push(format!("{left} ends of slurs stay in the score, and {told} are told"));
     }
     held.lifted += layer.entries.len();
     held.staying += lifted.staying.len();

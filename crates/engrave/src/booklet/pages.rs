@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use arcata_xml::escape;
+use arcata_xml::{escape, seen};
 
 use super::breaking::System;
 use super::engraving::{PartDrawing, SystemDrawing};
@@ -239,6 +239,6 @@ fn text(out: &mut String, line: &str, (x, y): (f64, f64), size: f64, anchor: &st
         rounded(x),
         rounded(y),
         rounded(size),
-        escape(line)
+        escape(&seen(line))
     );
 }

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use arcata_bow::{Link, StrokeKind};
 use arcata_score::{BowDirection, Moment};
-use arcata_xml::escape;
+use arcata_xml::{escape, seen};
 
 use super::shapes::{Point, arrowhead, down_sign, spot, tapered, thin, up_sign};
 use super::{Axis, LaneStroke, Pace, Sign};
@@ -111,7 +111,7 @@ impl Lane<'_> {
             r#"<text x="{}" y="{}" font-family="{WORDS}" font-size="2.4" text-anchor="end" fill="currentColor"{more}>{}</text>"#,
             rounded(x),
             rounded(y),
-            escape(word)
+            escape(&seen(word))
         );
     }
 

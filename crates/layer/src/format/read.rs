@@ -4,6 +4,7 @@ use std::fmt;
 
 use arcata_score::{BowDirection, Length};
 use serde::Deserialize;
+use serde_json::Value;
 use serde_json::error::Category;
 
 use super::document::{
@@ -189,12 +190,15 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
         grace: document.grace,
         copy: document.copy,
     };
+    let mut other = document.other;
     Ok(Entry {
         place: Place { part: document.part, spot: spot(at).map_err(failed)? },
         mark,
         force: if document.anchor { Force::Anchor } else { Force::Mark },
         owner: document.owner,
         state: match document.state {
+            // As the first form said it, before there were other states.
+            None if other.remove("already_printed") == Some(Value::Bool(true)) => State::Printed,
             None => State::Own,
             Some(StateName::Printed) => State::Printed,
             Some(StateName::LeftOut) => State::LeftOut,
@@ -213,7 +217,7 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
         took_off: document.took_off.map(|list| list.into_iter().map(taken).collect()),
         exact: document.exact.into_iter().map(exact).collect(),
         doubt: document.doubt,
-        other: document.other,
+        other,
     })
 }
 

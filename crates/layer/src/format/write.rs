@@ -1,6 +1,7 @@
 //! From the model to JSON.
 
 use arcata_score::BowDirection;
+use arcata_xml::seen_json;
 use serde::Serialize;
 
 use super::document::{
@@ -56,7 +57,7 @@ pub fn write(layer: &Layer) -> String {
     // The entries are the last field: no comma behind them.
     out.truncate(out.len() - 2);
     out.push_str("\n}\n");
-    out
+    seen_json(out)
 }
 
 fn field<T: Serialize>(out: &mut String, name: &str, value: &T) {

@@ -281,8 +281,10 @@ fn remembered(exact: &Exact, piece: &Piece) -> Option<usize> {
     });
     let in_order = is_direction == (exact.into == BEFORE) && is_direction == (piece.shell() == Shell::Before);
     let inside = if is_direction { piece.is(only) } else { root.descendants().any(|one| piece.is(one)) };
-    (known && in_order && inside && !root.text().contains(|sign: char| !sign.is_whitespace()))
-        .then(|| root.descendants().len())
+    let is_blank = |element: Element<'_>| !element.text().contains(|sign: char| !sign.is_whitespace());
+    // Bow marks, breath marks and slurs are signs: only directions hold words.
+    let wordless = is_blank(root) && (is_direction || root.descendants().all(is_blank));
+    (known && in_order && inside && wordless).then(|| root.descendants().len())
 }
 
 /// The element itself out of a remembered text.

@@ -4,7 +4,9 @@
 mod bows;
 mod hook_slurs;
 mod laws;
+mod lifted_slurs;
 mod slur_words;
 mod small;
 mod support;
 mod together;
+mod upgrades;

@@ -1,7 +1,7 @@
 //! Small scores: what cannot be applied says why; spreading and carrying do what a librarian expects.
 
 use arcata_layer::{
-    Addresses, BowPlace, Doubt, Entry, GoingTogether, HookSign, Layer, LowStrings, Mark, Place, Reach,
+    Addresses, BowPlace, Doubt, Entry, Exact, GoingTogether, HookSign, Layer, LowStrings, Mark, Place, Reach,
     RemarkKind, SpreadChoice, Trust, apply, carry, check, spread,
 };
 use arcata_score::{NoteId, Score};
@@ -49,6 +49,36 @@ fn an_entry_on_a_rest_is_left_out_and_told() {
         applied.left_out[0]
     );
     assert_eq!(kinds(&layer, &document, &score), [RemarkKind::OnRest]);
+}
+
+/// A layer comes by mail: what it remembers of a mark's markup goes into somebody's score.
+#[test]
+fn what_a_layer_remembers_is_written_only_where_it_is_the_markup_of_a_mark() {
+    let (document, score) = scored(QUARTERS);
+    for (into, text) in [
+        ("", "<pitch><step>A</step><octave>9</octave></pitch>"),
+        ("", "<notations><technical><down-bow/><fingering>9</fingering></technical></notations>"),
+        ("", "<notations><technical><down-bow/></technical></notations></note><note>"),
+        ("", "<notations><technical><down-bow/></technical>words</notations>"),
+        (
+            "",
+            "<!DOCTYPE a [<!ENTITY b SYSTEM \"file:///etc/passwd\">]><notations><technical><down-bow/></technical></notations>",
+        ),
+        ("before", "<direction><direction-type><words>down</words></direction-type></direction>"),
+        ("before", "<sound tempo=\"999\"/>"),
+    ] {
+        let mut entry = on(&score, 0, 0, Mark::Down);
+        entry.exact = vec![Exact { into: into.to_owned(), after: 0, skip: 0, text: text.to_owned() }];
+        let applied = apply(&document, &score, &layer(vec![entry]), &[], Trust::OwnScore).unwrap();
+        let plainly =
+            apply(&document, &score, &layer(vec![on(&score, 0, 0, Mark::Down)]), &[], Trust::OwnScore)
+                .unwrap();
+        assert_eq!(
+            document.apply(&applied.edits).unwrap(),
+            document.apply(&plainly.edits).unwrap(),
+            "{text}"
+        );
+    }
 }
 
 #[test]

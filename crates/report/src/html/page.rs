@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use arcata_xml::seen;
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
@@ -244,14 +245,14 @@ pub(super) fn document(title: &str, body: &str, glyphs: &str, fonts: &str) -> St
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="generator" content="Arcata";
                 meta name="color-scheme" content="light dark";
-                title { (title) ": what the bows do" }
+                title { (seen(title)) ": what the bows do" }
                 style { (PreEscaped(STYLE)) (PreEscaped(fonts)) }
             }
             body {
                 @if !glyphs.is_empty() {
-                    svg.glyphs width="0" height="0" aria-hidden="true" { defs { (PreEscaped(glyphs)) } }
+                    svg.glyphs width="0" height="0" aria-hidden="true" { defs { (PreEscaped(seen(glyphs))) } }
                 }
-                (PreEscaped(body))
+                (PreEscaped(seen(body)))
                 script { (PreEscaped(SCRIPT)) }
             }
         }

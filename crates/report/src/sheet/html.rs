@@ -2,6 +2,8 @@
 
 use std::fmt::Write as _;
 
+use arcata_xml::seen;
+
 use super::signs;
 use super::text::summary;
 use super::view::{BarChanges, ChangeView, SectionSheet, SheetSign, SheetView, key, time_words};
@@ -60,7 +62,7 @@ pub fn sheet_html(view: &SheetView) -> String {
     }
     librarian_html(&mut out, view);
     out.push_str("</body>\n</html>\n");
-    out
+    seen(&out).into_owned()
 }
 
 /// Text for HTML.
@@ -73,7 +75,6 @@ fn escaped(text: &str) -> String {
             '>' => out.push_str("&gt;"),
             '"' => out.push_str("&quot;"),
             '\'' => out.push_str("&#39;"),
-            letter if letter.is_control() => out.push(' '),
             letter => out.push(letter),
         }
     }

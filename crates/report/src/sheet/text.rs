@@ -20,13 +20,13 @@ pub enum PageEnd {
 pub fn sheet_text(view: &SheetView, page: Page, end: PageEnd) -> String {
     let mut out = String::new();
     for section in &view.sections {
-        section_text(&mut out, view, section, page);
+        out.push_str(&page.set(|page| section_text(view, section, page)));
         out.push_str(match end {
             PageEnd::FormFeed => "\u{c}",
             PageEnd::EmptyLine => "\n",
         });
     }
-    librarian_text(&mut out, view, page);
+    out.push_str(&page.set(|page| librarian_text(view, page)));
     out
 }
 
@@ -39,9 +39,10 @@ fn heading(out: &mut String, view: &SheetView, left: &str, right: &str, page: Pa
     let _ = writeln!(out, "{}", page.fill(&view.before_words(), "so far:   ", "          "));
 }
 
-fn section_text(out: &mut String, view: &SheetView, section: &SectionSheet, page: Page) {
+fn section_text(view: &SheetView, section: &SectionSheet, page: Page) -> String {
+    let mut out = String::new();
     let marks = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
-    heading(out, view, &section.name, &marks, page);
+    heading(&mut out, view, &section.name, &marks, page);
     let head = format!("\n{:>6}  {:<8}", "bar", "beat");
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
     for bar in &section.bars {
@@ -57,6 +58,7 @@ fn section_text(out: &mut String, view: &SheetView, section: &SectionSheet, page
             let _ = writeln!(out, "{}", page.fill(&change_words(change), &first, &" ".repeat(18)));
         }
     }
+    out
 }
 
 /// The sign in words, then what is said of it.
@@ -77,9 +79,10 @@ pub(super) fn change_words(change: &ChangeView) -> String {
     text
 }
 
-fn librarian_text(out: &mut String, view: &SheetView, page: Page) {
+fn librarian_text(view: &SheetView, page: Page) -> String {
+    let mut out = String::new();
     let librarian = &view.librarian;
-    heading(out, view, "For the librarian", &time_words(librarian.seconds), page);
+    heading(&mut out, view, "For the librarian", &time_words(librarian.seconds), page);
     let width =
         librarian.sections.iter().map(|section| section.name.chars().count()).max().unwrap_or(7).max(7);
     let head = format!(
@@ -109,6 +112,7 @@ fn librarian_text(out: &mut String, view: &SheetView, page: Page) {
             let _ = writeln!(out, "{}", page.fill(&format!("{place}: {about}"), "  ", "    "));
         }
     }
+    out
 }
 
 /// What the librarian's page says below its table.

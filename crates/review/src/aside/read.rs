@@ -3,6 +3,7 @@
 use std::fmt;
 
 use arcata_score::{Length, SlurTold};
+use arcata_xml::{acts_unseen, seen};
 use serde::Deserialize;
 use toml::Spanned;
 
@@ -107,7 +108,8 @@ impl Aside {
     pub fn head(score: &str) -> String {
         format!(
             "# Findings set aside in {}: the review does not report them.\nformat = \"{FORMAT}\"\nversion = {VERSION}\n",
-            score.replace(['\n', '\r'], " ")
+            // TOML has no control characters, not even in comments.
+            seen(&score.replace('\n', " "))
         )
     }
 }
@@ -222,7 +224,17 @@ fn reason(text: Option<String>) -> Result<String, Wrong> {
 }
 
 fn quoted(key: &str, value: &str) -> String {
-    format!("{key} = {}\n", toml::Value::String(value.to_owned()))
+    let mut text = String::new();
+    for letter in value.chars() {
+        match letter {
+            '"' | '\\' => text.extend(['\\', letter]),
+            // TOML escapes as JSON does; all that act unseen lie below U+10000.
+            '\n' => text.push_str("\\n"),
+            letter if acts_unseen(letter) => text.push_str(&format!("\\u{:04X}", u32::from(letter))),
+            letter => text.push(letter),
+        }
+    }
+    format!("{key} = \"{text}\"\n")
 }
 
 /// Where an entry holds.

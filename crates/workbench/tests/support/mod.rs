@@ -1,5 +1,7 @@
 #![allow(dead_code, reason = "each test file uses a part of it")]
-//! A workbench without a network, asked as the page asks.
+//! A workbench without a network, asked as the page asks. Whatever JSON it answers is held against its own description.
+
+pub(crate) mod described;
 
 use std::net::SocketAddr;
 use std::path::PathBuf;
@@ -33,13 +35,21 @@ pub(crate) fn bench() -> Bench {
 }
 
 pub(crate) fn bench_of(xml: &str) -> Bench {
+    bench_for(xml, Key::of("right"))
+}
+
+pub(crate) fn bench_with(key: Key) -> Bench {
+    bench_for(&arcata_testkit::musicxml(MUSIC), key)
+}
+
+fn bench_for(xml: &str, key: Key) -> Bench {
     let folder = tempfile::tempdir().expect("a folder");
     let score = folder.path().join("study.musicxml");
     std::fs::write(&score, xml).expect("a score");
     std::fs::write(folder.path().join("secret.txt"), "not to be served").expect("a file");
     let session = Session::open(&score).expect("opens");
     let address = SocketAddr::from(([127, 0, 0, 1], PORT));
-    Bench { folder, router: router(Shared::new(session, Arc::default()), Key::of("right"), address) }
+    Bench { folder, router: router(Shared::new(session, Arc::default()), key, address) }
 }
 
 /// A request as the page makes it; each test spoils one thing.
@@ -59,11 +69,18 @@ pub(crate) fn request(method: Method, path: &str) -> axum::http::request::Builde
 }
 
 pub(crate) async fn answer(bench: &Bench, request: Request<Body>) -> (StatusCode, String) {
+    let asked = (request.method().clone(), request.uri().path().to_owned());
     let response = bench.router.clone().oneshot(request).await.expect("answers");
     let policy = response.headers().get("content-security-policy").and_then(|policy| policy.to_str().ok());
     assert!(policy.is_some_and(|policy| policy.contains("script-src 'self';")), "no script of anybody else");
     let status = response.status();
+    let kind =
+        response.headers().get(header::CONTENT_TYPE).and_then(|kind| kind.to_str().ok()).unwrap_or_default();
+    let is_json = kind.starts_with("application/json");
     let bytes = response.into_body().collect().await.expect("a body").to_bytes();
+    if is_json {
+        described::hold(bench, &asked, status, &bytes).await;
+    }
     (status, String::from_utf8_lossy(&bytes).into_owned())
 }
 
