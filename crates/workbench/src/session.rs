@@ -90,17 +90,20 @@ impl Session {
     /// A score or a journal that cannot be read.
     pub fn open_with(path: &Path, habits: Option<Habits>) -> Result<Self, SessionError> {
         let bytes = arcata_files::read(path, Limits::default().max_bytes).map_err(score)?;
-        let (journal, steps) = Journal::open(&Journal::beside(path))
-            .map_err(|problem| SessionError::Journal(problem.to_string()))?;
-        let (acts, counting) = taken(steps);
         let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
         let given = Given { told, habits: habits.map(Arc::new) };
-        let opened = fold(&bytes, &acts[..counting], (&given, None));
-        let (state, base, mut lost) = opened.map_err(|problem| match problem {
+        let named = |problem| match problem {
             SessionError::Score(why) => SessionError::Score(format!("{}: {why}", path.display())),
             other => other,
-        })?;
+        };
+        // The score first: beside one that is none no journal is begun.
+        let (plain, base, _) = fold(&bytes, &[], (&given, None)).map_err(named)?;
+        let (journal, steps) = Journal::open(&Journal::beside(path))
+            .map_err(|problem| SessionError::Journal(problem.to_string()))?;
+        let (acts, counting) = taken(steps);
+        let now = Some((&plain, &base));
+        let (state, base, mut lost) = fold(&bytes, &acts[..counting], (&given, now)).map_err(named)?;
         lost.extend(journal.told().map(str::to_owned));
         let desk = Desk::new(base, &state.layers.together(), None);
         Ok(Self { path: path.to_owned(), bytes, journal, acts, counting, state, desk, version: 0, lost })
