@@ -65,8 +65,15 @@ impl Base {
     /// # Errors
     /// A file that is no score, edits that do not fit it, a profile that there is not; in words.
     pub(crate) fn new(bytes: &[u8], state: &State) -> Result<Self, String> {
-        let file = changed(bytes, state)?;
-        let mut source = Source::of(file)?.with_layer(&state.layers.together())?;
+        Self::of(Source::of(changed(bytes, state)?)?, state)
+    }
+
+    /// The same of a score that was read with what was changed in it.
+    ///
+    /// # Errors
+    /// Layers that do not fit the score, a profile that there is not; in words.
+    pub(crate) fn of(source: Source, state: &State) -> Result<Self, String> {
+        let mut source = source.with_layer(&state.layers.together())?;
         let left_out = source.overlaid().map_or(&[][..], |overlaid| &overlaid.left_out);
         let mut slurs_without: Vec<String> = left_out.iter().map(ToString::to_string).collect();
         slurs_without.extend(tell(&mut source.score, state));

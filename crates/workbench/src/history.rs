@@ -8,9 +8,10 @@ use std::cell::OnceCell;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use arcata_analysis::Source;
 use arcata_layer::{Addresses, Layer, identity};
 use arcata_score::Score;
-use arcata_xml::{Document, EditList, Limits, open_score};
+use arcata_xml::{Document, EditList, Limits};
 use sha2::{Digest as _, Sha256};
 
 use crate::act::Act;
@@ -64,22 +65,26 @@ impl History {
     /// # Errors
     /// A score that cannot be read.
     pub(crate) fn of(
-        bytes: &[u8],
+        score: (&[u8], Source),
         acts: Vec<Act>,
         counting: usize,
         given: Given,
-    ) -> Result<(Self, Vec<String>), SessionError> {
-        Self::keeping(MOST, bytes, acts, (counting, given))
+    ) -> Result<(Self, Vec<String>), String> {
+        Self::keeping(MOST, score, acts, (counting, given))
     }
 
     fn keeping(
         most: Most,
-        bytes: &[u8],
+        (bytes, source): (&[u8], Source),
         acts: Vec<Act>,
         (counting, given): (usize, Given),
-    ) -> Result<(Self, Vec<String>), SessionError> {
-        let folded = fold(bytes, &acts[..counting], &given, most)?;
-        let base = Base::new(bytes, &folded.state).map(Arc::new).map_err(SessionError::Score)?;
+    ) -> Result<(Self, Vec<String>), String> {
+        let folded = fold(&source, &acts[..counting], &given, most);
+        let base = match folded.state.edits.is_empty() {
+            true => Base::of(source, &folded.state)?,
+            false => Base::new(bytes, &folded.state)?,
+        };
+        let base = Arc::new(base);
         let desk = Desk::new(base, &folded.state.layers.together(), None);
         let now = Moment { state: folded.state, desk };
         let mut history = Self { acts, counting, given, most, now, kept: BTreeMap::new() };
@@ -125,7 +130,8 @@ impl History {
     /// A score that cannot be read any more.
     pub(crate) fn moment(&mut self, bytes: &[u8], counting: usize) -> Result<Moment, SessionError> {
         if !self.kept.contains_key(&counting) {
-            let folded = fold(bytes, &self.acts[..counting], &self.given, self.most)?;
+            let source = Source::open(bytes.to_vec()).map_err(SessionError::Score)?;
+            let folded = fold(&source, &self.acts[..counting], &self.given, self.most);
             self.keep_states(folded.last);
         }
         let Some(Kept { state, desk }) = self.kept.get(&counting).cloned() else {
@@ -197,17 +203,29 @@ struct Page<'d> {
     /// The document as the file has it.
     like: &'d Document,
     text: Cow<'d, str>,
-    score: OnceCell<Score>,
+    score: Read<'d>,
     sum: OnceCell<String>,
 }
 
+/// The music of a page.
+enum Read<'d> {
+    /// As somebody has read it before.
+    Before(&'d Score),
+    /// To be read where it is asked for.
+    Once(OnceCell<Score>),
+}
+
 impl<'d> Page<'d> {
-    fn new(like: &'d Document, text: Cow<'d, str>) -> Self {
-        Self { like, text, score: OnceCell::new(), sum: OnceCell::new() }
+    fn new(like: &'d Document, text: Cow<'d, str>, score: Read<'d>) -> Self {
+        Self { like, text, score, sum: OnceCell::new() }
     }
 
     fn score(&self) -> &Score {
-        self.score.get_or_init(|| {
+        let once = match &self.score {
+            Read::Before(score) => return score,
+            Read::Once(once) => once,
+        };
+        once.get_or_init(|| {
             let document = Document::parse(self.like.encoded(&self.text), &Limits::default());
             // The acts were done on this text before: it is a document.
             document.map_or_else(|_| Score::default(), |document| arcata_score::read(&document))
@@ -221,23 +239,19 @@ impl<'d> Page<'d> {
     /// The same with edits in it.
     fn with(&self, edits: &EditList) -> Result<Self, String> {
         let text = edits.apply_to(&self.text).map_err(|problem| problem.to_string())?;
-        Ok(Self::new(self.like, Cow::Owned(text)))
+        Ok(Self::new(self.like, Cow::Owned(text), Read::Once(OnceCell::new())))
     }
 }
 
 /// What acts come to, from the beginning. Acts that fit the score no more are left out and told.
-fn fold(bytes: &[u8], acts: &[Act], given: &Given, most: Most) -> Result<Folded, SessionError> {
-    let file = open_score(bytes.to_vec(), &Limits::default())
-        .map_err(|problem| SessionError::Score(problem.to_string()))?;
-    let score = arcata_score::read(file.document());
+fn fold(source: &Source, acts: &[Act], given: &Given, most: Most) -> Folded {
+    let (document, score) = (source.document(), &source.score);
     let layer = Layer {
-        parts: Addresses::new(&score).part_keys().to_vec(),
-        score: identity::of(file.document(), &score),
+        parts: Addresses::new(score).part_keys().to_vec(),
+        score: identity::of(document, score),
         ..Layer::default()
     };
-    let mut page = Page::new(file.document(), Cow::Borrowed(file.document().text()));
-    // What was read already.
-    let _ = page.score.set(score);
+    let mut page = Page::new(document, Cow::Borrowed(document.text()), Read::Before(score));
     let plain = State::new(Layer::default(), given.clone());
     let mut state = State { layers: Layers::new(layer), ..plain };
     let (mut lost, mut last) = (Vec::new(), Vec::new());
@@ -263,7 +277,7 @@ fn fold(bytes: &[u8], acts: &[Act], given: &Given, most: Most) -> Result<Folded,
         drop(addresses);
         page = changed.unwrap_or(page);
     }
-    Ok(Folded { state: Arc::new(state), last, lost })
+    Folded { state: Arc::new(state), last, lost }
 }
 
 /// Does one act more; hands back the score where the act has changed it.
@@ -316,6 +330,10 @@ mod tests {
     const MUSIC: &str = "violin: mf 1/4 C5 D5 E5 F5 | (G5 F5) 1/2 E5 | 1/4 C5 D5 E5 F5 | 1/1 G5\n\
                          viola: mf 1/4 C4 D4 E4 F4 | (G4 F4) 1/2 E4 | 1/4 C4 D4 E4 F4 | 1/1 G4";
 
+    fn read(bytes: &[u8]) -> Source {
+        Source::open(bytes.to_vec()).unwrap()
+    }
+
     /// Something that somebody could do now.
     fn any_act(now: &Moment, random: &mut Random) -> Act {
         let base = &now.desk.base;
@@ -357,7 +375,7 @@ mod tests {
     fn assert_as_from_the_beginning(history: &History, bytes: &[u8]) {
         let acts = history.acts[..history.counting].to_vec();
         let count = acts.len();
-        let (fresh, lost) = History::of(bytes, acts, count, Given::default()).unwrap();
+        let (fresh, lost) = History::of((bytes, read(bytes)), acts, count, Given::default()).unwrap();
         assert!(lost.is_empty(), "{lost:?}");
         assert_eq!(history.now().state, fresh.now().state);
         assert_eq!(history.now().desk.plans(), fresh.now().desk.plans());
@@ -377,7 +395,7 @@ mod tests {
             let bytes = arcata_testkit::musicxml(MUSIC).into_bytes();
             let mut random = Random::new(seed);
             let most = Most { states, bases };
-            let (mut history, _) = History::keeping(most, &bytes, Vec::new(), (0, Given::default())).unwrap();
+            let (mut history, _) = History::keeping(most, (&bytes, read(&bytes)), Vec::new(), (0, Given::default())).unwrap();
             for step in steps {
                 let (behind, ahead) = history.reach();
                 match step {

@@ -4,6 +4,7 @@ use std::fmt;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
+use arcata_analysis::Source;
 use arcata_files::FileError;
 use arcata_habits::Habits;
 use arcata_layer::{Addresses, carry};
@@ -85,17 +86,16 @@ impl Session {
     /// A score or a journal that cannot be read.
     pub fn open_with(path: &Path, habits: Option<Habits>) -> Result<Self, SessionError> {
         let bytes = arcata_files::read(path, Limits::default().max_bytes).map_err(score)?;
-        let (journal, steps) = Journal::open(&Journal::beside(path))
-            .map_err(|problem| SessionError::Journal(problem.to_string()))?;
-        let (acts, counting) = taken(steps);
         let told = beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
         let given = Given { told, habits: habits.map(Arc::new) };
-        let (history, mut lost) =
-            History::of(&bytes, acts, counting, given).map_err(|problem| match problem {
-                SessionError::Score(why) => SessionError::Score(format!("{}: {why}", path.display())),
-                other => other,
-            })?;
+        let named = |why: String| SessionError::Score(format!("{}: {why}", path.display()));
+        // The score first: beside one that is none no journal is begun.
+        let source = Source::open(bytes.to_vec()).map_err(named)?;
+        let (journal, steps) = Journal::open(&Journal::beside(path))
+            .map_err(|problem| SessionError::Journal(problem.to_string()))?;
+        let (acts, counting) = taken(steps);
+        let (history, mut lost) = History::of((&bytes, source), acts, counting, given).map_err(named)?;
         lost.extend(journal.told().map(str::to_owned));
         Ok(Self { path: path.to_owned(), bytes, journal, history, version: 0, lost })
     }

@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use arcata_xml::escape;
+use arcata_xml::{escape, seen};
 
 use super::system::Block;
 use super::{PictureContent, PictureStyle, Surroundings};
@@ -117,7 +117,7 @@ fn words(line: &str, x: f64, y: f64, size: f64, more: &str, out: &mut String) {
         rounded(x),
         rounded(y),
         rounded(size),
-        escape(line)
+        escape(&seen(line))
     );
 }
 

@@ -187,7 +187,11 @@ fn compose(
             for stroke in &mut strokes {
                 stroke.open = plan.open.binary_search(&stroke.index).is_ok();
             }
-            let _ = write!(content, r#"<g data-line="{}">"#, arcata_xml::escape(&plan.line.name));
+            let _ = write!(
+                content,
+                r#"<g data-line="{}">"#,
+                arcata_xml::escape(&arcata_xml::seen(&plan.line.name))
+            );
             content.push_str(&draw(&frame, &axis, &strokes));
             content.push_str("</g>");
             bottom = bottom.max(top + lane_height(painter));
