@@ -466,7 +466,7 @@ pub(crate) fn difference_words(score: &Score, line: &Line, difference: &Differen
     match difference.kind {
         DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
         DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
-        DifferenceKind::Retake(direction) => format!("retake for a {} at {place}", words::bow(direction)),
+        DifferenceKind::Retake(direction) => format!("retake for {} at {place}", words::a_bow(direction)),
         DifferenceKind::AsItComes(direction) => {
             format!("{} without a hook or retake at {place}", words::bow(direction))
         }
