@@ -12,6 +12,7 @@ use arcata_habits::Habits;
 use arcata_layer::{Addresses, HookSign, Layer, Mark, ToldBows};
 use arcata_prepare::{BowedLine, WithLayer, asks, stroke_of, told, with_read_marks};
 use arcata_review::Aside;
+use arcata_score::places::bar_said;
 use arcata_score::{Length, NoteId, Score};
 use arcata_xml::{Document, EditList, Limits, ScoreFile};
 use rayon::prelude::*;
@@ -423,7 +424,11 @@ fn tell_slurs(score: &mut Score, told: &[(NotePlace, SlurIs)]) -> Vec<String> {
             }
         }
         if !any {
-            without.push(format!("{}, bar {}: no slur begins there", place.part, place.bar));
+            without.push(format!(
+                "{}, {}: no slur begins there",
+                place.part,
+                bar_said("bar", None, &place.bar)
+            ));
         }
     }
     without

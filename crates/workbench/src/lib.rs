@@ -17,6 +17,7 @@ mod journal;
 mod layers;
 mod marked;
 mod page;
+mod place;
 mod requests;
 mod routes;
 mod server;
