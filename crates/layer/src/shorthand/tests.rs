@@ -103,6 +103,29 @@ fn beats_are_exact() {
 }
 
 #[test]
+fn places_are_read_as_they_are_printed() {
+    for (printed, typed) in [
+        ("II, bar 17, beat 1 down", "II: 17/1 down"),
+        ("II: Viola, bar 17, beat 1 down", "II: Viola: 17/1 down"),
+        ("Violin I, bar 37, beat 3½, F#5 down", "Violin I: 37/3½ pitch F#5 down"),
+        ("Violin I, Takt 37, Schlag 3 1/2, B5 down", "Violin I: 37/3½ pitch B5 down"),
+        (
+            "Va bar 5 after 3/8, grace note 1, voice 2, C(+50)4 up",
+            "Va: 5 after 3/8 voice 2 pitch C(+50)4 grace 1 up",
+        ),
+        ("bar \"5-8\", beat 2+5/16 up", "bar \"5-8\"/2+5/16 up"),
+        ("bars 41-42 hook 2", "41-42 hook 2"),
+        ("41 fino a 42 hook 2", "41-42 hook 2"),
+        ("37/1, /after 3/8 up", "37/1, /after 3/8 up"),
+        // Behind a bar alone a letter with a number is another bar, and a numeral with a space a section.
+        ("37, B5 down", "37, 5 down"),
+        ("V 37 v", "\"V\": 37 up"),
+    ] {
+        assert_eq!(canonical(printed), typed, "{printed}");
+    }
+}
+
+#[test]
 fn stretches_slurs_and_odd_bars() {
     assert_eq!(canonical("41/1–42/3 no slur"), "41/1-42/3 no slur");
     assert_eq!(canonical("41/1 to 42 slur"), "41/1-42 slur");
@@ -182,6 +205,7 @@ fn spots(bar: impl Strategy<Value = Option<BarName>>) -> impl Strategy<Value = N
         Just(Within::Bar),
         (4i64..40, 1i64..5).prop_map(|(beat, parts)| Within::Beat(Length::new(beat.max(parts), parts))),
         (1u16..20).prop_map(Within::Note),
+        (1i64..40, 1i64..33).prop_map(|(above, below)| Within::After(Length::new(above, below))),
     ];
     let voice = proptest::option::weighted(0.2, prop_oneof!["[0-9]{1,2}", any::<String>()]);
     let pitch =
