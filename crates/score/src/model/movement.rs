@@ -162,14 +162,6 @@ impl Score {
         places::bar_said(word, self.movement_said(bar), self.bar_label(bar))
     }
 
-    /// A point as people say it: `"bar 17, beat 3½"`, with the movement where the file has several. The beat is of the
-    /// part's metre.
-    #[must_use]
-    pub fn place_said(&self, word: &str, part: usize, (bar, offset): (u32, Length)) -> String {
-        let beat = self.beat_at(part, bar, offset);
-        places::place_said(word, self.movement_said(bar), self.bar_label(bar), beat)
-    }
-
     /// The beat, from 1, at an offset of a bar by a part's metre.
     #[must_use]
     pub fn beat_at(&self, part: usize, bar: u32, offset: Length) -> Length {

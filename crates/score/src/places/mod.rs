@@ -26,13 +26,13 @@ pub mod tokens;
 pub use cursor::{Cursor, Typed};
 pub use find::{NoBeat, NotThere};
 pub use misread::{Misread, WAYS};
-pub use passage::{LONGEST_PLACE, beat, leading, note_value, passage};
+pub use passage::{beat, leading, note_value, passage};
 pub use point::{begins_point, begins_with_bar_word, point, stretch};
 pub use print::{
     at_beat, bar_said, bars_said, bars_typed, beat_exact, beat_said, in_movement, label_said, numeral,
     place_said, quoted,
 };
-pub use roles::{Role, glued_note, plays};
+pub use roles::{Role, plays};
 
 use crate::Length;
 

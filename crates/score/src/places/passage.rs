@@ -11,7 +11,7 @@ use crate::Length;
 use crate::words::is_roman;
 
 /// Longer texts are no places, in bytes.
-pub const LONGEST_PLACE: usize = 4096;
+pub(super) const LONGEST_PLACE: usize = 4096;
 
 /// Reads a text that is a place or a stretch: `12`, `41-42`, `II: 12/3½`, `Viola, bar 12, beat 3`,
 /// `II, bar 12, beat 3½  Viola`.

@@ -68,8 +68,7 @@ pub(super) fn glued_bar(word: &str) -> Option<&str> {
 }
 
 /// `n5`: the note's number behind a glued word.
-#[must_use]
-pub fn glued_note(word: &str) -> Option<&str> {
+pub(super) fn glued_note(word: &str) -> Option<&str> {
     glued(word, Role::Note)
 }
 

@@ -2,6 +2,7 @@
 
 use proptest::prelude::*;
 
+use super::passage::LONGEST_PLACE;
 use super::*;
 
 /// The table of the manual: what is typed, and what it means.
