@@ -38,6 +38,39 @@ async function opened(bench, options = {}) {
 /** The lane of a line, as it is drawn in the first system. */
 const lane = (page, line) => page.evaluate((line) => document.querySelector("arcata-system").shadowRoot.querySelector(`.lane[data-line="${line}"]`).outerHTML.replace(/<rect class="ground"[^>]*>(<\/rect>)?/, ""), line);
 
+test("a place is typed as it is printed: the box goes there, and what is none is told", async () => {
+  const { score } = desk("ferry-bell-quartet");
+  const bench = await start(score);
+  const { page, complaints } = await opened(bench);
+  await page.focus("#music");
+  const go = async (typed) => {
+    await page.keyboard.press("Control+k");
+    await page.locator("dialog input").fill(typed);
+    await page.keyboard.press("Enter");
+  };
+  // As the command line, the page in four languages and shorthand print it.
+  const places = [["3", "bar 3, beat 1"], ["bar 20, beat 1  Viola", "bar 20, beat 1"], ["Violin I, Takt 14, Schlag 4", "bar 14, beat 4"],
+    ["batt. 7, tempo 1", "bar 7, beat 1"], ["Viola: mes. 16/1", "bar 16, beat 1"]];
+  for (const [typed, there] of places) {
+    await go(typed);
+    await page.waitForFunction((there) => document.querySelector("#stroke p")?.textContent.includes(`${there}:`), there);
+  }
+  // What the card says of a stroke goes back to it.
+  const said = (await card(page)).split(":")[0];
+  await go("1");
+  await page.waitForFunction(() => document.querySelector("#stroke p")?.textContent.includes("bar 1, beat"));
+  await go(said);
+  await page.waitForFunction((said) => document.querySelector("#stroke p")?.textContent.startsWith(said), said);
+  await go("12/0");
+  await page.waitForFunction(() => document.querySelector("dialog [role=alert]")?.textContent.includes("Places are written 12, 12/3½"));
+  await page.keyboard.press("Escape");
+  const told = (await bench.ask("place?text=99")).json();
+  assert.equal(told.why, "the score has no bar 99; the last one is 32");
+  assert.deepEqual(complaints.filter((one) => !one.includes("422")), []);
+  await page.close();
+  assert.equal(await bench.kill(), 0);
+});
+
 test("opened, moved about, bowed, undone by keyboard; nothing asked of any other place", async () => {
   const { score, file } = desk("ferry-bell-quartet");
   const bench = await start(score);

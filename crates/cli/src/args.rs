@@ -86,7 +86,7 @@ pub(crate) struct Shared {
     /// Only this part: its name, the beginning of it, or its number in the score
     #[arg(long, value_name = "PART")]
     pub(crate) part: Vec<String>,
-    /// Only these bars, by printed number: 12 or 5-8
+    /// Only these bars: 12, 5-8, "II, bar 12"
     #[arg(long, value_name = "BARS")]
     pub(crate) bars: Option<String>,
     /// Only this movement, by its number or heading as printed or its place in the file: II or 2; without it --bars
@@ -238,7 +238,7 @@ pub(crate) struct PlanArguments {
     /// nearly equal are hollow
     #[arg(long)]
     pub(crate) sure: bool,
-    /// Fix the stroke at a bar and beat: "60/1 down", "Viola 12/2.5 up", "30/1 down retake"; may be given
+    /// Fix the stroke at a bar and beat: "60/1 down", "Viola, bar 12, beat 2½ up", "30/1 down retake"; may be given
     /// several times. Says its penalty, and which anchors do not go together
     #[arg(long, value_name = "ANCHOR")]
     pub(crate) anchor: Vec<String>,

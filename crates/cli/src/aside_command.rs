@@ -5,7 +5,8 @@ use std::process::ExitCode;
 
 use arcata_bow::plan::MarkReading;
 use arcata_review::{Aside, AsideEntry, REGISTER, ReviewSettings, SlurEntry};
-use arcata_score::{Movement, Slur, SlurTold};
+use arcata_score::places::{self, BarName, Passage, Within};
+use arcata_score::{Movement, Score, Slur, SlurTold};
 use clap::{Args, ValueEnum};
 
 use crate::args::{PlayerArguments, Shared};
@@ -30,10 +31,10 @@ pub(crate) struct AsideArguments {
     /// The part or section, by its full name or abbreviation
     #[arg(long, value_name = "PART")]
     pub(crate) part: Option<String>,
-    /// The bars, by printed number: 12 or 5-8
+    /// The bars: 12, 5-8, "II, bar 12"; with a beat where it is one place: "bar 12, beat 3½"
     #[arg(long, value_name = "BARS")]
     pub(crate) bars: Option<String>,
-    /// The beat: 3, 3.5 or 7/2
+    /// The beat: 3, 3½, 3.5 or 7/2
     #[arg(long, value_name = "BEAT", requires = "bars")]
     pub(crate) beat: Option<String>,
     /// The movement, by its number or heading as printed or its place in the file: II or 2
@@ -54,7 +55,8 @@ pub(crate) enum SlurIs {
 
 /// Adds an entry; one that would hold nothing is refused.
 pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
-    let entry = in_one_movement(arguments, entry(arguments)?)?;
+    let score = studio::open_score(&arguments.score)?.score;
+    let entry = in_one_movement(&score, entry(arguments, &score)?)?;
     let slurs = arguments.slur.map(|is| SlurEntry {
         told: if is == SlurIs::Phrase { SlurTold::Phrase } else { SlurTold::Bow },
         part: entry.part.clone(),
@@ -99,7 +101,7 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
     Ok(ExitCode::SUCCESS)
 }
 
-fn entry(arguments: &AsideArguments) -> Result<AsideEntry, Failure> {
+fn entry(arguments: &AsideArguments, score: &Score) -> Result<AsideEntry, Failure> {
     let wrong = |text: &str, why: &str| Failure::AsideEntry { text: text.to_owned(), why: why.to_owned() };
     if let Some(rule) = arguments.rule.as_ref().filter(|rule| arcata_review::rule(rule).is_none()) {
         let known = REGISTER.iter().map(|rule| rule.card.id).collect();
@@ -108,53 +110,80 @@ fn entry(arguments: &AsideArguments) -> Result<AsideEntry, Failure> {
     if arguments.reason.trim().is_empty() {
         return Err(wrong("--reason", "a reason in a few words is kept with the entry"));
     }
-    let bars = match arguments.bars.as_deref() {
-        Some(text) => Some(AsideEntry::parse_bars(text).ok_or_else(|| {
-            wrong(
-                &format!("--bars {text}"),
-                "write one printed bar number or two with a hyphen, such as 12 or 5-8",
-            )
-        })?),
-        None => None,
-    };
-    let beat = match arguments.beat.as_deref() {
-        Some(text) => Some(AsideEntry::parse_beat(text).ok_or_else(|| {
-            wrong(&format!("--beat {text}"), "write a number from 1, such as 3, 3.5 or 7/2")
-        })?),
-        None => None,
-    };
-    if arguments.rule.is_none() && arguments.part.is_none() && bars.is_none() && arguments.movement.is_none()
-    {
-        return Err(wrong("that would be the whole review", "name a rule, a part, bars or a movement"));
-    }
-    let movement = match &arguments.movement {
-        Some(asked) => Some(bars::movement(&studio::open_score(&arguments.score)?.score, asked)? + 1),
-        None => None,
-    };
-    Ok(AsideEntry {
+    let mut entry = AsideEntry {
         rule: arguments.rule.clone(),
         part: arguments.part.clone(),
-        bars,
-        beat,
-        movement,
         reason: arguments.reason.trim().to_owned(),
-    })
+        ..AsideEntry::default()
+    };
+    if let Some(asked) = &arguments.movement {
+        entry.movement = Some(bars::movement(score, asked)? + 1);
+    }
+    if let Some(text) = &arguments.bars {
+        let failed = |why: String| wrong(&format!("--bars \"{text}\""), &why);
+        let typed = score.passage(text).map_err(|misread| failed(misread.to_string()))?;
+        take_place(&mut entry, score, &typed).map_err(failed)?;
+    }
+    if let Some(text) = &arguments.beat {
+        let failed = |why: String| wrong(&format!("--beat \"{text}\""), &why);
+        let beat = places::beat(text).map_err(|misread| failed(misread.to_string()))?;
+        if entry.beat.is_some_and(|other| other != beat) {
+            return Err(failed("--bars names another beat".to_owned()));
+        }
+        entry.beat = Some(beat);
+    }
+    let nothing = entry.rule.is_none() && entry.part.is_none();
+    if nothing && entry.bars.is_none() && entry.movement.is_none() {
+        return Err(wrong("that would be the whole review", "name a rule, a part, bars or a movement"));
+    }
+    Ok(entry)
+}
+
+/// What a place says of an entry: bars, and where it says so the movement, the part and the beat.
+fn take_place(entry: &mut AsideEntry, score: &Score, typed: &Passage) -> Result<(), String> {
+    if let Some(asked) = &typed.movement {
+        let there = score.movement_named(asked).map(|movement| movement + 1);
+        let movement = there.ok_or_else(|| format!("there is no movement \"{asked}\""))?;
+        if entry.movement.is_some_and(|other| other != movement) {
+            return Err("--movement names another movement".to_owned());
+        }
+        entry.movement = Some(movement);
+    }
+    if entry.part.is_none() {
+        entry.part.clone_from(&typed.section);
+    }
+    let within = entry.movement.and_then(|movement| score.movements.get(movement - 1));
+    let within = within.map_or(0..=u32::MAX, |movement| movement.bars.clone());
+    let (bar, _) = typed.bars();
+    let named = entry.part.as_deref();
+    let part = named.and_then(|named| score.parts.iter().position(|part| part.name == named)).unwrap_or(0);
+    entry.bars = Some(AsideEntry::bars_named(typed)?);
+    entry.beat = match (typed.from.within, &typed.to) {
+        (Within::Bar, _) => None,
+        (_, Some(_)) => return Err("a stretch is set aside by whole bars".to_owned()),
+        (Within::Beat(beat), None) => Some(beat),
+        (Within::After(length), None) => {
+            score.bars_called(&bar, within).first().map(|bar| score.beat_at(part, *bar, length))
+        }
+        (Within::Note(_), None) => return Err("findings are named by their beats, not by notes".to_owned()),
+    };
+    Ok(())
 }
 
 /// The entry with the movement that its bars are in. Bars by number mean one movement: of a score where several have bars of
 /// these numbers nobody may have one set aside without having looked at it.
-fn in_one_movement(arguments: &AsideArguments, entry: AsideEntry) -> Result<AsideEntry, Failure> {
+fn in_one_movement(score: &Score, entry: AsideEntry) -> Result<AsideEntry, Failure> {
     let Some((from, to)) = entry.bars.as_ref().filter(|_| entry.movement.is_none()) else { return Ok(entry) };
-    let score = studio::open_score(&arguments.score)?.score;
-    let is = |bar: u32, label: &String| score.bars.get(bar as usize).is_some_and(|bar| bar.label == *label);
     let has = |movement: &Movement| {
-        [from, to].into_iter().all(|label| movement.bars.clone().any(|bar| is(bar, label)))
+        let there =
+            |label: &&String| !score.bars_called(&BarName::new(label), movement.bars.clone()).is_empty();
+        [from, to].iter().all(there)
     };
     let with: Vec<usize> = (0..score.movements.len()).filter(|index| has(&score.movements[*index])).collect();
     match with.as_slice() {
         [only] if score.movements.len() > 1 => Ok(AsideEntry { movement: Some(only + 1), ..entry }),
         [first, _, ..] => Err(Failure::BarsOfSeveral {
-            bars: if from == to { from.clone() } else { format!("{from}-{to}") },
+            bars: places::bars_typed((from, to)),
             movements: with.iter().map(|index| score.movements[*index].name().to_owned()).collect(),
             such_as: score.movements[*first].number.clone(),
         }),

@@ -6,45 +6,36 @@ use arcata_score::Score;
 
 use crate::failure::Failure;
 
-/// The bars that `--bars` names, by printed number, in the movement that `--movement` names; without a movement
-/// in the first that has them. All bars when nothing is named.
+/// The bars that `--bars` names, in the movement that it or `--movement` names; without a movement in the first that has
+/// them. All bars when nothing is named.
 pub(crate) fn bars(
     score: &Score,
     text: Option<&str>,
     asked: Option<&str>,
 ) -> Result<RangeInclusive<u32>, Failure> {
-    let within: Vec<RangeInclusive<u32>> = match asked {
-        None => score.movements.iter().map(|movement| movement.bars.clone()).collect(),
-        Some(asked) => vec![score.movements[movement(score, asked)?].bars.clone()],
-    };
+    let within = asked.map(|asked| movement(score, asked)).transpose()?;
     let Some(text) = text else {
-        let (first, last) =
-            (within.first().map_or(0, |first| *first.start()), within.last().map_or(0, |last| *last.end()));
-        return Ok(first..=last);
+        let movements = match within {
+            Some(movement) => &score.movements[movement..=movement],
+            None => score.movements.as_slice(),
+        };
+        let first = movements.first().map_or(0, |first| *first.bars.start());
+        return Ok(first..=movements.last().map_or(0, |last| *last.bars.end()));
     };
     let failed = |why: String| Failure::Bars { text: text.to_owned(), why };
-    let (from, to) = text.split_once('-').unwrap_or((text, text));
-    let (from, to) = (from.trim(), to.trim());
-    let is = |bar: &u32, label: &str| score.bars.get(*bar as usize).is_some_and(|bar| bar.label == label);
-    let has = |label: &str| within.iter().flat_map(Clone::clone).any(|bar| is(&bar, label));
-    if let Some(missing) = [from, to].into_iter().find(|label| !has(label)) {
-        return Err(failed(match asked {
-            None => format!("the score has no bar {missing}; {}", score.last_bars_said()),
-            Some(asked) => {
-                let named = movement(score, asked)?;
-                let (alone, _) = score.movement_alone(named).unwrap_or_default();
-                let name = score.movements[named].name();
-                format!("{name} has no bar {missing}; {}", alone.last_bars_said())
-            }
-        }));
+    let typed = score.passage(text).map_err(|misread| Failure::Misread {
+        option: "--bars",
+        text: text.to_owned(),
+        misread,
+    })?;
+    if let Some(part) = &typed.section {
+        return Err(failed(format!("it names {part}, where only bars are asked for; say it with --part")));
     }
-    // Two bars of one number are the two halves of a bar that a repeat splits: both are meant.
-    let found = within.iter().find_map(|movement| {
-        let from = movement.clone().find(|bar| is(bar, from))?;
-        let to = movement.clone().rev().find(|bar| is(bar, to))?;
-        (from <= to).then_some(from..=to)
-    });
-    found.ok_or_else(|| failed("the second bar comes before the first".into()))
+    let named = typed.movement.as_deref().and_then(|named| score.movement_named(named));
+    if let (Some(asked), Some(_), true) = (asked, named, named != within) {
+        return Err(failed(format!("it is of another movement than --movement {asked}")));
+    }
+    score.bars_of(&typed, within).map_err(|not_there| failed(not_there.to_string()))
 }
 
 /// The index of the movement that `--movement` names.

@@ -4,6 +4,7 @@ use std::fmt;
 use std::path::PathBuf;
 
 use arcata_files::FileError;
+use arcata_score::places::Misread;
 
 /// Why a command could not run.
 #[derive(Debug)]
@@ -82,6 +83,12 @@ pub(crate) enum Failure {
     TwoInOne {
         path: PathBuf,
     },
+    /// No place at all.
+    Misread {
+        option: &'static str,
+        text: String,
+        misread: Misread,
+    },
     Anchor {
         text: String,
         why: String,
@@ -148,6 +155,7 @@ impl fmt::Display for Failure {
                     "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
                 )
             }
+            Self::Misread { option, text, misread } => write!(f, "{option} \"{text}\": {misread}"),
             Self::Movement { asked, there } => {
                 write!(
                     f,
@@ -170,9 +178,9 @@ impl fmt::Display for Failure {
                 )
             }
             Self::Aside { path, why } => {
-                write!(f, "{}, {why}. Mend it, or review with --tell-all.", path.display())
+                write!(f, "{}, {} Mend it, or review with --tell-all.", path.display(), ended(why))
             }
-            Self::AsideEntry { text, why } => write!(f, "Nothing was set aside: {text}: {why}."),
+            Self::AsideEntry { text, why } => write!(f, "Nothing was set aside: {text}: {}", ended(why)),
             Self::BarsOfSeveral { bars, movements, such_as } => {
                 let many = if bars.contains('-') { "bars" } else { "bar" };
                 let (last, others) =
@@ -192,13 +200,15 @@ impl fmt::Display for Failure {
             Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(
                 f,
-                "--anchor \"{text}\": {why}. Write the part if there are several, bar/beat, and down, up, \
-                 hook or retake, such as \"60/1 down\" or \"Viola 12/2.5 up\"."
+                "--anchor \"{text}\": {} Write the part if there are several, bar/beat, and down, up, \
+                 hook or retake, such as \"60/1 down\" or \"Viola 12/2½ up\".",
+                ended(why)
             ),
             Self::Ending { text, why } => {
                 write!(
                     f,
-                    "--end \"{text}\": {why}. Write a printed bar number and down or up, such as \"8 down\"."
+                    "--end \"{text}\": {} Write a printed bar number and down or up, such as \"8 down\".",
+                    ended(why)
                 )
             }
             Self::Part { asked, known } => {
@@ -236,6 +246,11 @@ impl fmt::Display for Failure {
             ),
         }
     }
+}
+
+/// A sentence with its end, where it has none yet.
+fn ended(sentence: &str) -> String {
+    format!("{sentence}{}", if sentence.ends_with(['.', '?']) { "" } else { "." })
 }
 
 impl From<FileError> for Failure {

@@ -112,6 +112,10 @@ pub(crate) struct CompareArguments {
     /// The layer after
     #[arg(value_name = "AFTER")]
     pub(crate) after: PathBuf,
+    /// The score of the layers: places are then said by bar and beat. Without it a layer knows no metre, and says how far
+    /// into the bar a note stands: "bar 12 after 3/8"
+    #[arg(long, value_name = "SCORE")]
+    pub(crate) score: Option<PathBuf>,
 }
 
 #[derive(Debug, Args)]
@@ -129,6 +133,9 @@ pub(crate) struct MergeArguments {
     /// first that fits counts
     #[arg(long, value_name = "[PART=]OWNER")]
     pub(crate) prefer: Vec<String>,
+    /// The score of the layers: conflicts are then told by bar and beat
+    #[arg(long, value_name = "SCORE")]
+    pub(crate) score: Option<PathBuf>,
     /// Write the merged layer here
     #[arg(long, value_name = "FILE")]
     pub(crate) out: PathBuf,
@@ -148,7 +155,7 @@ pub(crate) struct SpreadArguments {
     /// The parts that get them; all bowed ones unless said
     #[arg(long, value_name = "PART")]
     pub(crate) to: Vec<String>,
-    /// Only from these bars, by printed number: 12 or 5-8
+    /// Only from these bars: 12, 5-8, "II, bar 12"
     #[arg(long, value_name = "BARS")]
     pub(crate) bars: Option<String>,
     /// Also to passages elsewhere that repeat the music

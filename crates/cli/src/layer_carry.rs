@@ -2,8 +2,8 @@
 
 use std::process::ExitCode;
 
-use arcata_layer::LayerError;
 use arcata_layer::identity::{Kinship, kinship};
+use arcata_layer::{Addresses, LayerError};
 
 use crate::failure::Failure;
 use crate::files;
@@ -28,7 +28,8 @@ pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
         carried.doubtful.len(),
         carried.orphaned.len()
     ));
-    list("Look at these:", &carried.doubtful);
-    list("Kept in the layer without a note:", &carried.orphaned);
+    let (old, new) = (Addresses::new(&old), Addresses::new(&new));
+    list("Look at these:", carried.doubtful.iter().map(|doubtful| doubtful.said(&old, &new)));
+    list("Kept in the layer without a note:", carried.orphaned.iter().map(|orphan| orphan.said(&old)));
     Ok(exit(carried.doubtful.is_empty() && carried.orphaned.is_empty()))
 }

@@ -5,9 +5,9 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arcata_layer::{
-    Addresses, Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Trust,
+    Addresses, Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Place, Trust,
 };
-use arcata_score::Score;
+use arcata_score::{Score, places};
 use arcata_xml::{Document, Limits, ScoreFile};
 
 use crate::failure::Failure;
@@ -121,7 +121,10 @@ fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
         arguments.layer.display(),
         arguments.out.display()
     ));
-    let staying = lifted.staying.iter().map(|mark| format!("{}, bar {}: {}", mark.part, mark.bar, mark.why));
+    let staying = lifted
+        .staying
+        .iter()
+        .map(|mark| format!("{}, {}: {}", mark.part, places::bar_said("bar", None, &mark.bar), mark.why));
     list("Marks that stay in the score:", staying);
     Ok(exit(lifted.staying.is_empty()))
 }
@@ -218,20 +221,32 @@ fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
 fn run_compare(arguments: &CompareArguments) -> Result<ExitCode, Failure> {
     let (before, after) = (open_layer(&arguments.before)?, open_layer(&arguments.after)?);
     let differences = arcata_layer::compare(&before.layer, &after.layer);
-    let said = |entries: &[Entry]| {
-        let words: Vec<String> = entries.iter().map(|entry| entry.mark.words()).collect();
-        if words.is_empty() { "nothing".to_owned() } else { words.join(" and ") }
-    };
+    let score = arguments.score.as_deref().map(open_score).transpose()?;
+    let addresses = score.as_ref().map(|(_, score)| Addresses::new(score));
     for difference in &differences {
         files::show(&format!(
             "{}: {} → {}\n",
-            difference.place,
-            said(&difference.before),
-            said(&difference.after)
+            place_said(&difference.place, addresses.as_ref()),
+            marks_said(&difference.before, addresses.as_ref()),
+            marks_said(&difference.after, addresses.as_ref())
         ));
     }
     files::complain(&format!("{} differences", differences.len()));
     Ok(exit(differences.is_empty()))
+}
+
+/// A place, by bar and beat where the score is known.
+fn place_said(place: &Place, addresses: Option<&Addresses<'_>>) -> String {
+    addresses.map_or_else(|| place.to_string(), |addresses| addresses.said(place))
+}
+
+fn marks_said(entries: &[Entry], addresses: Option<&Addresses<'_>>) -> String {
+    let said = |entry: &Entry| match addresses {
+        Some(addresses) => entry.mark.words_in(addresses, &entry.place.part),
+        None => entry.mark.words(),
+    };
+    let words: Vec<String> = entries.iter().map(said).collect();
+    if words.is_empty() { "nothing".to_owned() } else { words.join(" and ") }
 }
 
 fn run_merge(arguments: &MergeArguments) -> Result<ExitCode, Failure> {
@@ -258,8 +273,11 @@ fn run_merge(arguments: &MergeArguments) -> Result<ExitCode, Failure> {
         layer.conflicts.len(),
         overruled.len()
     ));
-    list("Settled by rule:", overruled.iter().map(conflict));
-    list("To settle, both kept:", layer.conflicts.iter().map(conflict));
+    let score = arguments.score.as_deref().map(open_score).transpose()?;
+    let addresses = score.as_ref().map(|(_, score)| Addresses::new(score));
+    let said = |one: &arcata_layer::Conflict| conflict(one, addresses.as_ref());
+    list("Settled by rule:", overruled.iter().map(said));
+    list("To settle, both kept:", layer.conflicts.iter().map(said));
     Ok(exit(layer.conflicts.is_empty()))
 }
 
@@ -273,18 +291,14 @@ fn rule(text: &str) -> MergeRule {
     }
 }
 
-fn conflict(conflict: &arcata_layer::Conflict) -> String {
-    let said = |entries: &[Entry]| {
-        let words: Vec<String> = entries.iter().map(|entry| entry.mark.words()).collect();
-        if words.is_empty() { "nothing".to_owned() } else { words.join(" and ") }
-    };
+fn conflict(conflict: &arcata_layer::Conflict, addresses: Option<&Addresses<'_>>) -> String {
     format!(
         "{}: {} wants {}, {} wants {}",
-        conflict.place,
+        place_said(&conflict.place, addresses),
         conflict.first_owner,
-        said(&conflict.first),
+        marks_said(&conflict.first, addresses),
         conflict.second_owner,
-        said(&conflict.second)
+        marks_said(&conflict.second, addresses)
     )
 }
 
@@ -292,7 +306,8 @@ fn run_check(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let (file, score) = open_score(&arguments.score)?;
     let opened = open_layer(&arguments.layer)?;
     let remarks = arcata_layer::check(&opened.layer, file.document(), &score);
-    remarks.iter().for_each(|remark| files::show(&format!("{remark}\n")));
+    let addresses = Addresses::new(&score);
+    remarks.iter().for_each(|remark| files::show(&format!("{}\n", remark.said(&addresses))));
     files::complain(&format!("{} bowings, {} remarks", opened.layer.entries.len(), remarks.len()));
     Ok(exit(remarks.is_empty()))
 }

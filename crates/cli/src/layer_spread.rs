@@ -4,7 +4,7 @@ use std::process::ExitCode;
 
 use arcata_analysis::Config;
 use arcata_bow::together::groups;
-use arcata_layer::{GoingTogether, LowStrings, Reach, SpreadChoice};
+use arcata_layer::{Addresses, GoingTogether, LowStrings, Reach, SpreadChoice};
 use arcata_score::Score;
 
 use crate::failure::Failure;
@@ -28,7 +28,8 @@ pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
         together: going_together(&score)?,
     };
     let spread = arcata_layer::spread(&opened.layer, &score, &choice);
-    list("Proposed:", &spread.proposed);
+    let addresses = Addresses::new(&score);
+    list("Proposed:", spread.proposed.iter().map(|proposed| proposed.said(&addresses)));
     list("Not spread:", &spread.not_spread);
     if let Some(out) = &arguments.out {
         not_over(out, &[&arguments.score])?;

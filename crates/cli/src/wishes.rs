@@ -5,8 +5,8 @@ use std::ops::RangeInclusive;
 
 use arcata_bow::plan::{Anchor, Ending};
 use arcata_bow::{Line, Link};
-use arcata_review::beats::beat_in_bar;
-use arcata_review::words::beat_text;
+use arcata_layer::{PitchName, shorthand};
+use arcata_score::places::{self, BarName, Passage, Within, beat_said, label_said};
 use arcata_score::{BowDirection, Length, Score};
 
 use crate::bars;
@@ -14,13 +14,13 @@ use crate::failure::Failure;
 use crate::studio::Desk;
 
 /// An anchor as typed: `60/1 down`, `Viola 60/2½ up`, `II: 12/3 down retake`.
-struct Typed<'a> {
+struct Typed {
     /// The movement, where one is named.
-    movement: Option<&'a str>,
+    movement: Option<String>,
     /// The part, empty when there is none.
     part: String,
-    bar: &'a str,
-    beat: Length,
+    bar: BarName,
+    within: Within,
     direction: Option<BowDirection>,
     link: Option<Link>,
 }
@@ -31,8 +31,8 @@ pub(crate) fn anchors(desk: &Desk, texts: &[String]) -> Result<Vec<Vec<Anchor>>,
     let mut found = vec![Vec::new(); lines.len()];
     for text in texts {
         let failed = |why: String| Failure::Anchor { text: text.clone(), why };
-        let typed = typed(text).map_err(failed)?;
-        let movement = match typed.movement {
+        let typed = typed(score, text).map_err(failed)?;
+        let movement = match &typed.movement {
             Some(asked) => Some(bars::movement(score, asked)?),
             None => {
                 let mut of = shown.iter().map(|line| lines[*line].movement);
@@ -40,23 +40,23 @@ pub(crate) fn anchors(desk: &Desk, texts: &[String]) -> Result<Vec<Vec<Anchor>>,
                 first.filter(|first| of.all(|other| other == *first))
             }
         };
-        let mut meant = meant(lines, shown, &typed.part).map_err(failed)?;
+        let mut meant = meant(score, lines, shown, &typed.part).map_err(failed)?;
         meant.retain(|line| movement.is_none_or(|movement| lines[*line].movement == movement));
         let mut places = Vec::new();
-        for line in meant {
-            if let Some(stroke) = stroke_at(score, &lines[line], typed.bar, typed.beat) {
-                places.push((line, Anchor { stroke, direction: typed.direction, link: typed.link }));
+        for line in &meant {
+            if let Some(stroke) = stroke_at(score, &lines[*line], &typed) {
+                places.push((*line, Anchor { stroke, direction: typed.direction, link: typed.link }));
             }
         }
         if places.is_empty() {
-            return Err(failed(nothing_begins(score, lines, shown, &typed)));
+            return Err(failed(nothing_begins(score, lines, &meant, &typed)));
         }
         let of: BTreeSet<usize> = places.iter().map(|(line, _)| lines[*line].movement).collect();
         if of.len() > 1 {
             let numbers: Vec<&str> = of.iter().map(|of| score.movements[*of].number.as_str()).collect();
             return Err(failed(format!(
                 "bar {} stands in the movements {}: write one before it, such as \"{}: {text}\"",
-                typed.bar,
+                label_said("bar", &typed.bar.label),
                 numbers.join(", "),
                 numbers[0]
             )));
@@ -68,16 +68,26 @@ pub(crate) fn anchors(desk: &Desk, texts: &[String]) -> Result<Vec<Vec<Anchor>>,
     Ok(found)
 }
 
-fn typed(text: &str) -> Result<Typed<'_>, String> {
-    let (movement, text) = in_movement(text);
-    let words: Vec<&str> = text.split_whitespace().collect();
-    let place = words.iter().rposition(|word| word.contains('/')).ok_or("no bar and beat are named")?;
-    let (bar, beat) = words[place].split_once('/').unwrap_or((words[place], ""));
-    let beat = beat_typed(beat).ok_or_else(|| format!("\"{beat}\" is no beat"))?;
-    let mut typed =
-        Typed { movement, part: words[..place].join(" "), bar, beat, direction: None, link: None };
-    for word in &words[place + 1..] {
-        match *word {
+fn typed(score: &Score, text: &str) -> Result<Typed, String> {
+    let (passage, rest) = places::leading(text).map_err(|misread| misread.to_string())?;
+    let passage = score.with_its_names(passage);
+    let Passage { movement, section, from, to } = passage;
+    match (&to, from.within) {
+        (Some(_), _) => return Err("it names a stretch, where one stroke is fixed".to_owned()),
+        (None, Within::Bar) => return Err("no beat is named".to_owned()),
+        (None, Within::Note(_)) => return Err("strokes are named by their beats, not by notes".to_owned()),
+        (None, Within::Beat(_) | Within::After(_)) => {}
+    }
+    let mut typed = Typed {
+        movement,
+        part: section.unwrap_or_default(),
+        bar: from.bar.unwrap_or_else(|| BarName::new("")),
+        within: from.within,
+        direction: None,
+        link: None,
+    };
+    for word in without_the_note(rest, &mut typed.part) {
+        match word {
             "down" => typed.direction = Some(BowDirection::Down),
             "up" => typed.direction = Some(BowDirection::Up),
             "hook" => typed.link = Some(Link::Hooked),
@@ -91,47 +101,26 @@ fn typed(text: &str) -> Result<Typed<'_>, String> {
     Ok(typed)
 }
 
-/// The movement that a text begins with, before a colon, and the rest.
-fn in_movement(text: &str) -> (Option<&str>, &str) {
-    match text.split_once(':') {
-        Some((movement, rest)) => (Some(movement.trim()), rest.trim()),
-        None => (None, text.trim()),
+/// What the stroke should do, of the words behind a place. A printed place may end in the pitch of its note or in the
+/// section: "bar 23, beat 1, F5", "bar 23, beat 1  Violin".
+fn without_the_note<'t>(rest: &'t str, part: &mut String) -> Vec<&'t str> {
+    let is_asked = |word: &&str| ["down", "up", "hook", "retake"].contains(word);
+    let words: Vec<&str> = rest.trim_start_matches([',', ' ']).split_whitespace().collect();
+    let asked = words.iter().rev().take_while(|word| is_asked(word)).count();
+    let (before, asked) = words.split_at(words.len() - asked);
+    match before {
+        [] => asked.to_vec(),
+        [pitch] if PitchName::parse(pitch).is_some() => asked.to_vec(),
+        name if part.is_empty() && !asked.is_empty() => {
+            *part = name.join(" ");
+            asked.to_vec()
+        }
+        _ => words,
     }
-}
-
-/// A beat from 1: `3`, `3.5`, `3½`, `3+1/2`.
-fn beat_typed(text: &str) -> Option<Length> {
-    const SIGNS: [(char, i64, i64); 11] = [
-        ('½', 1, 2),
-        ('⅓', 1, 3),
-        ('⅔', 2, 3),
-        ('¼', 1, 4),
-        ('¾', 3, 4),
-        ('⅙', 1, 6),
-        ('⅚', 5, 6),
-        ('⅛', 1, 8),
-        ('⅜', 3, 8),
-        ('⅝', 5, 8),
-        ('⅞', 7, 8),
-    ];
-    let number = |text: &str| text.parse::<i64>().ok().filter(|number| (0..=9999).contains(number));
-    if let Some((whole, rest)) = text.split_once('+') {
-        let (above, below) = rest.split_once('/')?;
-        let below = number(below).filter(|below| *below > 0)?;
-        return Some(Length::new(number(whole)?, 1) + Length::new(number(above)?, below));
-    }
-    if let Some((whole, decimals)) = text.split_once('.') {
-        let below = 10i64.checked_pow(u32::try_from(decimals.len()).ok().filter(|count| *count <= 4)?)?;
-        return Some(Length::new(number(whole)?, 1) + Length::new(number(decimals)?, below));
-    }
-    if let Some((sign, above, below)) = SIGNS.into_iter().find(|(sign, ..)| text.ends_with(*sign)) {
-        return Some(Length::new(number(text.trim_end_matches(sign))?, 1) + Length::new(above, below));
-    }
-    Some(Length::new(number(text)?, 1))
 }
 
 /// The lines that a part's name means; without a name all that are shown, when they are of one part.
-fn meant(lines: &[Line], shown: &[usize], part: &str) -> Result<Vec<usize>, String> {
+fn meant(score: &Score, lines: &[Line], shown: &[usize], part: &str) -> Result<Vec<usize>, String> {
     let names = || lines.iter().map(|line| line.name.clone()).collect::<Vec<_>>().join(", ");
     if part.is_empty() {
         let parts: BTreeSet<usize> = shown.iter().map(|index| lines[*index].part).collect();
@@ -141,57 +130,59 @@ fn meant(lines: &[Line], shown: &[usize], part: &str) -> Result<Vec<usize>, Stri
             _ => Err(format!("several parts are shown; name one before the bar: {}", names())),
         };
     }
-    let asked = part.to_lowercase();
-    let name = |index: &usize| lines[*index].name.to_lowercase();
-    let exact: Vec<usize> = (0..lines.len()).filter(|index| name(index) == asked).collect();
-    let begun: Vec<usize> = (0..lines.len()).filter(|index| name(index).starts_with(&asked)).collect();
-    match (exact.is_empty(), begun.is_empty()) {
-        (false, _) => Ok(exact),
-        (true, false) => Ok(begun),
-        (true, true) => Err(format!("no line is called \"{part}\": {}", names())),
-    }
+    // In lists the comma of "Viola, voice 2" is left out.
+    let plain = |name: &str| name.to_lowercase().replace(", voice", " voice");
+    let asked = plain(part);
+    let those = |test: &dyn Fn(&Line) -> bool| -> Vec<usize> {
+        (0..lines.len()).filter(|index| test(&lines[*index])).collect()
+    };
+    let exact = those(&|line| plain(&line.name) == asked);
+    let begun = those(&|line| plain(&line.name).starts_with(&asked));
+    let known = shorthand::parts_named(score, part).unwrap_or_default();
+    let section = those(&|line| known.contains(&line.part));
+    let found = [exact, begun, section].into_iter().find(|found| !found.is_empty());
+    found.ok_or_else(|| format!("no line is called \"{part}\": {}", names()))
 }
 
-fn beats_in<'a>(
-    score: &'a Score,
-    line: &'a Line,
-    bar: &'a str,
-) -> impl Iterator<Item = (usize, Length)> + 'a {
-    let strokes = line.strokes.iter().enumerate();
-    strokes.filter_map(move |(index, stroke)| {
-        score.bars.get(stroke.bar as usize).filter(|found| found.label == bar)?;
-        let meter = score.parts.get(line.part)?.meter_at(stroke.bar)?;
-        Some((index, beat_in_bar(meter, stroke.offset)))
+/// The bars of the line's movement that are meant.
+fn bars_meant(score: &Score, line: &Line, bar: &BarName) -> Vec<u32> {
+    let movement = score.movements.get(line.movement);
+    score.bars_called(bar, movement.map_or(0..=u32::MAX, |movement| movement.bars.clone()))
+}
+
+fn stroke_at(score: &Score, line: &Line, typed: &Typed) -> Option<usize> {
+    bars_meant(score, line, &typed.bar).into_iter().find_map(|bar| {
+        let offset = score.offset_of(line.part, bar, typed.within).ok().flatten()?;
+        line.strokes.iter().position(|stroke| stroke.bar == bar && stroke.offset == offset)
     })
 }
 
-fn stroke_at(score: &Score, line: &Line, bar: &str, beat: Length) -> Option<usize> {
-    beats_in(score, line, bar).find(|(_, found)| *found == beat).map(|(index, _)| index)
-}
-
-fn nothing_begins(score: &Score, lines: &[Line], shown: &[usize], typed: &Typed<'_>) -> String {
-    if !score.bars.iter().any(|bar| bar.label == typed.bar) {
-        return format!("the score has no bar {}; {}", typed.bar, score.last_bars_said());
+fn nothing_begins(score: &Score, lines: &[Line], meant: &[usize], typed: &Typed) -> String {
+    let movement = typed.movement.as_deref().and_then(|asked| score.movement_named(asked));
+    let within = movement.map_or(0..=u32::MAX, |movement| score.movements[movement].bars.clone());
+    if score.bars_called(&typed.bar, within).is_empty() {
+        return score.no_bar(&typed.bar, movement).to_string();
     }
-    let meant = meant(lines, shown, &typed.part).unwrap_or_default();
-    let mut beats: Vec<Length> = meant
-        .iter()
-        .flat_map(|line| beats_in(score, &lines[*line], typed.bar))
-        .map(|(_, beat)| beat)
-        .collect();
+    let beats_of = |line: &usize| -> Vec<Length> {
+        let line = &lines[*line];
+        let bars = bars_meant(score, line, &typed.bar);
+        let there = line.strokes.iter().filter(|stroke| bars.contains(&stroke.bar));
+        there.map(|stroke| score.beat_at(line.part, stroke.bar, stroke.offset)).collect()
+    };
+    let mut beats: Vec<Length> = meant.iter().flat_map(beats_of).collect();
     beats.sort_unstable();
     beats.dedup();
-    let told: Vec<String> = beats.into_iter().map(beat_text).collect();
+    let told: Vec<String> = beats.into_iter().map(beat_said).collect();
+    let bar = places::bar_said("bar", None, &typed.bar.label);
     if told.is_empty() {
-        format!("no stroke begins in bar {}", typed.bar)
-    } else {
-        format!(
-            "no stroke begins at bar {}, beat {}; strokes begin there at beat {}",
-            typed.bar,
-            beat_text(typed.beat),
-            told.join(", ")
-        )
+        return format!("no stroke begins in {bar}");
     }
+    let place = match typed.within {
+        Within::Beat(beat) => places::at_beat(&bar, &beat_said(beat)),
+        Within::After(length) => format!("{bar} after {length}"),
+        Within::Bar | Within::Note(_) => bar,
+    };
+    format!("no stroke begins at {place}; strokes begin there at beat {}", told.join(", "))
 }
 
 /// `8 down`, `II: 8 down`: the bar (an index) and the bow on which it should end. Without a movement the bar is looked
@@ -202,27 +193,33 @@ pub(crate) fn ending(
     text: &str,
 ) -> Result<(u32, BowDirection), Failure> {
     let failed = |why: String| Failure::Ending { text: text.to_owned(), why };
-    let (movement, rest) = in_movement(text);
-    let within = match movement {
-        Some(asked) => score.movements[bars::movement(score, asked)?].bars.clone(),
-        None => 0..=u32::MAX,
-    };
-    let (bar, bow) =
-        rest.rsplit_once(' ').ok_or_else(|| failed("a bar and a bow are expected".to_owned()))?;
+    let (passage, bow) = places::leading(text).map_err(|misread| failed(misread.to_string()))?;
+    let passage = score.with_its_names(passage);
+    let movement = passage.movement.as_deref().map(|asked| bars::movement(score, asked)).transpose()?;
+    if let Some(part) = &passage.section {
+        return Err(failed(format!("it names {part}, where only a bar is asked for; say it with --part")));
+    }
+    if passage.to.is_some() {
+        return Err(failed("it names a stretch, where one bar is ended".to_owned()));
+    }
     let direction = match bow {
         "down" => BowDirection::Down,
         "up" => BowDirection::Up,
+        "" => return Err(failed("a bar and a bow are expected".to_owned())),
         other => return Err(failed(format!("\"{other}\" is neither down nor up"))),
     };
-    let bar = bar.trim();
-    let named = |index: &u32| within.contains(index) && score.bar_label(*index) == bar;
-    let all = 0..u32::try_from(score.bars.len()).unwrap_or(u32::MAX);
-    let found = bars.clone().find(named).or_else(|| {
-        let mut all = all;
-        all.find(named)
-    });
-    let missing = || failed(format!("there is no bar {bar}; {}", score.last_bars_said()));
-    found.map(|bar| (bar, direction)).ok_or_else(missing)
+    let within = movement.map_or(0..=u32::MAX, |movement| score.movements[movement].bars.clone());
+    let (bar, _) = passage.bars();
+    let found = score.bars_called(&bar, within);
+    let first = found.iter().find(|index| bars.contains(*index)).or(found.first());
+    let missing = || {
+        failed(format!(
+            "there is no {}; {}",
+            places::bar_said("bar", None, &bar.label),
+            score.last_bars_said()
+        ))
+    };
+    first.map(|bar| (*bar, direction)).ok_or_else(missing)
 }
 
 /// What the ending asks of a line: the last note that it begins before the bar's end; `None` where the
@@ -240,27 +237,28 @@ mod tests {
     use super::*;
 
     #[test]
-    fn beats_are_read_as_people_write_them() {
-        for (text, beat) in [
-            ("1", Length::new(1, 1)),
-            ("3.5", Length::new(7, 2)),
-            ("3½", Length::new(7, 2)),
-            ("2+1/3", Length::new(7, 3)),
-        ] {
-            assert_eq!(beat_typed(text), Some(beat), "{text}");
-        }
-        for text in ["", "x", "3.", "3+1/0", "-1", "1.23456"] {
-            assert_eq!(beat_typed(text), None, "{text}");
-        }
-    }
-
-    #[test]
     fn an_anchor_is_a_place_and_what_to_do() {
-        let anchor = typed("Violin II 60/2½ down retake").unwrap();
-        assert_eq!((anchor.part.as_str(), anchor.bar), ("Violin II", "60"));
-        assert_eq!((anchor.direction, anchor.link), (Some(BowDirection::Down), Some(Link::Retake)));
-        assert!(typed("60 down").is_err());
-        assert!(typed("60/1").is_err());
-        assert!(typed("60/1 sideways").is_err());
+        let score = Score::default();
+        let read = |text: &str| {
+            typed(&score, text)
+                .map(|typed| (typed.part, typed.bar.label, typed.within, typed.direction, typed.link))
+        };
+        let half = Within::Beat(Length::new(5, 2));
+        let down = Some(BowDirection::Down);
+        let anchored = |part: &str| Ok((part.to_owned(), "60".to_owned(), half, down, Some(Link::Retake)));
+        for text in [
+            "Violin II 60/2½ down retake",
+            "Violin II, bar 60, beat 2½ down retake",
+            "bar 60, beat 2½  Violin II down retake",
+            "Violin II, Takt 60, Schlag 2 1/2 down retake",
+            "Violin II: m. 60, beat 5/2 down retake",
+            "Violin II, bar 60, beat 2½, F5 down retake",
+        ] {
+            assert_eq!(read(text), anchored("Violin II"), "{text}");
+        }
+        assert_eq!(read("60/2½ down retake"), anchored(""));
+        for wrong in ["60 down", "60/1", "60/1 sideways", "60-61 down", "60/n2 down", "down", "60/0 down"] {
+            assert!(read(wrong).is_err(), "{wrong}");
+        }
     }
 }

@@ -224,7 +224,10 @@ fn a_spread_takes_the_groups_of_the_planner_and_the_layer_remembers_what_it_did_
     command.args(["layer", "spread"]).arg(demo("ferry-bell-quartet.musicxml")).current_dir(path);
     command.args(["--layer", "a.json", "--from", "Violin I", "--to", "Viola", "--out", "a.json"]);
     let told = text(&command.output().expect("runs").stdout);
-    assert!(told.contains("Viola, bar 5, G3: down-bow") && told.contains("but for some notes"), "{told}");
+    assert!(
+        told.contains("Viola, bar 5, beat 1, G3: down-bow") && told.contains("but for some notes"),
+        "{told}"
+    );
     let layer = arcata_layer::read(&std::fs::read(path.join("a.json")).expect("there")).expect("a layer");
     assert_eq!(layer.entries.len(), 3);
     let left: Vec<(&str, &str)> =

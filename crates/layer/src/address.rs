@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::fmt;
 
-use arcata_score::beats::{beat_in_bar, beat_text};
+use arcata_score::places;
 use arcata_score::{Length, Note, NoteId, NoteKind, Part, Score};
 
 use crate::model::{PitchName, Place, Spot};
@@ -18,7 +18,7 @@ use crate::model::{PitchName, Place, Spot};
 /// let addresses = Addresses::new(&score);
 /// let note = arcata_score::NoteId(2);
 /// let place = addresses.place(0, note).unwrap();
-/// assert_eq!(place.to_string(), "violin, bar 1 + 1/2, E5");
+/// assert_eq!(place.to_string(), "violin, bar 1 after 1/2, E5");
 /// assert_eq!(addresses.find(&place).unwrap().note, note);
 /// ```
 #[derive(Debug)]
@@ -86,7 +86,8 @@ impl fmt::Display for NotFound {
             }
             Self::OtherBar { label } => write!(
                 out,
-                "the bar at this position is bar {label} now; carry the layer over to the revised score"
+                "the bar at this position is {} now; carry the layer over to the revised score",
+                places::bar_said("bar", None, label)
             ),
             Self::Nothing => write!(out, "no note begins there"),
             Self::Rest => write!(out, "a rest stands there"),
@@ -170,26 +171,25 @@ impl<'s> Addresses<'s> {
     /// let addresses = Addresses::new(&score);
     /// let place = addresses.place(0, arcata_score::NoteId(3)).ok_or("an address")?;
     /// assert_eq!(addresses.said(&place), "violin, bar 1, beat 3½, F5");
-    /// assert_eq!(place.to_string(), "violin, bar 1 + 5/8, F5");
+    /// assert_eq!(place.to_string(), "violin, bar 1 after 5/8, F5");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
     pub fn said(&self, place: &Place) -> String {
-        let score = self.score();
-        let found = self.find(place).ok().and_then(|found| {
-            let note = score.parts.get(found.part)?.notes.get(found.note.0 as usize)?;
-            Some((note.bar, score.parts[found.part].meter_at(note.bar)?))
-        });
-        let Some((bar, meter)) = found else { return place.to_string() };
-        let movements = score.movements.len() > 1;
-        let movement = score.movements.get(score.movement_of(bar)).filter(|_| movements);
-        let movement = movement.map_or_else(String::new, |movement| format!("{}, ", movement.number));
-        let beat = beat_text(beat_in_bar(meter, place.spot.offset));
-        // What else names the note stands behind the bar and how far into it.
-        let whole = place.spot.to_string();
-        let plain = Spot { offset: Length::ZERO, ..place.spot.clone() }.to_string();
-        let further = plain.strip_prefix(&format!("bar {}", place.spot.bar)).unwrap_or(&whole);
-        format!("{}, {movement}bar {}, beat {beat}{further}", place.part, place.spot.bar)
+        let Some(part) = self.part(&place.part) else { return place.to_string() };
+        let Ok(bar) = self.bar(&place.spot) else { return place.to_string() };
+        // Names of sections hold commas and numerals: a colon parts the movement from them.
+        let movement = self.score.movement_said(bar).map(places::numeral);
+        let movement = movement.map_or_else(String::new, |numeral| format!("{numeral}: "));
+        format!("{movement}{}, {}", place.part, self.spot_said(part, &place.spot))
+    }
+
+    /// A spot of a part as it is said where the score is known, without movement and part: `bar 1, beat 3½, F5`.
+    #[must_use]
+    pub fn spot_said(&self, part: usize, spot: &Spot) -> String {
+        let Ok(bar) = self.bar(spot) else { return spot.to_string() };
+        let beat = self.score.beat_at(part, bar, spot.offset);
+        format!("{}{}", places::place_said("bar", None, &spot.bar, beat), spot.note_said())
     }
 
     /// The note of a part that a spot names.

@@ -57,7 +57,8 @@ impl LeftOut {
     /// The same with its place by bar and beat, where the score is known.
     #[must_use]
     pub fn said(&self, addresses: &Addresses<'_>) -> String {
-        format!("{}, {}: {}", addresses.said(&self.entry.place), self.entry.mark.words(), self.why)
+        let mark = self.entry.mark.words_in(addresses, &self.entry.place.part);
+        format!("{}, {mark}: {}", addresses.said(&self.entry.place), self.why)
     }
 }
 

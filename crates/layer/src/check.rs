@@ -5,7 +5,7 @@ use std::fmt;
 use arcata_score::{NoteId, Part, Score, TieEnd};
 use arcata_xml::Document;
 
-use crate::address::Found;
+use crate::address::{Addresses, Found};
 use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
 use crate::model::{Entry, Layer, Mark, Place};
@@ -54,6 +54,15 @@ pub enum RemarkKind {
     Doubt,
 }
 
+impl Remark {
+    /// As it is said where the score is known: by bar and beat.
+    #[must_use]
+    pub fn said(&self, addresses: &Addresses<'_>) -> String {
+        let place = self.place.as_ref().map(|place| format!("{}: ", addresses.said(place)));
+        format!("{}{}", place.unwrap_or_default(), self.message)
+    }
+}
+
 impl fmt::Display for Remark {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match &self.place {
@@ -77,42 +86,43 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
         let message = format!(
             "{} wants {}, {} wants {}; keep one",
             conflict.first_owner,
-            wishes(&conflict.first),
+            wishes(&conflict.first, &session.addresses),
             conflict.second_owner,
-            wishes(&conflict.second)
+            wishes(&conflict.second, &session.addresses)
         );
         remarks.push(Remark { place: Some(conflict.place.clone()), kind: RemarkKind::Conflict, message });
     }
     let quarrels = Quarrels::of(&session, layer);
     let hooks = hook_slurs(&mut session, layer, &quarrels, document, score);
     for (index, entry) in layer.entries.iter().enumerate() {
+        let words = entry.mark.words_in(&session.addresses, &entry.place.part);
         let mut remark = |kind, message: String| {
             remarks.push(Remark { place: Some(entry.place.clone()), kind, message });
         };
         let doubled = layer.entries[..index].iter().rev().take_while(|other| other.place == entry.place);
         if doubled.into_iter().any(|other| other.says_the_same(entry)) {
-            remark(RemarkKind::Double, format!("{} stands there twice; keep one", entry.mark.words()));
+            remark(RemarkKind::Double, format!("{words} stands there twice; keep one"));
             continue;
         }
         if let Some(doubt) = &entry.doubt {
-            let message = format!("{}, carried with doubt: {doubt}", entry.mark.words());
+            let message = format!("{words}, carried with doubt: {doubt}");
             remark(RemarkKind::Doubt, message);
         }
         match session.addresses.find(&entry.place) {
             Err(crate::NotFound::Rest) => {
-                let message = format!("{} on a rest; move it to a note or take it out", entry.mark.words());
+                let message = format!("{words} on a rest; move it to a note or take it out");
                 remark(RemarkKind::OnRest, message);
             }
-            Err(why) => remark(RemarkKind::NoNote, format!("{}: {why}", entry.mark.words())),
+            Err(why) => remark(RemarkKind::NoNote, format!("{words}: {why}")),
             Ok(at) => {
                 if let Some(count) = quarrels.of_count(at, &entry.mark) {
-                    let message = format!("{}, and {count} answers in all; keep one", entry.mark.words());
+                    let message = format!("{words}, and {count} answers in all; keep one");
                     remark(RemarkKind::Contradiction, message);
                 } else if let Some(why) = quarrels.of_slur(at, &entry.mark) {
-                    remark(RemarkKind::Contradiction, format!("{}: {why}", entry.mark.words()));
+                    remark(RemarkKind::Contradiction, format!("{words}: {why}"));
                 } else if entry.mark.is_hook_slur() {
                     if let Some(why) = hooks.refused(at) {
-                        remark(RemarkKind::HookSlur, format!("{}: {why}", entry.mark.words()));
+                        remark(RemarkKind::HookSlur, format!("{words}: {why}"));
                     }
                 } else if let Some((kind, message)) = look_at(&mut session, layer, entry, at) {
                     remark(kind, message);
@@ -139,8 +149,9 @@ fn hook_slurs(
     HookSlurs::of(session, &mut layer.entries.clone(), &judged)
 }
 
-fn wishes(entries: &[Entry]) -> String {
-    let said: Vec<String> = entries.iter().map(|entry| entry.mark.words()).collect();
+fn wishes(entries: &[Entry], addresses: &Addresses<'_>) -> String {
+    let said = entries.iter().map(|entry| entry.mark.words_in(addresses, &entry.place.part));
+    let said: Vec<String> = said.collect();
     if said.is_empty() { "nothing".to_owned() } else { said.join(" and ") }
 }
 

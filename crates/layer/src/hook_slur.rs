@@ -481,8 +481,10 @@ fn slurred(session: &mut Session<'_, '_>, one: &Candidate, judged: &Judged<'_>) 
     };
     let over = judged.slurs.standing(session, one.at.part).into_iter().find(|slur| touches(*slur))?;
     let addresses = &session.addresses;
-    let named =
-        |note: NoteId| addresses.spot(one.at.part, note).map_or(String::new(), |spot| spot.to_string());
+    let named = |note: NoteId| {
+        let spot = addresses.spot(one.at.part, note);
+        spot.map_or_else(String::new, |spot| addresses.spot_said(one.at.part, &spot))
+    };
     Some(format!(
         "the slur from {} to {} covers or touches its notes; take that slur off first, or write the hook as marks",
         named(over.0),

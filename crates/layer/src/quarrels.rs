@@ -83,7 +83,11 @@ fn slur_wishes<'l>(session: &Session<'_, '_>, layer: &'l Layer) -> Vec<SlurWish<
         Some(SlurWish {
             at,
             mark: &entry.mark,
-            said: format!("{}, {}", entry.place.spot, entry.mark.words()),
+            said: format!(
+                "{}, {}",
+                session.addresses.spot_said(at.part, &entry.place.spot),
+                entry.mark.words_in(&session.addresses, &entry.place.part)
+            ),
             takes: ends.printed.map(key),
             draws: ends.wanted.map(key),
         })

@@ -139,7 +139,7 @@ impl<'s, 'd> Session<'s, 'd> {
     pub(crate) fn slur_ends(&self, entry: &Entry, at: Found) -> Result<SlurEnds, String> {
         let get = |spot: &Spot| match self.addresses.find_in(at.part, spot) {
             Ok(found) => Ok(found.note),
-            Err(why) => Err(format!("its other end, {spot}: {why}")),
+            Err(why) => Err(format!("its other end, {}: {why}", self.addresses.spot_said(at.part, spot))),
         };
         match &entry.mark {
             Mark::SlurAdded { to } => Ok(SlurEnds { printed: None, wanted: Some((at.note, get(to)?)) }),

@@ -20,11 +20,12 @@ pub(crate) struct Page {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 18] = [
+const WRITTEN: [&str; 19] = [
     "workbench",
     "review",
     "plan",
     "movements",
+    "places",
     "style-concert",
     "style-dance",
     "style-early",

@@ -45,7 +45,7 @@ pub fn marked(
     (layer, told): (&Layer, &ToldBows),
 ) -> Result<(Document, Score), String> {
     let WithLayer { document, left_out, .. } = with_layer(clean, layer, told)?;
-    view.leave_out(&left_out);
+    view.leave_out(&left_out, &Addresses::new(clean.1));
     let score = arcata_score::read(&document);
     Ok((document, score))
 }

@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use arcata_review::{Aside, AsideEntry, SetAside, UnusedSlurEntry};
+use arcata_score::places;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -101,10 +102,8 @@ impl AsideView {
 
 /// What an entry asks for, in words.
 fn asks(entry: &AsideEntry) -> String {
-    let bars = entry.bars.as_ref().map(|(first, last)| {
-        if first == last { format!("bar {first}") } else { format!("bars {first}-{last}") }
-    });
-    let beat = entry.beat.map(|beat| format!("beat {beat}"));
+    let bars = entry.bars.as_ref().map(|(first, last)| places::bars_said("bar", None, (first, last)));
+    let beat = entry.beat.map(|beat| format!("beat {}", places::beat_said(beat)));
     let movement = entry.movement.map(|movement| format!("movement {movement}"));
     let all = [entry.rule.clone(), entry.part.clone(), movement, bars, beat];
     all.into_iter().flatten().collect::<Vec<_>>().join(", ")

@@ -3,10 +3,10 @@
 use std::fmt::Write as _;
 
 use arcata_bow::audit::MarkClass;
+use arcata_score::places::{in_movement, label_said};
 use unicode_width::UnicodeWidthStr;
 
 use crate::marks_view::{CountsView, MarkView, MarkedPartView, MarksView};
-use crate::review_view::bar_said;
 use crate::style::{Ink, Page};
 use crate::text::{heading, pad};
 
@@ -88,8 +88,8 @@ fn part_text(out: &mut String, part: &MarkedPartView, page: Page) {
         for reason in reasons {
             let marks: Vec<&MarkView> = of_class().filter(|mark| mark.reason == reason).collect();
             let movements = marks.chunk_by(|a, b| a.movement == b.movement).map(|marks| {
-                let bars: Vec<&str> = marks.iter().map(|mark| mark.bar.as_str()).collect();
-                bar_said(marks[0].movement.as_ref(), &bars_text(&bars))
+                let bars: Vec<String> = marks.iter().map(|mark| label_said("bar", &mark.bar)).collect();
+                in_movement(marks[0].movement.as_deref(), format!("bar {}", bars_text(&bars)))
             });
             let bars = movements.collect::<Vec<_>>().join("; ");
             let said = format!("{}: {reason} · {} · {bars}", class.name(), marks.len());
@@ -99,14 +99,10 @@ fn part_text(out: &mut String, part: &MarkedPartView, page: Page) {
 }
 
 /// Bars named once each, in order; many are cut short.
-fn bars_text(bars: &[&str]) -> String {
+fn bars_text(bars: &[String]) -> String {
     const SHOWN: usize = 24;
-    let mut once: Vec<&str> = Vec::new();
-    for bar in bars {
-        if once.last() != Some(bar) {
-            once.push(bar);
-        }
-    }
+    let mut once = bars.to_vec();
+    once.dedup();
     let more = if once.len() > SHOWN { format!(" and {} more", once.len() - SHOWN) } else { String::new() };
     once.truncate(SHOWN);
     format!("{}{more}", once.join(", "))

@@ -7,7 +7,7 @@ use arcata_bow::audit::{AuditedMark, MarkClass};
 use arcata_bow::plan::least_marks;
 use arcata_bow::{Line, Plan, Profile};
 use arcata_review::beats::beat_in_bar;
-use arcata_review::words;
+use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{Length, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -193,8 +193,8 @@ impl MarkView {
             movement: score.movement_said(note.bar).map(str::to_owned),
             bar: score.bar_label(note.bar).to_owned(),
             bar_ordinal: note.bar + 1,
-            beat: beat.to_string(),
-            spoken_beat: words::beat_text(beat),
+            beat: beat_exact(beat),
+            spoken_beat: beat_said(beat),
             direction: direction_name(mark.direction),
             class: mark.reason.class().name(),
             reason: mark.reason.words(),

@@ -10,6 +10,7 @@ use arcata_bow::plan::{
 use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Profile, Road, Stroke, StrokeKind, Style, Weights};
 use arcata_review::beats::beat_in_bar;
 use arcata_review::{repair_words, words};
+use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{BowDirection, Length, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -309,8 +310,8 @@ impl StrokeView {
         Self {
             bar: bar_label(score, stroke.bar),
             bar_ordinal: stroke.bar + 1,
-            beat: beat.to_string(),
-            spoken_beat: words::beat_text(beat),
+            beat: beat_exact(beat),
+            spoken_beat: beat_said(beat),
             length: stroke.length.to_string(),
             seconds: stroke.duration.to_f64(),
             silence: stroke.silence_after.to_f64(),

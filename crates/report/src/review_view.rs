@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use arcata_bow::Line;
 use arcata_review::{Evidence, Finding, FindingPlace, Proposal, Reason};
+use arcata_score::places::{self, beat_exact};
 use arcata_score::{Movement, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -335,7 +336,7 @@ pub(crate) fn movement_of(score: &Score, line: &Line) -> Option<String> {
 
 /// A bar as people say it: "bar 17", "II, bar 17".
 pub(crate) fn bar_said(movement: Option<&String>, bar: &str) -> String {
-    movement.map_or_else(|| format!("bar {bar}"), |movement| format!("{movement}, bar {bar}"))
+    places::bar_said("bar", movement.map(String::as_str), bar)
 }
 
 impl PlaceView {
@@ -345,13 +346,19 @@ impl PlaceView {
         bar_said(self.movement.as_ref(), &self.bar)
     }
 
+    /// The place as people say it: "bar 17, beat 3½".
+    #[must_use]
+    pub fn said(&self) -> String {
+        places::at_beat(&self.bar_said(), &self.spoken_beat)
+    }
+
     pub(crate) fn of(place: &FindingPlace) -> Self {
         Self {
             section: place.section.clone(),
             movement: place.movement.clone(),
             bar: place.bar_label.clone(),
             bar_ordinal: place.bar + 1,
-            beat: place.beat.to_string(),
+            beat: beat_exact(place.beat),
             spoken_beat: place.beat_text(),
         }
     }

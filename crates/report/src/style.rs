@@ -7,6 +7,8 @@ use arcata_xml::seen;
 /// What begins an ink.
 const ESCAPE: char = '\u{1b}';
 
+use arcata_score::places::tokens::fraction_of;
+
 /// Whether text may carry colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub enum Colour {
@@ -94,20 +96,10 @@ impl Page {
         }
         let mut out = String::new();
         for letter in text.chars() {
-            match letter {
-                '½' => out.push_str(" 1/2"),
-                '⅓' => out.push_str(" 1/3"),
-                '⅔' => out.push_str(" 2/3"),
-                '¼' => out.push_str(" 1/4"),
-                '¾' => out.push_str(" 3/4"),
-                '⅙' => out.push_str(" 1/6"),
-                '⅚' => out.push_str(" 5/6"),
-                '⅛' => out.push_str(" 1/8"),
-                '⅜' => out.push_str(" 3/8"),
-                '⅝' => out.push_str(" 5/8"),
-                '⅞' => out.push_str(" 7/8"),
+            match fraction_of(letter) {
+                Some((above, below)) => out.push_str(&format!(" {above}/{below}")),
                 // Names of parts and works stay as they are.
-                other => out.push(other),
+                None => out.push(letter),
             }
         }
         out

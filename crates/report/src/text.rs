@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use arcata_bow::points;
+use arcata_score::places::{in_movement, label_said};
 use unicode_width::UnicodeWidthStr;
 
 use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
@@ -119,7 +120,7 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
     let left = if place.bar.is_empty() {
         place.section.clone()
     } else {
-        format!("{}, beat {}  {}", place.bar_said(), place.spoken_beat, place.section)
+        format!("{}  {}", place.said(), place.section)
     };
     let right = format!("{} {}", finding.severity, finding.rule);
     let left = page.bar.said(&left);
@@ -176,28 +177,34 @@ const KEPT: &str = "\u{a0}";
 /// Bars with their beats: "bar 3, beats 1 and 3; bar 4, beat 1"; where there are many, the bars alone,
 /// each once.
 fn further(places: &[PlaceView]) -> String {
-    const WITH_BEATS: usize = 6;
+    let movements = places.chunk_by(|one, other| one.movement == other.movement);
+    let many = places.len() > 6;
+    let said = movements.map(|places| if many { bars_alone(places) } else { bars_and_beats(places) });
+    said.collect::<Vec<_>>().join("; ")
+}
+
+fn bars_and_beats(places: &[PlaceView]) -> String {
+    let bars = places.chunk_by(|one, other| one.bar == other.bar).map(|places| {
+        let beats: Vec<String> = places.iter().map(|place| place.spoken_beat.clone()).collect();
+        let word = if beats.len() == 1 { "beat" } else { "beats" };
+        // A number stays on the line of its word.
+        let bar = places[0].bar_said().replace("bar ", &format!("bar{KEPT}"));
+        format!("{bar}, {word}{KEPT}{}", listed(&beats))
+    });
+    bars.collect::<Vec<_>>().join("; ")
+}
+
+fn bars_alone(places: &[PlaceView]) -> String {
     const BARS: usize = 10;
-    let mut bars: Vec<(&str, Vec<String>)> = Vec::new();
-    for place in places {
-        match bars.last_mut() {
-            Some((bar, beats)) if *bar == place.bar => beats.push(place.spoken_beat.clone()),
-            _ => bars.push((&place.bar, vec![place.spoken_beat.clone()])),
-        }
-    }
-    if places.len() <= WITH_BEATS {
-        let said = bars.iter().map(|(bar, beats)| {
-            let word = if beats.len() == 1 { "beat" } else { "beats" };
-            format!("bar{KEPT}{bar}, {word}{KEPT}{}", listed(beats))
-        });
-        return said.collect::<Vec<_>>().join("; ");
-    }
-    let shown: Vec<String> = bars.iter().take(BARS).map(|(bar, _)| (*bar).to_owned()).collect();
+    let bars = places.chunk_by(|one, other| one.bar == other.bar);
+    let bars: Vec<String> = bars.map(|places| label_said("bar", &places[0].bar)).collect();
     let word = if bars.len() == 1 { "bar" } else { "bars" };
-    match bars.len().checked_sub(BARS).filter(|left| *left > 0) {
+    let shown: Vec<String> = bars.iter().take(BARS).cloned().collect();
+    let said = match bars.len().checked_sub(BARS).filter(|left| *left > 0) {
         Some(left) => format!("{word} {} and {left} more", shown.join(", ")),
         None => format!("{word} {}", listed(&shown)),
-    }
+    };
+    in_movement(places[0].movement.as_deref(), said)
 }
 
 /// Plans: a table a line, one row a stroke, the bow drawn from frog to tip.
@@ -298,9 +305,10 @@ fn line_text(out: &mut String, line: &PlannedLineView, yardstick: i64, page: Pag
 
 /// How a second pass begins, in a sentence.
 fn turn_text(turn: &TurnView) -> String {
+    let label = |bar: &str| label_said("bar", bar);
     let way = match turn.road {
-        "repeat" => format!("repeat from bar {} to {}", turn.bar, turn.from_bar),
-        road => format!("{road} from bar {} to {}", turn.from_bar, turn.bar),
+        "repeat" => format!("repeat from bar {} to {}", label(&turn.bar), label(&turn.from_bar)),
+        road => format!("{road} from bar {} to {}", label(&turn.from_bar), label(&turn.bar)),
     };
     let times = format!(
         "{:.2} s there, {:.2} s needed",

@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use arcata_bow::points;
+use arcata_score::places;
 
 use crate::plan_view::PlanView;
 use crate::review_view::bar_said;
@@ -92,8 +93,7 @@ fn in_a_list(name: &str) -> String {
 
 fn bars(group: &GroupView) -> String {
     let (from, to) = (&group.from_bar, &group.to_bar);
-    let bars = if from == to { format!("bar {from}") } else { format!("bars {from}-{to}") };
-    group.movement.as_ref().map_or_else(|| bars.clone(), |movement| format!("{movement}, {bars}"))
+    places::bars_said("bar", group.movement.as_deref(), (from, to))
 }
 
 fn group_text(group: &GroupView) -> String {
@@ -114,7 +114,7 @@ fn departure_text(departure: &DepartureView) -> String {
         "bowed unlike the same figure elsewhere"
     };
     let bar = bar_said(departure.movement.as_ref(), &departure.bar);
-    let place = format!("{bar}, beat {}, {}", departure.spoken_beat, departure.line);
+    let place = format!("{}, {}", places::at_beat(&bar, &departure.spoken_beat), departure.line);
     let price: i64 = departure.dearer.values().sum();
     let why = match departure.reason {
         PRINTED_MARK => "the printed mark says so".to_owned(),

@@ -8,7 +8,7 @@ use arcata_bow::together::{Agreement, Departure, Downbeat, Group, Speaking, Toge
 use arcata_bow::together::{Reason, departures, downbeats, groups};
 use arcata_bow::{Line, Plan, Term};
 use arcata_review::beats::beat_in_bar;
-use arcata_review::words;
+use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{Length, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -157,8 +157,8 @@ impl DepartureView {
             line: line.name.clone(),
             movement: movement_of(score, line),
             bar: bar_label(score, first.bar),
-            beat: beat.to_string(),
-            spoken_beat: words::beat_text(beat),
+            beat: beat_exact(beat),
+            spoken_beat: beat_said(beat),
             to_bar: bar_label(score, last.bar),
             strokes: departure.departing,
             from: if departure.term == Term::Unity { "section" } else { "figure" },

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use arcata_bow::plan::{Anchor, Anchored, Clash, Conflict, WayThere, WaysThere, Wish};
 use arcata_bow::{Line, points};
 use arcata_review::{repair_words, words};
-use arcata_score::{BowDirection, Score};
+use arcata_score::{BowDirection, Score, places};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -153,7 +153,6 @@ impl EndingView {
         direction: BowDirection,
         found: &WaysThere,
     ) -> Self {
-        let label = score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
         let assumptions = if line.repeats.is_empty() {
             Vec::new()
         } else {
@@ -161,7 +160,8 @@ impl EndingView {
         };
         let shown = first..=bar;
         let ways = found.ways.iter().map(|way| WayView::of(score, line, &shown, way)).collect();
-        Self { asked: format!("end bar {label} on {}", words::a_bow(direction)), assumptions, ways }
+        let bar = places::bar_said("bar", None, score.bar_label(bar));
+        Self { asked: format!("end {bar} on {}", words::a_bow(direction)), assumptions, ways }
     }
 }
 

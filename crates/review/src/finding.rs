@@ -3,10 +3,9 @@
 use std::fmt;
 
 use arcata_bow::Cost;
+use arcata_score::places::beat_said;
 use arcata_score::{Length, NoteId};
 use arcata_xml::Edit;
-
-use crate::words::beat_text;
 
 /// How much a finding weighs. The order is weight: `A` is the gravest and sorts first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -117,7 +116,7 @@ impl FindingPlace {
     /// The beat as it is said: `3`, `3½`, `2⅓`.
     #[must_use]
     pub fn beat_text(&self) -> String {
-        beat_text(self.beat)
+        beat_said(self.beat)
     }
 }
 

@@ -1,11 +1,10 @@
 //! What a piece's player brings: words, hair, thresholds, and how places are said.
 
 use arcata_bow::{Line, PlanSettings, Stroke, StrokeKind, Written};
-use arcata_score::{Instrument, Moment, Note, Part};
+use arcata_score::{Instrument, Length, Moment, Note, Part, places};
 
 use crate::beats::beat_in_bar;
 use crate::mechanics::preferred_travel;
-use crate::words::beat_text;
 use crate::{Draft, FindingPlace, Piece, Thresholds};
 
 /// A lift between two strokes, microseconds.
@@ -91,37 +90,45 @@ impl Piece<'_> {
     /// "bar 12, beat 3".
     #[must_use]
     pub fn where_is(&self, place: &FindingPlace) -> String {
-        let said = format!("{} {}, beat {}", self.bar_word(), place.bar_label, place.beat_text());
-        place.movement.as_ref().map_or_else(|| said.clone(), |movement| format!("{movement}, {said}"))
+        places::place_said(self.bar_word(), place.movement.as_deref(), &place.bar_label, place.beat)
     }
 
     /// A note's place seen from another: "beat 3" in the same bar, "bar 13, beat 1" elsewhere.
     #[must_use]
     pub fn said_from(&self, from: &FindingPlace, part: &Part, note: &Note) -> String {
         let offset = self.score.offset_in_bar(note.onset, note.bar);
-        let beat = part.meter_at(note.bar).map_or_else(String::new, |m| beat_text(beat_in_bar(m, offset)));
+        let beat = part.meter_at(note.bar).map_or(Length::WHOLE, |meter| beat_in_bar(meter, offset));
         if note.bar == from.bar {
-            return format!("beat {beat}");
+            return format!("beat {}", places::beat_said(beat));
         }
-        let label = self.score.bars.get(note.bar as usize).map_or("", |bar| bar.label.as_str());
-        format!("{} {label}, beat {beat}", self.bar_word())
+        places::place_said(self.bar_word(), None, self.score.bar_label(note.bar), beat)
     }
 
     /// "bar 12, beat 3" for a stroke of a line.
     #[must_use]
     pub fn stroke_is_at(&self, line: usize, stroke: &Stroke) -> String {
-        let part = self.lines.get(line).and_then(|line| self.score.parts.get(line.part));
-        let meter = part.and_then(|part| part.meter_at(stroke.bar));
-        let beat = meter.map_or_else(String::new, |meter| beat_text(beat_in_bar(meter, stroke.offset)));
-        let label = self.score.bars.get(stroke.bar as usize).map_or("", |bar| bar.label.as_str());
-        format!("{} {label}, beat {beat}", self.bar_word())
+        let part = self.lines.get(line).map_or(usize::MAX, |line| line.part);
+        let beat = self.score.beat_at(part, stroke.bar, stroke.offset);
+        places::place_said(self.bar_word(), None, self.score.bar_label(stroke.bar), beat)
     }
 
-    /// The printed number of the bar that holds a moment.
+    /// "bar 12".
     #[must_use]
-    pub fn bar_label_at(&self, at: Moment) -> &str {
-        let bar = self.score.bar_at(at).and_then(|bar| self.score.bars.get(bar as usize));
-        bar.map_or("", |bar| bar.label.as_str())
+    pub fn bar_said(&self, bar: u32) -> String {
+        places::bar_said(self.bar_word(), None, self.score.bar_label(bar))
+    }
+
+    /// "bar 12": the bar that holds a moment.
+    #[must_use]
+    pub fn bar_said_at(&self, at: Moment) -> String {
+        self.bar_said(self.score.bar_at(at).unwrap_or(u32::MAX))
+    }
+
+    /// "bar 12 to 15".
+    #[must_use]
+    pub fn bars_said(&self, (first, last): (u32, u32)) -> String {
+        let label = |bar| places::label_said(self.bar_word(), self.score.bar_label(bar));
+        format!("{} {} to {}", self.bar_word(), label(first), label(last))
     }
 
     /// How long it takes to lift the bow at one place and set it down at another (thousandths of the

@@ -2,10 +2,9 @@
 
 use arcata_bow::plan::{ChangeKind, NotationChange};
 use arcata_bow::{Line, Link, MetricPlace, Plan, StrokeKind, Term};
-use arcata_score::{BowDirection, Length, Moment, Part, Score};
+use arcata_score::{BowDirection, Length, Moment, Score, places};
 
-use crate::beats::beat_in_bar;
-use crate::words::{beat_text, seconds};
+use crate::words::seconds;
 
 /// A line with the bow planned for it.
 #[derive(Clone, Copy, Debug)]
@@ -19,10 +18,7 @@ pub struct Bowed<'a> {
 /// A place as it is said: `bar 8, beat 3`.
 #[must_use]
 pub fn place(score: &Score, part: usize, bar: u32, offset: Length) -> String {
-    let label = bar_label(score, bar);
-    let meter = score.parts.get(part).and_then(|part: &Part| part.meter_at(bar));
-    let beat = meter.map_or(Length::new(1, 1), |meter| beat_in_bar(meter, offset));
-    format!("bar {label}, beat {}", beat_text(beat))
+    places::place_said("bar", None, score.bar_label(bar), score.beat_at(part, bar, offset))
 }
 
 /// What a writer does, with its place.
@@ -110,7 +106,8 @@ fn bow_at(bowed: Bowed<'_>, onset: Moment) -> Option<BowDirection> {
 
 /// "bar 9 then begins down", "bars 9, 11 and 12 then begin down".
 fn begin_down(score: &Score, bars: &[u32]) -> String {
-    let labels: Vec<String> = bars.iter().map(|bar| bar_label(score, *bar)).collect();
+    let label = |bar: &u32| places::label_said("bar", score.bar_label(*bar));
+    let labels: Vec<String> = bars.iter().map(label).collect();
     match labels.as_slice() {
         [] => String::new(),
         [one] => format!("bar {one} then begins down"),
@@ -170,10 +167,6 @@ fn spared(
         let gone = link_after(stroke.onset).is_none_or(|link| link == Link::Change);
         gone.then(|| format!("{what} at {}", place(score, before.line.part, stroke.bar, stroke.offset)))
     })
-}
-
-fn bar_label(score: &Score, bar: u32) -> String {
-    score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone())
 }
 
 /// A stroke in a few words: `up-bow from bar 8, beat 1, 2.4 s, 61 % of the bow`.

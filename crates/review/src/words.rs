@@ -1,7 +1,6 @@
 //! The words of the trade, in the reader's English.
 
 use arcata_score::BowDirection;
-pub use arcata_score::beats::beat_text;
 
 /// "down-bow" or "up-bow".
 #[must_use]

@@ -42,37 +42,6 @@ pub fn offset_of_beat(meter: &Meter, beat: Length) -> Length {
     beat_length(meter).scaled(beats.numerator(), beats.denominator())
 }
 
-/// A beat as players say it: `3`, `3½`, `2⅓`; rarer places as `2 + 5/16`.
-///
-/// ```
-/// use arcata_score::beats::beat_text;
-/// use arcata_score::Length;
-/// assert_eq!(beat_text(Length::new(7, 2)), "3½");
-/// assert_eq!(beat_text(Length::new(2, 1)), "2");
-/// assert_eq!(beat_text(Length::new(37, 16)), "2 + 5/16");
-/// ```
-#[must_use]
-pub fn beat_text(beat: Length) -> String {
-    let whole = beat.floor();
-    let rest = beat - Length::new(whole, 1);
-    let sign = match (rest.numerator(), rest.denominator()) {
-        (0, _) => return whole.to_string(),
-        (1, 2) => "½",
-        (1, 3) => "⅓",
-        (2, 3) => "⅔",
-        (1, 4) => "¼",
-        (3, 4) => "¾",
-        (1, 6) => "⅙",
-        (5, 6) => "⅚",
-        (1, 8) => "⅛",
-        (3, 8) => "⅜",
-        (5, 8) => "⅝",
-        (7, 8) => "⅞",
-        _ => return format!("{whole} + {rest}"),
-    };
-    format!("{whole}{sign}")
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

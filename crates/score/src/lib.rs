@@ -10,6 +10,7 @@
 pub mod beats;
 pub mod instrument;
 pub mod model;
+pub mod places;
 mod read;
 pub mod tempo_words;
 pub mod time;

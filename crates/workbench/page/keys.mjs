@@ -2,6 +2,7 @@
 
 import { dialog, make } from "./elements.mjs";
 import { piece } from "./piece.mjs";
+import { Refused, ask } from "./server.mjs";
 import { word } from "./words.mjs";
 
 /**
@@ -28,7 +29,7 @@ export function page() {
   dialog(word("keys"), word("close"), make("table", {}, make("tbody", {}, ...rows)), make("p", { class: "note", text: word("caution") }));
 }
 
-/** Finds a command by its name. */
+/** Finds a command by its name, or a place as it is typed: "12", "II, bar 12, beat 3½". */
 export function find() {
   const list = make("ul", { class: "choices", role: "listbox", id: "choices", "aria-label": word("doWhat") });
   const input = make("input", { style: "width: 100%", role: "combobox", "aria-expanded": "true", "aria-controls": "choices", "aria-label": word("doWhat"), placeholder: word("doWhat") });
@@ -39,14 +40,27 @@ export function find() {
     box.close();
     one.run();
   };
+  const goTo = async () => {
+    try {
+      const place = await ask("place", { text: input.value, movement: piece.chosen ? piece.score.lines[piece.chosen.line].movement : undefined });
+      box.close();
+      await piece.goTo(place.first, place.part, place.beat);
+    } catch (problem) {
+      if (!(problem instanceof Refused)) return piece.fail(problem);
+      list.replaceChildren(make("li", { role: "alert", text: problem.message }));
+    }
+  };
+  const nothing = () => /\p{Nd}/u.test(input.value)
+    ? make("li", { role: "option", id: "choice-0", "aria-selected": "true", onclick: goTo }, make("span", { text: `${word("goTo")} ${input.value.trim()}` }))
+    : make("li", { text: word("nothingFits") });
   const show = () => {
     const found = fitting();
     at = Math.min(at, Math.max(0, found.length - 1));
     list.replaceChildren(...(found.length ? found.map((one, index) => make("li", {
       role: "option", id: `choice-${index}`, "aria-selected": String(index === at), onclick: () => run(one),
     }, make("span", { text: word(one.name) }), make("span", {}, ...one.key.split(" ").filter(Boolean).map((key) => make("kbd", { text: key })))))
-      : [make("li", { text: word("nothingFits") })]));
-    input.setAttribute("aria-activedescendant", found.length ? `choice-${at}` : "");
+      : [nothing()]));
+    input.setAttribute("aria-activedescendant", list.querySelector("[role=option]") ? `choice-${at}` : "");
     list.querySelector("[aria-selected=true]")?.scrollIntoView({ block: "nearest" });
   };
   input.addEventListener("input", () => { at = 0; show(); });
@@ -55,6 +69,10 @@ export function find() {
     if (event.key === "ArrowDown") at = (at + 1) % Math.max(1, found.length);
     else if (event.key === "ArrowUp") at = (at + found.length - 1) % Math.max(1, found.length);
     else if (event.key === "Enter" && found[at]) run(found[at]);
+    else if (event.key === "Enter") {
+      event.preventDefault();
+      return goTo();
+    }
     else return;
     event.preventDefault();
     show();

@@ -114,14 +114,14 @@ class Piece extends EventTarget {
   /** A bar as people say it. @param {number} bar */
   barSaid(bar) {
     const movement = this.movementOf(bar);
-    return `${movement ? `${movement.number}, ` : ""}${word("bar")} ${this.score.bars[bar]}`;
+    return `${movement ? `${movement.number}, ` : ""}${word("bar")} ${this.score.bars_said[bar]}`;
   }
 
   /** Some bars as people say them. @param {number} first @param {number} last */
   barsSaid(first, last) {
     if (first === last) return this.barSaid(first);
     const movement = this.movementOf(first);
-    return `${movement ? `${movement.number}, ` : ""}${word("bars")} ${this.score.bars[first]} ${word("to")} ${this.score.bars[last]}`;
+    return `${movement ? `${movement.number}, ` : ""}${word("bars")} ${this.score.bars_said[first]} ${word("to")} ${this.score.bars_said[last]}`;
   }
 
   /** Goes so many movements on or back. @param {number} by */
@@ -142,7 +142,10 @@ class Piece extends EventTarget {
     const how = word(one.link === "hook" ? "hook" : one.link === "retake" ? "retake" : one.link);
     const sure = one.sure !== null && `${one.sure} ${word("ofHundred")}`;
     const extra = [one.asked && word("asked"), one.printed && word("printed"), sure].filter(Boolean).join(", ");
-    return `${this.score.lines[line].name}, ${this.barSaid(one.bar)}, ${word("beat")} ${one.beat}: ` +
+    // Names of lines hold commas and numerals: a colon parts the movement from them.
+    const movement = this.movementOf(one.bar);
+    const place = `${movement ? `${movement.number}: ` : ""}${this.score.lines[line].name}, ${word("bar")} ${this.score.bars_said[one.bar]}`;
+    return `${place}, ${word("beat")} ${one.beat}: ` +
       `${word(one.bow)}, ${how}, ${word("from")} ${tenths(one.start)} ${word("to")} ${tenths(one.end)} ${word("ofBow")}` +
       (extra ? ` (${extra})` : "");
   }
@@ -180,8 +183,8 @@ class Piece extends EventTarget {
     await this.choose({ line, stroke: nearest });
   }
 
-  /** Chooses the first stroke of a bar. @param {number} bar @param {number | null} [part] */
-  async goTo(bar, part = null) {
+  /** Chooses the first stroke of a bar, or the one at a beat as it is said. @param {number} bar @param {number | null} [part] @param {string | null} [beat] */
+  async goTo(bar, part = null, beat = null) {
     this.#tell("go", { bar });
     const found = this.movementOf(bar);
     const movement = found ? this.score.movements.indexOf(found) : 0;
@@ -189,7 +192,8 @@ class Piece extends EventTarget {
     const line = here.find((/** @type {number} */ one) => part === null || this.score.lines[one].part === part) ?? here[0];
     if (line === undefined) return;
     const strokes = await this.strokes(line);
-    const stroke = strokes.findIndex((one) => one.bar >= bar);
+    const there = strokes.findIndex((one) => one.bar === bar && one.beat === beat);
+    const stroke = there >= 0 ? there : strokes.findIndex((one) => one.bar >= bar);
     if (stroke >= 0) await this.choose({ line, stroke });
   }
 

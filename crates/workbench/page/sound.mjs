@@ -156,11 +156,11 @@ export async function toggle() {
   await play(bar);
 }
 
-/** A number of a bar as printed, to its index: of the movement that is chosen, where there are several; none where there is no such bar. @param {string} label */
-function barCalled(label) {
-  const movement = piece.chosen ? piece.score.movements[piece.score.lines[piece.chosen.line].movement] : null;
-  const index = piece.score.bars.indexOf(label.trim(), movement?.first ?? 0);
-  return index < 0 || (movement && index > movement.last) ? null : index;
+/** The last bar of a place as it is typed: of the movement that is chosen, unless it names one. @param {string} text */
+async function lastBarOf(text) {
+  if (text.trim() === "") return null;
+  const movement = piece.chosen ? piece.score.lines[piece.chosen.line].movement : undefined;
+  return (await ask("place", { text, movement })).last;
 }
 
 /** Which lines are heard, how fast, how far, and whether it begins again at the end. */
@@ -182,9 +182,13 @@ export function settings() {
     pace = Number(speed.value) / 100;
     told.textContent = `${speed.value} %`;
   } });
-  const until = make("input", { style: "width: 5rem", value: lastBar === null ? "" : piece.score.bars[lastBar], onchange: () => {
-    lastBar = barCalled(until.value);
-    if (lastBar === null) until.value = "";
+  const until = make("input", { style: "width: 5rem", value: lastBar === null ? "" : piece.score.bars[lastBar], onchange: async () => {
+    try {
+      lastBar = await lastBarOf(until.value);
+      until.value = lastBar === null ? "" : piece.score.bars[lastBar];
+    } catch (problem) {
+      piece.fail(problem);
+    }
   } });
   dialog(word("hearing"), word("close"), make("p", { class: "note", text: word("hearingHelp") }),
     make("table", {}, make("thead", {}, make("tr", {}, make("td"), make("th", { scope: "col", text: word("silent") }), make("th", { scope: "col", text: word("alone") }))), make("tbody", {}, ...rows)),

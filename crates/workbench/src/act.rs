@@ -1,7 +1,7 @@
 //! What somebody can do at the workbench: each act is one line of the journal and one step of undoing.
 
 use arcata_layer::{Addresses, Found, Spot};
-use arcata_score::Length;
+use arcata_score::places::note_value;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -223,7 +223,7 @@ impl NotePlace {
         let part =
             addresses.part(&self.part).ok_or_else(|| format!("no part is called \"{}\"", self.part))?;
         let offset =
-            offset(&self.offset).ok_or_else(|| format!("\"{}\" is no place in a bar", self.offset))?;
+            note_value(&self.offset).map_err(|_| format!("\"{}\" is no place in a bar", self.offset))?;
         let spot = Spot {
             bar_ordinal: Some(self.bar_ordinal),
             voice: self.voice.clone(),
@@ -232,13 +232,6 @@ impl NotePlace {
         };
         addresses.find_in(part, &spot).map_err(|why| why.to_string())
     }
-}
-
-/// `0`, `1/4`: whole notes.
-fn offset(text: &str) -> Option<Length> {
-    let (above, below) = text.split_once('/').unwrap_or((text, "1"));
-    let (above, below) = (above.parse::<i64>().ok()?, below.parse::<i64>().ok()?);
-    ((0..1_000_000).contains(&above) && (1..1_000_000).contains(&below)).then(|| Length::new(above, below))
 }
 
 #[cfg(test)]
@@ -270,9 +263,9 @@ mod tests {
         ] {
             assert!(serde_json::from_str::<Act>(wrong).is_err(), "{wrong}");
         }
-        assert_eq!(offset("3/8"), Some(Length::new(3, 8)));
+        assert_eq!(note_value("3/8"), Ok(arcata_score::Length::new(3, 8)));
         for wrong in ["", "-1", "1/0", "x", "1/2/3", "99999999999999"] {
-            assert_eq!(offset(wrong), None, "{wrong}");
+            assert!(note_value(wrong).is_err(), "{wrong}");
         }
     }
 }

@@ -87,7 +87,7 @@ pub(crate) fn entries(state: &State) -> Vec<AsideEntry> {
         rule: Some(one.rule.clone()),
         part: one.part.clone(),
         bars: Some((one.bar.clone(), one.bar.clone())),
-        beat: AsideEntry::parse_beat(&one.beat),
+        beat: Some(one.beat),
         movement: one.movement,
         reason: one.reason.clone(),
     };

@@ -10,6 +10,7 @@ use arcata_bow::together::Agreement;
 use arcata_bow::{Line, Plan, PlanSettings, Profile, Reading};
 use arcata_layer::{Addresses, HookSign, Layer, Mark};
 use arcata_review::Aside;
+use arcata_score::places::bar_said;
 use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditList, Limits, ScoreFile};
 
@@ -367,7 +368,11 @@ fn tell_slurs(score: &mut Score, told: &[(NotePlace, SlurIs)]) -> Vec<String> {
             }
         }
         if !any {
-            without.push(format!("{}, bar {}: no slur begins there", place.part, place.bar));
+            without.push(format!(
+                "{}, {}: no slur begins there",
+                place.part,
+                bar_said("bar", None, &place.bar)
+            ));
         }
     }
     without

@@ -18,6 +18,7 @@ mod journal;
 mod layers;
 mod marked;
 mod page;
+mod place;
 mod requests;
 mod routes;
 mod server;

@@ -52,6 +52,14 @@ pub(crate) struct PartQuery {
 }
 
 #[derive(Deserialize, IntoParams)]
+pub(crate) struct PlaceQuery {
+    /// The place as typed.
+    pub(crate) text: String,
+    /// Index of the movement that bars are of, unless the place names one.
+    pub(crate) movement: Option<usize>,
+}
+
+#[derive(Deserialize, IntoParams)]
 pub(crate) struct LineQuery {
     /// The line, index.
     pub(crate) line: usize,

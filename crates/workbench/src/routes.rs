@@ -22,10 +22,12 @@ use crate::drawing::{self, PictureView, SystemView, Wanted};
 use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
 use crate::guard::{Guard, Key, guard};
+use crate::place::{PlaceView, place};
 use crate::requests::{
     ActRequest, BowRequest, ChangeRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LineQuery,
-    LookRequest, PartQuery, PictureQuery, ProposalRequest, RuleView, ShorthandRequest, ShorthandView,
-    ShownRequest, SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery, WrittenView,
+    LookRequest, PartQuery, PictureQuery, PlaceQuery, ProposalRequest, RuleView, ShorthandRequest,
+    ShorthandView, ShownRequest, SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery,
+    WrittenView,
 };
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
@@ -43,6 +45,7 @@ const LARGEST_ACT: usize = 16 << 20;
 pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
     let api = Router::new()
         .route("/score", get(score))
+        .route("/place", get(place_read))
         .route("/systems", get(systems))
         .route("/system", get(system))
         .route("/strokes", get(strokes))
@@ -88,6 +91,16 @@ pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
 #[utoipa::path(get, path = "/api/score", responses((status = 200, body = ScoreView)))]
 async fn score(State(shared): State<Shared>) -> Answer<ScoreView> {
     work(move || Ok(axum::Json(ScoreView::new(&shared.session())))).await
+}
+
+/// A place that somebody typed, read as everywhere.
+#[utoipa::path(get, path = "/api/place", params(PlaceQuery), responses((status = 200, body = PlaceView), (status = 422, body = Failed), (status = 400, body = Failed)))]
+async fn place_read(State(shared): State<Shared>, Query(query): Query<PlaceQuery>) -> Answer<PlaceView> {
+    work(move || {
+        let (desk, _) = shared.desk();
+        place(desk.base.score(), &query.text, query.movement).map(axum::Json).map_err(Failed::impossible)
+    })
+    .await
 }
 
 /// Which bars share a line of music.
@@ -482,6 +495,7 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
     ),
     paths(
         score,
+        place_read,
         systems,
         system,
         strokes,

@@ -7,6 +7,7 @@ use arcata_bow::Style;
 use arcata_habits::Habits;
 use arcata_layer::{Addresses, Entry, HookSign, Layer, Mark, Place, Question, Spot, shorthand};
 use arcata_review::SlurEntry;
+use arcata_score::{Length, places};
 
 use crate::act::{Act, Ask, ByteEdit, NotePlace, SlurIs};
 use crate::layers::Layers;
@@ -47,7 +48,7 @@ pub(crate) struct SetAside {
     pub(crate) part: Option<String>,
     pub(crate) movement: Option<usize>,
     pub(crate) bar: String,
-    pub(crate) beat: String,
+    pub(crate) beat: Length,
     pub(crate) reason: String,
 }
 
@@ -123,12 +124,13 @@ impl State {
                 if reason.trim().is_empty() {
                     return Err("a reason in a few words is kept with it".to_owned());
                 }
+                let beat = places::beat(beat).map_err(|misread| misread.to_string())?;
                 self.asides.push(SetAside {
                     rule: rule.clone(),
                     part: part.clone(),
                     movement: *movement,
                     bar: bar.clone(),
-                    beat: beat.clone(),
+                    beat,
                     reason: reason.trim().to_owned(),
                 });
                 Ok(())

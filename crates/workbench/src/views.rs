@@ -4,9 +4,9 @@ use arcata_bow::plan::Sureness;
 use arcata_bow::{Link, points};
 use arcata_layer::{Addresses, Mark};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
-use arcata_review::words::beat_text;
 use arcata_review::{Aside, Finding, ReviewSettings, reviewed, slur_offers};
 use arcata_score::beats::beat_in_bar;
+use arcata_score::places::{beat_said, label_said};
 use arcata_score::{BowDirection, Length, Movement, Note, Score};
 use arcata_xml::Element;
 use serde::Serialize;
@@ -32,6 +32,8 @@ pub(crate) struct ScoreView {
     pub(crate) version: u64,
     /// The printed number of each bar.
     pub(crate) bars: Vec<String>,
+    /// The same as it stands behind the word for a bar: odd ones are in quotation marks.
+    pub(crate) bars_said: Vec<String>,
     /// The movements, where the file has several.
     pub(crate) movements: Vec<MovementView>,
     /// The string sections.
@@ -88,7 +90,7 @@ impl MovementView {
     fn all(score: &Score) -> Vec<Self> {
         let several = score.movements.iter().filter(|_| score.movements.len() > 1);
         let view = |movement: &Movement| Self {
-            number: movement.number.clone(),
+            number: movement.numeral(),
             name: movement.name().to_owned(),
             first: *movement.bars.start(),
             last: *movement.bars.end(),
@@ -238,6 +240,8 @@ pub(crate) struct FoundView {
     pub(crate) title: String,
     /// Index of the bar.
     pub(crate) bar: u32,
+    /// The beat, as it is said.
+    pub(crate) beat: String,
     /// Index of the part, if it is about one.
     pub(crate) part: Option<usize>,
     /// For each proposal, whether it can be written into the score.
@@ -270,6 +274,7 @@ impl ScoreView {
             file,
             version: session.version(),
             bars: score.bars.iter().map(|bar| bar.label.clone()).collect(),
+            bars_said: score.bars.iter().map(|bar| label_said("bar", &bar.label)).collect(),
             movements: MovementView::all(score),
             sections: sections
                 .map(|(part, section)| SectionView { part, name: section.name.clone() })
@@ -337,7 +342,7 @@ pub(crate) fn strokes(desk: &Desk, line: usize) -> Option<Vec<StrokeView>> {
         StrokeView {
             stroke: index,
             bar: stroke.bar,
-            beat: beat.map_or_else(String::new, beat_text),
+            beat: beat.map_or_else(String::new, beat_said),
             bow: bow_name(planned.direction),
             link: link_name(planned.link),
             start: planned.start,
@@ -391,6 +396,7 @@ impl FindingsView {
             finding: FindingView::of(finding),
             title: arcata_review::rule(finding.rule).map_or(finding.rule, |rule| rule.card.title).to_owned(),
             bar: finding.place.bar,
+            beat: finding.place.beat_text(),
             part: finding.place.part,
             writable: finding.proposals.iter().map(|proposal| !proposal.edits.is_empty()).collect(),
         };

@@ -98,6 +98,26 @@ impl fmt::Display for Doubt {
     }
 }
 
+impl Doubtful {
+    /// As it is said where both scores are known: by bar and beat.
+    #[must_use]
+    pub fn said(&self, old: &Addresses<'_>, new: &Addresses<'_>) -> String {
+        let mark = self.mark.words_in(new, &self.to.part);
+        let to = new.part(&self.to.part).map(|part| new.spot_said(part, &self.to.spot));
+        let to = to.unwrap_or_else(|| self.to.spot.to_string());
+        format!("{} → {to}, {mark}: {}", old.said(&self.from), self.why)
+    }
+}
+
+impl Orphan {
+    /// As it is said where the old score is known: by bar and beat.
+    #[must_use]
+    pub fn said(&self, old: &Addresses<'_>) -> String {
+        let mark = self.entry.mark.words_in(old, &self.entry.place.part);
+        format!("{}, {mark}: {}", old.said(&self.entry.place), self.why)
+    }
+}
+
 impl fmt::Display for Doubtful {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(out, "{} → {}, {}: {}", self.from, self.to.spot, self.mark.words(), self.why)
@@ -198,10 +218,10 @@ impl Carrier<'_> {
         match self.land_entry(entry, None) {
             Err(why) => carried.orphaned.push(orphan(entry, &why)),
             Ok((landed, why)) => {
-                carried.put(entry, landed, why);
+                carried.put(entry, landed, why, &self.old);
                 let second = self.copy_of(&entry.place);
                 if let Some(Ok((landed, _))) = second.map(|bar| self.land_entry(entry, Some(bar))) {
-                    carried.put(entry, landed, Some(Doubt::WrittenOut));
+                    carried.put(entry, landed, Some(Doubt::WrittenOut), &self.old);
                 }
             }
         }
@@ -328,12 +348,12 @@ impl Carrier<'_> {
 }
 
 impl Carried {
-    /// Takes an entry in, with what is doubtful about it.
-    fn put(&mut self, from: &Entry, mut landed: Entry, why: Option<Doubt>) {
+    /// Takes an entry in, with what is doubtful about it; `old` is the score that it comes from.
+    fn put(&mut self, from: &Entry, mut landed: Entry, why: Option<Doubt>, old: &Addresses<'_>) {
         match why {
             None => self.exactly += 1,
             Some(why) => {
-                landed.doubt = Some(doubts(from, format!("was {}: {why}", from.place)));
+                landed.doubt = Some(doubts(from, format!("was {}: {why}", old.said(&from.place))));
                 let (to, mark) = (landed.place.clone(), landed.mark.clone());
                 self.doubtful.push(Doubtful { from: from.place.clone(), to, mark, why });
             }

@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use arcata_score::places::bar_said;
 use arcata_score::{BowDirection, Length};
 use serde::Deserialize;
 use serde_json::Value;
@@ -175,7 +176,7 @@ fn entries(documents: Vec<EntryDocument>) -> Result<Vec<Entry>, ReadError> {
 type Reason = String;
 
 fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
-    let place = format!("{}, bar {}", document.part, document.bar);
+    let place = format!("{}, {}", document.part, bar_said("bar", None, &document.bar));
     let failed = |detail: Reason| ReadError {
         kind: ReadErrorKind::Entry { number, place: place.clone(), detail },
         line: 0,
@@ -357,7 +358,7 @@ fn taken(document: TakenDocument) -> Taken {
 
 fn conflict(document: ConflictDocument) -> Result<Conflict, ReadError> {
     let at = spot(document.at.clone()).map_err(|detail| {
-        let place = format!("conflict at {}, bar {}", document.part, document.at.bar);
+        let place = format!("conflict at {}, {}", document.part, bar_said("bar", None, &document.at.bar));
         ReadError { kind: ReadErrorKind::Entry { number: 0, place, detail }, line: 0 }
     })?;
     Ok(Conflict {

@@ -12,6 +12,8 @@ pub use record::{Exact, HookSlur, MarkBefore, NotReached, Taken, TakenKind};
 use arcata_score::BowDirection;
 use serde_json::{Map, Value};
 
+use crate::address::Addresses;
+
 /// The version of the format that this crate reads and writes.
 pub const VERSION: u32 = 1;
 
@@ -294,6 +296,17 @@ impl Mark {
     /// The mark in a player's words.
     #[must_use]
     pub fn words(&self) -> String {
+        self.words_with(Spot::to_string)
+    }
+
+    /// The same where the score is known: the ends of slurs are said by bar and beat.
+    #[must_use]
+    pub fn words_in(&self, addresses: &Addresses<'_>, part: &str) -> String {
+        let part = addresses.part(part);
+        self.words_with(|spot| part.map_or_else(|| spot.to_string(), |part| addresses.spot_said(part, spot)))
+    }
+
+    fn words_with(&self, said: impl Fn(&Spot) -> String) -> String {
         let way = |bow: &Option<BowDirection>| match bow {
             Some(BowDirection::Down) => " (down)",
             Some(BowDirection::Up) => " (up)",
@@ -313,12 +326,12 @@ impl Mark {
             Self::Lift => "lift".to_owned(),
             Self::InBow { place } => place.words().to_owned(),
             Self::Text { text } => format!("\"{text}\""),
-            Self::SlurAdded { to } => format!("slur to {to}"),
-            Self::SlurRemoved { to } => format!("no slur to {to}"),
+            Self::SlurAdded { to } => format!("slur to {}", said(to)),
+            Self::SlurRemoved { to } => format!("no slur to {}", said(to)),
             Self::SlurMoved { to, new_from, new_to } => {
-                let from = new_from.as_ref().map_or(String::new(), |spot| format!(" from {spot}"));
-                let until = new_to.as_ref().map_or(String::new(), |spot| format!(" to {spot}"));
-                format!("slur to {to} now{from}{until}")
+                let from = new_from.as_ref().map_or(String::new(), |spot| format!(" from {}", said(spot)));
+                let until = new_to.as_ref().map_or(String::new(), |spot| format!(" to {}", said(spot)));
+                format!("slur to {} now{from}{until}", said(to))
             }
         }
     }

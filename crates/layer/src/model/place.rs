@@ -3,7 +3,7 @@
 use std::cmp::Ordering;
 use std::fmt;
 
-use arcata_score::{Length, Pitch};
+use arcata_score::{Length, Pitch, places};
 
 /// A note of a score.
 ///
@@ -11,7 +11,7 @@ use arcata_score::{Length, Pitch};
 /// use arcata_layer::{Place, Spot};
 /// use arcata_score::Length;
 /// let place = Place { part: "Violin I".into(), spot: Spot::new("37", Length::new(1, 2)) };
-/// assert_eq!(place.to_string(), "Violin I, bar 37 + 1/2");
+/// assert_eq!(place.to_string(), "Violin I, bar 37 after 1/2");
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Place {
@@ -60,6 +60,17 @@ impl Spot {
             copy: 1,
         }
     }
+
+    /// Which of the notes that stand there: `, grace note 1`, `, voice 2`, `, F#5`; nothing where it is the only one.
+    pub(crate) fn note_said(&self) -> String {
+        let grace = self.grace.map(|grace| format!(", grace note {grace}"));
+        let voice = (self.voice != "1").then(|| {
+            let plain = !self.voice.is_empty() && self.voice.bytes().all(|letter| letter.is_ascii_digit());
+            format!(", voice {}", if plain { self.voice.clone() } else { places::quoted(&self.voice) })
+        });
+        let pitch = self.pitch.map(|pitch| format!(", {pitch}"));
+        [grace, voice, pitch].into_iter().flatten().collect()
+    }
 }
 
 impl Ord for Spot {
@@ -88,22 +99,15 @@ impl fmt::Display for Place {
     }
 }
 
+/// As it is said where no score is known, and so no metre: a note value behind the bar line. Beat 1 is known anyhow.
 impl fmt::Display for Spot {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(out, "bar {}", self.bar)?;
-        if !self.offset.is_zero() {
-            write!(out, " + {}", self.offset)?;
+        if self.offset.is_zero() {
+            out.write_str(&places::place_said("bar", None, &self.bar, Length::WHOLE))?;
+        } else {
+            write!(out, "{} after {}", places::bar_said("bar", None, &self.bar), self.offset)?;
         }
-        if let Some(grace) = self.grace {
-            write!(out, ", grace note {grace}")?;
-        }
-        if self.voice != "1" {
-            write!(out, ", voice {}", self.voice)?;
-        }
-        if let Some(pitch) = self.pitch {
-            write!(out, ", {pitch}")?;
-        }
-        Ok(())
+        out.write_str(&self.note_said())
     }
 }
 

@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use arcata_score::places::{BarName, Misread, NotThere, bar_said};
+
 use super::syntax::Typed;
 
 /// A complaint about a text of shorthand.
@@ -37,6 +39,8 @@ pub enum Trouble {
         /// The most.
         most: usize,
     },
+    /// No place stands here.
+    NoPlace(Misread),
     /// Something else belongs here.
     Unexpected {
         /// What was found.
@@ -72,12 +76,7 @@ pub enum Trouble {
     /// No bar has been named so far on this line.
     NoBarBefore,
     /// No such bar.
-    UnknownBar {
-        /// As typed.
-        label: String,
-        /// First and last bar of the score.
-        span: Option<(String, String)>,
-    },
+    UnknownBar(NotThere),
     /// Several bars bear the number.
     SeveralBars {
         /// As typed.
@@ -96,7 +95,7 @@ pub enum Trouble {
     },
     /// The bar has no such beat.
     UnknownBeat {
-        /// The bar.
+        /// The bar as it is said.
         bar: String,
         /// The beat as it is said.
         beat: String,
@@ -200,6 +199,12 @@ impl fmt::Display for Complaint {
     }
 }
 
+impl From<Box<Misread>> for Box<Complaint> {
+    fn from(misread: Box<Misread>) -> Self {
+        Self::new(Complaint::wrong(misread.at, Trouble::NoPlace(*misread)))
+    }
+}
+
 fn meant(suggestion: Option<&String>) -> String {
     suggestion.map_or_else(String::new, |name| format!(" Did you mean \"{name}\"?"))
 }
@@ -215,6 +220,7 @@ impl fmt::Display for Trouble {
                 "expected a text that speaks of at most {most} notes in all, found more up to here. Enter it in \
                  several texts, or name shorter stretches."
             ),
+            Self::NoPlace(misread) => misread.fmt(out),
             Self::Unexpected { found, expected, suggestion } => {
                 write!(out, "expected {expected}, found {found}.{}", meant(suggestion.as_ref()))
             }
@@ -238,13 +244,7 @@ impl fmt::Display for Trouble {
             Self::NoBarBefore => {
                 write!(out, "expected a bar before the beat, such as 37/3: none has been named so far.")
             }
-            Self::UnknownBar { label, span } => {
-                write!(out, "expected a bar of this score, found \"{label}\".")?;
-                match span {
-                    Some((first, last)) => write!(out, " The bars go from {first} to {last}."),
-                    None => write!(out, " The score has no bars."),
-                }
-            }
+            Self::UnknownBar(not_there) => write!(out, "{not_there}."),
             Self::UnknownMovement { name, known } => write!(
                 out,
                 "expected a movement of this score, found \"{name}\". It has {}.",
@@ -252,18 +252,20 @@ impl fmt::Display for Trouble {
             ),
             Self::SeveralBars { label, movements, .. } if movements.len() > 1 => write!(
                 out,
-                "expected one bar, but bar {label} stands in the movements {}. Name one above, on a line of its \
-                 own: {}:",
+                "expected one bar, but {} stands in the movements {}. Name one above, on a line of its own: {}:",
+                bar_said("bar", None, label),
                 movements.join(", "),
                 movements[0]
             ),
             Self::SeveralBars { label, count, .. } => write!(
                 out,
-                "expected one bar, but {count} bars are numbered {label}. Write {label}(1) for the first of \
-                 them, {label}(2) for the second."
+                "expected one bar, but {count} bars are numbered {label}. Write {} for the first of them, {} for \
+                 the second.",
+                BarName { label: label.clone(), nth: Some(1) },
+                BarName { label: label.clone(), nth: Some(2) }
             ),
             Self::UnknownBeat { bar, beat, beats } => {
-                write!(out, "expected a beat of bar {bar}, found {beat}. The bar has {beats}.")
+                write!(out, "expected a beat of {bar}, found {beat}. The bar has {beats}.")
             }
             Self::NoNote { place, there } if there.is_empty() => {
                 write!(out, "expected a note, but the bar has none: {place}.")

@@ -7,7 +7,7 @@ use proptest::prelude::*;
 
 use super::{Gravity, enter, of_layer, put, read};
 use crate::address::Addresses;
-use crate::model::{BowPlace, Entry, Force, HookSign, Layer, Mark};
+use crate::model::{BowPlace, Entry, Force, HookSign, Layer, Mark, Place};
 
 fn score(text: &str) -> Score {
     let document = Document::parse(musicxml(text).into_bytes(), &arcata_xml::Limits::default()).unwrap();
@@ -56,7 +56,7 @@ fn sections_are_found_by_any_of_their_names() {
         ("V 1", vec!["Violin I"]),
     ] {
         let found = entered(&score, &format!("{typed}: 1/2 up"));
-        let wanted: Vec<String> = parts.iter().map(|part| format!("{part}, bar 1 + 1/4")).collect();
+        let wanted: Vec<String> = parts.iter().map(|part| format!("{part}, bar 1 after 1/4")).collect();
         let mut found: Vec<String> =
             found.iter().map(|entry| entry.split(", ").take(2).collect::<Vec<_>>().join(", ")).collect();
         found.sort();
@@ -91,34 +91,37 @@ fn misspelt_and_doubtful_sections_are_asked_about() {
 fn marks_land_on_strokes() {
     let score = score(QUARTET);
     let said = |typed| entered(&score, typed);
-    assert_eq!(said("va 1 down"), ["Viola, bar 1, C4: down-bow"]);
+    assert_eq!(said("va 1 down"), ["Viola, bar 1, beat 1, C4: down-bow"]);
     assert_eq!(
         said("va 1/2 d u u"),
         [
-            "Viola, bar 1 + 1/4, D4: down-bow",
-            "Viola, bar 1 + 1/2, E4: up-bow",
-            "Viola, bar 1 + 3/4, F4: up-bow"
+            "Viola, bar 1 after 1/4, D4: down-bow",
+            "Viola, bar 1 after 1/2, E4: up-bow",
+            "Viola, bar 1 after 3/4, F4: up-bow"
         ]
     );
-    assert_eq!(said("va 2/1+ up"), ["Viola, bar 2 + 1/8, F4: up-bow"]);
-    assert_eq!(said("va 2/n4 up"), ["Viola, bar 2 + 3/8, D4: up-bow"]);
-    assert_eq!(said("va 4 up"), ["Viola, bar 4 + 1/4, C4: up-bow"]);
+    assert_eq!(said("va 2/1+ up"), ["Viola, bar 2 after 1/8, F4: up-bow"]);
+    assert_eq!(said("va 2/n4 up"), ["Viola, bar 2 after 3/8, D4: up-bow"]);
+    assert_eq!(said("va 4 up"), ["Viola, bar 4 after 1/4, C4: up-bow"]);
     // The slurred notes are one stroke: the second up-bow is the note after the slur.
-    assert_eq!(said("vn1 3 up up"), ["Violin I, bar 3, C5: up-bow", "Violin I, bar 3 + 1/2, E5: up-bow"]);
+    assert_eq!(
+        said("vn1 3 up up"),
+        ["Violin I, bar 3, beat 1, C5: up-bow", "Violin I, bar 3 after 1/2, E5: up-bow"]
+    );
     assert_eq!(
         said("va 2-3/1 down up"),
         [
-            "Viola, bar 2, G4: down-bow",
-            "Viola, bar 2 + 1/8, F4: up-bow",
-            "Viola, bar 2 + 1/4, E4: down-bow",
-            "Viola, bar 2 + 3/8, D4: up-bow",
-            "Viola, bar 2 + 1/2, C4: down-bow",
-            "Viola, bar 3, C4: up-bow",
+            "Viola, bar 2, beat 1, G4: down-bow",
+            "Viola, bar 2 after 1/8, F4: up-bow",
+            "Viola, bar 2 after 1/4, E4: down-bow",
+            "Viola, bar 2 after 3/8, D4: up-bow",
+            "Viola, bar 2 after 1/2, C4: down-bow",
+            "Viola, bar 3, beat 1, C4: up-bow",
         ]
     );
     assert_eq!(
         said("va 2/1 at the tip \"dolce\""),
-        ["Viola, bar 2, G4: at the tip", "Viola, bar 2, G4: \"dolce\""]
+        ["Viola, bar 2, beat 1, G4: at the tip", "Viola, bar 2, beat 1, G4: \"dolce\""]
     );
 }
 
@@ -127,32 +130,32 @@ fn hooks_join_strokes_two_by_two() {
     let score = score(QUARTET);
     assert_eq!(
         entered(&score, "va 1 hook 2"),
-        ["Viola, bar 1 + 1/4, D4: hooked", "Viola, bar 1 + 3/4, F4: hooked"]
+        ["Viola, bar 1 after 1/4, D4: hooked", "Viola, bar 1 after 3/4, F4: hooked"]
     );
     assert_eq!(
         entered(&score, "va 1/3 hook 3 up"),
         [
-            "Viola, bar 1 + 1/2, E4: up-bow",
-            "Viola, bar 1 + 3/4, F4: hooked (up)",
-            "Viola, bar 2, G4: hooked (up)"
+            "Viola, bar 1 after 1/2, E4: up-bow",
+            "Viola, bar 1 after 3/4, F4: hooked (up)",
+            "Viola, bar 2, beat 1, G4: hooked (up)"
         ]
     );
     assert_eq!(
         entered(&score, "va 1/3 hook 3 dashes up"),
         [
-            "Viola, bar 1 + 1/2, E4: up-bow",
-            "Viola, bar 1 + 3/4, F4: hooked by a slur with dashes (up)",
-            "Viola, bar 2, G4: hooked by a slur with dashes (up)"
+            "Viola, bar 1 after 1/2, E4: up-bow",
+            "Viola, bar 1 after 3/4, F4: hooked by a slur with dashes (up)",
+            "Viola, bar 2, beat 1, G4: hooked by a slur with dashes (up)"
         ]
     );
     assert_eq!(
         entered(&score, "va 1 hook 2 dots"),
         [
-            "Viola, bar 1 + 1/4, D4: hooked by a slur with dots",
-            "Viola, bar 1 + 3/4, F4: hooked by a slur with dots"
+            "Viola, bar 1 after 1/4, D4: hooked by a slur with dots",
+            "Viola, bar 1 after 3/4, F4: hooked by a slur with dots"
         ]
     );
-    assert_eq!(entered(&score, "va 1/2 hook"), ["Viola, bar 1 + 1/4, D4: hooked"]);
+    assert_eq!(entered(&score, "va 1/2 hook"), ["Viola, bar 1 after 1/4, D4: hooked"]);
     assert!(complaints(&score, "va 4/4 hook 2")[0].contains("expected 2 strokes, found 1"));
 }
 
@@ -163,10 +166,10 @@ fn as_it_comes_takes_printed_marks_off_and_gives_way_to_single_notes() {
     assert_eq!(
         said,
         [
-            "Violin, bar 1, C5: as it comes",
-            "Violin, bar 1 + 1/4, D5: as it comes",
-            "Violin, bar 1 + 3/4, F5: down-bow",
-            "Violin, bar 2, C5: as it comes",
+            "Violin, bar 1, beat 1, C5: as it comes",
+            "Violin, bar 1 after 1/4, D5: as it comes",
+            "Violin, bar 1 after 3/4, F5: down-bow",
+            "Violin, bar 2, beat 1, C5: as it comes",
         ]
     );
 }
@@ -174,21 +177,21 @@ fn as_it_comes_takes_printed_marks_off_and_gives_way_to_single_notes() {
 #[test]
 fn slurs_are_put_on_taken_off_and_moved() {
     let score = score(QUARTET);
-    assert_eq!(entered(&score, "va 1/1-/2 slur"), ["Viola, bar 1, C4: slur to bar 1 + 1/4, D4"]);
+    assert_eq!(entered(&score, "va 1/1-/2 slur"), ["Viola, bar 1, beat 1, C4: slur to bar 1 after 1/4, D4"]);
     assert_eq!(
         entered(&score, "vn1 3 no slur"),
         [
-            "Violin I, bar 3, C5: no slur to bar 3 + 1/4, D5",
-            "Violin I, bar 3 + 1/2, E5: no slur to bar 3 + 3/4, F5"
+            "Violin I, bar 3, beat 1, C5: no slur to bar 3 after 1/4, D5",
+            "Violin I, bar 3 after 1/2, E5: no slur to bar 3 after 3/4, F5"
         ]
     );
     assert_eq!(
         entered(&score, "vn1 3/1-/2 slur now /1-/3"),
-        ["Violin I, bar 3, C5: slur to bar 3 + 1/4, D5 now to bar 3 + 1/2, E5"]
+        ["Violin I, bar 3, beat 1, C5: slur to bar 3 after 1/4, D5 now to bar 3 after 1/2, E5"]
     );
     // A slur that goes frees its notes, one that comes binds them.
     assert_eq!(entered(&score, "vn1 3/2 up, 3/1 no slur").len(), 2);
-    assert_eq!(entered(&score, "va 1/1-/3 slur, 1/1 up up")[2], "Viola, bar 1 + 3/4, F4: up-bow");
+    assert_eq!(entered(&score, "va 1/1-/3 slur, 1/1 up up")[2], "Viola, bar 1 after 3/4, F4: up-bow");
     assert_eq!(
         complaints(&score, "vn1 3/2-/3 no slur")[0],
         "line 1, column 5: expected a printed slur over this stretch, found none: 3/2-/3 in Violin I. \
@@ -203,17 +206,14 @@ fn places_without_a_note_are_told_with_what_is_there() {
     assert_eq!(said("va 4/1 up"), "line 1, column 4: expected a note, found a rest: 4/1 in Viola.");
     assert_eq!(
         said("va 1/1+ up"),
-        "line 1, column 4: expected a place where a note begins, found beat 1+1/2 of bar 1 in Viola. \
+        "line 1, column 4: expected a place where a note begins, found bar 1, beat 1½ in Viola. \
          Notes begin at 1, 2, 3, 4."
     );
     assert_eq!(
         said("va 1/5 up"),
-        "line 1, column 4: expected a beat of bar 1, found 5. The bar has 4 beats."
+        "line 1, column 4: expected a beat of bar 1, found beat 5. The bar has 4 beats."
     );
-    assert_eq!(
-        said("va 9 up"),
-        "line 1, column 4: expected a bar of this score, found \"9\". The bars go from 1 to 4."
-    );
+    assert_eq!(said("va 9 up"), "line 1, column 4: the score has no bar 9; the last one is 4.");
     assert_eq!(
         said("va 3-2 up"),
         "line 1, column 4: expected a stretch forwards, but bar 2 comes before bar 3."
@@ -256,11 +256,11 @@ fn what_is_entered_replaces_what_was() {
     assert_eq!(
         said,
         [
-            "Violin I, bar 1, C5: as it comes",
-            "Violin I, bar 1 + 1/4, D5: lift",
-            "Viola, bar 1, C4: down-bow",
-            "Viola, bar 1 + 1/4, D4: down-bow",
-            "Viola, bar 1 + 1/4, D4: lift",
+            "Violin I, bar 1, beat 1, C5: as it comes",
+            "Violin I, bar 1 after 1/4, D5: lift",
+            "Viola, bar 1, beat 1, C4: down-bow",
+            "Viola, bar 1 after 1/4, D4: down-bow",
+            "Viola, bar 1 after 1/4, D4: lift",
         ]
     );
 }
@@ -421,4 +421,28 @@ fn a_layer_is_written_movement_by_movement_and_read_back() {
     let text = of_layer(&layer, &addresses);
     assert_eq!(text.to_string(), "violin:\nI:\n1/2 up\nII:\n1/2 up\n2/1 down\n");
     assert_eq!(enter(&text, &addresses).entries, entered.entries);
+}
+
+/// What is printed about a layer is typed as it stands, with a mark behind it.
+#[test]
+fn printed_places_are_entered_as_they_stand() {
+    let score = score(
+        "Violin I: 1/4 C5 D5 1/8 E5 F#5 1/4 B5 | time 6/8 3/8 C5 1/8 D5 E5 B5\nViola: 1/4 C4 D4 E4 F4 | 3/8 C4 3/8 D4",
+    );
+    let addresses = Addresses::new(&score);
+    let notes = score.parts.iter().enumerate().flat_map(|(part, notes)| {
+        (0..notes.notes.len()).filter_map(move |note| Some((part, NoteId(u32::try_from(note).ok()?))))
+    });
+    let mut count = 0;
+    for place in notes.filter_map(|(part, note)| addresses.place(part, note)) {
+        for printed in [addresses.said(&place), place.to_string()] {
+            let (text, complaints) = read(&format!("{printed} down"));
+            assert!(complaints.is_empty(), "{printed}: {complaints:?}");
+            let entered = enter(&text, &addresses);
+            let found: Vec<&Place> = entered.entries.iter().map(|entry| &entry.place).collect();
+            assert_eq!(found, [&place], "{printed}: {:?}", entered.complaints);
+            count += 1;
+        }
+    }
+    assert_eq!(count, 2 * 15);
 }

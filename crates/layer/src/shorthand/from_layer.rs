@@ -2,7 +2,6 @@
 
 use arcata_score::ChordRole;
 
-use super::locate::beat;
 use super::strokes::is_played;
 use super::syntax::{Also, At, BarName, Bow, Item, Line, NoteSpot, Statement, Text, Where, Within};
 use crate::address::{Addresses, Found};
@@ -154,7 +153,7 @@ fn note_spot(found: Found, addresses: &Addresses<'_>) -> Option<NoteSpot> {
     let pitch = if is_first || leads_voice { None } else { spot.pitch };
     Some(NoteSpot {
         bar: Some(BarName { label: spot.bar.clone(), nth }),
-        within: Within::Beat(beat(addresses, found.part, note.bar, spot.offset)),
+        within: Within::Beat(score.beat_at(found.part, note.bar, spot.offset)),
         voice,
         pitch: pitch.map(|PitchName(pitch)| PitchName(pitch).to_string()),
         grace: spot.grace,

@@ -1,21 +1,25 @@
 //! Names of movements and sections at the head of a line, of sections also behind a separator.
 
 use arcata_score::instrument::section_name;
+use arcata_score::places::tokens::{Before, Kind, Token};
+use arcata_score::places::{Cursor, Role, begins_point, begins_with_bar_word, plays};
 use arcata_score::words::is_roman;
 
-use super::lexer::{Before, Kind, Token};
-use super::parser::{Cursor, Failed};
-use super::statement::begins_place;
+use super::parser::{Failed, unexpected};
 use super::syntax::At;
-use super::words::{Role, is_only_a_mark, plays};
+use super::words::is_only_a_mark;
 
-/// Reads the number of a movement at the head of a line: a Roman numeral and a colon. A section is never called by a
-/// numeral alone.
+/// Reads the number of a movement at the head of a line: a Roman numeral and a colon, or a comma and a bar with its
+/// word, as places are printed (`II, bar 17`). A section is never called by a numeral alone.
 pub(super) fn movement(cursor: &mut Cursor<'_, '_>) -> Option<At<String>> {
     let from = cursor.spot();
     let number = cursor.word(0).filter(|word| is_roman(&word.to_uppercase()))?;
-    if cursor.kind(1) != Some(&Kind::Colon) {
-        return None;
+    let mut bar = cursor.clone();
+    bar.at += 2;
+    match cursor.kind(1) {
+        Some(Kind::Colon) => {}
+        Some(Kind::Comma) if begins_with_bar_word(&bar) => {}
+        _ => return None,
     }
     cursor.at += 1;
     let spot = cursor.since(from);
@@ -28,7 +32,7 @@ pub(super) fn begins(cursor: &Cursor<'_, '_>) -> bool {
     match cursor.kind(0) {
         Some(Kind::Quoted(_)) => true,
         Some(Kind::Word(word)) => {
-            !begins_place(cursor) && !plays(word, Role::Anchor) && !is_only_a_mark(&cursor.words())
+            !begins_point(cursor) && !plays(word, Role::Anchor) && !is_only_a_mark(&cursor.words())
         }
         // "1. Violine", "2nd violins": a number that a known name follows.
         Some(Kind::Number(_)) => named_after_number(cursor),
@@ -50,7 +54,7 @@ pub(super) fn sections(cursor: &mut Cursor<'_, '_>) -> Result<Vec<At<String>>, F
         let from = cursor.spot();
         let before = names.last().map(|name| name.value.clone());
         let Some(name) = name(cursor, colon, before.as_deref()) else {
-            return Err(cursor.expected("the name of a section", None));
+            return Err(unexpected(cursor, "the name of a section", None));
         };
         names.push(At { value: name, spot: cursor.since(from) });
         if !joined(cursor, colon) {
@@ -72,7 +76,7 @@ fn colon_ahead(cursor: &Cursor<'_, '_>) -> Option<usize> {
             let mut here = cursor.clone();
             here.at += at;
             let beat = here.word(0).is_some_and(|word| plays(word, Role::Beat)) && here.number(1).is_some();
-            !beat && (here.number(0).is_some_and(is_small) || !begins_place(&here))
+            !beat && (here.number(0).is_some_and(is_small) || !begins_point(&here))
         });
     names_only.then_some(cursor.at + length)
 }
@@ -102,7 +106,7 @@ fn name(cursor: &mut Cursor<'_, '_>, colon: Option<usize>, before: Option<&str>)
             Kind::Word(word) => {
                 colon.is_some() && !plays(word, Role::And)
                     || !(plays(word, Role::And) && !taken.is_empty()
-                        || begins_place(cursor)
+                        || begins_point(cursor)
                         || plays(word, Role::Anchor)
                         || (!taken.is_empty() && is_only_a_mark(&cursor.words())))
             }
@@ -179,7 +183,7 @@ fn is_section_number(cursor: &Cursor<'_, '_>) -> bool {
         Some(Kind::Ampersand | Kind::Plus) => true,
         Some(Kind::Word(word)) if plays(word, Role::And) || plays(word, Role::Anchor) => true,
         Some(Kind::Word(_)) if comma => begins(&next),
-        Some(Kind::Word(_)) => begins_place(&next),
+        Some(Kind::Word(_)) => begins_point(&next),
         Some(Kind::Number(_)) if comma => is_section_number(&next),
         Some(Kind::Number(_)) => true,
         _ => false,

@@ -1,10 +1,9 @@
 //! What typed bars, beats and notes mean in a score.
 
-use arcata_score::beats::{beat_in_bar, offset_of_beat};
-use arcata_score::{ChordRole, Length, Meter, NoteId, NoteKind};
+use arcata_score::places::{Point, bar_said, beat_said};
+use arcata_score::{ChordRole, Length, NoteId, NoteKind};
 
 use super::complaint::{Complaint, Trouble};
-use super::print::beat_text;
 use super::sections::Sections;
 use super::strokes::{Beginning, Strokes, is_played};
 use super::syntax::{At, BarName, NoteSpot, Where, Within};
@@ -90,7 +89,7 @@ impl<'a> Locator<'a> {
     }
 
     fn backwards(&self, place: &Where, from: u32, to: u32) -> Trouble {
-        let label = |bar: u32| format!("bar {}", self.addresses.score().bars[bar as usize].label);
+        let label = |bar: u32| bar_said("bar", None, self.addresses.score().bar_label(bar));
         // "41/1-3": the 3 is read as a bar, and was perhaps meant as a beat.
         let suggestion = match (&place.from.within, &place.to) {
             (Within::Beat(_), Some(NoteSpot { bar: Some(bar), within: Within::Bar, .. })) => {
@@ -112,38 +111,20 @@ impl<'a> Locator<'a> {
 
     fn named(&self, name: &BarName) -> Result<u32, Trouble> {
         let score = self.addresses.score();
-        let bars = &score.bars;
-        let within = self.movement.and_then(|movement| score.movements.get(movement));
-        let inside = |index: u32| within.is_none_or(|movement| movement.bars.contains(&index));
-        let labelled = |same: &dyn Fn(&str) -> bool| -> Vec<u32> {
-            let named = bars.iter().zip(0..).filter(|(bar, index)| inside(*index) && same(&bar.label));
-            named.map(|(_, index)| index).collect()
-        };
-        let mut found = labelled(&|label| label == name.label);
-        if found.is_empty() {
-            found = labelled(&|label| label.eq_ignore_ascii_case(&name.label));
-        }
-        match (name.nth, found.as_slice()) {
-            (None, [only]) => Ok(*only),
-            (None, [_, _, ..]) => {
+        let movement = self.movement.and_then(|movement| score.movements.get(movement));
+        let within = movement.map_or(0..=u32::MAX, |movement| movement.bars.clone());
+        let found = score.bars_called(name, within);
+        match found.as_slice() {
+            [only] => Ok(*only),
+            [] => {
+                let movement = self.movement.filter(|_| score.movements.len() > 1);
+                Err(Trouble::UnknownBar(score.no_bar(name, movement)))
+            }
+            several => {
                 let mut movements: Vec<String> =
-                    found.iter().filter_map(|bar| score.movement_said(*bar)).map(str::to_owned).collect();
+                    several.iter().filter_map(|bar| score.movement_said(*bar)).map(str::to_owned).collect();
                 movements.dedup();
-                Err(Trouble::SeveralBars { label: name.label.clone(), count: found.len(), movements })
-            }
-            (Some(nth), found) if usize::from(nth) <= found.len() && nth > 0 => {
-                Ok(found[usize::from(nth) - 1])
-            }
-            (nth, _) => {
-                let nth = nth.map_or(String::new(), |nth| format!("({nth})"));
-                let first = bars.iter().zip(0..).find(|(_, index)| inside(*index)).map(|(bar, _)| bar);
-                let last =
-                    bars.iter().zip(0..).filter(|(_, index)| inside(*index)).last().map(|(bar, _)| bar);
-                let ends = first.zip(last);
-                Err(Trouble::UnknownBar {
-                    label: format!("{}{nth}", name.label),
-                    span: ends.map(|(first, last)| (first.label.clone(), last.label.clone())),
-                })
+                Err(Trouble::SeveralBars { label: name.label.clone(), count: several.len(), movements })
             }
         }
     }
@@ -157,41 +138,35 @@ pub(super) fn said(addresses: &Addresses<'_>, part: usize, note: NoteId) -> Stri
     format!("{} in {}", bar_and_beat(addresses, part, written.bar, offset), addresses.part_keys()[part])
 }
 
-fn bar_and_beat(addresses: &Addresses<'_>, part: usize, bar: u32, offset: Length) -> String {
-    let label = &addresses.score().bars[bar as usize].label;
-    format!("{label}/{}", beat_text(beat(addresses, part, bar, offset)))
+fn bar_and_beat(addresses: &Addresses<'_>, part: usize, bar: u32, offset: Length) -> Point {
+    let score = addresses.score();
+    let within = Within::Beat(score.beat_at(part, bar, offset));
+    Point { bar: Some(BarName::new(score.bar_label(bar))), within }
 }
 
-/// The beat at an offset of a bar.
-pub(super) fn beat(addresses: &Addresses<'_>, part: usize, bar: u32, offset: Length) -> Length {
-    beat_in_bar(&meter(addresses, part, bar), offset)
+/// How far into its bar a beat or a note value lies; nothing for what says neither.
+fn offset(
+    addresses: &Addresses<'_>,
+    part: usize,
+    bar: u32,
+    within: Within,
+) -> Result<Option<Length>, Trouble> {
+    let score = addresses.score();
+    score.offset_of(part, bar, within).map_err(|no_beat| Trouble::UnknownBeat {
+        bar: bar_said("bar", None, score.bar_label(bar)),
+        beat: within_said(within),
+        beats: no_beat.to_string(),
+    })
 }
 
-fn meter(addresses: &Addresses<'_>, part: usize, bar: u32) -> Meter {
-    addresses.score().parts[part].meter_at(bar).cloned().unwrap_or_else(Meter::common)
-}
-
-/// How far into its bar a beat lies.
-fn offset(addresses: &Addresses<'_>, part: usize, bar: u32, beat: Length) -> Result<Length, Trouble> {
-    let meter = meter(addresses, part, bar);
-    let written = &addresses.score().bars[bar as usize];
-    let offset = offset_of_beat(&meter, beat);
-    if offset < written.length {
-        return Ok(offset);
+/// Where in a bar, without the bar.
+fn within_said(within: Within) -> String {
+    match within {
+        Within::Bar => "its first note".to_owned(),
+        Within::Beat(beat) => format!("beat {}", beat_said(beat)),
+        Within::After(length) => format!("after {length}"),
+        Within::Note(number) => format!("note {number}"),
     }
-    // A pickup is counted from its end as well: the last quarter of 4/4 is beat 4.
-    let missing = meter.bar_length() - written.length;
-    if missing.is_positive() && offset - missing < written.length && offset >= missing {
-        return Ok(offset - missing);
-    }
-    let last = beat_in_bar(&meter, written.length) - Length::new(1, 1);
-    let beats =
-        if last == Length::new(1, 1) { "1 beat".to_owned() } else { format!("{} beats", beats(last)) };
-    Err(Trouble::UnknownBeat { bar: written.label.clone(), beat: beat_text(beat), beats })
-}
-
-fn beats(count: Length) -> String {
-    if count < Length::new(1, 1) { count.to_string() } else { beat_text(count) }
 }
 
 impl Target {
@@ -210,8 +185,8 @@ impl Target {
         };
         if from.0 == to.0 && to.1.is_some_and(|offset| offset < from.1) {
             return Err(Trouble::Backwards {
-                from: bar_and_beat(addresses, wish.part, from.0, from.1),
-                to: bar_and_beat(addresses, wish.part, to.0, to.1.unwrap_or(from.1)),
+                from: bar_and_beat(addresses, wish.part, from.0, from.1).to_string(),
+                to: bar_and_beat(addresses, wish.part, to.0, to.1.unwrap_or(from.1)).to_string(),
                 suggestion: None,
             });
         }
@@ -237,8 +212,9 @@ fn edge(
     bar: u32,
 ) -> Result<Edge, Trouble> {
     match spot.within {
-        Within::Bar => Ok((bar, None)),
-        Within::Beat(beat) => Ok((bar, Some(offset(addresses, wish.part, bar, beat)?))),
+        Within::Bar | Within::Beat(_) | Within::After(_) => {
+            Ok((bar, offset(addresses, wish.part, bar, spot.within)?))
+        }
         Within::Note(_) => {
             let id = note(addresses, wish, strokes, spot, bar)?;
             let written = addresses.score().parts[wish.part].note(id);
@@ -257,23 +233,17 @@ pub(super) fn note(
 ) -> Result<NoteId, Trouble> {
     let voice = voice(addresses, wish.part, spot)?;
     let there = strokes.in_bar(bar, voice);
-    match spot.within {
-        Within::Beat(beat) => {
-            let offset = offset(addresses, wish.part, bar, beat)?;
-            at_offset(addresses, wish.part, bar, offset, voice, spot, &there)
+    let found = match spot.within {
+        Within::Beat(_) | Within::After(_) => {
+            let offset = offset(addresses, wish.part, bar, spot.within)?.unwrap_or(Length::ZERO);
+            return at_offset(addresses, wish.part, bar, offset, voice, spot, &there);
         }
-        Within::Note(number) => match there.get(usize::from(number) - 1) {
-            Some(found) => {
-                at_offset(addresses, wish.part, bar, found.offset, Some(found.voice), spot, &there)
-            }
-            None => Err(no_note(addresses, wish.part, bar, format!("note {number}"), &there)),
-        },
-        Within::Bar => match there.iter().find(|note| note.inside.is_none()).or(there.first()) {
-            Some(found) => {
-                at_offset(addresses, wish.part, bar, found.offset, Some(found.voice), spot, &there)
-            }
-            None => Err(no_note(addresses, wish.part, bar, "its first note".to_owned(), &there)),
-        },
+        Within::Note(number) => there.get(usize::from(number) - 1),
+        Within::Bar => there.iter().find(|note| note.inside.is_none()).or(there.first()),
+    };
+    match found {
+        Some(found) => at_offset(addresses, wish.part, bar, found.offset, Some(found.voice), spot, &there),
+        None => Err(no_note(addresses, wish.part, bar, &within_said(spot.within), &there)),
     }
 }
 
@@ -291,10 +261,11 @@ fn voice(addresses: &Addresses<'_>, part: usize, spot: &NoteSpot) -> Result<Opti
     }
 }
 
-fn no_note(addresses: &Addresses<'_>, part: usize, bar: u32, what: String, there: &[Beginning]) -> Trouble {
-    let label = &addresses.score().bars[bar as usize].label;
-    let place = format!("{what} of bar {label} in {}", addresses.part_keys()[part]);
-    let beat = |note: &Beginning| beat_text(beat(addresses, part, bar, note.offset));
+fn no_note(addresses: &Addresses<'_>, part: usize, bar: u32, within: &str, there: &[Beginning]) -> Trouble {
+    let score = addresses.score();
+    let bar_called = bar_said("bar", None, score.bar_label(bar));
+    let place = format!("{bar_called}, {within} in {}", addresses.part_keys()[part]);
+    let beat = |note: &Beginning| beat_said(score.beat_at(part, bar, note.offset));
     Trouble::NoNote { place, there: there.iter().map(beat).collect() }
 }
 
@@ -315,9 +286,9 @@ fn at_offset(
     let sounding: Vec<NoteId> =
         here.iter().copied().filter(|note| !notes.note(*note).pitch.is_rest()).collect();
     if sounding.is_empty() {
-        let beat = beat_text(beat(addresses, part, bar, offset));
+        let within = Within::Beat(addresses.score().beat_at(part, bar, offset));
         return Err(match here {
-            [] => no_note(addresses, part, bar, format!("beat {beat}"), there),
+            [] => no_note(addresses, part, bar, &within_said(within), there),
             _ => Trouble::Rest { place: said() },
         });
     }

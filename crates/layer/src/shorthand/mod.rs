@@ -10,7 +10,6 @@ mod enter;
 mod enter_tests;
 mod from_layer;
 mod header;
-mod lexer;
 mod locate;
 mod parser;
 mod place;

@@ -3,9 +3,11 @@
 
 use super::complaint::{Complaint, Trouble};
 use super::header;
-use super::lexer::{Before, Kind, Token, tokens};
+use arcata_score::places::tokens::{Kind, tokens};
+use arcata_score::places::{Cursor, Typed, begins_point};
+
 use super::statement;
-use super::syntax::{Item, Line, Text, Typed};
+use super::syntax::{Item, Line, Text};
 
 /// The largest text that is read, in bytes: some 30,000 lines.
 pub const LARGEST_TEXT: usize = 1 << 20;
@@ -73,7 +75,7 @@ fn recover(cursor: &mut Cursor<'_, '_>) {
             return;
         }
         if cursor.take(&Kind::Comma) {
-            if statement::begins_place(cursor) {
+            if begins_point(cursor) {
                 return;
             }
         } else {
@@ -85,93 +87,12 @@ fn recover(cursor: &mut Cursor<'_, '_>) {
 /// A complaint on its way up; boxed because it is rare and large.
 pub(super) type Failed = Box<Complaint>;
 
-/// The tokens of a line and how far they are read.
-#[derive(Clone)]
-pub(super) struct Cursor<'l, 't> {
-    pub(super) tokens: &'l [Token<'t>],
-    pub(super) at: usize,
-    line: u32,
-    /// The column behind the line.
-    end: u32,
-}
-
-impl<'l, 't> Cursor<'l, 't> {
-    /// The tokens of a line, none of them read.
-    pub(super) fn new(tokens: &'l [Token<'t>], number: u32, line: &str) -> Self {
-        let end = u32::try_from(line.trim_end().chars().count()).unwrap_or(u32::MAX).saturating_add(1);
-        Self { tokens, at: 0, line: number, end }
-    }
-
-    pub(super) fn is_at_end(&self) -> bool {
-        self.at >= self.tokens.len()
-    }
-
-    /// The token that many places ahead.
-    pub(super) fn ahead(&self, by: usize) -> Option<&'l Token<'t>> {
-        self.tokens.get(self.at + by)
-    }
-
-    pub(super) fn kind(&self, by: usize) -> Option<&'l Kind<'t>> {
-        self.ahead(by).map(|token| &token.kind)
-    }
-
-    pub(super) fn is(&self, kind: &Kind<'_>) -> bool {
-        self.kind(0) == Some(kind)
-    }
-
-    /// Whether a token of this kind comes next, with no space before it.
-    pub(super) fn is_glued(&self, kind: &Kind<'_>) -> bool {
-        self.ahead(0).is_some_and(|token| token.kind == *kind && token.before == Before::Token)
-    }
-
-    pub(super) fn take(&mut self, kind: &Kind<'_>) -> bool {
-        let here = self.is(kind);
-        self.at += usize::from(here);
-        here
-    }
-
-    /// The word that many places ahead.
-    pub(super) fn word(&self, by: usize) -> Option<&'t str> {
-        match self.kind(by) {
-            Some(Kind::Word(word)) => Some(word),
-            _ => None,
-        }
-    }
-
-    /// The number that many places ahead, as typed.
-    pub(super) fn number(&self, by: usize) -> Option<&'t str> {
-        match self.kind(by) {
-            Some(Kind::Number(number)) => Some(number),
-            _ => None,
-        }
-    }
-
-    /// Words from here on, as many as follow each other.
-    pub(super) fn words(&self) -> Vec<&'t str> {
-        (0..).map_while(|by| self.word(by)).take(4).collect()
-    }
-
-    /// Where the next token stands; behind the line at its end.
-    pub(super) fn spot(&self) -> Typed {
-        let (column, width) = self.ahead(0).map_or((self.end, 1), |token| (token.column, token.width));
-        Typed { line: self.line, column, width }
-    }
-
-    /// From a spot to the last token that was read.
-    pub(super) fn since(&self, from: Typed) -> Typed {
-        let last = self.at.checked_sub(1).and_then(|at| self.tokens.get(at));
-        let end = last.map_or(from.column, |token| token.column + token.width);
-        Typed { width: end.saturating_sub(from.column).max(1), ..from }
-    }
-
-    /// Complains that something else belongs here.
-    pub(super) fn expected(&self, expected: &'static str, suggestion: Option<String>) -> Failed {
-        let found = match self.ahead(0) {
-            None => "the end of the line".to_owned(),
-            Some(Token { kind: Kind::Unclosed, .. }) => "a quotation mark that is never closed".to_owned(),
-            Some(token) => format!("\"{}\"", token.text.chars().take(40).collect::<String>()),
-        };
-        let trouble = Trouble::Unexpected { found, expected, suggestion };
-        Box::new(Complaint::wrong(self.spot(), trouble))
-    }
+/// Complains that something else belongs here.
+pub(super) fn unexpected(
+    cursor: &Cursor<'_, '_>,
+    expected: &'static str,
+    suggestion: Option<String>,
+) -> Failed {
+    let trouble = Trouble::Unexpected { found: cursor.found(), expected, suggestion };
+    Box::new(Complaint::wrong(cursor.spot(), trouble))
 }

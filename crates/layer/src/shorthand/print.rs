@@ -2,13 +2,13 @@
 
 use std::fmt::{self, Display, Formatter, Write as _};
 
+use arcata_score::BowDirection;
+use arcata_score::places::tokens::tokens;
+use arcata_score::places::{Cursor, quoted};
 use arcata_score::words::is_roman;
-use arcata_score::{BowDirection, Length};
 
 use super::header;
-use super::lexer::tokens;
-use super::parser::Cursor;
-use super::syntax::{Also, BarName, Bow, Item, Line, NoteSpot, Statement, Text, Where, Within};
+use super::syntax::{Also, Bow, Item, Line, NoteSpot, Statement, Text, Where};
 use crate::model::{BowPlace, Force};
 
 impl Display for Text {
@@ -69,21 +69,6 @@ fn section(name: &str) -> String {
     if whole { name.to_owned() } else { quoted(name) }
 }
 
-/// Text in quotation marks.
-fn quoted(text: &str) -> String {
-    let mut out = String::from("\"");
-    for letter in text.chars() {
-        match letter {
-            '"' | '\\' => out.extend(['\\', letter]),
-            '\n' => out.push_str("\\n"),
-            '\r' => out.push_str("\\r"),
-            _ => out.push(letter),
-        }
-    }
-    out.push('"');
-    out
-}
-
 impl Display for Statement {
     fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
         if self.force == Force::Anchor {
@@ -114,14 +99,7 @@ impl Display for Where {
 
 impl Display for NoteSpot {
     fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
-        if let Some(bar) = &self.bar {
-            write!(out, "{bar}")?;
-        }
-        match self.within {
-            Within::Bar => {}
-            Within::Beat(beat) => write!(out, "/{}", beat_text(beat))?,
-            Within::Note(number) => write!(out, "/n{number}")?,
-        }
+        write!(out, "{}", self.point())?;
         if let Some(voice) = &self.voice {
             let plain = !voice.is_empty() && voice.bytes().all(|letter| letter.is_ascii_digit());
             write!(out, " voice {}", if plain { voice.clone() } else { quoted(voice) })?;
@@ -134,25 +112,6 @@ impl Display for NoteSpot {
         }
         self.copy.map_or(Ok(()), |copy| write!(out, " copy {copy}"))
     }
-}
-
-impl Display for BarName {
-    fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
-        let digits = self.label.bytes().take_while(u8::is_ascii_digit).count();
-        let plain = digits > 0 && self.label[digits..].bytes().all(|letter| letter.is_ascii_alphabetic());
-        match plain {
-            true => out.write_str(&self.label)?,
-            false => write!(out, "bar {}", quoted(&self.label))?,
-        }
-        self.nth.map_or(Ok(()), |nth| write!(out, "({nth})"))
-    }
-}
-
-/// A beat as it is typed: `3`, `3+1/2`.
-pub(super) fn beat_text(beat: Length) -> String {
-    let whole = beat.floor();
-    let rest = beat - Length::new(whole, 1);
-    if rest.is_zero() { whole.to_string() } else { format!("{whole}+{rest}") }
 }
 
 const fn way(direction: BowDirection) -> &'static str {

@@ -1,13 +1,14 @@
 //! Places and the marks behind them.
 
 use arcata_score::BowDirection;
+use arcata_score::places::tokens::Kind;
+use arcata_score::places::{Cursor, Role, begins_point, plays};
 
 use super::complaint::{Complaint, Trouble};
-use super::lexer::Kind;
-use super::parser::{Cursor, Failed};
+use super::parser::{Failed, unexpected};
 use super::place;
 use super::syntax::{Also, At, Bow, Statement, Typed};
-use super::words::{MarkWord, Role, glued_bar, mark, nearest_mark, plays};
+use super::words::{MarkWord, mark, nearest_mark};
 use crate::model::{Force, HookSign};
 
 /// The most strokes that one hook may join, and the most directions in a row.
@@ -16,40 +17,16 @@ const MOST_DIRECTIONS: usize = 64;
 
 const A_MARK: &str =
     "a mark such as down, up, hook, retake, lift, at the frog, slur, as it comes or \"text\"";
-const A_BAR: &str = "a bar such as 37, 37/3 or 41-42";
-
-/// Whether a bar or beat comes next.
-pub(super) fn begins_place(cursor: &Cursor<'_, '_>) -> bool {
-    match cursor.kind(0) {
-        Some(Kind::Number(_) | Kind::Slash) => true,
-        Some(Kind::Word(word)) => {
-            glued_bar(word).is_some() || (plays(word, Role::Bar) && is_label(cursor, 1))
-        }
-        _ => false,
-    }
-}
-
-/// Whether a bar's label stands that many places ahead, behind a bar word.
-fn is_label(cursor: &Cursor<'_, '_>, by: usize) -> bool {
-    match cursor.kind(by) {
-        Some(Kind::Number(_) | Kind::Quoted(_)) => true,
-        Some(Kind::Word(label)) => label.chars().any(|letter| letter.is_ascii_digit()),
-        _ => false,
-    }
-}
 
 /// Reads one statement.
 pub(super) fn statement(cursor: &mut Cursor<'_, '_>) -> Result<At<Statement>, Failed> {
     let from = cursor.spot();
     let mut said = Said::default();
     said.take_anchor(cursor);
-    if !begins_place(cursor) {
-        return Err(cursor.expected(A_BAR, None));
-    }
     let mut places = vec![place::place(cursor)?];
     loop {
         let mut next = cursor.clone();
-        if !(next.take(&Kind::Comma) && begins_place(&next)) {
+        if !(next.take(&Kind::Comma) && begins_point(&next)) {
             break;
         }
         *cursor = next;
@@ -118,11 +95,10 @@ fn marks(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<(), Failed> {
     }
     let goes_on = matches!(cursor.kind(0), None | Some(Kind::Comma | Kind::Semicolon));
     let anchor = cursor.word(0).is_some_and(|word| plays(word, Role::Anchor));
-    if count == 0 || !(goes_on || anchor || begins_place(cursor)) {
+    if count == 0 || !(goes_on || anchor || begins_point(cursor)) {
         let suggestion = cursor.word(0).and_then(nearest_mark);
-        return Err(
-            cursor.expected(if count == 0 { A_MARK } else { "another mark or a separator" }, suggestion)
-        );
+        let expected = if count == 0 { A_MARK } else { "another mark or a separator" };
+        return Err(unexpected(cursor, expected, suggestion));
     }
     Ok(())
 }
@@ -141,7 +117,7 @@ fn begins_mark(cursor: &Cursor<'_, '_>) -> bool {
 fn is_anchor_behind(cursor: &Cursor<'_, '_>) -> bool {
     let mut next = cursor.clone();
     next.at += 1;
-    cursor.word(0).is_some_and(|word| plays(word, Role::Anchor)) && !begins_place(&next)
+    cursor.word(0).is_some_and(|word| plays(word, Role::Anchor)) && !begins_point(&next)
 }
 
 /// Reads a mark, if one comes next.

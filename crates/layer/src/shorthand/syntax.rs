@@ -1,6 +1,8 @@
 //! A text of shorthand as it was understood, before any score is looked at.
 
-use arcata_score::{BowDirection, Length};
+use arcata_score::BowDirection;
+use arcata_score::places::Point;
+pub use arcata_score::places::{BarName, Typed, Within};
 
 use crate::model::{BowPlace, Force, HookSign};
 
@@ -39,17 +41,6 @@ pub struct At<T> {
     pub value: T,
     /// Where it stands.
     pub spot: Typed,
-}
-
-/// A stretch of a line.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Typed {
-    /// Line, from 1.
-    pub line: u32,
-    /// Column in characters, from 1.
-    pub column: u32,
-    /// Characters.
-    pub width: u32,
 }
 
 impl<T: PartialEq> PartialEq for At<T> {
@@ -107,24 +98,12 @@ pub struct NoteSpot {
     pub copy: Option<u16>,
 }
 
-/// A bar by its printed number.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct BarName {
-    /// As printed.
-    pub label: String,
-    /// Which of several bars with that number, from 1.
-    pub nth: Option<u16>,
-}
-
-/// Where in a bar.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Within {
-    /// Not said: the bar, or its first note.
-    Bar,
-    /// At a beat, from 1.
-    Beat(Length),
-    /// At the note of this number, from 1, rests not counted.
-    Note(u16),
+impl NoteSpot {
+    /// The bar, and where in it.
+    #[must_use]
+    pub fn point(&self) -> Point {
+        Point { bar: self.bar.clone(), within: self.within }
+    }
 }
 
 /// What the bow does.

@@ -83,13 +83,16 @@ fn sections_are_told_from_bars() {
 #[test]
 fn beats_are_exact() {
     for (typed, beat) in [
-        ("3½", "3+1/2"),
-        ("3.5", "3+1/2"),
-        ("3+", "3+1/2"),
-        ("3&", "3+1/2"),
-        ("2.33", "2+1/3"),
+        ("3½", "3½"),
+        ("3.5", "3½"),
+        ("3+", "3½"),
+        ("3&", "3½"),
+        ("7/2", "3½"),
+        ("3 1/2", "3½"),
+        ("3 + 1/2", "3½"),
+        ("2.33", "2⅓"),
         ("2+5/16", "2+5/16"),
-        ("1.75", "1+3/4"),
+        ("1.75", "1¾"),
         ("4", "4"),
         ("n5", "n5"),
         ("note 5", "n5"),
@@ -97,6 +100,29 @@ fn beats_are_exact() {
         assert_eq!(canonical(&format!("37/{typed} up")), format!("37/{beat} up"));
     }
     assert_eq!(canonical("37 note 5 up"), "37/n5 up");
+}
+
+#[test]
+fn places_are_read_as_they_are_printed() {
+    for (printed, typed) in [
+        ("II, bar 17, beat 1 down", "II: 17/1 down"),
+        ("II: Viola, bar 17, beat 1 down", "II: Viola: 17/1 down"),
+        ("Violin I, bar 37, beat 3½, F#5 down", "Violin I: 37/3½ pitch F#5 down"),
+        ("Violin I, Takt 37, Schlag 3 1/2, B5 down", "Violin I: 37/3½ pitch B5 down"),
+        (
+            "Va bar 5 after 3/8, grace note 1, voice 2, C(+50)4 up",
+            "Va: 5 after 3/8 voice 2 pitch C(+50)4 grace 1 up",
+        ),
+        ("bar \"5-8\", beat 2+5/16 up", "bar \"5-8\"/2+5/16 up"),
+        ("bars 41-42 hook 2", "41-42 hook 2"),
+        ("41 fino a 42 hook 2", "41-42 hook 2"),
+        ("37/1, /after 3/8 up", "37/1, /after 3/8 up"),
+        // Behind a bar alone a letter with a number is another bar, and a numeral with a space a section.
+        ("37, B5 down", "37, 5 down"),
+        ("V 37 v", "\"V\": 37 up"),
+    ] {
+        assert_eq!(canonical(printed), typed, "{printed}");
+    }
 }
 
 #[test]
@@ -179,6 +205,7 @@ fn spots(bar: impl Strategy<Value = Option<BarName>>) -> impl Strategy<Value = N
         Just(Within::Bar),
         (4i64..40, 1i64..5).prop_map(|(beat, parts)| Within::Beat(Length::new(beat.max(parts), parts))),
         (1u16..20).prop_map(Within::Note),
+        (1i64..40, 1i64..33).prop_map(|(above, below)| Within::After(Length::new(above, below))),
     ];
     let voice = proptest::option::weighted(0.2, prop_oneof!["[0-9]{1,2}", any::<String>()]);
     let pitch =

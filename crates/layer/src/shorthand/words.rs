@@ -89,60 +89,6 @@ const MARKS: [(MarkWord, &str); 18] = [
 
 const SLUR_NOW: &str = "slur now|legatura ora|liaison maintenant|bindebogen jetzt";
 
-const BAR: &str = "bar|bars|b|bb|m|mm|measure|measures|batt|battuta|battute|misura|misure|mis|mesure|mesures|\
-                   mes|takt|takte|t";
-const BEAT: &str = "beat|beats|bt|temps|tempo|movimento|mov|zahlzeit|zz|schlag";
-const NOTE: &str = "note|n|nota";
-const VOICE: &str = "voice|voce|voix|stimme";
-const TO: &str = "to|through|until|bis|a|al|au|jusqu a|fino a";
-const AND: &str = "and|e|et|und";
-const ANCHOR: &str = "anchor|anchored|ancora|ancre|anker";
-
-/// A word with one meaning outside the marks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Role {
-    Bar,
-    Beat,
-    Note,
-    Voice,
-    To,
-    And,
-    Anchor,
-}
-
-/// Whether a word plays a role.
-pub(super) fn plays(word: &str, role: Role) -> bool {
-    let names = match role {
-        Role::Bar => BAR,
-        Role::Beat => BEAT,
-        Role::Note => NOTE,
-        Role::Voice => VOICE,
-        Role::To => TO,
-        Role::And => AND,
-        Role::Anchor => ANCHOR,
-    };
-    let folded = folded_words(word).join(" ");
-    names.split('|').any(|name| name == folded)
-}
-
-/// `m37`, `T.12a`: the bar's label behind a glued bar word.
-pub(super) fn glued_bar(word: &str) -> Option<&str> {
-    glued(word, Role::Bar)
-}
-
-/// `n5`: the note's number behind a glued word.
-pub(super) fn glued_note(word: &str) -> Option<&str> {
-    glued(word, Role::Note)
-}
-
-fn glued(word: &str, role: Role) -> Option<&str> {
-    let digits = word.find(|letter: char| letter.is_ascii_digit())?;
-    let (stem, number) = word.split_at(digits);
-    let number = number.trim_end_matches('.');
-    let whole = number.chars().all(char::is_alphanumeric);
-    (whole && plays(stem, role)).then_some(number)
-}
-
 /// The mark that the longest run of words from the start means, and how many words that is.
 pub(super) fn mark(words: &[&str]) -> Option<(MarkWord, usize)> {
     let folded: Vec<Vec<String>> = words.iter().take(4).map(|word| folded_words(word)).collect();

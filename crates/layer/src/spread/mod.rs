@@ -165,6 +165,17 @@ impl fmt::Display for Match {
     }
 }
 
+impl Proposed {
+    /// As it is said where the score is known: by bar and beat.
+    #[must_use]
+    pub fn said(&self, addresses: &Addresses<'_>) -> String {
+        let (place, part) = (&self.entry.place, &self.entry.place.part);
+        let from = addresses.said(&self.from);
+        let mark = self.entry.mark.words_in(addresses, part);
+        format!("{}: {mark} (as {from}, {})", addresses.said(place), self.by)
+    }
+}
+
 impl fmt::Display for Proposed {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(out, "{}: {} (as {}, {})", self.entry.place, self.entry.mark.words(), self.from, self.by)

@@ -135,7 +135,11 @@ fn what_carries_a_dot_already_gets_no_second_one_and_ties_are_one_note() {
 #[test]
 fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
     for (music, text, why) in [
-        ("violin: (1/4 C5 D5) E5 F5", "violin 1/3 hook dots", "the slur from bar 1, C5 to bar 1 + 1/4, D5"),
+        (
+            "violin: (1/4 C5 D5) E5 F5",
+            "violin 1/3 hook dots",
+            "the slur from bar 1, beat 1, C5 to bar 1, beat 2, D5",
+        ),
         (
             "violin: 1/4 C5 D5 (E5 F5)",
             "violin 1/3 hook dots",
@@ -148,7 +152,7 @@ fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
         ("violin: 1/4 C5 D5 E5 F5", "violin 1/2 hook dots, 1/3 hook dashes", "hooked with the other sign"),
         ("violin: 1/4 C5 D5 E5 F5", "violin 1/3 hook dots up, 1/4 hook dots down", "goes the other way"),
         ("violin: 1/4 C5 (D5 E5) F5", "violin 1/2-/3 no slur, 1/3 hook dots", "would draw it again"),
-        ("violin: 1/4 C5 D5 E5 F5", "violin 1/3-/4 slur, 1/3 hook dots", "the slur from bar 1 + 1/2"),
+        ("violin: 1/4 C5 D5 E5 F5", "violin 1/3-/4 slur, 1/3 hook dots", "the slur from bar 1, beat 3"),
     ] {
         let (document, score) = scored(music);
         let addresses = Addresses::new(&score);

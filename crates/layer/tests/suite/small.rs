@@ -177,9 +177,9 @@ fn a_bowing_reaches_the_part_that_doubles_it_and_says_where_it_does_not() {
     let layer = layer(vec![on(&score, 0, 0, Mark::Down), on(&score, 0, 4, Mark::Up)]);
     let spread_out = spread(&layer, &score, &choice(0));
     let proposed: Vec<String> = spread_out.proposed.iter().map(ToString::to_string).collect();
-    assert_eq!(proposed, ["cello, bar 1, C3: down-bow (as violin, bar 1, C5, octave)"]);
+    assert_eq!(proposed, ["cello, bar 1, beat 1, C3: down-bow (as violin, bar 1, beat 1, C5, octave)"]);
     let not: Vec<String> = spread_out.not_spread.iter().map(ToString::to_string).collect();
-    assert_eq!(not, ["violin, bar 2, G5, up-bow: not to cello, different rhythm"]);
+    assert_eq!(not, ["violin, bar 2, beat 1, G5, up-bow: not to cello, different rhythm"]);
     let mut with_it = layer.clone();
     spread_out.put_into(&mut with_it, &score);
     assert_eq!(with_it.entries.len(), 3);
@@ -207,7 +207,10 @@ fn parts_that_go_together_but_for_an_ornament_are_reached_where_their_strokes_ar
         |place: &str, from: &str, mark: &str| format!("viola, {place}: {mark} (as violin, {from}, {by})");
     assert_eq!(
         said,
-        [of("bar 1, C4", "bar 1, C5", "down-bow"), of("bar 1 + 3/4, F4", "bar 1 + 3/4, F5", "up-bow")]
+        [
+            of("bar 1, beat 1, C4", "bar 1, beat 1, C5", "down-bow"),
+            of("bar 1 after 3/4, F4", "bar 1 after 3/4, F5", "up-bow")
+        ]
     );
 }
 
@@ -218,7 +221,7 @@ fn a_bowing_reaches_the_passage_that_comes_again() {
     let everywhere = SpreadChoice { reach: Reach::EveryPassage, ..choice(0) };
     let proposed = spread(&layer, &score, &everywhere).proposed;
     assert_eq!(proposed.len(), 1);
-    assert_eq!(proposed[0].entry.place.to_string(), "violin, bar 4 + 1/4, E5");
+    assert_eq!(proposed[0].entry.place.to_string(), "violin, bar 4 after 1/4, E5");
     assert!(spread(&layer, &score, &choice(0)).proposed.is_empty());
 }
 
@@ -239,12 +242,12 @@ fn carried_past_a_cut_a_changed_note_and_a_note_that_is_gone() {
     assert_eq!(carried.doubtful.len(), 1);
     assert_eq!(carried.doubtful[0].why, Doubt::OtherPitch);
     let doubts: Vec<&str> = carried.layer.entries.iter().filter_map(|entry| entry.doubt.as_deref()).collect();
-    assert_eq!(doubts, ["was violin, bar 4 + 1/2, E5: the note has another pitch"]);
+    assert_eq!(doubts, ["was violin, bar 4, beat 3, E5: the note has another pitch"]);
     assert!(kinds(&carried.layer, &new_document, &new).contains(&RemarkKind::Doubt));
     assert_eq!(carried.orphaned.len(), 1);
     assert_eq!(
         carried.orphaned[0].to_string(),
-        "violin, bar 2 + 1/4, A5, down-bow: its bar is not in the new score"
+        "violin, bar 2 after 1/4, A5, down-bow: its bar is not in the new score"
     );
     assert_eq!(carried.layer.orphans.len(), 1);
     let bars: Vec<&str> = carried.layer.entries.iter().map(|entry| entry.place.spot.bar.as_str()).collect();

@@ -24,7 +24,7 @@ pub(super) fn place(finding: &FindingView) -> String {
 }
 
 fn spot(place: &PlaceView) -> String {
-    let said = format!("{}, beat {}", place.bar_said(), place.spoken_beat);
+    let said = place.said();
     if place.movement.is_some() { said } else { said.replacen('b', "B", 1) }
 }
 
@@ -90,7 +90,7 @@ fn further(finding: &FindingView) -> Markup {
         } else {
             format!(" ({})", place.section)
         };
-        format!("{}, beat {}{section}", place.bar_said(), place.spoken_beat)
+        format!("{}{section}", place.said())
     });
     let named: Vec<String> = named.collect();
     let rest = finding.further.len().saturating_sub(NAMED);

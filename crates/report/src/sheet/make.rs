@@ -3,10 +3,11 @@
 use std::collections::BTreeMap;
 
 use arcata_layer::{
-    Difference, Entry, HookSign, Layer, LeftOut, Mark, NotReached, Place, Question, Spot, State, compare,
+    Addresses, Difference, Entry, HookSign, Layer, LeftOut, Mark, NotReached, Place, Question, Spot, State,
+    compare,
 };
-use arcata_review::words::beat_text;
 use arcata_score::beats::beat_in_bar;
+use arcata_score::places::{at_beat, bar_said, beat_said};
 use arcata_score::{BowDirection, ChordRole, Meter, NoteId, NoteKind, Score};
 
 use super::changes::{self, OnPaper};
@@ -54,9 +55,9 @@ impl SheetView {
 
     /// Lists on the librarian's page what could not be put onto the score, such as a hook whose direction nothing
     /// says; what is listed there already stays as it is.
-    pub fn leave_out(&mut self, left_out: &[LeftOut]) {
+    pub fn leave_out(&mut self, left_out: &[LeftOut], addresses: &Addresses<'_>) {
         for LeftOut { entry, why } in left_out {
-            let line = left(entry, why.clone());
+            let line = left(addresses, entry, why.clone());
             let listed = &mut self.librarian.not_carried;
             if !listed.iter().any(|known| (&known.place, &known.mark) == (&line.place, &line.mark)) {
                 listed.push(line);
@@ -134,8 +135,9 @@ fn librarian(input: &SheetInput<'_>, sheets: &[SectionSheet]) -> LibrarianView {
     }
 }
 
-fn left(entry: &Entry, why: String) -> NotCarried {
-    NotCarried { place: entry.place.to_string(), mark: entry.mark.words(), why }
+fn left(addresses: &Addresses<'_>, entry: &Entry, why: String) -> NotCarried {
+    let mark = entry.mark.words_in(addresses, &entry.place.part);
+    NotCarried { place: addresses.said(&entry.place), mark, why }
 }
 
 struct Maker<'a> {
@@ -158,7 +160,7 @@ impl Maker<'_> {
                            entry; arcata layer check says which";
                 self.leave(entry, why.into());
             } else if let Some(doubt) = &entry.doubt {
-                self.doubtful.push(left(entry, doubt.clone()));
+                self.doubtful.push(left(self.input.addresses, entry, doubt.clone()));
             }
         }
         for orphan in &after.orphans {
@@ -172,13 +174,15 @@ impl Maker<'_> {
         for difference in compare(&before, after) {
             self.change(&difference);
         }
+        let addresses = self.input.addresses;
         for conflict in &self.input.after.conflicts {
             let said = |entries: &[Entry]| -> String {
-                let words: Vec<String> = entries.iter().map(|entry| entry.mark.words()).collect();
+                let words = entries.iter().map(|entry| entry.mark.words_in(addresses, &entry.place.part));
+                let words: Vec<String> = words.collect();
                 if words.is_empty() { "nothing".into() } else { words.join(", ") }
             };
             self.not_carried.push(NotCarried {
-                place: conflict.place.to_string(),
+                place: addresses.said(&conflict.place),
                 mark: said(&conflict.first),
                 why: format!(
                     "not settled: {} wants {}, {} wants {}",
@@ -192,7 +196,7 @@ impl Maker<'_> {
     }
 
     fn leave(&mut self, entry: &Entry, why: String) {
-        self.not_carried.push(left(entry, why));
+        self.not_carried.push(left(self.input.addresses, entry, why));
     }
 
     fn change(&mut self, difference: &Difference) {
@@ -269,7 +273,11 @@ impl Maker<'_> {
             let found = self.input.addresses.find(&place);
             let there = found.map_or(bar, |found| self.score.parts[part].note(found.note).bar);
             let beat = self.beat(part, there, spot);
-            if there == bar { format!("beat {beat}") } else { format!("bar {}, beat {beat}", spot.bar) }
+            if there == bar {
+                format!("beat {beat}")
+            } else {
+                at_beat(&bar_said("bar", None, &spot.bar), &beat)
+            }
         };
         match (paper, question) {
             (OnPaper::Nothing, _) => "nothing".to_owned(),
@@ -286,7 +294,7 @@ impl Maker<'_> {
 
     fn beat(&self, part: usize, bar: u32, spot: &Spot) -> String {
         let meter = self.score.parts[part].meter_at(bar).cloned().unwrap_or_else(Meter::common);
-        beat_text(beat_in_bar(&meter, spot.offset))
+        beat_said(beat_in_bar(&meter, spot.offset))
     }
 
     /// Says which of several notes is meant, where it is not the first.

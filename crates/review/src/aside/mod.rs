@@ -5,6 +5,7 @@ mod slurs;
 
 use std::ops::RangeInclusive;
 
+use arcata_score::places::BarName;
 use arcata_score::{Length, Score};
 
 use crate::Finding;
@@ -129,9 +130,9 @@ fn between(
     first: &str,
     last: &str,
 ) -> Option<RangeInclusive<u32>> {
-    let is = |bar: &u32, label: &str| score.bars.get(*bar as usize).is_some_and(|bar| bar.label == label);
-    let from = movement.clone().find(|bar| is(bar, first))?;
-    let to = movement.clone().rev().find(|bar| is(bar, last))?;
+    let called = |label: &str| score.bars_called(&BarName::new(label), movement.clone());
+    let from = called(first).first().copied()?;
+    let to = called(last).last().copied()?;
     (from <= to).then_some(from..=to)
 }
 

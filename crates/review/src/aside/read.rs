@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use arcata_score::places::{self, Misread, Passage, Within, bars_typed, beat_exact};
 use arcata_score::{Length, SlurTold};
 use arcata_xml::{acts_unseen, seen};
 use serde::Deserialize;
@@ -125,30 +126,19 @@ impl AsideEntry {
         lines.push_str(&quoted("reason", &self.reason));
         lines
     }
+}
 
-    /// A bar or two with a hyphen, by printed number.
-    #[must_use]
-    pub fn parse_bars(text: &str) -> Option<(String, String)> {
-        let (first, last) = text.split_once('-').unwrap_or((text, text));
-        let (first, last) = (first.trim(), last.trim());
-        (!first.is_empty() && !last.is_empty()).then(|| (first.to_owned(), last.to_owned()))
-    }
-
-    /// A beat from 1: `3`, `3.5` or `7/2`.
-    #[must_use]
-    pub fn parse_beat(text: &str) -> Option<Length> {
-        let text = text.trim();
-        let whole = |text: &str| text.parse::<i64>().ok().filter(|number| (0..10_000).contains(number));
-        let beat = if let Some((above, below)) = text.split_once('/') {
-            Length::new(whole(above)?, whole(below).filter(|below| *below > 0)?)
-        } else if let Some((number, decimals)) = text.split_once('.') {
-            let places =
-                10_i64.checked_pow(u32::try_from(decimals.len()).ok().filter(|places| *places <= 4)?)?;
-            Length::new(whole(number)? * places + whole(decimals)?, places)
-        } else {
-            Length::new(whole(text)?, 1)
-        };
-        (beat >= Length::new(1, 1)).then_some(beat)
+impl AsideEntry {
+    /// The printed numbers of the first and the last bar of a place.
+    ///
+    /// # Errors
+    /// Where it tells bars of one number apart: entries do not.
+    pub fn bars_named(passage: &Passage) -> Result<(String, String), &'static str> {
+        let (first, last) = passage.bars();
+        if first.nth.or(last.nth).is_some() {
+            return Err("what is set aside holds for all bars of one number; leave (1), (2) out");
+        }
+        Ok((first.label, last.label))
     }
 }
 
@@ -204,14 +194,22 @@ impl SlurEntry {
 
 fn bars(text: Option<&Spanned<String>>) -> Result<Option<(String, String)>, Wrong> {
     let Some(text) = text else { return Ok(None) };
-    let why = "bars are one printed number or two with a hyphen, such as \"20-24\"";
-    AsideEntry::parse_bars(text.get_ref()).map(Some).ok_or_else(|| (Some(text.span().start), why.to_owned()))
+    let wrong = |why: String| (Some(text.span().start), why);
+    let named = places::passage(text.get_ref()).map_err(|misread| wrong(misread.to_string()))?;
+    let more = named.movement.is_some() || named.section.is_some();
+    let within = named.to.as_ref().map_or(named.from.within, |to| to.within);
+    if more || (named.from.within, within) != (Within::Bar, Within::Bar) {
+        let why =
+            "bars are printed numbers alone; the part, the movement and the beat have lines of their own";
+        return Err(wrong(why.to_owned()));
+    }
+    AsideEntry::bars_named(&named).map(Some).map_err(|why| wrong(why.to_owned()))
 }
 
 fn beat(text: Option<&Spanned<String>>) -> Result<Option<Length>, Wrong> {
     let Some(text) = text else { return Ok(None) };
-    let why = "a beat is a number from 1, such as \"3\", \"3.5\" or \"7/2\"";
-    AsideEntry::parse_beat(text.get_ref()).map(Some).ok_or_else(|| (Some(text.span().start), why.to_owned()))
+    let misread = |misread: Misread| (Some(text.span().start), misread.to_string());
+    places::beat(text.get_ref()).map(Some).map_err(misread)
 }
 
 fn reason(text: Option<String>) -> Result<String, Wrong> {
@@ -247,10 +245,8 @@ struct Place<'a> {
 
 impl Place<'_> {
     fn lines(&self) -> String {
-        let bars = self.bars.as_ref();
-        let bars =
-            bars.map(|(first, last)| if first == last { first.clone() } else { format!("{first}-{last}") });
-        let beat = self.beat.map(|beat| beat.to_string());
+        let bars = self.bars.as_ref().map(|(first, last)| bars_typed((first, last)));
+        let beat = self.beat.map(beat_exact);
         let mut lines = String::new();
         for (key, value) in [("part", self.part.as_ref()), ("bars", bars.as_ref()), ("beat", beat.as_ref())] {
             lines.extend(value.map(|value| quoted(key, value)));
@@ -302,11 +298,11 @@ mod tests {
             ),
             (
                 &format!("{HEAD}[[aside]]\nbars = \"-\"\nreason = \"x\""),
-                "line 4: bars are one printed number or two with a hyphen, such as \"20-24\"",
+                "line 4: expected a bar such as 37, 37/3 or 41-42, found \"-\". Places are written 12, 12/3½, \"bar 12, beat 3½\", 41-42 or II: 12.",
             ),
             (
                 &format!("{HEAD}[[aside]]\nbeat = \"0\"\nreason = \"x\""),
-                "line 4: a beat is a number from 1, such as \"3\", \"3.5\" or \"7/2\"",
+                "line 4: expected a beat such as 3, 3½, 3.5, 7/2 or 3+1/3, found \"0\". Places are written 12, 12/3½, \"bar 12, beat 3½\", 41-42 or II: 12.",
             ),
             (
                 &format!("{HEAD}[[aside]]\nreason = \"x\""),
@@ -334,13 +330,20 @@ mod tests {
     }
 
     #[test]
-    fn beats_in_all_their_forms() {
-        let beat = |text: &str| AsideEntry::parse_beat(text).map(|beat| beat.to_string());
-        assert_eq!(beat("3"), Some("3".to_owned()));
-        assert_eq!(beat(" 3.5 "), Some("7/2".to_owned()));
-        assert_eq!(beat("7/2"), Some("7/2".to_owned()));
-        for odd in ["0", "", "x", "1/0", "-2", "3.", "1e3", "99999999999999999999", "1.00000"] {
-            assert_eq!(beat(odd), None, "{odd}");
+    fn bars_and_beats_are_written_as_anybody_writes_them() {
+        const HEAD: &str = "format = \"arcata-aside\"\nversion = 1\n";
+        let read = |bars: &str, beat: &str| {
+            let text = format!("{HEAD}[[aside]]\nbars = '{bars}'\nbeat = '{beat}'\nreason = \"x\"");
+            Aside::read(&text).map(|aside| (aside.entries[0].bars.clone(), aside.entries[0].beat))
+        };
+        let half = Some(Length::new(7, 2));
+        let bars = |first: &str, last: &str| Some((first.to_owned(), last.to_owned()));
+        assert_eq!(read("20-24", "3½"), Ok((bars("20", "24"), half)));
+        assert_eq!(read("Takte 20 bis 24", "Schlag 3.5"), Ok((bars("20", "24"), half)));
+        assert_eq!(read("X1", "7/2"), Ok((bars("X1", "X1"), half)));
+        assert_eq!(read("bar \"5-8\"", "7/2"), Ok((bars("5-8", "5-8"), half)));
+        for wrong in ["II: 20", "20/3", "Viola 20", "20(2)", "20, 24", ""] {
+            assert!(read(wrong, "1").is_err(), "{wrong}");
         }
     }
 }

@@ -2,7 +2,9 @@
 
 use std::ops::RangeInclusive;
 
-use crate::words::{from_roman, roman};
+use crate::beats::beat_in_bar;
+use crate::places;
+use crate::words::from_roman;
 use crate::{ClefChange, Length, Meter, Moment, Note, NoteId, Part, Place, Score, TieEnd};
 
 /// A movement of the file. The bow, dynamics, states, tempo and repeats begin afresh with it.
@@ -20,7 +22,7 @@ impl Movement {
     /// The number as a Roman numeral, as it is typed at the head of a line.
     #[must_use]
     pub fn numeral(&self) -> String {
-        self.number.parse().map_or_else(|_| self.number.clone(), roman)
+        places::numeral(&self.number)
     }
 
     /// The heading as printed, else the number.
@@ -153,22 +155,18 @@ impl Score {
     ///
     /// ```
     /// # use arcata_score::Score;
-    /// assert_eq!(Score::default().bar_said("bar", 0), "bar ");
+    /// assert_eq!(Score::default().bar_said("bar", 0), "bar \"\"", "a bar that is not there has no number");
     /// ```
     #[must_use]
     pub fn bar_said(&self, word: &str, bar: u32) -> String {
-        let label = self.bar_label(bar);
-        match self.movement_said(bar) {
-            Some(movement) => format!("{movement}, {word} {label}"),
-            None => format!("{word} {label}"),
-        }
+        places::bar_said(word, self.movement_said(bar), self.bar_label(bar))
     }
 
-    /// A bar's printed number, behind its movement's where the file has several: `"17"`, `"II, 17"`.
+    /// The beat, from 1, at an offset of a bar by a part's metre.
     #[must_use]
-    pub fn bar_numbered(&self, bar: u32) -> String {
-        let label = self.bar_label(bar);
-        self.movement_said(bar).map_or_else(|| label.to_owned(), |movement| format!("{movement}, {label}"))
+    pub fn beat_at(&self, part: usize, bar: u32, offset: Length) -> Length {
+        let meter = self.parts.get(part).and_then(|part| part.meter_at(bar));
+        meter.map_or_else(|| beat_in_bar(&Meter::common(), offset), |meter| beat_in_bar(meter, offset))
     }
 
     /// A movement as a score of its own, as if the file held nothing else: bars, notes and slurs are counted from

@@ -107,12 +107,10 @@ fn bowed_apart(
     let (upper, lower) = (&piece.score.parts[one], &piece.score.parts[other]);
     let draft = found.at_notes(Severity::B, other, &[apart[0].1]);
     let sentence = format!(
-        "{} and {} play one line from {} {} to {}, and are bowed differently at {}{}.",
+        "{} and {} play one line from {}, and are bowed differently at {}{}.",
         upper.name,
         lower.name,
-        piece.bar_word(),
-        label(piece, doubling.bars.start),
-        label(piece, doubling.bars.end.saturating_sub(1)),
+        piece.bars_said((doubling.bars.start, doubling.bars.end.saturating_sub(1))),
         piece.where_is(draft.place()),
         match apart.len() {
             1 => String::new(),
@@ -135,8 +133,4 @@ fn bowed_apart(
 
 fn places(count: usize) -> String {
     if count == 1 { "1 place".to_owned() } else { format!("{count} places") }
-}
-
-fn label<'a>(piece: &Piece<'a>, bar: u32) -> &'a str {
-    piece.score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str())
 }

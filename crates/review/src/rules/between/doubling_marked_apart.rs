@@ -229,14 +229,11 @@ fn marked_apart(
     let words: Vec<&str> = reasons.iter().map(|reason| reason.sign.word()).collect();
     let places: BTreeSet<NoteId> =
         reasons.iter().flat_map(|reason| &reason.notes).map(|pair| pair.1).collect();
-    let label = |bar: u32| piece.score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
     let sentence = format!(
-        "{} and {} play one line from {} {} to {}, and differ in {} at {}{}.",
+        "{} and {} play one line from {}, and differ in {} at {}{}.",
         upper.name,
         lower.name,
-        piece.bar_word(),
-        label(doubling.bars.start),
-        label(doubling.bars.end.saturating_sub(1)),
+        piece.bars_said((doubling.bars.start, doubling.bars.end.saturating_sub(1))),
         words.join(" and "),
         piece.where_is(draft.place()),
         match places.len() - 1 {

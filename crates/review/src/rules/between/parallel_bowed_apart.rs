@@ -144,9 +144,8 @@ fn apart(
     let at = differs.map_or(0, |at| at + 1);
     let draft = found.at_notes(Severity::C, part_index, &[odd.notes[at]]);
     let sentence = format!(
-        "The same notes as in {} {} are slurred differently at {}; {others} other {}s agree with {}.",
-        piece.bar_word(),
-        piece.score.bars.get(model.number as usize).map_or("", |bar| bar.label.as_str()),
+        "The same notes as in {} are slurred differently at {}; {others} other {}s agree with {}.",
+        piece.bar_said(model.number),
         piece.where_is(draft.place()),
         piece.bar_word(),
         piece.score.bars.get(model.number as usize).map_or("", |bar| bar.label.as_str()),

@@ -150,14 +150,13 @@ fn again(piece: &Piece<'_>, found: &Findings<'_>, at: usize, figure: &Figured) -
     if marked.len() < 2 {
         return None;
     }
-    let last = piece.score.bars.get(line.strokes[*marked.last()?].bar as usize);
+    let last = line.strokes[*marked.last()?].bar;
     let draft = found.at_stroke(Severity::D, at, marked[0]);
     let sentence = format!(
-        "{} marks from {} to {} {} show a pattern that was marked {} before: players go on with it.",
+        "{} marks from {} to {} show a pattern that was marked {} before: players go on with it.",
         number_first(marked.len()),
         piece.where_is(draft.place()),
-        piece.bar_word(),
-        last.map_or("", |bar| bar.label.as_str()),
+        piece.bar_said(last),
         match instances {
             1 => "once".to_owned(),
             2 => "twice".to_owned(),

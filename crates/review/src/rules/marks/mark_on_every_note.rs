@@ -116,12 +116,10 @@ fn crowded(
     let line = &piece.lines[at];
     let count = marked[passage.clone()].iter().filter(|marked| **marked).count();
     let draft = found.at_stroke(Severity::D, at, passage.start);
-    let last = piece.score.bars.get(line.strokes[passage.end - 1].bar as usize);
     let sentence = format!(
-        "From {} to the end of {} {}, {count} of {} strokes carry a bow mark.",
+        "From {} to the end of {}, {count} of {} strokes carry a bow mark.",
         piece.where_is(draft.place()),
-        piece.bar_word(),
-        last.map_or("", |bar| bar.label.as_str()),
+        piece.bar_said(line.strokes[passage.end - 1].bar),
         passage.len(),
     );
     let share = i64::try_from(count * 100 / passage.len().max(1)).unwrap_or(100);

@@ -91,9 +91,10 @@ fn far(piece: &Piece<'_>, found: &Findings<'_>, gap: &Gap) -> Draft {
     let score = piece.score;
     let bar = u32::try_from(gap.from).unwrap_or(0);
     let draft = found.at(Severity::C, None, bar, score.bars[gap.from].start);
+    let bar_said = |at: usize| piece.bar_said(u32::try_from(at).unwrap_or(u32::MAX));
     let name = |at: usize| match score.bars.get(at).and_then(|bar| bar.rehearsal.as_deref()) {
-        Some(mark) => format!("mark {mark} ({} {})", piece.bar_word(), score.bars[at].label),
-        None => format!("{} {}", piece.bar_word(), score.bars.get(at).map_or("", |bar| bar.label.as_str())),
+        Some(mark) => format!("mark {mark} ({})", bar_said(at)),
+        None => bar_said(at),
     };
     let end = match score.bars.get(gap.to) {
         Some(next) if next.rehearsal.is_some() => format!("the next, {}", name(gap.to)),
@@ -107,7 +108,7 @@ fn far(piece: &Piece<'_>, found: &Findings<'_>, gap: &Gap) -> Draft {
         piece.bar_word()
     );
     let (place, why) = landmark(score, gap);
-    let offer = format!("Put a rehearsal mark at {} {}{why}.", piece.bar_word(), score.bars[place].label);
+    let offer = format!("Put a rehearsal mark at {}{why}.", bar_said(place));
     draft
         .say(sentence)
         .evidence("bars without a mark", Figure::Whole(i64::try_from(gap.bars).unwrap_or(i64::MAX)), "")

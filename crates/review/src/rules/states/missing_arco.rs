@@ -160,10 +160,9 @@ fn bowed(
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(severity, part_index, &[id]);
     let sentence = format!(
-        "{sign} stands at {}, and the last word was pizz. in {} {}.",
+        "{sign} stands at {}, and the last word was pizz. in {}.",
         piece.where_is(draft.place()),
-        piece.bar_word(),
-        piece.bar_label_at(since),
+        piece.bar_said_at(since),
     );
     let arco = note(part, id).map(|note| direction_before(note, part.staves, "above", "<words>arco</words>"));
     draft.say(sentence).propose_change(
@@ -225,11 +224,10 @@ fn twice(
 ) -> Draft {
     let draft = found.at(Severity::C, Some(part_index), said.place.bar, said.place.at);
     let sentence = format!(
-        "pizz. is written at {} though it has held since {} {}: either arco is missing between them, or the \
+        "pizz. is written at {} though it has held since {}: either arco is missing between them, or the \
          second word is one too many.",
         piece.where_is(draft.place()),
-        piece.bar_word(),
-        piece.bar_label_at(before.place.at),
+        piece.bar_said_at(before.place.at),
     );
     draft.say(sentence).cause("pizz. twice").propose_change(
         Grade::WritersChoice,

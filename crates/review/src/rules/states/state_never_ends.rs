@@ -163,11 +163,10 @@ fn again(
     }
     let draft = found.at(severity, Some(part_index), said.place.bar, said.place.at);
     let sentence = format!(
-        "{word} is written at {} though it has held since {} {}: either a word is missing between them, or the \
+        "{word} is written at {} though it has held since {}: either a word is missing between them, or the \
          second is one too many.",
         piece.where_is(draft.place()),
-        piece.bar_word(),
-        piece.bar_label_at(before.place.at),
+        piece.bar_said_at(before.place.at),
     );
     Some(draft.say(sentence).cause(word).propose_change(
         Grade::WritersChoice,

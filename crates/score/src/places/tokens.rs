@@ -1,8 +1,8 @@
-//! A line of shorthand cut into tokens.
+//! A typed line cut into tokens: places, and what shorthand says of them.
 
 /// What a token is.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Kind<'t> {
+pub enum Kind<'t> {
     /// Digits, with letters glued on where a bar is called so: `37`, `12a`.
     Number(&'t str),
     /// Letters, with digits, dots, apostrophes and inner hyphens: `Vn1`, `m.`, `down-bow`.
@@ -11,21 +11,31 @@ pub(super) enum Kind<'t> {
     Quoted(String),
     /// `½` and its like.
     Fraction(i64, i64),
-    /// What follows the word `pitch`.
+    /// What follows the word `pitch`; a pitch such as `F#5` or `C(+50)4` that no word can be.
     Raw(&'t str),
     /// The sign of a down-bow.
     DownSign,
     /// The sign of an up-bow.
     UpSign,
+    /// `/`.
     Slash,
+    /// A hyphen or dash of any length, `..`.
     Dash,
+    /// `+`.
     Plus,
+    /// `&`.
     Ampersand,
+    /// `.`, where no word or number holds it.
     Dot,
+    /// `,`.
     Comma,
+    /// `;`.
     Semicolon,
+    /// `:`.
     Colon,
+    /// `(`.
     Open,
+    /// `)`.
     Close,
     /// A character that means nothing here.
     Strange(char),
@@ -35,28 +45,32 @@ pub(super) enum Kind<'t> {
 
 /// A token and where it stands.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Token<'t> {
-    pub(super) kind: Kind<'t>,
+pub struct Token<'t> {
+    /// What it is.
+    pub kind: Kind<'t>,
     /// As typed.
-    pub(super) text: &'t str,
+    pub text: &'t str,
+    /// Bytes from the start of the line.
+    pub at: usize,
     /// Characters from the start of the line, from 1.
-    pub(super) column: u32,
+    pub column: u32,
     /// Characters.
-    pub(super) width: u32,
+    pub width: u32,
     /// Whether a space stands before it.
-    pub(super) before: Before,
+    pub before: Before,
 }
 
 /// What stands before a token.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Before {
+pub enum Before {
     /// A space, or the start of the line.
     Space,
     /// Another token.
     Token,
 }
 
-const FRACTIONS: [(char, i64, i64); 15] = [
+/// The signs of fractions that are read.
+const FRACTIONS: [(char, i64, i64); 18] = [
     ('½', 1, 2),
     ('⅓', 1, 3),
     ('⅔', 2, 3),
@@ -72,10 +86,24 @@ const FRACTIONS: [(char, i64, i64); 15] = [
     ('⅜', 3, 8),
     ('⅝', 5, 8),
     ('⅞', 7, 8),
+    ('⅐', 1, 7),
+    ('⅑', 1, 9),
+    ('⅒', 1, 10),
 ];
 
+/// What a sign of a fraction stands for, numerator and denominator.
+///
+/// ```
+/// assert_eq!(arcata_score::places::tokens::fraction_of('¾'), Some((3, 4)));
+/// ```
+#[must_use]
+pub fn fraction_of(sign: char) -> Option<(i64, i64)> {
+    FRACTIONS.iter().find(|(known, ..)| *known == sign).map(|(_, above, below)| (*above, *below))
+}
+
 /// Cuts a line; what follows `#` after a space or at the start is the comment.
-pub(super) fn tokens(line: &str) -> (Vec<Token<'_>>, Option<&str>) {
+#[must_use]
+pub fn tokens(line: &str) -> (Vec<Token<'_>>, Option<&str>) {
     let mut lexer = Lexer { line, at: 0, column: 1, found: Vec::new() };
     let comment = lexer.run();
     (lexer.found, comment)
@@ -107,7 +135,7 @@ impl<'t> Lexer<'t> {
             let (kind, length) = if wants_pitch { raw(self.rest()) } else { self.kind(letter) };
             let text = &self.rest()[..length];
             let width = count(text);
-            self.found.push(Token { kind, text, column: self.column, width, before });
+            self.found.push(Token { kind, text, at: self.at, column: self.column, width, before });
             self.step(length);
             before = Before::Token;
         }
@@ -132,8 +160,8 @@ impl<'t> Lexer<'t> {
             let text = &rest[..length + letters];
             return (Kind::Number(text), text.len());
         }
-        if let Some((_, numerator, denominator)) = FRACTIONS.iter().find(|(sign, _, _)| *sign == letter) {
-            return (Kind::Fraction(*numerator, *denominator), one);
+        if let Some((numerator, denominator)) = fraction_of(letter) {
+            return (Kind::Fraction(numerator, denominator), one);
         }
         let sign = match letter {
             '/' => Kind::Slash,
@@ -150,6 +178,9 @@ impl<'t> Lexer<'t> {
             '.' if rest.starts_with("..") => return (Kind::Dash, span(rest, |letter| letter == '.')),
             '.' => Kind::Dot,
             '"' | '“' | '„' | '«' => return quoted(rest, letter),
+            _ if pitch_length(rest) > 0 => {
+                return (Kind::Raw(&rest[..pitch_length(rest)]), pitch_length(rest));
+            }
             _ if letter.is_alphabetic() => return word(rest),
             _ => Kind::Strange(letter),
         };
@@ -173,6 +204,24 @@ fn raw(text: &str) -> (Kind<'_>, usize) {
     }
 }
 
+/// How long a pitch is that stands there and holds what no word does: `F#5`, `C(+50)4`; 0 where none does.
+fn pitch_length(text: &str) -> usize {
+    let after_step = text.strip_prefix(|step| ('A'..='G').contains(&step)).unwrap_or_default();
+    let sharps = span(after_step, |sign| sign == '#');
+    let cents =
+        after_step.strip_prefix('(').and_then(|cents| cents.split_once(')')).map_or(0, |(cents, _)| {
+            let digits = cents.strip_prefix(['+', '-']).unwrap_or_default();
+            let sound = (1..=4).contains(&digits.len()) && digits.bytes().all(|digit| digit.is_ascii_digit());
+            if sound { cents.len() + 2 } else { 0 }
+        });
+    let signs = sharps + cents;
+    let octave = after_step[signs..].strip_prefix('-').unwrap_or(&after_step[signs..]);
+    let digits = span(octave, |letter| letter.is_ascii_digit());
+    let ends = !octave[digits..].starts_with(char::is_alphanumeric);
+    let sound = signs > 0 && (1..=2).contains(&digits) && ends;
+    if sound { text.len() - octave.len() + digits } else { 0 }
+}
+
 /// Letters, digits, dots, apostrophes and accents; a hyphen between two letters belongs to the word.
 fn word(text: &str) -> (Kind<'_>, usize) {
     let mut length = 0;
@@ -184,7 +233,7 @@ fn word(text: &str) -> (Kind<'_>, usize) {
             '\'' | '’' | '\u{300}'..='\u{36f}' | 'º' | 'ª' | '°' => true,
             '.' => next != '.',
             '-' | '\u{2010}' | '\u{2011}' => before.is_alphabetic() && next.is_alphabetic(),
-            _ => letter.is_alphanumeric() && !FRACTIONS.iter().any(|(sign, _, _)| *sign == letter),
+            _ => letter.is_alphanumeric() && fraction_of(letter).is_none(),
         };
         if !inner {
             break;
