@@ -91,7 +91,7 @@ impl Family {
             Self::Beat => "The beat",
             Self::Direction => "Direction and dynamics",
             Self::Kinds => "Kinds of stroke",
-            Self::States => "Pizzicato, mutes and other ways of playing",
+            Self::States => "Ways of playing, and time to change them",
             Self::Hand => "The left hand, where the bow needs it",
             Self::Between => "Between parts",
             Self::Marks => "Bow marks",
