@@ -14,7 +14,8 @@ mod slice;
 mod stage;
 
 pub use booklet::{
-    Booklet, BookletRemark, BookletRequest, House, HouseError, PageEnd, PageEndKind, SystemWide,
+    Advice, Booklet, BookletRemark, BookletRequest, House, HouseError, Mend, Mending, PageEnd, PageEndKind,
+    SystemWide,
 };
 pub use drawing::{Area, Drawing, Remark};
 pub use engraver::{EngraveError, Engraver, Spread, Width};

@@ -9,7 +9,7 @@ mod with_layer;
 
 pub use asked::{BowedLine, Planner, asks, stroke_of, told};
 pub use assumed::assumptions;
-pub use part::{PartPaper, page_end_words, part_file_name, part_paper, remark_words};
+pub use part::{PartPaper, advice_words, page_end_words, part_file_name, part_paper, remark_words};
 pub use planned_marks::{PlannedMarks, planned_marks};
 pub use sheet::{engrave_bars, marked, written};
 pub use with_layer::{WithLayer, read_entries, with_layer, with_read_marks};

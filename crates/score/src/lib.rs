@@ -11,6 +11,7 @@ pub mod beats;
 pub mod instrument;
 pub mod model;
 mod read;
+mod stops;
 pub mod tempo_words;
 pub mod time;
 pub mod words;
