@@ -13,7 +13,9 @@ use std::time::Instant;
 
 use arcata_bow::Profile;
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_engrave::{Booklet, BookletRequest, Engraver, House, PageEndKind, SystemWide, pdf};
+use arcata_engrave::{
+    Area, Booklet, BookletRequest, Engraver, House, Mark, PageEndKind, Picture, SystemWide, pdf,
+};
 use arcata_xml::{Limits, open_score};
 use rayon::prelude::*;
 
@@ -64,12 +66,16 @@ fn work(path: &Path, folder: &Path, engraver: &Engraver) -> Result<(), String> {
         })
         .collect();
     let millis = begun.elapsed().as_millis();
-    for made in made {
+    for (index, made) in made.into_iter().enumerate() {
+        // What the work took is told once.
+        let millis = if index == 0 { millis } else { 0 };
         let Made { part, booklet, pdf } = made?;
         let folder = folder.join(part.to_string());
         fs::create_dir_all(&folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
         for (page, picture) in booklet.pages.iter().enumerate() {
-            write(&folder.join(format!("{:03}.svg", page + 1)), picture.svg().as_bytes())?;
+            let name = format!("{:03}", page + 1);
+            write(&folder.join(format!("{name}.svg")), picture.svg().as_bytes())?;
+            write(&folder.join(format!("{name}.marks")), marks(picture)?.as_bytes())?;
         }
         write(&folder.join("part.musicxml"), booklet.musicxml.as_bytes())?;
         write(&folder.join("part.pdf"), &pdf)?;
@@ -93,6 +99,16 @@ fn work(path: &Path, folder: &Path, engraver: &Engraver) -> Result<(), String> {
         );
     }
     Ok(())
+}
+
+/// The marks of a page, a line each: sign, kind, left, top, right, bottom (mm).
+fn marks(picture: &Picture) -> Result<String, String> {
+    let marks = picture.marks().map_err(|problem| problem.to_string())?;
+    let line = |mark: &Mark| {
+        let Area { left, top, right, bottom } = mark.area;
+        format!("{}\t{}\t{left:.2}\t{top:.2}\t{right:.2}\t{bottom:.2}\n", mark.sign, mark.kind)
+    };
+    Ok(marks.iter().map(line).collect())
 }
 
 fn write(path: &Path, bytes: &[u8]) -> Result<(), String> {

@@ -102,7 +102,9 @@ pub(super) fn pages(
             });
         let leaf = Leaf { setter, page, lines: lines.collect() };
         let mut content = leaf.glyphs(drawn);
+        content.push_str(r#"<g class="head">"#);
         head(request, page, &mut content);
+        content.push_str("</g>");
         if leaf.lines.is_empty() {
             leaf.left_blank(&mut content);
         } else {
@@ -158,7 +160,9 @@ impl Leaf<'_> {
             if let Some(heading) = line.heading {
                 let at = y - line.outline.above() * scale - HEADING * 0.35;
                 let middle = millimetres(house.paper.width.value) / 2.0;
-                text(content, &one_line(heading), (middle, at), MOVEMENT, "middle", r#" class="heading""#);
+                content.push_str(r#"<g class="heading">"#);
+                text(content, &one_line(heading), (middle, at), MOVEMENT, "middle", "");
+                content.push_str("</g>");
             }
             let _ = write!(
                 content,
@@ -227,8 +231,10 @@ impl Leaf<'_> {
         };
         let right = millimetres(house.paper.width.value - house.paper.sides.value);
         let lowest = millimetres(house.paper.height.value) - RUNNING;
-        let style = r#" class="turn-word" font-style="italic" font-weight="bold""#;
+        let style = r#" font-style="italic" font-weight="bold""#;
+        content.push_str(r#"<g class="turn-word">"#);
         text(content, word, (right, (foot + RUNNING * 1.2).min(lowest)), RUNNING, "end", style);
+        content.push_str("</g>");
     }
 
     fn left_blank(&self, content: &mut String) {
