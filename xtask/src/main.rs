@@ -34,6 +34,7 @@ cargo xtask COMMAND
   movements FILE...       movements cut out of their files against the whole files, openings, repeats
   played FOLDER           bow directions as players took them (scores and strokes.json) against every style
   joints FOLDER           lifts, hooks, equal bars bowed otherwise and bars of three in the plans of a folder of scores
+  parts FILES             parts as players get them: pages, turns, signs that touch, what is drawn, time
   learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
@@ -70,7 +71,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
         "docs" => steps::docs(&places, rest),
         "new-rule" => new_rule::run(&places, rest),
         "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played"
-        | "joints" | "learn" => steps::call_checks(&places, command, rest),
+        | "joints" | "learn" | "parts" => steps::call_checks(&places, command, rest),
         other => Err(format!("there is no command \"{other}\"\n\n{HELP}")),
     }
 }

@@ -213,13 +213,13 @@ fn program(places: &Places) -> Result<PathBuf, String> {
     Ok(places.target.join("debug").join("arcata"))
 }
 
-/// The program that engraves slices, built as the tests are: the engraving library is built once.
-fn slices(places: &Places) -> Result<PathBuf, String> {
-    let build = ["build", "--quiet", "--package", "arcata-engrave", "--example", "slices"];
+/// A program that engraves, built as the tests are: the engraving library is built once.
+fn engraving_example(places: &Places, name: &str) -> Result<PathBuf, String> {
+    let build = ["build", "--quiet", "--package", "arcata-engrave", "--example", name];
     if !run(&mut cargo(places, &build), "  ")?.well {
-        return Err("the example that engraves slices does not build; see above".to_owned());
+        return Err(format!("the example \"{name}\" that engraves does not build; see above"));
     }
-    Ok(places.target.join("debug").join("examples").join("slices"))
+    Ok(places.target.join("debug").join("examples").join(name))
 }
 
 fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<Command, String> {
@@ -230,7 +230,10 @@ fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<Comman
         checks.env("ARCATA_PYTHON", tools::python(places)?);
     }
     if command == "outside" && (arguments.is_empty() || arguments.iter().any(|name| name == "pictures")) {
-        checks.env("ARCATA_SLICES", slices(places)?);
+        checks.env("ARCATA_SLICES", engraving_example(places, "slices")?);
+    }
+    if command == "parts" {
+        checks.env("ARCATA_BOOKLETS", engraving_example(places, "booklets")?);
     }
     let asks_paper = arguments.is_empty() || arguments.iter().any(|name| name == "paper");
     if command == "outside" && asks_paper {

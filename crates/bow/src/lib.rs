@@ -17,6 +17,7 @@ pub mod stroke;
 pub mod techniques;
 pub mod timing;
 pub mod together;
+pub mod turns;
 
 pub use cost::{Cost, Term, points};
 pub use lines::{LineOptions, LineSource, MARKED_AROUND, Reading, all_lines, lines};

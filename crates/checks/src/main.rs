@@ -22,6 +22,7 @@ mod learn;
 mod movements;
 mod outcome;
 mod paper;
+mod parts;
 mod pictures;
 mod plants;
 mod played;
@@ -91,6 +92,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "docs" => docs::run(&setting, rest, outcome),
         "alarms" => alarms::run(&setting, rest),
         "movements" => movements::run(rest),
+        "parts" => parts::run(&setting, rest, outcome),
         "worse" => worse::run(&setting, rest),
         "bench" => bench::run(&setting, rest),
         "hidden-marks" => hidden_marks::run(rest),

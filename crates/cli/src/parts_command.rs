@@ -6,10 +6,11 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::Instant;
 
+use arcata_bow::Seconds;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{BookletRequest, House, PageEndKind, SystemWide};
 use arcata_files::FileError;
-use arcata_prepare::{PartPaper, page_end_words, part_file_name, part_paper, remark_words};
+use arcata_prepare::{PartPaper, advice_words, page_end_words, part_file_name, part_paper, remark_words};
 use arcata_score::Length;
 use rayon::prelude::*;
 
@@ -24,6 +25,8 @@ struct Made {
     paper: PartPaper,
     pdf: PathBuf,
     musicxml: PathBuf,
+    /// What a page turn needs.
+    needed: Seconds,
     seconds: f64,
 }
 
@@ -44,7 +47,7 @@ pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     let mut complete = bowed.left_out.is_empty();
     let mut report = String::new();
     for part in &made {
-        complete &= tell(part, &house, &mut report);
+        complete &= tell(part, &mut report);
     }
     for entry in &bowed.left_out {
         let _ = writeln!(report, "Not in any part: {entry}");
@@ -95,6 +98,7 @@ fn make(
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
     let tempo = TempoMap::new(&bowed.score, &profile, tempo);
     let wide = SystemWide::new(&bowed.document, &bowed.score);
+    let turn = Seconds::from_micros(profile.times.page_turn.value * 1000);
     let engraver = engraving::engraver();
     let one = |(part, target): (&usize, &PathBuf)| {
         let started = Instant::now();
@@ -106,17 +110,19 @@ fn make(
             wide: &wide,
             tempo: &tempo,
             house,
+            turn,
             part: *part,
         };
         let paper = part_paper(&request, &engraver).map_err(failed)?;
         let seconds = started.elapsed().as_secs_f64();
-        Ok(Made { paper, pdf: ending(target, "pdf"), musicxml: ending(target, "musicxml"), seconds })
+        let (pdf, musicxml) = (ending(target, "pdf"), ending(target, "musicxml"));
+        Ok(Made { paper, pdf, musicxml, needed: request.turn_needed(), seconds })
     };
     parts.par_iter().zip(targets).map(one).collect()
 }
 
 /// Says what a part has become; whether it is as it should be.
-fn tell(part: &Made, house: &House, report: &mut String) -> bool {
+fn tell(part: &Made, report: &mut String) -> bool {
     let booklet = &part.paper.booklet;
     let count = |number: usize, what: &str| format!("{number} {what}{}", if number == 1 { "" } else { "s" });
     let _ = writeln!(
@@ -131,7 +137,10 @@ fn tell(part: &Made, house: &House, report: &mut String) -> bool {
     let mut complete = true;
     for turn in &booklet.turns {
         complete &= turn.kind != PageEndKind::Rushed;
-        let _ = writeln!(report, "  {}", page_end_words(turn, house));
+        let _ = writeln!(report, "  {}", page_end_words(turn, part.needed));
+    }
+    for line in booklet.advice.iter().flat_map(advice_words) {
+        let _ = writeln!(report, "  {line}");
     }
     if booklet.entered > 0 {
         let _ = writeln!(report, "  {} added", count(booklet.entered, "tempo or rehearsal mark"));

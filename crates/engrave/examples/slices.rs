@@ -141,6 +141,7 @@ fn booklet(
         wide: &SystemWide::new(document, score),
         tempo: &TempoMap::new(score, &Profile::default(), TempoChoice::Written),
         house: &House::default(),
+        turn: House::default().turn(),
         part,
     };
     let made = Booklet::make(&request, engraver);

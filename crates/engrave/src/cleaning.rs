@@ -3,6 +3,7 @@
 //! Boxes and empty groups go, ids stay only on notes (two slices in one page would clash), glyphs are named
 //! so that the same glyph is the same in every slice, text gets the fonts of [`crate::fonts`].
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 use arcata_xml::{escape, seen};
@@ -10,17 +11,27 @@ use roxmltree::{Document, Node};
 
 use crate::drawing::is_class;
 
+/// What groups of a drawing are moved by, by their ids; those without a place are left out.
+pub(crate) type Moves = BTreeMap<String, Option<Move>>;
+
+/// To the right and down, drawing units.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Move {
+    pub(crate) right: f64,
+    pub(crate) down: f64,
+}
+
 /// The drawing without its outer frames: glyphs first, then the system.
 pub(crate) fn content(tree: &Document<'_>) -> String {
     let mut out = String::new();
     for node in tree.descendants() {
         if node.has_tag_name("defs") {
             out.push_str("<defs>");
-            node.children().for_each(|glyph| write(glyph, &mut out));
+            node.children().for_each(|glyph| write(glyph, &Moves::new(), &mut out));
             out.push_str("</defs>");
         } else if is_class(node, "definition-scale") {
             out.push_str(r#"<g class="music" font-family="Liberation Serif, Times, serif">"#);
-            node.children().for_each(|child| write(child, &mut out));
+            node.children().for_each(|child| write(child, &Moves::new(), &mut out));
             out.push_str("</g>");
         }
     }
@@ -28,9 +39,9 @@ pub(crate) fn content(tree: &Document<'_>) -> String {
 }
 
 /// One group of a drawing, without the glyphs that it refers to.
-pub(crate) fn group(node: Node<'_, '_>) -> String {
+pub(crate) fn group(node: Node<'_, '_>, moves: &Moves) -> String {
     let mut out = String::from(r#"<g class="music" font-family="Liberation Serif, Times, serif">"#);
-    write(node, &mut out);
+    write(node, moves, &mut out);
     out.push_str("</g>");
     out
 }
@@ -42,13 +53,13 @@ pub(crate) fn glyphs(tree: &Document<'_>) -> Vec<(String, String)> {
     let named = defined.filter_map(|node| {
         let id = node.attribute("id")?;
         let mut out = String::new();
-        write(node, &mut out);
+        write(node, &Moves::new(), &mut out);
         Some((format!("glyph-{}", glyph(id)), out))
     });
     named.collect()
 }
 
-fn write(node: Node<'_, '_>, out: &mut String) {
+fn write(node: Node<'_, '_>, moves: &Moves, out: &mut String) {
     if let Some(text) = node.text().filter(|_| node.is_text()) {
         // Line breaks between elements are layout of the file.
         if !text.trim().is_empty() {
@@ -59,8 +70,12 @@ fn write(node: Node<'_, '_>, out: &mut String) {
     if !node.is_element() || is_class(node, "bounding-box") {
         return;
     }
+    let moved = node.attribute("id").and_then(|id| moves.get(id));
+    if moved == Some(&None) {
+        return;
+    }
     let mut inner = String::new();
-    node.children().for_each(|child| write(child, &mut inner));
+    node.children().for_each(|child| write(child, moves, &mut inner));
     let name = node.tag_name().name();
     if inner.is_empty() && matches!(name, "g" | "text" | "tspan") {
         return;
@@ -83,6 +98,9 @@ fn write(node: Node<'_, '_>, out: &mut String) {
                 let _ = write!(out, r#" {name}="{}""#, escape(&seen(value)));
             }
         }
+    }
+    if let Some(Some(Move { right, down })) = moved {
+        let _ = write!(out, r#" transform="translate({right:.0} {down:.0})""#);
     }
     out.push_str(style(node));
     let _ = write!(out, ">{inner}</{name}>");

@@ -48,22 +48,27 @@ pub enum Width {
     Hundredths(u32),
 }
 
-/// How a whole part is set.
+/// How wide the lines of a part are set; they end where the part says so.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Setting {
-    /// Where lines end.
-    pub(crate) lines: Lines,
-    /// Bars from one printed number to the next; 0: at the beginning of each line.
-    pub(crate) number_every: u8,
+pub(crate) enum Setting {
+    /// In natural spacing.
+    Natural,
+    /// Stretched to this many hundredths of a staff height.
+    Stretched {
+        /// How wide.
+        hundredths: u32,
+        /// What the last line is.
+        last: LastLine,
+    },
 }
 
-/// Where the lines of a part end.
+/// What becomes of the last line of music.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Lines {
-    /// Where the part says so, in natural spacing.
-    Natural,
-    /// Where the part says so, stretched to this many hundredths of a staff height.
-    Stretched(u32),
+pub(crate) enum LastLine {
+    /// As wide as the others.
+    Full,
+    /// As wide as it asks, unless it is nearly full.
+    Short,
 }
 
 /// Why a slice cannot be engraved.
@@ -208,18 +213,20 @@ impl Engraver {
         Ok(drawing)
     }
 
-    /// Engraves a whole part and gives the library's own picture.
+    /// Engraves a piece of a part and gives the library's own picture.
     pub(crate) fn set_part(&self, musicxml: &str, setting: Setting) -> Result<String, EngraveError> {
-        let sized = match setting.lines {
-            Lines::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
-            Lines::Stretched(hundredths) => format!(
-                r#""noJustification":false,"minLastJustification":0.7,"pageWidth":{}"#,
-                staff_hundredths(hundredths)
-            ),
+        let sized = match setting {
+            Setting::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
+            Setting::Stretched { hundredths, last } => {
+                let least = if last == LastLine::Full { "0" } else { "0.9" };
+                let width = staff_hundredths(hundredths);
+                format!(r#""noJustification":false,"minLastJustification":{least},"pageWidth":{width}"#)
+            }
         };
-        let every = setting.number_every;
+        // Denser than the library does it by itself: a part has as many bars in a line as an edition, and stretching
+        // gives back what is left. (The library's own 0.25 makes five bars of what is printed as six or seven.)
         let options = format!(
-            r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":{every},"spacingStaff":12}}"#
+            r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":0,"spacingStaff":12,"spacingLinear":0.16}}"#
         );
         let order = Order { options, musicxml: musicxml.to_owned(), seconds: SECONDS_OF_A_PART };
         self.press.fill(&order).map_err(|problem| match problem {
@@ -268,7 +275,7 @@ fn order(slice: &Slice, spread: Spread) -> Order {
         ),
     };
     let options = format!(
-        r#"{OPTIONS}{sized},"noJustification":false,"mnumInterval":0,"spacingStaff":{}}}"#,
+        r#"{OPTIONS}{sized},"noJustification":false,"mnumInterval":0,"spacingLinear":0.25,"spacingStaff":{}}}"#,
         spread.between_staves.min(48)
     );
     Order { options, musicxml: slice.musicxml().to_owned(), seconds: SECONDS }

@@ -7,6 +7,7 @@ mod engraver;
 mod excerpt;
 mod fonts;
 mod lane;
+mod marks;
 mod picture;
 mod press;
 mod sheet;
@@ -14,13 +15,15 @@ mod slice;
 mod stage;
 
 pub use booklet::{
-    Booklet, BookletRemark, BookletRequest, House, HouseError, PageEnd, PageEndKind, SystemWide,
+    Advice, Booklet, BookletRemark, BookletRequest, House, HouseError, Mend, Mending, PageEnd, PageEndKind,
+    SystemWide,
 };
 pub use drawing::{Area, Drawing, Remark};
 pub use engraver::{EngraveError, Engraver, Spread, Width};
 pub use excerpt::{ExcerptStyle, excerpts};
 pub use fonts::music_style_sheet;
 pub use lane::{LaneStroke, Pace, Sign};
+pub use marks::Mark;
 pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, PictureStyle, Surroundings};
 pub use press::{InProcess, Order, Press, PressError};
 pub use sheet::{Picture, PictureError, pdf};

@@ -1,6 +1,9 @@
 //! One part on paper: its pages, its file, and what its player should know of them.
 
-use arcata_engrave::{Booklet, BookletRemark, BookletRequest, Engraver, House, PageEnd, PageEndKind, pdf};
+use arcata_bow::Seconds;
+use arcata_engrave::{
+    Advice, Booklet, BookletRemark, BookletRequest, Engraver, Mending, PageEnd, PageEndKind, pdf,
+};
 use arcata_score::Score;
 
 /// A part with its pages.
@@ -51,22 +54,60 @@ pub fn part_file_name(score: &Score, part: usize) -> String {
     file
 }
 
-/// How a page ends, in words.
+/// How a page ends, in words; `needed` is what a turn needs.
 #[must_use]
-pub fn page_end_words(turn: &PageEnd, house: &House) -> String {
-    let PageEnd { page, bar, rest, kind } = turn;
-    let rest = rest.to_f64();
+pub fn page_end_words(turn: &PageEnd, needed: Seconds) -> String {
+    let PageEnd { page, bar, time, kind } = turn;
+    let (rest, open, needed) = (time.rest.to_f64(), time.open.to_f64(), needed.to_f64());
+    let open = if open < 0.05 { String::new() } else { format!(" and {open:.1} s on an open string") };
+    let back = match time.back {
+        Some(back) if *kind != PageEndKind::Facing => {
+            format!("; a repeat leads back over it with {:.1} s of rest", back.to_f64())
+        }
+        _ => String::new(),
+    };
     match kind {
         PageEndKind::Facing => {
             format!("page {page} ends before {bar}: no turn, the next page faces it")
         }
-        PageEndKind::Turned => format!("page {page} ends before {bar}: {rest:.1} s of rest to turn"),
+        PageEndKind::Turned => {
+            format!("page {page} ends before {bar}: {rest:.1} s of rest{open} to turn{back}")
+        }
         PageEndKind::Rushed => format!(
-            "page {page} ends before {bar}: only {rest:.1} s of rest to turn, {:.1} s are wanted and no \
-             place with more was found",
-            house.turn().to_f64()
+            "page {page} ends before {bar}: only {rest:.1} s of rest{open} to turn{back}; {needed:.1} s are wanted"
         ),
     }
+}
+
+/// What the quick turns of a part cost and what would mend them, in lines.
+#[must_use]
+pub fn advice_words(advice: &Advice) -> Vec<String> {
+    let turns = |count: usize| match count {
+        0 => "no quick turn".to_owned(),
+        1 => "one quick turn".to_owned(),
+        count => format!("{count} quick turns"),
+    };
+    let mut lines = vec![format!(
+        "{}: this is the cheapest layout, {} points; without what the turns cost it has {}",
+        turns(advice.rushed),
+        advice.cost,
+        advice.without_turns
+    )];
+    let mends = advice.mends.iter().map(|mend| {
+        let what = match mend.mending {
+            Mending::EmptierPages => "emptier pages, ended at rests whatever that costs",
+            Mending::OtherSide => "the first page on the other side ([pages] first)",
+            Mending::BlankPages => "left pages that may stay blank ([pages] blank = \"left pages\")",
+            Mending::SmallerStaff => "a staff of 7.0 mm ([staff] height = 70)",
+        };
+        let pages = if mend.pages == 1 { "1 page".to_owned() } else { format!("{} pages", mend.pages) };
+        format!("  would mend it: {what}: {} on {pages}, {} points", turns(mend.rushed), mend.cost)
+    });
+    lines.extend(mends);
+    if lines.len() == 1 {
+        lines.push("  no other layout has fewer: a player with a stand partner turns, or two pages are laid side by side".to_owned());
+    }
+    lines
 }
 
 /// A remark in words, and whether it wants mending before the part is used.

@@ -12,6 +12,7 @@ pub mod instrument;
 pub mod model;
 pub mod places;
 mod read;
+mod stops;
 pub mod tempo_words;
 pub mod time;
 pub mod words;

@@ -3,13 +3,14 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_analysis::{WithLayer, with_layer};
+use arcata_bow::Seconds;
 use arcata_bow::timing::TempoMap;
 use arcata_engrave::{
     BookletRequest, Cutter, Engraver, House, LanePlan, Opening, Painter, PictureContent, PictureStyle,
     SystemWide, pdf,
 };
 use arcata_layer::{Addresses, Layer};
-use arcata_prepare::{page_end_words, part_file_name, part_paper, remark_words};
+use arcata_prepare::{advice_words, page_end_words, part_file_name, part_paper, remark_words};
 use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
 use arcata_xml::Input;
 use rayon::prelude::*;
@@ -167,7 +168,9 @@ fn parts(
         .par_iter()
         .map(|part| {
             let (document, score, wide) = (&document, &score, &wide);
-            let request = BookletRequest { document, score, wide, tempo: &tempo, house: &house, part: *part };
+            let turn = Seconds::from_micros(desk.base.profile().times.page_turn.value * 1000);
+            let request =
+                BookletRequest { document, score, wide, tempo: &tempo, house: &house, turn, part: *part };
             part_paper(&request, engraver)
                 .map(|paper| (part_file_name(score, *part), paper))
                 .map_err(|why| format!("{}: {why}", score.parts[*part].name))
@@ -176,9 +179,11 @@ fn parts(
     let mut files = Vec::new();
     let mut told: Vec<String> = left_out.iter().map(ToString::to_string).collect();
     for (name, paper) in made? {
-        let turns = paper.booklet.turns.iter().map(|turn| page_end_words(turn, &house));
+        let needed = house.turn().max(Seconds::from_micros(desk.base.profile().times.page_turn.value * 1000));
+        let turns = paper.booklet.turns.iter().map(|turn| page_end_words(turn, needed));
+        let advice = paper.booklet.advice.iter().flat_map(advice_words);
         let remarks = paper.booklet.remarks.iter().map(|remark| remark_words(remark).0);
-        told.extend(turns.chain(remarks).map(|words| format!("{}: {words}", paper.name)));
+        told.extend(turns.chain(advice).chain(remarks).map(|words| format!("{}: {words}", paper.name)));
         files.push(Leaving { name: format!("{name}.pdf"), kind: PDF, bytes: paper.pdf });
         if only.is_none() {
             let bytes = paper.booklet.musicxml.into_bytes();

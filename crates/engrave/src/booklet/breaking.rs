@@ -1,12 +1,20 @@
 //! Where lines and pages break.
 //!
-//! One search over all ways to break: a page that must be turned ends where the player rests, lines are about as
-//! full as the engraver's natural spacing, pages are filled, and the last page is not nearly empty. The least sum
-//! of costs wins; costs are whole thousandths, so that equal ways are equal on every machine and the first one
-//! found stands.
+//! One search over all ways to break a part into lines and pages together: a page that must be turned ends where the
+//! player has time, lines are about as full as they look best and about as full as their neighbours, pages are filled,
+//! none holds a single line, each movement begins a line. The least sum of costs wins; costs are whole numbers, so
+//! that equal ways are equal on every machine and the first one found stands.
+//!
+//! The search goes from line to line. Two ways that have come to the same line, on a page of the same kind with as
+//! many lines on it, go on alike but for the room that is left; so of each such kind only those are kept that are
+//! cheaper or less far down than every other. That leaves nothing out that could be best: a twin in the tests tries
+//! every way there is.
+
+use arcata_bow::Seconds;
+use arcata_bow::turns::TurnTime;
 
 /// A bar, or a rest over several, as wide as the engraver makes it. Lengths are hundredths of a millimetre.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub(super) struct Measured {
     /// Natural width.
     pub(super) width: i64,
@@ -16,12 +24,23 @@ pub(super) struct Measured {
     pub(super) above: i64,
     /// What hangs below the last line.
     pub(super) below: i64,
-    /// Rest around its beginning, milliseconds.
-    pub(super) rest_before: i64,
+    /// What a page turn right before it would cost the player.
+    pub(super) turn: TurnTime,
+    /// Where it begins a movement: what that takes.
+    pub(super) opens: Option<Opening>,
+}
+
+/// What the first line of a movement takes, hundredths of a millimetre.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub(super) struct Opening {
+    /// White in front of the line.
+    pub(super) indent: i64,
+    /// Height of the heading over it.
+    pub(super) heading: i64,
 }
 
 /// The room there is.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Room {
     pub(super) width: i64,
     /// For music on the first page and on the others.
@@ -29,25 +48,28 @@ pub(super) struct Room {
     pub(super) height: i64,
     /// From the first line of the first staff to the last line of the last one.
     pub(super) staff: i64,
-    /// Least white between two lines of music.
+    /// Least white between two lines of music, and least distance of their staves.
     pub(super) between: i64,
+    pub(super) apart: i64,
     pub(super) systems_first: usize,
     pub(super) systems: usize,
     /// Which side the first page lies on.
     pub(super) first: Side,
-    /// Rest that a turn needs, milliseconds.
-    pub(super) turn: i64,
+    /// Time that a turn needs.
+    pub(super) turn: Seconds,
+    pub(super) blank: Blank,
+    pub(super) movements: MovementPages,
 }
 
 /// The two sides of an open booklet.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Side {
     Left,
     Right,
 }
 
 impl Side {
-    fn other(self) -> Self {
+    pub(super) fn other(self) -> Self {
         match self {
             Self::Left => Self::Right,
             Self::Right => Self::Left,
@@ -55,252 +77,514 @@ impl Side {
     }
 }
 
-/// Costs, thousandths: by rule of thumb, tried on quartets and an orchestral score.
-mod costs {
-    /// No time at all to turn.
-    pub(super) const TURN: i64 = 60_000;
+/// Whether a left page may stay blank, so that the next turn comes later.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Blank {
+    Never,
+    LeftPages,
+}
+
+/// Where movements begin.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum MovementPages {
+    Anywhere,
+    NewPage,
+}
+
+/// What becomes of turns without time enough.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Rushed {
+    /// They have their price.
+    Priced,
+    /// There are none.
+    Refused,
+}
+
+/// Costs: by rule of thumb, tried on quartets and orchestral parts.
+pub(super) mod costs {
+    /// A point: about what a line costs that is stretched to one and a half times its natural width.
+    pub(crate) const POINT: i64 = 1_000_000_000;
+    /// A turn without time enough, and as much again without any time at all.
+    pub(super) const RUSHED: i64 = 30 * POINT;
+    /// To be sent back over a turn by a repeat.
+    pub(super) const BACK: i64 = 8 * POINT;
     /// A page more.
-    pub(super) const PAGE: i64 = 6_000;
-    /// A page of which nothing is filled; less with the square of what is empty.
-    pub(super) const EMPTY: i64 = 40_000;
-    /// The same for the last page, counted from half a page.
-    pub(super) const EMPTY_LAST: i64 = 30_000;
-    /// A single line on the last page.
-    pub(super) const ALONE: i64 = 25_000;
-    /// A line stretched to twice its natural width, or squeezed to half.
-    pub(super) const STRETCH: i64 = 16_000;
-    /// Up to here a last line counts as short, hundredths of its width.
-    pub(super) const SHORT_LAST: i64 = 50;
+    pub(super) const PAGE: i64 = 6 * POINT;
+    /// A page left blank.
+    pub(super) const BLANK: i64 = 12 * POINT;
+    /// Up to here a page may have fewer lines than it can hold: houses say 9 to 10, 10 to 11, 10 to 12.
+    pub(super) const SPARE_LINES: usize = 2;
+    /// The square of a line that a page has fewer.
+    pub(super) const EMPTY: i64 = 2 * POINT;
+    /// The same for the last page, or the last one before a movement that begins its own, from half a page on.
+    pub(super) const EMPTY_LAST: i64 = POINT;
+    /// A single line on a page.
+    pub(super) const ALONE: i64 = 25 * POINT;
+    /// A heading with a single line of its movement at the foot of a page.
+    pub(super) const LONELY_HEADING: i64 = 15 * POINT;
+    /// A line stretched to twice the best width.
+    pub(super) const STRETCH: i64 = 16 * POINT;
+    /// Two lines on top of each other, the one stretched to twice its natural width and the other not at all.
+    pub(super) const UNEQUAL: i64 = 6 * POINT;
+    /// Up to here the last line of a movement counts as short, hundredths of its width.
+    pub(super) const SHORT_LAST: i64 = 40;
     /// The best width, hundredths of the natural one.
     pub(super) const BEST: i64 = 112;
     /// The narrowest, hundredths of the natural one: below it signs touch.
-    pub(super) const NARROWEST: i64 = 97;
+    pub(super) const NARROWEST: i64 = 98;
+    /// The widest, hundredths of the natural one, where another bar would still fit.
+    pub(super) const WIDEST: i64 = 200;
 }
 
-/// One line of music: units from `first` to before `end`.
+/// A line of music that may be made: units from `first` to before `end`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Line {
+    pub(super) first: usize,
+    pub(super) end: usize,
+    /// What it costs by itself.
+    pub(super) cost: i64,
+    /// Hundredths of its natural width; nothing for the last line of a movement, which is not drawn out.
+    pub(super) stretch: Option<i64>,
+    /// Over the first line of its staff, with a heading; under the last.
+    pub(super) above: i64,
+    pub(super) below: i64,
+    /// Whether it begins a movement that is not the first.
+    pub(super) movement: Begins,
+}
+
+impl Line {
+    pub(super) fn is_movement(&self) -> bool {
+        self.movement == Begins::Movement
+    }
+}
+
+/// What a line begins, whose first unit may open a movement; the first movement begins with the part.
+pub(super) fn begins(first: usize, is_movement: bool) -> Begins {
+    if is_movement && first > 0 { Begins::Movement } else { Begins::Nothing }
+}
+
+/// What begins with a line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Begins {
+    Nothing,
+    Movement,
+}
+
+/// One line of music as chosen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct System {
     pub(super) first: usize,
     pub(super) end: usize,
-    /// Which page it is on, from 0.
+    /// Which page it is on, from 0; a page left blank counts.
     pub(super) page: usize,
 }
 
-/// A way to have come to a place: the last line ended before unit `at`.
-#[derive(Clone, Copy, Debug)]
-struct Step {
-    cost: i64,
-    /// Height used on the page so far.
-    height: i64,
-    /// The step before, and its unit.
-    from: Option<(usize, usize)>,
-    page: usize,
-    /// Lines on the page so far; 0 where the page begins.
-    lines: usize,
+/// The way that was found.
+#[derive(Clone, Debug, PartialEq, Eq, Default)]
+pub(super) struct Chosen {
+    pub(super) cost: i64,
+    pub(super) systems: Vec<System>,
 }
 
-/// Where each line and page begins. A unit wider than a line gets a line of its own.
-pub(super) fn systems(units: &[Measured], room: &Room) -> Vec<System> {
-    let mut steps: Vec<Vec<Step>> = vec![Vec::new(); units.len() + 1];
-    steps[0].push(Step { cost: 0, height: 0, from: None, page: 0, lines: 0 });
-    for at in 0..units.len() {
-        steps[at] = best(std::mem::take(&mut steps[at]));
-        for index in 0..steps[at].len() {
-            let step = steps[at][index];
-            for (end, cost, height) in lines_from(units, room, at) {
-                for next in room.after(step, (at, index), (end, cost, height), units) {
-                    steps[end].push(next);
-                }
-            }
+/// All lines that may be made of the units, by their first unit, with how near they can stand to each other.
+#[derive(Clone, Debug)]
+pub(super) struct Lines {
+    pub(super) lines: Vec<Line>,
+    /// For each unit, the lines that begin with it: the first one's index.
+    starts: Vec<usize>,
+}
+
+impl Lines {
+    /// Lines in the order of their first unit.
+    pub(super) fn new(lines: Vec<Line>) -> Self {
+        let units = lines.iter().map(|line| line.end).max().unwrap_or(0);
+        let starts = (0..=units + 1).map(|unit| lines.partition_point(|line| line.first < unit)).collect();
+        Self { lines, starts }
+    }
+
+    /// Every line that is neither too narrow nor far too wide. A unit wider than a line gets a line of its own.
+    pub(super) fn of(units: &[Measured], room: &Room) -> Self {
+        let mut lines = Vec::new();
+        for first in 0..units.len() {
+            let mut found = lines_from(units, room, first);
+            let widest = found.len().saturating_sub(1);
+            let mut index = 0;
+            found.retain(|line| {
+                index += 1;
+                line.stretch.is_none_or(|stretch| stretch <= costs::WIDEST) || index > widest
+            });
+            lines.extend(found);
         }
+        Self::new(lines)
     }
-    let last = steps.last().map_or(&[][..], Vec::as_slice);
-    let Some(mut step) = last.iter().min_by_key(|step| step.cost).copied() else { return Vec::new() };
-    let mut end = units.len();
-    let mut systems = Vec::new();
-    while let Some((at, index)) = step.from {
-        let before = steps[at][index];
-        let page = if before.lines == 0 { before.page } else { before.page.min(step.page) };
-        systems.push(System { first: at, end, page });
-        (end, step) = (at, before);
+
+    /// The lines that begin with a unit.
+    fn from(&self, unit: usize) -> std::ops::Range<usize> {
+        let at = |unit: usize| self.starts.get(unit).copied().unwrap_or(self.lines.len());
+        at(unit)..at(unit + 1)
     }
-    systems.reverse();
-    systems
 }
 
-/// The lines that may begin at a unit: where they end, what they cost, how high they are over their staff.
-fn lines_from<'a>(
-    units: &'a [Measured],
-    room: &'a Room,
-    at: usize,
-) -> impl Iterator<Item = (usize, i64, i64)> + 'a {
-    let front = if at == 0 { 0 } else { units[at].front };
-    let mut natural = front;
+fn lines_from(units: &[Measured], room: &Room, first: usize) -> Vec<Line> {
+    let opening = units[first].opens.unwrap_or_default();
+    let is_movement = units[first].opens.is_some();
+    let width = room.width - opening.indent;
+    // What opens a movement has clef and key in its own width.
+    let mut natural = if first == 0 || is_movement { 0 } else { units[first].front };
     let (mut above, mut below) = (0, 0);
-    (at..units.len()).map_while(move |index| {
-        let unit = units[index];
+    let mut lines = Vec::new();
+    for (index, unit) in units.iter().enumerate().skip(first) {
+        if index > first && unit.opens.is_some() {
+            break;
+        }
         natural += unit.width;
         above = above.max(unit.above);
         below = below.max(unit.below);
-        let stretch = room.width * 100 / natural.max(1);
-        if stretch < costs::NARROWEST && index > at {
-            return None;
+        let stretch = width * 100 / natural.max(1);
+        if stretch < costs::NARROWEST && index > first {
+            break;
         }
-        let is_last = index + 1 == units.len();
-        Some((index + 1, stretch_cost(stretch, is_last), above + room.staff + below))
-    })
+        let is_last = units.get(index + 1).is_none_or(|next| next.opens.is_some());
+        let short = is_last && stretch > costs::BEST;
+        lines.push(Line {
+            first,
+            end: index + 1,
+            cost: if short { short_cost(stretch) } else { stretch_cost(stretch) },
+            stretch: (!short).then_some(stretch),
+            above: rounded_up(above + opening.heading),
+            below,
+            movement: begins(first, is_movement),
+        });
+    }
+    lines
 }
 
-/// A last line may stay short, but a bar or two by themselves look lost.
-fn stretch_cost(stretch: i64, is_last: bool) -> i64 {
-    if is_last && stretch > costs::BEST {
-        let filled = 10_000 / stretch;
-        let missing = (costs::SHORT_LAST - filled).max(0);
-        return costs::STRETCH * missing * missing / (costs::SHORT_LAST * costs::SHORT_LAST);
-    }
-    // Hundredths off the best width, as a share of it: half and double are alike.
+/// Hundredths off the best width, as a share of it: half and double are alike.
+fn stretch_cost(stretch: i64) -> i64 {
     let off = if stretch >= costs::BEST {
         (stretch - costs::BEST) * 100 / costs::BEST
     } else {
         (costs::BEST - stretch) * 200 / costs::BEST
     };
-    costs::STRETCH * off.min(1000) * off.min(1000) / 10_000
+    costs::STRETCH / 10_000 * off.min(1000) * off.min(1000)
+}
+
+/// A last line may stay short, but a bar or two by themselves look lost.
+fn short_cost(stretch: i64) -> i64 {
+    let missing = (costs::SHORT_LAST - 10_000 / stretch.max(1)).max(0);
+    costs::STRETCH / (costs::SHORT_LAST * costs::SHORT_LAST) * missing * missing
+}
+
+/// How near lines of units can stand: their signs side by side, not the highest of the one over the lowest of the
+/// other.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Outlines<'a> {
+    pub(super) units: &'a [Measured],
+    pub(super) room: &'a Room,
+}
+
+impl Outlines<'_> {
+    /// From the last line of the upper staff to the first line of the lower one.
+    pub(super) fn distance(&self, upper: &Line, lower: &Line) -> i64 {
+        if lower.is_movement() {
+            return self.room.apart.max(rounded_up(upper.below + lower.above + self.room.between));
+        }
+        let natural =
+            |line: &Line| self.units[line.first..line.end].iter().map(|unit| unit.width).sum::<i64>().max(1);
+        let (wide, other) = (natural(upper), natural(lower));
+        let (mut one, mut two) = (upper.first, lower.first);
+        // Where the current unit of each ends, in parts of both natural widths multiplied.
+        let (mut ends, mut next) = (self.units[one].width * other, self.units[two].width * wide);
+        let mut most = 0;
+        loop {
+            most = most.max(self.units[one].below + self.units[two].above);
+            if ends <= next {
+                one += 1;
+                if one >= upper.end {
+                    break;
+                }
+                ends += self.units[one].width * other;
+            } else {
+                two += 1;
+                if two >= lower.end {
+                    break;
+                }
+                next += self.units[two].width * wide;
+            }
+        }
+        self.room.apart.max(rounded_up(most + self.room.between))
+    }
+}
+
+/// To two millimetres: ways that differ by less go on alike.
+fn rounded_up(hundredths: i64) -> i64 {
+    const STEP: i64 = 200;
+    (hundredths + STEP - 1).div_euclid(STEP) * STEP
+}
+
+/// A way to have come to a line.
+#[derive(Clone, Copy, Debug)]
+struct Step {
+    cost: i64,
+    /// Where the last line of the last staff lies, from the top of the page.
+    foot: i64,
+    /// Lines on the page so far, and what page it is.
+    lines: usize,
+    page: Page,
+    number: usize,
+    from: Option<usize>,
+    line: usize,
+}
+
+/// What matters of a page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+struct Page {
+    is_first: bool,
+    side: Side,
+}
+
+/// The cheapest way to break lines and pages; none where turns without time are refused and cannot be avoided.
+pub(super) fn choose(
+    lines: &Lines,
+    turns: &[TurnTime],
+    room: &Room,
+    rushed: Rushed,
+    distance: impl Fn(usize, usize) -> i64,
+) -> Option<Chosen> {
+    let search = Search { lines, turns, room, rushed, rest: rest_costs(&lines.lines, room) };
+    // A good way found quickly says what is too dear to be looked at.
+    let first = search.run(&distance, Keeps::Cheapest, i64::MAX);
+    let limit = first.as_ref().map_or(i64::MAX, |first| first.cost);
+    search.run(&distance, Keeps::All, limit).or(first)
+}
+
+/// What the lines from each unit on cost at least, with their share of a page.
+fn rest_costs(lines: &[Line], room: &Room) -> Vec<i64> {
+    let end = lines.iter().map(|line| line.end).max().unwrap_or(0);
+    let mut rest = vec![i64::MAX; end + 1];
+    rest[end] = 0;
+    for line in lines.iter().rev() {
+        let on = rest[line.end].saturating_add(line.cost + room.page_share());
+        rest[line.first] = rest[line.first].min(on);
+    }
+    rest
+}
+
+/// What is kept of the ways that have come to a line with as many lines on a page of the same kind.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Keeps {
+    Cheapest,
+    All,
+}
+
+struct Search<'a> {
+    lines: &'a Lines,
+    turns: &'a [TurnTime],
+    room: &'a Room,
+    rushed: Rushed,
+    rest: Vec<i64>,
+}
+
+impl Search<'_> {
+    /// The cheapest way of those that are kept and cost `limit` at most.
+    fn run(&self, distance: impl Fn(usize, usize) -> i64, keeps: Keeps, limit: i64) -> Option<Chosen> {
+        let (all, room) = (&self.lines.lines, self.room);
+        let end = all.iter().map(|line| line.end).max()?;
+        // Those that were kept, and for each line those that have come to it.
+        let mut steps: Vec<Step> = Vec::new();
+        let mut at: Vec<Front> = vec![Front::default(); all.len()];
+        let offer = |front: &mut Front, step: Step| {
+            if room.least(&step, self.rest[all[step.line].end]) <= limit {
+                front.offer(step, keeps);
+            }
+        };
+        for line in self.lines.from(0) {
+            let page = Page { is_first: true, side: room.first };
+            let foot = all[line].above + room.staff;
+            let step = Step { cost: all[line].cost, foot, lines: 1, page, number: 0, from: None, line };
+            offer(&mut at[line], step);
+        }
+        let mut best: Option<(i64, usize)> = None;
+        for index in 0..all.len() {
+            let here = steps.len();
+            steps.extend(std::mem::take(&mut at[index]).0.into_iter().flatten());
+            for from in (here..steps.len()).filter(|_| all[index].end == end) {
+                let cost = steps[from].cost + room.end_cost(&steps[from], &all[index]);
+                if best.is_none_or(|(least, _)| cost < least) {
+                    best = Some((cost, from));
+                }
+            }
+            for next in self.lines.from(all[index].end) {
+                let apart = distance(index, next);
+                // Of all ways to open a page with the next line only the cheapest on each side matter.
+                let mut opened = Front::default();
+                for (from, step) in steps.iter().enumerate().skip(here) {
+                    let made = |made: Step| Step { from: Some(from), ..made };
+                    if let Some(on) = room.on_the_page(step, (index, next), all, apart) {
+                        offer(&mut at[next], made(on));
+                    }
+                    let pages = room.opened(step, (index, next), all, self.turns, self.rushed);
+                    pages.for_each(|page| opened.offer(made(page), Keeps::Cheapest));
+                }
+                opened.0.into_iter().flatten().for_each(|step| offer(&mut at[next], step));
+            }
+        }
+        let (cost, mut last) = best?;
+        let mut systems = Vec::new();
+        loop {
+            let step = &steps[last];
+            let line = &all[step.line];
+            systems.push(System { first: line.first, end: line.end, page: step.number });
+            let Some(from) = step.from else { break };
+            last = from;
+        }
+        systems.reverse();
+        Some(Chosen { cost, systems })
+    }
 }
 
 impl Room {
-    /// The steps after one more line: on the same page, and with the page ended.
-    fn after(
-        &self,
-        step: Step,
-        from: (usize, usize),
-        (end, line, height): (usize, i64, i64),
-        units: &[Measured],
-    ) -> impl Iterator<Item = Step> + use<> {
-        let room = if step.page == 0 { self.first_height } else { self.height };
-        let most = if step.page == 0 { self.systems_first } else { self.systems };
-        let used = step.height + height + if step.lines == 0 { 0 } else { self.between };
-        let lines = step.lines + 1;
-        // A line higher than the page stands alone: there is no better place for it.
-        let fits = (used <= room && lines <= most) || lines == 1;
-        let base = Step { cost: step.cost + line, height: used, from: Some(from), page: step.page, lines };
-        let is_end = end == units.len();
-        let filled = (used * 100 / room.max(1)).min(100);
-        let on = (!is_end).then_some(base);
-        let over = if is_end {
-            let missing = (50 - filled).max(0);
-            let last = costs::EMPTY_LAST * missing * missing / 2500
-                + if lines == 1 && step.page > 0 { costs::ALONE } else { 0 };
-            Step { cost: base.cost + if step.page == 0 { 0 } else { last }, ..base }
-        } else {
-            let empty = 100 - filled;
-            let turn = if self.is_turned(step.page) { self.turn_cost(units[end].rest_before) } else { 0 };
-            let cost = base.cost + costs::PAGE + costs::EMPTY * empty * empty / 10_000 + turn;
-            Step { cost, height: 0, from: Some(from), page: step.page + 1, lines: 0 }
-        };
-        [on, Some(over)].into_iter().flatten().filter(move |_| fits)
-    }
-
     /// Whether a page is turned at its end.
     pub(super) fn is_turned(&self, page: usize) -> bool {
         let side = if page.is_multiple_of(2) { self.first } else { self.first.other() };
         side == Side::Right
     }
 
-    fn turn_cost(&self, rest: i64) -> i64 {
-        let missing = (self.turn - rest).max(0);
-        costs::TURN * missing / self.turn.max(1)
+    fn height_of(&self, page: Page) -> i64 {
+        if page.is_first { self.first_height } else { self.height }
+    }
+
+    /// The next line on the same page, where it fits.
+    fn on_the_page(
+        &self,
+        step: &Step,
+        (index, next): (usize, usize),
+        all: &[Line],
+        apart: i64,
+    ) -> Option<Step> {
+        let line = &all[next];
+        if line.is_movement() && self.movements == MovementPages::NewPage {
+            return None;
+        }
+        let most = self.most(step.page);
+        let foot = step.foot + apart + self.staff;
+        let fits = step.lines < most && foot + line.below <= self.height_of(step.page);
+        let cost = step.cost + line.cost + unequal_cost(&all[index], line);
+        fits.then_some(Step { cost, foot, lines: step.lines + 1, line: next, ..*step })
+    }
+
+    /// The next line on a new page, and with a page left blank before it.
+    fn opened(
+        &self,
+        step: &Step,
+        (index, next): (usize, usize),
+        all: &[Line],
+        turns: &[TurnTime],
+        rushed: Rushed,
+    ) -> impl Iterator<Item = Step> + use<> {
+        let (before, line) = (&all[index], &all[next]);
+        let turn = turns.get(line.first).copied().unwrap_or_default();
+        let is_turned = step.page.side == Side::Right;
+        let refused = is_turned && rushed == Rushed::Refused && turn.is_rushed(self.turn);
+        let turned = if is_turned { self.turn_cost(turn) } else { 0 };
+        let owns_page = line.is_movement() && self.movements == MovementPages::NewPage;
+        let empty = if owns_page { self.last_empty(step) } else { self.empty(step) };
+        let cost = step.cost + line.cost + costs::PAGE + empty + turned + self.lines_cost(step, before);
+        let page = Page { is_first: false, side: step.page.side.other() };
+        let foot = line.above + self.staff;
+        let made = Step { cost, foot, lines: 1, page, number: step.number + 1, from: None, line: next };
+        let may_blank = is_turned && self.blank == Blank::LeftPages;
+        let over = may_blank.then_some(Step {
+            cost: cost + costs::PAGE + costs::BLANK,
+            page: Page { is_first: false, side: Side::Right },
+            number: step.number + 2,
+            ..made
+        });
+        [Some(made), over].into_iter().flatten().filter(move |_| !refused)
+    }
+
+    /// What the lines of a page cost together when it ends.
+    fn lines_cost(&self, step: &Step, line: &Line) -> i64 {
+        // A line that fills a page alone cannot be helped.
+        let alone = step.lines == 1 && 2 * (step.foot + line.below) < self.height_of(step.page);
+        let lonely = step.lines > 1 && line.is_movement() && line.stretch.is_some();
+        i64::from(alone) * costs::ALONE + i64::from(lonely) * costs::LONELY_HEADING
+    }
+
+    /// What the end of the piece costs; a piece on one page may be as short as it is.
+    fn end_cost(&self, step: &Step, line: &Line) -> i64 {
+        if step.page.is_first { 0 } else { self.last_empty(step) + self.lines_cost(step, line) }
+    }
+
+    /// A line's share of the cost of a page that is full.
+    fn page_share(&self) -> i64 {
+        costs::PAGE / i64::try_from(self.systems.max(self.systems_first)).unwrap_or(i64::MAX)
+    }
+
+    /// What a way costs at least when it has come to the end, the lines behind it costing `rest`: they may yet fill the page
+    /// that is open.
+    fn least(&self, step: &Step, rest: i64) -> i64 {
+        let left = self.systems.max(self.systems_first).saturating_sub(step.lines);
+        step.cost.saturating_add(rest).saturating_sub(self.page_share() * i64::try_from(left).unwrap_or(0))
+    }
+
+    fn most(&self, page: Page) -> usize {
+        if page.is_first { self.systems_first } else { self.systems }
+    }
+
+    fn empty(&self, step: &Step) -> i64 {
+        let wanted = self.most(step.page).saturating_sub(costs::SPARE_LINES);
+        costs::EMPTY * squared(wanted.saturating_sub(step.lines))
+    }
+
+    fn last_empty(&self, step: &Step) -> i64 {
+        costs::EMPTY_LAST * squared((self.most(step.page) / 2).saturating_sub(step.lines))
+    }
+
+    pub(super) fn turn_cost(&self, turn: TurnTime) -> i64 {
+        let needed = self.turn.micros / 1000;
+        let rushed = |time: Seconds| {
+            let missing = (needed - time.micros / 1000).max(0);
+            if missing == 0 { 0 } else { costs::RUSHED + costs::RUSHED / needed.max(1) * missing }
+        };
+        let back = turn.back.map_or(0, |back| costs::BACK + rushed(back));
+        rushed(turn.free()) + back
     }
 }
 
-/// Of the steps that go on alike, with as many lines on a page of the same kind, those that are not dearer and
-/// higher than another. What matters of a page is whether it is the first and which side it lies on.
-fn best(mut steps: Vec<Step>) -> Vec<Step> {
-    const KEPT: usize = 3;
-    let kind = |step: &Step| if step.page == 0 { 0 } else { 1 + step.page % 2 };
-    steps.sort_by_key(|step| (kind(step), step.lines, step.cost, step.height));
-    let mut kept: Vec<Step> = Vec::new();
-    for step in steps {
-        let alike = |other: &&Step| kind(other) == kind(&step) && other.lines == step.lines;
-        let known = kept.iter().rev().take_while(alike);
-        let is_worse = known.clone().any(|other| other.height <= step.height);
-        if !is_worse && known.count() < KEPT {
-            kept.push(step);
+/// The ways that have come to a line and may yet be best: for each kind of page and number of lines on it, those of
+/// which none is both dearer and further down than another.
+#[derive(Clone, Debug, Default)]
+struct Front(Vec<Vec<Step>>);
+
+impl Front {
+    /// Takes a way in, unless another is as cheap and as far up; what it beats goes.
+    fn offer(&mut self, step: Step, keeps: Keeps) {
+        let kind = 3 * step.lines
+            + if step.page.is_first { 0 } else { 1 + usize::from(step.page.side == Side::Left) };
+        if self.0.len() <= kind {
+            self.0.resize(kind + 1, Vec::new());
+        }
+        let alike = &mut self.0[kind];
+        let beats = |one: &Step, other: &Step| {
+            one.cost <= other.cost && (keeps == Keeps::Cheapest || one.foot <= other.foot)
+        };
+        if !alike.iter().any(|other| beats(other, &step)) {
+            alike.retain(|other| !beats(&step, other));
+            alike.push(step);
         }
     }
-    kept
+}
+
+fn squared(count: usize) -> i64 {
+    i64::try_from(count * count).unwrap_or(i64::MAX >> 32)
+}
+
+fn unequal_cost(one: &Line, other: &Line) -> i64 {
+    let (Some(one), Some(other)) = (one.stretch, other.stretch) else { return 0 };
+    let off = (one - other).abs().min(1000);
+    costs::UNEQUAL / 10_000 * off * off
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn unit(width: i64, rest_before: i64) -> Measured {
-        Measured { width, front: 500, above: 400, below: 400, rest_before }
-    }
-
-    fn room() -> Room {
-        Room {
-            width: 18_000,
-            first_height: 22_000,
-            height: 25_000,
-            staff: 750,
-            between: 600,
-            systems_first: 10,
-            systems: 11,
-            first: Side::Right,
-            turn: 3000,
-        }
-    }
-
-    fn pages(systems: &[System]) -> Vec<usize> {
-        let last = systems.last().map_or(0, |system| system.page);
-        (0..=last).map(|page| systems.iter().filter(|system| system.page == page).count()).collect()
-    }
-
-    #[test]
-    fn every_unit_stands_on_one_line_and_no_line_is_overfull() {
-        let units: Vec<Measured> = (0..200).map(|index| unit(2500 + index % 7 * 700, 0)).collect();
-        let systems = systems(&units, &room());
-        assert_eq!(systems[0].first, 0);
-        assert!(systems.windows(2).all(|pair| pair[0].end == pair[1].first && pair[0].page <= pair[1].page));
-        assert_eq!(systems[systems.len() - 1].end, units.len());
-        for system in &systems {
-            let natural: i64 = units[system.first..system.end].iter().map(|unit| unit.width).sum();
-            assert!(natural + 500 <= 18_000 * 100 / costs::NARROWEST, "{system:?}");
-        }
-        assert!(pages(&systems).iter().all(|lines| (2..=11).contains(lines)), "{:?}", pages(&systems));
-    }
-
-    #[test]
-    fn a_right_page_ends_where_the_player_rests() {
-        // Six bars a line, ten lines a page: a long rest stands before bar 52, none at the end of the page.
-        let units: Vec<Measured> = (0..110).map(|bar| unit(2700, if bar == 52 { 4000 } else { 0 })).collect();
-        let systems = systems(&units, &room());
-        let second = systems.iter().find(|system| system.page == 1).expect("two pages");
-        assert_eq!(second.first, 52);
-    }
-
-    #[test]
-    fn on_facing_pages_no_rest_is_looked_for() {
-        let units: Vec<Measured> = (0..110).map(|bar| unit(2700, if bar == 30 { 4000 } else { 0 })).collect();
-        let left = Room { first: Side::Left, ..room() };
-        let systems = systems(&units, &left);
-        let second = systems.iter().find(|system| system.page == 1).expect("two pages");
-        assert!(second.first > 40, "the first page is filled: {second:?}");
-    }
-
-    #[test]
-    fn the_last_page_does_not_hold_a_single_line() {
-        // 61 bars of six a line: eleven lines, of which ten fit on the first page.
-        let units: Vec<Measured> = (0..61).map(|_| unit(2700, 5000)).collect();
-        let found = pages(&systems(&units, &room()));
-        assert!(found.len() == 1 || found[found.len() - 1] > 1, "{found:?}");
-    }
-
-    #[test]
-    fn a_unit_wider_than_the_line_stands_alone() {
-        let units = [unit(3000, 0), unit(40_000, 0), unit(3000, 0)];
-        let found = systems(&units, &room());
-        assert!(found.iter().any(|system| (system.first, system.end) == (1, 2)), "{found:?}");
-    }
-}
+mod tests;

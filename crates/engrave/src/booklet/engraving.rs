@@ -2,12 +2,13 @@
 
 use std::borrow::Cow;
 use std::fmt::Write as _;
+use std::ops::Range;
 
-use arcata_score::Part;
-use arcata_xml::{NodeId, Tag, escape};
+use arcata_xml::Tag;
 use roxmltree::{Document as Tree, Node};
 
-use super::part::{BarCopy, Layout, PartCopy, rest_style};
+use super::clearing::cleared;
+use super::part::{BarCopy, Child, Layout, PartCopy, rest_style};
 use crate::drawing::{Area, boxes, is_class, lines, rectangle};
 use crate::engraver::EngraveError;
 use crate::note_name;
@@ -21,6 +22,8 @@ pub(super) struct SystemDrawing {
     pub(super) staves: Area,
     /// Around everything in it.
     pub(super) all: Area,
+    /// Around each sign in it.
+    pub(super) areas: Vec<Area>,
     pub(super) bars: Vec<BarDrawing>,
 }
 
@@ -33,32 +36,54 @@ pub(super) struct BarDrawing {
     pub(super) all: Area,
 }
 
-/// A part on one or several lines.
+/// A piece of a part on one or several lines.
 #[derive(Clone, Debug)]
 pub(super) struct PartDrawing {
     pub(super) systems: Vec<SystemDrawing>,
     /// Glyphs by the code that content refers to.
     pub(super) glyphs: Vec<(String, String)>,
-    /// Notes of the part that have no place in the drawing.
-    pub(super) missing: Vec<NodeId>,
+    /// Names of the notes and rests that have a place in the drawing.
+    pub(super) notes: Vec<String>,
 }
 
-/// The part for the engraver: no name in front of the staff, ids on the notes, directions where it reads them.
-pub(super) fn source(copy: &PartCopy, layout: Layout<'_>) -> String {
-    let mut out = String::from(
-        r#"<score-partwise version="4.0"><part-list><score-part id="P"><part-name print-object="no"></part-name></score-part></part-list><part id="P">"#,
-    );
-    for (number, bar) in (0_u32..).zip(&copy.bars) {
+/// A piece of a part that is engraved by itself.
+#[derive(Clone, Debug)]
+pub(super) struct Piece {
+    pub(super) bars: Range<u32>,
+    /// What holds where it begins, as `<attributes>`; empty at the beginning of the part.
+    pub(super) opening: String,
+    /// White in front of its first line: so many letters wide.
+    pub(super) indent: usize,
+}
+
+/// A piece for the engraver: no name in front of the staff, ids on the notes, directions where it reads them.
+pub(super) fn source(copy: &PartCopy, piece: &Piece, layout: Layout<'_>) -> String {
+    let mut out = String::from(r#"<score-partwise version="4.0"><part-list><score-part id="P">"#);
+    // The engraver indents a first line by the name in front of it: white letters make the white.
+    if piece.indent == 0 {
+        out.push_str(r#"<part-name print-object="no"></part-name>"#);
+    } else {
+        let _ = write!(out, "<part-name>{}</part-name>", "\u{a0}".repeat(piece.indent));
+    }
+    out.push_str(r#"</score-part></part-list><part id="P">"#);
+    let skipped = piece.bars.start as usize;
+    for (number, bar) in (0_u32..).zip(&copy.bars).skip(skipped).take(piece.bars.len()) {
         let _ = write!(out, "<measure{}>", numbered(bar, number));
-        if number == 0 {
+        let is_first = number == piece.bars.start;
+        if is_first {
             // The engraver heeds breaks only where the first bar has one.
             out.push_str(r#"<print new-page="yes"/>"#);
+            out.push_str(&piece.opening);
         } else if layout.print(number).is_some() {
             out.push_str(r#"<print new-system="yes"/>"#);
         }
+        let led = if is_first && !piece.opening.is_empty() { bar.leading() } else { 0 };
+        let children = bar.children.iter().enumerate();
+        let children = children.filter(|(index, child)| *index >= led || child.tag != Tag::ATTRIBUTES);
+        let children: Vec<&Child> = children.map(|(_, child)| child).collect();
         match layout.rest_from(number) {
-            Some(bars) => rest(&mut out, bar, bars),
-            None => bar.children.iter().for_each(|child| {
+            Some(bars) => rest(&mut out, &children, bars),
+            None => children.iter().for_each(|child| {
                 let source = child.engraved.as_ref().unwrap_or(&child.source);
                 match (child.tag, child.node) {
                     (Tag::NOTE, Some(node)) => {
@@ -93,36 +118,9 @@ fn numbered(bar: &BarCopy, number: u32) -> String {
     format!(r#" number="{}"{}"#, number + 1, if uncounted { r#" implicit="yes""# } else { "" })
 }
 
-/// The printed numbers in the place of those that the engraver was given.
-fn with_labels(content: String, labels: &[&str]) -> String {
-    const OPENED: &str = r#"class="mNum"#;
-    if !content.contains(OPENED) {
-        return content;
-    }
-    let mut out = String::with_capacity(content.len());
-    let mut rest = content.as_str();
-    while let Some(start) = rest.find(OPENED) {
-        let (before, number) = rest.split_at(start);
-        out.push_str(before);
-        let end = number.find("</text>").unwrap_or(number.len());
-        let (group, after) = number.split_at(end);
-        // The number is the last text of its group: `>12<`.
-        let digits = group.rfind(|letter: char| letter.is_ascii_digit()).map_or(0, |at| at + 1);
-        let first = group[..digits].rfind('>').map_or(digits, |at| at + 1);
-        let index = group[first..digits].parse::<usize>().ok().and_then(|number| number.checked_sub(1));
-        let label = index.and_then(|index| labels.get(index)).copied().unwrap_or_default();
-        out.push_str(&group[..first]);
-        out.push_str(&escape(label));
-        out.push_str(&group[digits..]);
-        rest = after;
-    }
-    out.push_str(rest);
-    out
-}
-
 /// The engraver stops reading a bar where a rest over several begins: everything else comes before.
-fn rest(out: &mut String, bar: &BarCopy, bars: u32) {
-    let signs = bar.children.iter().filter(|child| {
+fn rest(out: &mut String, children: &[&Child], bars: u32) {
+    let signs = children.iter().filter(|child| {
         matches!(child.tag, Tag::ATTRIBUTES | Tag::DIRECTION | Tag::SOUND)
             || child.tag == Tag::BARLINE && (bars == 1 || child.source.contains(r#"location="left""#))
     });
@@ -145,54 +143,49 @@ fn without_id(source: &str) -> String {
     }
 }
 
-/// Takes the engraver's picture apart. Labels are the printed numbers of the bars; without them none is printed.
-pub(super) fn read(
-    svg: &str,
-    labels: &[&str],
-    part: &Part,
-    rests: &[(u32, u32)],
-) -> Result<PartDrawing, EngraveError> {
+/// Takes the engraver's picture apart; lines may be `width` units wide.
+pub(super) fn read(svg: &str, width: f64) -> Result<PartDrawing, EngraveError> {
     let unreadable = |why: String| EngraveError::Unreadable { why };
     let tree = Tree::parse(svg).map_err(|error| unreadable(error.to_string()))?;
     let scaled = tree.descendants().find(|node| is_class(*node, "definition-scale"));
     let scaled = scaled.ok_or_else(|| unreadable("it has no drawing".to_owned()))?;
-    let boxes = boxes(scaled);
     let is_group = |node: &Node<'_, '_>, class| is_class(*node, class) && !is_class(*node, "bounding-box");
     let mut systems = Vec::new();
     for system in scaled.descendants().filter(|node| is_group(node, "system")) {
-        let bars: Vec<BarDrawing> =
-            system.descendants().filter(|node| is_group(node, "measure")).filter_map(bar_of).collect();
-        let staves = bars.iter().map(|bar| bar.staves).reduce(Area::with);
-        let staves = staves.ok_or_else(|| unreadable("it has a line without a staff".to_owned()))?;
-        let all = around(system).map_or(staves, |all| all.with(staves));
+        let measures = system.descendants().filter(|node| is_group(node, "measure"));
+        let staves: Vec<Area> = measures.clone().flat_map(staves).collect();
+        let bars: Vec<BarDrawing> = measures.filter_map(bar_of).collect();
+        let around = staves.iter().copied().reduce(Area::with);
+        let around = around.ok_or_else(|| unreadable("it has a line without a staff".to_owned()))?;
+        let (moves, areas) = cleared(system, &staves, width);
         systems.push(SystemDrawing {
-            content: with_labels(crate::cleaning::group(system), labels),
-            staves,
-            all,
+            content: crate::cleaning::group(system, &moves),
+            all: areas.iter().copied().fold(around, Area::with),
+            staves: around,
+            areas,
             bars,
         });
     }
-    let missing = part.notes.iter().filter(|note| {
-        let in_rest = rests.iter().any(|(first, last)| (*first..=*last).contains(&note.bar));
-        !in_rest && !boxes.contains_key(note_name(note.node).as_str())
-    });
-    Ok(PartDrawing {
-        systems,
-        glyphs: crate::cleaning::glyphs(&tree),
-        missing: missing.map(|note| note.node).collect(),
-    })
+    let notes =
+        boxes(scaled).into_keys().filter(|name| name.starts_with("note-")).map(str::to_owned).collect();
+    Ok(PartDrawing { systems, glyphs: crate::cleaning::glyphs(&tree), notes })
+}
+
+/// The staves of a bar.
+fn staves<'t>(bar: Node<'t, 't>) -> impl Iterator<Item = Area> + 't {
+    bar.children().filter(|node| is_class(*node, "staff")).filter_map(lines)
 }
 
 fn bar_of(bar: Node<'_, '_>) -> Option<BarDrawing> {
-    let staves =
-        bar.children().filter(|node| is_class(*node, "staff")).filter_map(lines).reduce(Area::with)?;
+    let staves = staves(bar).reduce(Area::with)?;
     let all = around(bar).map_or(staves, |all| all.with(staves));
     Some(BarDrawing { staves, all })
 }
 
 /// Around everything inside a group.
-fn around(group: Node<'_, '_>) -> Option<Area> {
-    let boxed = group.descendants().filter(|node| is_class(*node, "bounding-box"));
+pub(super) fn around(group: Node<'_, '_>) -> Option<Area> {
+    let is_number = |node: &Node<'_, '_>| node.ancestors().any(|above| is_class(above, "mNum"));
+    let boxed = group.descendants().filter(|node| is_class(*node, "bounding-box") && !is_number(node));
     boxed.filter_map(|node| spanned(node).or_else(|| rectangle(node))).reduce(Area::with)
 }
 

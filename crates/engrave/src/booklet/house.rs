@@ -31,6 +31,8 @@ pub struct House {
     pub(crate) staff: StaffSettings,
     /// How pages are filled and turned.
     pub(crate) pages: PageSettings,
+    /// Where and how movements begin.
+    pub(crate) movements: MovementSettings,
     /// Bar numbers.
     pub(crate) bars: BarSettings,
     /// Rests over several bars.
@@ -56,6 +58,7 @@ pub(crate) struct PaperSettings {
 pub(crate) struct StaffSettings {
     pub(crate) height: Number,
     pub(crate) between: Number,
+    pub(crate) apart: Number,
 }
 
 /// How pages are filled and turned.
@@ -66,6 +69,17 @@ pub(crate) struct PageSettings {
     pub(crate) systems_first: Number,
     pub(crate) systems: Number,
     pub(crate) turn: Number,
+    pub(crate) turn_words: Choice,
+    pub(crate) blank: Choice,
+}
+
+/// Where and how movements begin.
+#[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct MovementSettings {
+    pub(crate) start: Choice,
+    pub(crate) indent: Number,
+    pub(crate) pause: Number,
 }
 
 /// Bar numbers.
@@ -270,7 +284,8 @@ fn range(section: &str, name: &str) -> (i64, i64) {
         ("paper", _) => (0, 600),
         ("staff", "height") => (40, 120),
         ("staff", _) => (0, 300),
-        ("pages", "turn") => (0, 60_000),
+        ("pages", "turn") | ("movements", "pause") => (0, 60_000),
+        ("movements", "indent") => (0, 400),
         ("pages", _) => (1, 30),
         _ => (2, 1000),
     }

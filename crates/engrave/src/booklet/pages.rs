@@ -5,9 +5,11 @@ use std::fmt::Write as _;
 use arcata_xml::{escape, seen};
 
 use super::breaking::System;
-use super::engraving::{PartDrawing, SystemDrawing};
+use super::engraving::SystemDrawing;
 use super::house::{Choice, House};
-use super::{BookletRequest, UNITS, millimetres, rights};
+use super::outline::Outline;
+use super::setter::{Drawn, Setter};
+use super::{BookletRequest, PageEnd, PageEndKind, UNITS, millimetres, rights};
 use crate::Picture;
 use crate::fonts::WORDS;
 use crate::picture::wrapped;
@@ -15,13 +17,18 @@ use crate::sheet::rounded;
 
 /// Height of the head of every page but the first, mm.
 pub(super) const HEAD: f64 = 9.0;
+/// Height of the heading of a movement, mm.
+pub(super) const HEADING: f64 = 8.0;
 /// Sizes of letters, mm.
+const MOVEMENT: f64 = 4.6;
 const TITLE: f64 = 7.0;
 const NAME: f64 = 5.0;
 const RUNNING: f64 = 3.6;
 const SMALL: f64 = 2.6;
 /// From staff to staff, staff heights, where nothing asks for more: on last pages lines are not drawn apart.
-const USUAL_PITCH: f64 = 3.4;
+const USUAL_PITCH: f64 = 3.0;
+/// The same for pages that end early because of a turn: lines that stand further apart look lost.
+const WIDEST_PITCH: f64 = 4.2;
 
 /// Height of the head of the first page, mm.
 pub(super) fn first_head(request: &BookletRequest<'_>) -> f64 {
@@ -55,23 +62,61 @@ pub(super) fn defaults(house: &House) -> String {
     )
 }
 
+/// What a page is made of.
+struct Leaf<'a> {
+    setter: &'a Setter<'a>,
+    /// From 0.
+    page: usize,
+    lines: Vec<Placed<'a>>,
+}
+
+/// A line of music on its way to its page.
+struct Placed<'a> {
+    drawing: &'a SystemDrawing,
+    outline: &'a Outline,
+    /// The heading over it.
+    heading: Option<&'a str>,
+    is_indented: bool,
+}
+
 /// All pages of a part.
-pub(super) fn pages(request: &BookletRequest<'_>, drawing: &PartDrawing, systems: &[System]) -> Vec<Picture> {
+pub(super) fn pages(
+    setter: &Setter<'_>,
+    drawn: &Drawn,
+    outlines: &[Outline],
+    systems: &[System],
+    turns: &[PageEnd],
+) -> Vec<Picture> {
+    let request = setter.request;
     let house = request.house;
     let last = systems.last().map_or(0, |system| system.page);
     let mut usual = USUAL_PITCH * millimetres(house.staff.height.value);
     let mut pages = Vec::new();
     for page in 0..=last {
-        let here: Vec<&SystemDrawing> = systems
-            .iter()
-            .zip(&drawing.systems)
-            .filter(|(system, _)| system.page == page)
-            .map(|(_, drawing)| drawing)
-            .collect();
-        let mut content = glyphs(drawing, &here);
+        let drawings = systems.iter().zip(&drawn.systems).zip(outlines);
+        let lines =
+            drawings.filter(|((system, _), _)| system.page == page).map(|((system, drawing), outline)| {
+                let bar = setter.units[system.first].first;
+                let movement = setter.movement_at(bar).map(|index| request.score.movements[index].name());
+                Placed { drawing, outline, heading: movement, is_indented: setter.begins(bar) }
+            });
+        let leaf = Leaf { setter, page, lines: lines.collect() };
+        let mut content = leaf.glyphs(drawn);
+        content.push_str(r#"<g class="head">"#);
         head(request, page, &mut content);
-        let pitch = place(request, page, (page == last).then_some(usual), &here, &mut content);
-        usual = usual.max(pitch);
+        content.push_str("</g>");
+        if leaf.lines.is_empty() {
+            leaf.left_blank(&mut content);
+        } else {
+            let most =
+                if page == last { usual } else { WIDEST_PITCH * millimetres(house.staff.height.value) };
+            let (pitch, foot) = leaf.place(most, &mut content);
+            usual = usual.max(pitch.min(most));
+            let number = number(house, page);
+            if let Some(turn) = turns.iter().find(|turn| turn.page == number) {
+                leaf.turn_word(turn, foot, &mut content);
+            }
+        }
         pages.push(Picture {
             title: document_title(request),
             content,
@@ -82,82 +127,127 @@ pub(super) fn pages(request: &BookletRequest<'_>, drawing: &PartDrawing, systems
     pages
 }
 
-/// The glyphs that the lines of a page refer to.
-fn glyphs(drawing: &PartDrawing, systems: &[&SystemDrawing]) -> String {
-    let mut out = String::from("<defs>");
-    for (name, glyph) in &drawing.glyphs {
-        let reference = format!("\"#{name}\"");
-        if systems.iter().any(|system| system.content.contains(&reference)) {
-            out.push_str(glyph);
+impl Leaf<'_> {
+    /// The glyphs that the lines of the page refer to.
+    fn glyphs(&self, drawn: &Drawn) -> String {
+        let mut out = String::from("<defs>");
+        for (name, glyph) in &drawn.glyphs {
+            let reference = format!("\"#{name}\"");
+            if self.lines.iter().any(|line| line.drawing.content.contains(&reference)) {
+                out.push_str(glyph);
+            }
         }
+        out.push_str("</defs>");
+        out
     }
-    out.push_str("</defs>");
-    out
-}
 
-/// Puts the lines of a page one below the other, their staves as evenly as their signs allow; returns the
-/// distance from staff to staff, mm. Where `most` is given they are not drawn further apart.
-fn place(
-    request: &BookletRequest<'_>,
-    page: usize,
-    most: Option<f64>,
-    systems: &[&SystemDrawing],
-    content: &mut String,
-) -> f64 {
-    let house = request.house;
-    let scale = millimetres(house.staff.height.value) / UNITS;
-    let top = millimetres(house.paper.head.value) + if page == 0 { first_head(request) } else { HEAD };
-    let bottom = millimetres(house.paper.height.value - house.paper.foot.value);
-    let column = Column { systems, scale, top, between: millimetres(house.staff.between.value) };
-    // By halving: the widest distance with which all still fits.
-    let (mut low, mut high) = (0.0, most.unwrap_or(bottom - top));
-    for _ in 0..40 {
-        let middle = f64::midpoint(low, high);
-        if column.end(middle) <= bottom { low = middle } else { high = middle }
+    /// Puts the lines one below the other, their staves as evenly as their signs allow, and not further apart than
+    /// `most`; returns the distance from staff to staff and where the last line ends, mm.
+    fn place(&self, most: f64, content: &mut String) -> (f64, f64) {
+        let house = self.setter.request.house;
+        let scale = millimetres(house.staff.height.value) / UNITS;
+        let bottom = millimetres(house.paper.height.value - house.paper.foot.value);
+        // By halving: the widest distance with which all still fits.
+        let (mut low, mut high) = (0.0, most);
+        for _ in 0..40 {
+            let middle = f64::midpoint(low, high);
+            if self.end(middle) <= bottom { low = middle } else { high = middle }
+        }
+        let pitch = if self.end(most) <= bottom { most } else { low };
+        for (line, y) in self.lines.iter().zip(self.tops(pitch)) {
+            // White in front of a first line stays white; braces in front of others stand outside.
+            let left = if line.is_indented { 0.0 } else { line.drawing.staves.left };
+            if let Some(heading) = line.heading {
+                let at = y - line.outline.above() * scale - HEADING * 0.35;
+                let middle = millimetres(house.paper.width.value) / 2.0;
+                content.push_str(r#"<g class="heading">"#);
+                text(content, &one_line(heading), (middle, at), MOVEMENT, "middle", "");
+                content.push_str("</g>");
+            }
+            let _ = write!(
+                content,
+                r#"<g class="system" transform="translate({} {})"><g transform="scale({scale:.6})">{}</g></g>"#,
+                rounded(millimetres(house.paper.sides.value) - left * scale),
+                rounded(y - line.drawing.staves.top * scale),
+                line.drawing.content
+            );
+        }
+        (pitch, self.end(pitch))
     }
-    let pitch = if column.end(high) <= bottom { high } else { low };
-    for (system, y) in systems.iter().zip(column.tops(pitch)) {
-        let _ = write!(
-            content,
-            r#"<g class="system" transform="translate({} {})"><g transform="scale({scale:.6})">{}</g></g>"#,
-            rounded(millimetres(house.paper.sides.value) - system.staves.left * scale),
-            rounded(y - system.staves.top * scale),
-            system.content
-        );
+
+    fn top(&self) -> f64 {
+        let request = self.setter.request;
+        let head = if self.page == 0 { first_head(request) } else { HEAD };
+        millimetres(request.house.paper.head.value) + head
     }
-    pitch
-}
 
-/// The lines of one page.
-struct Column<'a> {
-    systems: &'a [&'a SystemDrawing],
-    scale: f64,
-    top: f64,
-    between: f64,
-}
-
-impl Column<'_> {
-    /// Where the first line of each system's first staff lies if they stand this far apart, or as far as they
-    /// must.
+    /// Where the first line of each system's first staff lies if they stand this far apart, or as far as they must.
     fn tops(&self, pitch: f64) -> Vec<f64> {
+        let house = self.setter.request.house;
+        let scale = millimetres(house.staff.height.value) / UNITS;
+        let (between, apart) = (millimetres(house.staff.between.value), millimetres(house.staff.apart.value));
         let mut tops: Vec<f64> = Vec::new();
-        let mut under = self.top;
-        for system in self.systems {
-            let above = (system.staves.top - system.all.top) * self.scale;
-            let y = match tops.last() {
-                Some(last) => (last + pitch).max(under + self.between + above),
-                None => under + above,
+        let mut before: Option<&Placed<'_>> = None;
+        for line in &self.lines {
+            let above = line.outline.above() * scale + line.heading.map_or(0.0, |_| HEADING);
+            let y = match (tops.last(), before) {
+                (Some(last), Some(before)) => {
+                    let near = match line.heading {
+                        Some(_) => before.outline.below() * scale + above,
+                        None => before.outline.distance(line.outline) * scale,
+                    };
+                    let staves = before.drawing.staves.bottom - before.drawing.staves.top;
+                    (last + pitch).max(last + staves * scale + apart.max(near + between))
+                }
+                _ => self.top() + above,
             };
-            under = y + (system.all.bottom - system.staves.top) * self.scale;
             tops.push(y);
+            before = Some(line);
         }
         tops
     }
 
+    /// Where the lowest sign of the last line ends.
     fn end(&self, pitch: f64) -> f64 {
-        let last = self.systems.last();
-        let below = last.map_or(0.0, |system| (system.all.bottom - system.staves.top) * self.scale);
-        self.tops(pitch).last().map_or(self.top, |y| y + below)
+        let scale = millimetres(self.setter.request.house.staff.height.value) / UNITS;
+        let below = |line: &Placed<'_>| {
+            (line.drawing.staves.bottom - line.drawing.staves.top + line.outline.below()) * scale
+        };
+        let last = self.tops(pitch).last().copied().zip(self.lines.last());
+        last.map_or(self.top(), |(y, line)| y + below(line))
+    }
+
+    /// "V.S." where the player must turn at once, "time" where the rest begins only behind the turn.
+    fn turn_word(&self, turn: &PageEnd, foot: f64, content: &mut String) {
+        let request = self.setter.request;
+        let house = request.house;
+        let needed = request.turn_needed();
+        let before = turn.time.rest.micros - turn.time.rest_after.micros;
+        let word = match (turn.kind, house.pages.turn_words.value.as_str()) {
+            (PageEndKind::Facing, _) | (_, "none") => return,
+            (PageEndKind::Rushed, _) => "V.S.",
+            (PageEndKind::Turned, "V.S. and time") if before < needed.micros => "time",
+            (PageEndKind::Turned, _) => return,
+        };
+        let right = millimetres(house.paper.width.value - house.paper.sides.value);
+        let lowest = millimetres(house.paper.height.value) - RUNNING;
+        let style = r#" font-style="italic" font-weight="bold""#;
+        content.push_str(r#"<g class="turn-word">"#);
+        text(content, word, (right, (foot + RUNNING * 1.2).min(lowest)), RUNNING, "end", style);
+        content.push_str("</g>");
+    }
+
+    fn left_blank(&self, content: &mut String) {
+        let paper = &self.setter.request.house.paper;
+        let middle = (millimetres(paper.width.value) / 2.0, millimetres(paper.height.value) / 2.0);
+        text(
+            content,
+            "This page is left blank for the turn.",
+            middle,
+            RUNNING,
+            "middle",
+            r#" font-style="italic""#,
+        );
     }
 }
 

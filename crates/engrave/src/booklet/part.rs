@@ -60,7 +60,11 @@ pub(super) struct Layout<'a> {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Opens {
     System,
-    Page,
+    /// A page with its printed number, after so many blank ones.
+    Page {
+        number: usize,
+        blank: usize,
+    },
 }
 
 /// The children of a score before its list of parts that are no matter of the page.
@@ -101,7 +105,7 @@ impl PartCopy {
         for (number, bar) in (0_u32..).zip(&self.bars) {
             line(&mut out, 2, &format!("<measure{}>", bar.attributes));
             if let Some(print) = layout.print(number) {
-                line(&mut out, 3, print);
+                line(&mut out, 3, &print);
             }
             if let Some(bars) = layout.rest_from(number) {
                 line(&mut out, 3, &rest_style(bars));
@@ -115,12 +119,28 @@ impl PartCopy {
     }
 }
 
+impl BarCopy {
+    /// How many of its children come before its music.
+    pub(super) fn leading(&self) -> usize {
+        let is_music =
+            |child: &Child| matches!(child.tag, Tag::NOTE | Tag::BACKUP | Tag::FORWARD | Tag::FIGURED_BASS);
+        self.children.iter().position(is_music).unwrap_or(self.children.len())
+    }
+}
+
 impl Layout<'_> {
-    pub(super) fn print(&self, bar: u32) -> Option<&'static str> {
+    /// The break before a bar, where there is one (MusicXML 4.0, `print`).
+    pub(super) fn print(&self, bar: u32) -> Option<String> {
         let found = self.breaks.binary_search_by_key(&bar, |(first, _)| *first).ok()?;
         Some(match self.breaks[found].1 {
-            Opens::System => r#"<print new-system="yes"/>"#,
-            Opens::Page => r#"<print new-page="yes"/>"#,
+            Opens::System => r#"<print new-system="yes"/>"#.to_owned(),
+            // The first page opens by itself: only a number that is not 1 need be said.
+            Opens::Page { number: 1, .. } if bar == 0 => return None,
+            Opens::Page { number, .. } if bar == 0 => format!(r#"<print page-number="{number}"/>"#),
+            Opens::Page { number, blank: 0 } => format!(r#"<print new-page="yes" page-number="{number}"/>"#),
+            Opens::Page { number, blank } => {
+                format!(r#"<print new-page="yes" blank-page="{blank}" page-number="{number}"/>"#)
+            }
         })
     }
 
@@ -129,6 +149,37 @@ impl Layout<'_> {
         let found = self.rests.binary_search_by_key(&bar, |(first, _)| *first).ok()?;
         Some(self.rests[found].1 - bar + 1)
     }
+}
+
+impl PartCopy {
+    /// Leaves the words out of the picture that are printed as the heading of a movement.
+    pub(super) fn take_headings(&mut self, score: &Score) {
+        let plain =
+            |text: &str| -> String { text.chars().filter(|letter| letter.is_alphanumeric()).collect() };
+        for movement in &score.movements {
+            let Some(heading) = movement.heading.as_deref().map(plain) else { continue };
+            let Some(bar) = self.bars.get_mut(*movement.bars.start() as usize) else { continue };
+            let words = bar.children.iter_mut().filter(|child| child.tag == Tag::DIRECTION);
+            for direction in words.filter(|child| plain(&text_of(&child.source)) == heading) {
+                direction.engraved = Some(String::new());
+            }
+        }
+    }
+}
+
+/// What stands between tags.
+pub(super) fn text_of(source: &str) -> String {
+    let mut text = String::new();
+    let mut inside = false;
+    for letter in source.chars() {
+        match letter {
+            '<' => inside = true,
+            '>' => inside = false,
+            _ if !inside => text.push(letter),
+            _ => {}
+        }
+    }
+    text
 }
 
 pub(super) fn rest_style(bars: u32) -> String {
@@ -213,7 +264,7 @@ pub(super) fn walk<'d>(
 }
 
 /// What in `<attributes>` is a matter of the score's page.
-fn of_the_page(child: &Element<'_>) -> bool {
+pub(super) fn of_the_page(child: &Element<'_>) -> bool {
     match child.tag() {
         Tag::MEASURE_STYLE => child.child(Tag::MULTIPLE_REST).is_some(),
         Tag::STAFF_DETAILS => child.attribute("print-object").is_some(),

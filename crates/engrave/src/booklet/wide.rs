@@ -12,7 +12,7 @@ use std::ops::RangeInclusive;
 use arcata_score::{Length, Score};
 use arcata_xml::{Document, Element, NodeId, Tag};
 
-use super::part::{Child, PartCopy, walk};
+use super::part::{Child, PartCopy, text_of, walk};
 
 /// Something for all players, in the bar where it stands.
 #[derive(Clone, Debug)]
@@ -273,21 +273,6 @@ fn start_tag(element: Element<'_>) -> String {
 fn said(direction: Element<'_>) -> String {
     let kinds = direction.children_named(Tag::DIRECTION_TYPE);
     letters(&kinds.map(|kind| text_of(kind.source())).collect::<String>())
-}
-
-/// What stands between tags.
-fn text_of(source: &str) -> String {
-    let mut text = String::new();
-    let mut inside = false;
-    for letter in source.chars() {
-        match letter {
-            '<' => inside = true,
-            '>' => inside = false,
-            _ if !inside => text.push(letter),
-            _ => {}
-        }
-    }
-    text
 }
 
 /// Letters and digits in lower case.

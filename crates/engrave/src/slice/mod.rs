@@ -7,7 +7,7 @@
 mod bows_over;
 mod reminders;
 mod spaced;
-mod state;
+pub(crate) mod state;
 pub(crate) mod tamed;
 
 use std::fmt::Write as _;

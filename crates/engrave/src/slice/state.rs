@@ -25,7 +25,7 @@ const SPANS: [Tag; 4] = [Tag::WEDGE, Tag::OCTAVE_SHIFT, Tag::DASHES, Tag::BRACKE
 
 /// What holds in one part at one barline.
 #[derive(Clone, Debug, Default)]
-pub(super) struct State {
+pub(crate) struct State {
     /// The elements to say again: by place in [`LASTING`], then by the staff they are for (0: all).
     lasting: BTreeMap<(usize, u32), NodeId>,
     /// The lines under way: by place in [`SPANS`] and number.
@@ -34,16 +34,16 @@ pub(super) struct State {
 
 /// A line between directions that is under way.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Span<'d> {
+pub(crate) struct Span<'d> {
     /// The element that opens it.
-    pub(super) start: Element<'d>,
+    pub(crate) start: Element<'d>,
     /// Its number.
-    pub(super) number: u32,
+    pub(crate) number: u32,
 }
 
 impl State {
     /// The state at each barline of a part: before the first bar, before the second and so on.
-    pub(super) fn at_barlines(document: &Document, score: &Score, part: &Part) -> Vec<Self> {
+    pub(crate) fn at_barlines(document: &Document, score: &Score, part: &Part) -> Vec<Self> {
         let carried = carried_spans(document, part);
         let mut state = Self::default();
         let mut all = Vec::with_capacity(score.bars.len() + 1);
@@ -59,7 +59,7 @@ impl State {
     }
 
     /// Takes note of one child of a measure.
-    pub(super) fn pass(&mut self, child: Element<'_>) {
+    pub(crate) fn pass(&mut self, child: Element<'_>) {
         match child.tag() {
             Tag::ATTRIBUTES => self.take(child),
             Tag::DIRECTION => {
@@ -71,7 +71,7 @@ impl State {
     }
 
     /// Takes over what an `<attributes>` says.
-    pub(super) fn take(&mut self, attributes: Element<'_>) {
+    pub(crate) fn take(&mut self, attributes: Element<'_>) {
         for child in attributes.children() {
             let Some(place) = LASTING.iter().position(|tag| *tag == child.tag()) else { continue };
             let staff = number(child);
@@ -83,7 +83,7 @@ impl State {
     }
 
     /// Forgets the metre, so that it is not said again.
-    pub(super) fn leave_metre(&mut self) {
+    pub(crate) fn leave_metre(&mut self) {
         self.lasting.retain(|(kind, _), _| LASTING[*kind] != Tag::TIME);
     }
 
@@ -102,16 +102,26 @@ impl State {
     }
 
     /// The attributes as one element, empty where nothing has been said yet.
-    pub(super) fn attributes(&self, document: &Document) -> String {
+    pub(crate) fn attributes(&self, document: &Document) -> String {
+        self.attributes_but(document, |_| false)
+    }
+
+    /// The same without the elements that `left_out` names.
+    pub(crate) fn attributes_but(
+        &self,
+        document: &Document,
+        left_out: impl Fn(&Element<'_>) -> bool,
+    ) -> String {
         let mut text = String::new();
-        for id in self.lasting.values() {
-            text.push_str(&document.element(*id).map(tamed::attribute).unwrap_or_default());
+        let elements = self.lasting.values().filter_map(|id| document.element(*id));
+        for element in elements.filter(|element| !left_out(element)) {
+            text.push_str(&tamed::attribute(element));
         }
         if text.is_empty() { text } else { format!("<attributes>{text}</attributes>") }
     }
 
     /// Whether what is written now is tablature.
-    pub(super) fn is_tablature(&self, document: &Document) -> bool {
+    pub(crate) fn is_tablature(&self, document: &Document) -> bool {
         self.lasting.iter().any(|((kind, _), id)| {
             LASTING[*kind] == Tag::CLEF
                 && document.element(*id).is_some_and(|clef| clef.source().contains("TAB"))
@@ -119,7 +129,7 @@ impl State {
     }
 
     /// The lines under way.
-    pub(super) fn spans<'d>(&self, document: &'d Document) -> Vec<Span<'d>> {
+    pub(crate) fn spans<'d>(&self, document: &'d Document) -> Vec<Span<'d>> {
         self.spans
             .iter()
             .filter_map(|((_, number), id)| {
@@ -129,7 +139,7 @@ impl State {
     }
 
     /// How many divisions a quarter note has, 1 where the part has not said it.
-    pub(super) fn divisions(&self, document: &Document) -> i64 {
+    pub(crate) fn divisions(&self, document: &Document) -> i64 {
         let said = self.lasting.get(&(0, 0)).and_then(|id| document.element(*id));
         said.and_then(|element| element.text().parse().ok()).filter(|value| *value > 0).unwrap_or(1)
     }

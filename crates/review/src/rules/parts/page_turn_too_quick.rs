@@ -2,8 +2,9 @@
 //!
 //! ## What it finds
 //! In a part of its own (a file with one part) whose pages are fixed: a page to be turned that ends, and a next one that
-//! begins, with less rest between than a player takes to turn (3 s). Pages 1, 3, 5 … are turned; the others lie open beside
-//! the next.
+//! begins, with less rest between than a player takes to turn (3 s). Pages 1, 3, 5 … are turned, by the numbers in the file
+//! where it has them; the others lie open beside the next. A stroke on an open string leaves the left hand free and counts
+//! half; between movements players stop, unless "attacca" stands there.
 //!
 //! ## Why it matters
 //! One player of each stand stops to turn, so half the section falls silent; a player alone stops altogether.
@@ -23,7 +24,9 @@
 //! ## Sources
 //! Quince; Boston Conservatory's guide for parts: 3 s of rest for a turn.
 
-use arcata_score::{Moment, Note, Part};
+use arcata_bow::Seconds;
+use arcata_bow::turns::turn_times;
+use arcata_score::{Moment, Part};
 use arcata_xml::Tag;
 
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
@@ -45,38 +48,45 @@ impl Rule for PageTurnTooQuick {
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         let [part] = piece.score.parts.as_slice() else { return };
         let Some(reading) = piece.reading.filter(|_| part.instrument.is_bowed()) else { return };
-        let needed = piece.profile.times.page_turn.value * 1000;
-        // The first page is a right-hand one: it is turned, the second lies beside the third.
-        for bar in page_starts(piece, part).into_iter().step_by(2) {
+        let needed = Seconds::from_micros(piece.profile.times.page_turn.value * 1000);
+        let stops = piece.document.map_or_else(Vec::new, |document| piece.score.stops(document));
+        let times = turn_times(piece.score, part, &reading.tempo, (&stops, Seconds::default()));
+        let sounding = || part.notes.iter().filter(|note| !note.pitch.is_rest());
+        for bar in turned_to(piece, part) {
             let Some(at) = piece.score.bars.get(bar as usize).map(|bar| bar.start) else { continue };
-            let Some((from, to)) = rest_around(part, at) else { continue };
-            let time = reading.tempo.between(from, to).micros.max(0);
-            if time < needed {
-                let draft = too_quick(piece, found, bar, at, (time, needed));
+            // Before the first note and after the last there is time enough, and where players stop.
+            let is_inside =
+                sounding().any(|note| note.onset < at) && sounding().any(|note| note.onset >= at);
+            let Some(time) = times.get(bar as usize).filter(|_| is_inside && !stops.contains(&bar)) else { continue };
+            if time.free() < needed {
+                let draft = too_quick(piece, found, bar, at, (time.free().micros, needed.micros));
                 found.report(draft);
             }
         }
     }
 }
 
-/// The bars that begin a page after the first.
-fn page_starts(piece: &Piece<'_>, part: &Part) -> Vec<u32> {
+/// The bars that begin a page behind a turn. Pages count from 1 unless the file numbers them (MusicXML 4.0, `print`:
+/// `page-number`, and `blank-page` for pages left blank before); odd ones lie on the right.
+fn turned_to(piece: &Piece<'_>, part: &Part) -> Vec<u32> {
     let Some(document) = piece.document else { return Vec::new() };
-    let measures = (0u32..).zip(&part.measures).skip(1);
-    let begins = |measure: arcata_xml::NodeId| {
-        let prints = document.element(measure)?.children_named(Tag::PRINT).next()?;
-        prints.attribute("new-page").filter(|page| page == "yes").map(|_| ())
-    };
-    measures.filter_map(|(bar, measure)| begins((*measure)?).map(|()| bar)).collect()
-}
-
-/// From the end of the last note before a moment to the beginning of the next; `None` at either end of the music.
-fn rest_around(part: &Part, at: Moment) -> Option<(Moment, Moment)> {
-    let sounding = || part.notes.iter().filter(|note| !note.pitch.is_rest());
-    let ends = |note: &Note| note.onset + note.length;
-    let from = sounding().filter(|note| note.onset < at).map(ends).max()?;
-    let to = sounding().find(|note| note.onset >= at)?.onset;
-    Some((from, to))
+    let mut page = 1;
+    let mut bars = Vec::new();
+    for (bar, measure) in (0u32..).zip(&part.measures) {
+        let print = measure.and_then(|measure| document.element(measure)?.children_named(Tag::PRINT).next());
+        let Some(print) = print else { continue };
+        let number = |name: &str| print.attribute(name).and_then(|text| text.trim().parse::<u32>().ok());
+        let begins = bar > 0 && print.attribute("new-page").is_some_and(|page| page == "yes");
+        let before = page;
+        if begins {
+            page += 1 + number("blank-page").unwrap_or(0);
+        }
+        page = number("page-number").filter(|_| begins || bar == 0).unwrap_or(page);
+        if begins && before % 2 == 1 {
+            bars.push(bar);
+        }
+    }
+    bars
 }
 
 fn too_quick(

@@ -1,0 +1,302 @@
+//! String parts as players get them, of works that the user names: pages against ten lines a page, turns without time,
+//! signs that touch, notes, slurs and bow marks read back from the part's file and counted in its pages, PDFs opened,
+//! time.
+//!
+//! Ten lines a page are what houses ask for (Metropole Orkest, rules for parts: 9 to 10 on the first page, 10 to 11 on
+//! the others). The pages are made by the example `booklets` of `arcata-engrave`, which `cargo xtask` builds and names
+//! in `ARCATA_BOOKLETS`; what touches is measured in the finished pages, letters by their outlines.
+
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+
+use crate::outcome::{Outcome, Result};
+use crate::scores;
+use crate::setting::{Setting, read_text};
+
+/// Lines of music on a page, and by how much the count of pages may differ, percent.
+const LINES: usize = 10;
+const LEEWAY: usize = 15;
+/// Of so many turns one may be too quick.
+const TURNS: usize = 10;
+/// A quartet and the strings of an orchestral movement are made in so many milliseconds, on two cores that are free.
+const QUARTET: u128 = 20_000;
+const ORCHESTRAL: u128 = 30_000;
+/// Works with more parts than this are orchestral.
+const SMALL: usize = 4;
+/// Areas that share less than this, mm, do not touch.
+const HAIR: f64 = 0.25;
+
+/// Words and signs that may not lie over others.
+const WORDS: [&str; 8] = ["dir", "tempo", "reh", "dynam", "bar-number", "heading", "turn-word", "head"];
+/// What words may lie over: the white inside a frame, the lines that a hairpin leads between.
+const UNDER: [&str; 3] = ["system", "music", "measure"];
+
+/// One part.
+#[derive(Debug, Default)]
+struct Row {
+    work: String,
+    name: String,
+    folder: PathBuf,
+    systems: Vec<usize>,
+    turned: usize,
+    rushed: usize,
+    millis: u128,
+    touching: Vec<String>,
+    notes: Count,
+    slurs: Count,
+    bows: Count,
+    pdf_pages: usize,
+}
+
+/// What the part's file has, and what its pages show.
+#[derive(Clone, Copy, Debug, Default)]
+struct Count {
+    written: usize,
+    drawn: usize,
+}
+
+impl Row {
+    fn lines(&self) -> usize {
+        self.systems.iter().sum()
+    }
+}
+
+/// The command: `parts FILES`.
+pub(crate) fn run(setting: &Setting, files: &[String], outcome: &mut Outcome) -> Result<()> {
+    if files.is_empty() {
+        return Err("parts FILES: the works whose parts are looked at are wanted".to_owned());
+    }
+    let program = std::env::var_os("ARCATA_BOOKLETS")
+        .ok_or("ARCATA_BOOKLETS is not set; call this through cargo xtask")?;
+    let folder = setting.scratch("parts")?;
+    let mut rows = Vec::new();
+    for (number, file) in files.iter().enumerate() {
+        let made = made(Path::new(&program), &folder.join(number.to_string()), file)?;
+        for mut row in made {
+            look(&mut row)?;
+            rows.push(row);
+        }
+    }
+    table(&rows);
+    for work in works(&rows) {
+        judge(work, outcome);
+    }
+    sums(&rows, outcome);
+    if !outcome.has_failed() {
+        let _ = std::fs::remove_dir_all(&folder);
+    }
+    Ok(())
+}
+
+fn made(program: &Path, folder: &Path, file: &str) -> Result<Vec<Row>> {
+    let cannot = |problem: std::io::Error| format!("{}: {problem}", program.display());
+    let mut child = Command::new(program)
+        .arg(folder)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .map_err(cannot)?;
+    if let Some(mut input) = child.stdin.take() {
+        input.write_all(format!("{file}\n").as_bytes()).map_err(cannot)?;
+    }
+    let output = child.wait_with_output().map_err(cannot)?;
+    if !output.status.success() {
+        return Err(format!("{file}: the parts were not made: {}", output.status));
+    }
+    String::from_utf8_lossy(&output.stdout).lines().map(row).collect()
+}
+
+fn row(line: &str) -> Result<Row> {
+    let fields: Vec<&str> = line.split('\t').collect();
+    let [work, name, folder, systems, turned, rushed, _, millis] = fields[..] else {
+        return Err(format!("the line of a part is not understood: {line}"));
+    };
+    let number = |text: &str| text.parse::<usize>().map_err(|problem| format!("{text}: {problem}"));
+    let work = Path::new(work).file_stem().unwrap_or_default().to_string_lossy().into_owned();
+    Ok(Row {
+        work,
+        name: name.to_owned(),
+        folder: folder.into(),
+        systems: systems.split_whitespace().map(number).collect::<Result<_>>()?,
+        turned: number(turned)?,
+        rushed: number(rushed)?,
+        millis: millis.parse().map_err(|problem| format!("{millis}: {problem}"))?,
+        ..Row::default()
+    })
+}
+
+/// Looks at the files of a part.
+fn look(row: &mut Row) -> Result<()> {
+    for page in 1..=row.systems.len() {
+        let svg = read_text(&row.folder.join(format!("{page:03}.svg")))?;
+        row.notes.drawn += svg.matches(r#" class="note""#).count();
+        // Of a slur over several lines the first piece bears the plain name.
+        row.slurs.drawn += svg.matches(r#" class="slur""#).count();
+        row.bows.drawn += ["E610", "E611", "E612", "E613"]
+            .iter()
+            .map(|glyph| svg.matches(&format!("href=\"#glyph-{glyph}\"")).count())
+            .sum::<usize>();
+        let text = read_text(&row.folder.join(format!("{page:03}.marks")))?;
+        let marks = marks(&text)?;
+        row.touching.extend(touching(&marks).into_iter().map(|what| format!("page {page}: {what}")));
+    }
+    let score = arcata_score::read(&scores::document(&row.folder.join("part.musicxml"))?);
+    let part = score.parts.first().ok_or("the part's file has no part")?;
+    let shown = part.notes.iter().filter(|note| note.on_page && !note.pitch.is_rest());
+    row.notes.written = shown.clone().count();
+    row.slurs.written = part.slurs.len();
+    row.bows.written =
+        shown.map(|note| usize::from(note.bow_mark.is_some()) + note.more_bow_marks.len()).sum();
+    let pdf = row.folder.join("part.pdf");
+    let opened = lopdf::Document::load(&pdf).map_err(|problem| format!("{}: {problem}", pdf.display()))?;
+    row.pdf_pages = opened.get_pages().len();
+    Ok(())
+}
+
+/// A mark on a page, mm.
+struct Mark<'a> {
+    sign: usize,
+    kind: &'a str,
+    area: [f64; 4],
+}
+
+fn marks(text: &str) -> Result<Vec<Mark<'_>>> {
+    let mark = |line| -> Option<Mark<'_>> {
+        let mut fields = str::split(line, '\t');
+        let (sign, kind) = (fields.next()?.parse().ok()?, fields.next()?);
+        let mut number = || fields.next()?.parse().ok();
+        Some(Mark { sign, kind, area: [number()?, number()?, number()?, number()?] })
+    };
+    text.lines().map(|line| mark(line).ok_or(format!("a mark is not understood: {line}"))).collect()
+}
+
+/// Pairs of signs, of which one at least is a word, that lie over each other: one sentence for each pair.
+fn touching(marks: &[Mark<'_>]) -> Vec<String> {
+    let mut found: Vec<(usize, usize, String)> = Vec::new();
+    for word in marks.iter().filter(|mark| WORDS.contains(&mark.kind)) {
+        for other in marks {
+            let twice = WORDS.contains(&other.kind) && other.sign <= word.sign;
+            if other.sign == word.sign
+                || twice
+                || UNDER.contains(&other.kind)
+                || !touch(word.area, other.area)
+            {
+                continue;
+            }
+            if !found.iter().any(|(one, two, _)| (*one, *two) == (word.sign, other.sign)) {
+                let [left, top, ..] = word.area;
+                found.push((
+                    word.sign,
+                    other.sign,
+                    format!("{} over {} at {left:.0}, {top:.0} mm", word.kind, other.kind),
+                ));
+            }
+        }
+    }
+    found.into_iter().map(|(_, _, what)| what).collect()
+}
+
+fn touch(one: [f64; 4], other: [f64; 4]) -> bool {
+    let over = |low: usize, high: usize| one[high].min(other[high]) - one[low].max(other[low]);
+    over(0, 2) > HAIR && over(1, 3) > HAIR
+}
+
+fn works(rows: &[Row]) -> impl Iterator<Item = &[Row]> {
+    rows.chunk_by(|one, other| one.work == other.work)
+}
+
+fn table(rows: &[Row]) {
+    println!(
+        "| work | part | pages ({LINES} lines each: ± {LEEWAY} %) | lines | turns too quick (<= 1 in {TURNS}) | touching (0) | \
+         notes | slurs | bow marks | time |"
+    );
+    println!("|---|---|---|---|---|---|---|---|---|---|");
+    for row in rows {
+        let count = |count: Count| {
+            if count.written == count.drawn {
+                format!("{}", count.drawn)
+            } else {
+                format!("{} of {}", count.drawn, count.written)
+            }
+        };
+        let time = if row.millis == 0 {
+            String::new()
+        } else {
+            format!("{}.{} s", row.millis / 1000, row.millis % 1000 / 100)
+        };
+        println!(
+            "| {} | {} | {} ({}) | {} | {} of {} | {} | {} | {} | {} | {time} |",
+            row.work,
+            row.name,
+            row.systems.len(),
+            row.lines().div_ceil(LINES),
+            row.lines(),
+            row.rushed,
+            row.rushed + row.turned,
+            row.touching.len(),
+            count(row.notes),
+            count(row.slurs),
+            count(row.bows),
+        );
+    }
+}
+
+/// What holds for a work and its parts.
+fn judge(work: &[Row], outcome: &mut Outcome) {
+    for row in work {
+        let place = format!("{}, {}", row.work, row.name);
+        let first: Vec<&str> = row.touching.iter().take(5).map(String::as_str).collect();
+        outcome.check(row.touching.is_empty(), &format!("nothing touches: {place}: {}", first.join("; ")));
+        for (what, count) in [("note", row.notes), ("slur", row.slurs), ("bow mark", row.bows)] {
+            outcome.check(
+                count.written == count.drawn,
+                &format!(
+                    "every {what} of the file is on the pages: {place}: {} of {}",
+                    count.drawn, count.written
+                ),
+            );
+        }
+        outcome.check(row.pdf_pages == row.systems.len(), &format!("the PDF has the pages: {place}"));
+    }
+    let Some(first) = work.first() else { return };
+    let most = if work.len() > SMALL { ORCHESTRAL } else { QUARTET };
+    outcome.check(
+        first.millis <= most,
+        &format!("the parts are made in time: {}: {} ms, {most} at most", first.work, first.millis),
+    );
+}
+
+/// What holds for all parts together.
+fn sums(rows: &[Row], outcome: &mut Outcome) {
+    let sum = |count: fn(&Row) -> usize| rows.iter().map(count).sum::<usize>();
+    let (pages, wanted) = (sum(|row| row.systems.len()), sum(|row| row.lines().div_ceil(LINES)));
+    let (turns, rushed) = (sum(|row| row.turned + row.rushed), sum(|row| row.rushed));
+    println!("\n| over all parts | measured | target |");
+    println!("|---|---|---|");
+    println!("| pages | {pages} | {wanted} ± {LEEWAY} % |");
+    println!("| turns too quick | {rushed} of {turns} | {} |", turns / TURNS);
+    println!("| signs that touch | {} | 0 |", sum(|row| row.touching.len()));
+    outcome.check(
+        pages.abs_diff(wanted) * 100 <= wanted * LEEWAY,
+        &format!("there are as many pages as ten lines each make, ± {LEEWAY} %: {pages}, not {wanted}"),
+    );
+    outcome
+        .check(rushed * TURNS <= turns, &format!("of {TURNS} turns one is too quick: {rushed} of {turns}"));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn words_over_signs_are_found_and_neighbours_are_not() {
+        let marks = marks("1\ttempo\t10\t10\t30\t14\n2\tnote\t29\t12\t33\t15\n3\tdir\t31\t10\t40\t14\n2\tnote\t33\t16\t34\t30\n").unwrap();
+        let found = touching(&marks);
+        assert_eq!(found.len(), 2, "{found:?}");
+        assert!(
+            found[0].starts_with("tempo over note") && found[1].starts_with("dir over note"),
+            "{found:?}"
+        );
+    }
+}

@@ -1,0 +1,251 @@
+use arcata_testkit::Random;
+
+use super::*;
+
+fn rest(millis: i64) -> TurnTime {
+    TurnTime { rest: Seconds::from_micros(millis * 1000), ..TurnTime::default() }
+}
+
+fn unit(width: i64, rest_before: i64) -> Measured {
+    Measured { width, front: 500, above: 400, below: 400, turn: rest(rest_before), opens: None }
+}
+
+fn room() -> Room {
+    Room {
+        width: 18_000,
+        first_height: 22_000,
+        height: 25_000,
+        staff: 750,
+        between: 600,
+        apart: 800,
+        systems_first: 10,
+        systems: 11,
+        first: Side::Right,
+        turn: Seconds::from_micros(3_000_000),
+        blank: Blank::Never,
+        movements: MovementPages::Anywhere,
+    }
+}
+
+fn chosen(units: &[Measured], room: &Room, rushed: Rushed) -> Option<Chosen> {
+    let lines = Lines::of(units, room);
+    let turns: Vec<TurnTime> = units.iter().map(|unit| unit.turn).collect();
+    let outlines = Outlines { units, room };
+    choose(&lines, &turns, room, rushed, |upper, lower| {
+        outlines.distance(&lines.lines[upper], &lines.lines[lower])
+    })
+}
+
+fn systems(units: &[Measured], room: &Room) -> Vec<System> {
+    chosen(units, room, Rushed::Priced).expect("a way").systems
+}
+
+fn pages(systems: &[System]) -> Vec<usize> {
+    let last = systems.last().map_or(0, |system| system.page);
+    (0..=last).map(|page| systems.iter().filter(|system| system.page == page).count()).collect()
+}
+
+#[test]
+fn every_unit_stands_on_one_line_and_no_line_is_overfull() {
+    let units: Vec<Measured> = (0..200).map(|index| unit(2500 + index % 7 * 700, 0)).collect();
+    let systems = systems(&units, &room());
+    assert_eq!(systems[0].first, 0);
+    assert!(systems.windows(2).all(|pair| pair[0].end == pair[1].first && pair[0].page <= pair[1].page));
+    assert_eq!(systems[systems.len() - 1].end, units.len());
+    for system in &systems {
+        let natural: i64 = units[system.first..system.end].iter().map(|unit| unit.width).sum();
+        assert!(natural + 500 <= 18_000 * 100 / costs::NARROWEST, "{system:?}");
+    }
+    assert!(pages(&systems).iter().all(|lines| (2..=11).contains(lines)), "{:?}", pages(&systems));
+}
+
+#[test]
+fn a_right_page_ends_where_the_player_rests() {
+    // Five or six bars a line, ten lines a page: a long rest stands before bar 52, none at the end of the page.
+    let units: Vec<Measured> = (0..110).map(|bar| unit(2700, if bar == 52 { 4000 } else { 0 })).collect();
+    let systems = systems(&units, &room());
+    let second = systems.iter().find(|system| system.page == 1).expect("two pages");
+    assert_eq!(second.first, 52);
+}
+
+#[test]
+fn on_facing_pages_no_rest_is_looked_for() {
+    let units: Vec<Measured> = (0..110).map(|bar| unit(2700, if bar == 30 { 4000 } else { 0 })).collect();
+    let left = Room { first: Side::Left, ..room() };
+    let systems = systems(&units, &left);
+    let second = systems.iter().find(|system| system.page == 1).expect("two pages");
+    assert!(second.first > 40, "the first page is filled: {second:?}");
+}
+
+#[test]
+fn the_last_page_does_not_hold_a_single_line() {
+    // 61 bars of six a line: eleven lines, of which ten fit on the first page.
+    let units: Vec<Measured> = (0..61).map(|_| unit(2700, 5000)).collect();
+    let found = pages(&systems(&units, &room()));
+    assert!(found.len() == 1 || found[found.len() - 1] > 1, "{found:?}");
+}
+
+#[test]
+fn a_unit_wider_than_the_line_stands_alone() {
+    let units = [unit(3000, 0), unit(40_000, 0), unit(3000, 0)];
+    let found = systems(&units, &room());
+    assert!(found.iter().any(|system| (system.first, system.end) == (1, 2)), "{found:?}");
+}
+
+#[test]
+fn a_movement_begins_a_line_and_a_page_where_the_house_wants_it() {
+    let opens = Some(Opening { indent: 1500, heading: 800 });
+    let units: Vec<Measured> =
+        (0..60).map(|bar| Measured { opens: opens.filter(|_| bar == 33), ..unit(2700, 5000) }).collect();
+    let found = systems(&units, &room());
+    assert!(found.iter().any(|system| system.first == 33), "{found:?}");
+    let own = Room { movements: MovementPages::NewPage, ..room() };
+    let found = systems(&units, &own);
+    let opened = found.iter().find(|system| system.first == 33).expect("a line");
+    assert!(found.iter().all(|system| (system.page < opened.page) == (system.first < 33)), "{found:?}");
+}
+
+#[test]
+fn a_blank_left_page_puts_the_turn_off() {
+    // The only rest stands before bar 170: three pages on, after a left page.
+    let units: Vec<Measured> =
+        (0..230).map(|bar| unit(2700, if [52, 105].contains(&bar) { 9000 } else { 0 })).collect();
+    let blank = Room { blank: Blank::LeftPages, ..room() };
+    let (with, without) = (chosen(&units, &blank, Rushed::Priced), chosen(&units, &room(), Rushed::Priced));
+    let (with, without) = (with.expect("a way"), without.expect("a way"));
+    assert!(with.cost < without.cost && pages(&with.systems).contains(&0), "{:?}", pages(&with.systems));
+}
+
+#[test]
+fn where_no_turn_has_time_there_is_no_way_without_a_quick_one() {
+    let units: Vec<Measured> = (0..110).map(|_| unit(2700, 0)).collect();
+    assert_eq!(chosen(&units, &room(), Rushed::Refused), None);
+}
+
+/// The cost of lines on pages, counted from the words of the costs and nothing else: each page with its lines, and
+/// whether a blank one comes before it. None where it does not fit.
+fn cost_of(way: &[(bool, Vec<Line>)], units: &[Measured], room: &Room) -> Option<i64> {
+    let mut cost = 0;
+    let mut side = room.first;
+    for (number, (after_blank, lines)) in way.iter().enumerate() {
+        if number > 0 {
+            let time = units[lines[0].first].turn;
+            if side == Side::Right {
+                cost += room.turn_cost(time);
+            }
+            cost += costs::PAGE;
+            if *after_blank {
+                if side == Side::Left || room.blank == Blank::Never {
+                    return None;
+                }
+                cost += costs::PAGE + costs::BLANK;
+            } else {
+                side = side.other();
+            }
+        }
+        let (height, most) =
+            if number == 0 { (room.first_height, room.systems_first) } else { (room.height, room.systems) };
+        let outlines = Outlines { units, room };
+        let apart =
+            lines.windows(2).map(|pair| outlines.distance(&pair[0], &pair[1]) + room.staff).sum::<i64>();
+        let (first, last) = (&lines[0], &lines[lines.len() - 1]);
+        let used = first.above + room.staff + apart + last.below;
+        if lines.len() > 1 && used > height || lines.len() > most {
+            return None;
+        }
+        let new_page = |line: &Line| line.is_movement() && room.movements == MovementPages::NewPage;
+        if lines[1..].iter().any(new_page) {
+            return None;
+        }
+        cost += lines.iter().map(|line| line.cost).sum::<i64>();
+        cost += lines.windows(2).map(|pair| unequal_cost(&pair[0], &pair[1])).sum::<i64>();
+        let is_last = number + 1 == way.len();
+        let missing = most.saturating_sub(2).saturating_sub(lines.len()) as i64;
+        let half = (most / 2).saturating_sub(lines.len()) as i64;
+        let ends_half = is_last || new_page(&way[number + 1].1[0]);
+        if !(is_last && number == 0) {
+            cost +=
+                if ends_half { costs::EMPTY_LAST * half * half } else { costs::EMPTY * missing * missing };
+            if lines.len() == 1 && 2 * used < height {
+                cost += costs::ALONE;
+            }
+            if lines.len() > 1 && last.is_movement() && last.stretch.is_some() {
+                cost += costs::LONELY_HEADING;
+            }
+        }
+    }
+    Some(cost)
+}
+
+/// Every way to put lines on pages.
+fn every_way(
+    lines: &Lines,
+    at: usize,
+    end: usize,
+    way: &mut Vec<(bool, Vec<Line>)>,
+    each: &mut impl FnMut(&[(bool, Vec<Line>)]),
+) {
+    if at == end {
+        return each(way);
+    }
+    for line in lines.lines.iter().filter(|line| line.first == at) {
+        if let Some(page) = way.len().checked_sub(1) {
+            way[page].1.push(*line);
+            every_way(lines, line.end, end, way, each);
+            way[page].1.pop();
+        }
+        for after_blank in [false, true] {
+            if way.is_empty() && after_blank {
+                continue;
+            }
+            way.push((after_blank, vec![*line]));
+            every_way(lines, line.end, end, way, each);
+            way.pop();
+        }
+    }
+}
+
+#[test]
+fn nothing_is_cheaper_than_what_is_chosen() {
+    let mut random = Random::new(1701);
+    let mut several_pages = 0;
+    for _ in 0..400 {
+        let count = 3 + random.below(4);
+        let units: Vec<Measured> = (0..count)
+            .map(|index| Measured {
+                width: 3000 + 100 * random.below(80) as i64,
+                front: 600,
+                above: 100 * random.below(12) as i64,
+                below: 100 * random.below(12) as i64,
+                turn: TurnTime {
+                    back: random.chance(20).then(|| Seconds::from_micros(500_000 * random.below(8) as i64)),
+                    ..rest(500 * random.below(9) as i64)
+                },
+                opens: (index == 0 || random.chance(15)).then_some(Opening { indent: 1500, heading: 800 }),
+            })
+            .collect();
+        let room = Room {
+            // Small pages, so that a few lines fill several.
+            first_height: 2500 + 500 * random.below(6) as i64,
+            height: 3500 + 500 * random.below(6) as i64,
+            between: 150,
+            systems_first: 1 + random.below(5),
+            systems: 1 + random.below(5),
+            first: *random.pick(&[Side::Left, Side::Right]),
+            blank: *random.pick(&[Blank::Never, Blank::LeftPages]),
+            movements: *random.pick(&[MovementPages::Anywhere, MovementPages::NewPage]),
+            ..room()
+        };
+        let lines = Lines::of(&units, &room);
+        let mut least: Option<i64> = None;
+        every_way(&lines, 0, units.len(), &mut Vec::new(), &mut |way| {
+            if let Some(cost) = cost_of(way, &units, &room) {
+                least = Some(least.map_or(cost, |least| least.min(cost)));
+            }
+        });
+        let found = chosen(&units, &room, Rushed::Priced);
+        assert_eq!(found.as_ref().map(|found| found.cost), least, "{units:?} {room:?}");
+        several_pages += usize::from(found.is_some_and(|found| pages(&found.systems).len() > 2));
+    }
+    assert!(several_pages > 100, "{several_pages}");
+}

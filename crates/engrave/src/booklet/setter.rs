@@ -1,0 +1,460 @@
+//! One part on its way through the engraver.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use arcata_bow::Seconds;
+use arcata_bow::turns::{TurnTime, turn_times};
+use arcata_score::{Note, Part};
+use rayon::prelude::*;
+
+use super::breaking::{
+    Blank, Chosen, Line, Lines, Measured, MovementPages, Opening, Outlines, Room, Rushed, Side, System,
+    begins, choose,
+};
+use super::engraving::{PartDrawing, Piece, SystemDrawing, read, source};
+use super::outline::Outline;
+use super::part::{Layout, Opens, PartCopy};
+use super::rests::{Unit, units};
+use super::{
+    Booklet, BookletRemark, BookletRequest, PageEnd, PageEndKind, UNITS, advice, cuts, hundredths_of,
+    millimetres, numbers, pages,
+};
+use crate::Engraver;
+use crate::engraver::{EngraveError, LastLine, Setting};
+use crate::note_name;
+use crate::slice::state::State;
+
+/// Bars of a line, and about as many of a piece, for measuring: the time that the engraver takes grows faster than what it
+/// gets.
+const MEASURED_LINE: usize = 8;
+const MEASURED_PIECE: usize = 24;
+/// Clef with its white, and one sign of a key signature, drawing units (a staff space is 180).
+const CLEF: f64 = 700.0;
+const SIGN: f64 = 190.0;
+/// White in front of a first line: for no letter, and for each (measured).
+const INDENT: i64 = 360;
+const INDENT_LETTER: i64 = 203;
+
+/// One part with all that is known of it before it is engraved.
+pub(super) struct Setter<'a> {
+    pub(super) request: &'a BookletRequest<'a>,
+    engraver: &'a Engraver,
+    copy: PartCopy,
+    entered: usize,
+    pub(super) units: Vec<Unit>,
+    rests: Vec<(u32, u32)>,
+    states: Vec<State>,
+    /// For each bar, whether the part can be cut before it.
+    free: Vec<bool>,
+    /// For each bar, the time to turn before it.
+    times: Vec<TurnTime>,
+}
+
+/// A part in natural spacing.
+struct Natural {
+    measured: Vec<Measured>,
+    room: Room,
+}
+
+/// A part on the lines that were chosen.
+pub(super) struct Drawn {
+    pub(super) systems: Vec<SystemDrawing>,
+    pub(super) glyphs: BTreeMap<String, String>,
+    notes: BTreeSet<String>,
+}
+
+impl<'a> Setter<'a> {
+    pub(super) fn new(request: &'a BookletRequest<'a>, engraver: &'a Engraver) -> Self {
+        let (document, score) = (request.document, request.score);
+        let part = &score.parts[request.part];
+        let mut copy = PartCopy::new(document, score, request.part);
+        let entered = request.wide.enter(&mut copy, request.part, part.staves);
+        copy.take_headings(score);
+        let units = units(score, part, &copy, request.house.rests.shortest.value);
+        let rests =
+            units.iter().filter(|unit| unit.last > unit.first).map(|unit| (unit.first, unit.last)).collect();
+        let pause = Seconds::from_micros(request.house.movements.pause.value * 1000);
+        Self {
+            request,
+            engraver,
+            entered,
+            rests,
+            units,
+            states: State::at_barlines(document, score, part),
+            free: cuts::cuts(document, score, part),
+            times: turn_times(score, part, request.tempo, (&score.stops(document), pause)),
+            copy,
+        }
+    }
+
+    pub(super) fn booklet(&self) -> Result<Booklet, EngraveError> {
+        let natural = self.natural()?;
+        let chosen = self.chosen(&natural);
+        let mut drawn = self.drawn(&chosen.systems)?;
+        self.number(&mut drawn, &chosen.systems);
+        let outlines: Vec<Outline> = drawn.systems.iter().map(Outline::new).collect();
+        let systems = self.paged(&natural.room, &chosen.systems, &outlines);
+        let breaks = self.breaks(&systems);
+        let layout =
+            Layout { breaks: &breaks, rests: &self.rests, defaults: &pages::defaults(self.request.house) };
+        let last = systems.last().map_or(0, |system| system.page);
+        let on_page = |page: usize| systems.iter().filter(|system| system.page == page).count();
+        let mut remarks = self.remarks(&drawn);
+        let high = |outline: &Outline| self.hundredths(outline.height()) > natural.room.height;
+        let too_high = systems.iter().zip(&outlines).filter(|(_, outline)| high(outline));
+        remarks.extend(too_high.map(|(system, _)| BookletRemark::TooHigh { bar: self.bar_of(system) }));
+        let turns = self.turns(&systems, &natural.room);
+        Ok(Booklet {
+            advice: advice::advice(&natural.measured, &natural.room, &turns),
+            pages: pages::pages(self, &drawn, &outlines, &systems, &turns),
+            musicxml: self.copy.musicxml(layout),
+            systems: (0..=last).map(on_page).collect(),
+            turns,
+            entered: self.entered,
+            remarks,
+        })
+    }
+
+    pub(super) fn part(&self) -> &Part {
+        &self.request.score.parts[self.request.part]
+    }
+
+    /// The movement (index) that begins with a bar, where the score has several.
+    pub(super) fn movement_at(&self, bar: u32) -> Option<usize> {
+        let movements = &self.request.score.movements;
+        let found = movements.iter().position(|movement| *movement.bars.start() == bar);
+        found.filter(|_| movements.len() > 1)
+    }
+
+    pub(super) fn begins(&self, bar: u32) -> bool {
+        bar == 0 || self.movement_at(bar).is_some()
+    }
+
+    /// Pieces of the part that begin with units, cut where a unit is wanted and nothing goes on.
+    fn pieces(&self, wanted: impl Fn(usize, usize) -> bool) -> Vec<Piece> {
+        let mut starts: Vec<usize> = Vec::new();
+        for (index, unit) in self.units.iter().enumerate() {
+            let last = starts.last().copied();
+            let cut = self.free.get(unit.first as usize).copied().unwrap_or(false);
+            let is_movement = self.begins(unit.first);
+            if last.is_none_or(|last| is_movement || cut && wanted(last, index)) {
+                starts.push(index);
+            }
+        }
+        let ends = starts.iter().skip(1).copied().chain([self.units.len()]);
+        let pieces = starts.iter().zip(ends).filter_map(|(start, end)| {
+            let (first, last) = (self.units.get(*start)?.first, self.units.get(end.checked_sub(1)?)?.last);
+            Some(Piece {
+                bars: first..last + 1,
+                opening: self.opening(first),
+                indent: if self.begins(first) { self.indent() } else { 0 },
+            })
+        });
+        pieces.collect()
+    }
+
+    /// What holds where a piece begins, the metre only at the beginning of a movement.
+    fn opening(&self, bar: u32) -> String {
+        let Some(mut state) = self.states.get(bar as usize).filter(|_| bar > 0).cloned() else {
+            return String::new();
+        };
+        if !self.begins(bar) {
+            state.leave_metre();
+        }
+        let document = self.request.document;
+        let leading = self.copy.bars.get(bar as usize).map_or(0, super::part::BarCopy::leading);
+        let children = self.copy.bars.get(bar as usize).map_or(&[][..], |bar| &bar.children[..leading]);
+        let elements = children.iter().filter_map(|child| document.element(child.node?));
+        elements
+            .filter(|element| element.tag() == arcata_xml::Tag::ATTRIBUTES)
+            .for_each(|own| state.take(own));
+        state.attributes_but(document, super::part::of_the_page)
+    }
+
+    /// White letters in front of the first line of a movement.
+    fn indent(&self) -> usize {
+        let house = self.request.house;
+        let wanted = house.movements.indent.value * 720 / house.staff.height.value.max(1);
+        usize::try_from((wanted - INDENT) / INDENT_LETTER).unwrap_or(0)
+    }
+
+    fn set(
+        &self,
+        pieces: &[Piece],
+        breaks: &[(u32, Opens)],
+        setting: impl Fn(&Piece) -> Setting + Sync,
+    ) -> Result<Vec<PartDrawing>, EngraveError> {
+        let layout = Layout { breaks, rests: &self.rests, defaults: "" };
+        let width = self.drawing_width();
+        let one = |piece: &Piece| {
+            let setting = setting(piece);
+            let svg = self.engraver.set_part(&source(&self.copy, piece, layout), setting)?;
+            read(&svg, if setting == Setting::Natural { f64::MAX } else { width })
+        };
+        pieces.par_iter().map(one).collect()
+    }
+
+    fn natural(&self) -> Result<Natural, EngraveError> {
+        let pieces = self.pieces(|last, index| index >= last + MEASURED_PIECE);
+        let mut breaks: Vec<(u32, Opens)> = Vec::new();
+        let mut line = 0;
+        for (index, unit) in self.units.iter().enumerate() {
+            if pieces.iter().any(|piece| piece.bars.start == unit.first) {
+                line = index;
+            } else if index >= line + MEASURED_LINE {
+                breaks.push((unit.first, Opens::System));
+                line = index;
+            }
+        }
+        let drawings = self.set(&pieces, &breaks, |_| Setting::Natural)?;
+        let systems: Vec<SystemDrawing> = drawings.into_iter().flat_map(|drawing| drawing.systems).collect();
+        let measured = self.measured(&systems)?;
+        Ok(Natural { measured, room: self.room() })
+    }
+
+    /// Each unit as it stands in natural spacing.
+    fn measured(&self, systems: &[SystemDrawing]) -> Result<Vec<Measured>, EngraveError> {
+        let bars: usize = systems.iter().map(|system| system.bars.len()).sum();
+        if bars != self.units.len() {
+            let why = format!("it has {bars} bars where {} were asked for", self.units.len());
+            return Err(EngraveError::Unreadable { why });
+        }
+        let mut measured = Vec::with_capacity(self.units.len());
+        for system in systems {
+            let mut left = system.staves.left;
+            for (place, bar) in system.bars.iter().enumerate() {
+                let unit = self.units[measured.len()];
+                let key = self.part().keys.iter().rev().find(|(from, _)| *from <= unit.first);
+                let signs = f64::from(key.map_or(0, |(_, fifths)| fifths.unsigned_abs()));
+                let front = CLEF + SIGN * signs;
+                let begins = self.begins(unit.first);
+                // The first bar of a line has clef and key in front; that of a movement keeps them.
+                let own = if place == 0 && !begins { front } else { 0.0 };
+                measured.push(Measured {
+                    width: self.hundredths((bar.staves.right - left - own).max(0.0)),
+                    front: self.hundredths(front),
+                    above: self.hundredths(bar.staves.top - bar.all.top),
+                    below: self.hundredths(bar.all.bottom - bar.staves.bottom),
+                    turn: self.time(unit.first),
+                    opens: begins.then(|| Opening {
+                        indent: self.hundredths(system.staves.left),
+                        heading: self.movement_at(unit.first).map_or(0, |_| hundredths_of(pages::HEADING)),
+                    }),
+                });
+                left = bar.staves.right;
+            }
+        }
+        Ok(measured)
+    }
+
+    fn chosen(&self, natural: &Natural) -> Chosen {
+        let lines = Lines::of(&natural.measured, &natural.room);
+        let outlines = Outlines { units: &natural.measured, room: &natural.room };
+        let times: Vec<TurnTime> = natural.measured.iter().map(|unit| unit.turn).collect();
+        let distance =
+            |upper: usize, lower: usize| outlines.distance(&lines.lines[upper], &lines.lines[lower]);
+        choose(&lines, &times, &natural.room, Rushed::Priced, distance).unwrap_or_default()
+    }
+
+    /// The part set with the lines that were chosen.
+    fn drawn(&self, systems: &[System]) -> Result<Drawn, EngraveError> {
+        let starts: BTreeSet<usize> = systems.iter().map(|system| system.first).collect();
+        let pieces = self.pieces(|_, index| starts.contains(&index));
+        let breaks: Vec<(u32, Opens)> =
+            systems.iter().skip(1).map(|system| (self.units[system.first].first, Opens::System)).collect();
+        let hundredths = self.width();
+        let setting = |piece: &Piece| {
+            let ends = piece.bars.end as usize >= self.copy.bars.len() || self.begins(piece.bars.end);
+            Setting::Stretched { hundredths, last: if ends { LastLine::Short } else { LastLine::Full } }
+        };
+        let mut drawn = Drawn { systems: Vec::new(), glyphs: BTreeMap::new(), notes: BTreeSet::new() };
+        for drawing in self.set(&pieces, &breaks, setting)? {
+            drawn.systems.extend(drawing.systems);
+            drawn.glyphs.extend(drawing.glyphs);
+            drawn.notes.extend(drawing.notes);
+        }
+        if drawn.systems.len() != systems.len() {
+            let why = format!("it has {} lines where {} were asked for", drawn.systems.len(), systems.len());
+            return Err(EngraveError::Unreadable { why });
+        }
+        Ok(drawn)
+    }
+
+    /// Puts the bar numbers in, as the house wants them; the first bar of a movement bears none.
+    fn number(&self, drawn: &mut Drawn, systems: &[System]) {
+        let every = self.request.house.bars.numbers.value.as_str();
+        for (system, drawing) in systems.iter().zip(&mut drawn.systems) {
+            let count = match every {
+                "none" => 0,
+                "bars" => system.end - system.first,
+                _ => 1,
+            };
+            let lefts: Vec<f64> = std::iter::once(drawing.staves.left)
+                .chain(drawing.bars.iter().map(|bar| bar.staves.right))
+                .take(count)
+                .collect();
+            for (left, unit) in lefts.into_iter().zip(&self.units[system.first..]) {
+                let bar = self.request.score.bars.get(unit.first as usize);
+                let label = bar.map_or("", |bar| bar.label.as_str());
+                if !self.begins(unit.first) && !label.is_empty() {
+                    numbers::put(drawing, left, label);
+                }
+            }
+        }
+    }
+
+    /// The same lines on pages by the heights that they came to have.
+    fn paged(&self, room: &Room, systems: &[System], outlines: &[Outline]) -> Vec<System> {
+        let line = |(system, outline): (&System, &Outline)| {
+            let movement = self.movement_at(self.units[system.first].first);
+            let heading = movement.map_or(0, |_| hundredths_of(pages::HEADING));
+            Line {
+                first: system.first,
+                end: system.end,
+                cost: 0,
+                stretch: None,
+                above: self.hundredths(outline.above()) + heading,
+                below: self.hundredths(outline.below()),
+                movement: begins(system.first, movement.is_some()),
+            }
+        };
+        let lines = Lines::new(systems.iter().zip(outlines).map(line).collect());
+        let times: Vec<TurnTime> = self.units.iter().map(|unit| self.time(unit.first)).collect();
+        let distance = |upper: usize, lower: usize| {
+            self.distance(room, &outlines[upper], &outlines[lower], &lines.lines[lower])
+        };
+        let found = choose(&lines, &times, room, Rushed::Priced, distance);
+        found.map_or_else(|| systems.to_vec(), |found| found.systems)
+    }
+
+    fn distance(&self, room: &Room, upper: &Outline, lower: &Outline, line: &Line) -> i64 {
+        let near = if line.is_movement() {
+            self.hundredths(upper.below()) + line.above
+        } else {
+            self.hundredths(upper.distance(lower))
+        };
+        room.apart.max(near + room.between)
+    }
+
+    /// The first bar of each system after the first one, and what it opens.
+    fn breaks(&self, systems: &[System]) -> Vec<(u32, Opens)> {
+        let number = |page: usize| pages::number(self.request.house, page);
+        let first = systems.first().map(|system| {
+            (self.units[system.first].first, Opens::Page { number: number(system.page), blank: 0 })
+        });
+        let others = systems.windows(2).map(|pair| {
+            let opens = match pair[1].page - pair[0].page {
+                0 => Opens::System,
+                on => Opens::Page { number: number(pair[1].page), blank: on - 1 },
+            };
+            (self.units[pair[1].first].first, opens)
+        });
+        first.into_iter().chain(others).collect()
+    }
+
+    /// Width of a line, hundredths of a staff height.
+    fn width(&self) -> u32 {
+        let house = self.request.house;
+        let width = house.paper.width.value - 2 * house.paper.sides.value;
+        u32::try_from(width * 100 / house.staff.height.value.max(1)).unwrap_or(u32::MAX)
+    }
+
+    fn drawing_width(&self) -> f64 {
+        f64::from(self.width()) * UNITS / 100.0
+    }
+
+    /// Drawing units as hundredths of a millimetre.
+    pub(super) fn hundredths(&self, units: f64) -> i64 {
+        let height = millimetres(self.request.house.staff.height.value);
+        #[expect(clippy::cast_possible_truncation, reason = "a length on paper")]
+        let hundredths = (units * height * 100.0 / UNITS).round() as i64;
+        hundredths
+    }
+
+    fn room(&self) -> Room {
+        let house = self.request.house;
+        let page = (house.paper.height.value - house.paper.head.value - house.paper.foot.value) * 10;
+        let staves = i64::from(self.part().staves.max(1));
+        let staff = house.staff.height.value * 10;
+        let count = |number: i64| usize::try_from(number / staves).unwrap_or(1).max(1);
+        Room {
+            width: (house.paper.width.value - 2 * house.paper.sides.value) * 10,
+            first_height: page - hundredths_of(pages::first_head(self.request)),
+            height: page - hundredths_of(pages::HEAD),
+            // Staves of one part stand about a staff height and a half apart.
+            staff: staff * staves + (staves - 1) * staff * 3 / 2,
+            between: house.staff.between.value * 10,
+            apart: house.staff.apart.value * 10,
+            systems_first: count(house.pages.systems_first.value),
+            systems: count(house.pages.systems.value),
+            first: if house.pages.first.value == "left" { Side::Left } else { Side::Right },
+            turn: self.request.turn_needed(),
+            blank: if house.pages.blank.value == "never" { Blank::Never } else { Blank::LeftPages },
+            movements: if house.movements.start.value == "new page" {
+                MovementPages::NewPage
+            } else {
+                MovementPages::Anywhere
+            },
+        }
+    }
+
+    fn time(&self, bar: u32) -> TurnTime {
+        self.times.get(bar as usize).copied().unwrap_or_default()
+    }
+
+    /// A bar as people say it, with its movement where there are several.
+    fn label(&self, bar: u32) -> String {
+        self.request.score.bar_said("bar", bar)
+    }
+
+    fn bar_of(&self, system: &System) -> String {
+        self.label(self.units[system.first].first)
+    }
+
+    fn turns(&self, systems: &[System], room: &Room) -> Vec<PageEnd> {
+        let ends = systems.windows(2).filter(|pair| pair[0].page != pair[1].page);
+        ends.map(|pair| {
+            let time = self.time(self.units[pair[1].first].first);
+            let kind = match (room.is_turned(pair[0].page), time.is_rushed(room.turn)) {
+                (false, _) => PageEndKind::Facing,
+                (true, false) => PageEndKind::Turned,
+                (true, true) => PageEndKind::Rushed,
+            };
+            let page = pages::number(self.request.house, pair[0].page);
+            PageEnd { page, bar: self.bar_of(&pair[1]), time, kind }
+        })
+        .collect()
+    }
+
+    fn remarks(&self, drawn: &Drawn) -> Vec<BookletRemark> {
+        let part = self.part();
+        if part.notes.iter().all(|note| note.pitch.is_rest()) {
+            return vec![BookletRemark::Tacet];
+        }
+        let mut remarks = Vec::new();
+        let is_hidden = |note: &Note| {
+            let element = self.request.document.element(note.node);
+            element.is_some_and(|element| element.attribute("print-object").as_deref() == Some("no"))
+        };
+        let in_rest =
+            |note: &Note| self.rests.iter().any(|(first, last)| (*first..=*last).contains(&note.bar));
+        let is_missing =
+            |note: &&Note| !drawn.notes.contains(&note_name(note.node)) && !is_hidden(note) && !in_rest(note);
+        let missing: Vec<&Note> = part.notes.iter().filter(is_missing).collect();
+        if let Some(first) = missing.first() {
+            let bar = self.label(first.bar);
+            remarks.push(BookletRemark::NotesNotDrawn { count: missing.len(), bar });
+        }
+        for unit in &self.units {
+            let count = unit.last - unit.first + 1;
+            if i64::from(count) >= self.request.house.rests.cue.value {
+                let bars = (self.label(unit.first), self.label(unit.last));
+                remarks.push(BookletRemark::NoCue { bars, count });
+            }
+        }
+        if part.staves > 1 {
+            remarks.push(BookletRemark::RestsWrittenOut);
+        }
+        remarks
+    }
+}

@@ -1,0 +1,150 @@
+//! Parts as booklets: what an ordinary part looks like, and parts that nobody would write.
+#![allow(clippy::expect_used, clippy::unwrap_used, reason = "tests")]
+
+use arcata_bow::timing::{TempoChoice, TempoMap};
+use arcata_bow::{Profile, Seconds};
+use arcata_engrave::{Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind, SystemWide, pdf};
+use arcata_xml::{Document, Limits};
+
+fn made(musicxml: &str, house: &str) -> Booklet {
+    let document = Document::parse(musicxml.as_bytes().to_vec(), &Limits::default()).expect("well-formed");
+    let score = arcata_score::read(&document);
+    let house = House::parse(house).expect("a house profile");
+    let request = BookletRequest {
+        document: &document,
+        score: &score,
+        wide: &SystemWide::new(&document, &score),
+        tempo: &TempoMap::new(&score, &Profile::default(), TempoChoice::Written),
+        house: &house,
+        turn: Seconds::from_micros(3_000_000),
+        part: 0,
+    };
+    Booklet::make(&request, &Engraver::new()).expect("a booklet")
+}
+
+fn music(bars: &[String]) -> String {
+    arcata_testkit::musicxml(&format!("quarter=96\nviolin: mf {} |||", bars.join(" | ")))
+}
+
+fn notes_drawn(booklet: &Booklet) -> usize {
+    booklet.pages.iter().map(|page| page.content.matches(r#" class="note""#).count()).sum()
+}
+
+/// No word lies over another sign.
+fn nothing_touches(booklet: &Booklet) {
+    let words = ["dir", "tempo", "reh", "dynam", "bar-number", "heading", "turn-word", "head"];
+    for page in &booklet.pages {
+        let marks = page.marks().expect("marks");
+        for word in marks.iter().filter(|mark| words.contains(&mark.kind.as_str())) {
+            let over = marks.iter().find(|other| {
+                let (one, two) = (word.area, other.area);
+                other.sign != word.sign
+                    && one.right.min(two.right) - one.left.max(two.left) > 0.25
+                    && one.bottom.min(two.bottom) - one.top.max(two.top) > 0.25
+            });
+            assert!(over.is_none(), "{word:?} lies over {over:?}");
+        }
+    }
+}
+
+#[test]
+fn three_thousand_bars_become_pages_with_every_note() {
+    let bars: Vec<String> = (0..3000)
+        .map(
+            |bar| {
+                if bar % 9 == 8 { "1/1 rest".to_owned() } else { "1/4 C5 (1/8 D5 E5) 1/4 F5 G5".to_owned() }
+            },
+        )
+        .collect();
+    let booklet = made(&music(&bars), "");
+    assert_eq!(notes_drawn(&booklet), 2667 * 5);
+    assert!(booklet.systems.iter().all(|lines| (2..=12).contains(lines)), "{:?}", booklet.systems);
+    assert_eq!(booklet.turns.len() + 1, booklet.pages.len());
+    assert!(pdf(&booklet.pages).expect("a PDF").len() > 10_000);
+}
+
+#[test]
+fn one_bar_is_a_page() {
+    let booklet = made(&music(&["1/1 C5".to_owned()]), "");
+    assert_eq!((booklet.systems.as_slice(), notes_drawn(&booklet)), (&[1][..], 1));
+    assert!(booklet.turns.is_empty() && booklet.advice.is_none());
+}
+
+#[test]
+fn without_any_rest_the_quick_turns_are_told_with_what_they_cost() {
+    let bars = vec!["1/16 C5 D5 E5 F5 G5 F5 E5 D5 C5 D5 E5 F5 G5 F5 E5 D5".to_owned(); 200];
+    let booklet = made(&music(&bars), "");
+    let rushed = booklet.turns.iter().filter(|turn| turn.kind == PageEndKind::Rushed).count();
+    assert!(rushed > 0);
+    let advice = booklet.advice.as_ref().expect("advice");
+    assert_eq!(advice.rushed, rushed);
+    assert!(
+        advice.cost > advice.without_turns && advice.mends.iter().all(|mend| mend.rushed < rushed),
+        "{advice:?}"
+    );
+    assert!(booklet.pages[0].content.contains("V.S."));
+    assert_eq!(notes_drawn(&booklet), 200 * 16);
+}
+
+#[test]
+fn long_words_stay_on_the_page_and_touch_nothing() {
+    let bars: Vec<String> = (0..24)
+        .map(|bar| match bar {
+            3 => "\"with the whole bow and as if from far away, always a little slower\" 1/4 C6 D6 E6 F6"
+                .to_owned(),
+            7 => "\"without hurrying and very quietly\" 1/4 C5 D5 E5 F5".to_owned(),
+            _ => "1/4 C5 D5 E5 F5".to_owned(),
+        })
+        .collect();
+    let booklet = made(&music(&bars), "");
+    nothing_touches(&booklet);
+    for page in &booklet.pages {
+        for mark in page.marks().expect("marks") {
+            assert!(mark.area.left > 5.0 && mark.area.right < page.width - 5.0, "{mark:?}");
+        }
+    }
+}
+
+/// Two movements: the second begins a line with its heading, or a page where the house wants that.
+fn two_movements() -> String {
+    let bars: Vec<String> = (0..60).map(|_| "1/4 C5 D5 E5 F5".to_owned()).collect();
+    let music = music(&bars);
+    // Numbers begin anew behind a final bar line.
+    let at = music.find(r#"<measure number="31""#).expect("bar 31");
+    let (first, second) = music.split_at(at);
+    let end = first.rfind("</measure>").expect("an end");
+    let mut second = second.to_owned();
+    for bar in 31..=60 {
+        second = second
+            .replace(&format!(r#"<measure number="{bar}""#), &format!(r#"<measure number="{}""#, bar - 30));
+    }
+    let barline = r#"<barline location="right"><bar-style>light-heavy</bar-style></barline>"#;
+    format!("{}{barline}{}{second}", &first[..end], &first[end..])
+}
+
+#[test]
+fn a_movement_begins_a_line_with_its_heading_and_a_page_where_the_house_wants_it() {
+    let music = two_movements();
+    let (anywhere, own) = (made(&music, ""), made(&music, "[movements]\nstart = \"new page\"\n"));
+    assert_eq!((anywhere.pages.len(), own.pages.len()), (1, 2));
+    for booklet in [&anywhere, &own] {
+        let headings: usize =
+            booklet.pages.iter().map(|page| page.content.matches(r#"class="heading""#).count()).sum();
+        assert_eq!(headings, 2);
+        nothing_touches(booklet);
+        // What was chosen is what the file says.
+        let systems: usize = booklet.systems.iter().sum();
+        assert_eq!(booklet.musicxml.matches("new-system=").count() + booklet.pages.len(), systems);
+    }
+    assert!(
+        own.turns[0].bar.contains("II, bar 1") && own.turns[0].kind == PageEndKind::Turned,
+        "{:?}",
+        own.turns
+    );
+}
+
+#[test]
+fn a_part_that_is_silent_is_told_to_be() {
+    let booklet = made(&music(&vec!["1/1 rest".to_owned(); 30]), "");
+    assert_eq!(booklet.remarks, [BookletRemark::Tacet]);
+}
