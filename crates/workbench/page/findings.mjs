@@ -49,7 +49,7 @@ function one(found, index) {
   const body = make("article", { class: "finding", id: `finding-${index}`, tabindex: "-1" },
     make("button", { type: "button", class: "place", onclick: () => piece.goTo(found.bar, found.part) },
       make("span", { class: "where" }, sign(finding.severity),
-        `${piece.barSaid(found.bar)}, ${word("beat")} ${finding.place.beat}, ${finding.place.section}${also}`),
+        `${piece.barSaid(found.bar)}, ${word("beat")} ${found.beat}, ${finding.place.section}${also}`),
       make("span", { lang: "en", text: finding.sentence })));
   const more = make("div", { class: "more" });
   finding.reasons.forEach((/** @type {any} */ reason) => {

@@ -240,6 +240,8 @@ pub(crate) struct FoundView {
     pub(crate) bar: u32,
     /// Index of the part, if it is about one.
     pub(crate) part: Option<usize>,
+    /// The beat as it is said.
+    pub(crate) beat: String,
     /// For each proposal, whether it can be written into the score.
     pub(crate) writable: Vec<bool>,
 }
@@ -392,6 +394,7 @@ impl FindingsView {
             title: arcata_review::rule(finding.rule).map_or(finding.rule, |rule| rule.card.title).to_owned(),
             bar: finding.place.bar,
             part: finding.place.part,
+            beat: finding.place.beat_text(),
             writable: finding.proposals.iter().map(|proposal| !proposal.edits.is_empty()).collect(),
         };
         Self { version, findings: findings.iter().map(view).collect(), aside }
