@@ -232,8 +232,9 @@ fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<Comman
     if command == "outside" && (arguments.is_empty() || arguments.iter().any(|name| name == "pictures")) {
         checks.env("ARCATA_SLICES", slices(places)?);
     }
-    let asks_paper = arguments.is_empty() || arguments.iter().any(|name| name == "paper");
-    if command == "outside" && asks_paper {
+    let asks_program =
+        arguments.is_empty() || arguments.iter().any(|name| name == "paper" || name == "schemas");
+    if command == "outside" && asks_program {
         checks.env("ARCATA_PROGRAM", program(places)?);
     }
     Ok(checks)
