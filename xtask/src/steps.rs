@@ -235,8 +235,9 @@ fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<Comman
     if command == "parts" {
         checks.env("ARCATA_BOOKLETS", engraving_example(places, "booklets")?);
     }
-    let asks_paper = arguments.is_empty() || arguments.iter().any(|name| name == "paper");
-    if command == "outside" && asks_paper {
+    let asks_program =
+        arguments.is_empty() || arguments.iter().any(|name| name == "paper" || name == "schemas");
+    if command == "outside" && asks_program {
         checks.env("ARCATA_PROGRAM", program(places)?);
     }
     Ok(checks)

@@ -29,6 +29,7 @@ mod played;
 mod reader;
 mod reviewing;
 mod ryan;
+mod schemas;
 mod scores;
 mod setting;
 mod tables;
@@ -43,7 +44,7 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 11] = [
+const OUTSIDE: [Check; 12] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
@@ -51,6 +52,7 @@ const OUTSIDE: [Check; 11] = [
     ("layers", layers::check),
     ("movements", movements::check),
     ("paper", paper::check),
+    ("schemas", schemas::check),
     ("pictures", pictures::check),
     ("alarms", alarms::check),
     ("worse", worse::check),
