@@ -24,7 +24,7 @@ pub struct Mark {
 /// Kinds that are long and slanted: a box around all of one says nothing.
 const LONG: [&str; 5] = ["slur", "tie", "hairpin", "beam", "ending"];
 /// Parts a segment of such a path is cut into.
-const PIECES: u8 = 8;
+const PIECES: u8 = 24;
 /// Stands between a sign's number and its kind.
 const BETWEEN: char = '~';
 

@@ -82,7 +82,7 @@ fn without_any_rest_the_quick_turns_are_told_with_what_they_cost() {
         advice.cost > advice.without_turns && advice.mends.iter().all(|mend| mend.rushed < rushed),
         "{advice:?}"
     );
-    assert!(booklet.pages[0].content.contains("V.S."));
+    assert!(booklet.pages.iter().any(|page| page.content.contains("V.S.")));
     assert_eq!(notes_drawn(&booklet), 200 * 16);
 }
 
@@ -147,4 +147,19 @@ fn a_movement_begins_a_line_with_its_heading_and_a_page_where_the_house_wants_it
 fn a_part_that_is_silent_is_told_to_be() {
     let booklet = made(&music(&vec!["1/1 rest".to_owned(); 30]), "");
     assert_eq!(booklet.remarks, [BookletRemark::Tacet]);
+}
+
+#[test]
+fn what_a_bar_says_twice_at_one_moment_is_printed_once() {
+    let music = music(&["1/4 C5 D5 E5 F5".to_owned()]);
+    let start = music.find("<dynamics").expect("a dynamic");
+    // `<direction-type>` begins alike.
+    let opened = ["<direction>", "<direction "].iter().filter_map(|tag| music[..start].rfind(tag)).max();
+    let from = opened.expect("its start");
+    let end = start + music[start..].find("</direction>").expect("its end") + "</direction>".len();
+    let doubled = format!("{}{}{}", &music[..end], &music[from..end], &music[end..]);
+    let (once, twice) = (made(&music, ""), made(&doubled, ""));
+    let count = |booklet: &Booklet| booklet.pages[0].content.matches(r#"class="dynam""#).count();
+    assert_eq!((count(&once), count(&twice)), (1, 1));
+    assert_eq!(twice.musicxml.matches("<dynamics").count(), 2, "the file keeps what it says");
 }

@@ -276,7 +276,8 @@ page-turn-too-quick = Umblättern ohne Pause
     .finds =
         In einer einzelnen Stimme (einer Datei mit nur einer Stimme) mit festen Seiten: eine Seite, die umzublättern ist, endet,
         und die nächste beginnt, mit weniger Pause, als ein Spieler zum Blättern braucht (3 s). Geblättert werden die Seiten 1, 3,
-        5 …; die anderen liegen offen neben der nächsten.
+        5 …, nach den Nummern der Datei, wo sie welche hat; die anderen liegen offen neben der nächsten. Eine leere Saite lässt die
+        linke Hand frei und zählt halb; zwischen Sätzen hält man inne, wenn nicht „attacca“ dasteht.
     .why =
         Einer je Pult hört auf, um zu blättern, und die halbe Gruppe schweigt; ein einzelner Spieler hält ganz an.
 

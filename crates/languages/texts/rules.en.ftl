@@ -274,8 +274,9 @@ out-of-range = A note outside the instrument
 page-turn-too-quick = A page turn without a rest
     .finds =
         In a part of its own (a file with one part) whose pages are fixed: a page to be turned that ends, and a next one that
-        begins, with less rest between than a player takes to turn (3 s). Pages 1, 3, 5 … are turned; the others lie open beside
-        the next.
+        begins, with less rest between than a player takes to turn (3 s). Pages 1, 3, 5 … are turned, by the numbers in the file
+        where it has them; the others lie open beside the next. A stroke on an open string leaves the left hand free and counts
+        half; between movements players stop, unless "attacca" stands there.
     .why =
         One player of each stand stops to turn, so half the section falls silent; a player alone stops altogether.
 

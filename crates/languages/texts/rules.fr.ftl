@@ -269,8 +269,9 @@ out-of-range = Une note hors de l'instrument
 page-turn-too-quick = Une tourne sans silence
     .finds =
         Dans une partie séparée (un fichier d'une seule partie) aux pages fixées : une page à tourner qui finit, et la suivante qui
-        commence, avec moins de silence qu'il n'en faut pour tourner (3 s). On tourne les pages 1, 3, 5 … ; les autres sont
-        ouvertes à côté de la suivante.
+        commence, avec moins de silence qu'il n'en faut pour tourner (3 s). On tourne les pages 1, 3, 5 …, d'après les
+        numéros du fichier s'il en a ; les autres sont ouvertes à côté de la suivante. Une note à vide laisse la main gauche libre et
+        compte pour moitié ; entre les mouvements on s'arrête, sauf « attacca ».
     .why =
         Un musicien de chaque pupitre s'arrête pour tourner, et la moitié se tait ; un musicien seul s'arrête tout à fait.
 

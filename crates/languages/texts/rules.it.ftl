@@ -267,8 +267,9 @@ out-of-range = Una nota fuori dallo strumento
 page-turn-too-quick = Una voltata senza pausa
     .finds =
         In una parte staccata (un file con una sola parte) con pagine fissate: una pagina da voltare che finisce, e la seguente
-        che comincia, con meno pausa di quanta ne serva per voltare (3 s). Si voltano le pagine 1, 3, 5 …; le altre stanno
-        aperte accanto alla seguente.
+        che comincia, con meno pausa di quanta ne serva per voltare (3 s). Si voltano le pagine 1, 3, 5 …, secondo i numeri
+        del file dove ci sono; le altre stanno aperte accanto alla seguente. Una nota a corda vuota lascia libera la sinistra e vale
+        la metà; fra i movimenti ci si ferma, se non c'è scritto "attacca".
     .why =
         Uno per leggio smette per voltare, e metà della fila tace; chi suona da solo si ferma del tutto.
 

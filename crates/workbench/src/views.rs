@@ -244,8 +244,6 @@ pub(crate) struct FoundView {
     pub(crate) beat: String,
     /// Index of the part, if it is about one.
     pub(crate) part: Option<usize>,
-    /// The beat as it is said.
-    pub(crate) beat: String,
     /// For each proposal, whether it can be written into the score.
     pub(crate) writable: Vec<bool>,
 }
@@ -400,7 +398,6 @@ impl FindingsView {
             bar: finding.place.bar,
             beat: finding.place.beat_text(),
             part: finding.place.part,
-            beat: finding.place.beat_text(),
             writable: finding.proposals.iter().map(|proposal| !proposal.edits.is_empty()).collect(),
         };
         Self { version, findings: findings.iter().map(view).collect(), aside }

@@ -80,7 +80,8 @@ pub(super) fn advice(units: &[Measured], room: &Room, turns: &[PageEnd]) -> Opti
     Some(Advice { cost: points(now.cost), without_turns: points(now.cost - dear), rushed, mends })
 }
 
-fn lay_out(units: &[Measured], room: &Room, rushed: Rushed) -> Option<Chosen> {
+/// The cheapest layout of units.
+pub(super) fn lay_out(units: &[Measured], room: &Room, rushed: Rushed) -> Option<Chosen> {
     let lines = Lines::of(units, room);
     let outlines = Outlines { units, room };
     let times: Vec<_> = units.iter().map(|unit| unit.turn).collect();

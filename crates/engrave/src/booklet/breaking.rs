@@ -105,17 +105,19 @@ pub(super) mod costs {
     /// A point: about what a line costs that is stretched to one and a half times its natural width.
     pub(crate) const POINT: i64 = 1_000_000_000;
     /// A turn without time enough, and as much again without any time at all.
-    pub(super) const RUSHED: i64 = 30 * POINT;
+    pub(super) const RUSHED: i64 = 45 * POINT;
     /// To be sent back over a turn by a repeat.
     pub(super) const BACK: i64 = 8 * POINT;
     /// A page more.
-    pub(super) const PAGE: i64 = 6 * POINT;
+    pub(super) const PAGE: i64 = 4 * POINT;
+    /// To begin on a left page, behind a cover.
+    pub(crate) const COVER: i64 = 3 * POINT;
     /// A page left blank.
     pub(super) const BLANK: i64 = 12 * POINT;
     /// Up to here a page may have fewer lines than it can hold: houses say 9 to 10, 10 to 11, 10 to 12.
     pub(super) const SPARE_LINES: usize = 2;
     /// The square of a line that a page has fewer.
-    pub(super) const EMPTY: i64 = 2 * POINT;
+    pub(super) const EMPTY: i64 = POINT;
     /// The same for the last page, or the last one before a movement that begins its own, from half a page on.
     pub(super) const EMPTY_LAST: i64 = POINT;
     /// A single line on a page.

@@ -16,6 +16,8 @@ const MOVABLE: [&str; 5] = ["dir", "tempo", "reh", "dynam", "harm"];
 const FRAMES: [&str; 7] = ["system", "section", "measure", "staff", "layer", "beam", "tuplet"];
 /// White around words, drawing units (720 to a staff height).
 const WHITE: f64 = 24.0;
+/// Between words side by side.
+const SPACE: f64 = 90.0;
 /// Further from its place than two staff heights nobody looks for a word.
 const FURTHEST: f64 = 2.5 * 720.0;
 
@@ -53,11 +55,15 @@ pub(super) fn cleared(system: Node<'_, '_>, staves: &[Area], width: f64) -> (Mov
             .then(one.area.left.total_cmp(&other.area.left))
             .then(one.id.cmp(other.id))
     });
+    let mut words = Vec::new();
     for word in movable {
         let over = (word.area.right - width).max(0.0).min(word.area.left.max(0.0));
         let area = Area { left: word.area.left - over, right: word.area.right - over, ..word.area };
-        let down = free(area, word.goes, &areas);
-        areas.push(Area { top: area.top + down, bottom: area.bottom + down, ..area });
+        // Words side by side want a space between them.
+        let down = free(area, word.goes, &areas, &words);
+        let there = Area { top: area.top + down, bottom: area.bottom + down, ..area };
+        areas.push(there);
+        words.push(Area { left: there.left - SPACE, right: there.right + SPACE, ..there });
         if over > 0.0 || down != 0.0 {
             moves.insert(word.id.to_owned(), Some(Move { right: -over, down }));
         }
@@ -78,12 +84,12 @@ fn placed<'t>(id: &'t str, area: Area, staves: &[Area]) -> Movable<'t> {
 }
 
 /// How far down (up: less than nothing) an area goes until it touches none.
-fn free(area: Area, goes: Goes, areas: &[Area]) -> f64 {
+fn free(area: Area, goes: Goes, areas: &[Area], words: &[Area]) -> f64 {
     let mut down = 0.0;
     // Each round leaves one area behind at least.
-    for _ in 0..areas.len() {
+    for _ in 0..areas.len() + words.len() {
         let here = Area { top: area.top + down, bottom: area.bottom + down, ..area };
-        let in_the_way = areas.iter().filter(|other| touch(here, **other));
+        let in_the_way = areas.iter().chain(words).filter(|other| touch(here, **other));
         let next = match goes {
             Goes::Up => in_the_way.map(|other| other.top - WHITE - area.bottom).reduce(f64::min),
             Goes::Down => in_the_way.map(|other| other.bottom + WHITE - area.top).reduce(f64::max),
@@ -162,12 +168,17 @@ fn strokes(drawn: &str) -> Vec<Area> {
 
 /// The pieces of a slur: its outer and inner curve, each cut into short ones.
 fn curve(drawn: &str) -> Vec<Area> {
-    const PIECES: u8 = 10;
     let points = points(drawn);
     // A cubic curve there, and one back (SVG: M, then C with three points each).
-    let [from, one, two, to, ..] = points[..] else {
+    if points.len() < 4 {
         return around_points(points.into_iter()).into_iter().collect();
-    };
+    }
+    let curves = points.windows(4).step_by(3).map(|curve| [curve[0], curve[1], curve[2], curve[3]]);
+    curves.flat_map(one_curve).collect()
+}
+
+fn one_curve([from, one, two, to]: [(f64, f64); 4]) -> Vec<Area> {
+    const PIECES: u8 = 10;
     let at = |(from, one, two, to): (f64, f64, f64, f64), piece: u8| {
         let share = f64::from(piece) / f64::from(PIECES);
         let left = 1.0 - share;
@@ -194,10 +205,10 @@ mod tests {
         let areas =
             [area(0.0, 100.0, 500.0, 820.0), area(0.0, 40.0, 100.0, 130.0), area(50.0, -200.0, 80.0, 20.0)];
         let word = area(20.0, 60.0, 300.0, 120.0);
-        let up = free(word, Goes::Up, &areas);
+        let up = free(word, Goes::Up, &areas, &[]);
         let there = Area { top: word.top + up, bottom: word.bottom + up, ..word };
         assert!(up < 0.0 && areas.iter().all(|other| !touch(there, *other)), "{up}");
-        assert!(free(area(600.0, 0.0, 700.0, 50.0), Goes::Up, &areas).abs() < 1e-9);
+        assert!(free(area(600.0, 0.0, 700.0, 50.0), Goes::Up, &areas, &[]).abs() < 1e-9);
     }
 
     #[test]

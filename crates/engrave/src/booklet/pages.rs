@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use arcata_xml::{escape, seen};
 
-use super::breaking::System;
+use super::breaking::{Side, System};
 use super::engraving::SystemDrawing;
 use super::house::{Choice, House};
 use super::outline::Outline;
@@ -39,8 +39,8 @@ pub(super) fn first_head(request: &BookletRequest<'_>) -> f64 {
 }
 
 /// The printed number of a page (index): right pages are odd (common practice).
-pub(super) fn number(house: &House, page: usize) -> usize {
-    if house.pages.first.value == "left" { page + 2 } else { page + 1 }
+pub(super) fn number(first: Side, page: usize) -> usize {
+    if first == Side::Left { page + 2 } else { page + 1 }
 }
 
 /// `<defaults>` of the part: size of the staff, paper and margins (MusicXML 4.0: 40 tenths to a staff).
@@ -85,7 +85,7 @@ pub(super) fn pages(
     drawn: &Drawn,
     outlines: &[Outline],
     systems: &[System],
-    turns: &[PageEnd],
+    (turns, first): (&[PageEnd], Side),
 ) -> Vec<Picture> {
     let request = setter.request;
     let house = request.house;
@@ -103,7 +103,7 @@ pub(super) fn pages(
         let leaf = Leaf { setter, page, lines: lines.collect() };
         let mut content = leaf.glyphs(drawn);
         content.push_str(r#"<g class="head">"#);
-        head(request, page, &mut content);
+        head(request, (page, number(first, page)), &mut content);
         content.push_str("</g>");
         if leaf.lines.is_empty() {
             leaf.left_blank(&mut content);
@@ -112,7 +112,7 @@ pub(super) fn pages(
                 if page == last { usual } else { WIDEST_PITCH * millimetres(house.staff.height.value) };
             let (pitch, foot) = leaf.place(most, &mut content);
             usual = usual.max(pitch.min(most));
-            let number = number(house, page);
+            let number = number(first, page);
             if let Some(turn) = turns.iter().find(|turn| turn.page == number) {
                 leaf.turn_word(turn, foot, &mut content);
             }
@@ -277,7 +277,7 @@ fn title_lines(request: &BookletRequest<'_>) -> Vec<String> {
 }
 
 /// Part name, title, composer and page number.
-fn head(request: &BookletRequest<'_>, page: usize, content: &mut String) {
+fn head(request: &BookletRequest<'_>, (page, number): (usize, usize), content: &mut String) {
     let house = request.house;
     let name = request.score.parts[request.part].name.trim();
     let (left, width) = (millimetres(house.paper.sides.value), millimetres(house.paper.width.value));
@@ -307,7 +307,6 @@ fn head(request: &BookletRequest<'_>, page: usize, content: &mut String) {
         running = format!("{running} · {}", one_line(title));
     }
     text(content, &running, (middle, y), RUNNING, "middle", "");
-    let number = number(house, page);
     if is_on(&house.heads.page_numbers, page) {
         let (x, anchor) = if number.is_multiple_of(2) { (left, "start") } else { (right, "end") };
         text(content, &number.to_string(), (x, y), RUNNING, anchor, r#" font-weight="bold""#);

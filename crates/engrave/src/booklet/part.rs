@@ -152,6 +152,25 @@ impl Layout<'_> {
 }
 
 impl PartCopy {
+    /// Leaves out of the picture what a bar says twice at one moment: files have marks of two voices or two players of a staff.
+    pub(super) fn take_doubles(&mut self) {
+        for bar in &mut self.bars {
+            let mut said: Vec<(Length, String)> = Vec::new();
+            for child in bar.children.iter_mut().filter(|child| child.tag == Tag::DIRECTION) {
+                // What goes on to somewhere else is no word: its two ends belong together.
+                if LINES.iter().any(|line| child.source.contains(line)) || child.source.contains("<offset") {
+                    continue;
+                }
+                let says = (child.at, names_and_text(&child.source));
+                if said.contains(&says) {
+                    child.engraved = Some(String::new());
+                } else {
+                    said.push(says);
+                }
+            }
+        }
+    }
+
     /// Leaves the words out of the picture that are printed as the heading of a movement.
     pub(super) fn take_headings(&mut self, score: &Score) {
         let plain =
@@ -165,6 +184,20 @@ impl PartCopy {
             }
         }
     }
+}
+
+const LINES: [&str; 6] = ["<wedge", "<dashes", "<bracket", "<octave-shift", "<pedal", "<staff>"];
+
+/// Names of elements and what stands between them, without attributes.
+fn names_and_text(source: &str) -> String {
+    let told = |tag: &&str| !["/", "voice", "sound"].iter().any(|start| tag.starts_with(start));
+    let tags = source.split('<').filter(told);
+    let plain = tags.map(|tag| {
+        let (opened, text) = tag.split_once('>').unwrap_or((tag, ""));
+        let name = opened.split([' ', '/', '\n', '\t']).next().unwrap_or_default();
+        format!("{name} {} ", text.trim())
+    });
+    plain.collect()
 }
 
 /// What stands between tags.

@@ -8,8 +8,8 @@ use arcata_score::{Note, Part};
 use rayon::prelude::*;
 
 use super::breaking::{
-    Blank, Chosen, Line, Lines, Measured, MovementPages, Opening, Outlines, Room, Rushed, Side, System,
-    begins, choose,
+    Blank, Chosen, Line, Lines, Measured, MovementPages, Opening, Room, Rushed, Side, System, begins, choose,
+    costs,
 };
 use super::engraving::{PartDrawing, Piece, SystemDrawing, read, source};
 use super::outline::Outline;
@@ -70,6 +70,7 @@ impl<'a> Setter<'a> {
         let mut copy = PartCopy::new(document, score, request.part);
         let entered = request.wide.enter(&mut copy, request.part, part.staves);
         copy.take_headings(score);
+        copy.take_doubles();
         let units = units(score, part, &copy, request.house.rests.shortest.value);
         let rests =
             units.iter().filter(|unit| unit.last > unit.first).map(|unit| (unit.first, unit.last)).collect();
@@ -88,13 +89,13 @@ impl<'a> Setter<'a> {
     }
 
     pub(super) fn booklet(&self) -> Result<Booklet, EngraveError> {
-        let natural = self.natural()?;
-        let chosen = self.chosen(&natural);
+        let mut natural = self.natural()?;
+        let chosen = self.chosen(&mut natural);
         let mut drawn = self.drawn(&chosen.systems)?;
         self.number(&mut drawn, &chosen.systems);
         let outlines: Vec<Outline> = drawn.systems.iter().map(Outline::new).collect();
         let systems = self.paged(&natural.room, &chosen.systems, &outlines);
-        let breaks = self.breaks(&systems);
+        let breaks = self.breaks(&systems, natural.room.first);
         let layout =
             Layout { breaks: &breaks, rests: &self.rests, defaults: &pages::defaults(self.request.house) };
         let last = systems.last().map_or(0, |system| system.page);
@@ -106,7 +107,7 @@ impl<'a> Setter<'a> {
         let turns = self.turns(&systems, &natural.room);
         Ok(Booklet {
             advice: advice::advice(&natural.measured, &natural.room, &turns),
-            pages: pages::pages(self, &drawn, &outlines, &systems, &turns),
+            pages: pages::pages(self, &drawn, &outlines, &systems, (&turns, natural.room.first)),
             musicxml: self.copy.musicxml(layout),
             systems: (0..=last).map(on_page).collect(),
             turns,
@@ -247,13 +248,20 @@ impl<'a> Setter<'a> {
         Ok(measured)
     }
 
-    fn chosen(&self, natural: &Natural) -> Chosen {
-        let lines = Lines::of(&natural.measured, &natural.room);
-        let outlines = Outlines { units: &natural.measured, room: &natural.room };
-        let times: Vec<TurnTime> = natural.measured.iter().map(|unit| unit.turn).collect();
-        let distance =
-            |upper: usize, lower: usize| outlines.distance(&lines.lines[upper], &lines.lines[lower]);
-        choose(&lines, &times, &natural.room, Rushed::Priced, distance).unwrap_or_default()
+    /// The cheapest layout; where the house leaves the side of the first page open, of both.
+    fn chosen(&self, natural: &mut Natural) -> Chosen {
+        let right = advice::lay_out(&natural.measured, &natural.room, Rushed::Priced).unwrap_or_default();
+        if self.request.house.pages.first.value != "either" {
+            return right;
+        }
+        let room = Room { first: Side::Left, ..natural.room };
+        match advice::lay_out(&natural.measured, &room, Rushed::Priced) {
+            Some(left) if left.cost + costs::COVER < right.cost => {
+                natural.room = room;
+                left
+            }
+            _ => right,
+        }
     }
 
     /// The part set with the lines that were chosen.
@@ -337,8 +345,8 @@ impl<'a> Setter<'a> {
     }
 
     /// The first bar of each system after the first one, and what it opens.
-    fn breaks(&self, systems: &[System]) -> Vec<(u32, Opens)> {
-        let number = |page: usize| pages::number(self.request.house, page);
+    fn breaks(&self, systems: &[System], first_side: Side) -> Vec<(u32, Opens)> {
+        let number = |page: usize| pages::number(first_side, page);
         let first = systems.first().map(|system| {
             (self.units[system.first].first, Opens::Page { number: number(system.page), blank: 0 })
         });
@@ -420,7 +428,7 @@ impl<'a> Setter<'a> {
                 (true, false) => PageEndKind::Turned,
                 (true, true) => PageEndKind::Rushed,
             };
-            let page = pages::number(self.request.house, pair[0].page);
+            let page = pages::number(room.first, pair[0].page);
             PageEnd { page, bar: self.bar_of(&pair[1]), time, kind }
         })
         .collect()
