@@ -49,7 +49,7 @@ fn what_is_marked_is_learned_said_and_bowed() {
     };
     assert_ne!(plan(None), plan(Some(&file)));
     let (_, text, _) = arcata(&["plan"], &[("", &score), ("--habits", &file)]);
-    assert!(text.contains("a leader's habits, from"), "{text}");
+    assert!(text.contains("a leader's habits, learned from"), "{text}");
     let (code, _, complaint) = arcata(&["review", "--style", "dance"], &[("", &score), ("--habits", &file)]);
     assert_eq!(code, Some(2));
     assert!(complaint.replace('\n', " ").contains("learned in the style concert"), "{complaint}");

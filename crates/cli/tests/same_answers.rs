@@ -91,7 +91,7 @@ fn bare(stroke: &Value) -> Value {
         None => "",
     };
     let bow = if stroke["bow"].is_null() { &stroke["direction"] } else { &stroke["bow"] };
-    json!([stroke["beat"], bow, link, stroke["start"], stroke["end"], stroke["printed"]])
+    json!([bow, link, stroke["start"], stroke["end"], stroke["printed"]])
 }
 
 fn list(value: &Value) -> &[Value] {

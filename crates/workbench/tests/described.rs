@@ -67,6 +67,8 @@ async fn looks(bench: &Bench) {
     let plan: Value =
         serde_json::from_str(include_str!("../../../docs/schema/plan.schema.json")).expect("JSON");
     let table = json!({"$ref": "#/$defs/DownbeatsView", "$defs": plan["$defs"]});
+    let (status, text) = get(bench, "/api/place?text=bar%202").await;
+    assert!(status.is_success(), "{text}");
     let (_, downbeats) = get(bench, "/api/downbeats").await;
     holds(&Published::new(&table.to_string()).expect("a schema"), downbeats.as_bytes(), "downbeats");
     // The findings as the command line gives them.

@@ -3,14 +3,15 @@
 //! A line leans towards the lines of the same rhythm and towards its own figures elsewhere. Where a leader asks for a bow that
 //! the plan would not take, the bows around it have to turn too; and a leader who has turned a phrase round means the phrase.
 //! With the leanings in force the plan would turn one bow alone and pay for a hook before it and a lift after it, in order to
-//! be with the others again as soon as it can: nobody plays so. So the stretch that turns round by itself is left to itself;
-//! what lies beyond it leans as before.
+//! be with the others again as soon as it can: nobody plays so. So the stretch that turns round by itself is left to itself, as
+//! far as the phrase goes; what lies beyond it leans as before.
 
 use std::collections::BTreeSet;
 use std::ops::Range;
 
 use super::alternatives::{cut, independent, within};
 use super::{Anchor, Plan, PlanSettings, PlannedStroke, Wished, settled};
+use crate::phrase::CLEAR;
 use crate::{Cost, Line};
 
 /// The settings with the leanings taken out that would pull a line back around what is asked of it. `free` is the plan of the
@@ -18,7 +19,7 @@ use crate::{Cost, Line};
 ///
 /// Asked for is what the anchors name and the free plan does not do. Around it the line is planned without leanings to a
 /// direction, from the free joint before to the free joint after; as far as it goes another way there than the free plan (at
-/// most a bar may lie between two strokes that do), such leanings are taken out. Leanings to change or not to change stay: they
+/// most a bar may lie between two strokes that do) and within the phrase, such leanings are taken out. Leanings to change or not to change stay: they
 /// hold in either direction.
 ///
 /// ```
@@ -51,8 +52,9 @@ pub fn giving_way(line: &Line, free: &Plan, settings: &PlanSettings) -> PlanSett
         for stretch in departing.chunk_by(|one, other| line.strokes[*other].bar - line.strokes[*one].bar <= 1)
         {
             let stretch = stretch[0]..stretch[stretch.len() - 1] + 1;
-            if asked.range(touched(line, &stretch)).next().is_some() {
-                turned.extend(stretch);
+            for asked in asked.range(touched(line, &stretch)) {
+                let phrase = phrase(line, *asked);
+                turned.extend(stretch.start.max(phrase.start)..stretch.end.min(phrase.end));
             }
         }
     }
@@ -100,6 +102,22 @@ fn blocks(line: &Line, asked: &BTreeSet<usize>) -> Vec<Range<usize>> {
         }
     }
     found
+}
+
+/// Where nothing parts the phrases so many bars are looked at on either side: a period (rule of thumb).
+const PERIOD: u32 = 8;
+
+/// The strokes of the phrase that a stroke stands in.
+fn phrase(line: &Line, stroke: usize) -> Range<usize> {
+    let bar = line.strokes[stroke].bar;
+    let near = |other: &usize| line.strokes[*other].bar.abs_diff(bar) < PERIOD;
+    let begins = |other: &usize| line.strokes[*other].phrase.joint_before >= CLEAR;
+    let ends = |other: &usize| line.strokes[*other].phrase.joint_after >= CLEAR;
+    let first = (0..=stroke).rev().take_while(near).find(begins);
+    let last = (stroke..line.strokes.len()).take_while(near).find(ends);
+    let from = first.or_else(|| (0..=stroke).rev().take_while(near).last()).unwrap_or(stroke);
+    let to = last.or_else(|| (stroke..line.strokes.len()).take_while(near).last()).unwrap_or(stroke);
+    from..to + 1
 }
 
 /// The strokes of a stretch, and of the bars next to it: a hook asked for turns the strokes after it.
