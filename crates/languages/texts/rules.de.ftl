@@ -13,7 +13,7 @@ bar-comes-out-odd = Ein Takt, der nicht aufgeht
     .finds =
         Derselbe Takt, gleich in Rhythmus und Bögen, viermal oder öfter hintereinander mit einer ungeraden Zahl von Strichen: wie
         es kommt, beginnt er jedes Mal auf dem anderen Strich, und auch im besten Strich, den es gibt, ist das so, oder es wird
-        jedes Mal angebunden oder neu angesetzt.
+        jedes Mal angebunden oder neu angesetzt. Takte unter einer Sekunde gehen, wie es kommt.
     .why =
         Die Figur klingt vom Abstrich so und vom Aufstrich anders; was gleich dasteht, kommt abwechselnd auf zweierlei Art heraus.
 
@@ -372,7 +372,8 @@ slur-covers-beat = Ein Bindebogen über einem Schlag, der gesprochen sein will
 slur-misses-tie = Ein Bindebogen, der das Ende eines Haltebogens verfehlt
     .finds =
         Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt,
-        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen (D). Wo sich zwei Bindebögen auf einer gehaltenen
+        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen (D).
+        Sind in einem Satz die meisten so gezeichnet, und mindestens drei, so ist es die Art der Ausgabe, und nichts wird gesagt. Wo sich zwei Bindebögen auf einer gehaltenen
         Note treffen, wird gefragt, ob ein Strich gemeint ist oder zwei: gespielt und geplant wird der Wechsel auf der gehaltenen Note (D).
     .why =
         Der Strich nimmt die gehaltene Note ganz; ein Bogen zum falschen Ende lässt einen Wechsel suchen, den niemand machen kann.

@@ -13,7 +13,8 @@ bar-comes-out-odd = A bar that comes out odd
     .finds =
         The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
         the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. Five or
-        more equal strokes have no shape that the bow would have to show, and are left to go on as they come.
+        more equal strokes have no shape that the bow would have to show, and are left to go on as they come; so are bars
+        shorter than a second, where nobody has the time to set anything right.
     .why =
         The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
         kinds by turns.
@@ -370,7 +371,8 @@ slur-misses-tie = A slur that misses the end of a tie
     .finds =
         A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
         slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-        part (of a movement), with all its places (D).
+        part (of a movement), with all its places (D). Where more slurs of a movement are drawn so than over the whole of
+        their ties, and three at least, it is the page's own manner, as in many old editions, and nothing is told of them.
 
         Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
         not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked

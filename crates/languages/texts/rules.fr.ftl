@@ -13,7 +13,7 @@ bar-comes-out-odd = Une mesure qui tombe à l'envers
     .finds =
         La même mesure, rythme et liaisons pareils, quatre fois ou plus de suite avec un nombre impair de coups d'archet : comme ça
         vient, elle commence chaque fois sur l'autre sens, et même dans les meilleurs coups d'archet c'est ainsi, ou bien il faut
-        chaque fois accrocher ou reprendre.
+        chaque fois accrocher ou reprendre. Les mesures de moins d'une seconde vont comme ça vient.
     .why =
         Le motif sonne d'une façon en tirant et d'une autre en poussant ; ce qui est écrit pareil sort tour à tour de deux façons.
 
@@ -365,7 +365,8 @@ slur-covers-beat = Une liaison sur un temps qui veut être dit
 slur-misses-tie = Une liaison qui manque le bout d'une prolongation
     .finds =
         Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune
-        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses endroits (D). Où deux liaisons se
+        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses endroits (D).
+        Si la plupart sont dessinées ainsi dans un mouvement, et trois au moins, c'est la manière de la page et rien n'est dit. Où deux liaisons se
         rencontrent sur une note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note prolongée, et le plan aussi (D).
     .why =
         L'archet prend la note entière ; une liaison tracée au mauvais bout fait chercher un changement que personne ne peut faire.

@@ -13,7 +13,7 @@ bar-comes-out-odd = Una battuta che non torna
     .finds =
         La stessa battuta, uguale per ritmo e legature, quattro o più volte di seguito con un numero dispari di arcate: come
         viene, comincia ogni volta con l'altra arcata, e anche nella migliore arcata possibile è così, oppure ogni volta
-        bisogna agganciare o riprendere.
+        bisogna agganciare o riprendere. Le battute più corte di un secondo si lasciano andare come viene.
     .why =
         La figura suona in un modo in giù e in un altro in su; ciò che è scritto uguale esce, a turno, in due modi diversi.
 
@@ -362,7 +362,8 @@ slur-covers-beat = Una legatura sopra un tempo che vuole essere detto
 slur-misses-tie = Una legatura che manca la fine di una legatura di valore
     .finds =
         Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra
-        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D). Dove due legature si
+        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D).
+        Se in un movimento la maggior parte è disegnata così, e almeno tre, è la maniera della pagina e non si dice nulla. Dove due legature si
         incontrano su una nota tenuta si chiede se è intesa un'arcata o due: si cambia sulla nota tenuta, e così fa il piano (D).
     .why =
         L'arco prende la nota intera; una linea tirata al capo sbagliato fa cercare un cambio d'arco che nessuno può fare. Si
