@@ -113,10 +113,7 @@ fn without_mark(piece: &Piece<'_>, draft: Draft, at: usize, last: usize) -> Draf
     draft.propose_change(
         Grade::PlayersChoice,
         ProposalKind::Unmark,
-        format!(
-            "Take the mark at {} out and alternate.",
-            piece.stroke_is_at(at, &line.strokes[last])
-        ),
+        format!("Take the mark at {} out and alternate.", piece.stroke_is_at(at, &line.strokes[last])),
         marked.map(take_out_mark).unwrap_or_default(),
     )
 }

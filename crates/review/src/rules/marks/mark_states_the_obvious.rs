@@ -67,8 +67,11 @@ fn surplus(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> 
     let part = piece.score.parts.get(line.part)?;
     let mark = stroke.notes.iter().find_map(|id| note(part, *id)?.bow_mark)?;
     let draft = found.at_stroke(Severity::D, at, index);
-    let sentence =
-        format!("The {} at {} is not needed: without the sign the bow is the same.", bow(mark.direction), piece.where_is(draft.place()),);
+    let sentence = format!(
+        "The {} at {} is not needed: without the sign the bow is the same.",
+        bow(mark.direction),
+        piece.where_is(draft.place()),
+    );
     Some(draft.say(sentence).cause("comes anyway").propose_change(
         Grade::Safe,
         ProposalKind::Unmark,

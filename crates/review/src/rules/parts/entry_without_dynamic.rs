@@ -106,7 +106,8 @@ fn has_level(part: &Part, entry: Moment) -> bool {
 fn silent_entry(piece: &Piece<'_>, found: &Findings<'_>, part: usize, id: NoteId, note: &Note) -> Draft {
     let draft = found.at_notes(Severity::B, part, &[id]);
     let name = &piece.score.parts[part].name;
-    let sentence = format!("No dynamic is written for the entry of {name} at {}.", piece.where_is(draft.place()));
+    let sentence =
+        format!("No dynamic is written for the entry of {name} at {}.", piece.where_is(draft.place()));
     propose_agreed_level(piece, draft.say(sentence), part, note)
 }
 

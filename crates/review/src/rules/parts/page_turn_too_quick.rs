@@ -55,9 +55,10 @@ impl Rule for PageTurnTooQuick {
         for bar in turned_to(piece, part) {
             let Some(at) = piece.score.bars.get(bar as usize).map(|bar| bar.start) else { continue };
             // Before the first note and after the last there is time enough, and where players stop.
-            let is_inside =
-                sounding().any(|note| note.onset < at) && sounding().any(|note| note.onset >= at);
-            let Some(time) = times.get(bar as usize).filter(|_| is_inside && !stops.contains(&bar)) else { continue };
+            let is_inside = sounding().any(|note| note.onset < at) && sounding().any(|note| note.onset >= at);
+            let Some(time) = times.get(bar as usize).filter(|_| is_inside && !stops.contains(&bar)) else {
+                continue;
+            };
             if time.free() < needed {
                 let draft = too_quick(piece, found, bar, at, (time.free().micros, needed.micros));
                 found.report(draft);

@@ -112,13 +112,10 @@ fn phrase(
         signs.join(", "),
         wind.map_or_else(String::new, |wind| format!("; {wind} has the same line")),
     );
-    draft
-        .say(sentence)
-        .cause("phrase")
-        .propose_change(
-            Grade::WritersChoice,
-            ProposalKind::Phrase,
-            "Make it a dashed slur: a phrase mark that leaves the bow free.",
-            phrase_change::broken(piece, part, slur),
-        )
+    draft.say(sentence).cause("phrase").propose_change(
+        Grade::WritersChoice,
+        ProposalKind::Phrase,
+        "Make it a dashed slur: a phrase mark that leaves the bow free.",
+        phrase_change::broken(piece, part, slur),
+    )
 }

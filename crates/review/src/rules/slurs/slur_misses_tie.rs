@@ -87,7 +87,8 @@ fn is_own_manner(piece: &Piece<'_>) -> bool {
 /// How many ends of slurs take in the whole of a tied note.
 fn covering(part: &Part) -> usize {
     let ends_whole = |end: &Note| end.tie.from_before != TieEnd::None && end.tie.to_after == TieEnd::None;
-    let begins_whole = |start: &Note| start.tie.from_before == TieEnd::None && start.tie.to_after != TieEnd::None;
+    let begins_whole =
+        |start: &Note| start.tie.from_before == TieEnd::None && start.tie.to_after != TieEnd::None;
     solid_slurs(part)
         .map(|(_, start, end)| usize::from(begins_whole(start)) + usize::from(ends_whole(end)))
         .sum()

@@ -111,7 +111,11 @@ fn divided_or_not(
     };
     draft
         .say(sentence)
-        .evidence("chords without div. or non div.", Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX)), "")
+        .evidence(
+            "chords without div. or non div.",
+            Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX)),
+            "",
+        )
         .propose_change(Grade::WritersChoice, ProposalKind::State, "Write div. here.", word("div."))
         .propose_change(Grade::WritersChoice, ProposalKind::State, "Write non div. here.", word("non div."))
 }

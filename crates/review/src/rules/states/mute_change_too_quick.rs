@@ -111,7 +111,11 @@ fn too_quick(
         "{} at {} has {}; players need about {} s to {} the mute.",
         if on { "con sordino" } else { "senza sordino" },
         piece.where_is(draft.place()),
-        if time == 0 { "no rest before it".to_owned() } else { format!("{} s of rest", Figure::Thousandths(time / 1000)) },
+        if time == 0 {
+            "no rest before it".to_owned()
+        } else {
+            format!("{} s of rest", Figure::Thousandths(time / 1000))
+        },
         Figure::Thousandths(needed / 1000),
         if on { "put on" } else { "take off" },
     );
