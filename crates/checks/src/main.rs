@@ -26,6 +26,7 @@ mod parts;
 mod pictures;
 mod plants;
 mod played;
+mod program;
 mod reader;
 mod reviewing;
 mod ryan;

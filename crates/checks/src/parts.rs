@@ -6,13 +6,12 @@
 //! the others). The pages are made by the example `booklets` of `arcata-engrave`, which `cargo xtask` builds and names
 //! in `ARCATA_BOOKLETS`; what touches is measured in the finished pages, letters by their outlines.
 
-use std::io::Write as _;
 use std::path::{Path, PathBuf};
-use std::process::{Command, Stdio};
 
 use arcata_xml::{Document, Element, Tag};
 
 use crate::outcome::{Outcome, Result};
+use crate::program;
 use crate::scores;
 use crate::setting::{Setting, read_text};
 
@@ -100,21 +99,7 @@ pub(crate) fn run(setting: &Setting, files: &[String], outcome: &mut Outcome) ->
 }
 
 fn made(program: &Path, folder: &Path, file: &str) -> Result<Vec<Row>> {
-    let cannot = |problem: std::io::Error| format!("{}: {problem}", program.display());
-    let mut child = Command::new(program)
-        .arg(folder)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .map_err(cannot)?;
-    if let Some(mut input) = child.stdin.take() {
-        input.write_all(format!("{file}\n").as_bytes()).map_err(cannot)?;
-    }
-    let output = child.wait_with_output().map_err(cannot)?;
-    if !output.status.success() {
-        return Err(format!("{file}: the parts were not made: {}", output.status));
-    }
-    String::from_utf8_lossy(&output.stdout).lines().map(row).collect()
+    program::said(program, folder, &format!("{file}\n"), row).map_err(|why| format!("{file}: {why}"))
 }
 
 fn row(line: &str) -> Result<Row> {

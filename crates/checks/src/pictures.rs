@@ -6,12 +6,11 @@
 
 use std::collections::BTreeSet;
 use std::fs;
-use std::io::Write as _;
 use std::path::{Path, PathBuf};
-use std::process::{Command, Stdio};
 
 use crate::laws;
 use crate::outcome::{Outcome, Result};
+use crate::program;
 use crate::reader;
 use crate::setting::{Setting, write};
 
@@ -88,22 +87,7 @@ fn scores(setting: &Setting) -> Result<Vec<PathBuf>> {
 fn rows(program: &Path, folder: &Path, scores: &[PathBuf]) -> Result<Vec<Row>> {
     let list: String = scores.iter().map(|path| format!("{}\n", path.display())).collect();
     write(&folder.join("scores.txt"), &list)?;
-    let cannot = |problem: std::io::Error| format!("{}: {problem}", program.display());
-    let mut child = Command::new(program)
-        .arg(folder)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .map_err(cannot)?;
-    // The list is short enough for the pipe; the program reads it line by line all the same.
-    if let Some(mut input) = child.stdin.take() {
-        input.write_all(list.as_bytes()).map_err(cannot)?;
-    }
-    let output = child.wait_with_output().map_err(cannot)?;
-    if !output.status.success() {
-        return Err(format!("{} stopped: {}", program.display(), output.status));
-    }
-    String::from_utf8_lossy(&output.stdout).lines().map(row).collect()
+    program::said(program, folder, &list, row)
 }
 
 fn row(line: &str) -> Result<Row> {
