@@ -36,7 +36,9 @@ fn table(page: &str, heading: &str) -> Vec<Vec<String>> {
     let section = after.split("\n## ").next().unwrap_or_default();
     let rows = section.lines().filter(|line| line.starts_with('|')).skip(2);
     let cells = |line: &str| line.trim_matches('|').split('|').map(|cell| cell.trim().to_owned()).collect();
-    rows.map(cells).collect()
+    let rows: Vec<Vec<String>> = rows.map(cells).collect();
+    assert!(rows.len() > 20, "the table \"{heading}\" holds {} rows", rows.len());
+    rows
 }
 
 /// What a Rust file says: its strings, without comments and tests; the help texts of the command line are comments.

@@ -50,7 +50,7 @@ impl BarWord {
         }
         let mut out = String::with_capacity(text.len() + text.len() / 16);
         let mut rest = text;
-        while let Some(at) = rest.find("bar").into_iter().chain(rest.find("Bar")).min() {
+        while let Some(at) = found(rest) {
             let (before, here) = rest.split_at(at);
             out.push_str(before);
             let length = if here[3..].starts_with('s') { 4 } else { 3 };
@@ -66,6 +66,12 @@ impl BarWord {
         out.push_str(rest);
         Cow::Owned(out)
     }
+}
+
+/// Where the word stands first, in one way through the text: pages are large.
+fn found(text: &str) -> Option<usize> {
+    let begins = |at: &usize| text[..*at].ends_with(['b', 'B']);
+    text.match_indices("ar").map(|(at, _)| at).find(begins).map(|at| at - 1)
 }
 
 /// Several bars are always bars of music; one may be a bar of a drawing.
