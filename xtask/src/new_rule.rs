@@ -129,7 +129,7 @@ impl<'n> New<'n> {
 
 use arcata_score::{{Articulation, Note, NoteId}};
 
-use crate::{{Card, Family, Findings, Piece, Rule, Severity}};
+use crate::{{Card, Family, Findings, Piece, Reads, Rule, Severity}};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -141,6 +141,7 @@ impl Rule for {name} {{
         family: Family::{family},
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Marks],
         since: "0.1",
         title: "{title}",
     }};

@@ -157,6 +157,31 @@ impl TempoMap {
         joined.unwrap_or_else(|| Self::steady(Length::new(100, 1)))
     }
 
+    /// The seconds from a moment on, counted from it.
+    pub(crate) fn from(&self, moment: Moment) -> Self {
+        let index = self.segments.partition_point(|segment| segment.start <= moment).saturating_sub(1);
+        let first = self.segments[index];
+        let passed = moment - first.start;
+        let ramp = first.ramp.filter(|(whole, _)| passed < *whole);
+        let opening = Segment {
+            start: Moment::START,
+            nanos: 0,
+            pace: first.pace_after(passed),
+            ramp: ramp.map(|(whole, end)| (whole - passed, end)),
+        };
+        let nanos = first.nanos + first.nanos_after(passed);
+        let later = self.segments[index + 1..].iter().map(|segment| Segment {
+            start: Moment(segment.start - moment),
+            nanos: segment.nanos - nanos,
+            ..*segment
+        });
+        Self {
+            segments: std::iter::once(opening).chain(later).collect(),
+            written_from: self.written_from.map(|from| Moment(from.max(moment) - moment)),
+            assumed: self.assumed,
+        }
+    }
+
     fn steady(quarters: Length) -> Self {
         let segment = Segment { start: Moment::START, nanos: 0, pace: pace(quarters), ramp: None };
         Self { segments: vec![segment], written_from: Some(Moment::START), assumed: quarters }

@@ -11,6 +11,7 @@ use crate::change::{self, Change};
 use crate::other_notation::{Notations, Wish};
 use crate::review::Reviewed;
 use crate::taste::Otherwise;
+use crate::trial::fails;
 use crate::{Card, Evidence, Figure, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// Findings of one rule over one piece.
@@ -19,16 +20,6 @@ pub struct Findings<'a> {
     piece: Piece<'a>,
     card: Card,
     drafts: Vec<Draft>,
-    choices: Choices,
-}
-
-/// What becomes of findings that players can do away with for hardly more.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Choices {
-    /// They are the plan's own choice, and not told.
-    LeftOut,
-    /// The bows are given, by marks or otherwise: they are told.
-    Told,
 }
 
 /// A finding and the cause by which it is gathered with others.
@@ -43,23 +34,16 @@ pub struct Draft {
     cause: Option<String>,
     /// A bow that a change of the notation could bring for less than the arm can.
     wish: Option<Wish>,
-    /// A note before which the proposal made last splits a slur.
-    cut: Option<NoteId>,
 }
 
 impl<'a> Findings<'a> {
     pub(crate) fn new(piece: Piece<'a>, card: Card) -> Self {
-        Self { piece, card, drafts: Vec::new(), choices: Choices::LeftOut }
-    }
-
-    /// The same with what becomes of the plan's choices.
-    pub(crate) fn with(self, choices: Choices) -> Self {
-        Self { choices, ..self }
+        Self { piece, card, drafts: Vec::new() }
     }
 
     /// Whether a finding is left out because players may as well do otherwise at a stroke.
     pub(crate) fn is_choice(&self, (line, stroke): (usize, usize), otherwise: Otherwise) -> bool {
-        self.choices == Choices::LeftOut && self.piece.is_choice(line, stroke, otherwise)
+        self.piece.is_choice(line, stroke, otherwise)
     }
 
     /// What has been handed in so far.
@@ -123,7 +107,7 @@ impl<'a> Findings<'a> {
         for draft in self.drafts {
             match aside.holds(&draft.finding) {
                 Some(entry) => set_aside.push(SetAside { finding: draft.finding, entry }),
-                None => drafts.push(draft.tried(&mut notations)),
+                None => drafts.push(draft.tried(&self.piece)),
             }
         }
         drafts.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));
@@ -169,7 +153,7 @@ impl Draft {
             reasons: Vec::new(),
             proposals: Vec::new(),
         };
-        Self { finding, changes: Vec::new(), sketches: Vec::new(), cause: None, wish: None, cut: None }
+        Self { finding, changes: Vec::new(), sketches: Vec::new(), cause: None, wish: None }
     }
 
     /// Where it is.
@@ -182,6 +166,12 @@ impl Draft {
     #[must_use]
     pub fn severity(&self) -> Severity {
         self.finding.severity
+    }
+
+    /// For each proposal, what it changes in the file.
+    #[cfg(test)]
+    pub(crate) fn changes(&self) -> &[Vec<Change>] {
+        &self.changes
     }
 
     /// With another weight.
@@ -249,29 +239,21 @@ impl Draft {
         self
     }
 
-    /// Tries the split that the proposal made last makes before a note: where the passage is worse for it, it is for the
-    /// pencil.
-    #[must_use]
-    pub(crate) fn if_split_before(mut self, note: NoteId) -> Self {
-        self.cut = Some(note);
-        self
-    }
-
-    /// With the split tried.
-    fn tried(mut self, notations: &mut Notations<'_>) -> Self {
-        let part = self.finding.place.part;
-        let Some((part, note)) = part.zip(self.cut.take()) else { return self };
-        if notations.split_brings_worse(part, note)
-            && let Some(changes) = self.changes.last_mut()
-        {
-            changes.clear();
+    /// With its proposals tried: one that leaves the finding, or brings something as grave somewhere around, is for the pencil.
+    fn tried(mut self, piece: &Piece<'_>) -> Self {
+        for changes in &mut self.changes {
+            if fails(piece, changes, &self.finding) {
+                changes.clear();
+            }
         }
         self
     }
 
     /// With the change that it asked for, if there is one: of several places, for the first.
     fn rewritten(mut self, notations: &mut Notations<'_>) -> Self {
-        let Some((proposal, changes)) = self.wish.take().and_then(|wish| notations.offer(wish)) else {
+        let weight = self.finding.severity;
+        let Some((proposal, changes)) = self.wish.take().and_then(|wish| notations.offer(wish, weight))
+        else {
             return self;
         };
         if self.finding.count > 1 {

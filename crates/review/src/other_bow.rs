@@ -8,7 +8,6 @@ use arcata_score::BowDirection;
 
 use crate::change::{self, Change};
 use crate::other_notation::{Sounding, Wish};
-use crate::side_effects::brings_worse;
 use crate::under_slur::note;
 use crate::words::{a_bow, bow};
 use crate::{Draft, Grade, Piece, Proposal, ProposalKind};
@@ -43,8 +42,7 @@ const AFTER: usize = 24;
 
 struct Remedy {
     proposal: Proposal,
-    /// The marks that tell the players; none where the arm has no time for it, or where the passage would be worse for it
-    /// elsewhere: then it is for the pencil.
+    /// The marks that tell the players; none where the arm has no time for it: then it is for the pencil.
     changes: Vec<Change>,
     /// The same marks, whether there is time or not.
     sketch: Vec<Change>,
@@ -73,8 +71,7 @@ fn cheapest(piece: &Piece<'_>, at: usize, index: usize, direction: BowDirection)
     let in_time =
         kind != ProposalKind::Retake || piece.lift_after(at, range.start + departure - 1).lacks() <= 0;
     let sketch = marks(piece, at, strokes);
-    let sound = in_time && !brings_worse(piece, (&stretch, &best), (&stretch, &other));
-    let changes = if sound { sketch.clone() } else { Vec::new() };
+    let changes = if in_time { sketch.clone() } else { Vec::new() };
     let cost_change = Some(other.total.less(&best.total));
     let proposal = Proposal { cost_change, ..Proposal::new(Grade::PlayersChoice, kind, sentence) };
     Some(Remedy { proposal, changes, sketch })

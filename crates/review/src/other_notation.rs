@@ -10,11 +10,11 @@ use arcata_score::{BowDirection, NoteId};
 use crate::change::{Change, bow_mark};
 use crate::other_bow::{kept_edges, passage, stretch};
 use crate::repair_words;
-use crate::side_effects::brings_worse;
 use crate::slur_change;
+use crate::trial::brings_worse;
 use crate::under_slur::note;
 use crate::words::a_bow;
-use crate::{Grade, Piece, Proposal, ProposalKind};
+use crate::{Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// That something comes on a certain bow.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,6 +40,10 @@ pub(crate) enum Sounding {
 /// (rule of thumb).
 const BACK: usize = 8;
 
+/// How many changes are tried in the bars around before nothing is offered: the fifth best is far from what a writer would do
+/// (rule of thumb).
+const TRIED: usize = 4;
+
 /// Looks for changes of the notation; parts are read anew once each, when first asked for.
 pub(crate) struct Notations<'a> {
     piece: Piece<'a>,
@@ -51,8 +55,9 @@ impl<'a> Notations<'a> {
         Self { piece, sources: BTreeMap::new() }
     }
 
-    /// The single change that grants the wish for the least, where it is less than what the arm can do.
-    pub(crate) fn offer(&mut self, wish: Wish) -> Option<(Proposal, Vec<Change>)> {
+    /// The single change that grants the wish for the least, where it is less than what the arm can do, and brings nothing of
+    /// the finding's weight somewhere around.
+    pub(crate) fn offer(&mut self, wish: Wish, weight: Severity) -> Option<(Proposal, Vec<Change>)> {
         let piece = self.piece;
         let line = piece.lines.get(wish.line)?;
         let reading = piece.reading?;
@@ -71,58 +76,35 @@ impl<'a> Notations<'a> {
         settings.anchors.push(Anchor { stroke, direction: Some(wish.direction), link: None });
         let by_the_arm = plan(&stretch, &settings).total.total();
         let asked = asked(&line.strokes[wish.stroke], wish.sounding)?;
-        let best = found
+        let mut granting: Vec<&Repaired> = found
             .iter()
             .skip(1)
             .filter(|repaired| repaired.cost.total() < by_the_arm && grants(repaired, wish, asked))
             .filter(|repaired| !same_bows((&stretch, &free), (&repaired.line, &repaired.plan)))
             .filter(|repaired| does_it_alone(&piece, wish.line, &range, repaired))
-            .filter(|repaired| !brings_worse(&piece, (&stretch, &free), (&repaired.line, &repaired.plan)))
-            .min_by_key(|repaired| repaired.cost.total())?;
-        let change = best.changes.first()?;
+            .collect();
+        granting.sort_by_key(|repaired| repaired.cost.total());
+        let (best, change, changes) = granting.into_iter().take(TRIED).find_map(|repaired| {
+            let change = repaired.changes.first()?;
+            let changes = changes(&piece, line.part, repaired, change).unwrap_or_default();
+            let worse = brings_worse(&piece, &changes, weight);
+            (!worse).then_some((repaired, change, changes))
+        })?;
         let what = repair_words::what(piece.score, line.part, change);
         let sentence = format!("{what}: {} then comes on {}.", wish.what, a_bow(wish.direction));
         let proposal = Proposal {
             cost_change: Some(best.cost.less(&free.total)),
             ..Proposal::new(Grade::WritersChoice, kind(change), sentence)
         };
-        let changes = match change.kind {
-            ChangeKind::Hook => hooked(&piece, line.part, best, change),
-            _ => slur_change::changes(piece.score.parts.get(line.part)?, change),
-        };
-        Some((proposal, changes.unwrap_or_default()))
+        Some((proposal, changes))
     }
+}
 
-    /// Whether the passage around a slur is worse when the slur is split before one of its notes, as far as it can be tried:
-    /// where the planner's search has no such split, nothing is held against it.
-    pub(crate) fn split_brings_worse(&mut self, part: usize, first: NoteId) -> bool {
-        self.tried_split(part, first).unwrap_or(false)
-    }
-
-    fn tried_split(&mut self, part: usize, first: NoteId) -> Option<bool> {
-        let piece = self.piece;
-        let holds = |stroke: &Stroke| stroke.notes.contains(&first);
-        let (at, line) = piece
-            .lines
-            .iter()
-            .enumerate()
-            .find(|(_, line)| line.part == part && line.strokes.iter().any(holds))?;
-        let stroke = line.strokes.iter().position(holds)?;
-        let reading = piece.reading?;
-        let sources = self.sources.entry(part).or_insert_with(|| reading.sources(part));
-        let source = sources.iter().find(|source| source.line().is_of(line))?;
-        let range = passage(line, stroke);
-        let mut settings = piece.plan_settings(at);
-        settings.anchors = kept_edges(&piece, at, &range, stroke)?;
-        let request =
-            RepairRequest { settings: &settings, window: stroke..stroke + 1, most: 1, ending: None };
-        let found = singly(source, &request, &range);
-        let printed = found.first()?;
-        let split = found.iter().find(|repaired| {
-            repaired.changes.iter().any(|change| change.kind == ChangeKind::Split)
-                && repaired.line.strokes.iter().any(|stroke| stroke.notes.first() == Some(&first))
-        })?;
-        Some(brings_worse(&piece, (&printed.line, &printed.plan), (&split.line, &split.plan)))
+/// What a change of the notation changes in the file.
+fn changes(piece: &Piece<'_>, part: usize, best: &Repaired, change: &NotationChange) -> Option<Vec<Change>> {
+    match change.kind {
+        ChangeKind::Hook => hooked(piece, part, best, change),
+        _ => slur_change::changes(piece.score.parts.get(part)?, change),
     }
 }
 

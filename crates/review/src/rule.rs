@@ -19,10 +19,31 @@ pub struct Card {
     pub gravest: Severity,
     /// The lightest it can report.
     pub lightest: Severity,
+    /// What of the music it looks at. A proposal that changes some of it is tried against this rule.
+    pub reads: &'static [Reads],
     /// The version it first appeared in.
     pub since: &'static str,
     /// What it finds, as a heading: a noun phrase without a full stop.
     pub title: &'static str,
+}
+
+/// What of the music a rule looks at, as far as proposals change it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Reads {
+    /// Slurs as they are drawn.
+    Slurs,
+    /// Ties as they are drawn.
+    Ties,
+    /// Where bows begin and end, how long they last, of what kind they are.
+    Strokes,
+    /// Which way the bow goes, from where to where.
+    Bows,
+    /// Printed down- and up-bows.
+    BowMarks,
+    /// Dots, dashes, accents.
+    Marks,
+    /// Words to the player: pizz., div., spicc.
+    Words,
 }
 
 /// The chapters of the review.

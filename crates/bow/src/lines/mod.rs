@@ -36,7 +36,6 @@ pub use strokes::MARKED_AROUND;
 pub(crate) use strokes::{Binding, Extent, Maker};
 
 use std::borrow::Cow;
-use std::collections::BTreeSet;
 
 use arcata_score::{Beginning, Instrument, Moment, Part, Players, Score};
 
@@ -52,8 +51,6 @@ pub struct LineOptions {
     pub tempo: TempoChoice,
     /// The movement that [`TempoChoice::Opening`] speaks of; the others keep their proportion to it.
     pub opening_movement: usize,
-    /// Slurs taken as phrase marks and not as bows: (index of the part, index into its slurs).
-    pub phrase_marks: BTreeSet<(usize, usize)>,
     /// Who plays; `None` to go by the score.
     pub force: Option<Force>,
     /// Steps of the dynamics (p to mp is one) by which everything is played louder than written; softer where it is
@@ -78,8 +75,6 @@ pub(crate) struct MovementReading<'a> {
     pub(crate) score: Cow<'a, Score>,
     beginning: Beginning,
     pub(crate) profile: &'a Profile,
-    /// Slurs in it that are phrase marks: (index of the part, index into its slurs in this movement).
-    phrase_marks: BTreeSet<(usize, usize)>,
     louder: i8,
     pub(crate) tempo: TempoMap,
 }
@@ -101,13 +96,9 @@ impl<'a> Reading<'a> {
                 Some((score, beginning)) => (Cow::Owned(score), beginning),
                 None => (Cow::Borrowed(score), Beginning::default()),
             };
-            let first = |part: usize| beginning.slurs.get(part).copied().unwrap_or(0);
-            let marks = options.phrase_marks.iter();
-            let phrase_marks =
-                marks.filter_map(|(part, slur)| Some((*part, slur.checked_sub(first(*part))?))).collect();
             let tempo =
                 TempoMap::new(&score, profile, options.tempo.within(index == options.opening_movement));
-            MovementReading { index, score, beginning, profile, phrase_marks, louder: options.louder, tempo }
+            MovementReading { index, score, beginning, profile, louder: options.louder, tempo }
         });
         let mut movements: Vec<MovementReading<'a>> = movements.collect();
         keep_proportion(&mut movements, options);
@@ -127,12 +118,28 @@ impl<'a> Reading<'a> {
             score: Cow::Borrowed(&*read.score),
             beginning: Beginning::default(),
             profile: read.profile,
-            phrase_marks: read.phrase_marks.clone(),
             louder: read.louder,
             tempo: read.tempo.clone(),
         };
         let reading = Reading { options: self.options, movements: vec![alone], tempo: read.tempo.clone() };
         Some((reading, &read.score, &read.beginning))
+    }
+
+    /// Some bars of the first movement, cut out by [`Score::excerpt`], read as they are read in the whole: at the same tempo, by
+    /// the same player. Other slurs, marks and words may have been put into them.
+    #[must_use]
+    pub fn of_excerpt<'e>(&'e self, score: &'e Score, beginning: &Beginning) -> Option<Reading<'e>> {
+        let read = self.movements.first()?;
+        let tempo = read.tempo.from(beginning.moment(Moment::START));
+        let excerpt = MovementReading {
+            index: 0,
+            score: Cow::Borrowed(score),
+            beginning: Beginning::default(),
+            profile: read.profile,
+            louder: read.louder,
+            tempo: tempo.clone(),
+        };
+        Some(Reading { options: self.options, movements: vec![excerpt], tempo })
     }
 
     /// The bowing lines of a part, movement by movement and staff by staff, leading voices first; none for parts
@@ -161,8 +168,7 @@ impl MovementReading<'_> {
         for staff in 1..=part.staves.max(1) {
             let techniques = Techniques::new(score, part, staff);
             for group in voices::groups(score, part, staff, force, &techniques) {
-                let material =
-                    strokes::Material::new(self, (part_index, part), staff, &techniques, &speeds, &group);
+                let material = strokes::Material::new(self, part, staff, &techniques, &speeds, &group);
                 let source = LineSource::new(material, (part_index, staff), force, &group);
                 if !source.line().strokes.is_empty() {
                     sources.push(source);

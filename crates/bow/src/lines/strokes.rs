@@ -54,7 +54,7 @@ const SHORTEST_REST: i64 = 512;
 impl<'a> Material<'a> {
     pub(super) fn new(
         reading: &'a MovementReading<'a>,
-        (part_index, part): (usize, &'a Part),
+        part: &'a Part,
         staff: u8,
         techniques: &Techniques,
         speeds: &SpeedTable,
@@ -63,19 +63,16 @@ impl<'a> Material<'a> {
         let mut events = events(part, staff, group, techniques);
         let curve = LoudnessCurve::new(&reading.score, part, staff, &group.voices, reading.profile)
             .louder(reading.louder);
-        let phrase_marks = &reading.phrase_marks;
         let hair = reading.profile.hair_micrometres(part.instrument);
         let is_phrase_mark = |index: usize| {
             let slur = &part.slurs[index];
-            phrase_marks.contains(&(part_index, index))
-                || match slur.told {
-                    SlurTold::Bow => false,
-                    SlurTold::Phrase => true,
-                    SlurTold::Nothing => {
-                        slur.line == SlurLine::Broken
-                            && outlasts_bow(reading, part, slur, (&curve, speeds, hair))
-                    }
+            match slur.told {
+                SlurTold::Bow => false,
+                SlurTold::Phrase => true,
+                SlurTold::Nothing => {
+                    slur.line == SlurLine::Broken && outlasts_bow(reading, part, slur, (&curve, speeds, hair))
                 }
+            }
         };
         let mut goings = goings(part, &mut events, is_phrase_mark);
         split_doubles(&mut events, &mut goings);

@@ -1,5 +1,7 @@
 //! One small fixture for every rule by which notes become strokes.
 
+use std::collections::BTreeSet;
+
 use arcata_testkit::musicxml;
 use arcata_xml::{Document, Limits};
 
@@ -127,9 +129,9 @@ fn where_slurs_overlap_or_share_a_note_a_bow_begins_where_a_slur_begins() {
 
 #[test]
 fn a_slur_named_as_a_phrase_mark_binds_nothing() {
-    let score = score("violin: (1/4 D4 E4 F4 G4)");
-    let options = LineOptions { phrase_marks: BTreeSet::from([(0, 0)]), ..LineOptions::default() };
-    assert_eq!(lines(&score, 0, &Profile::default(), &options)[0].strokes.len(), 4);
+    let mut score = score("violin: (1/4 D4 E4 F4 G4)");
+    score.parts[0].slurs[0].told = SlurTold::Phrase;
+    assert_eq!(lines(&score, 0, &Profile::default(), &LineOptions::default())[0].strokes.len(), 4);
 }
 
 #[test]

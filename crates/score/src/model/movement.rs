@@ -1,6 +1,6 @@
 //! Movements: stretches of bars that begin afresh.
 
-use std::ops::RangeInclusive;
+use std::ops::{Range, RangeInclusive};
 
 use crate::beats::beat_in_bar;
 use crate::places;
@@ -175,15 +175,48 @@ impl Score {
     #[must_use]
     pub fn movement_alone(&self, movement: usize) -> Option<(Self, Beginning)> {
         let bars = self.movements.get(movement)?.bars.clone();
+        self.cut_out(bars, movement, Opens::Afresh)
+    }
+
+    /// Some bars of a movement as a score of its own, cut out as [`Self::movement_alone`] cuts; the words and the dynamic in
+    /// force at the first of them stand at its beginning. Tempos are those inside alone: what was in force before is a
+    /// matter of seconds. `None` where the score has no such bars.
+    ///
+    /// ```
+    /// let music = arcata_testkit::musicxml("viola: p \"pizz.\" 1/4 C4 D4 E4 F4 | 1/1 G4 | 1/1 A4");
+    /// let document = arcata_xml::Document::parse(music.into_bytes(), &Default::default())?;
+    /// let (bars, beginning) = arcata_score::read(&document).excerpt(1..=2).unwrap();
+    /// assert_eq!((bars.bars.len(), bars.parts[0].notes.len(), beginning.notes[0]), (2, 2, 4));
+    /// assert_eq!((bars.parts[0].instructions.len(), bars.parts[0].dynamics.len()), (1, 1), "still plucked, still soft");
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn excerpt(&self, bars: RangeInclusive<u32>) -> Option<(Self, Beginning)> {
+        let movement = self.movement_of(*bars.start());
+        let end = self.movements.get(movement).map_or(*bars.end(), |movement| *movement.bars.end());
+        self.cut_out(*bars.start()..=(*bars.end()).min(end), movement, Opens::InForce)
+    }
+
+    fn cut_out(&self, bars: RangeInclusive<u32>, movement: usize, opens: Opens) -> Option<(Self, Beginning)> {
         let (first, last) = (*bars.start(), *bars.end());
         let (begin, end) = (self.bars.get(first as usize)?, self.bars.get(last as usize)?);
-        let cut = Cut { first, last, begin: begin.start, end: end.start + end.length };
-        let shared = self.bars[first as usize..=last as usize].iter().cloned();
+        let whole = self.movements.get(movement);
+        let in_force = match opens {
+            Opens::Afresh => first..first,
+            Opens::InForce => whole.map_or(0, |movement| *movement.bars.start())..first,
+        };
+        let cut = Cut { first, last, begin: begin.start, end: end.start + end.length, in_force };
+        let shared = self.bars.get(first as usize..=last as usize)?.iter().cloned();
+        let movement = Movement {
+            bars: 0..=last - first,
+            number: whole.map_or_else(String::new, |movement| movement.number.clone()),
+            heading: whole.and_then(|movement| movement.heading.clone()),
+        };
         let mut alone = Self {
             title: self.title.clone(),
             composer: self.composer.clone(),
             bars: shared.collect(),
-            movements: vec![Movement { bars: 0..=last - first, ..self.movements[movement].clone() }],
+            movements: vec![movement],
             ..Self::default()
         };
         for bar in &mut alone.bars {
@@ -211,12 +244,23 @@ impl Score {
     }
 }
 
-/// The bars of a movement, and its time.
+/// How bars that are cut out begin.
+#[derive(Clone, Copy, Debug)]
+enum Opens {
+    /// As if nothing had been said before.
+    Afresh,
+    /// With what is in force.
+    InForce,
+}
+
+/// Some bars, and their time.
 struct Cut {
     first: u32,
     last: u32,
     begin: Moment,
     end: Moment,
+    /// Bars before whose words and dynamic hold at the beginning.
+    in_force: Range<u32>,
 }
 
 impl Cut {
@@ -232,6 +276,14 @@ impl Cut {
             place.at = self.moment(place.at);
         }
         inside
+    }
+
+    /// The same; what `holds` from before stands at the beginning.
+    fn place_or(&self, place: &mut Place, holds: bool) -> bool {
+        if holds {
+            (place.bar, place.at) = (0, Moment::START);
+        }
+        holds || self.place(place)
     }
 
     /// A part's share, with the indices of its first note and slur.
@@ -277,8 +329,18 @@ impl Cut {
         if alone.meters.is_empty() {
             alone.meters.push((0, Meter::common()));
         }
-        alone.dynamics.retain_mut(|dynamic| self.place(&mut dynamic.place));
-        alone.instructions.retain_mut(|instruction| self.place(&mut instruction.place));
+        let said = |place: &Place| self.in_force.contains(&place.bar);
+        let last = alone.dynamics.iter().rposition(|dynamic| said(&dynamic.place));
+        let mut index = 0;
+        alone.dynamics.retain_mut(|dynamic| {
+            index += 1;
+            let holds = last == Some(index - 1);
+            self.place_or(&mut dynamic.place, holds)
+        });
+        alone.instructions.retain_mut(|instruction| {
+            let holds = said(&instruction.place);
+            self.place_or(&mut instruction.place, holds)
+        });
         alone.swells.retain_mut(|swell| {
             swell.end = swell.end.map(|end| self.moment(end));
             self.place(&mut swell.place)

@@ -1,6 +1,6 @@
 //! Notes, slurs and the marks on them.
 
-use arcata_xml::NodeId;
+use arcata_xml::{NodeId, Tag};
 
 use crate::{Length, Moment};
 
@@ -214,11 +214,40 @@ pub enum Articulation {
     Slide,
 }
 
+impl Articulation {
+    /// The one that an element inside `<articulations>` stands for.
+    #[must_use]
+    pub fn of_tag(tag: Tag) -> Option<Self> {
+        Some(match tag {
+            Tag::STACCATO => Self::Staccato,
+            Tag::STACCATISSIMO => Self::Staccatissimo,
+            Tag::TENUTO => Self::Tenuto,
+            Tag::DETACHED_LEGATO => Self::DetachedLegato,
+            Tag::ACCENT => Self::Accent,
+            Tag::STRONG_ACCENT => Self::StrongAccent,
+            Tag::SOFT_ACCENT => Self::SoftAccent,
+            Tag::STRESS => Self::Stress,
+            Tag::UNSTRESS => Self::Unstress,
+            Tag::SPICCATO => Self::Spiccato,
+            Tag::BREATH_MARK => Self::Breath,
+            Tag::CAESURA => Self::Caesura,
+            Tag::SCOOP | Tag::PLOP | Tag::DOIT | Tag::FALLOFF => Self::Slide,
+            _ => return None,
+        })
+    }
+}
+
 impl Articulations {
     /// With one more mark.
     #[must_use]
     pub fn with(self, mark: Articulation) -> Self {
         Self(self.0 | 1 << mark as u8)
+    }
+
+    /// Without a mark.
+    #[must_use]
+    pub fn without(self, mark: Articulation) -> Self {
+        Self(self.0 & !(1 << mark as u8))
     }
 
     /// Whether a mark is there.

@@ -21,7 +21,7 @@ impl PartReader {
                 Tag::TIED => self.read_tied(child, index),
                 Tag::ARTICULATIONS => {
                     let note = &mut self.part.notes[index];
-                    child.children().filter_map(articulation).for_each(|mark| {
+                    child.children().filter_map(|mark| Articulation::of_tag(mark.tag())).for_each(|mark| {
                         note.articulations = note.articulations.with(mark);
                     });
                 }
@@ -109,25 +109,6 @@ impl PartReader {
             }
         }
     }
-}
-
-fn articulation(element: Element<'_>) -> Option<Articulation> {
-    Some(match element.tag() {
-        Tag::STACCATO => Articulation::Staccato,
-        Tag::STACCATISSIMO => Articulation::Staccatissimo,
-        Tag::TENUTO => Articulation::Tenuto,
-        Tag::DETACHED_LEGATO => Articulation::DetachedLegato,
-        Tag::ACCENT => Articulation::Accent,
-        Tag::STRONG_ACCENT => Articulation::StrongAccent,
-        Tag::SOFT_ACCENT => Articulation::SoftAccent,
-        Tag::STRESS => Articulation::Stress,
-        Tag::UNSTRESS => Articulation::Unstress,
-        Tag::SPICCATO => Articulation::Spiccato,
-        Tag::BREATH_MARK => Articulation::Breath,
-        Tag::CAESURA => Articulation::Caesura,
-        Tag::SCOOP | Tag::PLOP | Tag::DOIT | Tag::FALLOFF => Articulation::Slide,
-        _ => return None,
-    })
 }
 
 fn read_technical(note: &mut Note, mark: Element<'_>) {

@@ -33,8 +33,7 @@ use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::other_bow::marks;
-use crate::side_effects::fixing_brings_worse;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -53,6 +52,7 @@ impl Rule for BarComesOutOdd {
         family: Family::Beat,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A bar that comes out odd",
     };
@@ -178,8 +178,7 @@ fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>]
         )
 }
 
-/// Down from the first on, the last two bows of each bar in one direction: three marks a bar say it. Nothing where it
-/// makes the passage worse.
+/// Down from the first on, the last two bows of each bar in one direction: three marks a bar say it.
 fn hooked(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Vec<Change> {
     let direction =
         |place: usize| if place.is_multiple_of(2) { BowDirection::Down } else { BowDirection::Up };
@@ -189,6 +188,5 @@ fn hooked(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Vec<Change> {
         let held = direction(last - 1);
         [(bar.start, BowDirection::Down), (bar.start + last - 1, held), (bar.start + last, held)]
     });
-    let every: Vec<(usize, BowDirection)> = every.collect();
-    if fixing_brings_worse(piece, at, &every) { Vec::new() } else { marks(piece, at, every.into_iter()) }
+    marks(piece, at, every)
 }

@@ -37,7 +37,7 @@ use arcata_score::BowDirection;
 use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
 use crate::taste::Otherwise;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -49,6 +49,7 @@ impl Rule for BeatOnUpBow {
         family: Family::Beat,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A strong beat comes on an up-bow",
     };

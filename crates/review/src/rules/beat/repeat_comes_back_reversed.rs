@@ -32,7 +32,7 @@ use arcata_bow::{Join, Line, Link, Road};
 use crate::change::Change;
 use crate::other_bow::marks;
 use crate::words::a_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,6 +44,7 @@ impl Rule for RepeatComesBackReversed {
         family: Family::Beat,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Bows],
         since: "0.1",
         title: "A repeat comes back on the other bow",
     };

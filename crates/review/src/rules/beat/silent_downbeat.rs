@@ -37,7 +37,7 @@ use crate::change::Change;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
 use crate::untie;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -52,6 +52,7 @@ impl Rule for SilentDownbeat {
         family: Family::Beat,
         gravest: Severity::B,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Ties],
         since: "0.1",
         title: "A downbeat that no string section begins",
     };

@@ -33,7 +33,7 @@ use arcata_score::{Articulation, DynamicKind, Length, Moment, Note, NoteId, Part
 use crate::beats::beat_length;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for SlurCoversBeat {
         family: Family::Beat,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Ties, Reads::Marks],
         since: "0.1",
         title: "A slur over a beat that wants to be spoken",
     };
@@ -154,8 +155,7 @@ fn covered(
                 "Split the slur there.",
                 split.changes(piece),
             )
-            .sketched(split.changes(piece))
-            .if_split_before(id),
+            .sketched(split.changes(piece)),
         None => draft,
     }
 }

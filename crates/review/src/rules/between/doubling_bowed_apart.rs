@@ -33,7 +33,7 @@ use crate::bow_starts::bow_starts;
 use crate::doublings::{Doubling, doublings};
 use crate::slur_copy;
 use crate::ways::Ways;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -48,6 +48,7 @@ impl Rule for DoublingBowedApart {
         family: Family::Between,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::BowMarks, Reads::Words],
         since: "0.1",
         title: "A doubled line bowed in two ways",
     };

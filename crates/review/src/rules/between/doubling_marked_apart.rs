@@ -37,7 +37,7 @@ use crate::change::Change;
 use crate::doublings::{Doubling, doublings};
 use crate::under_slur::note;
 use crate::ways::Ways;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -56,6 +56,7 @@ impl Rule for DoublingMarkedApart {
         family: Family::Between,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Marks, Reads::Words],
         since: "0.1",
         title: "A doubled line marked in two ways",
     };

@@ -29,7 +29,7 @@ use arcata_score::{Length, Meaning, NoteId, NoteKind, Part};
 
 use crate::bow_starts::bow_starts;
 use crate::slur_copy;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -46,6 +46,7 @@ impl Rule for ParallelBowedApart {
         family: Family::Between,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Ties, Reads::Marks, Reads::Words],
         since: "0.1",
         title: "The same bar slurred differently",
     };

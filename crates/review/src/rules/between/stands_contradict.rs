@@ -28,7 +28,7 @@ use std::collections::BTreeMap;
 use arcata_score::{Moment, Note, NoteId, NoteKind, Part};
 
 use crate::change::take_out_mark;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -40,6 +40,7 @@ impl Rule for StandsContradict {
         family: Family::Between,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::BowMarks],
         since: "0.1",
         title: "Stands of one section with opposite marks",
     };

@@ -33,7 +33,7 @@ use crate::bow_starts::bow_starts;
 use crate::doublings::doublings;
 use crate::under_slur::note;
 use crate::ways::Ways;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -54,6 +54,7 @@ impl Rule for WindsPhraseApart {
         family: Family::Between,
         gravest: Severity::C,
         lightest: Severity::D,
+        reads: &[Reads::Slurs, Reads::Words],
         since: "0.1",
         title: "Winds phrased differently from the strings they double",
     };

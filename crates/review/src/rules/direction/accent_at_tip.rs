@@ -36,7 +36,7 @@ use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
 use crate::taste::Otherwise;
 use crate::words::a_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -48,6 +48,7 @@ impl Rule for AccentAtTip {
         family: Family::Direction,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "An accent where the bow has no weight",
     };

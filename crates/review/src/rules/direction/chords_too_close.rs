@@ -33,7 +33,7 @@ use arcata_score::{BowDirection, Meaning, Moment, Part};
 use crate::attack_marks::is_for;
 use crate::change::Change;
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for ChordsTooClose {
         family: Family::Direction,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Strokes, Reads::BowMarks, Reads::Words],
         since: "0.1",
         title: "Chords on down-bows too close to each other",
     };

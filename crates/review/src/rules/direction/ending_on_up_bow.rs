@@ -35,7 +35,7 @@ use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
 use crate::taste::Otherwise;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity, Thresholds};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity, Thresholds};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -47,6 +47,7 @@ impl Rule for EndingOnUpBow {
         family: Family::Direction,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A phrase ends on an up-bow",
     };

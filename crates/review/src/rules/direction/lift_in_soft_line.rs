@@ -34,7 +34,7 @@ use crate::other_bow::with_bow;
 use crate::other_notation::{Sounding, Wish};
 use crate::under_slur::note;
 use crate::words::bow;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -49,6 +49,7 @@ impl Rule for LiftInSoftLine {
         family: Family::Direction,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::Bows, Reads::BowMarks, Reads::Marks, Reads::Words],
         since: "0.1",
         title: "A lift that leaves a gap in a soft line",
     };

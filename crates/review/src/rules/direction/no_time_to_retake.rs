@@ -38,7 +38,7 @@ use crate::change::Change;
 use crate::player::Lift;
 use crate::under_slur::note;
 use crate::words::{a_bow, bow};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -50,6 +50,7 @@ impl Rule for NoTimeToRetake {
         family: Family::Direction,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "No time to lift",
     };

@@ -31,7 +31,7 @@ use crate::other_bow::with_bow;
 use crate::other_notation::Sounding;
 use crate::taste::Otherwise;
 use crate::words::a_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -43,6 +43,7 @@ impl Rule for SoftEntryAtFrog {
         family: Family::Direction,
         gravest: Severity::D,
         lightest: Severity::D,
+        reads: &[Reads::Strokes, Reads::Bows],
         since: "0.1",
         title: "A soft entry where the bow is heavy",
     };

@@ -37,7 +37,7 @@ use crate::other_notation::Sounding;
 use crate::split;
 use crate::taste::Otherwise;
 use crate::words::bow;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// Travel from which the weight of the bow changes enough to be fought, thousandths of the hair: it falls
 /// about six to one over the whole length (statics of a lever; the share from memory).
@@ -53,6 +53,7 @@ impl Rule for SwellAgainstBow {
         family: Family::Direction,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A swell against the bow",
     };

@@ -40,6 +40,7 @@ impl Rule for OutOfRange {
         family: Family::Hand,
         gravest: Severity::A,
         lightest: Severity::C,
+        reads: &[],
         since: "0.1",
         title: "A note outside the instrument",
     };

@@ -31,7 +31,7 @@ use arcata_score::{Length, Note, TieEnd};
 use crate::left_hand::chords;
 use crate::under_slur::note;
 use crate::words::seconds;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// Loudness of f, hundredths of a step.
 const FORTE: i32 = 600;
@@ -46,6 +46,7 @@ impl Rule for StopHeldTooLong {
         family: Family::Hand,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Ties, Reads::Strokes],
         since: "0.1",
         title: "Three or four strings asked to sound on",
     };

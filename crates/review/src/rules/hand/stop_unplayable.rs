@@ -33,7 +33,7 @@ use arcata_hand::Fingerboard;
 use crate::change::direction_before;
 use crate::left_hand::{Chord, chords, fingerboard, instrument_word, pitch_names};
 use crate::under_slur::{is_hidden, note};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for StopUnplayable {
         family: Family::Hand,
         gravest: Severity::A,
         lightest: Severity::B,
+        reads: &[Reads::Strokes, Reads::Words],
         since: "0.1",
         title: "Notes that no hand can stop together",
     };

@@ -33,7 +33,7 @@ use crate::attack_marks::is_for;
 use crate::change::direction_before;
 use crate::speed::{rate, rate_text};
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for CountableTremolo {
         family: Family::Kinds,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Strokes, Reads::Words],
         since: "0.1",
         title: "A tremolo slow enough to be counted",
     };

@@ -30,7 +30,7 @@ use crate::attack_marks::{SHORT, is_dotted, take_marks};
 use crate::change::Change;
 use crate::under_slur::note;
 use crate::words::number;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -42,6 +42,7 @@ impl Rule for DotsOnPizzicato {
         family: Family::Kinds,
         gravest: Severity::D,
         lightest: Severity::D,
+        reads: &[Reads::Marks, Reads::Words],
         since: "0.1",
         title: "Dots on plucked notes",
     };

@@ -40,7 +40,7 @@ use crate::change::{Change, direction_before};
 use crate::speed::{rate_of, rate_text};
 use crate::under_slur::note;
 use crate::words::number_first;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -52,6 +52,7 @@ impl Rule for DotsUnderSlur {
         family: Family::Kinds,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::Marks, Reads::Words],
         since: "0.1",
         title: "Dots under a slur that can be read in two ways",
     };

@@ -34,7 +34,7 @@ use arcata_xml::Tag;
 use crate::attack_marks::{SHORT, is_dotted, take_marks};
 use crate::change::{Change, take_out};
 use crate::under_slur::{main_notes, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -46,6 +46,7 @@ impl Rule for MarksContradict {
         family: Family::Kinds,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Marks, Reads::Words],
         since: "0.1",
         title: "Marks that contradict each other",
     };

@@ -35,7 +35,7 @@ use crate::change::{Change, direction_before};
 use crate::speed::{EvenRun, even_runs, rate_text};
 use crate::under_slur::note;
 use crate::words::number;
-use crate::{Card, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -47,6 +47,7 @@ impl Rule for OnOrOffString {
         family: Family::Kinds,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Words],
         since: "0.1",
         title: "On the string or off it?",
     };

@@ -29,7 +29,7 @@ use arcata_score::{Note, NoteKind, Part, Slur, TremoloRole};
 use crate::attack_marks::StrokeWords;
 use crate::under_slur::{is_main, solid_slurs, tied_from_before};
 use crate::ways::Ways;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,6 +44,7 @@ impl Rule for SlurredTremolo {
         family: Family::Kinds,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Ties, Reads::Words],
         since: "0.1",
         title: "A slurred tremolo that can be read in two ways",
     };

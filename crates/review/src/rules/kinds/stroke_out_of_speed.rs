@@ -35,7 +35,7 @@ use crate::attack_marks::{StrokeWords, stroke_name};
 use crate::change::{Change, direction_before, take_out};
 use crate::speed::{EvenRun, even_runs, rate_text};
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -47,6 +47,7 @@ impl Rule for StrokeOutOfSpeed {
         family: Family::Kinds,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::BowMarks, Reads::Words],
         since: "0.1",
         title: "A named stroke at a speed it does not have",
     };

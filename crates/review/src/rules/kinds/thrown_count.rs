@@ -35,7 +35,7 @@ use crate::speed::{rate_of, rate_text};
 use crate::split::{self, Keep};
 use crate::under_slur::{note, solid_slurs};
 use crate::words::number_first;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -47,6 +47,7 @@ impl Rule for ThrownCount {
         family: Family::Kinds,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::Words],
         since: "0.1",
         title: "Too much for one throw",
     };

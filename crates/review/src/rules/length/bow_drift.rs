@@ -37,7 +37,7 @@ use crate::change::Change;
 use crate::mechanics::preferred_travel;
 use crate::other_bow::marks;
 use crate::split;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -53,6 +53,7 @@ impl Rule for BowDrift {
         family: Family::Length,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A pattern carries the bow to one end",
     };

@@ -33,7 +33,7 @@ use arcata_score::{Moment, NoteKind, Part};
 use crate::mechanics::{dynamics_said, longest_bow, share_of_longest};
 use crate::under_slur::{free_bowing, tied_from_before};
 use crate::words::seconds;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -49,6 +49,7 @@ impl Rule for NoteOutlastsBow {
         family: Family::Length,
         gravest: Severity::B,
         lightest: Severity::D,
+        reads: &[Reads::Ties, Reads::Strokes],
         since: "0.1",
         title: "A note lasts longer than one bow",
     };

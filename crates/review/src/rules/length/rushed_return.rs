@@ -34,10 +34,10 @@ use arcata_bow::{Join, Link, PlannedStroke, Stroke, StrokeKind};
 use crate::change::Change;
 use crate::mechanics::{dynamic_name, planned_travel, speed_over};
 use crate::other_bow::marks;
-use crate::side_effects::fixing_brings_worse;
 use crate::split;
 use crate::taste::Otherwise;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::trial::brings_worse;
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -53,6 +53,7 @@ impl Rule for RushedReturn {
         family: Family::Length,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A short note must win back a long bow",
     };
@@ -96,13 +97,12 @@ fn hooked(piece: &Piece<'_>, at: usize, index: usize, turned: &mut Turned) -> Ve
     if piece.lines[at].strokes.get(index + 1).is_some_and(|next| next.printed == Some(direction)) {
         return Vec::new();
     }
-    if piece.document.is_none()
-        || fixing_brings_worse(piece, at, &[(index - 1, direction), (index, direction)])
-    {
+    let hooked = marks(piece, at, [index - 1, index].into_iter().map(|stroke| (stroke, direction)));
+    if piece.document.is_none() || brings_worse(piece, &hooked, Severity::C) {
         return Vec::new();
     }
     turned.0 = !turned.0;
-    marks(piece, at, [index - 1, index].into_iter().map(|stroke| (stroke, direction)))
+    hooked
 }
 
 fn rushed(

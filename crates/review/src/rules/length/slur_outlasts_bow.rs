@@ -38,7 +38,9 @@ use crate::mechanics::{bow_lasts, dynamics_said, longest_bow, share_of_longest};
 use crate::phrase_verdict::{is_left_to_phrases, slur_from};
 use crate::under_slur::free_bowing;
 use crate::words::seconds;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity, split};
+use crate::{
+    Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity, split,
+};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -50,6 +52,7 @@ impl Rule for SlurOutlastsBow {
         family: Family::Length,
         gravest: Severity::A,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Strokes],
         since: "0.1",
         title: "A slur lasts longer than one bow",
     };

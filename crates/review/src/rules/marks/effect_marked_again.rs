@@ -33,7 +33,7 @@ use arcata_bow::{Line, Stroke};
 use crate::change::{Change, direction_before};
 use crate::under_slur::note;
 use crate::words::{number, number_first};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for EffectMarkedAgain {
         family: Family::Marks,
         gravest: Severity::D,
         lightest: Severity::D,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "An effect that is marked again and again",
     };

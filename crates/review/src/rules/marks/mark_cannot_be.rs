@@ -31,7 +31,7 @@ use arcata_bow::audit::{AuditedMark, MarkReason, contradictions};
 use crate::change::Change;
 use crate::under_slur::note;
 use crate::words::bow;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -43,6 +43,7 @@ impl Rule for MarkCannotBe {
         family: Family::Marks,
         gravest: Severity::A,
         lightest: Severity::A,
+        reads: &[Reads::Ties, Reads::Strokes, Reads::Bows, Reads::BowMarks, Reads::Words],
         since: "0.1",
         title: "A bow mark that cannot be",
     };

@@ -35,7 +35,7 @@ use arcata_bow::audit::{MarkReason, audit};
 
 use crate::change::Change;
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -47,6 +47,7 @@ impl Rule for MarkOnEveryNote {
         family: Family::Marks,
         gravest: Severity::D,
         lightest: Severity::D,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A bow mark on nearly every stroke",
     };

@@ -33,7 +33,7 @@ use arcata_bow::audit::{MarkReason, audit};
 use crate::change::Change;
 use crate::under_slur::note;
 use crate::words::bow;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for MarkStatesTheObvious {
         family: Family::Marks,
         gravest: Severity::D,
         lightest: Severity::D,
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A bow mark that states the obvious",
     };

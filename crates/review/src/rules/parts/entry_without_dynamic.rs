@@ -31,7 +31,7 @@ use arcata_score::{
 };
 
 use crate::change::direction_before;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -43,6 +43,7 @@ impl Rule for EntryWithoutDynamic {
         family: Family::Parts,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "An entry without a dynamic",
     };

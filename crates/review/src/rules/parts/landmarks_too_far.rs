@@ -29,7 +29,7 @@ use arcata_bow::Force;
 use arcata_score::{BarKind, BarlineStyle, Moment, Score, TempoKind};
 
 use crate::words::number_first;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -41,6 +41,7 @@ impl Rule for LandmarksTooFar {
         family: Family::Parts,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Strokes],
         since: "0.1",
         title: "Rehearsal marks too far apart",
     };

@@ -24,7 +24,7 @@
 
 use arcata_score::{Moment, NoteKind, Score, TempoKind};
 
-use crate::{Card, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -36,6 +36,7 @@ impl Rule for NoTempo {
         family: Family::Parts,
         gravest: Severity::B,
         lightest: Severity::C,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "No tempo",
     };

@@ -29,7 +29,7 @@ use arcata_bow::turns::turn_times;
 use arcata_score::{Moment, Part};
 use arcata_xml::Tag;
 
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -41,6 +41,7 @@ impl Rule for PageTurnTooQuick {
         family: Family::Parts,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "A page turn without a rest",
     };

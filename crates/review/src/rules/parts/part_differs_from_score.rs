@@ -34,7 +34,7 @@ use arcata_score::{
 };
 
 use crate::under_slur::ends;
-use crate::{Card, Family, Findings, Piece, Rule, Sees, Severity};
+use crate::{Card, Family, Findings, Piece, Reads, Rule, Sees, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -46,6 +46,7 @@ impl Rule for PartDiffersFromScore {
         family: Family::Parts,
         gravest: Severity::A,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Ties, Reads::BowMarks, Reads::Marks, Reads::Words],
         since: "0.1",
         title: "A part that differs from the score",
     };

@@ -27,7 +27,7 @@
 use arcata_score::{Length, Meaning, Note, NoteId, NoteKind, Part};
 
 use super::entry_without_dynamic::{levels, propose_agreed_level};
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -39,6 +39,7 @@ impl Rule for ReentryWithoutDynamic {
         family: Family::Parts,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "An entry after a long rest without a dynamic",
     };

@@ -29,7 +29,7 @@ use arcata_xml::NodeId;
 
 use crate::change::Change;
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -41,6 +41,7 @@ impl Rule for BrokenSlur {
         family: Family::Slurs,
         gravest: Severity::A,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Words],
         since: "0.1",
         title: "A slur with one end",
     };

@@ -27,7 +27,7 @@ use arcata_score::{Note, NoteId, Part, Slur};
 
 use crate::change::Change;
 use crate::under_slur::{Point, main_notes, point, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -39,6 +39,7 @@ impl Rule for CrossingSlurs {
         family: Family::Slurs,
         gravest: Severity::A,
         lightest: Severity::A,
+        reads: &[Reads::Slurs],
         since: "0.1",
         title: "Slurs that cross",
     };

@@ -33,7 +33,7 @@ use arcata_score::{Instruction, Meaning, Moment, Note, NoteId, Part, Score};
 use crate::attack_marks::is_for;
 use crate::under_slur::{is_main, tied_from_before};
 use crate::ways::Ways;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -58,6 +58,7 @@ impl Rule for LegatoWithoutSlurs {
         family: Family::Slurs,
         gravest: Severity::C,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::Ties, Reads::Strokes, Reads::Marks, Reads::Words],
         since: "0.1",
         title: "Legato without a slur",
     };

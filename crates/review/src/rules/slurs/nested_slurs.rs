@@ -29,7 +29,7 @@ use arcata_score::{Note, NoteKind, Part, Slur};
 use crate::phrase_change;
 use crate::phrase_verdict::is_left_to_phrases;
 use crate::under_slur::{main_notes, point, solid_slurs};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -41,6 +41,7 @@ impl Rule for NestedSlurs {
         family: Family::Slurs,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Marks],
         since: "0.1",
         title: "A slur inside a slur",
     };

@@ -32,7 +32,7 @@ use crate::doublings::{Doubling, doublings};
 use crate::phrase_change;
 use crate::phrase_verdict::{Verdict, phrase_verdict};
 use crate::under_slur::solid_slurs;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,6 +44,7 @@ impl Rule for PhraseMarkAsSlur {
         family: Family::Slurs,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Strokes, Reads::BowMarks],
         since: "0.1",
         title: "A phrase mark drawn as a slur",
     };

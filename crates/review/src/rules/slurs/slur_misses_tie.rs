@@ -38,7 +38,7 @@ use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
 use crate::change::Change;
 use crate::mechanics::share_of_longest;
 use crate::under_slur::{note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -50,6 +50,7 @@ impl Rule for SlurMissesTie {
         family: Family::Slurs,
         gravest: Severity::D,
         lightest: Severity::D,
+        reads: &[Reads::Slurs, Reads::Ties, Reads::Strokes, Reads::BowMarks],
         since: "0.1",
         title: "A slur that misses the end of a tie",
     };

@@ -28,7 +28,7 @@ use arcata_score::{Instruction, Meaning, NoteId, Part, Slur};
 
 use crate::split::Keep;
 use crate::under_slur::{main_notes, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity, split};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity, split};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -40,6 +40,7 @@ impl Rule for SlurOverChange {
         family: Family::Slurs,
         gravest: Severity::A,
         lightest: Severity::A,
+        reads: &[Reads::Slurs, Reads::Words],
         since: "0.1",
         title: "A change of playing (pizz., mute) under a slur",
     };

@@ -31,7 +31,7 @@ use crate::phrase_change;
 use crate::phrase_verdict::is_left_to_phrases;
 use crate::split::{self, Split};
 use crate::under_slur::{main_notes, note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -43,6 +43,7 @@ impl Rule for SlurOverRest {
         family: Family::Slurs,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Marks],
         since: "0.1",
         title: "A rest under a slur",
     };

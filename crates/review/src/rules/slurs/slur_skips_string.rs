@@ -33,7 +33,7 @@ use crate::left_hand::{chords, fingerboard, time_of};
 use crate::split::{self, Keep};
 use crate::under_slur::{note, solid_slurs};
 use crate::words::seconds;
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for SlurSkipsString {
         family: Family::Slurs,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Strokes],
         since: "0.1",
         title: "A slur that jumps over a string",
     };

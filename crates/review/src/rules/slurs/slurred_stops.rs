@@ -29,7 +29,7 @@ use arcata_hand::{Fingerboard, Stopping};
 use crate::left_hand::{Chord, chords, fingerboard, time_of};
 use crate::split::{self, Keep};
 use crate::under_slur::{note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -41,6 +41,7 @@ impl Rule for SlurredStops {
         family: Family::Slurs,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Strokes],
         since: "0.1",
         title: "Double stops under a slur that cannot be joined",
     };

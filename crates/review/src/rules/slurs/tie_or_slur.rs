@@ -32,7 +32,7 @@ use arcata_xml::Tag;
 use crate::change::Change;
 use crate::tie_change;
 use crate::under_slur::{ends, main_notes, note, solid_slurs};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -44,6 +44,7 @@ impl Rule for TieOrSlur {
         family: Family::Slurs,
         gravest: Severity::A,
         lightest: Severity::B,
+        reads: &[Reads::Slurs, Reads::Ties, Reads::BowMarks, Reads::Marks],
         since: "0.1",
         title: "A slur where a tie is meant, or a tie where a slur is",
     };

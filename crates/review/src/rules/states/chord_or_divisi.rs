@@ -28,7 +28,7 @@
 use arcata_score::{ChordRole, Instruction, Meaning, Note, NoteId, NoteKind, Part, Players};
 
 use crate::change::direction_before;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -40,6 +40,7 @@ impl Rule for ChordOrDivisi {
         family: Family::States,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "A chord for a section: all of it, or divided?",
     };

@@ -33,7 +33,7 @@ use arcata_score::{Instruction, Meaning, Moment, Note, NoteId, NoteKind, Part, P
 
 use crate::change::{direction_before, take_out};
 use crate::under_slur::{Sounding, is_main, note, solid_slurs, sounding_at, sounding_changes};
-use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -45,6 +45,7 @@ impl Rule for MissingArco {
         family: Family::States,
         gravest: Severity::A,
         lightest: Severity::C,
+        reads: &[Reads::Slurs, Reads::BowMarks, Reads::Words],
         since: "0.1",
         title: "arco is missing",
     };

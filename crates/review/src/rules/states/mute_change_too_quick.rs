@@ -27,7 +27,7 @@
 
 use arcata_score::{Fermata, Instruction, Meaning, Note, Part, Players};
 
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -39,6 +39,7 @@ impl Rule for MuteChangeTooQuick {
         family: Family::States,
         gravest: Severity::A,
         lightest: Severity::B,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "A mute put on or taken off too quickly",
     };

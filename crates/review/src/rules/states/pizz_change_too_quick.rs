@@ -28,7 +28,7 @@
 use arcata_score::{Moment, Note, Part};
 
 use crate::under_slur::{Sounding, sounding_at, sounding_changes};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -40,6 +40,7 @@ impl Rule for PizzChangeTooQuick {
         family: Family::States,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "From bow to finger and back too quickly",
     };

@@ -26,7 +26,7 @@ use arcata_score::{Instrument, Note};
 
 use crate::speed::{rate, rate_text};
 use crate::under_slur::{Sounding, is_main, sounding_at, sounding_changes};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -41,6 +41,7 @@ impl Rule for PizzTooFast {
         family: Family::States,
         gravest: Severity::B,
         lightest: Severity::B,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "Plucked too fast",
     };

@@ -36,7 +36,7 @@ use arcata_score::{Instruction, Meaning, Moment, Note, Part};
 
 use crate::attack_marks::is_for;
 use crate::change::take_out;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Rule, Severity};
+use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -48,6 +48,7 @@ impl Rule for StateNeverEnds {
         family: Family::States,
         gravest: Severity::B,
         lightest: Severity::C,
+        reads: &[Reads::Words],
         since: "0.1",
         title: "A mute or sul pont. instruction never cancelled, or given twice",
     };
