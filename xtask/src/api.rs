@@ -5,8 +5,8 @@ use std::io::{BufRead as _, BufReader};
 use std::process::{Child, Command, Stdio};
 
 use crate::command::{cargo, run};
-use crate::places::Places;
-use crate::tally::Tally;
+use crate::places::Folders;
+use crate::tally::CheckTally;
 use crate::tools;
 
 /// Requests for each address; the seed makes them the same on every run.
@@ -25,7 +25,7 @@ impl Drop for Running {
 }
 
 /// Starts the workbench on a copy of a demo score and asks it everything.
-pub(crate) fn api(places: &Places) -> Result<Tally, String> {
+pub(crate) fn api(places: &Folders) -> Result<CheckTally, String> {
     let python = tools::python_with(places, "requirements-api.txt")?;
     if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
         return Err("the program does not build; see above".to_owned());
@@ -38,7 +38,7 @@ pub(crate) fn api(places: &Places) -> Result<Tally, String> {
     asked
 }
 
-fn ask(places: &Places, python: &std::path::Path, folder: &std::path::Path) -> Result<Tally, String> {
+fn ask(places: &Folders, python: &std::path::Path, folder: &std::path::Path) -> Result<CheckTally, String> {
     let score = folder.join("lantern-study.musicxml");
     tools::copy(&places.root.join("demo").join("lantern-study.musicxml"), &score)?;
     let program = places.target.join("debug").join("arcata");
@@ -68,7 +68,10 @@ fn ask(places: &Places, python: &std::path::Path, folder: &std::path::Path) -> R
         let (_, rest) = line.split_once(" generated, ")?;
         rest.split_whitespace().next()?.parse().ok()
     });
-    let tally =
-        if ran.well { Tally { passed: passed.unwrap_or(1), ..Tally::default() } } else { Tally::default() };
+    let tally = if ran.well {
+        CheckTally { passed: passed.unwrap_or(1), ..CheckTally::default() }
+    } else {
+        CheckTally::default()
+    };
     Ok(tally.of_run(ran.well))
 }

@@ -5,7 +5,7 @@ use std::process::{Command, Stdio};
 use std::sync::Mutex;
 use std::thread;
 
-use crate::places::Places;
+use crate::places::Folders;
 
 /// What a program did.
 pub(crate) struct Ran {
@@ -16,7 +16,7 @@ pub(crate) struct Ran {
 }
 
 /// A cargo command in the checkout, with the shared target folder.
-pub(crate) fn cargo(places: &Places, arguments: &[&str]) -> Command {
+pub(crate) fn cargo(places: &Folders, arguments: &[&str]) -> Command {
     let mut command = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
     command.args(arguments).current_dir(&places.root).env("CARGO_TARGET_DIR", &places.target);
     command

@@ -5,8 +5,8 @@ use std::path::Path;
 use std::thread;
 
 use crate::command::{answer, run};
-use crate::places::Places;
-use crate::tally::Tally;
+use crate::places::Folders;
+use crate::tally::CheckTally;
 use crate::tools::Fuzzer;
 
 const SECONDS: u32 = 60;
@@ -17,7 +17,7 @@ const MEGABYTES: u32 = 2048;
 const LONGEST_INPUT: u32 = 16384;
 
 /// Builds and runs every target; each counts as one check.
-pub(crate) fn fuzz(places: &Places) -> Result<Tally, String> {
+pub(crate) fn fuzz(places: &Folders) -> Result<CheckTally, String> {
     if !places.root.join("fuzz").join("Cargo.toml").is_file() {
         return Err("there is no fuzz/Cargo.toml".to_owned());
     }
@@ -30,7 +30,7 @@ pub(crate) fn fuzz(places: &Places) -> Result<Tally, String> {
     let built_in = places.target.join("fuzz").to_string_lossy().into_owned();
     let build = run(&mut fuzzer.command(places, &["build", "--target-dir", &built_in]), "  ")?;
     if !build.well {
-        return Ok(Tally { failed: targets.len() as u64, ..Tally::default() });
+        return Ok(CheckTally { failed: targets.len() as u64, ..CheckTally::default() });
     }
     let results: Vec<Result<bool, String>> = thread::scope(|scope| {
         let running: Vec<_> = targets
@@ -40,7 +40,7 @@ pub(crate) fn fuzz(places: &Places) -> Result<Tally, String> {
         let ended = running.into_iter().map(|thread| thread.join());
         ended.map(|ended| ended.unwrap_or_else(|_| Err("the run was cut off".to_owned()))).collect()
     });
-    let mut tally = Tally::default();
+    let mut tally = CheckTally::default();
     for (target, result) in targets.iter().zip(results) {
         if result? {
             tally.passed += 1;
@@ -52,7 +52,7 @@ pub(crate) fn fuzz(places: &Places) -> Result<Tally, String> {
     Ok(tally)
 }
 
-fn run_target(places: &Places, fuzzer: &Fuzzer, target: &str, built_in: &str) -> Result<bool, String> {
+fn run_target(places: &Folders, fuzzer: &Fuzzer, target: &str, built_in: &str) -> Result<bool, String> {
     let kept = places.cache.join("fuzz").join(target);
     let corpus = kept.join("corpus");
     let artifacts = kept.join("artifacts");

@@ -17,7 +17,7 @@ mod tools;
 
 use std::process::ExitCode;
 
-use places::Places;
+use places::Folders;
 
 const HELP: &str = "\
 cargo xtask COMMAND
@@ -65,7 +65,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
         print!("{HELP}");
         return Ok(ExitCode::SUCCESS);
     }
-    let places = Places::find()?;
+    let places = Folders::find()?;
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),

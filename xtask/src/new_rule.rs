@@ -5,7 +5,7 @@ use std::fs;
 use std::path::Path;
 use std::process::ExitCode;
 
-use crate::places::Places;
+use crate::places::Folders;
 
 /// What stands where somebody has something to say. Tests refuse a rule or a translation that still has it.
 const TO_SAY: &str = "[to be said]";
@@ -27,7 +27,7 @@ struct New<'n> {
 }
 
 /// `new-rule FAMILY/NAME`.
-pub(crate) fn run(places: &Places, arguments: &[String]) -> Result<ExitCode, String> {
+pub(crate) fn run(places: &Folders, arguments: &[String]) -> Result<ExitCode, String> {
     let [asked] = arguments else {
         return Err("name one rule with its chapter, such as slurs/slur-looks-odd".to_owned());
     };

@@ -5,7 +5,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The folders that the commands use.
-pub(crate) struct Places {
+pub(crate) struct Folders {
     /// The checkout.
     pub(crate) root: PathBuf,
     /// What is fetched or made once and used by later runs.
@@ -14,7 +14,7 @@ pub(crate) struct Places {
     pub(crate) target: PathBuf,
 }
 
-impl Places {
+impl Folders {
     pub(crate) fn find() -> Result<Self, String> {
         // Cargo says at run time which checkout it was called in; the one it was built in may be another that
         // shares the target folder.

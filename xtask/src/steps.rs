@@ -8,14 +8,14 @@ use std::time::Instant;
 use crate::api;
 use crate::command::{answer, cargo, run};
 use crate::fuzz;
-use crate::places::Places;
-use crate::tally::{Tally, of_cargo_test, of_file, of_nextest, of_node};
+use crate::places::Folders;
+use crate::tally::{CheckTally, of_cargo_test, of_file, of_nextest, of_node};
 use crate::tools;
 
 /// A step: its name and what it does.
-type Step = (&'static str, fn(&Places) -> Result<Tally, String>);
+type GateStep = (&'static str, fn(&Folders) -> Result<CheckTally, String>);
 
-const STEPS: [Step; 9] = [
+const STEPS: [GateStep; 9] = [
     ("format", format),
     ("lints", lints),
     ("tests", tests),
@@ -28,16 +28,16 @@ const STEPS: [Step; 9] = [
 ];
 
 /// Runs the steps, or those that `--only` names, all of them whatever fails on the way.
-pub(crate) fn test(places: &Places, arguments: &[String]) -> Result<ExitCode, String> {
+pub(crate) fn test(places: &Folders, arguments: &[String]) -> Result<ExitCode, String> {
     let chosen = chosen(arguments)?;
-    let mut sum = Tally::default();
+    let mut sum = CheckTally::default();
     let mut table = Vec::new();
     for (name, step) in chosen {
         println!("== {name}");
         let started = Instant::now();
         let tally = step(places).unwrap_or_else(|problem| {
             println!("{name}: {problem}");
-            Tally { failed: 1, ..Tally::default() }
+            CheckTally { failed: 1, ..CheckTally::default() }
         });
         let seconds = started.elapsed().as_secs_f64();
         let said = if tally.failed > 0 { "FAILED" } else { "good" };
@@ -53,7 +53,7 @@ pub(crate) fn test(places: &Places, arguments: &[String]) -> Result<ExitCode, St
     Ok(if sum.failed == 0 { ExitCode::SUCCESS } else { ExitCode::FAILURE })
 }
 
-fn chosen(arguments: &[String]) -> Result<Vec<Step>, String> {
+fn chosen(arguments: &[String]) -> Result<Vec<GateStep>, String> {
     let mut names = Vec::new();
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {
@@ -72,14 +72,14 @@ fn chosen(arguments: &[String]) -> Result<Vec<Step>, String> {
 }
 
 /// A step without counts of its own adds only its failure.
-fn plain(places: &Places, arguments: &[&str]) -> Result<Tally, String> {
-    Ok(Tally::default().of_run(run(&mut cargo(places, arguments), "  ")?.well))
+fn plain(places: &Folders, arguments: &[&str]) -> Result<CheckTally, String> {
+    Ok(CheckTally::default().of_run(run(&mut cargo(places, arguments), "  ")?.well))
 }
 
 /// Where the files are that a macro names: `cargo fmt` does not find them.
 const NAMED_BY_A_MACRO: &str = "crates/review/src/rules";
 
-fn format(places: &Places) -> Result<Tally, String> {
+fn format(places: &Folders) -> Result<CheckTally, String> {
     let found = plain(places, &["fmt", "--all", "--check"])?;
     let mut files = Vec::new();
     for family in list(&places.root.join(NAMED_BY_A_MACRO))?.into_iter().filter(|path| path.is_dir()) {
@@ -92,8 +92,8 @@ fn format(places: &Places) -> Result<Tally, String> {
     }
     let mut rustfmt = Command::new("rustfmt");
     rustfmt.args(["--check", "--edition", "2024"]).args(files).current_dir(&places.root);
-    let rules = Tally::default().of_run(run(&mut rustfmt, "  ")?.well);
-    Ok(Tally { failed: found.failed + rules.failed, ..found })
+    let rules = CheckTally::default().of_run(run(&mut rustfmt, "  ")?.well);
+    Ok(CheckTally { failed: found.failed + rules.failed, ..found })
 }
 
 fn list(folder: &Path) -> Result<Vec<PathBuf>, String> {
@@ -101,11 +101,11 @@ fn list(folder: &Path) -> Result<Vec<PathBuf>, String> {
     Ok(entries.filter_map(|entry| Some(entry.ok()?.path())).collect())
 }
 
-fn lints(places: &Places) -> Result<Tally, String> {
+fn lints(places: &Folders) -> Result<CheckTally, String> {
     plain(places, &["clippy", "--quiet", "--workspace", "--all-targets", "--", "-D", "warnings"])
 }
 
-fn tests(places: &Places) -> Result<Tally, String> {
+fn tests(places: &Folders) -> Result<CheckTally, String> {
     if answer(&mut cargo(places, &["nextest", "--version"])).is_some() {
         let arguments = ["nextest", "run", "--workspace", "--no-fail-fast", "--status-level", "fail"];
         let ran = run(&mut cargo(places, &arguments), "  ")?;
@@ -116,31 +116,31 @@ fn tests(places: &Places) -> Result<Tally, String> {
     Ok(of_cargo_test(&ran.lines).of_run(ran.well))
 }
 
-fn doc_tests(places: &Places) -> Result<Tally, String> {
+fn doc_tests(places: &Folders) -> Result<CheckTally, String> {
     let ran = run(&mut cargo(places, &["test", "--quiet", "--workspace", "--doc", "--no-fail-fast"]), "  ")?;
     Ok(of_cargo_test(&ran.lines).of_run(ran.well))
 }
 
 /// The made pages are up to date, and the manual can be made from them: every example engraved, no link into nothing.
-fn pages(places: &Places) -> Result<Tally, String> {
+fn pages(places: &Folders) -> Result<CheckTally, String> {
     let mut tally = counted_checks(places, "docs", &["--check".to_owned()])?;
     tally += if book(places)? {
-        Tally { passed: 1, ..Tally::default() }
+        CheckTally { passed: 1, ..CheckTally::default() }
     } else {
-        Tally { failed: 1, ..Tally::default() }
+        CheckTally { failed: 1, ..CheckTally::default() }
     };
     Ok(tally)
 }
 
 /// Makes the manual as a book, beside the built programs.
-fn book(places: &Places) -> Result<bool, String> {
+fn book(places: &Folders) -> Result<bool, String> {
     let mut make = cargo(places, &["run", "--quiet", "--package", "arcata-manual", "--"]);
     make.arg(places.target.join("manual")).env("ARCATA_ROOT", &places.root);
     Ok(run(&mut make, "  ")?.well)
 }
 
 /// Writes the made pages and the manual, or says what is out of date.
-pub(crate) fn docs(places: &Places, arguments: &[String]) -> Result<ExitCode, String> {
+pub(crate) fn docs(places: &Folders, arguments: &[String]) -> Result<ExitCode, String> {
     let made = call_checks(places, "docs", arguments)?;
     if !arguments.is_empty() || made != ExitCode::SUCCESS {
         return Ok(made);
@@ -149,7 +149,7 @@ pub(crate) fn docs(places: &Places, arguments: &[String]) -> Result<ExitCode, St
 }
 
 /// The pages that the program makes, opened in a browser.
-fn browser(places: &Places) -> Result<Tally, String> {
+fn browser(places: &Folders) -> Result<CheckTally, String> {
     let browser = tools::Browser::find(places)?;
     if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
         return Err("the program does not build; see above".to_owned());
@@ -174,12 +174,12 @@ fn browser(places: &Places) -> Result<Tally, String> {
     Ok(of_node(&ran.lines).of_run(ran.well))
 }
 
-fn outside(places: &Places) -> Result<Tally, String> {
+fn outside(places: &Folders) -> Result<CheckTally, String> {
     counted_checks(places, "outside", &[])
 }
 
 /// Calls `arcata-checks` and reads its counts.
-fn counted_checks(places: &Places, command: &str, arguments: &[String]) -> Result<Tally, String> {
+fn counted_checks(places: &Folders, command: &str, arguments: &[String]) -> Result<CheckTally, String> {
     let counts = places.cache.join(format!("counts-{command}-{}", std::process::id()));
     let mut checks = checks(places, command, arguments)?;
     checks.env("ARCATA_COUNTS", &counts);
@@ -191,7 +191,7 @@ fn counted_checks(places: &Places, command: &str, arguments: &[String]) -> Resul
 }
 
 /// Calls `arcata-checks` for a person.
-pub(crate) fn call_checks(places: &Places, command: &str, arguments: &[String]) -> Result<ExitCode, String> {
+pub(crate) fn call_checks(places: &Folders, command: &str, arguments: &[String]) -> Result<ExitCode, String> {
     if command == "bench" {
         // It times the program as a user starts it.
         let program = ["build", "--quiet", "--release", "--package", "arcata"];
@@ -206,7 +206,7 @@ pub(crate) fn call_checks(places: &Places, command: &str, arguments: &[String]) 
 }
 
 /// The program itself, built as the tests are.
-fn program(places: &Places) -> Result<PathBuf, String> {
+fn program(places: &Folders) -> Result<PathBuf, String> {
     if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
         return Err("the program does not build; see above".to_owned());
     }
@@ -214,7 +214,7 @@ fn program(places: &Places) -> Result<PathBuf, String> {
 }
 
 /// A program that engraves, built as the tests are: the engraving library is built once.
-fn engraving_example(places: &Places, name: &str) -> Result<PathBuf, String> {
+fn engraving_example(places: &Folders, name: &str) -> Result<PathBuf, String> {
     let build = ["build", "--quiet", "--package", "arcata-engrave", "--example", name];
     if !run(&mut cargo(places, &build), "  ")?.well {
         return Err(format!("the example \"{name}\" that engraves does not build; see above"));
@@ -222,7 +222,7 @@ fn engraving_example(places: &Places, name: &str) -> Result<PathBuf, String> {
     Ok(places.target.join("debug").join("examples").join(name))
 }
 
-fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<Command, String> {
+fn checks(places: &Folders, command: &str, arguments: &[String]) -> Result<Command, String> {
     let mut checks =
         cargo(places, &["run", "--quiet", "--release", "--package", "arcata-checks", "--", command]);
     checks.args(arguments).env("ARCATA_ROOT", &places.root).env("ARCATA_CACHE", &places.cache);

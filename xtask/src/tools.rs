@@ -5,16 +5,16 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use crate::command::{answer, cargo, run};
-use crate::places::{Places, key};
+use crate::places::{Folders, key};
 
 /// The Python of an environment with the packages of `outside/requirements.txt`, made when it is not
 /// there yet. A change of the list makes another environment.
-pub(crate) fn python(places: &Places) -> Result<PathBuf, String> {
+pub(crate) fn python(places: &Folders) -> Result<PathBuf, String> {
     python_with(places, "requirements.txt")
 }
 
 /// A Python environment with the packages of a list in `outside`. A change of the list makes another one.
-pub(crate) fn python_with(places: &Places, list: &str) -> Result<PathBuf, String> {
+pub(crate) fn python_with(places: &Folders, list: &str) -> Result<PathBuf, String> {
     let name = list;
     let list = places.root.join("outside").join(list);
     let wanted = fs::read(&list).map_err(|problem| format!("{}: {problem}", list.display()))?;
@@ -54,7 +54,7 @@ pub(crate) struct Browser {
 impl Browser {
     /// Finds both; installs Debian's packages where they are missing and that is allowed, and the npm packages
     /// into the cache.
-    pub(crate) fn find(places: &Places) -> Result<Self, String> {
+    pub(crate) fn find(places: &Folders) -> Result<Self, String> {
         let missing: Vec<&str> = [("node", "nodejs"), ("npm", "npm"), ("chromium", "chromium")]
             .into_iter()
             .filter(|(program, _)| on_path(program).is_none())
@@ -78,7 +78,7 @@ impl Browser {
 }
 
 /// The folder of the cache with the npm packages. A change of their list makes another one.
-fn packages(places: &Places) -> Result<PathBuf, String> {
+fn packages(places: &Folders) -> Result<PathBuf, String> {
     let source = places.root.join("browser");
     let list = source.join("package-lock.json");
     let wanted = fs::read(&list).map_err(|problem| format!("{}: {problem}", list.display()))?;
@@ -133,7 +133,7 @@ pub(crate) enum Fuzzer {
 
 impl Fuzzer {
     /// Finds the fuzzer, and installs cargo-fuzz into the cache where there is none.
-    pub(crate) fn find(places: &Places) -> Result<Self, String> {
+    pub(crate) fn find(places: &Folders) -> Result<Self, String> {
         let tools = tools_folder(places);
         let there = answer(cargo(places, &["fuzz", "--version"]).env("PATH", path_with(&tools)));
         if there.is_none() {
@@ -150,7 +150,7 @@ impl Fuzzer {
     }
 
     /// A `cargo fuzz` command.
-    pub(crate) fn command(&self, places: &Places, arguments: &[&str]) -> Command {
+    pub(crate) fn command(&self, places: &Folders, arguments: &[&str]) -> Command {
         let mut command = match self {
             Self::Nightly(toolchain) => {
                 let mut command = Command::new("rustup");
@@ -171,7 +171,7 @@ impl Fuzzer {
     }
 }
 
-fn tools_folder(places: &Places) -> PathBuf {
+fn tools_folder(places: &Folders) -> PathBuf {
     places.cache.join("tools")
 }
 

@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use arcata_bow::plan::{Anchor, Reach, Settled, giving_way, settled, strokes_before};
+use arcata_bow::plan::{Anchor, BowReach, Settled, giving_way, settled, strokes_before};
 use arcata_bow::{Line, Link, Plan, PlanSettings, Stroke};
 use arcata_layer::{Addresses, Layer, Mark, ToldBow, ToldBows};
 use arcata_score::{BowDirection, NoteId, Part, Score};
@@ -68,7 +68,7 @@ pub struct BowedLine<'p> {
     /// Strokes whose wish contradicts another one, as [`Settled`] says.
     pub contradicted: &'p [usize],
     /// What the planner went by.
-    pub reach: Reach,
+    pub reach: BowReach,
 }
 
 /// The hooks and retakes of a layer as they are planned; `bowed` gives each line with its plan.

@@ -1,6 +1,6 @@
 //! What stays the same while only bows are asked for.
 
-use arcata_bow::plan::{Anchor, Reach, giving_way};
+use arcata_bow::plan::{Anchor, BowReach, giving_way};
 use arcata_bow::{LineOptions, PlanSettings, Reading};
 
 use crate::bowed::Bowed;
@@ -49,7 +49,7 @@ impl Ground {
     /// # Panics
     /// Where there is no such line.
     #[must_use]
-    pub fn reach(&self, line: usize) -> Reach {
+    pub fn reach(&self, line: usize) -> BowReach {
         self.bowed.settings[line].reach
     }
 }

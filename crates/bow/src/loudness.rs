@@ -31,7 +31,7 @@ pub struct Attack {
 /// The loudness of one line.
 #[derive(Clone, Debug)]
 pub struct LoudnessCurve {
-    points: Vec<Point>,
+    points: Vec<CurveCorner>,
     /// Attacks (sf, fp and the like) in order of time.
     pub attacks: Vec<Attack>,
     written_from: Option<Moment>,
@@ -39,7 +39,7 @@ pub struct LoudnessCurve {
 
 /// A corner of the curve: the loudness that leads there, and the one that starts there.
 #[derive(Clone, Copy, Debug)]
-struct Point {
+struct CurveCorner {
     at: Moment,
     before: i32,
     after: i32,
@@ -80,7 +80,7 @@ impl LoudnessCurve {
         }));
         events.sort_by_key(|(at, _)| *at);
         let swells: Vec<&Swell> = part.swells.iter().filter(|swell| counts(&swell.place)).collect();
-        Drawing::new(score, profile).draw(&events, &swells)
+        CurveDrawing::new(score, profile).draw(&events, &swells)
     }
 
     /// The curve so many steps of the dynamics higher, from ppp to fff at most; silence stays silence.
@@ -144,7 +144,7 @@ impl LoudnessCurve {
 }
 
 /// Draws the curve from left to right.
-struct Drawing<'a> {
+struct CurveDrawing<'a> {
     score: &'a Score,
     profile: &'a Profile,
     curve: LoudnessCurve,
@@ -153,11 +153,11 @@ struct Drawing<'a> {
     taken: bool,
 }
 
-impl<'a> Drawing<'a> {
+impl<'a> CurveDrawing<'a> {
     fn new(score: &'a Score, profile: &'a Profile) -> Self {
         let level = i32::try_from(profile.assumed.level.value).unwrap_or(500);
         let curve = LoudnessCurve {
-            points: vec![Point { at: Moment::START, before: level, after: level }],
+            points: vec![CurveCorner { at: Moment::START, before: level, after: level }],
             attacks: Vec::new(),
             written_from: None,
         };
@@ -205,7 +205,7 @@ impl<'a> Drawing<'a> {
         // A dynamic in the course of a swell ends it: the swell was drawn up to this dynamic.
         match self.curve.points.last_mut() {
             Some(last) if last.at >= at => last.after = level,
-            _ => self.curve.points.push(Point { at, before: self.level, after: level }),
+            _ => self.curve.points.push(CurveCorner { at, before: self.level, after: level }),
         }
         self.level = level;
     }
@@ -248,7 +248,7 @@ impl<'a> Drawing<'a> {
         };
         // A corner at the beginning, so that the line starts from here.
         self.set(start, self.level);
-        self.curve.points.push(Point { at: end, before: target, after: target });
+        self.curve.points.push(CurveCorner { at: end, before: target, after: target });
         self.level = target;
         self.taken = reached.is_none();
     }

@@ -63,9 +63,9 @@ pub struct RepeatedStretch {
     /// The pass after the first jumps from `body_end` over the first ending to `first_ending_end`.
     pub first_ending_end: usize,
     /// Silence between the end of the pass and its beginning again, seconds.
-    pub silence_at_turn: Seconds,
+    pub silence_at_turn: RealTime,
     /// Silence between `body_end` and the stroke at `first_ending_end`, seconds.
-    pub silence_at_skip: Seconds,
+    pub silence_at_skip: RealTime,
     /// Further endings that lead back, printed one after another from `first_ending_end` on.
     pub later_endings: Vec<LaterEnding>,
     /// What sends the player back.
@@ -80,9 +80,9 @@ pub struct LaterEnding {
     /// How many strokes it has.
     pub strokes: usize,
     /// Silence between its end and the beginning of the stretch, seconds.
-    pub silence_at_turn: Seconds,
+    pub silence_at_turn: RealTime,
     /// Silence between the body's end and the stroke behind this ending, seconds.
-    pub silence_at_skip: Seconds,
+    pub silence_at_skip: RealTime,
 }
 
 /// What sends the player back.
@@ -108,13 +108,13 @@ pub enum Onward {
 impl RepeatedStretch {
     /// A stretch without endings between repeat signs.
     #[must_use]
-    pub fn between(first: usize, end: usize, silence_at_turn: Seconds) -> Self {
+    pub fn between(first: usize, end: usize, silence_at_turn: RealTime) -> Self {
         Self {
             first,
             body_end: end,
             first_ending_end: end,
             silence_at_turn,
-            silence_at_skip: Seconds::default(),
+            silence_at_skip: RealTime::default(),
             later_endings: Vec::new(),
             road: Road::RepeatSign,
             onward: Onward::GoesOn,
@@ -136,12 +136,12 @@ impl RepeatedStretch {
 
 /// Real time, whole microseconds: integers so that plans are alike on every machine.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
-pub struct Seconds {
+pub struct RealTime {
     /// Microseconds.
     pub micros: i64,
 }
 
-impl Seconds {
+impl RealTime {
     /// From whole microseconds.
     #[must_use]
     pub const fn from_micros(micros: i64) -> Self {
@@ -170,13 +170,13 @@ pub struct Stroke {
     /// Offset of the onset in its bar.
     pub offset: Length,
     /// How long the bow is on the string.
-    pub duration: Seconds,
+    pub duration: RealTime,
     /// Silence between this stroke's end and the next onset (rests, or the time a short note leaves
     /// open is *not* counted here: see `lendable`).
-    pub silence_after: Seconds,
+    pub silence_after: RealTime,
     /// How much of its own time this stroke may give to a lift after it: half for short or accented
     /// notes, a quarter for others, none under tenuto or a tie into the next.
-    pub lendable: Seconds,
+    pub lendable: RealTime,
     /// What kind of stroke the notation makes it.
     pub kind: StrokeKind,
     /// How the line goes on from the stroke before.

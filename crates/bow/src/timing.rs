@@ -7,7 +7,7 @@
 use arcata_score::{Length, Moment, Score, Tempo, TempoBack, TempoKind};
 
 use crate::profile::Profile;
-use crate::{Seconds, Written};
+use crate::{RealTime, Written};
 
 /// The tempo that a user asks for in place of the score's.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -121,7 +121,7 @@ impl TempoMap {
         if let TempoChoice::Throughout(quarters) = choice {
             return Self::steady(quarters);
         }
-        let mut map = Builder::new(score, profile).build();
+        let mut map = TempoBuilder::new(score, profile).build();
         match choice {
             TempoChoice::Written | TempoChoice::Throughout(_) => {}
             TempoChoice::Percent(percent) => map.scale(Length::new(i64::from(percent.max(1)), 100)),
@@ -206,16 +206,16 @@ impl TempoMap {
 
     /// Real time from the beginning of the score, bars as printed.
     #[must_use]
-    pub fn at(&self, moment: Moment) -> Seconds {
+    pub fn at(&self, moment: Moment) -> RealTime {
         let segment = self.segment_at(moment);
         let nanos = segment.nanos + segment.nanos_after(moment - segment.start);
-        Seconds::from_micros(i64::try_from((nanos.max(0) + 500) / 1000).unwrap_or(i64::MAX))
+        RealTime::from_micros(i64::try_from((nanos.max(0) + 500) / 1000).unwrap_or(i64::MAX))
     }
 
     /// Real time between two moments.
     #[must_use]
-    pub fn between(&self, from: Moment, to: Moment) -> Seconds {
-        Seconds::from_micros(self.at(to).micros - self.at(from).micros)
+    pub fn between(&self, from: Moment, to: Moment) -> RealTime {
+        RealTime::from_micros(self.at(to).micros - self.at(from).micros)
     }
 
     /// The tempo at a moment, quarters a minute, to a thousandth.
@@ -242,7 +242,7 @@ impl TempoMap {
 }
 
 /// Walks over the tempo events.
-struct Builder<'a> {
+struct TempoBuilder<'a> {
     score: &'a Score,
     profile: &'a Profile,
     segments: Vec<Segment>,
@@ -253,7 +253,7 @@ struct Builder<'a> {
     written_from: Option<Moment>,
 }
 
-impl<'a> Builder<'a> {
+impl<'a> TempoBuilder<'a> {
     fn new(score: &'a Score, profile: &'a Profile) -> Self {
         Self { score, profile, segments: Vec::new(), first: None, before: None, written_from: None }
     }

@@ -2,40 +2,40 @@
 
 use arcata_score::{Instrument, Moment, NoteKind, Part, RepeatSign, Score};
 
-use crate::Seconds;
+use crate::RealTime;
 use crate::timing::TempoMap;
 
 /// What a player does around a barline at which a page may be turned.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub struct TurnTime {
     /// Rest, from the end of the last note before it to the beginning of the next one.
-    pub rest: Seconds,
+    pub rest: RealTime,
     /// Of that, behind the barline: what a player sees only once the page is turned.
-    pub rest_after: Seconds,
+    pub rest_after: RealTime,
     /// How long open strings sound right before and right after the rest: the left hand is free, and the bow goes on.
-    pub open: Seconds,
+    pub open: RealTime,
     /// Where a repeat leads back over the barline: the rest there is for turning back.
-    pub back: Option<Seconds>,
+    pub back: Option<RealTime>,
 }
 
 impl TurnTime {
     /// Time in which a hand is free to turn. An open string counts half, for whoever bows it looks at the page
     /// (common practice, without a figure in print).
     #[must_use]
-    pub fn free(self) -> Seconds {
-        Seconds::from_micros(self.rest.micros + self.open.micros / 2)
+    pub fn free(self) -> RealTime {
+        RealTime::from_micros(self.rest.micros + self.open.micros / 2)
     }
 
     /// Whether a turn that needs so long is too quick, there or on the way back.
     #[must_use]
-    pub fn is_rushed(self, needed: Seconds) -> bool {
+    pub fn is_rushed(self, needed: RealTime) -> bool {
         self.free() < needed || self.back.is_some_and(|back| back < needed)
     }
 }
 
 /// A note as it takes a player's hands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-struct Played {
+struct PlayedNote {
     onset: Moment,
     end: Moment,
     is_open: bool,
@@ -61,7 +61,7 @@ pub fn turn_times(
     score: &Score,
     part: &Part,
     tempo: &TempoMap,
-    (stops, pause): (&[u32], Seconds),
+    (stops, pause): (&[u32], RealTime),
 ) -> Vec<TurnTime> {
     let played = played(part);
     let around = Around { played: &played, tempo, end: score.end() };
@@ -79,27 +79,27 @@ pub fn turn_times(
     turn_back(score, &mut times);
     for stop in stops {
         if let Some(time) = times.get_mut(*stop as usize) {
-            time.rest = Seconds::from_micros(time.rest.micros + pause.micros);
+            time.rest = RealTime::from_micros(time.rest.micros + pause.micros);
         }
     }
     times
 }
 
 /// All that a player plays, by onset.
-fn played(part: &Part) -> Vec<Played> {
+fn played(part: &Part) -> Vec<PlayedNote> {
     let open = open_strings(part.instrument);
     let sounding = part.notes.iter().filter(|note| !note.pitch.is_rest() && note.kind != NoteKind::Cue);
-    let mut played: Vec<Played> = sounding
+    let mut played: Vec<PlayedNote> = sounding
         .map(|note| {
             let is_open = note.pitch.cents().is_some_and(|cents| open.contains(&cents));
-            Played { onset: note.onset, end: note.onset + note.length, is_open }
+            PlayedNote { onset: note.onset, end: note.onset + note.length, is_open }
         })
         .collect();
     played.sort();
     // Two notes at once want the left hand, or may.
     let alone = |index: usize| {
         let onset = played[index].onset;
-        let same = |other: Option<&Played>| other.is_some_and(|other| other.onset == onset);
+        let same = |other: Option<&PlayedNote>| other.is_some_and(|other| other.onset == onset);
         !same(index.checked_sub(1).and_then(|before| played.get(before))) && !same(played.get(index + 1))
     };
     let alone: Vec<bool> = (0..played.len()).map(alone).collect();
@@ -121,7 +121,7 @@ fn open_strings(instrument: Instrument) -> &'static [i32] {
 }
 
 struct Around<'a> {
-    played: &'a [Played],
+    played: &'a [PlayedNote],
     tempo: &'a TempoMap,
     end: Moment,
 }
@@ -132,8 +132,8 @@ impl Around<'_> {
         let from = sounded_until.max(Moment::START);
         let until = self.played.get(next).map_or(self.end, |note| note.onset).max(barline);
         let holds = from > barline;
-        let rest = if holds { Seconds::default() } else { self.tempo.between(from, until) };
-        let rest_after = if holds { Seconds::default() } else { self.tempo.between(barline, until) };
+        let rest = if holds { RealTime::default() } else { self.tempo.between(from, until) };
+        let rest_after = if holds { RealTime::default() } else { self.tempo.between(barline, until) };
         let (mut first, mut last) = (from.min(barline), until);
         for note in self.played[..next].iter().rev() {
             if !note.is_open || note.end != first {
@@ -147,8 +147,8 @@ impl Around<'_> {
             }
             last = note.end;
         }
-        let open = if holds { Seconds::default() } else { self.tempo.between(first, last) };
-        TurnTime { rest, rest_after, open: Seconds::from_micros(open.micros - rest.micros), back: None }
+        let open = if holds { RealTime::default() } else { self.tempo.between(first, last) };
+        TurnTime { rest, rest_after, open: RealTime::from_micros(open.micros - rest.micros), back: None }
     }
 }
 
@@ -164,7 +164,7 @@ fn turn_back(score: &Score, times: &mut [TurnTime]) {
         if let Some(RepeatSign::End { .. }) = bar.right.repeat {
             let ends = times[number + 1];
             let before = ends.rest.micros - ends.rest_after.micros;
-            let back = Seconds::from_micros(before + times[start].rest_after.micros);
+            let back = RealTime::from_micros(before + times[start].rest_after.micros);
             for time in &mut times[start + 1..=number] {
                 time.back = Some(time.back.map_or(back, |known| known.min(back)));
             }
@@ -184,7 +184,7 @@ mod tests {
         let document = arcata_xml::Document::parse(music.into_bytes(), &Default::default()).unwrap();
         let score = arcata_score::read(&document);
         let tempo = TempoMap::new(&score, &Profile::default(), TempoChoice::Written);
-        turn_times(&score, &score.parts[0], &tempo, (&[], Seconds::default()))
+        turn_times(&score, &score.parts[0], &tempo, (&[], RealTime::default()))
     }
 
     const SECOND: i64 = 1_000_000;
@@ -210,7 +210,7 @@ mod tests {
     fn a_repeat_leads_back_over_the_turn() {
         let found = times("violin: 1/1 C5 | 1/1 D5 | 1/2 E5 rest :| 1/1 C5 |||");
         assert_eq!(found[1].back.map(|back| back.micros), Some(2 * SECOND));
-        assert!(found[1].is_rushed(Seconds::from_micros(SECOND)));
+        assert!(found[1].is_rushed(RealTime::from_micros(SECOND)));
         assert_eq!(found[3].back, None);
     }
 }

@@ -10,11 +10,11 @@ use arcata_review::{Finding, REGISTER, ReviewSettings, Severity};
 use arcata_testkit::Random;
 use rayon::prelude::*;
 
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::reader;
-use crate::reviewing::Desk;
+use crate::reviewing::PlannedScore;
 use crate::scores;
-use crate::setting::Setting;
+use crate::setting::CheckSetting;
 
 /// What is allowed per 100 bars, in hundredths.
 const TARGETS: [(Severity, u64); 3] = [(Severity::A, 20), (Severity::B, 200), (Severity::C, 450)];
@@ -93,7 +93,7 @@ impl Alarms {
 const SHORTEST: usize = 16;
 
 /// The review of music21's corpus: the table, and what is allowed.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let alarms = count(&works(setting)?, |_, _| ())?;
     println!("{}", alarms.table());
     outcome.check(alarms.works >= 20, "the corpus holds works for strings");
@@ -112,7 +112,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 }
 
 /// Works of the corpus in which at least two parts are bowed and named as such.
-pub(crate) fn works(setting: &Setting) -> Result<Vec<PathBuf>> {
+pub(crate) fn works(setting: &CheckSetting) -> Result<Vec<PathBuf>> {
     let mut works = Vec::new();
     for entry in reader::dump(setting)?.iter().filter(|entry| entry["group"] == "corpus") {
         let path = PathBuf::from(entry["path"].as_str().ok_or("the dump has an entry without a path")?);
@@ -133,7 +133,7 @@ fn count(paths: &[PathBuf], mut see: impl FnMut(&Path, &Finding)) -> Result<Alar
     let reviewed: Vec<Result<(usize, Vec<Finding>)>> = paths
         .par_iter()
         .map(|path| {
-            let desk = Desk::new(scores::document(path)?, &profile)?;
+            let desk = PlannedScore::new(scores::document(path)?, &profile)?;
             Ok((desk.score().bars.len(), desk.findings(&ReviewSettings::default())))
         })
         .collect();
@@ -148,7 +148,7 @@ fn count(paths: &[PathBuf], mut see: impl FnMut(&Path, &Finding)) -> Result<Alar
 
 /// The table for files that the user names; with `--show RULE` every finding of a rule, with `--draw COUNT` some
 /// drawn by chance from a fixed seed, for reading by hand.
-pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
+pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
     let (mut show, mut draw, mut paths) = (Vec::new(), 0, Vec::new());
     let mut rest = arguments.iter();
     while let Some(argument) = rest.next() {

@@ -16,7 +16,7 @@ use quick_xml::events::Event;
 use rayon::ThreadPoolBuilder;
 
 use crate::outcome::Result;
-use crate::setting::{Setting, read};
+use crate::setting::{CheckSetting, read};
 use crate::{bench_list, bench_repairs, reader, scores};
 
 /// Each time is the best of so many runs.
@@ -24,7 +24,7 @@ const RUNS: u32 = 5;
 const STROKES: [usize; 4] = [1_000, 10_000, 100_000, 1_000_000];
 
 /// Measures the given file, or the largest string work of music21's corpus.
-pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
+pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
     let path = match arguments {
         [] => largest(setting)?,
         [path] => PathBuf::from(path),
@@ -55,7 +55,7 @@ pub(crate) fn one_review(arguments: &[String]) -> Result<()> {
     Ok(())
 }
 
-fn largest(setting: &Setting) -> Result<PathBuf> {
+fn largest(setting: &CheckSetting) -> Result<PathBuf> {
     let mut best = (0, None);
     for entry in reader::dump(setting)?.iter().filter(|entry| entry["group"] == "corpus") {
         let path = PathBuf::from(entry["path"].as_str().unwrap_or_default());

@@ -8,11 +8,11 @@ use std::time::{Duration, Instant};
 
 use arcata_layer::{Addresses, Entry, Layer, Mark, ScoreIdentity, write};
 use arcata_score::NoteId;
-use arcata_testkit::{Detail, Shape, random_score};
+use arcata_testkit::{Detail, ScoreShape, random_score};
 use arcata_xml::{Document, Limits};
 
 use crate::outcome::Result;
-use crate::setting::{self, Setting};
+use crate::setting::{self, CheckSetting};
 
 /// A hundred works with a hundred layers each.
 const WORKS: usize = 100;
@@ -24,7 +24,7 @@ const ENTRIES: u32 = 24;
 const SETTLED: Duration = Duration::from_secs(3);
 
 /// Makes the folder, lists it cold and warm, and asks for one owner.
-pub(crate) fn run(setting: &Setting) -> Result<()> {
+pub(crate) fn run(setting: &CheckSetting) -> Result<()> {
     let program = program()?;
     let folder = setting.scratch("bench-list")?;
     let library = folder.join("library");
@@ -81,7 +81,7 @@ fn list(program: &Path, folder: &Path, library: &Path, more: &[&str]) -> Result<
 }
 
 fn make(library: &Path) -> Result<()> {
-    let text = random_score(9, Shape { parts: 4, bars: 16, detail: Detail::Slurs });
+    let text = random_score(9, ScoreShape { parts: 4, bars: 16, detail: Detail::Slurs });
     let document =
         Document::parse(text.into_bytes(), &Limits::default()).map_err(|problem| problem.to_string())?;
     let score = arcata_score::read(&document);

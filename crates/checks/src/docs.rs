@@ -12,8 +12,8 @@ use arcata_review::{Family, REGISTER};
 use arcata_testkit::Fixture;
 
 use crate::docs_stops;
-use crate::outcome::{Outcome, Result};
-use crate::setting::{Setting, read_text, write};
+use crate::outcome::{CheckOutcome, Result};
+use crate::setting::{CheckSetting, read_text, write};
 
 /// Folders that hold nothing but made pages.
 const FOLDERS: [&str; 3] = ["docs/rules", "docs/schema", EXAMPLES];
@@ -23,7 +23,7 @@ const EXAMPLES: &str = "crates/examples/rules";
 const EXAMPLES_LIST: &str = "crates/examples/src/table.rs";
 
 /// Writes the pages, or with `--check` only compares them.
-pub(crate) fn run(setting: &Setting, arguments: &[String], outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn run(setting: &CheckSetting, arguments: &[String], outcome: &mut CheckOutcome) -> Result<()> {
     let pages = pages()?;
     match arguments {
         [] => write_all(setting, &pages),
@@ -97,7 +97,7 @@ fn heading(word: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
-fn write_all(setting: &Setting, pages: &BTreeMap<String, String>) -> Result<()> {
+fn write_all(setting: &CheckSetting, pages: &BTreeMap<String, String>) -> Result<()> {
     for folder in FOLDERS {
         let folder = setting.root.join(folder);
         fs::create_dir_all(&folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
@@ -113,7 +113,11 @@ fn write_all(setting: &Setting, pages: &BTreeMap<String, String>) -> Result<()> 
     Ok(())
 }
 
-fn compare(setting: &Setting, pages: &BTreeMap<String, String>, outcome: &mut Outcome) -> Result<()> {
+fn compare(
+    setting: &CheckSetting,
+    pages: &BTreeMap<String, String>,
+    outcome: &mut CheckOutcome,
+) -> Result<()> {
     for (path, text) in pages {
         let there = read_text(&setting.root.join(path));
         outcome.check(there.as_ref() == Ok(text), &format!("{path} is up to date; run cargo xtask docs"));
@@ -125,7 +129,7 @@ fn compare(setting: &Setting, pages: &BTreeMap<String, String>, outcome: &mut Ou
 }
 
 /// Files in the made folders that nothing makes any more.
-fn strangers(setting: &Setting, pages: &BTreeMap<String, String>) -> Vec<PathBuf> {
+fn strangers(setting: &CheckSetting, pages: &BTreeMap<String, String>) -> Vec<PathBuf> {
     let mut strangers = Vec::new();
     for folder in FOLDERS {
         let Ok(entries) = fs::read_dir(setting.root.join(folder)) else { continue };

@@ -22,9 +22,9 @@ struct Hidden {
 }
 
 /// What a marked stroke is; it may be several of these.
-type Kind = (&'static str, fn(&Line, &Hidden) -> bool);
+type HiddenKind = (&'static str, fn(&Line, &Hidden) -> bool);
 
-const KINDS: [Kind; 9] = [
+const KINDS: [HiddenKind; 9] = [
     ("all", |_, _| true),
     // Repeated bows, hooks and lifts are marked because nobody would guess them.
     ("no effect", |line, mark| {
@@ -56,14 +56,14 @@ fn before(line: &Line, mark: &Hidden) -> Option<BowDirection> {
 
 /// What is shown of the marks.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Shown {
+enum ShownMarks {
     Nothing,
     /// The first between two rests.
     First,
 }
 
 /// Strokes that were foreseen, and all, for each way and kind.
-type Counts = Vec<[(u32, u32); KINDS.len()]>;
+type ForeseenCounts = Vec<[(u32, u32); KINDS.len()]>;
 
 const WAYS: [&str; 7] = [
     "each line for itself, dance",
@@ -95,9 +95,9 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
         println!("{path}: {} marks on first notes of strokes", marks(printed));
     }
     for (shown, told) in
-        [(Shown::Nothing, "no mark shown"), (Shown::First, "the first mark after each rest shown")]
+        [(ShownMarks::Nothing, "no mark shown"), (ShownMarks::First, "the first mark after each rest shown")]
     {
-        let mut sums: Counts = vec![[(0, 0); KINDS.len()]; WAYS.len()];
+        let mut sums: ForeseenCounts = vec![[(0, 0); KINDS.len()]; WAYS.len()];
         for (_, printed, score) in &read {
             for (sums, counts) in sums.iter_mut().zip(measured(printed, score, &profile, shown)) {
                 for (sum, count) in sums.iter_mut().zip(counts) {
@@ -122,7 +122,7 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
 }
 
 /// A score's counts.
-fn measured(printed: &[Line], score: &Score, profile: &Profile, shown: Shown) -> Counts {
+fn measured(printed: &[Line], score: &Score, profile: &Profile, shown: ShownMarks) -> ForeseenCounts {
     let (lines, hidden) = hide(printed, shown);
     if hidden.is_empty() {
         return vec![[(0, 0); KINDS.len()]; WAYS.len()];
@@ -180,7 +180,7 @@ fn marks(lines: &[Line]) -> usize {
 }
 
 /// The lines with no mark, or with only the first between two rests, and what was hidden.
-fn hide(printed: &[Line], shown: Shown) -> (Vec<Line>, Vec<Hidden>) {
+fn hide(printed: &[Line], shown: ShownMarks) -> (Vec<Line>, Vec<Hidden>) {
     let mut lines = printed.to_vec();
     let mut hidden = Vec::new();
     for (index, line) in lines.iter_mut().enumerate() {
@@ -188,7 +188,7 @@ fn hide(printed: &[Line], shown: Shown) -> (Vec<Line>, Vec<Hidden>) {
         for (stroke, found) in line.strokes.iter_mut().enumerate() {
             told &= found.join == Join::Continues;
             if let Some(direction) = found.printed {
-                if told || shown == Shown::Nothing {
+                if told || shown == ShownMarks::Nothing {
                     hidden.push(Hidden { line: index, stroke, printed: direction });
                     found.printed = None;
                 }

@@ -7,7 +7,7 @@ use std::ops::Range;
 use std::path::{Path, PathBuf};
 
 use arcata_analysis::{Bowed, Config};
-use arcata_bow::plan::{Reach, lift_time};
+use arcata_bow::plan::{BowReach, lift_time};
 use arcata_bow::{Join, Line, Link, Plan, PlannedStroke, Profile, Stroke, StrokeKind, Style};
 use arcata_score::{BowDirection, Score};
 use rayon::prelude::*;
@@ -189,7 +189,7 @@ fn of_score(path: &Path, profile: &Profile) -> Result<Joints> {
     Ok(joints)
 }
 
-fn links(joints: &mut Joints, line: &Line, plan: &Plan, reach: Reach, place: impl Fn(&Stroke) -> String) {
+fn links(joints: &mut Joints, line: &Line, plan: &Plan, reach: BowReach, place: impl Fn(&Stroke) -> String) {
     for index in 1..line.strokes.len() {
         let stroke = &line.strokes[index];
         let (from, planned) = (plan.strokes[index - 1], plan.strokes[index]);

@@ -11,14 +11,14 @@ use arcata_score::{BowDirection, NoteId, Score};
 use arcata_xml::{Editor, Input, Limits, ScoreFile, open_score};
 use rayon::prelude::*;
 
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::reader;
 use crate::scores;
-use crate::setting::{Setting, read, write};
+use crate::setting::{CheckSetting, read, write};
 
 /// What one file shows.
 #[derive(Default)]
-struct Held {
+struct LawsHeld {
     name: String,
     /// Why it cannot be opened; nothing else is asked then.
     unread: Option<String>,
@@ -30,15 +30,15 @@ struct Held {
 }
 
 /// Asks the laws of every file.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let files = files(setting)?;
     let folder = setting.scratch("laws")?;
     let profile = Profile::default();
-    let held: Vec<Held> = files
+    let held: Vec<LawsHeld> = files
         .par_iter()
         .enumerate()
         .map(|(number, path)| {
-            let mut held = Held { name: path.display().to_string(), ..Held::default() };
+            let mut held = LawsHeld { name: path.display().to_string(), ..LawsHeld::default() };
             if let Err(problem) = ask(path, &folder, number, &profile, &mut held) {
                 held.broken.push(problem);
             }
@@ -66,7 +66,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 }
 
 /// The element tests and the corpus as the dump lists them, and the rest of the corpus.
-pub(crate) fn files(setting: &Setting) -> Result<Vec<PathBuf>> {
+pub(crate) fn files(setting: &CheckSetting) -> Result<Vec<PathBuf>> {
     let mut files = Vec::new();
     for entry in reader::dump(setting)? {
         let path = PathBuf::from(entry["path"].as_str().ok_or("the dump has an entry without a path")?);
@@ -98,7 +98,7 @@ fn walk(folder: &Path, files: &mut Vec<PathBuf>) -> Result<()> {
     Ok(())
 }
 
-fn ask(path: &Path, folder: &Path, number: usize, profile: &Profile, held: &mut Held) -> Result<()> {
+fn ask(path: &Path, folder: &Path, number: usize, profile: &Profile, held: &mut LawsHeld) -> Result<()> {
     let bytes = read(path)?;
     let file = match open_score(bytes.clone(), &Limits::default()) {
         Ok(file) => file,
@@ -161,7 +161,7 @@ fn there_and_back(
     file: &ScoreFile,
     score: &Score,
     marks: &[BowAddition],
-    held: &mut Held,
+    held: &mut LawsHeld,
 ) -> Result<Vec<u8>> {
     let said = |problem: &dyn std::fmt::Display| problem.to_string();
     let document = file.document();
@@ -189,10 +189,10 @@ fn there_and_back(
 
 /// Validates both files of each pair; where the first is valid the second must be.
 pub(crate) fn validate(
-    setting: &Setting,
+    setting: &CheckSetting,
     folder: &Path,
     pairs: &[(PathBuf, PathBuf)],
-    outcome: &mut Outcome,
+    outcome: &mut CheckOutcome,
 ) -> Result<()> {
     let both = pairs.iter().flat_map(|(read, written)| [read, written]);
     let list = folder.join("validate.txt");

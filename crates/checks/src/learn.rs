@@ -8,13 +8,13 @@
 use std::path::Path;
 
 use arcata_bow::{PlanSettings, Profile, Style};
-use arcata_habits::{LEARNED, Problem, Sample, with_weights as with};
+use arcata_habits::{LEARNED, LearningProblem, Sample, with_weights as with};
 use rayon::prelude::*;
 
 use crate::outcome::Result;
-use crate::played::{self, Piece, Played};
+use crate::played::{self, PlayedFigures, PlayedPiece};
 use crate::ryan;
-use crate::setting::{Setting, read_text};
+use crate::setting::{CheckSetting, read_text};
 
 /// Weights that the hand set before anything was learned: `STYLE NAME VALUE` a line.
 const HAND_SET: &str = "outside/hand_set.weights";
@@ -27,7 +27,7 @@ const WIDE: f64 = 3.0;
 
 /// What is made best.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum By {
+enum LearnBy {
     /// How likely the bowings are.
     Likelihood,
     /// On how many strokes the plan agrees with them: one weight at a time, by the planner itself.
@@ -41,14 +41,14 @@ const LEAST_GAIN: f64 = 5.0;
 
 /// A search for weights one by one.
 struct Agreeing<'a> {
-    pieces: &'a [Piece],
+    pieces: &'a [PlayedPiece],
     settings: &'a [PlanSettings],
 }
 
 impl Agreeing<'_> {
     /// The mean of both shares, hundredths of a point, one piece left out.
     fn worth(&self, weights: &[f64], without: Option<usize>) -> f64 {
-        let each: Vec<Played> = self
+        let each: Vec<PlayedFigures> = self
             .pieces
             .par_iter()
             .zip(self.settings)
@@ -56,7 +56,7 @@ impl Agreeing<'_> {
             .filter(|(nth, _)| Some(*nth) != without)
             .map(|(_, (piece, settings))| reached(piece, &with(settings, weights)))
             .collect();
-        let (strokes, pieces) = each.into_iter().fold(Played::default(), Played::plus).shares();
+        let (strokes, pieces) = each.into_iter().fold(PlayedFigures::default(), PlayedFigures::plus).shares();
         (strokes + pieces) * 50.0
     }
 
@@ -83,9 +83,9 @@ impl Agreeing<'_> {
 }
 
 /// What the plan under some settings comes to.
-fn reached(piece: &Piece, settings: &PlanSettings) -> Played {
+fn reached(piece: &PlayedPiece, settings: &PlanSettings) -> PlayedFigures {
     let plan = arcata_bow::plan(&piece.line, settings);
-    Played::of(piece, &plan.strokes.iter().map(|stroke| stroke.direction).collect::<Vec<_>>())
+    PlayedFigures::of(piece, &plan.strokes.iter().map(|stroke| stroke.direction).collect::<Vec<_>>())
 }
 
 /// What a table of one bow a stroke cannot tell: hooks and lifts are slurs there, and no dynamic is known.
@@ -94,8 +94,8 @@ const HELD: [&str; 8] =
 
 /// `learn played FOLDER` or `learn ryan`; `--spread HUNDREDTHS`; `--alike THOUSANDTHS` begins with one price for all that is
 /// learned; `NAME=VALUE` sets a weight by hand.
-pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
-    let (mut words, mut spread, mut set, mut by) = (Vec::new(), None, Vec::new(), By::Likelihood);
+pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
+    let (mut words, mut spread, mut set, mut by) = (Vec::new(), None, Vec::new(), LearnBy::Likelihood);
     let mut alike = None;
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {
@@ -111,7 +111,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
             );
             alike = Some(WIDE);
         } else if argument == "--agreement" {
-            by = By::Agreement;
+            by = LearnBy::Agreement;
         } else if argument.contains('=') {
             set.push(argument.clone());
         } else {
@@ -127,7 +127,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
 }
 
 /// A profile with the weights that the hand set for a style.
-fn by_hand(setting: &Setting, style: Style, set: &[String]) -> Result<Profile> {
+fn by_hand(setting: &CheckSetting, style: Style, set: &[String]) -> Result<Profile> {
     let text = read_text(&setting.root.join(HAND_SET))?;
     let lines = text.lines().map(|line| line.split('#').next().unwrap_or_default());
     let rows = lines.map(|line| line.split_whitespace().collect::<Vec<&str>>());
@@ -143,7 +143,13 @@ fn hand_set(profile: &Profile) -> Vec<f64> {
     LEARNED.iter().map(|name| profile.weight(name).unwrap_or(0) as f64).collect()
 }
 
-fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[String]) -> Result<()> {
+fn from_played(
+    setting: &CheckSetting,
+    folder: &Path,
+    by: LearnBy,
+    spread: f64,
+    set: &[String],
+) -> Result<()> {
     let profile = by_hand(setting, Style::Concert, set)?;
     let pieces = played::load(folder, &profile)?;
     let hand_set = hand_set(&profile);
@@ -156,14 +162,14 @@ fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[Str
         .collect();
     let likeliest = |without: Option<usize>| {
         let keeps = |line: usize, _: usize| Some(line) != without;
-        Problem { samples: &samples, keeps: &keeps, start: &hand_set, spread, held: &HELD }.solve()
+        LearningProblem { samples: &samples, keeps: &keeps, start: &hand_set, spread, held: &HELD }.solve()
     };
     let search = Agreeing { pieces: &pieces, settings: &settings };
-    let (mut old, mut new, mut gains) = (Played::default(), Played::default(), Vec::new());
+    let (mut old, mut new, mut gains) = (PlayedFigures::default(), PlayedFigures::default(), Vec::new());
     for (nth, piece) in pieces.iter().enumerate() {
         let weights = match by {
-            By::Likelihood => likeliest(Some(nth))?,
-            By::Agreement => search.solve(&hand_set, Some(nth)),
+            LearnBy::Likelihood => likeliest(Some(nth))?,
+            LearnBy::Agreement => search.solve(&hand_set, Some(nth)),
         };
         let by_hand = reached(piece, &settings[nth]);
         let learned = reached(piece, &with(&settings[nth], &weights));
@@ -179,18 +185,18 @@ fn from_played(setting: &Setting, folder: &Path, by: By, spread: f64, set: &[Str
     println!("\n{:24} {old}\n{:24} {new}", "by hand", "learned, piece left out");
     verdict(&gains);
     let weights = match by {
-        By::Likelihood => likeliest(None)?,
-        By::Agreement => search.solve(&hand_set, None),
+        LearnBy::Likelihood => likeliest(None)?,
+        LearnBy::Agreement => search.solve(&hand_set, None),
     };
     let all = pieces.iter().zip(&settings).map(|(piece, settings)| reached(piece, &with(settings, &weights)));
-    println!("{:24} {}", "learned from all", all.fold(Played::default(), Played::plus));
+    println!("{:24} {}", "learned from all", all.fold(PlayedFigures::default(), PlayedFigures::plus));
     show(&hand_set, &weights);
     report_habits(&pieces, &settings, &hand_set, &samples)
 }
 
 /// What a player's habits are worth, learned from the first strokes of a piece and asked of its second half.
 fn report_habits(
-    pieces: &[Piece],
+    pieces: &[PlayedPiece],
     settings: &[PlanSettings],
     hand_set: &[f64],
     samples: &[Sample],
@@ -202,7 +208,7 @@ fn report_habits(
             let half = piece.strokes.len() / 2;
             let Some(last) = piece.strokes.get(first.min(half)) else { continue };
             let keeps = |line: usize, stroke: usize| line == nth && stroke < *last;
-            let weights = Problem {
+            let weights = LearningProblem {
                 samples,
                 keeps: &keeps,
                 start: hand_set,
@@ -233,13 +239,14 @@ fn report_habits(
     Ok(())
 }
 
-fn from_ryan(setting: &Setting, spread: f64, set: &[String]) -> Result<()> {
+fn from_ryan(setting: &CheckSetting, spread: f64, set: &[String]) -> Result<()> {
     let profile = by_hand(setting, Style::Dance, set)?;
     let hand_set = hand_set(&profile);
     let (samples, mut measured) = ryan::samples(setting, &profile)?;
     let before = measured(&|settings| settings.clone());
     let weights =
-        Problem { samples: &samples, keeps: &|_, _| true, start: &hand_set, spread, held: &[] }.solve()?;
+        LearningProblem { samples: &samples, keeps: &|_, _| true, start: &hand_set, spread, held: &[] }
+            .solve()?;
     let after = measured(&|settings| with(settings, &weights));
     println!("by hand\n{before}\nlearned from the even half\n{after}");
     show(&hand_set, &weights);

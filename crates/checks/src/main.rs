@@ -39,11 +39,11 @@ mod worse;
 
 use std::process::ExitCode;
 
-use outcome::{Outcome, Result};
-use setting::Setting;
+use outcome::{CheckOutcome, Result};
+use setting::CheckSetting;
 
 /// A check against an outside source: its name and what it does.
-type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
+type Check = (&'static str, fn(&CheckSetting, &mut CheckOutcome) -> Result<()>);
 
 const OUTSIDE: [Check; 12] = [
     ("examples", examples::check),
@@ -62,7 +62,7 @@ const OUTSIDE: [Check; 12] = [
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
-    let mut outcome = Outcome::default();
+    let mut outcome = CheckOutcome::default();
     if let Err(problem) = run(&arguments, &mut outcome) {
         outcome.check(false, &problem);
     }
@@ -73,7 +73,7 @@ fn main() -> ExitCode {
     if outcome.has_failed() { ExitCode::FAILURE } else { ExitCode::SUCCESS }
 }
 
-fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
+fn run(arguments: &[String], outcome: &mut CheckOutcome) -> Result<()> {
     let (command, rest) = arguments.split_first().ok_or("call this through cargo xtask")?;
     if command == "one-review" {
         return bench::one_review(rest);
@@ -83,7 +83,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
         "joints" => return joints::run(rest),
         _ => {}
     }
-    let mut setting = Setting::from_environment()?;
+    let mut setting = CheckSetting::from_environment()?;
     match command.as_str() {
         "outside" => {
             // Scores are for the check that takes any.
@@ -107,7 +107,7 @@ fn run(arguments: &[String], outcome: &mut Outcome) -> Result<()> {
 }
 
 /// Runs the named checks, or all; one that cannot run is a failure, and the rest are run.
-fn outside(setting: &Setting, names: &[String], outcome: &mut Outcome) -> Result<()> {
+fn outside(setting: &CheckSetting, names: &[String], outcome: &mut CheckOutcome) -> Result<()> {
     if let Some(unknown) = names.iter().find(|name| !OUTSIDE.iter().any(|(known, _)| known == name)) {
         let known = OUTSIDE.map(|(name, _)| name).join(", ");
         return Err(format!("there is no outside check \"{unknown}\"; there are {known}"));

@@ -7,13 +7,13 @@ pub(crate) type Result<T> = std::result::Result<T, String>;
 
 /// Counts of checks that hold and do not hold.
 #[derive(Debug, Default)]
-pub(crate) struct Outcome {
+pub(crate) struct CheckOutcome {
     passed: u64,
     failed: u64,
     skipped: u64,
 }
 
-impl Outcome {
+impl CheckOutcome {
     /// Counts one check; says so if it does not hold.
     pub(crate) fn check(&mut self, holds: bool, sentence: &str) {
         if holds {

@@ -17,9 +17,9 @@ use arcata_testkit::Random;
 use rayon::prelude::*;
 
 use crate::laws;
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::scores;
-use crate::setting::{Setting, write};
+use crate::setting::{CheckSetting, write};
 
 /// Asks in all, and the works they are shared among.
 const ASKS: usize = 1000;
@@ -28,7 +28,7 @@ const WORKS: usize = 10;
 const STROKES: std::ops::RangeInclusive<usize> = 800..=9000;
 
 /// A bow that is asked for.
-struct Ask {
+struct PaperAsk {
     part: usize,
     /// The first note of the stroke, and of the one before it.
     spot: Spot,
@@ -47,7 +47,7 @@ struct ReadBack {
 }
 
 /// Asks, writes and reads back.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let program = std::env::var_os("ARCATA_PROGRAM")
         .map(PathBuf::from)
         .ok_or("ARCATA_PROGRAM is not set; call this through cargo xtask")?;
@@ -94,7 +94,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 }
 
 /// Ten works for strings, spread over the corpus.
-fn corpus(setting: &Setting) -> Result<Vec<PathBuf>> {
+fn corpus(setting: &CheckSetting) -> Result<Vec<PathBuf>> {
     let profile = Profile::default();
     let mut fit: Vec<PathBuf> = laws::files(setting)?
         .into_par_iter()
@@ -122,9 +122,9 @@ fn circle(
     let asks = asks(&score, seed as u64, count);
     back.asked = asks.len();
     let addresses = Addresses::new(&score);
-    let entry = |ask: &Ask| {
+    let entry = |ask: &PaperAsk| {
         let part = addresses.part_keys()[ask.part].clone();
-        Entry::new(arcata_layer::Place { part, spot: ask.spot.clone() }, ask.mark.clone())
+        Entry::new(arcata_layer::Address { part, spot: ask.spot.clone() }, ask.mark.clone())
     };
     let mut layer = Layer {
         parts: addresses.part_keys().to_vec(),
@@ -165,7 +165,7 @@ fn circle(
     let by_part: BTreeSet<usize> = asks.iter().map(|ask| ask.part).collect();
     for part in by_part {
         let file = part_file(&parts, part)?;
-        let own: Vec<&Ask> = asks.iter().filter(|ask| ask.part == part).collect();
+        let own: Vec<&PaperAsk> = asks.iter().filter(|ask| ask.part == part).collect();
         let found = read_back(&file, own, |_| 0, back)?;
         back.in_parts += found;
     }
@@ -202,7 +202,7 @@ fn part_file(folder: &Path, part: usize) -> Result<PathBuf> {
 }
 
 /// Asks on strokes that do not touch each other, so that no two contradict; one in three asks is a row of two hooks.
-fn asks(score: &Score, seed: u64, count: usize) -> Vec<Ask> {
+fn asks(score: &Score, seed: u64, count: usize) -> Vec<PaperAsk> {
     let profile = Profile::default();
     let addresses = Addresses::new(score);
     let mut random = Random::new(seed.wrapping_add(0x0b0e));
@@ -247,7 +247,7 @@ fn asks(score: &Score, seed: u64, count: usize) -> Vec<Ask> {
                 (_, _) => Mark::of(way.unwrap_or(BowDirection::Down)),
             };
             let before = head.filter(|_| mark.follows()).and_then(spot);
-            made.push(Ask { part: of.part, spot: place, before, mark });
+            made.push(PaperAsk { part: of.part, spot: place, before, mark });
         }
         taken.extend(touched);
         asks.extend(made);
@@ -259,7 +259,7 @@ fn asks(score: &Score, seed: u64, count: usize) -> Vec<Ask> {
 /// How many of the asks a written file bears out.
 fn read_back<'a>(
     path: &Path,
-    asks: impl IntoIterator<Item = &'a Ask>,
+    asks: impl IntoIterator<Item = &'a PaperAsk>,
     part_of: impl Fn(usize) -> usize,
     back: &mut ReadBack,
 ) -> Result<usize> {

@@ -10,10 +10,10 @@ use std::path::{Path, PathBuf};
 
 use arcata_xml::{Document, Element, Tag};
 
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::program;
 use crate::scores;
-use crate::setting::{Setting, read_text};
+use crate::setting::{CheckSetting, read_text};
 
 /// Lines of music on a page, and by how much the count of pages may differ, percent.
 const LINES: usize = 10;
@@ -35,7 +35,7 @@ const UNDER: [&str; 3] = ["system", "music", "measure"];
 
 /// One part.
 #[derive(Debug, Default)]
-struct Row {
+struct PartFigures {
     work: String,
     name: String,
     folder: PathBuf,
@@ -44,35 +44,35 @@ struct Row {
     rushed: usize,
     millis: u128,
     touching: Vec<String>,
-    notes: Count,
-    slurs: Count,
-    bows: Count,
+    notes: PartCount,
+    slurs: PartCount,
+    bows: PartCount,
     pdf_pages: usize,
 }
 
 /// What the part's file has, and what its pages show.
 #[derive(Clone, Copy, Debug, Default)]
-struct Count {
+struct PartCount {
     written: usize,
     drawn: usize,
     /// Of what is not counted as written: hidden notes, slurs with one end. They may be drawn.
     more: usize,
 }
 
-impl Count {
+impl PartCount {
     fn is_whole(self) -> bool {
         (self.written..=self.written + self.more).contains(&self.drawn)
     }
 }
 
-impl Row {
+impl PartFigures {
     fn lines(&self) -> usize {
         self.systems.iter().sum()
     }
 }
 
 /// The command: `parts FILES`.
-pub(crate) fn run(setting: &Setting, files: &[String], outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn run(setting: &CheckSetting, files: &[String], outcome: &mut CheckOutcome) -> Result<()> {
     if files.is_empty() {
         return Err("parts FILES: the works whose parts are looked at are wanted".to_owned());
     }
@@ -98,18 +98,18 @@ pub(crate) fn run(setting: &Setting, files: &[String], outcome: &mut Outcome) ->
     Ok(())
 }
 
-fn made(program: &Path, folder: &Path, file: &str) -> Result<Vec<Row>> {
+fn made(program: &Path, folder: &Path, file: &str) -> Result<Vec<PartFigures>> {
     program::said(program, folder, &format!("{file}\n"), row).map_err(|why| format!("{file}: {why}"))
 }
 
-fn row(line: &str) -> Result<Row> {
+fn row(line: &str) -> Result<PartFigures> {
     let fields: Vec<&str> = line.split('\t').collect();
     let [work, name, folder, systems, turned, rushed, _, millis] = fields[..] else {
         return Err(format!("the line of a part is not understood: {line}"));
     };
     let number = |text: &str| text.parse::<usize>().map_err(|problem| format!("{text}: {problem}"));
     let work = Path::new(work).file_stem().unwrap_or_default().to_string_lossy().into_owned();
-    Ok(Row {
+    Ok(PartFigures {
         work,
         name: name.to_owned(),
         folder: folder.into(),
@@ -117,12 +117,12 @@ fn row(line: &str) -> Result<Row> {
         turned: number(turned)?,
         rushed: number(rushed)?,
         millis: millis.parse().map_err(|problem| format!("{millis}: {problem}"))?,
-        ..Row::default()
+        ..PartFigures::default()
     })
 }
 
 /// Looks at the files of a part.
-fn look(row: &mut Row) -> Result<()> {
+fn look(row: &mut PartFigures) -> Result<()> {
     for page in 1..=row.systems.len() {
         let svg = read_text(&row.folder.join(format!("{page:03}.svg")))?;
         row.notes.drawn += svg.matches(r#" class="note""#).count();
@@ -162,24 +162,24 @@ fn hidden(document: &Document) -> usize {
 }
 
 /// A mark on a page, mm.
-struct Mark<'a> {
+struct PageMark<'a> {
     sign: usize,
     kind: &'a str,
     area: [f64; 4],
 }
 
-fn marks(text: &str) -> Result<Vec<Mark<'_>>> {
-    let mark = |line| -> Option<Mark<'_>> {
+fn marks(text: &str) -> Result<Vec<PageMark<'_>>> {
+    let mark = |line| -> Option<PageMark<'_>> {
         let mut fields = str::split(line, '\t');
         let (sign, kind) = (fields.next()?.parse().ok()?, fields.next()?);
         let mut number = || fields.next()?.parse().ok();
-        Some(Mark { sign, kind, area: [number()?, number()?, number()?, number()?] })
+        Some(PageMark { sign, kind, area: [number()?, number()?, number()?, number()?] })
     };
     text.lines().map(|line| mark(line).ok_or(format!("a mark is not understood: {line}"))).collect()
 }
 
 /// Pairs of signs, of which one at least is a word, that lie over each other: one sentence for each pair.
-fn touching(marks: &[Mark<'_>]) -> Vec<String> {
+fn touching(marks: &[PageMark<'_>]) -> Vec<String> {
     let mut found: Vec<(usize, usize, String)> = Vec::new();
     for word in marks.iter().filter(|mark| WORDS.contains(&mark.kind)) {
         for other in marks {
@@ -209,18 +209,18 @@ fn touch(one: [f64; 4], other: [f64; 4]) -> bool {
     over(0, 2) > HAIR && over(1, 3) > HAIR
 }
 
-fn works(rows: &[Row]) -> impl Iterator<Item = &[Row]> {
+fn works(rows: &[PartFigures]) -> impl Iterator<Item = &[PartFigures]> {
     rows.chunk_by(|one, other| one.work == other.work)
 }
 
-fn table(rows: &[Row]) {
+fn table(rows: &[PartFigures]) {
     println!(
         "| work | part | pages ({LINES} lines each: ± {LEEWAY} %) | lines | turns too quick (<= 1 in {TURNS}) | touching (0) | \
          notes | slurs | bow marks | time |"
     );
     println!("|---|---|---|---|---|---|---|---|---|---|");
     for row in rows {
-        let count = |count: Count| {
+        let count = |count: PartCount| {
             if count.is_whole() {
                 format!("{}", count.drawn)
             } else {
@@ -250,7 +250,7 @@ fn table(rows: &[Row]) {
 }
 
 /// What holds for a work and its parts.
-fn judge(work: &[Row], outcome: &mut Outcome) {
+fn judge(work: &[PartFigures], outcome: &mut CheckOutcome) {
     for row in work {
         let place = format!("{}, {}", row.work, row.name);
         let first: Vec<&str> = row.touching.iter().take(5).map(String::as_str).collect();
@@ -275,8 +275,8 @@ fn judge(work: &[Row], outcome: &mut Outcome) {
 }
 
 /// What holds for all parts together.
-fn sums(rows: &[Row], outcome: &mut Outcome) {
-    let sum = |count: fn(&Row) -> usize| rows.iter().map(count).sum::<usize>();
+fn sums(rows: &[PartFigures], outcome: &mut CheckOutcome) {
+    let sum = |count: fn(&PartFigures) -> usize| rows.iter().map(count).sum::<usize>();
     let (pages, wanted) = (sum(|row| row.systems.len()), sum(|row| row.lines().div_ceil(LINES)));
     let (turns, rushed) = (sum(|row| row.turned + row.rushed), sum(|row| row.rushed));
     println!("\n| over all parts | measured | target |");

@@ -9,10 +9,10 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use crate::laws;
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::program;
 use crate::reader;
-use crate::setting::{Setting, write};
+use crate::setting::{CheckSetting, write};
 
 /// A slice of four bars of a quartet is engraved in so many milliseconds, as half of them are at least.
 const MEDIAN: f64 = 30.0;
@@ -23,7 +23,7 @@ const LEEWAY: f64 = 3.0;
 const SCORES: usize = 180;
 
 /// One line of what the example prints.
-struct Row {
+struct PrintedLine {
     kind: String,
     millis: f64,
     notes: usize,
@@ -35,7 +35,7 @@ struct Row {
 }
 
 /// Asks everything.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let program =
         std::env::var_os("ARCATA_SLICES").ok_or("ARCATA_SLICES is not set; call this through cargo xtask")?;
     let folder = setting.scratch("pictures")?;
@@ -73,7 +73,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 }
 
 /// Scores with bowed strings, as many from each end of the corpus.
-fn scores(setting: &Setting) -> Result<Vec<PathBuf>> {
+fn scores(setting: &CheckSetting) -> Result<Vec<PathBuf>> {
     let mut paths = BTreeSet::new();
     for entry in reader::dump(setting)? {
         paths.insert(PathBuf::from(entry["path"].as_str().ok_or("the dump has an entry without a path")?));
@@ -84,19 +84,19 @@ fn scores(setting: &Setting) -> Result<Vec<PathBuf>> {
     Ok(paths.into_iter().step_by(step).collect())
 }
 
-fn rows(program: &Path, folder: &Path, scores: &[PathBuf]) -> Result<Vec<Row>> {
+fn rows(program: &Path, folder: &Path, scores: &[PathBuf]) -> Result<Vec<PrintedLine>> {
     let list: String = scores.iter().map(|path| format!("{}\n", path.display())).collect();
     write(&folder.join("scores.txt"), &list)?;
     program::said(program, folder, &list, row)
 }
 
-fn row(line: &str) -> Result<Row> {
+fn row(line: &str) -> Result<PrintedLine> {
     let fields: Vec<&str> = line.split('\t').collect();
     let [kind, micros, notes, lost, outside, score, written, remark] = fields[..] else {
         return Err(format!("the engraver's line is not understood: {line}"));
     };
     let number = |text: &str| text.parse::<usize>().map_err(|problem| format!("{text}: {problem}"));
-    Ok(Row {
+    Ok(PrintedLine {
         kind: kind.to_owned(),
         millis: micros.parse::<f64>().map_err(|problem| format!("{micros}: {problem}"))? / 1000.0,
         notes: number(notes)?,

@@ -19,7 +19,7 @@ use crate::setting::read_array;
 pub(crate) const PLACES: [&str; 4] = ["downbeat", "mid-bar", "other beat", "off the beat"];
 
 /// One piece: its line, and for every stroke what the player did.
-pub(crate) struct Piece {
+pub(crate) struct PlayedPiece {
     pub(crate) file: String,
     pub(crate) line: Line,
     /// For each stroke of the player the one of the line that begins with it. The line may have more: a bow
@@ -31,7 +31,7 @@ pub(crate) struct Piece {
     pub(crate) after_silence: Vec<bool>,
 }
 
-impl Piece {
+impl PlayedPiece {
     /// What is known of each stroke of the line.
     pub(crate) fn known(&self) -> Vec<Option<BowDirection>> {
         let mut known = vec![None; self.line.strokes.len()];
@@ -44,7 +44,7 @@ impl Piece {
 
 /// What a bowing of a piece, or of several, comes to.
 #[derive(Clone, Copy, Debug, Default)]
-pub(crate) struct Played {
+pub(crate) struct PlayedFigures {
     pub(crate) agreed: usize,
     pub(crate) strokes: usize,
     /// Agreement of each piece in millionths, added up.
@@ -56,8 +56,8 @@ pub(crate) struct Played {
     joints: usize,
 }
 
-impl Played {
-    pub(crate) fn of(piece: &Piece, directions: &[BowDirection]) -> Self {
+impl PlayedFigures {
+    pub(crate) fn of(piece: &PlayedPiece, directions: &[BowDirection]) -> Self {
         let mut played = Self { pieces: 1, ..Self::default() };
         for (index, (bow, stroke)) in piece.bows.iter().zip(&piece.strokes).enumerate() {
             let planned = directions[*stroke];
@@ -101,7 +101,7 @@ fn percent(part: usize, of: usize) -> f64 {
     part as f64 * 100.0 / of.max(1) as f64
 }
 
-impl fmt::Display for Played {
+impl fmt::Display for PlayedFigures {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         let (strokes, pieces) = self.shares();
         write!(out, "{strokes:6.2} {pieces:6.2} {:8.2}   ", percent(self.one_way, self.joints))?;
@@ -113,12 +113,12 @@ impl fmt::Display for Played {
 }
 
 /// Reads the pieces of a folder.
-pub(crate) fn load(folder: &Path, profile: &Profile) -> Result<Vec<Piece>> {
+pub(crate) fn load(folder: &Path, profile: &Profile) -> Result<Vec<PlayedPiece>> {
     let index = read_array(&folder.join("strokes.json"))?;
     index.par_iter().map(|entry| piece(folder, entry, profile)).collect()
 }
 
-fn piece(folder: &Path, entry: &Value, profile: &Profile) -> Result<Piece> {
+fn piece(folder: &Path, entry: &Value, profile: &Profile) -> Result<PlayedPiece> {
     let file = entry["file"].as_str().ok_or("strokes.json: an entry without a file")?.to_owned();
     let opened = scores::open(&folder.join(&file))?;
     let score = arcata_score::read(opened.document());
@@ -141,7 +141,7 @@ fn piece(folder: &Path, entry: &Value, profile: &Profile) -> Result<Piece> {
         let place = PLACES.iter().position(|place| stroke["place"] == **place);
         place.ok_or(format!("{file}: a place that is not known"))
     };
-    Ok(Piece {
+    Ok(PlayedPiece {
         bows: told.iter().map(bow).collect::<Result<_>>()?,
         places: told.iter().map(place).collect::<Result<_>>()?,
         after_silence: told.iter().map(|stroke| stroke["after_silence"] == true).collect(),
@@ -161,7 +161,7 @@ fn begins(score: &Score, line: &Line) -> Vec<usize> {
 }
 
 /// What the planner does with a piece.
-pub(crate) fn planned(piece: &Piece, profile: &Profile) -> Vec<BowDirection> {
+pub(crate) fn planned(piece: &PlayedPiece, profile: &Profile) -> Vec<BowDirection> {
     let settings = scores::blind(&piece.line, profile);
     plan(&piece.line, &settings).strokes.iter().map(|stroke| stroke.direction).collect()
 }
@@ -170,7 +170,7 @@ pub(crate) fn planned(piece: &Piece, profile: &Profile) -> Vec<BowDirection> {
 /// said, added up.
 type Tens = [(usize, usize, usize); 11];
 
-fn reliability(piece: &Piece, profile: &Profile) -> Tens {
+fn reliability(piece: &PlayedPiece, profile: &Profile) -> Tens {
     let settings = scores::blind(&piece.line, profile);
     let planned = plan(&piece.line, &settings);
     let said = sureness(&piece.line, &settings, &planned);
@@ -189,7 +189,7 @@ fn reliability(piece: &Piece, profile: &Profile) -> Tens {
 /// from.
 const STEPS: [u32; 8] = [0, 4_500, 5_500, 6_500, 8_000, 9_900, 9_970, 9_999];
 
-fn report_chances(pieces: &[Piece], profile: &Profile) {
+fn report_chances(pieces: &[PlayedPiece], profile: &Profile) {
     let mut steps = [(0, 0); STEPS.len()];
     for piece in pieces {
         let settings = scores::blind(&piece.line, profile);
@@ -212,7 +212,7 @@ fn report_chances(pieces: &[Piece], profile: &Profile) {
     }
 }
 
-fn report_reliability(pieces: &[Piece], profile: &Profile) {
+fn report_reliability(pieces: &[PlayedPiece], profile: &Profile) {
     let each: Vec<Tens> = pieces.iter().map(|piece| reliability(piece, profile)).collect();
     let of = |ten: usize, pieces: &mut dyn Iterator<Item = &Tens>| {
         pieces.fold((0, 0, 0), |sum, tens| (sum.0 + tens[ten].0, sum.1 + tens[ten].1, sum.2 + tens[ten].2))
@@ -253,7 +253,7 @@ fn report_reliability(pieces: &[Piece], profile: &Profile) {
 
 /// A piece bar by bar: offset of each stroke in whole notes, `~` where it is slurred, the planned direction, its link where the
 /// bow does not just change, `!` where the player went the other way, `?` where the table tells nothing.
-fn by_bars(piece: &Piece, profile: &Profile) -> String {
+fn by_bars(piece: &PlayedPiece, profile: &Profile) -> String {
     let settings = scores::blind(&piece.line, profile);
     let planned = plan(&piece.line, &settings);
     let mut text = String::new();
@@ -307,21 +307,22 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     println!();
     for style in Style::ALL {
         let styled = scores::priced(Profile::default().in_style(style), prices)?;
-        let reached = pieces.iter().map(|piece| Played::of(piece, &planned(piece, &styled)));
-        println!("{:24} {}", style.name(), reached.fold(Played::default(), Played::plus));
+        let reached = pieces.iter().map(|piece| PlayedFigures::of(piece, &planned(piece, &styled)));
+        println!("{:24} {}", style.name(), reached.fold(PlayedFigures::default(), PlayedFigures::plus));
     }
-    let plain = pieces.iter().map(|piece| Played::of(piece, &as_it_comes(&piece.line)));
-    println!("{:24} {}", "as it comes", plain.fold(Played::default(), Played::plus));
+    let plain = pieces.iter().map(|piece| PlayedFigures::of(piece, &as_it_comes(&piece.line)));
+    println!("{:24} {}", "as it comes", plain.fold(PlayedFigures::default(), PlayedFigures::plus));
     println!("\npiece by piece, concert");
     for piece in &pieces {
-        println!("{:24} {}", piece.file, Played::of(piece, &planned(piece, &profile)));
+        println!("{:24} {}", piece.file, PlayedFigures::of(piece, &planned(piece, &profile)));
     }
     println!("\nhow sure the plan is, concert");
     report_chances(&pieces, &profile);
     report_reliability(&pieces, &profile);
     println!("\n\"one way\": two strokes in one direction without a silence, in 100 joints without one");
-    let rested =
-        |piece: &Piece| piece.line.strokes.iter().filter(|stroke| stroke.join != Join::Continues).count();
+    let rested = |piece: &PlayedPiece| {
+        piece.line.strokes.iter().filter(|stroke| stroke.join != Join::Continues).count()
+    };
     let silences: usize = pieces.iter().map(rested).sum();
     println!("{} pieces; our reading has {silences} strokes that begin after a silence", pieces.len());
     Ok(())

@@ -11,13 +11,13 @@ use arcata_xml::{Document, Edit, EditList, Limits};
 use crate::outcome::Result;
 
 /// A score that is read and planned.
-pub(crate) struct Desk {
+pub(crate) struct PlannedScore {
     snapshot: Snapshot,
     /// Parts in files of their own.
     beside: Vec<Beside>,
 }
 
-impl Desk {
+impl PlannedScore {
     /// Reads MusicXML and plans its bowed parts, those of one rhythm alike.
     pub(crate) fn new(document: Document, profile: &Profile) -> Result<Self> {
         Self::planned(document, Config::of(profile.clone()))

@@ -8,13 +8,13 @@ use arcata_testkit::Published;
 use rayon::prelude::*;
 
 use crate::laws;
-use crate::outcome::{Outcome, Result};
-use crate::setting::{Setting, read_text};
+use crate::outcome::{CheckOutcome, Result};
+use crate::setting::{CheckSetting, read_text};
 
 /// The commands, with what they are asked besides.
 const COMMANDS: [(&str, &[&str]); 3] = [("review", &[]), ("plan", &["--sure"]), ("marks", &[])];
 
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let program = std::env::var_os("ARCATA_PROGRAM")
         .map(PathBuf::from)
         .ok_or("ARCATA_PROGRAM is not set; call this through cargo xtask")?;

@@ -10,7 +10,7 @@ use serde_json::Value;
 use crate::outcome::Result;
 
 /// Where the checks find what they need.
-pub(crate) struct Setting {
+pub(crate) struct CheckSetting {
     /// The checkout.
     pub(crate) root: PathBuf,
     cache: PathBuf,
@@ -19,7 +19,7 @@ pub(crate) struct Setting {
     pub(crate) given: Vec<PathBuf>,
 }
 
-impl Setting {
+impl CheckSetting {
     pub(crate) fn from_environment() -> Result<Self> {
         let folder = |name: &str| {
             env::var_os(name)

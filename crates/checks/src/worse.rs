@@ -6,12 +6,12 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use arcata_bow::Profile;
-use arcata_review::{Finding, FindingPlace, Places, Proposal, ReviewSettings};
+use arcata_review::{AtOnePlace, Finding, FindingPlace, Proposal, ReviewSettings};
 use rayon::prelude::*;
 
-use crate::outcome::{Outcome, Result};
-use crate::reviewing::Desk;
-use crate::setting::{Setting, write};
+use crate::outcome::{CheckOutcome, Result};
+use crate::reviewing::PlannedScore;
+use crate::setting::{CheckSetting, write};
 use crate::{alarms, laws, scores};
 
 /// Bars around a place in which nothing as bad may come.
@@ -26,7 +26,7 @@ const VALIDATED: usize = 5;
 
 /// Every rule for itself, so that it is known whose proposal is made.
 fn apart() -> ReviewSettings {
-    ReviewSettings { places: Places::Apart, ..ReviewSettings::default() }
+    ReviewSettings { places: AtOnePlace::Apart, ..ReviewSettings::default() }
 }
 
 /// What became of a proposal.
@@ -41,7 +41,7 @@ struct Tried {
 }
 
 /// Asks everything.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let folder = setting.scratch("worse")?;
     let works = alarms::works(setting)?;
     let tried: Vec<Result<Vec<Tried>>> =
@@ -74,7 +74,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 }
 
 /// The same for files that the user names: a report.
-pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
+pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
     let folder = setting.scratch("worse")?;
     let tried: Vec<Result<Vec<Tried>>> = arguments
         .par_iter()
@@ -99,7 +99,7 @@ pub(crate) fn run(setting: &Setting, arguments: &[String]) -> Result<()> {
 }
 
 fn of_work(path: &Path, folder: &Path, number: usize) -> Result<Vec<Tried>> {
-    let desk = Desk::apart(scores::document(path)?, &Profile::default())?;
+    let desk = PlannedScore::apart(scores::document(path)?, &Profile::default())?;
     let all = desk.findings(&apart());
     let mut seen: BTreeMap<&str, usize> = BTreeMap::new();
     let mut tried = Vec::new();
@@ -126,11 +126,11 @@ fn of_work(path: &Path, folder: &Path, number: usize) -> Result<Vec<Tried>> {
 
 fn made(
     path: &Path,
-    desk: &Desk,
+    desk: &PlannedScore,
     all: &[Finding],
     finding: &Finding,
     proposal: &Proposal,
-) -> Result<(Tried, Desk)> {
+) -> Result<(Tried, PlannedScore)> {
     let said = format!(
         "{}: {} {}, bar {}: {}",
         path.file_stem().unwrap_or_default().to_string_lossy(),

@@ -79,7 +79,7 @@ pub(crate) enum Command {
 
 /// What all commands ask.
 #[derive(Debug, Args)]
-pub(crate) struct Shared {
+pub(crate) struct SharedArguments {
     /// MusicXML files (.musicxml, .xml, .mxl), or folders of them
     #[arg(required = true, value_name = "SCORE")]
     pub(crate) scores: Vec<PathBuf>,
@@ -172,7 +172,7 @@ pub(crate) enum PlanFormat {
 #[derive(Debug, Args)]
 pub(crate) struct ReviewArguments {
     #[command(flatten)]
-    pub(crate) shared: Shared,
+    pub(crate) shared: SharedArguments,
     /// Text for people; html for a page with engraved music, which goes to --out; json or csv for programs
     #[arg(long, value_enum, default_value_t = ReviewFormat::Text)]
     pub(crate) format: ReviewFormat,
@@ -222,7 +222,7 @@ pub(crate) enum Weight {
 #[derive(Debug, Args)]
 pub(crate) struct PlanArguments {
     #[command(flatten)]
-    pub(crate) shared: Shared,
+    pub(crate) shared: SharedArguments,
     /// Text for people, json or csv for programs; svg, png or pdf for a picture of the music with the bow
     /// under it, which goes to --out
     #[arg(long, value_enum, default_value_t = PlanFormat::Text)]
@@ -251,7 +251,7 @@ pub(crate) struct PlanArguments {
     /// Write the score itself to --out, with the plan's down- and up-bows added: on every stroke, or
     /// only where players bowing as it comes would go wrong
     #[arg(long, value_enum, requires = "out")]
-    pub(crate) marks: Option<Marks>,
+    pub(crate) marks: Option<MarksArgument>,
     /// What text and csv show; json holds both
     #[arg(long, value_enum, default_value_t = Table::Strokes)]
     pub(crate) table: Table,
@@ -264,7 +264,7 @@ pub(crate) struct PlanArguments {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum Marks {
+pub(crate) enum MarksArgument {
     All,
     Least,
 }
@@ -272,7 +272,7 @@ pub(crate) enum Marks {
 #[derive(Debug, Args)]
 pub(crate) struct MarksArguments {
     #[command(flatten)]
-    pub(crate) shared: Shared,
+    pub(crate) shared: SharedArguments,
     /// Text for people, json or csv for programs
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(crate) format: Format,

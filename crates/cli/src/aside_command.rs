@@ -9,7 +9,7 @@ use arcata_score::places::{self, BarName, Passage, Within};
 use arcata_score::{Movement, Score, Slur, SlurTold};
 use clap::{Args, ValueEnum};
 
-use crate::args::{PlayerArguments, Shared};
+use crate::args::{PlayerArguments, SharedArguments};
 use crate::failure::Failure;
 use crate::{aside_file, bars, files, studio};
 
@@ -27,7 +27,7 @@ pub(crate) struct AsideArguments {
     /// Say what the slurs are that begin there, instead of setting findings aside: phrase marks, which leave the
     /// bow free, or bows
     #[arg(long, value_enum, value_name = "WHAT", conflicts_with = "rule", requires = "bars")]
-    pub(crate) slur: Option<SlurIs>,
+    pub(crate) slur: Option<SlurIsArgument>,
     /// The part or section, by its full name or abbreviation
     #[arg(long, value_name = "PART")]
     pub(crate) part: Option<String>,
@@ -48,7 +48,7 @@ pub(crate) struct AsideArguments {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum SlurIs {
+pub(crate) enum SlurIsArgument {
     Phrase,
     Bow,
 }
@@ -58,7 +58,7 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
     let score = studio::open_score(&arguments.score)?.score;
     let entry = in_one_movement(&score, entry(arguments, &score)?)?;
     let slurs = arguments.slur.map(|is| SlurEntry {
-        told: if is == SlurIs::Phrase { SlurTold::Phrase } else { SlurTold::Bow },
+        told: if is == SlurIsArgument::Phrase { SlurTold::Phrase } else { SlurTold::Bow },
         part: entry.part.clone(),
         bars: entry.bars.clone(),
         beat: entry.beat,
@@ -92,7 +92,7 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
     }
     if slurs.is_some() {
         let many = if held == 1 { "1 slur is".to_owned() } else { format!("{held} slurs are") };
-        let told = if arguments.slur == Some(SlurIs::Phrase) { "phrase marks" } else { "bows" };
+        let told = if arguments.slur == Some(SlurIsArgument::Phrase) { "phrase marks" } else { "bows" };
         files::say(&format!("{many} taken as {told} from now on, by {}\n", path.display()));
         return Ok(ExitCode::SUCCESS);
     }
@@ -202,7 +202,7 @@ fn slurs_held(arguments: &AsideArguments, entry: &SlurEntry) -> Result<usize, Fa
 
 /// How many places of the score the entry holds now.
 fn held(arguments: &AsideArguments, entry: &AsideEntry) -> Result<usize, Failure> {
-    let shared = Shared {
+    let shared = SharedArguments {
         scores: vec![arguments.score.clone()],
         part: Vec::new(),
         bars: None,

@@ -5,7 +5,9 @@ use std::process::ExitCode;
 
 use arcata_analysis::Config;
 use arcata_bow::Profile;
-use arcata_habits::{Foreseen, Habits, LEAST_STROKES, Marked, Outcome, Refusal, account, learn, moved};
+use arcata_habits::{
+    Foreseen, Habits, LEAST_STROKES, LearningOutcome, Marked, Refusal, account, learn, moved,
+};
 use arcata_layer::Trust;
 use arcata_xml::EditList;
 use clap::{Args, Subcommand};
@@ -93,8 +95,8 @@ fn learned(arguments: &LearnArguments) -> Result<ExitCode, Failure> {
     let marked = marked.concat();
     let outcome = learn(&marked, &profile).map_err(|why| Failure::NoHabits { why })?;
     match outcome {
-        Outcome::Refused(refusal) => Err(Failure::NoHabits { why: refused(&refusal) }),
-        Outcome::Learned(habits) => {
+        LearningOutcome::Refused(refusal) => Err(Failure::NoHabits { why: refused(&refusal) }),
+        LearningOutcome::Learned(habits) => {
             arcata_files::write_whole(&arguments.out, habits.text().as_bytes())?;
             let mut text = said(&habits, &profile);
             text += &format!("Written to {}. Bow with --habits.\n", arguments.out.display());

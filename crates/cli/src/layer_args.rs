@@ -58,7 +58,7 @@ pub(crate) struct LiftArguments {
     pub(crate) out: PathBuf,
     /// What to lift; down- and up-bows unless said
     #[arg(long = "kind", value_enum, value_name = "KIND")]
-    pub(crate) kinds: Vec<Kind>,
+    pub(crate) kinds: Vec<KindArgument>,
     /// Only from this part: its name, the beginning of it, or its number in the score
     #[arg(long, value_name = "PART")]
     pub(crate) part: Vec<String>,
@@ -77,7 +77,7 @@ pub(crate) struct LiftArguments {
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum Kind {
+pub(crate) enum KindArgument {
     /// Down- and up-bows
     Bows,
     /// Words about the bow

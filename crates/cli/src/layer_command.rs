@@ -5,15 +5,15 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use arcata_layer::{
-    Addresses, Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Place, Trust,
+    Address, Addresses, Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Trust,
 };
 use arcata_score::{Score, places};
 use arcata_xml::{Document, Limits, ScoreFile};
 
 use crate::failure::Failure;
 use crate::layer_args::{
-    ApplyArguments, CheckArguments, CompareArguments, Kind, LayerArguments, LayerCommand, LiftArguments,
-    MergeArguments,
+    ApplyArguments, CheckArguments, CompareArguments, KindArgument, LayerArguments, LayerCommand,
+    LiftArguments, MergeArguments,
 };
 use crate::score_file::ScoreTarget;
 use crate::{bars, files, layer_carry, layer_enter, layer_list, layer_sheet, layer_spread, studio};
@@ -129,12 +129,12 @@ fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
     Ok(exit(lifted.staying.is_empty()))
 }
 
-fn kind(kind: &Kind) -> LiftKind {
+fn kind(kind: &KindArgument) -> LiftKind {
     match kind {
-        Kind::Bows => LiftKind::Bows,
-        Kind::Words => LiftKind::Words,
-        Kind::Lifts => LiftKind::Lifts,
-        Kind::Slurs => LiftKind::Slurs,
+        KindArgument::Bows => LiftKind::Bows,
+        KindArgument::Words => LiftKind::Words,
+        KindArgument::Lifts => LiftKind::Lifts,
+        KindArgument::Slurs => LiftKind::Slurs,
     }
 }
 
@@ -236,7 +236,7 @@ fn run_compare(arguments: &CompareArguments) -> Result<ExitCode, Failure> {
 }
 
 /// A place, by bar and beat where the score is known.
-fn place_said(place: &Place, addresses: Option<&Addresses<'_>>) -> String {
+fn place_said(place: &Address, addresses: Option<&Addresses<'_>>) -> String {
     addresses.map_or_else(|| place.to_string(), |addresses| addresses.said(place))
 }
 

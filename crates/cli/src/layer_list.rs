@@ -9,7 +9,7 @@ use clap::Args;
 use crate::args::Format;
 use crate::failure::Failure;
 use crate::files;
-use crate::library::{self, Asked};
+use crate::library::{self, LibraryQuery};
 
 #[derive(Debug, Args)]
 pub(crate) struct ListArguments {
@@ -34,7 +34,7 @@ pub(crate) struct ListArguments {
 }
 
 pub(crate) fn run(arguments: &ListArguments) -> Result<ExitCode, Failure> {
-    let asked = Asked {
+    let asked = LibraryQuery {
         work: arguments.work.clone(),
         owner: arguments.owner.clone(),
         ensemble: arguments.ensemble.clone(),

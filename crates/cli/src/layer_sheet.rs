@@ -8,7 +8,7 @@ use arcata_analysis::{Config, Source};
 use arcata_layer::identity::{self, Kinship};
 use arcata_layer::{Addresses, Layer, Trust, shorthand, wipe};
 use arcata_report::sheet::{
-    CopyingSettings, PageEnd, Paper, SYMPHONY_STANDS, SheetInput, SheetView, marks_that_come_anyway,
+    CopyingSettings, Paper, SYMPHONY_STANDS, SheetEnd, SheetInput, SheetView, marks_that_come_anyway,
     sheet_html, sheet_pdf, sheet_text,
 };
 use arcata_score::{Instrument, NoteId, Score};
@@ -117,8 +117,8 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         }
         SheetFormat::Text => {
             let (page, end) = match &arguments.out {
-                Some(_) => (files::plain_page(), PageEnd::FormFeed),
-                None => (files::page(), PageEnd::EmptyLine),
+                Some(_) => (files::plain_page(), SheetEnd::FormFeed),
+                None => (files::page(), SheetEnd::EmptyLine),
             };
             files::bar_word().said(&sheet_text(&view, page, end)).into_owned().into_bytes()
         }

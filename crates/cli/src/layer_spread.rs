@@ -4,7 +4,7 @@ use std::process::ExitCode;
 
 use arcata_analysis::Config;
 use arcata_bow::together::groups;
-use arcata_layer::{Addresses, GoingTogether, LowStrings, Reach, SpreadChoice};
+use arcata_layer::{Addresses, GoingTogether, LowStrings, SpreadChoice, SpreadReach};
 use arcata_score::Score;
 
 use crate::failure::Failure;
@@ -23,7 +23,7 @@ pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
         from,
         bars: arguments.bars.as_deref().map(|text| bars::bars(&score, Some(text), None)).transpose()?,
         to: if arguments.to.is_empty() { None } else { Some(bars::parts(&score, &arguments.to)?) },
-        reach: if arguments.passages { Reach::EveryPassage } else { Reach::SameBars },
+        reach: if arguments.passages { SpreadReach::EveryPassage } else { SpreadReach::SameBars },
         low_strings: if arguments.mirror_low { LowStrings::Mirrored } else { LowStrings::Same },
         together: going_together(&score)?,
     };

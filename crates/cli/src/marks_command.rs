@@ -15,7 +15,7 @@ use arcata_score::NoteId;
 use crate::args::{Format, MarksArguments, Surplus};
 use crate::failure::Failure;
 use crate::score_file::ScoreTarget;
-use crate::studio::Desk;
+use crate::studio::StudioScore;
 use crate::{bars, files, studio};
 
 pub(crate) fn run(arguments: &MarksArguments) -> Result<ExitCode, Failure> {
@@ -64,7 +64,7 @@ fn look(
     score: &Path,
     arguments: &MarksArguments,
     player: &Player,
-) -> Result<(Desk, Vec<AuditedMark>), Failure> {
+) -> Result<(StudioScore, Vec<AuditedMark>), Failure> {
     let desk = studio::open(score, &arguments.shared, player, MarkReading::Law)?;
     let bars = desk.bars.clone();
     let parts = bars::parts(desk.score(), &arguments.shared.part)?;
@@ -76,7 +76,7 @@ fn look(
     Ok((desk, marks))
 }
 
-fn view(score: &Path, desk: &Desk, marks: &[AuditedMark], profile: &Profile) -> MarksView {
+fn view(score: &Path, desk: &StudioScore, marks: &[AuditedMark], profile: &Profile) -> MarksView {
     let bars = &desk.bars;
     let file = score.display().to_string();
     let lines = (desk.lines(), desk.plans());
@@ -115,7 +115,12 @@ fn is_taken(mark: &AuditedMark, take: &[Surplus]) -> bool {
 }
 
 /// Writes the score without the surplus marks, everything else byte for byte as it was.
-fn write_without(desk: &Desk, marks: &[AuditedMark], take: &[Surplus], out: &Path) -> Result<(), Failure> {
+fn write_without(
+    desk: &StudioScore,
+    marks: &[AuditedMark],
+    take: &[Surplus],
+    out: &Path,
+) -> Result<(), Failure> {
     let taken: BTreeSet<(usize, NoteId)> =
         marks.iter().filter(|mark| is_taken(mark, take)).map(|mark| (mark.part, mark.note)).collect();
     let failed = |why: String| Failure::Marks { why };

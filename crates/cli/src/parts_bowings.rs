@@ -5,7 +5,7 @@ use arcata_layer::{Trust, add_marks, remove_marks};
 use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_xml::{EditError, EditList};
 
-use crate::args::Shared;
+use crate::args::SharedArguments;
 use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
 use crate::parts_args::{Bowings, PartsArguments};
@@ -29,7 +29,7 @@ pub(crate) fn open(arguments: &PartsArguments) -> Result<BowedScore, Failure> {
 
 /// The plan's marks as edits of the score as it is.
 fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
-    let shared = Shared {
+    let shared = SharedArguments {
         scores: vec![arguments.score.clone()],
         part: Vec::new(),
         bars: None,

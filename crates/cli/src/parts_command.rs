@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::time::Instant;
 
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{BookletRequest, House, PageEndKind, SystemWide};
 use arcata_files::FileError;
@@ -26,7 +26,7 @@ struct Made {
     pdf: PathBuf,
     musicxml: PathBuf,
     /// What a page turn needs.
-    needed: Seconds,
+    needed: RealTime,
     seconds: f64,
 }
 
@@ -98,7 +98,7 @@ fn make(
         .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
     let tempo = TempoMap::new(&bowed.score, &profile, tempo);
     let wide = SystemWide::new(&bowed.document, &bowed.score);
-    let turn = Seconds::from_micros(profile.times.page_turn.value * 1000);
+    let turn = RealTime::from_micros(profile.times.page_turn.value * 1000);
     let engraver = engraving::engraver();
     let one = |(part, target): (&usize, &PathBuf)| {
         let started = Instant::now();

@@ -15,7 +15,7 @@ use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
 use arcata_score::{BowDirection, Score};
 
-use crate::args::{Marks, PlanArguments, PlanFormat, Table};
+use crate::args::{MarksArgument, PlanArguments, PlanFormat, Table};
 use crate::failure::Failure;
 use crate::score_file::ScoreTarget;
 use crate::{bars, files, plan_picture, studio, wishes};
@@ -102,7 +102,7 @@ fn view(
     for index in desk.shown.clone() {
         let (line, plan) = (&desk.lines()[index], &desk.plans()[index]);
         let settings = desk.settings(index);
-        let question = Question { arguments, score: desk.score(), bars: &bars, line, settings };
+        let question = LineQuestion { arguments, score: desk.score(), bars: &bars, line, settings };
         view.add(desk.score(), line, plan, &bars, &question.alternatives(), settings.reach);
         let Some(shown) = view.lines.last_mut() else { continue };
         if arguments.sure {
@@ -123,7 +123,7 @@ fn view(
 }
 
 /// What is asked about one line besides its plan.
-struct Question<'a> {
+struct LineQuestion<'a> {
     arguments: &'a PlanArguments,
     score: &'a Score,
     bars: &'a RangeInclusive<u32>,
@@ -136,7 +136,7 @@ const BARS_BEFORE: u32 = 7;
 /// How many ways are shown unless --alternatives says.
 const WAYS: usize = 5;
 
-impl Question<'_> {
+impl LineQuestion<'_> {
     fn strokes(&self, bars: &RangeInclusive<u32>) -> Range<usize> {
         let before = |bar: u32| self.line.strokes.partition_point(|stroke| stroke.bar < bar);
         before(*bars.start())..before(bars.end().saturating_add(1))
@@ -183,7 +183,7 @@ impl Question<'_> {
 fn write_marked(
     path: &Path,
     out: &Path,
-    kind: Marks,
+    kind: MarksArgument,
     arguments: &PlanArguments,
     player: &Player,
     marks: MarkReading,
@@ -201,8 +201,8 @@ fn write_marked(
     }
     let mut additions = Vec::new();
     let which = match kind {
-        Marks::All => PlannedMarks::All,
-        Marks::Least => PlannedMarks::Least,
+        MarksArgument::All => PlannedMarks::All,
+        MarksArgument::Least => PlannedMarks::Least,
     };
     for index in desk.shown.clone() {
         let (line, plan, reach) = (&desk.lines()[index], &desk.plans()[index], desk.settings(index).reach);

@@ -14,7 +14,7 @@ use arcata_report::{alternative_name, yardstick_words};
 
 use crate::args::{PlanArguments, PlanFormat};
 use crate::failure::Failure;
-use crate::studio::Desk;
+use crate::studio::StudioScore;
 use crate::{engraving, files, studio, wishes};
 
 /// Dots to the inch of a PNG: notes are sharp on paper and on a screen.
@@ -66,7 +66,7 @@ fn style(arguments: &PlanArguments, profile: &Profile) -> PictureStyle {
 }
 
 fn pictures(
-    desk: &Desk,
+    desk: &StudioScore,
     bars: &RangeInclusive<u32>,
     arguments: &PlanArguments,
     style: &PictureStyle,
@@ -110,7 +110,7 @@ fn pictures(
 
 /// The plan of a line and the other ways to bow it, each with a number and a sentence where there are some.
 fn lanes_of<'a>(
-    desk: &'a Desk,
+    desk: &'a StudioScore,
     index: usize,
     found: &'a [Alternative],
     how_sure: bool,
@@ -139,7 +139,7 @@ fn lanes_of<'a>(
     lanes
 }
 
-fn subtitle(desk: &Desk, bars: &RangeInclusive<u32>) -> String {
+fn subtitle(desk: &StudioScore, bars: &RangeInclusive<u32>) -> String {
     let score = desk.score();
     let bars = match (score.bar_label(*bars.start()), score.bar_label(*bars.end())) {
         (first, last) if score.movement_of(*bars.start()) != score.movement_of(*bars.end()) => {

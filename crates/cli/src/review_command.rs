@@ -15,7 +15,7 @@ use crate::args::{ReviewArguments, ReviewFormat, Weight};
 use crate::failure::Failure;
 use crate::{aside_file, bars, engraving, files, review_pages, studio};
 
-struct Reviewed {
+struct ReviewedFile {
     view: FileView,
     row: SummaryRow,
     /// The page that was written of it.
@@ -168,7 +168,7 @@ fn settings(arguments: &ReviewArguments) -> Result<ReviewSettings, Failure> {
 
 /// All files, in parallel, in the order they were named. A file that cannot be read gets its row; a
 /// wrong `--part` or `--bars` for a single score stops everything.
-fn review_all(scores: &[PathBuf], request: &Request<'_>) -> Result<Vec<Reviewed>, Failure> {
+fn review_all(scores: &[PathBuf], request: &Request<'_>) -> Result<Vec<ReviewedFile>, Failure> {
     let pages = page_paths(scores, request.arguments)?;
     if let [score] = scores {
         return match review_one(score, pages.into_iter().next().flatten(), request) {
@@ -196,7 +196,7 @@ fn review_all(scores: &[PathBuf], request: &Request<'_>) -> Result<Vec<Reviewed>
     Ok(reviewed)
 }
 
-fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Result<Reviewed, Failure> {
+fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Result<ReviewedFile, Failure> {
     let Request { arguments, player, settings, engraver } = request;
     let kept = match arguments.tell_all {
         true => None,
@@ -228,7 +228,7 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
             review_pages::page(&desk, &view, &findings, &arguments.shared, engraver, arguments.language);
         review_pages::write(out, &files::bar_word().said(&html))?;
     }
-    Ok(Reviewed { view, row, page })
+    Ok(ReviewedFile { view, row, page })
 }
 
 /// The files of the parts that stand beside a score.
@@ -241,7 +241,7 @@ fn beside(paths: &[PathBuf]) -> Result<Vec<Beside>, Failure> {
     paths.iter().map(open).collect()
 }
 
-fn row(file: &str, desk: &studio::Desk, findings: &[Finding]) -> SummaryRow {
+fn row(file: &str, desk: &studio::StudioScore, findings: &[Finding]) -> SummaryRow {
     let outcome = Outcome::Reviewed {
         title: desk.score().title.clone(),
         bars: desk.score().bars.len(),
@@ -253,9 +253,9 @@ fn row(file: &str, desk: &studio::Desk, findings: &[Finding]) -> SummaryRow {
     SummaryRow { file: file.to_owned(), outcome }
 }
 
-fn unreadable(path: &Path, why: &str) -> Reviewed {
+fn unreadable(path: &Path, why: &str) -> ReviewedFile {
     let file = path.display().to_string();
-    Reviewed {
+    ReviewedFile {
         view: FileView::unreadable(&file, why),
         row: SummaryRow { file, outcome: Outcome::Unreadable { error: why.to_owned() } },
         page: None,

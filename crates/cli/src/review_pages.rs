@@ -13,21 +13,21 @@ use arcata_report::{
 };
 use arcata_review::{Finding, rule};
 
-use crate::args::Shared;
+use crate::args::SharedArguments;
 use crate::failure::Failure;
 use crate::files;
 use crate::review_pictures::{Scenes, example};
-use crate::studio::Desk;
+use crate::studio::StudioScore;
 
 /// What every page that this program makes says of itself: only such files are written over.
 const OURS: &str = r#"<meta name="generator" content="Arcata">"#;
 
 /// The page of one score.
 pub(crate) fn page(
-    desk: &Desk,
+    desk: &StudioScore,
     view: &FileView,
     findings: &[Finding],
-    shared: &Shared,
+    shared: &SharedArguments,
     engraver: &Engraver,
     language: Language,
 ) -> String {
@@ -70,7 +70,7 @@ fn explanation(rule: &str, texts: &Texts) -> Option<RuleExplanation> {
     })
 }
 
-fn settings(shared: &Shared) -> Vec<String> {
+fn settings(shared: &SharedArguments) -> Vec<String> {
     let mut said = vec![match shared.player.style.profile.as_str() {
         "professional" => "professionals".to_owned(),
         "amateur" => "amateurs".to_owned(),

@@ -7,7 +7,7 @@ use arcata_bow::plan::Anchor;
 use arcata_bow::{Join, Line, LineOptions, Link, Plan, Profile, Reading, plan};
 use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, note_name};
 use arcata_examples::Example;
-use arcata_report::{Drawn, FindingPictures, RuleExample};
+use arcata_report::{DrawnPicture, FindingPictures, RuleExample};
 use arcata_review::Finding;
 use arcata_review::repair_words::place;
 use arcata_review::words::bow;
@@ -16,7 +16,7 @@ use arcata_xml::{Document, Limits};
 use rayon::prelude::*;
 
 use crate::review_waves::{Bars, Job, Wave, jobs, waves};
-use crate::studio::Desk;
+use crate::studio::StudioScore;
 
 /// Bars that one picture shows at most: more are too small on a phone.
 const MOST_BARS: u32 = 6;
@@ -27,7 +27,7 @@ const TOLD: usize = 24;
 
 /// What all pictures of one score share.
 pub(crate) struct Scenes<'a> {
-    desk: &'a Desk,
+    desk: &'a StudioScore,
     profile: &'a Profile,
     options: &'a LineOptions,
     engraver: &'a Engraver,
@@ -44,7 +44,7 @@ struct Staged<'a> {
 }
 
 impl<'a> Scenes<'a> {
-    pub(crate) fn new(desk: &'a Desk, engraver: &'a Engraver) -> Self {
+    pub(crate) fn new(desk: &'a StudioScore, engraver: &'a Engraver) -> Self {
         let ground = desk.snapshot().ground();
         let (profile, options) = (&ground.config.player.profile, &ground.options);
         let style = PictureStyle {
@@ -127,7 +127,7 @@ impl<'a> Scenes<'a> {
     }
 
     /// Bars in a score with proposals in it: read anew, bowed anew around the bars and as before elsewhere.
-    fn with_proposals(&self, wave: &Wave<'_>) -> Vec<((usize, usize), Option<Drawn>)> {
+    fn with_proposals(&self, wave: &Wave<'_>) -> Vec<((usize, usize), Option<DrawnPicture>)> {
         let Some((document, score)) = self.changed(wave) else { return Vec::new() };
         let reading = Reading::new(&score, self.profile, self.options);
         let near = wave.near();
@@ -185,7 +185,12 @@ impl<'a> Scenes<'a> {
         plan(line, &settings)
     }
 
-    fn drawn(&self, cutter: &Cutter<'_>, staged: &Staged<'_>, bars: &RangeInclusive<u32>) -> Option<Drawn> {
+    fn drawn(
+        &self,
+        cutter: &Cutter<'_>,
+        staged: &Staged<'_>,
+        bars: &RangeInclusive<u32>,
+    ) -> Option<DrawnPicture> {
         let hair = |line: &Line| self.profile.plan_settings(line.instrument).reach.hair;
         let lanes: Vec<LanePlan<'_>> = staged
             .bowed
@@ -209,7 +214,7 @@ impl<'a> Scenes<'a> {
         };
         let pictures = Painter::new(cutter, self.engraver, &self.style).draw(&content).ok()?;
         let picture = pictures.into_iter().next()?;
-        Some(Drawn {
+        Some(DrawnPicture {
             svg: pointed(&picture.content, &staged.about),
             width: picture.width,
             height: picture.height,
@@ -240,7 +245,7 @@ pub(crate) fn example(rule: &str, engraver: &Engraver) -> Option<RuleExample> {
     let last = u32::try_from(example.score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
     let bowed: Vec<(&Line, &Plan)> =
         example.lines.iter().zip(example.plans.iter().map(AsRef::as_ref)).collect();
-    let drawn = Drawn {
+    let drawn = DrawnPicture {
         svg: pointed(&picture.content, &BTreeSet::new()),
         width: picture.width,
         height: picture.height,

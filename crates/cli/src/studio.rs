@@ -13,7 +13,7 @@ use arcata_review::{Aside, UnusedSlurEntry};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, ScoreFile};
 
-use crate::args::{PlayerArguments, Shared, StyleArguments, Terms};
+use crate::args::{PlayerArguments, SharedArguments, StyleArguments, Terms};
 use crate::aside_file;
 use crate::bars;
 use crate::failure::Failure;
@@ -21,7 +21,7 @@ use crate::files;
 use crate::habits_command;
 
 /// A score with the plans of its lines, and what of it was asked for.
-pub(crate) struct Desk {
+pub(crate) struct StudioScore {
     snapshot: Snapshot,
     /// The bars asked for, by index.
     pub(crate) bars: RangeInclusive<u32>,
@@ -31,7 +31,7 @@ pub(crate) struct Desk {
     pub(crate) slurs_without: Vec<UnusedSlurEntry>,
 }
 
-impl Desk {
+impl StudioScore {
     pub(crate) fn file(&self) -> &ScoreFile {
         self.snapshot.ground().source.file()
     }
@@ -165,10 +165,10 @@ pub(crate) fn told(
 /// Reads a score, with what the file beside it says of its slurs, and plans its lines.
 pub(crate) fn open(
     path: &Path,
-    shared: &Shared,
+    shared: &SharedArguments,
     player: &Player,
     marks: MarkReading,
-) -> Result<Desk, Failure> {
+) -> Result<StudioScore, Failure> {
     let aside = aside_file::of(path, None)?.map(|(_, aside)| aside);
     open_told(path, shared, player, marks, aside.as_ref())
 }
@@ -176,11 +176,11 @@ pub(crate) fn open(
 /// Reads a score, with what somebody has said that its slurs are, and plans its lines.
 pub(crate) fn open_told(
     path: &Path,
-    shared: &Shared,
+    shared: &SharedArguments,
     player: &Player,
     marks: MarkReading,
     aside: Option<&Aside>,
-) -> Result<Desk, Failure> {
+) -> Result<StudioScore, Failure> {
     let mut source = open_score(path)?;
     let slurs_without = aside.map(|aside| aside.tell_slurs(&mut source.score)).unwrap_or_default();
     let score = &source.score;
@@ -200,5 +200,5 @@ pub(crate) fn open_told(
     let is_shown = |line: &Line| chosen.contains(&line.part) && movements.contains(&line.movement);
     let lines = snapshot.lines();
     let shown = (0..lines.len()).filter(|index| is_shown(&lines[*index])).collect();
-    Ok(Desk { snapshot, bars: asked, shown, slurs_without })
+    Ok(StudioScore { snapshot, bars: asked, shown, slurs_without })
 }

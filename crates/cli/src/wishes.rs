@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
-use arcata_bow::plan::{Anchor, Ending};
+use arcata_bow::plan::{Anchor, WishedEnding};
 use arcata_bow::{Line, Link};
 use arcata_layer::{PitchName, shorthand};
 use arcata_score::places::{self, BarName, Passage, Within, beat_said, label_said};
@@ -11,10 +11,10 @@ use arcata_score::{BowDirection, Length, Score};
 
 use crate::bars;
 use crate::failure::Failure;
-use crate::studio::Desk;
+use crate::studio::StudioScore;
 
 /// An anchor as typed: `60/1 down`, `Viola 60/2½ up`, `II: 12/3 down retake`.
-struct Typed {
+struct TypedWish {
     /// The movement, where one is named.
     movement: Option<String>,
     /// The part, empty when there is none.
@@ -26,7 +26,7 @@ struct Typed {
 }
 
 /// The anchors of each line; one without a part's name means the lines that are shown.
-pub(crate) fn anchors(desk: &Desk, texts: &[String]) -> Result<Vec<Vec<Anchor>>, Failure> {
+pub(crate) fn anchors(desk: &StudioScore, texts: &[String]) -> Result<Vec<Vec<Anchor>>, Failure> {
     let (score, lines, shown) = (desk.score(), desk.lines(), &desk.shown);
     let mut found = vec![Vec::new(); lines.len()];
     for text in texts {
@@ -68,7 +68,7 @@ pub(crate) fn anchors(desk: &Desk, texts: &[String]) -> Result<Vec<Vec<Anchor>>,
     Ok(found)
 }
 
-fn typed(score: &Score, text: &str) -> Result<Typed, String> {
+fn typed(score: &Score, text: &str) -> Result<TypedWish, String> {
     let (passage, rest) = places::leading(text).map_err(|misread| misread.to_string())?;
     let passage = score.with_its_names(passage);
     let Passage { movement, section, from, to } = passage;
@@ -78,7 +78,7 @@ fn typed(score: &Score, text: &str) -> Result<Typed, String> {
         (None, Within::Note(_)) => return Err("strokes are named by their beats, not by notes".to_owned()),
         (None, Within::Beat(_) | Within::After(_)) => {}
     }
-    let mut typed = Typed {
+    let mut typed = TypedWish {
         movement,
         part: section.unwrap_or_default(),
         bar: from.bar.unwrap_or_else(|| BarName::new("")),
@@ -150,14 +150,14 @@ fn bars_meant(score: &Score, line: &Line, bar: &BarName) -> Vec<u32> {
     score.bars_called(bar, movement.map_or(0..=u32::MAX, |movement| movement.bars.clone()))
 }
 
-fn stroke_at(score: &Score, line: &Line, typed: &Typed) -> Option<usize> {
+fn stroke_at(score: &Score, line: &Line, typed: &TypedWish) -> Option<usize> {
     bars_meant(score, line, &typed.bar).into_iter().find_map(|bar| {
         let offset = score.offset_of(line.part, bar, typed.within).ok().flatten()?;
         line.strokes.iter().position(|stroke| stroke.bar == bar && stroke.offset == offset)
     })
 }
 
-fn nothing_begins(score: &Score, lines: &[Line], meant: &[usize], typed: &Typed) -> String {
+fn nothing_begins(score: &Score, lines: &[Line], meant: &[usize], typed: &TypedWish) -> String {
     let movement = typed.movement.as_deref().and_then(|asked| score.movement_named(asked));
     let within = movement.map_or(0..=u32::MAX, |movement| score.movements[movement].bars.clone());
     if score.bars_called(&typed.bar, within).is_empty() {
@@ -224,12 +224,16 @@ pub(crate) fn ending(
 
 /// What the ending asks of a line: the last note that it begins before the bar's end; `None` where the
 /// line is silent in the bar.
-pub(crate) fn ending_of(score: &Score, line: &Line, (bar, direction): (u32, BowDirection)) -> Option<Ending> {
+pub(crate) fn ending_of(
+    score: &Score,
+    line: &Line,
+    (bar, direction): (u32, BowDirection),
+) -> Option<WishedEnding> {
     let found = score.bars.get(bar as usize)?;
     let until = found.start + found.length;
     let stroke = line.strokes.partition_point(|stroke| stroke.onset < until).checked_sub(1)?;
     let last = &line.strokes[stroke];
-    (last.onset + last.length > found.start).then_some(Ending { stroke, until, direction })
+    (last.onset + last.length > found.start).then_some(WishedEnding { stroke, until, direction })
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@ use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::process::Output;
 
-use arcata_engrave::{Order, Press, PressError};
+use arcata_engrave::{EngravingOrder, Press, PressError};
 use arcata_workers::Workers;
 use assert_cmd::Command;
 
@@ -21,11 +21,11 @@ fn workers() -> Workers {
 }
 
 /// One bar of two half notes in a metre.
-fn order(time: &str, seconds: u64) -> Order {
+fn order(time: &str, seconds: u64) -> EngravingOrder {
     let musicxml = format!(
         r#"<score-partwise version="4.0"><part-list><score-part id="P1"><part-name/></score-part></part-list><part id="P1"><measure number="1"><attributes><divisions>1</divisions>{time}<clef><sign>G</sign><line>2</line></clef></attributes><note><pitch><step>G</step><octave>4</octave></pitch><duration>2</duration><type>half</type></note><note><pitch><step>A</step><octave>4</octave></pitch><duration>2</duration><type>half</type></note></measure></part></score-partwise>"#
     );
-    Order { options: r#"{"inputFrom":"musicxml"}"#.to_owned(), musicxml, seconds }
+    EngravingOrder { options: r#"{"inputFrom":"musicxml"}"#.to_owned(), musicxml, seconds }
 }
 
 /// What ends the library (an assertion in its C++), and what it takes.

@@ -301,7 +301,7 @@ fn places_between_layers_and_on_change_sheets_are_typed_as_they_stand() {
             .collect();
         assert!(typed.iter().all(|place| place.contains(", beat ") || more.is_empty()), "{typed:?}");
         let again = enter(&typed.join("\n"), &at("again.json"));
-        let places = |layer: &arcata_layer::Layer| -> Vec<arcata_layer::Place> {
+        let places = |layer: &arcata_layer::Layer| -> Vec<arcata_layer::Address> {
             layer.entries.iter().map(|entry| entry.place.clone()).collect()
         };
         assert_eq!(places(&again), places(&layer), "{more:?}");

@@ -5,7 +5,7 @@ use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use arcata_workbench::{Key, Session, Shared, router};
+use arcata_workbench::{AccessKey, Session, Shared, router};
 use assert_cmd::Command;
 use axum::Router;
 use axum::body::Body;
@@ -105,7 +105,7 @@ async fn assert_same(score: &Path, asked: &Asked) {
     std::fs::copy(score, &copy).expect("a copy");
     let session = Session::open(&copy).expect("opens");
     let address = SocketAddr::from(([127, 0, 0, 1], PORT));
-    let router = router(Shared::new(session, Arc::default()), Key::of("right"), address);
+    let router = router(Shared::new(session, Arc::default()), AccessKey::of("right"), address);
     for (version, one) in asked.acts.iter().enumerate() {
         act(&router, one, version).await;
     }

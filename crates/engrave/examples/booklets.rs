@@ -14,7 +14,7 @@ use std::time::Instant;
 use arcata_bow::Profile;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{
-    Area, Booklet, BookletRequest, Engraver, House, Mark, PageEndKind, Picture, SystemWide, pdf,
+    Area, Booklet, BookletRequest, DrawnMark, Engraver, House, PageEndKind, Picture, SystemWide, pdf,
 };
 use arcata_xml::{Limits, open_score};
 use rayon::prelude::*;
@@ -104,7 +104,7 @@ fn work(path: &Path, folder: &Path, engraver: &Engraver) -> Result<(), String> {
 /// The marks of a page, a line each: sign, kind, left, top, right, bottom (mm).
 fn marks(picture: &Picture) -> Result<String, String> {
     let marks = picture.marks().map_err(|problem| problem.to_string())?;
-    let line = |mark: &Mark| {
+    let line = |mark: &DrawnMark| {
         let Area { left, top, right, bottom } = mark.area;
         format!("{}\t{}\t{left:.2}\t{top:.2}\t{right:.2}\t{bottom:.2}\n", mark.sign, mark.kind)
     };

@@ -13,7 +13,9 @@ use std::time::Instant;
 
 use arcata_bow::Profile;
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_engrave::{Booklet, BookletRequest, Cutter, Engraver, House, Opening, Slice, Spread, SystemWide};
+use arcata_engrave::{
+    Booklet, BookletRequest, Cutter, Engraver, House, Opening, Slice, SystemSpread, SystemWide,
+};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, Tag, open_score};
 
@@ -87,7 +89,7 @@ fn slices(
     for window in (0..windows.max(1)).step_by(step as usize) {
         let begun = Instant::now();
         let slice = cutter.cut(parts, window * BARS..=window * BARS + BARS - 1, Opening::Excerpt);
-        let drawing = engraver.engrave(&slice, Spread::default());
+        let drawing = engraver.engrave(&slice, SystemSpread::default());
         let micros = begun.elapsed().as_micros();
         let written = target.with_extension(format!("{window}.musicxml"));
         write(&written, slice.musicxml())?;

@@ -45,7 +45,7 @@ impl Area {
 
 /// What could not be drawn as it is.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Remark {
+pub enum NotDrawn {
     /// A note of the slice has no place in the drawing: it is hidden, or the library left it out.
     NoteNotDrawn(NodeId),
 }
@@ -71,7 +71,7 @@ pub struct Drawing {
     /// All that is drawn of the system.
     pub system: Area,
     /// What was not drawn.
-    pub remarks: Vec<Remark>,
+    pub remarks: Vec<NotDrawn>,
 }
 
 impl Drawing {
@@ -104,7 +104,7 @@ impl Drawing {
                 Some(area) => {
                     notes.insert(*node, *area);
                 }
-                None => remarks.push(Remark::NoteNotDrawn(*node)),
+                None => remarks.push(NotDrawn::NoteNotDrawn(*node)),
             }
         }
         let around = around(&staves, &boxes);

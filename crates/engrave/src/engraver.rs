@@ -12,7 +12,7 @@ use sha2::{Digest, Sha256};
 
 use crate::Slice;
 use crate::drawing::Drawing;
-use crate::press::{InProcess, Order, Press, PressError, kept};
+use crate::press::{EngravingOrder, InProcess, Press, PressError, kept};
 
 /// The options of the engraving library that never change. Lengths are in its own unit, a tenth of a
 /// drawing unit; the staff is 72 of them high.
@@ -26,14 +26,14 @@ const OPTIONS: &str = concat!(
 
 /// How a slice is spread out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Spread {
+pub struct SystemSpread {
     /// Width.
     pub width: Width,
     /// Least room between two staves, eighths of a staff height: 12 is usual, a bow lane wants more.
     pub between_staves: u8,
 }
 
-impl Default for Spread {
+impl Default for SystemSpread {
     fn default() -> Self {
         Self { width: Width::Natural, between_staves: 12 }
     }
@@ -50,7 +50,7 @@ pub enum Width {
 
 /// How wide the lines of a part are set; they end where the part says so.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Setting {
+pub(crate) enum LineWidth {
     /// In natural spacing.
     Natural,
     /// Stretched to this many hundredths of a staff height.
@@ -139,12 +139,12 @@ fn counted((first, last): (u32, u32)) -> String {
 #[derive(Debug)]
 pub struct Engraver {
     press: Box<dyn Press>,
-    done: Mutex<Done>,
+    done: Mutex<DoneDrawings>,
 }
 
 /// Drawings by the hash of what they were made from.
 #[derive(Debug, Default)]
-struct Done {
+struct DoneDrawings {
     drawings: BTreeMap<[u8; 32], Arc<Drawing>>,
     /// Bytes of all of them, about.
     bytes: usize,
@@ -157,7 +157,7 @@ const SECONDS_OF_A_PART: u64 = 900;
 /// More than this is not kept: a program that runs for an afternoon does not grow. A symphony's pages fit.
 const MOST_KEPT: usize = 192 << 20;
 
-impl Done {
+impl DoneDrawings {
     fn put(&mut self, key: [u8; 32], drawing: &Arc<Drawing>) {
         if self.bytes > MOST_KEPT {
             *self = Self::default();
@@ -196,7 +196,7 @@ impl Engraver {
     ///
     /// # Errors
     /// Music that the library does not take.
-    pub fn engrave(&self, slice: &Slice, spread: Spread) -> Result<Arc<Drawing>, EngraveError> {
+    pub fn engrave(&self, slice: &Slice, spread: SystemSpread) -> Result<Arc<Drawing>, EngraveError> {
         let key = key(slice, spread);
         if let Some(drawing) = kept(&self.done).drawings.get(&key) {
             return Ok(Arc::clone(drawing));
@@ -214,10 +214,10 @@ impl Engraver {
     }
 
     /// Engraves a piece of a part and gives the library's own picture.
-    pub(crate) fn set_part(&self, musicxml: &str, setting: Setting) -> Result<String, EngraveError> {
+    pub(crate) fn set_part(&self, musicxml: &str, setting: LineWidth) -> Result<String, EngraveError> {
         let sized = match setting {
-            Setting::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
-            Setting::Stretched { hundredths, last } => {
+            LineWidth::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
+            LineWidth::Stretched { hundredths, last } => {
                 let least = if last == LastLine::Full { "0" } else { "0.9" };
                 let width = staff_hundredths(hundredths);
                 format!(r#""noJustification":false,"minLastJustification":{least},"pageWidth":{width}"#)
@@ -228,7 +228,7 @@ impl Engraver {
         let options = format!(
             r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":0,"spacingStaff":12,"spacingLinear":0.16}}"#
         );
-        let order = Order { options, musicxml: musicxml.to_owned(), seconds: SECONDS_OF_A_PART };
+        let order = EngravingOrder { options, musicxml: musicxml.to_owned(), seconds: SECONDS_OF_A_PART };
         self.press.fill(&order).map_err(|problem| match problem {
             PressError::NoFonts => EngraveError::NoFonts,
             PressError::Refused => {
@@ -243,12 +243,12 @@ impl Engraver {
 
     /// Engraves many slices on all cores, in the order in which they are given.
     #[must_use]
-    pub fn engrave_all(&self, slices: &[(Slice, Spread)]) -> Vec<Result<Arc<Drawing>, EngraveError>> {
+    pub fn engrave_all(&self, slices: &[(Slice, SystemSpread)]) -> Vec<Result<Arc<Drawing>, EngraveError>> {
         slices.par_iter().map(|(slice, spread)| self.engrave(slice, *spread)).collect()
     }
 }
 
-fn key(slice: &Slice, spread: Spread) -> [u8; 32] {
+fn key(slice: &Slice, spread: SystemSpread) -> [u8; 32] {
     let mut hash = Sha256::new();
     let width = match spread.width {
         Width::Natural => 0,
@@ -265,7 +265,7 @@ fn staff_hundredths(hundredths: u32) -> u32 {
     (hundredths.clamp(200, 80_000) * 72).div_ceil(100)
 }
 
-fn order(slice: &Slice, spread: Spread) -> Order {
+fn order(slice: &Slice, spread: SystemSpread) -> EngravingOrder {
     let sized = match spread.width {
         Width::Natural => r#""breaks":"none","adjustPageWidth":true,"pageWidth":60000"#.to_owned(),
         // The last line is stretched whatever it holds.
@@ -278,5 +278,5 @@ fn order(slice: &Slice, spread: Spread) -> Order {
         r#"{OPTIONS}{sized},"noJustification":false,"mnumInterval":0,"spacingLinear":0.25,"spacingStaff":{}}}"#,
         spread.between_staves.min(48)
     );
-    Order { options, musicxml: slice.musicxml().to_owned(), seconds: SECONDS }
+    EngravingOrder { options, musicxml: slice.musicxml().to_owned(), seconds: SECONDS }
 }

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use arcata_xml::NodeId;
 
 use crate::sheet::rounded;
-use crate::{Drawing, EngraveError, Engraver, Picture, Slice, Spread};
+use crate::{Drawing, EngraveError, Engraver, Picture, Slice, SystemSpread};
 
 /// Sizes, mm.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -31,8 +31,8 @@ pub fn excerpts(
     slices: &[(Slice, Vec<NodeId>)],
     style: ExcerptStyle,
 ) -> Vec<Result<Picture, EngraveError>> {
-    let asked: Vec<(Slice, Spread)> =
-        slices.iter().map(|(slice, _)| (slice.clone(), Spread::default())).collect();
+    let asked: Vec<(Slice, SystemSpread)> =
+        slices.iter().map(|(slice, _)| (slice.clone(), SystemSpread::default())).collect();
     let drawn = engraver.engrave_all(&asked).into_iter().zip(slices);
     drawn.map(|(drawing, (_, chosen))| Ok(picture(&*drawing?, chosen, style))).collect()
 }

@@ -18,13 +18,13 @@ pub use booklet::{
     Advice, Booklet, BookletRemark, BookletRequest, House, HouseError, Mend, Mending, PageEnd, PageEndKind,
     SystemWide,
 };
-pub use drawing::{Area, Drawing, Remark};
-pub use engraver::{EngraveError, Engraver, Spread, Width};
+pub use drawing::{Area, Drawing, NotDrawn};
+pub use engraver::{EngraveError, Engraver, SystemSpread, Width};
 pub use excerpt::{ExcerptStyle, excerpts};
 pub use fonts::music_style_sheet;
-pub use lane::{LaneStroke, Pace, Sign};
-pub use marks::Mark;
+pub use lane::{LanePace, LaneSign, LaneStroke};
+pub use marks::DrawnMark;
 pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, PictureStyle, Surroundings};
-pub use press::{InProcess, Order, Press, PressError};
+pub use press::{EngravingOrder, InProcess, Press, PressError};
 pub use sheet::{Picture, PictureError, pdf};
 pub use slice::{Cutter, Opening, Slice, note_name};

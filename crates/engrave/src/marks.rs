@@ -12,7 +12,7 @@ use crate::sheet::{Picture, PictureError};
 
 /// Something that is drawn.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Mark {
+pub struct DrawnMark {
     /// The sign that it belongs to: marks of one sign have one number.
     pub sign: usize,
     /// What kind of sign it is: `note`, `slur`, `tempo`, `bar-number` ….
@@ -33,11 +33,11 @@ impl Picture {
     ///
     /// # Errors
     /// A picture without size.
-    pub fn marks(&self) -> Result<Vec<Mark>, PictureError> {
+    pub fn marks(&self) -> Result<Vec<DrawnMark>, PictureError> {
         let options = Options { fontdb: fonts::database(), ..Options::default() };
         let tree = Tree::from_str(&numbered(&self.svg()), &options);
         let tree = tree.map_err(|error| PictureError(error.to_string()))?;
-        let mut marks = Marks { found: Vec::new(), scale: self.width / f64::from(tree.size().width()) };
+        let mut marks = DrawnMarks { found: Vec::new(), scale: self.width / f64::from(tree.size().width()) };
         marks.group(tree.root(), Transform::identity(), (0, ""));
         Ok(marks.found)
     }
@@ -91,13 +91,13 @@ fn kept(tag: &str) -> String {
     out
 }
 
-struct Marks {
-    found: Vec<Mark>,
+struct DrawnMarks {
+    found: Vec<DrawnMark>,
     /// Millimetres in a unit of the tree.
     scale: f64,
 }
 
-impl Marks {
+impl DrawnMarks {
     /// Goes through a group. Transforms are followed here: what the library gives as absolute counts those of glyphs that are
     /// used by reference twice.
     fn group(&mut self, group: &Group, outer: Transform, (sign, kind): (usize, &str)) {
@@ -133,7 +133,7 @@ impl Marks {
             right: millimetres(right),
             bottom: millimetres(bottom),
         };
-        self.found.push(Mark { sign, kind: kind.to_owned(), area });
+        self.found.push(DrawnMark { sign, kind: kind.to_owned(), area });
     }
 }
 

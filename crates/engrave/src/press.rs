@@ -11,7 +11,7 @@ use crate::stage::StageUser;
 
 /// Music to be engraved, and how.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Order {
+pub struct EngravingOrder {
     /// The library's options, JSON.
     pub options: String,
     /// The music, MusicXML.
@@ -45,7 +45,7 @@ pub trait Press: std::fmt::Debug + Send + Sync {
     ///
     /// # Errors
     /// Why there is none.
-    fn fill(&self, order: &Order) -> Result<String, PressError>;
+    fn fill(&self, order: &EngravingOrder) -> Result<String, PressError>;
 }
 
 /// The library in this process. Where it breaks off the process ends.
@@ -67,7 +67,7 @@ impl Press for InProcess {
         self.stage.prepare(&self.idle);
     }
 
-    fn fill(&self, order: &Order) -> Result<String, PressError> {
+    fn fill(&self, order: &EngravingOrder) -> Result<String, PressError> {
         let idle = kept(&self.idle).pop();
         let mut toolkit = idle.or_else(|| self.stage.toolkit(&self.idle)).ok_or(PressError::NoFonts)?;
         toolkit.set_options(&order.options).map_err(|_| PressError::Refused)?;

@@ -2,7 +2,7 @@
 #![allow(clippy::expect_used, clippy::unwrap_used, reason = "tests")]
 
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_bow::{Profile, Seconds};
+use arcata_bow::{Profile, RealTime};
 use arcata_engrave::{Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind, SystemWide, pdf};
 use arcata_xml::{Document, Limits};
 
@@ -16,7 +16,7 @@ fn made(musicxml: &str, house: &str) -> Booklet {
         wide: &SystemWide::new(&document, &score),
         tempo: &TempoMap::new(&score, &Profile::default(), TempoChoice::Written),
         house: &house,
-        turn: Seconds::from_micros(3_000_000),
+        turn: RealTime::from_micros(3_000_000),
         part: 0,
     };
     Booklet::make(&request, &Engraver::new()).expect("a booklet")

@@ -1,7 +1,7 @@
 //! Slices cut and engraved: what holds at the cut is said again, and every note is found in the drawing.
 #![expect(clippy::unwrap_used, reason = "tests")]
 
-use arcata_engrave::{Cutter, Engraver, Opening, Spread, Width};
+use arcata_engrave::{Cutter, Engraver, Opening, SystemSpread, Width};
 use arcata_score::Score;
 use arcata_xml::{Limits, ScoreFile, Tag, open_score};
 
@@ -100,7 +100,7 @@ fn every_note_lies_in_its_system_and_beside_its_own_staff() {
     let engraver = Engraver::new();
     let all: Vec<usize> = (0..4).collect();
     let slices: Vec<_> = (0..8)
-        .map(|line| (cutter.cut(&all, line * 4..=line * 4 + 3, Opening::Excerpt), Spread::default()))
+        .map(|line| (cutter.cut(&all, line * 4..=line * 4 + 3, Opening::Excerpt), SystemSpread::default()))
         .collect();
     for ((slice, _), drawing) in slices.iter().zip(engraver.engrave_all(&slices)) {
         let drawing = drawing.unwrap();
@@ -131,7 +131,7 @@ fn every_note_lies_in_its_system_and_beside_its_own_staff() {
 fn the_same_slice_gives_the_same_drawing_on_every_thread_and_fills_the_width_asked_for() {
     let (file, score) = opened(QUARTET);
     let cutter = Cutter::new(file.document(), &score);
-    let spread = Spread { width: Width::Hundredths(2400), between_staves: 24 };
+    let spread = SystemSpread { width: Width::Hundredths(2400), between_staves: 24 };
     let slice = cutter.cut(&[0, 3], 4..=7, Opening::Excerpt);
     let drawn = |_| Engraver::new().engrave(&slice, spread).unwrap();
     let others: Vec<_> = std::thread::scope(|scope| {

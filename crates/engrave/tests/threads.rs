@@ -6,7 +6,7 @@ use std::path::Path;
 use std::process::Command;
 use std::sync::Barrier;
 
-use arcata_engrave::{Cutter, Engraver, Opening, Spread};
+use arcata_engrave::{Cutter, Engraver, Opening, SystemSpread};
 use arcata_xml::{Document, Limits};
 
 const THREADS: usize = 8;
@@ -47,7 +47,7 @@ fn begin_together() {
         for _ in 0..THREADS {
             scope.spawn(|| {
                 barrier.wait();
-                engraver.engrave(&slice, Spread::default()).unwrap();
+                engraver.engrave(&slice, SystemSpread::default()).unwrap();
             });
         }
     });

@@ -4,7 +4,7 @@ use std::ops::RangeInclusive;
 
 use arcata_bow::{LineOptions, Reading};
 use arcata_report::{Page, PlanView};
-use arcata_review::{Finding, Piece, Places, ReviewSettings, review};
+use arcata_review::{AtOnePlace, Finding, Piece, ReviewSettings, review};
 
 use crate::Example;
 
@@ -44,7 +44,7 @@ impl Example {
         let piece = Piece { reading: Some(&reading), ..self.piece() };
         let settings = ReviewSettings {
             only: [rule.to_owned()].into(),
-            places: Places::Apart,
+            places: AtOnePlace::Apart,
             ..ReviewSettings::default()
         };
         review(&piece, &settings).into_iter().next()

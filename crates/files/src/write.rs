@@ -21,7 +21,7 @@ const PATIENCE: (u32, Duration) = (200, Duration::from_millis(50));
 /// # Errors
 /// [`FileError::Write`] and [`FileError::Locked`]; what was there before is still there.
 pub fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
-    write_with(path, Before::Whatever, bytes, &NoFault)
+    write_with(path, MustStand::Whatever, bytes, &NoFault)
 }
 
 /// Writes a file that was read before, unless somebody else has changed it meanwhile.
@@ -29,7 +29,7 @@ pub fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
 /// # Errors
 /// As for [`write_whole`], and [`FileError::Changed`].
 pub fn rewrite(path: &Path, read: &[u8], bytes: &[u8]) -> Result<(), FileError> {
-    write_with(path, Before::This(read), bytes, &NoFault)
+    write_with(path, MustStand::This(read), bytes, &NoFault)
 }
 
 /// Writes a file that was not there, unless somebody else has made it meanwhile.
@@ -37,18 +37,18 @@ pub fn rewrite(path: &Path, read: &[u8], bytes: &[u8]) -> Result<(), FileError> 
 /// # Errors
 /// As for [`rewrite`].
 pub fn write_new(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
-    write_with(path, Before::Nothing, bytes, &NoFault)
+    write_with(path, MustStand::Nothing, bytes, &NoFault)
 }
 
 /// What must stand there for a file to be written.
 #[derive(Clone, Copy, Debug)]
-enum Before<'b> {
+enum MustStand<'b> {
     Whatever,
     Nothing,
     This(&'b [u8]),
 }
 
-impl Before<'_> {
+impl MustStand<'_> {
     fn is_there(self, path: &Path) -> bool {
         match self {
             Self::Whatever => true,
@@ -58,7 +58,12 @@ impl Before<'_> {
     }
 }
 
-fn write_with(path: &Path, before: Before<'_>, bytes: &[u8], fault: &dyn Fault) -> Result<(), FileError> {
+fn write_with(
+    path: &Path,
+    before: MustStand<'_>,
+    bytes: &[u8],
+    fault: &dyn WriteFault,
+) -> Result<(), FileError> {
     let failed = |why: String| FileError::Write { path: path.to_owned(), why };
     let target = behind_links(path).map_err(|error| failed(said(&error)))?;
     match std::fs::metadata(&target) {
@@ -80,7 +85,7 @@ fn write_with(path: &Path, before: Before<'_>, bytes: &[u8], fault: &dyn Fault) 
 
 /// What happens while a file is written; each step can fail on its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Step {
+enum WriteStep {
     /// The new file is begun beside the old one.
     Begin,
     /// Its first half is written.
@@ -104,14 +109,14 @@ enum Step {
 }
 
 /// Something that goes wrong at a step: nothing, outside tests.
-trait Fault {
-    fn at(&self, step: Step) -> std::io::Result<()>;
+trait WriteFault {
+    fn at(&self, step: WriteStep) -> std::io::Result<()>;
 }
 
 struct NoFault;
 
-impl Fault for NoFault {
-    fn at(&self, _step: Step) -> std::io::Result<()> {
+impl WriteFault for NoFault {
+    fn at(&self, _step: WriteStep) -> std::io::Result<()> {
         Ok(())
     }
 }
@@ -151,35 +156,36 @@ fn write_into(path: &Path, bytes: &[u8]) -> std::io::Result<()> {
     open.flush()
 }
 
-fn write_locked(path: &Path, bytes: &[u8], fault: &dyn Fault) -> Result<(), String> {
+fn write_locked(path: &Path, bytes: &[u8], fault: &dyn WriteFault) -> Result<(), String> {
     let told = |error: std::io::Error| said(&error);
-    fault.at(Step::Begin).map_err(told)?;
+    fault.at(WriteStep::Begin).map_err(told)?;
     let mut beside = tempfile::NamedTempFile::new_in(folder_of(path)).map_err(told)?;
     let (first, second) = bytes.split_at(bytes.len() / 2);
-    for (step, half) in [(Step::FirstHalf, first), (Step::SecondHalf, second)] {
+    for (step, half) in [(WriteStep::FirstHalf, first), (WriteStep::SecondHalf, second)] {
         fault.at(step).and_then(|()| beside.write_all(half)).map_err(told)?;
     }
-    fault.at(Step::Sync).and_then(|()| beside.as_file().sync_all()).map_err(told)?;
+    fault.at(WriteStep::Sync).and_then(|()| beside.as_file().sync_all()).map_err(told)?;
     open_to_readers(beside.as_file(), path);
-    let backup = fault.at(Step::Keep).and_then(|()| keep(path)).map_err(told)?;
-    let renamed = fault.at(Step::Rename).and_then(|()| beside.persist(path).map_err(|error| error.error));
+    let backup = fault.at(WriteStep::Keep).and_then(|()| keep(path)).map_err(told)?;
+    let renamed =
+        fault.at(WriteStep::Rename).and_then(|()| beside.persist(path).map_err(|error| error.error));
     if let Err(error) = renamed {
         // The old file was never away: its second name is too many.
         forget(backup);
         return Err(said(&error));
     }
     // Where a folder cannot be put on the disk the file is whole all the same, only later.
-    let _ = fault.at(Step::SyncFolder).and_then(|()| File::open(folder_of(path))?.sync_all());
-    let back = fault.at(Step::ReadBack).and_then(|()| std::fs::read(path));
+    let _ = fault.at(WriteStep::SyncFolder).and_then(|()| File::open(folder_of(path))?.sync_all());
+    let back = fault.at(WriteStep::ReadBack).and_then(|()| std::fs::read(path));
     if back.is_ok_and(|read| read == bytes) {
-        if fault.at(Step::Forget).is_ok() {
+        if fault.at(WriteStep::Forget).is_ok() {
             forget(backup);
         }
         return Ok(());
     }
     let unread = "what was written could not be read back";
     let Some(backup) = backup else { return Err(format!("{unread}, and nothing was there before")) };
-    match fault.at(Step::BringBack).and_then(|()| std::fs::rename(&backup, path)) {
+    match fault.at(WriteStep::BringBack).and_then(|()| std::fs::rename(&backup, path)) {
         Ok(()) => Err(unread.to_owned()),
         Err(error) => {
             Err(format!("{unread}; what was there before is kept as {} ({})", backup.display(), said(&error)))
@@ -394,45 +400,48 @@ mod tests {
     }
 
     /// Goes wrong at some steps.
-    struct At(Vec<Step>);
+    struct At(Vec<WriteStep>);
 
-    impl Fault for At {
-        fn at(&self, step: Step) -> std::io::Result<()> {
+    impl WriteFault for At {
+        fn at(&self, step: WriteStep) -> std::io::Result<()> {
             let full = || std::io::Error::from(std::io::ErrorKind::StorageFull);
             if self.0.contains(&step) { Err(full()) } else { Ok(()) }
         }
     }
 
-    const STEPS: [Step; 10] = [
-        Step::Begin,
-        Step::FirstHalf,
-        Step::SecondHalf,
-        Step::Sync,
-        Step::Keep,
-        Step::Rename,
-        Step::SyncFolder,
-        Step::ReadBack,
-        Step::BringBack,
-        Step::Forget,
+    const STEPS: [WriteStep; 10] = [
+        WriteStep::Begin,
+        WriteStep::FirstHalf,
+        WriteStep::SecondHalf,
+        WriteStep::Sync,
+        WriteStep::Keep,
+        WriteStep::Rename,
+        WriteStep::SyncFolder,
+        WriteStep::ReadBack,
+        WriteStep::BringBack,
+        WriteStep::Forget,
     ];
 
     /// Every set of steps that can go wrong together: the old file or the new one is there, whole, and what is not done is told.
     #[test]
     fn whatever_step_fails_the_old_file_is_there_or_the_new_one() {
         for wrong in 0..1_usize << STEPS.len() {
-            let wrong: Vec<Step> =
+            let wrong: Vec<WriteStep> =
                 (0..STEPS.len()).filter(|bit| wrong >> bit & 1 == 1).map(|bit| STEPS[bit]).collect();
             let folder = tempfile::tempdir().unwrap();
             let path = folder.path().join("tour.json");
             std::fs::write(&path, "old").unwrap();
-            let done = write_with(&path, Before::Whatever, b"a new one", &At(wrong.clone()));
+            let done = write_with(&path, MustStand::Whatever, b"a new one", &At(wrong.clone()));
             let there = std::fs::read(&path).unwrap();
             let beside = names(folder.path());
             match &done {
                 Ok(()) => assert_eq!(there, b"a new one", "{wrong:?}"),
                 // Two things at once: the new file cannot be read back, nor the old one brought back. Its name is told.
                 Err(error) if there != b"old" => {
-                    assert!(wrong.contains(&Step::ReadBack) && wrong.contains(&Step::BringBack), "{wrong:?}");
+                    assert!(
+                        wrong.contains(&WriteStep::ReadBack) && wrong.contains(&WriteStep::BringBack),
+                        "{wrong:?}"
+                    );
                     assert!(error.to_string().contains("tour.json.backup"), "{error}");
                     assert_eq!(std::fs::read(folder.path().join("tour.json.backup")).unwrap(), b"old");
                 }
@@ -443,9 +452,10 @@ mod tests {
             }
             assert!(
                 done.is_err()
-                    || !wrong
-                        .iter()
-                        .any(|step| !matches!(step, Step::SyncFolder | Step::BringBack | Step::Forget))
+                    || !wrong.iter().any(|step| !matches!(
+                        step,
+                        WriteStep::SyncFolder | WriteStep::BringBack | WriteStep::Forget
+                    ))
             );
         }
     }
@@ -455,7 +465,7 @@ mod tests {
         for wrong in STEPS {
             let folder = tempfile::tempdir().unwrap();
             let path = folder.path().join("tour.json");
-            let done = write_with(&path, Before::Whatever, b"a new one", &At(vec![wrong]));
+            let done = write_with(&path, MustStand::Whatever, b"a new one", &At(vec![wrong]));
             match std::fs::read(&path) {
                 Ok(there) => assert_eq!(there, b"a new one", "{wrong:?}"),
                 Err(_) => assert!(done.is_err() && names(folder.path()).is_empty(), "{wrong:?}"),

@@ -80,7 +80,7 @@ struct Head {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct File {
+struct HabitsFile {
     #[serde(rename = "format")]
     _format: String,
     #[serde(rename = "version")]
@@ -143,7 +143,7 @@ impl Habits {
                 format!("version {} is not known, only version {VERSION}: learn it anew", version.get_ref());
             return Err(wrong(version.span().start, why));
         }
-        let file: File = toml::from_str(text).map_err(broken)?;
+        let file: HabitsFile = toml::from_str(text).map_err(broken)?;
         let Some(style) = Style::named(file.style.get_ref()) else {
             let known = Style::ALL.map(Style::name).join(", ");
             let why = format!("there is no style \"{}\": {known}", file.style.get_ref());

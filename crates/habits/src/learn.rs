@@ -8,7 +8,7 @@ use arcata_score::BowDirection;
 use rayon::prelude::*;
 
 use crate::file::measure;
-use crate::problem::{LEARNED, Problem, Sample};
+use crate::problem::{LEARNED, LearningProblem, Sample};
 use crate::{Habits, Trial};
 
 /// A line with the bows that are marked in it.
@@ -52,7 +52,7 @@ fn are_sparse(marked: &[Marked]) -> bool {
 
 /// What came of learning.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Outcome {
+pub enum LearningOutcome {
     /// Prices that foresee what they were not learned from better than the style's, by more than the error of that.
     Learned(Habits),
     /// Nothing that would be honest to write.
@@ -103,14 +103,15 @@ const LEAST: f64 = 40.0;
 ///
 /// # Errors
 /// What the search says where it finds nothing.
-pub fn learn(marked: &[Marked], profile: &Profile) -> Result<Outcome, String> {
+pub fn learn(marked: &[Marked], profile: &Profile) -> Result<LearningOutcome, String> {
     let strokes = marked.iter().map(|marked| marked.known.iter().flatten().count()).sum();
     if strokes == 0 {
-        return Ok(Outcome::Refused(Refusal::NoMarks));
+        return Ok(LearningOutcome::Refused(Refusal::NoMarks));
     }
     let sparse = are_sparse(marked);
-    let too_few =
-        |wanted: usize, sparse: bool| Ok(Outcome::Refused(Refusal::TooFew { strokes, wanted, sparse }));
+    let too_few = |wanted: usize, sparse: bool| {
+        Ok(LearningOutcome::Refused(Refusal::TooFew { strokes, wanted, sparse }))
+    };
     if strokes < LEAST_STROKES {
         return too_few(LEAST_STROKES, false);
     }
@@ -121,10 +122,10 @@ pub fn learn(marked: &[Marked], profile: &Profile) -> Result<Outcome, String> {
     let trial = leader.trial()?;
     let (gain, error) = trial.gain();
     if gain <= 0 {
-        return Ok(Outcome::Refused(Refusal::NoGain { trial }));
+        return Ok(LearningOutcome::Refused(Refusal::NoGain { trial }));
     }
     if gain <= error {
-        return Ok(Outcome::Refused(Refusal::Unsure { more: more(strokes, gain, error), trial }));
+        return Ok(LearningOutcome::Refused(Refusal::Unsure { more: more(strokes, gain, error), trial }));
     }
     let weights = leader.weights(&|_, _| true)?;
     let learned = LEARNED.iter().zip(weights).filter_map(|(name, weight)| {
@@ -138,7 +139,7 @@ pub fn learn(marked: &[Marked], profile: &Profile) -> Result<Outcome, String> {
         (!still && by_style != weight).then(|| ((*name).to_owned(), weight))
     });
     let prices: BTreeMap<String, i64> = learned.collect();
-    Ok(Outcome::Learned(Habits { style: profile.style, strokes, foreseen: trial.foreseen(), prices }))
+    Ok(LearningOutcome::Learned(Habits { style: profile.style, strokes, foreseen: trial.foreseen(), prices }))
 }
 
 /// How many strokes more would tell: the error falls with the root of their number.
@@ -191,7 +192,8 @@ impl<'a> Leader<'a> {
     }
 
     fn weights(&self, keeps: &(dyn Fn(usize, usize) -> bool + Sync)) -> Result<Vec<f64>, String> {
-        Problem { samples: &self.samples, keeps, start: &self.start, spread: SPREAD, held: self.held }.solve()
+        LearningProblem { samples: &self.samples, keeps, start: &self.start, spread: SPREAD, held: self.held }
+            .solve()
     }
 
     /// The directions of each line under weights, or as the style bows.

@@ -75,7 +75,7 @@ impl Sample {
 
 /// Find the weights under which the known strokes are likeliest. A weight is its starting value times e to the power of a
 /// number with a square penalty: so no price changes its sign, and a price of nothing stays nothing.
-pub struct Problem<'a> {
+pub struct LearningProblem<'a> {
     /// The lines.
     pub samples: &'a [Sample],
     /// Which known strokes count: the number of the line, and of the stroke in it.
@@ -88,7 +88,7 @@ pub struct Problem<'a> {
     pub held: &'a [&'a str],
 }
 
-impl Problem<'_> {
+impl LearningProblem<'_> {
     /// The weights found, whole thousandths, in the order of [`LEARNED`]. Deterministic.
     ///
     /// # Errors
@@ -151,7 +151,7 @@ impl Problem<'_> {
     }
 }
 
-impl CostFunction for Problem<'_> {
+impl CostFunction for LearningProblem<'_> {
     type Param = Vec<f64>;
     type Output = f64;
 
@@ -160,7 +160,7 @@ impl CostFunction for Problem<'_> {
     }
 }
 
-impl Gradient for Problem<'_> {
+impl Gradient for LearningProblem<'_> {
     type Param = Vec<f64>;
     type Gradient = Vec<f64>;
 

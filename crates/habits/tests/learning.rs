@@ -7,7 +7,9 @@
 
 use arcata_bow::plan::{Inverse, MarkReading};
 use arcata_bow::{Line, LineOptions, PlanSettings, Profile, Style, all_lines, plan};
-use arcata_habits::{Habits, LEARNED, LEAST_STROKES, Marked, Outcome, Problem, Refusal, Sample, learn};
+use arcata_habits::{
+    Habits, LEARNED, LEAST_STROKES, LearningOutcome, LearningProblem, Marked, Refusal, Sample, learn,
+};
 use arcata_score::BowDirection;
 use arcata_xml::{Document, Limits};
 use proptest::prelude::*;
@@ -47,7 +49,7 @@ fn a_leader_of_another_style_is_learned_and_followed() {
     let line = long(160, 0);
     let known = bowed(&line, &early);
     let outcome = learn(&[Marked { line, known, work: 0 }], &Profile::default()).expect("learned");
-    let Outcome::Learned(habits) = outcome else { panic!("{outcome:?}") };
+    let LearningOutcome::Learned(habits) = outcome else { panic!("{outcome:?}") };
     assert_eq!(habits.style, Style::Concert);
     let (gain, error) = (habits.foreseen.gain(), habits.foreseen.error);
     assert!(gain > 2 * error && gain > 500, "{gain} {error}");
@@ -66,7 +68,7 @@ fn a_leader_who_bows_as_the_style_does_has_no_habits() {
     let line = long(100, 1);
     let known = bowed(&line, &Profile::default());
     let outcome = learn(&[Marked { line, known, work: 0 }], &Profile::default()).expect("tried");
-    assert!(matches!(outcome, Outcome::Refused(Refusal::NoGain { .. })), "{outcome:?}");
+    assert!(matches!(outcome, LearningOutcome::Refused(Refusal::NoGain { .. })), "{outcome:?}");
 }
 
 #[test]
@@ -79,7 +81,7 @@ fn marks_that_contradict_one_another_teach_nothing() {
     });
     let known = known.collect();
     let outcome = learn(&[Marked { line, known, work: 0 }], &Profile::default()).expect("tried");
-    assert!(matches!(outcome, Outcome::Refused(_)), "{outcome:?}");
+    assert!(matches!(outcome, LearningOutcome::Refused(_)), "{outcome:?}");
 }
 
 #[test]
@@ -87,18 +89,18 @@ fn few_marks_and_none_are_refused() {
     let line = long(40, 0);
     let nothing = vec![None; line.strokes.len()];
     let none = learn(&[Marked { line: line.clone(), known: nothing.clone(), work: 0 }], &Profile::default());
-    assert_eq!(none, Ok(Outcome::Refused(Refusal::NoMarks)));
+    assert_eq!(none, Ok(LearningOutcome::Refused(Refusal::NoMarks)));
     let mut few = nothing.clone();
     few[..20].fill(Some(BowDirection::Down));
     let few = learn(&[Marked { line: line.clone(), known: few, work: 0 }], &Profile::default());
     let refused = Refusal::TooFew { strokes: 20, wanted: LEAST_STROKES, sparse: false };
-    assert_eq!(few, Ok(Outcome::Refused(refused)));
+    assert_eq!(few, Ok(LearningOutcome::Refused(refused)));
     // Every fourth stroke: each stands where something is to be otherwise.
     let sparse =
         (0..line.strokes.len()).map(|stroke| (stroke % 4 == 0).then_some(BowDirection::Up)).collect();
     let lines = vec![Marked { line, known: sparse, work: 0 }; 3];
     let outcome = learn(&lines, &Profile::default()).expect("tried");
-    assert!(matches!(outcome, Outcome::Refused(Refusal::TooFew { sparse: true, .. })), "{outcome:?}");
+    assert!(matches!(outcome, LearningOutcome::Refused(Refusal::TooFew { sparse: true, .. })), "{outcome:?}");
 }
 
 proptest! {
@@ -117,7 +119,7 @@ proptest! {
         let start: Vec<f64> = LEARNED.iter().map(|name| profile.weight(name).unwrap_or(0).max(40) as f64).collect();
         let spread = 0.4;
         let samples = [Sample::new(&line, &settings, known.clone())];
-        let problem = |start| Problem { samples: &samples, keeps: &|_, _| true, start, spread, held: &[] };
+        let problem = |start| LearningProblem { samples: &samples, keeps: &|_, _| true, start, spread, held: &[] };
         let found = problem(&start).solve().expect("found");
         let inverse = Inverse::new(&line, &settings, &LEARNED);
         let loss = |weights: &[f64]| {

@@ -11,5 +11,5 @@ mod passage;
 mod stop;
 
 pub use fingerboard::{Fingerboard, Strings};
-pub use passage::{Crossing, Step, crossings};
+pub use passage::{Crossing, PassageNote, crossings};
 pub use stop::{Ease, Finger, Stop, Stopping};

@@ -8,7 +8,7 @@ use crate::Fingerboard;
 
 /// A note of a passage.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Step {
+pub struct PassageNote {
     /// Cents above C-1.
     pub pitch: i32,
     /// Until the next note begins, microseconds.
@@ -36,7 +36,7 @@ impl Crossing {
 
 /// A note on a string with the hand at a place.
 #[derive(Clone, Copy, Debug)]
-struct State {
+struct HandState {
     string: usize,
     /// Of the first finger, micrometres from the nut.
     hand: i64,
@@ -60,9 +60,9 @@ const CROSSED: i64 = 100;
 /// assert_eq!(crossings(&violin, &notes, 200_000).iter().map(|c| c.skipped()).sum::<usize>(), 4);
 /// ```
 #[must_use]
-pub fn crossings(board: &Fingerboard, notes: &[Step], shift: i64) -> Vec<Crossing> {
+pub fn crossings(board: &Fingerboard, notes: &[PassageNote], shift: i64) -> Vec<Crossing> {
     let places = hand_places(board, notes);
-    let all: Vec<Vec<State>> = notes.iter().map(|note| states(board, *note, &places)).collect();
+    let all: Vec<Vec<HandState>> = notes.iter().map(|note| states(board, *note, &places)).collect();
     if all.iter().any(Vec::is_empty) || notes.len() < 2 {
         return Vec::new();
     }
@@ -96,7 +96,7 @@ pub fn crossings(board: &Fingerboard, notes: &[Step], shift: i64) -> Vec<Crossin
     found
 }
 
-fn cost(from: State, to: State, lasts: i64, shift: i64) -> i64 {
+fn cost(from: HandState, to: HandState, lasts: i64, shift: i64) -> i64 {
     let skipped = from.string.abs_diff(to.string).saturating_sub(1) as i64;
     let crossed = i64::from(from.string != to.string);
     let shifted = i64::from(shifts(from, to));
@@ -105,12 +105,12 @@ fn cost(from: State, to: State, lasts: i64, shift: i64) -> i64 {
 }
 
 /// While an open string sounds the hand may be anywhere: it is where the notes around want it, or on its way.
-fn shifts(from: State, to: State) -> bool {
+fn shifts(from: HandState, to: HandState) -> bool {
     from.hand != to.hand
 }
 
 /// Where the first finger may stand: on any note of the passage, or so that the fourth reaches it.
-fn hand_places(board: &Fingerboard, notes: &[Step]) -> Vec<i64> {
+fn hand_places(board: &Fingerboard, notes: &[PassageNote]) -> Vec<i64> {
     let mut places: Vec<i64> = vec![board.place(100)];
     for note in notes {
         for (_, above) in board.places(note.pitch).filter(|(_, above)| *above > 0) {
@@ -124,14 +124,14 @@ fn hand_places(board: &Fingerboard, notes: &[Step]) -> Vec<i64> {
     places
 }
 
-fn states(board: &Fingerboard, note: Step, places: &[i64]) -> Vec<State> {
+fn states(board: &Fingerboard, note: PassageNote, places: &[i64]) -> Vec<HandState> {
     let mut states = Vec::new();
     for (string, above) in board.places(note.pitch) {
         let place = board.place(above);
         for hand in places {
             let reach = hand_reach(board, *hand);
             if above == 0 || (*hand..=hand + reach).contains(&place) {
-                states.push(State { string, hand: *hand });
+                states.push(HandState { string, hand: *hand });
             }
         }
     }
@@ -157,8 +157,8 @@ mod tests {
         Fingerboard::new(Instrument::Violin, Strings::Four, &Profile::default()).unwrap()
     }
 
-    fn steps(pitches: &[i32], lasts: i64) -> Vec<Step> {
-        pitches.iter().map(|pitch| Step { pitch: pitch * 100, lasts }).collect()
+    fn steps(pitches: &[i32], lasts: i64) -> Vec<PassageNote> {
+        pitches.iter().map(|pitch| PassageNote { pitch: pitch * 100, lasts }).collect()
     }
 
     fn skipped(pitches: &[i32], lasts: i64) -> usize {
@@ -180,10 +180,16 @@ mod tests {
     }
 
     /// All ways, one by one.
-    fn brute(board: &Fingerboard, notes: &[Step], shift: i64) -> i64 {
+    fn brute(board: &Fingerboard, notes: &[PassageNote], shift: i64) -> i64 {
         let places = hand_places(board, notes);
-        let all: Vec<Vec<State>> = notes.iter().map(|note| states(board, *note, &places)).collect();
-        fn rest(all: &[Vec<State>], notes: &[Step], index: usize, from: State, shift: i64) -> i64 {
+        let all: Vec<Vec<HandState>> = notes.iter().map(|note| states(board, *note, &places)).collect();
+        fn rest(
+            all: &[Vec<HandState>],
+            notes: &[PassageNote],
+            index: usize,
+            from: HandState,
+            shift: i64,
+        ) -> i64 {
             if index == all.len() {
                 return 0;
             }

@@ -6,7 +6,7 @@ use std::fmt;
 use arcata_score::places;
 use arcata_score::{Length, Note, NoteId, NoteKind, Part, Score};
 
-use crate::model::{PitchName, Place, Spot};
+use crate::model::{Address, PitchName, Spot};
 
 /// The notes of a score by their addresses.
 ///
@@ -31,7 +31,7 @@ pub struct Addresses<'s> {
 
 /// A note that an address names.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Found {
+pub struct NamedNote {
     /// Index of the part.
     pub part: usize,
     /// The note.
@@ -156,7 +156,7 @@ impl<'s> Addresses<'s> {
     /// # Errors
     ///
     /// No such part, bar or note, each with what there is instead.
-    pub fn find(&self, place: &Place) -> Result<Found, NotFound> {
+    pub fn find(&self, place: &Address) -> Result<NamedNote, NotFound> {
         let part = self.part(&place.part).ok_or_else(|| NotFound::Part { known: self.keys.clone() })?;
         self.find_in(part, &place.spot)
     }
@@ -175,7 +175,7 @@ impl<'s> Addresses<'s> {
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
-    pub fn said(&self, place: &Place) -> String {
+    pub fn said(&self, place: &Address) -> String {
         let Some(part) = self.part(&place.part) else { return place.to_string() };
         let Ok(bar) = self.bar(&place.spot) else { return place.to_string() };
         // Names of sections hold commas and numerals: a colon parts the movement from them.
@@ -197,7 +197,7 @@ impl<'s> Addresses<'s> {
     /// # Errors
     ///
     /// As for [`Addresses::find`].
-    pub fn find_in(&self, part: usize, spot: &Spot) -> Result<Found, NotFound> {
+    pub fn find_in(&self, part: usize, spot: &Spot) -> Result<NamedNote, NotFound> {
         let bar = self.bar(spot)?;
         let here = self.at(part, bar, spot.offset);
         if here.is_empty() {
@@ -218,7 +218,7 @@ impl<'s> Addresses<'s> {
         };
         let mut fitting = sounding.iter().filter(wanted);
         match fitting.nth(usize::from(spot.copy.max(1) - 1)) {
-            Some(note) => Ok(Found { part, note: *note }),
+            Some(note) => Ok(NamedNote { part, note: *note }),
             None => Err(NotFound::OtherNote {
                 pitches: sounding.iter().map(|note| described(notes, *note)).collect(),
             }),
@@ -227,8 +227,8 @@ impl<'s> Addresses<'s> {
 
     /// The address of a note; nothing for rests and notes that do not exist.
     #[must_use]
-    pub fn place(&self, part: usize, note: NoteId) -> Option<Place> {
-        Some(Place { part: self.keys.get(part)?.clone(), spot: self.spot(part, note)? })
+    pub fn place(&self, part: usize, note: NoteId) -> Option<Address> {
+        Some(Address { part: self.keys.get(part)?.clone(), spot: self.spot(part, note)? })
     }
 
     /// The address of a note within its part.

@@ -5,14 +5,14 @@ use std::fmt;
 use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditError, EditList};
 
-use crate::address::{Addresses, Found};
+use crate::address::{Addresses, NamedNote};
+use crate::contradictions::{Below, Quarrels, SlurWishes};
 use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
-use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, Question, State, Taken, TakenKind};
-use crate::put_bows::{Known, asked, put_bow, put_double};
-use crate::quarrels::{Below, Quarrels, SlurWishes};
-use crate::session::Session;
+use crate::markup::MarkupPiece;
+use crate::model::{Entry, EntryState, Layer, Mark, Question, Taken, TakenKind};
+use crate::put_bows::{KnownAtEntry, asked, put_bow, put_double};
+use crate::session::LayerSession;
 use crate::told::ToldBows;
 
 /// Whether a layer may go onto a score that it does not name.
@@ -183,7 +183,7 @@ pub fn apply_told(
 ) -> Result<Applied, LayerError> {
     let kinship = check_kinship(layer, document, score, trust)?;
     let mut layer = layer.clone();
-    let mut session = Session::new(document, score);
+    let mut session = LayerSession::new(document, score);
     if kinship == Kinship::Unbound {
         layer.score =
             crate::model::ScoreIdentity { other: layer.score.other, ..identity::of(document, score) };
@@ -217,7 +217,7 @@ pub fn apply_told(
             let under_slur = entry.mark.is_hook_slur();
             // What is told of a hook under a slur has been heard when the slurs were settled.
             let told = told.of(at).filter(|_| entry.mark.follows() && !under_slur).transpose()?;
-            let known = Known { settled: clean || others_mark, clean, told, asked: &asked };
+            let known = KnownAtEntry { settled: clean || others_mark, clean, told, asked: &asked };
             if under_slur {
                 entry.before = entry.before.take().filter(|_| !clean);
                 return hooks.put(&mut session, entry, at, clean);
@@ -228,14 +228,14 @@ pub fn apply_told(
             applied.overruled.extend(overruled(&session, entry, &below));
         }
         match done {
-            Ok(Done::Written) => applied.written += 1,
-            Ok(Done::Standing) => applied.standing += 1,
-            Ok(Done::GivesWay) => {
+            Ok(EntryDone::Written) => applied.written += 1,
+            Ok(EntryDone::Standing) => applied.standing += 1,
+            Ok(EntryDone::GivesWay) => {
                 let why = "the score has it printed, and a layer above has taken it off; it comes back when that layer goes";
                 applied.overruled.push(LeftOut { entry: entry.clone(), why: why.to_owned() });
             }
             Err(why) => {
-                entry.state = State::LeftOut;
+                entry.state = EntryState::LeftOut;
                 applied.left_out.push(LeftOut { entry: entry.clone(), why });
             }
         }
@@ -252,7 +252,7 @@ pub fn apply_told(
 }
 
 /// The entries of layers below about whose slurs or bows an entry says the contrary.
-fn overruled(session: &Session<'_, '_>, entry: &Entry, below: &Below) -> Vec<LeftOut> {
+fn overruled(session: &LayerSession<'_, '_>, entry: &Entry, below: &Below) -> Vec<LeftOut> {
     let Ok(at) = session.addresses.find(&entry.place) else { return Vec::new() };
     let ends = session.slur_ends(entry, at).ok();
     let mut ends = ends.map_or((None, None), |ends| (ends.printed, ends.wanted));
@@ -278,7 +278,7 @@ fn overruled(session: &Session<'_, '_>, entry: &Entry, below: &Below) -> Vec<Lef
     drawn.into_iter().chain(taken).chain(bow).collect()
 }
 
-fn find(session: &Session<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result<Found, String> {
+fn find(session: &LayerSession<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result<NamedNote, String> {
     let found = session.addresses.find(&entry.place).map_err(|why| why.to_string())?;
     match quarrels.why(found, &entry.mark) {
         Some(why) => Err(why),
@@ -286,7 +286,7 @@ fn find(session: &Session<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result
     }
 }
 
-pub(crate) enum Done {
+pub(crate) enum EntryDone {
     Written,
     Standing,
     /// It is printed, and a layer over this one has taken it off: that layer brings it back.
@@ -295,11 +295,11 @@ pub(crate) enum Done {
 
 /// Writes one entry.
 fn put_entry(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     entry: &mut Entry,
-    at: Found,
-    (known, below): (&Known<'_>, &Below),
-) -> Result<Done, String> {
+    at: NamedNote,
+    (known, below): (&KnownAtEntry<'_>, &Below),
+) -> Result<EntryDone, String> {
     let settled = known.settled;
     if let Some(before) = entry.before.take_if(|_| known.clean || !entry.mark.follows())
         && !known.clean
@@ -315,17 +315,17 @@ fn put_entry(
         Mark::Down | Mark::Up | Mark::Hook { .. } | Mark::Retake { .. } => put_bow(session, entry, at, known),
         Mark::AsItComes => {
             let taken = session.take_other_bows(at, None);
-            let done = if taken.is_empty() { Done::Standing } else { Done::Written };
+            let done = if taken.is_empty() { EntryDone::Standing } else { EntryDone::Written };
             remember(entry, taken, known.clean);
             Ok(done)
         }
-        Mark::Lift => put_piece(session, entry, at, &Piece::BreathMark, settled),
+        Mark::Lift => put_piece(session, entry, at, &MarkupPiece::BreathMark, settled),
         Mark::InBow { place } => {
-            let words = Piece::Words(place.words().to_owned());
+            let words = MarkupPiece::Words(place.words().to_owned());
             put_piece(session, entry, at, &words, settled)
         }
         Mark::Text { text } => {
-            let words = Piece::Words(text.clone());
+            let words = MarkupPiece::Words(text.clone());
             put_piece(session, entry, at, &words, settled)
         }
         Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
@@ -346,30 +346,34 @@ pub(crate) fn remember(entry: &mut Entry, taken: Vec<Taken>, clean: bool) {
 }
 
 pub(crate) fn put_piece(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     entry: &mut Entry,
-    at: Found,
-    piece: &Piece,
+    at: NamedNote,
+    piece: &MarkupPiece,
     settled: bool,
-) -> Result<Done, String> {
+) -> Result<EntryDone, String> {
     if session.has(at, piece) {
         if settled && entry.exact.is_empty() {
-            entry.state = State::Printed;
+            entry.state = EntryState::Printed;
         }
-        return Ok(Done::Standing);
+        return Ok(EntryDone::Standing);
     }
-    entry.state = State::Own;
-    if session.put(at, piece, entry.exact.first()) { Ok(Done::Written) } else { Err(NO_PLACE.to_owned()) }
+    entry.state = EntryState::Own;
+    if session.put(at, piece, entry.exact.first()) {
+        Ok(EntryDone::Written)
+    } else {
+        Err(NO_PLACE.to_owned())
+    }
 }
 
 fn put_slurs(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     entry: &mut Entry,
-    at: Found,
-    (known, below): (&Known<'_>, &Below),
-) -> Result<Done, String> {
+    at: NamedNote,
+    (known, below): (&KnownAtEntry<'_>, &Below),
+) -> Result<EntryDone, String> {
     let ends = session.slur_ends(entry, at)?;
-    let mut done = Done::Standing;
+    let mut done = EntryDone::Standing;
     if ends.wanted.is_some() && ends.wanted == ends.printed {
         return Err("it moves the slur to where it is".to_owned());
     }
@@ -406,13 +410,13 @@ fn put_slurs(
         }
         if !taken.is_empty() {
             remember(entry, taken, known.clean);
-            done = Done::Written;
+            done = EntryDone::Written;
         } else if ends.wanted.is_none()
             && entry.taken_off().is_empty()
             && below.taken.contains_key(&(at.part, from, to))
         {
             // A layer below has taken it off: nothing is left to do, nor to bring back.
-            entry.state = State::Printed;
+            entry.state = EntryState::Printed;
         } else if entry.taken_off().is_empty()
             && ends.wanted.is_none_or(|(a, b)| !is_slurred(session, at, a, b))
         {
@@ -424,13 +428,13 @@ fn put_slurs(
             // It is printed, or a layer below draws it; and nothing gave way to this entry: it stays when this layer goes.
             let theirs = known.settled || below.drawn.contains_key(&(at.part, from, to));
             if theirs && entry.exact.is_empty() && entry.taken_off().is_empty() {
-                entry.state = State::Printed;
+                entry.state = EntryState::Printed;
             }
         } else if known.gives_way(entry) {
-            done = Done::GivesWay;
+            done = EntryDone::GivesWay;
         } else if session.put_slurs(at.part, from, to, &entry.exact) {
-            entry.state = State::Own;
-            done = Done::Written;
+            entry.state = EntryState::Own;
+            done = EntryDone::Written;
         } else {
             return Err("more than sixteen slurs are open there; no number is left for another".to_owned());
         }
@@ -438,6 +442,6 @@ fn put_slurs(
     Ok(done)
 }
 
-fn is_slurred(session: &mut Session<'_, '_>, at: Found, from: NoteId, to: NoteId) -> bool {
+fn is_slurred(session: &mut LayerSession<'_, '_>, at: NamedNote, from: NoteId, to: NoteId) -> bool {
     session.slurs(at.part).between(from, to).is_some()
 }

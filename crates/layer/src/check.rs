@@ -5,29 +5,29 @@ use std::fmt;
 use arcata_score::{NoteId, Part, Score, TieEnd};
 use arcata_xml::Document;
 
-use crate::address::{Addresses, Found};
+use crate::address::{Addresses, NamedNote};
+use crate::contradictions::{Quarrels, SlurWishes};
 use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
-use crate::model::{Entry, Layer, Mark, Place};
+use crate::model::{Address, Entry, Layer, Mark};
 use crate::put_bows::asked;
-use crate::quarrels::{Quarrels, SlurWishes};
-use crate::session::{Session, note_before};
+use crate::session::{LayerSession, note_before};
 use crate::told::ToldBows;
 
 /// Something about a layer that somebody should look at.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Remark {
+pub struct LayerRemark {
     /// The note, where it is about one.
-    pub place: Option<Place>,
+    pub place: Option<Address>,
     /// What kind of thing.
-    pub kind: RemarkKind,
+    pub kind: LayerRemarkKind,
     /// One sentence without the place.
     pub message: String,
 }
 
 /// The kinds of remarks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum RemarkKind {
+pub enum LayerRemarkKind {
     /// The layer belongs to another score or another state of this one.
     OtherScore,
     /// An entry whose note is not there.
@@ -54,7 +54,7 @@ pub enum RemarkKind {
     Doubt,
 }
 
-impl Remark {
+impl LayerRemark {
     /// As it is said where the score is known: by bar and beat.
     #[must_use]
     pub fn said(&self, addresses: &Addresses<'_>) -> String {
@@ -63,7 +63,7 @@ impl Remark {
     }
 }
 
-impl fmt::Display for Remark {
+impl fmt::Display for LayerRemark {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match &self.place {
             Some(place) => write!(out, "{place}: {}", self.message),
@@ -74,14 +74,18 @@ impl fmt::Display for Remark {
 
 /// Looks through a layer on a score. An empty list means that every entry can be applied and makes sense.
 #[must_use]
-pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
+pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<LayerRemark> {
     let mut remarks = Vec::new();
     if identity::kinship(layer, document, score) == Kinship::OtherMusic {
         let message = "the layer was made for other notes than these: another score, or this one before a \
                        revision; carry it over";
-        remarks.push(Remark { place: None, kind: RemarkKind::OtherScore, message: message.to_owned() });
+        remarks.push(LayerRemark {
+            place: None,
+            kind: LayerRemarkKind::OtherScore,
+            message: message.to_owned(),
+        });
     }
-    let mut session = Session::new(document, score);
+    let mut session = LayerSession::new(document, score);
     for conflict in &layer.conflicts {
         let message = format!(
             "{} wants {}, {} wants {}; keep one",
@@ -90,39 +94,43 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
             conflict.second_owner,
             wishes(&conflict.second, &session.addresses)
         );
-        remarks.push(Remark { place: Some(conflict.place.clone()), kind: RemarkKind::Conflict, message });
+        remarks.push(LayerRemark {
+            place: Some(conflict.place.clone()),
+            kind: LayerRemarkKind::Conflict,
+            message,
+        });
     }
     let quarrels = Quarrels::of(&session, layer);
     let hooks = hook_slurs(&mut session, layer, &quarrels, document, score);
     for (index, entry) in layer.entries.iter().enumerate() {
         let words = entry.mark.words_in(&session.addresses, &entry.place.part);
         let mut remark = |kind, message: String| {
-            remarks.push(Remark { place: Some(entry.place.clone()), kind, message });
+            remarks.push(LayerRemark { place: Some(entry.place.clone()), kind, message });
         };
         let doubled = layer.entries[..index].iter().rev().take_while(|other| other.place == entry.place);
         if doubled.into_iter().any(|other| other.says_the_same(entry)) {
-            remark(RemarkKind::Double, format!("{words} stands there twice; keep one"));
+            remark(LayerRemarkKind::Double, format!("{words} stands there twice; keep one"));
             continue;
         }
         if let Some(doubt) = &entry.doubt {
             let message = format!("{words}, carried with doubt: {doubt}");
-            remark(RemarkKind::Doubt, message);
+            remark(LayerRemarkKind::Doubt, message);
         }
         match session.addresses.find(&entry.place) {
             Err(crate::NotFound::Rest) => {
                 let message = format!("{words} on a rest; move it to a note or take it out");
-                remark(RemarkKind::OnRest, message);
+                remark(LayerRemarkKind::OnRest, message);
             }
-            Err(why) => remark(RemarkKind::NoNote, format!("{words}: {why}")),
+            Err(why) => remark(LayerRemarkKind::NoNote, format!("{words}: {why}")),
             Ok(at) => {
                 if let Some(count) = quarrels.of_count(at, &entry.mark) {
                     let message = format!("{words}, and {count} answers in all; keep one");
-                    remark(RemarkKind::Contradiction, message);
+                    remark(LayerRemarkKind::Contradiction, message);
                 } else if let Some(why) = quarrels.of_slur(at, &entry.mark) {
-                    remark(RemarkKind::Contradiction, format!("{words}: {why}"));
+                    remark(LayerRemarkKind::Contradiction, format!("{words}: {why}"));
                 } else if entry.mark.is_hook_slur() {
                     if let Some(why) = hooks.refused(at) {
-                        remark(RemarkKind::HookSlur, format!("{words}: {why}"));
+                        remark(LayerRemarkKind::HookSlur, format!("{words}: {why}"));
                     }
                 } else if let Some((kind, message)) = look_at(&mut session, layer, entry, at) {
                     remark(kind, message);
@@ -135,7 +143,7 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<Remark> {
 
 /// What becomes of the hooks that ask for a slur; what bows the plan makes of them is not known here.
 fn hook_slurs(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     layer: &Layer,
     quarrels: &Quarrels,
     document: &Document,
@@ -156,29 +164,29 @@ fn wishes(entries: &[Entry], addresses: &Addresses<'_>) -> String {
 }
 
 fn look_at(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     layer: &Layer,
     entry: &Entry,
-    at: Found,
-) -> Option<(RemarkKind, String)> {
+    at: NamedNote,
+) -> Option<(LayerRemarkKind, String)> {
     let score = session.score();
     let part = &score.parts[at.part];
     match &entry.mark {
         Mark::Down | Mark::Up | Mark::Double { .. } | Mark::Hook { .. } | Mark::Retake { .. } => {
             if let TieEnd::Joined(_) = part.note(at.note).tie.from_before {
                 let message = "the note is tied over: no new stroke begins on it".to_owned();
-                return Some((RemarkKind::TiedOver, message));
+                return Some((LayerRemarkKind::TiedOver, message));
             }
             if inside_slur(part, at.note) && !unslurred(layer, entry) {
                 let message = format!(
                     "{} inside a slur, where the bow goes on; take the slur off there",
                     entry.mark.words()
                 );
-                return Some((RemarkKind::InsideSlur, message));
+                return Some((LayerRemarkKind::InsideSlur, message));
             }
             (entry.mark.follows() && note_before(score, at).is_none()).then(|| {
                 let message = format!("{}, but no note comes before it", entry.mark.words());
-                (RemarkKind::NothingBefore, message)
+                (LayerRemarkKind::NothingBefore, message)
             })
         }
         Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
@@ -192,7 +200,7 @@ fn look_at(
                     "the slur's last note does not come after its first".to_owned()
                 }
             };
-            Some((RemarkKind::SlurEnd, message))
+            Some((LayerRemarkKind::SlurEnd, message))
         }
         Mark::AsItComes | Mark::Lift | Mark::InBow { .. } | Mark::Text { .. } => None,
     }

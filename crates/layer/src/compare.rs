@@ -2,13 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use crate::model::{Entry, Layer, Place, Question};
+use crate::model::{Address, Entry, Layer, Question};
 
 /// A note about which two layers do not say the same.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Difference {
+pub struct LayerDifference {
     /// The note.
-    pub place: Place,
+    pub place: Address,
     /// What is decided there.
     pub question: Question,
     /// What the first layer says; empty where it says nothing.
@@ -18,11 +18,11 @@ pub struct Difference {
 }
 
 /// A question about a note.
-pub(crate) type Key = (Place, Question);
+pub(crate) type QuestionKey = (Address, Question);
 
 /// The answers of a layer; several where it contradicts itself.
-pub(crate) fn answers(layer: &Layer) -> BTreeMap<Key, Vec<Entry>> {
-    let mut answers: BTreeMap<Key, Vec<Entry>> = BTreeMap::new();
+pub(crate) fn answers(layer: &Layer) -> BTreeMap<QuestionKey, Vec<Entry>> {
+    let mut answers: BTreeMap<QuestionKey, Vec<Entry>> = BTreeMap::new();
     for entry in &layer.entries {
         let given = answers.entry((entry.place.clone(), entry.mark.question())).or_default();
         if !given.iter().any(|other| entry.says_the_same(other)) {
@@ -52,21 +52,21 @@ pub(crate) fn agree(one: &[Entry], other: &[Entry]) -> bool {
 /// assert_eq!(compare(&one, &other).len(), 1);
 /// ```
 #[must_use]
-pub fn compare(before: &Layer, after: &Layer) -> Vec<Difference> {
+pub fn compare(before: &Layer, after: &Layer) -> Vec<LayerDifference> {
     let (mut old, mut new) = (answers(before), answers(after));
-    let mut keys: Vec<Key> = old.keys().chain(new.keys()).cloned().collect();
+    let mut keys: Vec<QuestionKey> = old.keys().chain(new.keys()).cloned().collect();
     sort_keys(&mut keys, &[before, after]);
     let differences = keys.into_iter().filter_map(|key| {
         let (before, after) = (old.remove(&key).unwrap_or_default(), new.remove(&key).unwrap_or_default());
-        (!agree(&before, &after)).then_some(Difference { place: key.0, question: key.1, before, after })
+        (!agree(&before, &after)).then_some(LayerDifference { place: key.0, question: key.1, before, after })
     });
     differences.collect()
 }
 
 /// Puts keys into the order in which people read: parts as the layers list them, then by place.
-pub(crate) fn sort_keys(keys: &mut Vec<Key>, layers: &[&Layer]) {
+pub(crate) fn sort_keys(keys: &mut Vec<QuestionKey>, layers: &[&Layer]) {
     let parts: Vec<&String> = layers.iter().flat_map(|layer| &layer.parts).collect();
-    let rank = |place: &Place| {
+    let rank = |place: &Address| {
         let known = parts.iter().position(|part| **part == place.part);
         (known.unwrap_or(parts.len()), place.clone())
     };

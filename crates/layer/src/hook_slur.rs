@@ -8,19 +8,19 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{BowDirection, NoteId, NoteKind, TieEnd};
 
-use crate::address::Found;
-use crate::apply::{Done, NO_PLACE, remember};
-use crate::markup::Piece;
-use crate::model::{Entry, HookSign, HookSlur, Mark, Question, Spot, State};
-use crate::put_bows::{Asked, OTHER_WAY, mark_before};
-use crate::quarrels::{Quarrels, SlurWishes};
-use crate::session::{Session, last_tied, note_before};
+use crate::address::NamedNote;
+use crate::apply::{EntryDone, NO_PLACE, remember};
+use crate::contradictions::{Quarrels, SlurWishes};
+use crate::markup::MarkupPiece;
+use crate::model::{Entry, EntryState, HookSign, HookSlur, Mark, Question, Spot};
+use crate::put_bows::{AskedDirections, OTHER_WAY, mark_before};
+use crate::session::{LayerSession, last_tied, note_before};
 use crate::told::ToldBows;
 
 /// What becomes of the hooks of a layer that ask for a slur.
 #[derive(Default)]
 pub(crate) struct HookSlurs {
-    by_note: BTreeMap<Found, Result<usize, String>>,
+    by_note: BTreeMap<NamedNote, Result<usize, String>>,
     chains: Vec<Chain>,
 }
 
@@ -36,11 +36,11 @@ struct Chain {
     bow: Option<BowDirection>,
     /// Whether the stroke before gets a mark: a direction is asked, and no entry of its own gives it.
     marks_first: bool,
-    written: Written,
+    written: SlurWritten,
 }
 
 /// How a slur stands in the score.
-enum Written {
+enum SlurWritten {
     /// Not yet; then, whether it could be written.
     Not,
     Tried(Result<(), String>),
@@ -55,14 +55,14 @@ pub(crate) struct Judged<'j> {
     /// The layer is not on the score.
     pub(crate) clean: bool,
     pub(crate) told: &'j ToldBows,
-    pub(crate) asked: &'j Asked,
+    pub(crate) asked: &'j AskedDirections,
     pub(crate) quarrels: &'j Quarrels,
     pub(crate) slurs: &'j SlurWishes,
 }
 
 /// A hook on its way into a chain.
 struct Candidate {
-    at: Found,
+    at: NamedNote,
     head: NoteId,
     before: NoteId,
     sign: HookSign,
@@ -72,7 +72,7 @@ struct Candidate {
 impl HookSlurs {
     /// Settles which hooks share a slur, and which cannot be written, whatever the order of the entries. What was
     /// written when the layer was last applied and stands is kept; what the layer no longer says is undone.
-    pub(crate) fn of(session: &mut Session<'_, '_>, entries: &mut [Entry], judged: &Judged<'_>) -> Self {
+    pub(crate) fn of(session: &mut LayerSession<'_, '_>, entries: &mut [Entry], judged: &Judged<'_>) -> Self {
         let mut hooks = Self::default();
         hooks.keep(session, entries, judged);
         let unnamed = unnamed(session, entries);
@@ -87,14 +87,14 @@ impl HookSlurs {
     }
 
     /// The slurs that the layer has on the score, where it still asks for all of them.
-    fn keep(&mut self, session: &mut Session<'_, '_>, entries: &mut [Entry], judged: &Judged<'_>) {
+    fn keep(&mut self, session: &mut LayerSession<'_, '_>, entries: &mut [Entry], judged: &Judged<'_>) {
         let mut asked = BTreeMap::new();
         for entry in entries.iter() {
             if let (Mark::Hook { sign, bow }, Ok(at)) = (&entry.mark, session.addresses.find(&entry.place))
                 && !judged.quarrels.has(at, &entry.mark)
             {
                 let head = session.score().parts[at.part].chord_head(at.note);
-                asked.insert(Found { note: head, ..at }, (at, *sign, *bow));
+                asked.insert(NamedNote { note: head, ..at }, (at, *sign, *bow));
             }
         }
         for entry in entries.iter_mut().rev() {
@@ -105,7 +105,7 @@ impl HookSlurs {
             let part = session.addresses.part(&entry.place.part);
             let Some(part) = part else { continue };
             let note = |spot: &Spot| session.addresses.find_in(part, spot).ok();
-            let hooked: Option<Vec<Found>> = slur.hooked.iter().map(note).collect();
+            let hooked: Option<Vec<NamedNote>> = slur.hooked.iter().map(note).collect();
             let (first, last) = (note(&slur.from), note(&slur.to));
             let (Some(first), Some(last)) = (first, last) else { continue };
             let still = hooked.as_ref().is_some_and(|hooked| {
@@ -126,7 +126,7 @@ impl HookSlurs {
                         hooked: hooked.iter().map(|at| at.note).collect(),
                         bow,
                         marks_first,
-                        written: Written::Own,
+                        written: SlurWritten::Own,
                     });
                     entry.hook_slur = Some(slur);
                 }
@@ -140,7 +140,7 @@ impl HookSlurs {
     /// The hooks that go on from each other, in the order of time, slurs aside; what cannot be is told.
     fn groups(
         &mut self,
-        session: &Session<'_, '_>,
+        session: &LayerSession<'_, '_>,
         entries: &[Entry],
         judged: &Judged<'_>,
     ) -> Vec<Vec<Candidate>> {
@@ -157,19 +157,19 @@ impl HookSlurs {
             let head = session.score().parts[at.part].chord_head(at.note);
             candidates.push((at, head, sign, bow));
         }
-        let onset = |at: Found| session.score().parts[at.part].note(at.note).onset;
+        let onset = |at: NamedNote| session.score().parts[at.part].note(at.note).onset;
         candidates.sort_by_key(|(at, ..)| (at.part, onset(*at), *at));
         candidates.dedup_by_key(|(at, ..)| *at);
         let mut groups: Vec<Vec<Candidate>> = Vec::new();
-        let mut ends: BTreeMap<Found, usize> = BTreeMap::new();
+        let mut ends: BTreeMap<NamedNote, usize> = BTreeMap::new();
         let chords = bowed_chords(session, entries);
         for (at, head, sign, bow) in candidates {
-            if chords.get(&Found { note: head, ..at }).is_some_and(|notes| notes.len() > 1) {
+            if chords.get(&NamedNote { note: head, ..at }).is_some_and(|notes| notes.len() > 1) {
                 let why = "the layer gives another note of this chord a bow of its own; keep one of the two";
                 self.by_note.insert(at, Err(why.to_owned()));
                 continue;
             }
-            let before = match stroke_before(session, Found { note: head, ..at }) {
+            let before = match stroke_before(session, NamedNote { note: head, ..at }) {
                 Ok(before) => before,
                 Err(why) => {
                     self.by_note.insert(at, Err(why));
@@ -177,7 +177,7 @@ impl HookSlurs {
                 }
             };
             let candidate = Candidate { at, head, before, sign, bow };
-            let goes_on = ends.get(&Found { note: before, ..at }).copied();
+            let goes_on = ends.get(&NamedNote { note: before, ..at }).copied();
             let group = goes_on.filter(|group| groups[*group].first().is_some_and(|one| one.sign == sign));
             if goes_on.is_some() && group.is_none() {
                 let why = "the stroke before it is hooked with the other sign; write both with dots or both with \
@@ -190,7 +190,7 @@ impl HookSlurs {
                 groups.len() - 1
             });
             groups[group].push(candidate);
-            ends.insert(Found { note: head, ..at }, group);
+            ends.insert(NamedNote { note: head, ..at }, group);
         }
         groups
     }
@@ -198,10 +198,10 @@ impl HookSlurs {
     /// Makes the slurs of hooks that go on from each other.
     fn settle(
         &mut self,
-        session: &mut Session<'_, '_>,
+        session: &mut LayerSession<'_, '_>,
         group: Vec<Candidate>,
         judged: &Judged<'_>,
-        unnamed: &BTreeSet<Found>,
+        unnamed: &BTreeSet<NamedNote>,
     ) {
         if let Some(chain) = printed(session, &group, judged) {
             for one in &group {
@@ -211,7 +211,7 @@ impl HookSlurs {
             return;
         }
         let mut chain: Option<Chain> = None;
-        let mut notes: Vec<Found> = Vec::new();
+        let mut notes: Vec<NamedNote> = Vec::new();
         for one in group {
             let refused = judged.told.of(one.at).and_then(Result::err).map(str::to_owned);
             let why = refused
@@ -228,8 +228,8 @@ impl HookSlurs {
                 first: one.before,
                 hooked: Vec::new(),
                 bow: None,
-                marks_first: !judged.asked.contains_key(&Found { note: one.before, ..one.at }),
-                written: Written::Not,
+                marks_first: !judged.asked.contains_key(&NamedNote { note: one.before, ..one.at }),
+                written: SlurWritten::Not,
             });
             chain.hooked.push(one.head);
             chain.bow = chain.bow.or(one.bow);
@@ -240,9 +240,9 @@ impl HookSlurs {
 
     fn finish(
         &mut self,
-        session: &Session<'_, '_>,
+        session: &LayerSession<'_, '_>,
         chain: Option<Chain>,
-        notes: &mut Vec<Found>,
+        notes: &mut Vec<NamedNote>,
         judged: &Judged<'_>,
     ) {
         let notes = std::mem::take(notes);
@@ -262,87 +262,87 @@ impl HookSlurs {
     }
 
     /// Why the hook on a note cannot be written.
-    pub(crate) fn refused(&self, at: Found) -> Option<&str> {
+    pub(crate) fn refused(&self, at: NamedNote) -> Option<&str> {
         self.by_note.get(&at).and_then(|found| found.as_ref().err()).map(String::as_str)
     }
 
     /// Writes a hook; the first of several that share a slur writes it all.
     pub(crate) fn put(
         &mut self,
-        session: &mut Session<'_, '_>,
+        session: &mut LayerSession<'_, '_>,
         entry: &mut Entry,
-        at: Found,
+        at: NamedNote,
         clean: bool,
-    ) -> Result<Done, String> {
+    ) -> Result<EntryDone, String> {
         let index = match self.by_note.get(&at) {
             Some(found) => found.clone()?,
             None => return Err(NO_PLACE.to_owned()),
         };
         let Some(chain) = self.chains.get_mut(index) else { return Err(NO_PLACE.to_owned()) };
-        if let Written::Tried(Err(why)) = &chain.written {
+        if let SlurWritten::Tried(Err(why)) = &chain.written {
             return Err(why.clone());
         }
         let mut changed = false;
         // It was written otherwise when it was last applied.
         if let Some(before) = entry.before.take_if(|before| {
-            entry.hook_slur.is_none() && !matches!(chain.written, Written::Printed)
+            entry.hook_slur.is_none() && !matches!(chain.written, SlurWritten::Printed)
                 || chain.bow != Some(before.direction)
         }) {
             if entry.hook_slur.is_none() {
-                session.take(at, &Piece::Bow(before.direction), None);
+                session.take(at, &MarkupPiece::Bow(before.direction), None);
             }
             changed |= session.take_before(at.part, &before);
         }
         entry.written = None;
-        if matches!(chain.written, Written::Printed) {
-            entry.state = State::Printed;
-            return Ok(if changed { Done::Written } else { Done::Standing });
+        if matches!(chain.written, SlurWritten::Printed) {
+            entry.state = EntryState::Printed;
+            return Ok(if changed { EntryDone::Written } else { EntryDone::Standing });
         }
         let taken = session.take_other_bows(at, None);
         changed |= !taken.is_empty();
         remember(entry, taken, clean);
         let leads = match chain.written {
-            Written::Not => {
+            SlurWritten::Not => {
                 let tried = chain.write(session, entry);
-                chain.written = Written::Tried(tried.clone());
+                chain.written = SlurWritten::Tried(tried.clone());
                 tried?;
                 changed = true;
                 true
             }
             // A later one: its slur was written with the first.
-            Written::Tried(_) => {
+            SlurWritten::Tried(_) => {
                 changed = true;
                 false
             }
             _ => entry.hook_slur.is_some(),
         };
-        entry.state = State::Own;
+        entry.state = EntryState::Own;
         if let Some(way) = chain.bow.filter(|_| leads && chain.marks_first) {
-            changed |= mark_first(session, entry, Found { part: chain.part, note: chain.first }, way);
+            changed |= mark_first(session, entry, NamedNote { part: chain.part, note: chain.first }, way);
         }
-        Ok(if changed { Done::Written } else { Done::Standing })
+        Ok(if changed { EntryDone::Written } else { EntryDone::Standing })
     }
 }
 
 impl Chain {
     /// The hooked notes.
-    fn notes(&self) -> impl Iterator<Item = Found> + '_ {
-        self.hooked.iter().map(|note| Found { part: self.part, note: *note })
+    fn notes(&self) -> impl Iterator<Item = NamedNote> + '_ {
+        self.hooked.iter().map(|note| NamedNote { part: self.part, note: *note })
     }
 
     /// The last note under the slur.
-    fn last(&self, session: &Session<'_, '_>) -> NoteId {
+    fn last(&self, session: &LayerSession<'_, '_>) -> NoteId {
         let last = self.hooked.last().copied().unwrap_or(self.first);
         last_tied(&session.score().parts[self.part], last)
     }
 
     /// Writes the slur and what stands under it, and lets the entry remember it.
-    fn write(&self, session: &mut Session<'_, '_>, entry: &mut Entry) -> Result<(), String> {
+    fn write(&self, session: &mut LayerSession<'_, '_>, entry: &mut Entry) -> Result<(), String> {
         let last = self.last(session);
-        let spot = |session: &Session<'_, '_>, note: NoteId| {
+        let spot = |session: &LayerSession<'_, '_>, note: NoteId| {
             let spot = session.addresses.spot(self.part, note);
             spot.filter(|spot| {
-                session.addresses.find_in(self.part, spot) == Ok(Found { part: self.part, note })
+                session.addresses.find_in(self.part, spot) == Ok(NamedNote { part: self.part, note })
             })
             .ok_or_else(|| "a note under its slur has no address of its own".to_owned())
         };
@@ -355,9 +355,9 @@ impl Chain {
         let mut signs = Vec::new();
         let notes = std::iter::once((self.first, &from)).chain(self.hooked.iter().copied().zip(&hooked));
         for (note, spot) in notes {
-            if !has_sign(session, Found { part: self.part, note }, self.sign)
+            if !has_sign(session, NamedNote { part: self.part, note }, self.sign)
                 && let Some(piece) = sign_piece(self.sign)
-                && session.put(Found { part: self.part, note }, &piece, None)
+                && session.put(NamedNote { part: self.part, note }, &piece, None)
             {
                 signs.push(spot.clone());
             }
@@ -368,14 +368,19 @@ impl Chain {
 }
 
 /// Puts the direction on the stroke that the hooked ones go on from; says whether it was written.
-fn mark_first(session: &mut Session<'_, '_>, entry: &mut Entry, first: Found, way: BowDirection) -> bool {
+fn mark_first(
+    session: &mut LayerSession<'_, '_>,
+    entry: &mut Entry,
+    first: NamedNote,
+    way: BowDirection,
+) -> bool {
     let spot = session.addresses.spot(first.part, first.note);
     spot.is_some_and(|spot| mark_before(session, entry, (first, spot), way))
 }
 
 /// Takes a hook's slur off, with what was put under it, in the order opposite to that of putting. Says whether anything
 /// changed.
-pub(crate) fn take_hook_slur(session: &mut Session<'_, '_>, part: usize, slur: &HookSlur) -> bool {
+pub(crate) fn take_hook_slur(session: &mut LayerSession<'_, '_>, part: usize, slur: &HookSlur) -> bool {
     let mut changed = false;
     for spot in slur.signs.iter().rev() {
         if let (Ok(at), Some(piece)) = (session.addresses.find_in(part, spot), sign_piece(slur.sign)) {
@@ -391,49 +396,52 @@ pub(crate) fn take_hook_slur(session: &mut Session<'_, '_>, part: usize, slur: &
     changed
 }
 
-fn sign_piece(sign: HookSign) -> Option<Piece> {
+fn sign_piece(sign: HookSign) -> Option<MarkupPiece> {
     match sign {
         HookSign::Marks => None,
-        HookSign::Dots => Some(Piece::Dot),
-        HookSign::Dashes => Some(Piece::Dash),
+        HookSign::Dots => Some(MarkupPiece::Dot),
+        HookSign::Dashes => Some(MarkupPiece::Dash),
     }
 }
 
 /// Whether a note carries the sign already, on itself or on its chord: a wedge is a short note, too, and a dash with a dot
 /// is either.
-fn has_sign(session: &mut Session<'_, '_>, at: Found, sign: HookSign) -> bool {
-    let likes: &[Piece] = match sign {
+fn has_sign(session: &mut LayerSession<'_, '_>, at: NamedNote, sign: HookSign) -> bool {
+    let likes: &[MarkupPiece] = match sign {
         HookSign::Marks => &[],
-        HookSign::Dots => &[Piece::Dot, Piece::Wedge, Piece::DashAndDot],
-        HookSign::Dashes => &[Piece::Dash, Piece::DashAndDot],
+        HookSign::Dots => &[MarkupPiece::Dot, MarkupPiece::Wedge, MarkupPiece::DashAndDot],
+        HookSign::Dashes => &[MarkupPiece::Dash, MarkupPiece::DashAndDot],
     };
     let part = &session.score().parts[at.part];
     let chord = (at.note.0..)
         .map(NoteId)
         .take_while(|note| (note.0 as usize) < part.notes.len() && part.chord_head(*note) == at.note);
-    chord.into_iter().any(|note| likes.iter().any(|piece| session.has(Found { note, ..at }, piece)))
+    chord.into_iter().any(|note| likes.iter().any(|piece| session.has(NamedNote { note, ..at }, piece)))
 }
 
 /// The notes of each chord that the layer bows.
-fn bowed_chords(session: &Session<'_, '_>, entries: &[Entry]) -> BTreeMap<Found, BTreeSet<Found>> {
-    let mut chords: BTreeMap<Found, BTreeSet<Found>> = BTreeMap::new();
+fn bowed_chords(
+    session: &LayerSession<'_, '_>,
+    entries: &[Entry],
+) -> BTreeMap<NamedNote, BTreeSet<NamedNote>> {
+    let mut chords: BTreeMap<NamedNote, BTreeSet<NamedNote>> = BTreeMap::new();
     for entry in entries.iter().filter(|entry| entry.mark.question() == Question::Bow) {
         let Ok(at) = session.addresses.find(&entry.place) else { continue };
         let head = session.score().parts[at.part].chord_head(at.note);
-        chords.entry(Found { note: head, ..at }).or_default().insert(at);
+        chords.entry(NamedNote { note: head, ..at }).or_default().insert(at);
     }
     chords
 }
 
 /// Notes whose entries take the direction from the stroke before them.
-fn unnamed(session: &Session<'_, '_>, entries: &[Entry]) -> BTreeSet<Found> {
+fn unnamed(session: &LayerSession<'_, '_>, entries: &[Entry]) -> BTreeSet<NamedNote> {
     let follows =
         |entry: &&Entry| matches!(entry.mark, Mark::Hook { bow: None, .. } | Mark::Retake { bow: None });
     entries.iter().filter(follows).filter_map(|entry| session.addresses.find(&entry.place).ok()).collect()
 }
 
 /// The stroke before a note, which a slur can join to it: the first note of its last chain of ties.
-fn stroke_before(session: &Session<'_, '_>, at: Found) -> Result<NoteId, String> {
+fn stroke_before(session: &LayerSession<'_, '_>, at: NamedNote) -> Result<NoteId, String> {
     let part = &session.score().parts[at.part];
     let note = part.note(at.note);
     let refuse = |why: &str| Err(why.to_owned());
@@ -471,7 +479,7 @@ fn stroke_before(session: &Session<'_, '_>, at: Found) -> Result<NoteId, String>
 }
 
 /// Why a slur that stands or will stand there leaves no room for the slur of a hook.
-fn slurred(session: &mut Session<'_, '_>, one: &Candidate, judged: &Judged<'_>) -> Option<String> {
+fn slurred(session: &mut LayerSession<'_, '_>, one: &Candidate, judged: &Judged<'_>) -> Option<String> {
     let part = &session.score().parts[one.at.part];
     let (begins, ends) = (part.note(one.before).onset, part.note(last_tied(part, one.head)).onset);
     let voice = part.note(one.head).voice;
@@ -497,10 +505,10 @@ fn against(
     one: &Candidate,
     chain: Option<&Chain>,
     judged: &Judged<'_>,
-    unnamed: &BTreeSet<Found>,
+    unnamed: &BTreeSet<NamedNote>,
 ) -> Option<String> {
     let way = one.bow?;
-    let first = Found { note: chain.map_or(one.before, |chain| chain.first), ..one.at };
+    let first = NamedNote { note: chain.map_or(one.before, |chain| chain.first), ..one.at };
     match judged.asked.get(&first) {
         Some(None) => {
             let why = "the layer leaves the note that its slur begins on as it comes, where its direction would \
@@ -524,7 +532,7 @@ fn against(
 }
 
 /// The slur of hooks that is printed over their very notes, with all that stands under it.
-fn printed(session: &mut Session<'_, '_>, group: &[Candidate], judged: &Judged<'_>) -> Option<Chain> {
+fn printed(session: &mut LayerSession<'_, '_>, group: &[Candidate], judged: &Judged<'_>) -> Option<Chain> {
     let (first, last) = (group.first()?, group.last()?);
     let part = first.at.part;
     let end = last_tied(&session.score().parts[part], last.head);
@@ -536,10 +544,11 @@ fn printed(session: &mut Session<'_, '_>, group: &[Candidate], judged: &Judged<'
     }
     let hooked: Vec<NoteId> = group.iter().map(|one| one.head).collect();
     let notes: Vec<NoteId> = std::iter::once(first.before).chain(hooked.iter().copied()).collect();
-    let all = notes.into_iter().all(|note| has_sign(session, Found { part, note }, first.sign));
+    let all = notes.into_iter().all(|note| has_sign(session, NamedNote { part, note }, first.sign));
     // A direction that nothing says there is still to be written.
     let bow = group.iter().find_map(|one| one.bow);
-    let said = bow.is_none_or(|way| session.bows(Found { part, note: first.before }).last() == Some(&way));
+    let said =
+        bow.is_none_or(|way| session.bows(NamedNote { part, note: first.before }).last() == Some(&way));
     (all && said).then_some(Chain {
         part,
         sign: first.sign,
@@ -547,6 +556,6 @@ fn printed(session: &mut Session<'_, '_>, group: &[Candidate], judged: &Judged<'
         hooked,
         bow,
         marks_first: false,
-        written: Written::Printed,
+        written: SlurWritten::Printed,
     })
 }

@@ -1,7 +1,7 @@
 //! Bowing layers: a bowing is decided once, lives apart from the score, reaches every part it belongs to,
 //! survives a revision, and comes off without a trace.
 //!
-//! A [`Layer`] is a list of [`Entry`] values, each a [`Mark`] at a [`Place`]. [`read`] and [`write()`] give
+//! A [`Layer`] is a list of [`Entry`] values, each a [`Mark`] at a [`Address`]. [`read`] and [`write()`] give
 //! it as JSON, one entry a line. [`Addresses`] turns places into notes of a [`Score`](arcata_score::Score)
 //! and back.
 //!
@@ -26,6 +26,7 @@ mod apply;
 mod carry;
 mod check;
 mod compare;
+mod contradictions;
 mod format;
 mod hook_slur;
 pub mod identity;
@@ -35,7 +36,6 @@ mod markup;
 mod merge;
 mod model;
 mod put_bows;
-mod quarrels;
 mod session;
 pub mod shorthand;
 mod slurs;
@@ -43,21 +43,21 @@ mod spread;
 mod told;
 mod wipe;
 
-pub use address::{Addresses, Found, NotFound};
+pub use address::{Addresses, NamedNote, NotFound};
 pub use apply::{Applied, LayerError, LeftOut, Trust, apply, apply_told};
 pub use carry::{Carried, Doubt, Doubtful, Orphan, carry};
-pub use check::{Remark, RemarkKind, check};
-pub use compare::{Difference, compare};
+pub use check::{LayerRemark, LayerRemarkKind, check};
+pub use compare::{LayerDifference, compare};
 pub use format::{ReadError, ReadErrorKind, read, schema, write};
 pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
 pub use merge::{MergeRule, Merged, merge, settle};
 pub use model::{
-    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, MarkBefore, NotReached,
-    PitchName, Place, Question, ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
+    Address, BowPlace, Conflict, Entry, EntryForce, EntryState, Exact, HookSign, HookSlur, Layer, Mark,
+    MarkBefore, NotReached, PitchName, Question, ScoreIdentity, Spot, Taken, TakenKind, VERSION,
 };
 pub use spread::{
-    GoingTogether, LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice, spread,
+    GoingTogether, LowStrings, Match, NotSpread, Proposed, Spread, SpreadChoice, SpreadReach, spread,
 };
 pub use told::{ToldBow, ToldBows};
 pub use wipe::{Wiped, wipe};

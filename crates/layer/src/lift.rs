@@ -6,12 +6,12 @@ use arcata_score::words::{WordMeaning, meanings};
 use arcata_score::{Articulation, BowDirection, Meaning, NoteId, Score, SlurEnd};
 use arcata_xml::{Document, EditList, Limits, NodeId, Tag};
 
-use crate::address::Found;
+use crate::address::NamedNote;
 use crate::apply::LayerError;
 use crate::identity;
-use crate::markup::{Piece, node, words_before};
+use crate::markup::{MarkupPiece, node, words_before};
 use crate::model::{BowPlace, Entry, Exact, Layer, Mark};
-use crate::session::{Session, WAYS};
+use crate::session::{LayerSession, WAYS};
 
 /// What is to be lifted.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -66,7 +66,7 @@ pub struct Staying {
 
 /// A mark on its way into the layer.
 struct Lifting {
-    at: Found,
+    at: NamedNote,
     until: Option<NoteId>,
     entry: Entry,
 }
@@ -80,7 +80,7 @@ struct Lifting {
 ///
 /// A document that leaves no way to take an element out.
 pub fn lift(document: &Document, score: &Score, choice: &LiftChoice) -> Result<Lifted, LayerError> {
-    let mut session = Session::new(document, score);
+    let mut session = LayerSession::new(document, score);
     let mut staying = Vec::new();
     let mut lifting = Vec::new();
     for part in 0..score.parts.len() {
@@ -119,14 +119,14 @@ pub fn lift(document: &Document, score: &Score, choice: &LiftChoice) -> Result<L
     Ok(Lifted { edits, layer, staying })
 }
 
-fn stays(score: &Score, at: Found, why: &'static str) -> Staying {
+fn stays(score: &Score, at: NamedNote, why: &'static str) -> Staying {
     let part = &score.parts[at.part];
     let bar = score.bars.get(part.note(at.note).bar as usize);
     Staying { part: part.name.clone(), bar: bar.map_or_else(String::new, |bar| bar.label.clone()), why }
 }
 
 fn collect(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     document: &Document,
     part: usize,
     kinds: &[LiftKind],
@@ -136,7 +136,7 @@ fn collect(
     let score = session.score();
     let notes = &score.parts[part];
     for index in 0..notes.notes.len() {
-        let at = Found { part, note: NoteId(u32::try_from(index).unwrap_or(u32::MAX)) };
+        let at = NamedNote { part, note: NoteId(u32::try_from(index).unwrap_or(u32::MAX)) };
         let (found, why) = marks_of(session, document, at, kinds);
         staying.extend(why.into_iter().map(|why| stays(score, at, why)));
         let slurs =
@@ -156,7 +156,9 @@ fn collect(
         }
         for end in slurs {
             let spot = session.addresses.spot(part, end);
-            match spot.filter(|spot| session.addresses.find_in(part, spot) == Ok(Found { part, note: end })) {
+            match spot
+                .filter(|spot| session.addresses.find_in(part, spot) == Ok(NamedNote { part, note: end }))
+            {
                 Some(to) => {
                     let entry = Entry::new(place.clone(), Mark::SlurAdded { to });
                     lifting.push(Lifting { at, until: Some(end), entry });
@@ -192,7 +194,7 @@ fn halves_of_slurs(document: &Document, score: &Score, part: usize) -> Vec<Stayi
         );
     }
     told.sort_by_key(|(note, _)| *note);
-    told.into_iter().map(|(note, why)| stays(score, Found { part, note }, why)).collect()
+    told.into_iter().map(|(note, why)| stays(score, NamedNote { part, note }, why)).collect()
 }
 
 /// Slur elements on notes that the score does not read, such as hidden grace notes by which a slur reaches into an ending.
@@ -225,9 +227,9 @@ fn on_unread_notes(document: &Document, score: &Score, choice: &LiftChoice) -> V
 
 /// The marks on a note that can be lifted, and why others cannot.
 fn marks_of(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     document: &Document,
-    at: Found,
+    at: NamedNote,
     kinds: &[LiftKind],
 ) -> (Vec<Mark>, Vec<&'static str>) {
     let score = session.score();
@@ -280,7 +282,7 @@ fn is_about_the_bow(text: &str) -> bool {
 }
 
 /// Takes one mark off; what has to be remembered of it.
-fn take(session: &mut Session<'_, '_>, mark: &Lifting) -> Option<Vec<Exact>> {
+fn take(session: &mut LayerSession<'_, '_>, mark: &Lifting) -> Option<Vec<Exact>> {
     if let Some(until) = mark.until {
         return take_slur(session, mark.at, until);
     }
@@ -288,11 +290,11 @@ fn take(session: &mut Session<'_, '_>, mark: &Lifting) -> Option<Vec<Exact>> {
         return take_double(session, mark.at, first);
     }
     let piece = match &mark.entry.mark {
-        Mark::Down => Piece::Bow(WAYS[0]),
-        Mark::Up => Piece::Bow(WAYS[1]),
-        Mark::Lift => Piece::BreathMark,
-        Mark::InBow { place } => Piece::Words(place.words().to_owned()),
-        Mark::Text { text } => Piece::Words(text.clone()),
+        Mark::Down => MarkupPiece::Bow(WAYS[0]),
+        Mark::Up => MarkupPiece::Bow(WAYS[1]),
+        Mark::Lift => MarkupPiece::BreathMark,
+        Mark::InBow { place } => MarkupPiece::Words(place.words().to_owned()),
+        Mark::Text { text } => MarkupPiece::Words(text.clone()),
         _ => return None,
     };
     let note = node(session.score(), mark.at.part, mark.at.note);
@@ -306,9 +308,9 @@ fn take(session: &mut Session<'_, '_>, mark: &Lifting) -> Option<Vec<Exact>> {
 }
 
 /// Takes both bows off, the second one first.
-fn take_double(session: &mut Session<'_, '_>, at: Found, first: BowDirection) -> Option<Vec<Exact>> {
+fn take_double(session: &mut LayerSession<'_, '_>, at: NamedNote, first: BowDirection) -> Option<Vec<Exact>> {
     let note = node(session.score(), at.part, at.note);
-    let (first, second) = (Piece::Bow(first), Piece::Bow(first.other()));
+    let (first, second) = (MarkupPiece::Bow(first), MarkupPiece::Bow(first.other()));
     let last_exact = session.surgery.take(note, &second, None)?;
     let is_last_plain = session.surgery.is_plain(note, &second, &last_exact);
     let Some(exact) = session.surgery.take(note, &first, None) else {
@@ -320,7 +322,7 @@ fn take_double(session: &mut Session<'_, '_>, at: Found, first: BowDirection) ->
 }
 
 /// Takes a slur off, and every other between the same two notes; the pairs of their ends in the order in which they go on.
-fn take_slur(session: &mut Session<'_, '_>, at: Found, until: NoteId) -> Option<Vec<Exact>> {
+fn take_slur(session: &mut LayerSession<'_, '_>, at: NamedNote, until: NoteId) -> Option<Vec<Exact>> {
     let slur = session.slurs(at.part).between(at.note, until)?;
     let exact = session.take_slur(at.part, slur, &[])?;
     let mut pairs = vec![exact];
@@ -340,7 +342,15 @@ fn take_slur(session: &mut Session<'_, '_>, at: Found, until: NoteId) -> Option<
     let notes = &score.parts[at.part];
     let plain = notes.note(at.note).node < notes.note(until).node
         && number == Some(slur.number)
-        && session.surgery.is_plain(node(score, at.part, at.note), &Piece::SlurStart(slur.number), &exact[0])
-        && session.surgery.is_plain(node(score, at.part, until), &Piece::SlurStop(slur.number), &exact[1]);
+        && session.surgery.is_plain(
+            node(score, at.part, at.note),
+            &MarkupPiece::SlurStart(slur.number),
+            &exact[0],
+        )
+        && session.surgery.is_plain(
+            node(score, at.part, until),
+            &MarkupPiece::SlurStop(slur.number),
+            &exact[1],
+        );
     Some(if plain { Vec::new() } else { exact.to_vec() })
 }

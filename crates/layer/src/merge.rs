@@ -1,7 +1,7 @@
 //! Two owners' layers made one: nothing is dropped, and what cannot be decided is kept as a conflict.
 
-use crate::compare::{Key, agree, answers, sort_keys};
-use crate::model::{Conflict, Entry, Layer, Place, Question};
+use crate::compare::{QuestionKey, agree, answers, sort_keys};
+use crate::model::{Address, Conflict, Entry, Layer, Question};
 
 /// Who decides where two owners want different things.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -44,18 +44,18 @@ pub fn merge(base: Option<&Layer>, first: &Layer, second: &Layer, rules: &[Merge
     let mut layer = heading(first, second);
     let mut overruled = Vec::new();
     let (old, one, two) = (base.map(answers), answers(first), answers(second));
-    let mut keys: Vec<Key> = one.keys().chain(two.keys()).cloned().collect();
+    let mut keys: Vec<QuestionKey> = one.keys().chain(two.keys()).cloned().collect();
     sort_keys(&mut keys, &[first, second]);
     for key in keys {
-        let said = |answers: &std::collections::BTreeMap<Key, Vec<Entry>>| {
+        let said = |answers: &std::collections::BTreeMap<QuestionKey, Vec<Entry>>| {
             answers.get(&key).cloned().unwrap_or_default()
         };
         let start = old.as_ref().map(said);
         let (mine, theirs) = (owned(said(&one), first, &layer), owned(said(&two), second, &layer));
         match decide(start.as_deref(), &mine, &theirs) {
-            Some(Side::First) => layer.entries.extend(mine),
-            Some(Side::Second) => layer.entries.extend(theirs),
-            Some(Side::Both) => layer.entries.extend(one_voice(mine, &theirs)),
+            Some(MergeSide::First) => layer.entries.extend(mine),
+            Some(MergeSide::Second) => layer.entries.extend(theirs),
+            Some(MergeSide::Both) => layer.entries.extend(one_voice(mine, &theirs)),
             None => {
                 let conflict = conflict(&key, start.unwrap_or_default(), mine, theirs, first, second);
                 match winner(&conflict, rules) {
@@ -77,22 +77,22 @@ pub fn merge(base: Option<&Layer>, first: &Layer, second: &Layer, rules: &[Merge
     Merged { layer, overruled }
 }
 
-enum Side {
+enum MergeSide {
     First,
     Second,
     /// Both say the same.
     Both,
 }
 
-fn decide(base: Option<&[Entry]>, first: &[Entry], second: &[Entry]) -> Option<Side> {
+fn decide(base: Option<&[Entry]>, first: &[Entry], second: &[Entry]) -> Option<MergeSide> {
     if agree(first, second) {
-        return Some(Side::Both);
+        return Some(MergeSide::Both);
     }
     match base {
-        Some(base) if agree(base, first) => Some(Side::Second),
-        Some(base) if agree(base, second) => Some(Side::First),
-        None if first.is_empty() => Some(Side::Second),
-        None if second.is_empty() => Some(Side::First),
+        Some(base) if agree(base, first) => Some(MergeSide::Second),
+        Some(base) if agree(base, second) => Some(MergeSide::First),
+        None if first.is_empty() => Some(MergeSide::Second),
+        None if second.is_empty() => Some(MergeSide::First),
         _ => None,
     }
 }
@@ -157,7 +157,7 @@ fn owned(entries: Vec<Entry>, layer: &Layer, merged: &Layer) -> Vec<Entry> {
 }
 
 fn conflict(
-    (place, _): &(Place, Question),
+    (place, _): &(Address, Question),
     base: Vec<Entry>,
     first: Vec<Entry>,
     second: Vec<Entry>,

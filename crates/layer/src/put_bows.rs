@@ -4,18 +4,18 @@ use std::collections::BTreeMap;
 
 use arcata_score::BowDirection;
 
-use crate::address::Found;
-use crate::apply::{Done, NO_PLACE, put_piece, remember};
-use crate::markup::Piece;
-use crate::model::{Entry, Layer, Mark, MarkBefore, Spot, State};
-use crate::session::Session;
+use crate::address::NamedNote;
+use crate::apply::{EntryDone, NO_PLACE, put_piece, remember};
+use crate::markup::MarkupPiece;
+use crate::model::{Entry, EntryState, Layer, Mark, MarkBefore, Spot};
+use crate::session::LayerSession;
 use crate::told::ToldBow;
 
 /// Directions by note, as [`asked`] gives them.
-pub(crate) type Asked = BTreeMap<Found, Option<BowDirection>>;
+pub(crate) type AskedDirections = BTreeMap<NamedNote, Option<BowDirection>>;
 
 /// The directions that a layer gives notes by name; none for a note that it leaves to alternation.
-pub(crate) fn asked(session: &Session<'_, '_>, layer: &Layer) -> Asked {
+pub(crate) fn asked(session: &LayerSession<'_, '_>, layer: &Layer) -> AskedDirections {
     let named = |entry: &Entry| {
         let way = match entry.mark {
             Mark::Down => Some(BowDirection::Down),
@@ -31,7 +31,7 @@ pub(crate) fn asked(session: &Session<'_, '_>, layer: &Layer) -> Asked {
 }
 
 /// What is known when an entry is written.
-pub(crate) struct Known<'k> {
+pub(crate) struct KnownAtEntry<'k> {
     /// A mark that stands there already is known not to be this layer's.
     pub(crate) settled: bool,
     /// The layer is not on the score.
@@ -39,46 +39,46 @@ pub(crate) struct Known<'k> {
     /// What the plan makes of a hook or a retake.
     pub(crate) told: Option<ToldBow>,
     /// The directions that the layer gives notes by name.
-    pub(crate) asked: &'k Asked,
+    pub(crate) asked: &'k AskedDirections,
 }
 
-impl Known<'_> {
+impl KnownAtEntry<'_> {
     /// Whether an entry whose mark is missing had it printed: a layer over this one has taken it off, then.
     pub(crate) fn gives_way(&self, entry: &Entry) -> bool {
-        !self.clean && entry.state == State::Printed
+        !self.clean && entry.state == EntryState::Printed
     }
 }
 
 /// Writes a bow mark; of a hook or a retake also that of the stroke before, where it has none.
 pub(crate) fn put_bow(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     entry: &mut Entry,
-    at: Found,
-    known: &Known<'_>,
-) -> Result<Done, String> {
+    at: NamedNote,
+    known: &KnownAtEntry<'_>,
+) -> Result<EntryDone, String> {
     let says_no_way = matches!(entry.mark, Mark::Hook { bow: None, .. } | Mark::Retake { bow: None });
     let standing = if known.clean { None } else { session.standing_way(entry, at) };
     let told = known.told.filter(|_| says_no_way).map(|told| told.direction);
     let way = standing.or(told).or_else(|| session.way(entry, at)).ok_or(
         "neither it nor the note before says which way the bow goes; write \"bow\": \"down\" or \"up\"",
     )?;
-    if known.gives_way(entry) && !session.has(at, &Piece::Bow(way)) {
-        return Ok(Done::GivesWay);
+    if known.gives_way(entry) && !session.has(at, &MarkupPiece::Bow(way)) {
+        return Ok(EntryDone::GivesWay);
     }
     let before = before(session, entry, at, (known, way))?;
     let taken = session.take_other_bows(at, Some(way));
     remember(entry, taken, known.clean);
     entry.written = says_no_way.then_some(way);
-    let done = put_piece(session, entry, at, &Piece::Bow(way), known.settled)?;
+    let done = put_piece(session, entry, at, &MarkupPiece::Bow(way), known.settled)?;
     let written = before.is_some_and(|before| mark_before(session, entry, before, way));
-    Ok(if written { Done::Written } else { done })
+    Ok(if written { EntryDone::Written } else { done })
 }
 
 /// Puts the direction on the stroke before that of a hook or a retake; says whether it was written.
 pub(crate) fn mark_before(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     entry: &mut Entry,
-    (note, spot): (Found, Spot),
+    (note, spot): (NamedNote, Spot),
     way: BowDirection,
 ) -> bool {
     // Of both bows over one note the first may be this way, and it says nothing of the end.
@@ -91,7 +91,7 @@ pub(crate) fn mark_before(
         return false;
     }
     let taken = session.take_other_bows(note, None);
-    session.put(note, &Piece::Bow(way), None);
+    session.put(note, &MarkupPiece::Bow(way), None);
     // What it first took off is the printed mark, as of an entry's own note.
     let took_off =
         entry.before.take().filter(|before| !before.printed).map_or(taken, |before| before.took_off);
@@ -106,14 +106,14 @@ pub(crate) const OTHER_WAY: &str =
 /// The stroke before a hook or a retake, which shall bear the same mark: where the mark was put when the layer was last
 /// applied, else where the plan says.
 fn before(
-    session: &Session<'_, '_>,
+    session: &LayerSession<'_, '_>,
     entry: &Entry,
-    at: Found,
-    (known, way): (&Known<'_>, BowDirection),
-) -> Result<Option<(Found, Spot)>, String> {
+    at: NamedNote,
+    (known, way): (&KnownAtEntry<'_>, BowDirection),
+) -> Result<Option<(NamedNote, Spot)>, String> {
     let remembered = entry.before.as_ref();
     let remembered = remembered.and_then(|before| session.addresses.find_in(at.part, &before.spot).ok());
-    let told = || known.told.and_then(|told| told.before).map(|note| Found { part: at.part, note });
+    let told = || known.told.and_then(|told| told.before).map(|note| NamedNote { part: at.part, note });
     let Some(note) = remembered.or_else(told) else { return Ok(None) };
     if let Some(Some(asked)) = known.asked.get(&note)
         && *asked != way
@@ -121,7 +121,7 @@ fn before(
         return Err(OTHER_WAY.to_owned());
     }
     // Under a slur that the layer draws the mark stands where the slur begins.
-    let note = Found { note: session.begins.get(&note).copied().unwrap_or(note.note), ..note };
+    let note = NamedNote { note: session.begins.get(&note).copied().unwrap_or(note.note), ..note };
     match known.asked.get(&note) {
         // Nothing shall stand there: the mark on its own note has to say it.
         Some(None) => return Ok(None),
@@ -139,25 +139,25 @@ fn before(
 
 /// Writes both bows over one note.
 pub(crate) fn put_double(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     entry: &mut Entry,
-    at: Found,
+    at: NamedNote,
     first: BowDirection,
-    known: &Known<'_>,
-) -> Result<Done, String> {
+    known: &KnownAtEntry<'_>,
+) -> Result<EntryDone, String> {
     if session.bows(at) == [first, first.other()] {
         if known.settled && entry.exact.is_empty() {
-            entry.state = State::Printed;
+            entry.state = EntryState::Printed;
         }
-        return Ok(Done::Standing);
+        return Ok(EntryDone::Standing);
     }
     if known.gives_way(entry) {
-        return Ok(Done::GivesWay);
+        return Ok(EntryDone::GivesWay);
     }
     let taken = session.take_other_bows(at, None);
     remember(entry, taken, known.clean);
-    entry.state = State::Own;
-    let put = session.put(at, &Piece::Bow(first), entry.exact.first())
-        && session.put(at, &Piece::Bow(first.other()), entry.exact.get(1));
-    if put { Ok(Done::Written) } else { Err(NO_PLACE.to_owned()) }
+    entry.state = EntryState::Own;
+    let put = session.put(at, &MarkupPiece::Bow(first), entry.exact.first())
+        && session.put(at, &MarkupPiece::Bow(first.other()), entry.exact.get(1));
+    if put { Ok(EntryDone::Written) } else { Err(NO_PLACE.to_owned()) }
 }

@@ -5,65 +5,70 @@ use std::collections::BTreeMap;
 use arcata_score::{BowDirection, ChordRole, NoteId, Part, Score, TieEnd};
 use arcata_xml::Document;
 
-use crate::address::{Addresses, Found};
-use crate::markup::{Piece, Surgery, node};
-use crate::model::{Entry, Exact, Mark, MarkBefore, Spot, State, Taken, TakenKind};
-use crate::slurs::{Slurs, Standing};
+use crate::address::{Addresses, NamedNote};
+use crate::markup::{MarkupPiece, TouchedNotes, node};
+use crate::model::{Entry, EntryState, Exact, Mark, MarkBefore, Spot, Taken, TakenKind};
+use crate::slurs::{PartSlurs, SlurStanding};
 
 /// A score that is worked on.
-pub(crate) struct Session<'s, 'd> {
+pub(crate) struct LayerSession<'s, 'd> {
     pub(crate) addresses: Addresses<'s>,
-    pub(crate) surgery: Surgery<'d>,
-    slurs: BTreeMap<usize, Slurs>,
+    pub(crate) surgery: TouchedNotes<'d>,
+    slurs: BTreeMap<usize, PartSlurs>,
     /// The notes that the layer hooks by a slur with dots or dashes, and where the slur begins: there the bow mark of
     /// their stroke stands.
-    pub(crate) begins: BTreeMap<Found, NoteId>,
+    pub(crate) begins: BTreeMap<NamedNote, NoteId>,
 }
 
 /// The two ways of the bow.
 pub(crate) const WAYS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
 
-impl<'s, 'd> Session<'s, 'd> {
+impl<'s, 'd> LayerSession<'s, 'd> {
     pub(crate) fn new(document: &'d Document, score: &'s Score) -> Self {
         let (slurs, begins) = (BTreeMap::new(), BTreeMap::new());
-        Self { addresses: Addresses::new(score), surgery: Surgery::new(document), slurs, begins }
+        Self { addresses: Addresses::new(score), surgery: TouchedNotes::new(document), slurs, begins }
     }
 
     pub(crate) fn score(&self) -> &'s Score {
         self.addresses.score()
     }
 
-    pub(crate) fn slurs(&mut self, part: usize) -> &mut Slurs {
+    pub(crate) fn slurs(&mut self, part: usize) -> &mut PartSlurs {
         let score = self.addresses.score();
-        self.slurs.entry(part).or_insert_with(|| Slurs::of(&score.parts[part]))
+        self.slurs.entry(part).or_insert_with(|| PartSlurs::of(&score.parts[part]))
     }
 
-    pub(crate) fn has(&mut self, at: Found, piece: &Piece) -> bool {
+    pub(crate) fn has(&mut self, at: NamedNote, piece: &MarkupPiece) -> bool {
         let note = node(self.score(), at.part, at.note);
         self.surgery.has(note, piece)
     }
 
-    pub(crate) fn take(&mut self, at: Found, piece: &Piece, exact: Option<&Exact>) -> Option<Exact> {
+    pub(crate) fn take(
+        &mut self,
+        at: NamedNote,
+        piece: &MarkupPiece,
+        exact: Option<&Exact>,
+    ) -> Option<Exact> {
         let note = node(self.score(), at.part, at.note);
         self.surgery.take(note, piece, exact)
     }
 
-    pub(crate) fn put(&mut self, at: Found, piece: &Piece, exact: Option<&Exact>) -> bool {
+    pub(crate) fn put(&mut self, at: NamedNote, piece: &MarkupPiece, exact: Option<&Exact>) -> bool {
         let note = node(self.score(), at.part, at.note);
         self.surgery.put(note, piece, exact)
     }
 
     /// The bow marks on a note in their order.
-    pub(crate) fn bows(&mut self, at: Found) -> Vec<BowDirection> {
+    pub(crate) fn bows(&mut self, at: NamedNote) -> Vec<BowDirection> {
         let note = node(self.score(), at.part, at.note);
         self.surgery.bows(note)
     }
 
     /// Takes off every bow mark but those of one way.
-    pub(crate) fn take_other_bows(&mut self, at: Found, kept: Option<BowDirection>) -> Vec<Taken> {
+    pub(crate) fn take_other_bows(&mut self, at: NamedNote, kept: Option<BowDirection>) -> Vec<Taken> {
         let mut taken = Vec::new();
         for way in WAYS.into_iter().filter(|way| Some(*way) != kept) {
-            while let Some(exact) = self.take(at, &Piece::Bow(way), None) {
+            while let Some(exact) = self.take(at, &MarkupPiece::Bow(way), None) {
                 let kind = if way == BowDirection::Down { TakenKind::Down } else { TakenKind::Up };
                 taken.push(Taken { kind, exact });
             }
@@ -78,11 +83,11 @@ impl<'s, 'd> Session<'s, 'd> {
         if before.printed {
             return false;
         }
-        let mut changed = self.take(at, &Piece::Bow(before.direction), None).is_some();
+        let mut changed = self.take(at, &MarkupPiece::Bow(before.direction), None).is_some();
         if self.bows(at).is_empty() {
             for taken in before.took_off.iter().rev() {
                 if let Some(way) = taken.kind.way() {
-                    changed |= self.put(at, &Piece::Bow(way), Some(&taken.exact));
+                    changed |= self.put(at, &MarkupPiece::Bow(way), Some(&taken.exact));
                 }
             }
         }
@@ -90,9 +95,14 @@ impl<'s, 'd> Session<'s, 'd> {
     }
 
     /// Takes off a slur; how its ends stood, the beginning first.
-    pub(crate) fn take_slur(&mut self, part: usize, slur: Standing, exact: &[Exact]) -> Option<[Exact; 2]> {
-        let (from, to) = (Found { part, note: slur.from }, Found { part, note: slur.to });
-        let (start, stop) = (Piece::SlurStart(slur.number), Piece::SlurStop(slur.number));
+    pub(crate) fn take_slur(
+        &mut self,
+        part: usize,
+        slur: SlurStanding,
+        exact: &[Exact],
+    ) -> Option<[Exact; 2]> {
+        let (from, to) = (NamedNote { part, note: slur.from }, NamedNote { part, note: slur.to });
+        let (start, stop) = (MarkupPiece::SlurStart(slur.number), MarkupPiece::SlurStop(slur.number));
         if !self.has(from, &start) || !self.has(to, &stop) {
             return None;
         }
@@ -108,9 +118,9 @@ impl<'s, 'd> Session<'s, 'd> {
         let Some(number) = remembered.or_else(|| self.slurs(part).free_number(from, to)) else {
             return false;
         };
-        let start = self.put(Found { part, note: from }, &Piece::SlurStart(number), exact.first());
-        let stop = self.put(Found { part, note: to }, &Piece::SlurStop(number), exact.get(1));
-        self.slurs(part).add(Standing { from, to, number });
+        let start = self.put(NamedNote { part, note: from }, &MarkupPiece::SlurStart(number), exact.first());
+        let stop = self.put(NamedNote { part, note: to }, &MarkupPiece::SlurStop(number), exact.get(1));
+        self.slurs(part).add(SlurStanding { from, to, number });
         start && stop
     }
 
@@ -136,7 +146,7 @@ impl<'s, 'd> Session<'s, 'd> {
     }
 
     /// The last note of a slur that an entry names, and the ends it shall have.
-    pub(crate) fn slur_ends(&self, entry: &Entry, at: Found) -> Result<SlurEnds, String> {
+    pub(crate) fn slur_ends(&self, entry: &Entry, at: NamedNote) -> Result<SlurEnds, String> {
         let get = |spot: &Spot| match self.addresses.find_in(at.part, spot) {
             Ok(found) => Ok(found.note),
             Err(why) => Err(format!("its other end, {}: {why}", self.addresses.spot_said(at.part, spot))),
@@ -155,7 +165,7 @@ impl<'s, 'd> Session<'s, 'd> {
     }
 
     /// Which way the bow goes by an entry: by its own word, else as on the note before.
-    pub(crate) fn way(&mut self, entry: &Entry, at: Found) -> Option<BowDirection> {
+    pub(crate) fn way(&mut self, entry: &Entry, at: NamedNote) -> Option<BowDirection> {
         match entry.mark {
             Mark::Down => Some(BowDirection::Down),
             Mark::Up => Some(BowDirection::Up),
@@ -166,16 +176,16 @@ impl<'s, 'd> Session<'s, 'd> {
 
     /// How a hook or a retake was written when the layer was last applied, if it still stands so: what the
     /// note before it said may have changed since.
-    pub(crate) fn standing_way(&mut self, entry: &Entry, at: Found) -> Option<BowDirection> {
-        let way = entry.written.filter(|_| entry.state != State::LeftOut)?;
-        self.has(at, &Piece::Bow(way)).then_some(way)
+    pub(crate) fn standing_way(&mut self, entry: &Entry, at: NamedNote) -> Option<BowDirection> {
+        let way = entry.written.filter(|_| entry.state != EntryState::LeftOut)?;
+        self.has(at, &MarkupPiece::Bow(way)).then_some(way)
     }
 
     /// The bow mark on the note before a note, if it bears one.
-    fn way_before(&mut self, at: Found) -> Option<BowDirection> {
-        let before = Found { note: note_before(self.score(), at)?, ..at };
+    fn way_before(&mut self, at: NamedNote) -> Option<BowDirection> {
+        let before = NamedNote { note: note_before(self.score(), at)?, ..at };
         let note = self.begins.get(&before).copied().unwrap_or(before.note);
-        self.bows(Found { note, ..at }).last().copied()
+        self.bows(NamedNote { note, ..at }).last().copied()
     }
 }
 
@@ -187,7 +197,7 @@ pub(crate) struct SlurEnds {
 
 /// The note before a note in its voice; of a chain of ties the first. Slurs do not count: they may be the
 /// layer's own, and what a hook means must not hang on whether they are there yet.
-pub(crate) fn note_before(score: &Score, at: Found) -> Option<NoteId> {
+pub(crate) fn note_before(score: &Score, at: NamedNote) -> Option<NoteId> {
     let part = &score.parts[at.part];
     let note = part.note(at.note);
     let earlier = part.notes.iter().zip(0..).filter(|(other, _)| {

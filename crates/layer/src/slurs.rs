@@ -8,7 +8,7 @@ const NUMBERS: std::ops::RangeInclusive<u8> = 1..=16;
 
 /// A slur as it stands by now.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Standing {
+pub(crate) struct SlurStanding {
     pub(crate) from: NoteId,
     pub(crate) to: NoteId,
     pub(crate) number: u8,
@@ -16,8 +16,8 @@ pub(crate) struct Standing {
 
 /// The slurs of one part by now.
 #[derive(Clone, Debug, Default)]
-pub(crate) struct Slurs {
-    standing: Vec<Standing>,
+pub(crate) struct PartSlurs {
+    standing: Vec<SlurStanding>,
     /// The elements of the notes: numbers are paired in the order of the file, which is not that of time
     /// where voices are written one after another.
     nodes: Vec<NodeId>,
@@ -25,23 +25,24 @@ pub(crate) struct Slurs {
     open: Vec<(NoteId, u8, SlurEnd)>,
 }
 
-impl Slurs {
+impl PartSlurs {
     pub(crate) fn of(part: &Part) -> Self {
         let standing = part.slurs.iter();
-        let standing =
-            standing.map(|slur| Standing { from: slur.start, to: slur.end, number: slur.number }).collect();
+        let standing = standing
+            .map(|slur| SlurStanding { from: slur.start, to: slur.end, number: slur.number })
+            .collect();
         let open = part.open_slurs.iter().map(|slur| (slur.note, slur.number, slur.written)).collect();
         Self { standing, nodes: part.notes.iter().map(|note| note.node).collect(), open }
     }
 
     /// The slur between two notes; of several the last.
-    pub(crate) fn between(&self, from: NoteId, to: NoteId) -> Option<Standing> {
+    pub(crate) fn between(&self, from: NoteId, to: NoteId) -> Option<SlurStanding> {
         self.standing.iter().rev().find(|slur| slur.from == from && slur.to == to).copied()
     }
 
     /// The slur of a number between two notes; of several the last.
-    pub(crate) fn numbered(&self, from: NoteId, to: NoteId, number: u8) -> Option<Standing> {
-        let is_it = |slur: &&Standing| slur.from == from && slur.to == to && slur.number == number;
+    pub(crate) fn numbered(&self, from: NoteId, to: NoteId, number: u8) -> Option<SlurStanding> {
+        let is_it = |slur: &&SlurStanding| slur.from == from && slur.to == to && slur.number == number;
         self.standing.iter().rev().find(is_it).copied()
     }
 
@@ -50,11 +51,11 @@ impl Slurs {
         self.standing.iter().map(|slur| (slur.from, slur.to)).collect()
     }
 
-    pub(crate) fn add(&mut self, slur: Standing) {
+    pub(crate) fn add(&mut self, slur: SlurStanding) {
         self.standing.push(slur);
     }
 
-    pub(crate) fn remove(&mut self, slur: Standing) {
+    pub(crate) fn remove(&mut self, slur: SlurStanding) {
         if let Some(at) = self.standing.iter().rposition(|other| *other == slur) {
             self.standing.remove(at);
         }

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{BowDirection, NoteId};
 
-use crate::address::{Addresses, Found};
+use crate::address::{Addresses, NamedNote};
 use crate::model::{Entry, HookSign, Layer, Mark, Question};
 
 /// What a hook or a retake comes to in a plan.
@@ -20,17 +20,17 @@ pub struct ToldBow {
 /// it goes, only a plan can tell.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct ToldBows {
-    told: BTreeMap<Found, Result<ToldBow, String>>,
+    told: BTreeMap<NamedNote, Result<ToldBow, String>>,
 }
 
 impl ToldBows {
     /// Says what the bow asked for at a note comes to.
-    pub fn tell(&mut self, at: Found, bow: ToldBow) {
+    pub fn tell(&mut self, at: NamedNote, bow: ToldBow) {
         self.told.insert(at, Ok(bow));
     }
 
     /// Says why the bow asked for at a note cannot be: the end of a sentence that begins with its place.
-    pub fn refuse(&mut self, at: Found, why: String) {
+    pub fn refuse(&mut self, at: NamedNote, why: String) {
         self.told.insert(at, Err(why));
     }
 
@@ -41,7 +41,7 @@ impl ToldBows {
     pub fn spelt_out(&self, layer: &Layer, addresses: &Addresses<'_>) -> Layer {
         let (mut out, mut more) = (layer.clone(), Vec::new());
         let says = |entry: &Entry| entry.mark.question() == Question::Bow;
-        let mut known: BTreeSet<Found> = layer
+        let mut known: BTreeSet<NamedNote> = layer
             .entries
             .iter()
             .filter(|entry| says(entry))
@@ -57,7 +57,7 @@ impl ToldBows {
                 _ => continue,
             }
             let Some(note) = told.before else { continue };
-            let before = Found { part: at.part, note };
+            let before = NamedNote { part: at.part, note };
             let printed = addresses.score().parts[at.part].note(note).bow_mark.map(|mark| mark.direction);
             if printed != Some(told.direction)
                 && known.insert(before)
@@ -75,7 +75,7 @@ impl ToldBows {
 
     /// What is known of a note.
     #[must_use]
-    pub fn of(&self, at: Found) -> Option<Result<ToldBow, &str>> {
+    pub fn of(&self, at: NamedNote) -> Option<Result<ToldBow, &str>> {
         self.told.get(&at).map(|told| told.as_ref().copied().map_err(String::as_str))
     }
 }

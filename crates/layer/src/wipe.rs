@@ -3,13 +3,13 @@
 use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditList};
 
-use crate::address::Found;
+use crate::address::NamedNote;
 use crate::apply::{LayerError, LeftOut, Trust, check_kinship};
 use crate::hook_slur::take_hook_slur;
 use crate::identity::Kinship;
-use crate::markup::Piece;
-use crate::model::{Entry, HookSign, Layer, Mark, State};
-use crate::session::{Session, WAYS};
+use crate::markup::MarkupPiece;
+use crate::model::{Entry, EntryState, HookSign, Layer, Mark};
+use crate::session::{LayerSession, WAYS};
 
 /// A score without a layer.
 #[derive(Clone, Debug)]
@@ -36,12 +36,12 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
     }
     let mut layer = layer.clone();
     layer.put_in_order();
-    let mut session = Session::new(document, score);
+    let mut session = LayerSession::new(document, score);
     // The last mark put on is the first to go; slurs of hooks were put on before the others.
     let (hooked, others): (Vec<&Entry>, Vec<&Entry>) =
         layer.entries.iter().partition(|entry| entry.mark.is_hook_slur());
     let on_score = others.into_iter().rev().chain(hooked.into_iter().rev());
-    for entry in on_score.filter(|entry| entry.state != State::LeftOut) {
+    for entry in on_score.filter(|entry| entry.state != EntryState::LeftOut) {
         match session.addresses.find(&entry.place) {
             Ok(at) => wiped.taken_off += usize::from(take_entry(&mut session, entry, at)),
             Err(why) => wiped.left_out.push(LeftOut { entry: entry.clone(), why: why.to_string() }),
@@ -52,12 +52,12 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
 }
 
 /// Takes one entry off; says whether anything changed.
-fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
+fn take_entry(session: &mut LayerSession<'_, '_>, entry: &Entry, at: NamedNote) -> bool {
     let mut changed = entry.before.as_ref().is_some_and(|before| session.take_before(at.part, before));
     if let Some(slur) = &entry.hook_slur {
         changed |= take_hook_slur(session, at.part, slur);
     }
-    let own = entry.state == State::Own;
+    let own = entry.state == EntryState::Own;
     let ends = session.slur_ends(entry, at).ok();
     if own {
         changed |= match &entry.mark {
@@ -67,17 +67,17 @@ fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
             // The slur went with the first of the hooks that share it.
             Mark::Hook { .. } => false,
             Mark::Double { first } => {
-                let second = session.take(at, &Piece::Bow(first.other()), entry.exact.get(1)).is_some();
-                session.take(at, &Piece::Bow(*first), entry.exact.first()).is_some() | second
+                let second = session.take(at, &MarkupPiece::Bow(first.other()), entry.exact.get(1)).is_some();
+                session.take(at, &MarkupPiece::Bow(*first), entry.exact.first()).is_some() | second
             }
             Mark::AsItComes => false,
-            Mark::Lift => session.take(at, &Piece::BreathMark, entry.exact.first()).is_some(),
+            Mark::Lift => session.take(at, &MarkupPiece::BreathMark, entry.exact.first()).is_some(),
             Mark::InBow { place } => {
-                let words = Piece::Words(place.words().to_owned());
+                let words = MarkupPiece::Words(place.words().to_owned());
                 session.take(at, &words, entry.exact.first()).is_some()
             }
             Mark::Text { text } => {
-                let words = Piece::Words(text.clone());
+                let words = MarkupPiece::Words(text.clone());
                 session.take(at, &words, entry.exact.first()).is_some()
             }
             Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
@@ -89,24 +89,24 @@ fn take_entry(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
     changed | put_back(session, entry, at, ends.and_then(|ends| ends.printed))
 }
 
-fn take_bow(session: &mut Session<'_, '_>, entry: &Entry, at: Found) -> bool {
+fn take_bow(session: &mut LayerSession<'_, '_>, entry: &Entry, at: NamedNote) -> bool {
     let way = session.standing_way(entry, at).or_else(|| session.way(entry, at));
     // What a hook stood for may have changed since; whatever bow mark stands there is then its.
     let guess = entry.mark.follows().then_some(WAYS);
     let ways = way.into_iter().chain(guess.into_iter().flatten());
-    let found = ways.into_iter().find(|way| session.has(at, &Piece::Bow(*way)));
-    found.is_some_and(|way| session.take(at, &Piece::Bow(way), entry.exact.first()).is_some())
+    let found = ways.into_iter().find(|way| session.has(at, &MarkupPiece::Bow(*way)));
+    found.is_some_and(|way| session.take(at, &MarkupPiece::Bow(way), entry.exact.first()).is_some())
 }
 
 /// Puts printed marks back that gave way, unless they or others have come back already.
 fn put_back(
-    session: &mut Session<'_, '_>,
+    session: &mut LayerSession<'_, '_>,
     entry: &Entry,
-    at: Found,
+    at: NamedNote,
     printed: Option<(NoteId, NoteId)>,
 ) -> bool {
     let mut changed = false;
-    let bowed = !session.bows(at).is_empty() && entry.state == State::Own;
+    let bowed = !session.bows(at).is_empty() && entry.state == EntryState::Own;
     let mut ends = Vec::new();
     for taken in entry.taken_off().iter().rev() {
         let Some(way) = taken.kind.way() else {
@@ -114,7 +114,7 @@ fn put_back(
             continue;
         };
         if !bowed {
-            changed |= session.put(at, &Piece::Bow(way), Some(&taken.exact));
+            changed |= session.put(at, &MarkupPiece::Bow(way), Some(&taken.exact));
         }
     }
     if let (Some((from, to)), false) = (printed, ends.is_empty())

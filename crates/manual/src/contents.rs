@@ -7,7 +7,7 @@ use arcata_review::{Family, REGISTER};
 
 /// A page of the book.
 #[derive(Clone, Debug)]
-pub(crate) struct Page {
+pub(crate) struct BookPage {
     /// Where it stands in the book.
     pub(crate) path: PathBuf,
     /// The file's name without ending.
@@ -43,7 +43,7 @@ const WRITTEN: [&str; 19] = [
 ];
 
 /// All pages: what is written by hand, then the rules by chapter, then the tables.
-pub(crate) fn pages(root: &Path) -> Result<Vec<Page>, String> {
+pub(crate) fn pages(root: &Path) -> Result<Vec<BookPage>, String> {
     let docs = root.join("docs");
     let mut pages = vec![front()];
     for name in WRITTEN {
@@ -69,12 +69,12 @@ pub(crate) fn pages(root: &Path) -> Result<Vec<Page>, String> {
 }
 
 /// The first page.
-fn front() -> Page {
+fn front() -> BookPage {
     let text = "# Arcata\n\nWhat a score makes the players' bows do: down or up, where in the bow, how much of it; what will \
                 not work and why; and bowings as layers that go onto clean parts and come off without a trace.\n\nThe tool \
                 advises; players decide. Where a technique strains a hand or arm, rest, and ask a teacher or a physician about \
                 pain.\n";
-    Page {
+    BookPage {
         path: PathBuf::from("index.md"),
         name: "index".to_owned(),
         title: "Arcata".to_owned(),
@@ -83,7 +83,7 @@ fn front() -> Page {
     }
 }
 
-fn page(docs: &Path, path: &str, chapter: Option<&'static str>) -> Result<Page, String> {
+fn page(docs: &Path, path: &str, chapter: Option<&'static str>) -> Result<BookPage, String> {
     let file = docs.join(path);
     let text = fs::read_to_string(&file).map_err(|problem| format!("{}: {problem}", file.display()))?;
     let title = text
@@ -91,11 +91,11 @@ fn page(docs: &Path, path: &str, chapter: Option<&'static str>) -> Result<Page, 
         .find_map(|line| line.strip_prefix("# "))
         .ok_or_else(|| format!("{path} has no heading"))?;
     let name = file.file_stem().unwrap_or_default().to_string_lossy().into_owned();
-    Ok(Page { path: PathBuf::from(path), name, title: title.trim().to_owned(), chapter, text })
+    Ok(BookPage { path: PathBuf::from(path), name, title: title.trim().to_owned(), chapter, text })
 }
 
 /// The table of contents as the book wants it.
-pub(crate) fn summary(pages: &[Page]) -> String {
+pub(crate) fn summary(pages: &[BookPage]) -> String {
     let mut out = "# Contents\n\n".to_owned();
     let mut chapter = None;
     for page in pages {
@@ -118,7 +118,7 @@ mod tests {
 
     #[test]
     fn rules_stand_in_their_chapters() {
-        let page = |title: &str, path: &str, chapter| Page {
+        let page = |title: &str, path: &str, chapter| BookPage {
             path: PathBuf::from(path),
             name: String::new(),
             title: title.to_owned(),

@@ -17,7 +17,7 @@ use mdbook_driver::MDBook;
 use mdbook_driver::config::Config;
 use rayon::prelude::*;
 
-use contents::Page;
+use contents::BookPage;
 
 /// What the book is called, in its language, where its pages stand.
 const SETTINGS: &str = r#"
@@ -68,7 +68,7 @@ fn remove(folder: &Path) -> Result<(), String> {
 }
 
 /// Writes what the book is made from; returns how many examples were engraved.
-fn write_source(root: &Path, source: &Path, pages: &[Page]) -> Result<usize, String> {
+fn write_source(root: &Path, source: &Path, pages: &[BookPage]) -> Result<usize, String> {
     write(&source.join("manual.css"), STYLE.as_bytes())?;
     let within = source.join("src");
     write(&within.join("SUMMARY.md"), contents::summary(pages).as_bytes())?;

@@ -1,6 +1,6 @@
 //! One part on paper: its pages, its file, and what its player should know of them.
 
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_engrave::{
     Advice, Booklet, BookletRemark, BookletRequest, Engraver, Mending, PageEnd, PageEndKind, pdf,
 };
@@ -56,7 +56,7 @@ pub fn part_file_name(score: &Score, part: usize) -> String {
 
 /// How a page ends, in words; `needed` is what a turn needs.
 #[must_use]
-pub fn page_end_words(turn: &PageEnd, needed: Seconds) -> String {
+pub fn page_end_words(turn: &PageEnd, needed: RealTime) -> String {
     let PageEnd { page, bar, time, kind } = turn;
     let (rest, open, needed) = (time.rest.to_f64(), time.open.to_f64(), needed.to_f64());
     let open = if open < 0.05 { String::new() } else { format!(" and {open:.1} s on an open string") };

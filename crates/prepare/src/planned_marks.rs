@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use arcata_bow::plan::{Reach, least_marks, strokes_before};
+use arcata_bow::plan::{BowReach, least_marks, strokes_before};
 use arcata_bow::{Line, Link, Plan};
 use arcata_layer::BowAddition;
 use arcata_score::Score;
@@ -23,7 +23,7 @@ pub enum PlannedMarks {
 pub fn planned_marks(
     score: &Score,
     (line, plan): (&Line, &Plan),
-    reach: Reach,
+    reach: BowReach,
     which: PlannedMarks,
 ) -> Vec<(usize, BowAddition)> {
     let chosen: BTreeSet<usize> = match which {

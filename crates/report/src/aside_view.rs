@@ -7,7 +7,7 @@ use arcata_score::places;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use crate::review_view::PlaceView;
+use crate::review_view::FindingPlaceView;
 use crate::style::{Ink, Page};
 use crate::text::counted;
 
@@ -30,7 +30,7 @@ pub struct SetAsideView {
     /// Its severity.
     pub severity: String,
     /// Where it is.
-    pub place: PlaceView,
+    pub place: FindingPlaceView,
     /// One sentence for players.
     pub sentence: String,
     /// Why it is set aside.
@@ -57,7 +57,7 @@ impl AsideView {
         let findings = set_aside.iter().map(|aside| SetAsideView {
             rule: aside.finding.rule,
             severity: aside.finding.severity.to_string(),
-            place: PlaceView::of(&aside.finding.place),
+            place: FindingPlaceView::of(&aside.finding.place),
             sentence: aside.finding.sentence.clone(),
             reason: reason(aside.entry),
         });

@@ -1,6 +1,6 @@
 //! The bow as a lane: time from left to right, the frog above, the tip below, as in pictures.
 
-use crate::plan_view::StrokeView;
+use crate::plan_view::PlanStrokeView;
 use crate::style::{Characters, Page};
 
 /// Rows from frog to tip.
@@ -35,14 +35,14 @@ impl Pen {
 
 /// The lanes of some strokes, in as many systems as the width needs; every row is one line of text no
 /// wider than `width`.
-pub(crate) fn lanes(strokes: &[StrokeView], width: usize, page: Page) -> Vec<String> {
+pub(crate) fn lanes(strokes: &[PlanStrokeView], width: usize, page: Page) -> Vec<String> {
     let columns = width.saturating_sub(MARGIN).max(20);
-    let bars: Vec<&[StrokeView]> = strokes.chunk_by(|a, b| a.bar_ordinal == b.bar_ordinal).collect();
+    let bars: Vec<&[PlanStrokeView]> = strokes.chunk_by(|a, b| a.bar_ordinal == b.bar_ordinal).collect();
     let seconds: f64 = strokes.iter().map(time).sum();
     let room = columns.saturating_sub(bars.len());
     let scale = (room as f64 / seconds.max(0.1)).clamp(SCALE.0, SCALE.1);
     let mut rows = Vec::new();
-    let mut system: Vec<&[StrokeView]> = Vec::new();
+    let mut system: Vec<&[PlanStrokeView]> = Vec::new();
     let mut used = 0;
     for bar in bars {
         let wide = 1 + bar.iter().map(|stroke| span(stroke, scale).0).sum::<usize>();
@@ -60,14 +60,14 @@ pub(crate) fn lanes(strokes: &[StrokeView], width: usize, page: Page) -> Vec<Str
     rows
 }
 
-fn time(stroke: &StrokeView) -> f64 {
+fn time(stroke: &PlanStrokeView) -> f64 {
     stroke.seconds + stroke.silence.min(2.0)
 }
 
 /// Columns of a stroke with the silence after it, and of the stroke alone: at least two, so that its sign
 /// has room.
 #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "columns of a drawing, small")]
-fn span(stroke: &StrokeView, scale: f64) -> (usize, usize) {
+fn span(stroke: &PlanStrokeView, scale: f64) -> (usize, usize) {
     let columns = |seconds: f64| (seconds * scale).round().clamp(0.0, 400.0) as usize;
     let alone = columns(stroke.seconds).max(2);
     (alone + columns(stroke.silence.min(2.0)), alone)
@@ -83,7 +83,7 @@ struct Canvas {
 }
 
 impl Canvas {
-    fn of(bars: &[&[StrokeView]], scale: f64, columns: usize, characters: Characters) -> Self {
+    fn of(bars: &[&[PlanStrokeView]], scale: f64, columns: usize, characters: Characters) -> Self {
         let blank = || vec![' '; columns];
         let mut canvas = Self {
             numbers: blank(),
@@ -122,7 +122,7 @@ impl Canvas {
         (place * ROWS / 1000).min(ROWS - 1)
     }
 
-    fn stroke(&mut self, stroke: &StrokeView, at: usize, wide: usize) {
+    fn stroke(&mut self, stroke: &PlanStrokeView, at: usize, wide: usize) {
         let (from, to) = (usize::from(stroke.start), usize::from(stroke.end));
         let place = |column: usize| (from * (2 * wide - 2 * column - 1) + to * (2 * column + 1)) / (2 * wide);
         let slope = if stroke.direction == "down" { self.pen.down } else { self.pen.up };
@@ -167,8 +167,8 @@ mod tests {
 
     use super::*;
 
-    fn stroke(bar: u32, direction: &'static str, start: u16, end: u16, seconds: f64) -> StrokeView {
-        StrokeView {
+    fn stroke(bar: u32, direction: &'static str, start: u16, end: u16, seconds: f64) -> PlanStrokeView {
+        PlanStrokeView {
             bar: bar.to_string(),
             bar_ordinal: bar,
             beat: "1".into(),
@@ -206,7 +206,7 @@ tip   |         -\\|-/
 
     #[test]
     fn no_row_is_wider_than_the_page_and_ascii_is_ascii() {
-        let strokes: Vec<StrokeView> =
+        let strokes: Vec<PlanStrokeView> =
             (0..90).map(|index| stroke(1 + index / 6, "down", 100, 700, 0.11)).collect();
         for width in [40, 80, 120] {
             let rows = lanes(&strokes, width, Page::default());

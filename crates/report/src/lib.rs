@@ -30,7 +30,7 @@ mod ways_view;
 pub use aside_view::{AsideView, SetAsideView, UnusedView};
 pub use csv::{downbeats_csv, findings_csv, marks_csv, strokes_csv, summary_csv};
 pub use html::{
-    Drawn, FindingPictures, ReportPage, RuleExample, RuleExplanation, RulePage, Strip, folder_html,
+    DrawnPicture, FindingPictures, ReportPage, RuleExample, RuleExplanation, RulePage, Strip, folder_html,
     review_html,
 };
 pub use json::{
@@ -41,7 +41,7 @@ pub use library_view::{LibraryView, library_csv, library_text};
 pub use marks_text::marks_text;
 pub use marks_view::MarksView;
 pub use plan_view::{AlternativeView, PlanView, alternative_name};
-pub use repairs_view::{ChangeView, RepairView, RepairsView};
+pub use repairs_view::{NotationChangeView, RepairView, RepairsView};
 pub use review_view::{FileView, FindingView, ReviewView};
 pub use style::{Characters, Colour, Page};
 pub use summary::{Outcome, SummaryRow};
@@ -50,4 +50,4 @@ pub use terms::BarWord;
 pub use text::{lanes_text, plan_text, review_text, summary_text};
 pub use text_together::downbeats_text;
 pub use together_view::{DepartureView, DownbeatView, DownbeatsView, GroupView, TogetherView};
-pub use ways_view::{AnchorsView, ConflictView, EndingView, WayView};
+pub use ways_view::{AnchorsView, ConflictView, EndingView, PlanWayView};

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
 
 use arcata_bow::plan::{
-    Alternative, Comes, Difference, DifferenceKind, Leads, Reach, Standing, Sureness, Turn, Weighed,
+    Alternative, BowReach, Comes, Difference, DifferenceKind, Leads, Standing, Sureness, Turn, Weighed,
     second_pass,
 };
 use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Profile, Road, Stroke, StrokeKind, Style, Weights};
@@ -62,7 +62,7 @@ pub struct PlannedLineView {
     #[serde(skip)]
     pub heading: Option<String>,
     /// The strokes, in order.
-    pub strokes: Vec<StrokeView>,
+    pub strokes: Vec<PlanStrokeView>,
     /// Repeated stretches: how the second pass begins.
     pub turns: Vec<TurnView>,
     /// What the whole line costs, thousandths of a point, term by term.
@@ -83,7 +83,7 @@ pub struct PlannedLineView {
 
 /// One stroke.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct StrokeView {
+pub struct PlanStrokeView {
     /// Bar as printed.
     pub bar: String,
     /// Bar by position in the file, from 1.
@@ -173,7 +173,7 @@ pub struct AlternativeView {
     /// The directions of the bars asked for.
     pub directions: Vec<&'static str>,
     /// The strokes of the bars asked for.
-    pub strokes: Vec<StrokeView>,
+    pub strokes: Vec<PlanStrokeView>,
 }
 
 /// `down` or `up`.
@@ -249,14 +249,14 @@ impl PlanView {
         plan: &Plan,
         bars: &RangeInclusive<u32>,
         others: &[Alternative],
-        reach: Reach,
+        reach: BowReach,
     ) {
         let strokes = line
             .strokes
             .iter()
             .zip(&plan.strokes)
             .filter(|(stroke, _)| bars.contains(&stroke.bar))
-            .map(|(stroke, planned)| StrokeView::of(score, line, stroke, planned))
+            .map(|(stroke, planned)| PlanStrokeView::of(score, line, stroke, planned))
             .collect();
         let turns = plan
             .turns
@@ -304,7 +304,7 @@ fn beat(score: &Score, line: &Line, stroke: &Stroke) -> Length {
     meter.map_or(one, |meter| beat_in_bar(meter, stroke.offset))
 }
 
-impl StrokeView {
+impl PlanStrokeView {
     pub(crate) fn of(score: &Score, line: &Line, stroke: &Stroke, planned: &PlannedStroke) -> Self {
         let beat = beat(score, line, stroke);
         Self {
@@ -330,7 +330,7 @@ impl StrokeView {
 }
 
 impl TurnView {
-    fn of(score: &Score, line: &Line, plan: &Plan, turn: &Turn, reach: Reach) -> Self {
+    fn of(score: &Score, line: &Line, plan: &Plan, turn: &Turn, reach: BowReach) -> Self {
         let bar = |stroke: usize| {
             line.strokes.get(stroke).map_or_else(String::new, |stroke| bar_label(score, stroke.bar))
         };
@@ -367,12 +367,12 @@ impl TurnView {
 
 impl AlternativeView {
     fn of(score: &Score, line: &Line, other: &Alternative, bars: &RangeInclusive<u32>) -> Self {
-        let strokes: Vec<StrokeView> = other
+        let strokes: Vec<PlanStrokeView> = other
             .strokes
             .clone()
             .zip(&other.plan.strokes)
             .filter(|(index, _)| bars.contains(&line.strokes[*index].bar))
-            .map(|(index, planned)| StrokeView::of(score, line, &line.strokes[index], planned))
+            .map(|(index, planned)| PlanStrokeView::of(score, line, &line.strokes[index], planned))
             .collect();
         let name = if other.differences.is_empty() {
             best_name(score, line, other, bars)

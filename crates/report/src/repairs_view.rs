@@ -4,12 +4,12 @@ use std::collections::BTreeMap;
 
 use arcata_bow::plan::{Frontier, NotationChange, Passes, Repaired, same_bows};
 use arcata_bow::{Line, Plan};
-use arcata_review::repair_words::{self, Bowed};
+use arcata_review::repair_words::{self, PlannedLine};
 use arcata_score::Score;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use crate::plan_view::{StrokeView, terms};
+use crate::plan_view::{PlanStrokeView, terms};
 
 /// What a writer could change in a line's slurs, and how much each further change buys.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -26,7 +26,7 @@ pub struct RepairsView {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct RepairView {
     /// The changes, in order.
-    pub changes: Vec<ChangeView>,
+    pub changes: Vec<NotationChangeView>,
     /// What it costs less than the notation as printed, thousandths of a point, the changes paid.
     pub gain: i64,
     /// The difference, term by term: what is gained is negative.
@@ -39,7 +39,7 @@ pub struct RepairView {
 
 /// One change of the notation.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct ChangeView {
+pub struct NotationChangeView {
     /// One sentence for people.
     pub sentence: String,
     /// Where, in words.
@@ -49,9 +49,9 @@ pub struct ChangeView {
     /// The strokes that come of them, in words.
     pub after: Vec<String>,
     /// The printed strokes with their best plan.
-    pub strokes_before: Vec<StrokeView>,
+    pub strokes_before: Vec<PlanStrokeView>,
     /// The new strokes with theirs.
-    pub strokes_after: Vec<StrokeView>,
+    pub strokes_after: Vec<PlanStrokeView>,
 }
 
 impl RepairsView {
@@ -74,10 +74,10 @@ impl RepairsView {
 
 impl RepairView {
     fn of(score: &Score, printed: &Repaired, step: &Repaired) -> Self {
-        let before = Bowed { line: &printed.line, plan: &printed.plan };
-        let after = Bowed { line: &step.line, plan: &step.plan };
-        let changes =
-            (0..step.changes.len()).map(|index| ChangeView::of(score, before, after, &step.changes, index));
+        let before = PlannedLine { line: &printed.line, plan: &printed.plan };
+        let after = PlannedLine { line: &step.line, plan: &step.plan };
+        let changes = (0..step.changes.len())
+            .map(|index| NotationChangeView::of(score, before, after, &step.changes, index));
         let (gains, losses) = crate::term_words::gains_and_losses(&step.change);
         Self {
             changes: changes.collect(),
@@ -89,16 +89,16 @@ impl RepairView {
     }
 }
 
-impl ChangeView {
+impl NotationChangeView {
     fn of(
         score: &Score,
-        before: Bowed<'_>,
-        after: Bowed<'_>,
+        before: PlannedLine<'_>,
+        after: PlannedLine<'_>,
         changes: &[NotationChange],
         index: usize,
     ) -> Self {
         let change = &changes[index];
-        let said = |bowed: Bowed<'_>, strokes: &std::ops::Range<usize>| {
+        let said = |bowed: PlannedLine<'_>, strokes: &std::ops::Range<usize>| {
             strokes.clone().map(|index| repair_words::stroke(score, bowed, index)).collect()
         };
         Self {
@@ -112,11 +112,11 @@ impl ChangeView {
     }
 }
 
-fn strokes(score: &Score, line: &Line, plan: &Plan, range: &std::ops::Range<usize>) -> Vec<StrokeView> {
+fn strokes(score: &Score, line: &Line, plan: &Plan, range: &std::ops::Range<usize>) -> Vec<PlanStrokeView> {
     range
         .clone()
         .filter_map(|index| {
-            Some(StrokeView::of(score, line, line.strokes.get(index)?, plan.strokes.get(index)?))
+            Some(PlanStrokeView::of(score, line, line.strokes.get(index)?, plan.strokes.get(index)?))
         })
         .collect()
 }

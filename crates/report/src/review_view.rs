@@ -39,9 +39,9 @@ pub struct FileView {
     pub bars: usize,
     /// The movements, where the file has several.
     #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub movements: Vec<MovementView>,
+    pub movements: Vec<ReviewMovementView>,
     /// Bowing lines: names and numbers of strokes.
-    pub lines: Vec<LineView>,
+    pub lines: Vec<ReviewLineView>,
     /// What was assumed because the score does not say it.
     pub assumptions: Vec<String>,
     /// Where the file contradicts itself.
@@ -55,7 +55,7 @@ pub struct FileView {
 
 /// A movement of the file.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct MovementView {
+pub struct ReviewMovementView {
     /// Its number as people say it: `II`.
     pub number: String,
     /// Its heading as printed, else its number.
@@ -66,7 +66,7 @@ pub struct MovementView {
     pub bars: u32,
 }
 
-impl MovementView {
+impl ReviewMovementView {
     /// The movements of a score; none where it has but one.
     #[must_use]
     pub fn all(score: &Score) -> Vec<Self> {
@@ -85,7 +85,7 @@ impl MovementView {
 
 /// A bowing line.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct LineView {
+pub struct ReviewLineView {
     /// Name.
     pub name: String,
     /// The number of its movement, where the file has several.
@@ -119,7 +119,7 @@ pub struct FindingView {
     /// `A` cannot be played or is undefined, `B` costs rehearsal time, `C` probably not meant, `D` clutter.
     pub severity: String,
     /// Where it is first.
-    pub place: PlaceView,
+    pub place: FindingPlaceView,
     /// One sentence for players.
     pub sentence: String,
     /// The numbers it rests on.
@@ -129,7 +129,7 @@ pub struct FindingView {
     /// How often the same cause shows.
     pub count: u32,
     /// Where else.
-    pub further: Vec<PlaceView>,
+    pub further: Vec<FindingPlaceView>,
     /// What other rules say of the same place, the gravest first.
     pub reasons: Vec<ReasonView>,
     /// What could be done, the best first; after it what the further reasons propose.
@@ -153,7 +153,7 @@ pub struct ReasonView {
 
 /// A place in the score.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct PlaceView {
+pub struct FindingPlaceView {
     /// Section or part.
     pub section: String,
     /// The number of its movement, where the file has several.
@@ -236,10 +236,10 @@ impl FileView {
             error: None,
             title: score.title.clone(),
             bars: score.bars.len(),
-            movements: MovementView::all(score),
+            movements: ReviewMovementView::all(score),
             lines: lines
                 .iter()
-                .map(|line| LineView {
+                .map(|line| ReviewLineView {
                     name: line.name.clone(),
                     movement: movement_of(score, line),
                     strokes: line.strokes.len(),
@@ -298,12 +298,12 @@ impl FindingView {
         Self {
             rule: finding.rule,
             severity: finding.severity.to_string(),
-            place: PlaceView::of(&finding.place),
+            place: FindingPlaceView::of(&finding.place),
             sentence: finding.sentence.clone(),
             evidence: finding.evidence.iter().map(EvidenceView::of).collect(),
             assumptions: finding.assumptions.clone(),
             count: finding.count,
-            further: finding.further.iter().map(PlaceView::of).collect(),
+            further: finding.further.iter().map(FindingPlaceView::of).collect(),
             reasons: finding.reasons.iter().map(ReasonView::of).collect(),
             proposals: finding.proposals.iter().map(ProposalView::of).collect(),
         }
@@ -339,7 +339,7 @@ pub(crate) fn bar_said(movement: Option<&String>, bar: &str) -> String {
     places::bar_said("bar", movement.map(String::as_str), bar)
 }
 
-impl PlaceView {
+impl FindingPlaceView {
     /// The bar as people say it: "bar 17", "II, bar 17".
     #[must_use]
     pub fn bar_said(&self) -> String {

@@ -6,8 +6,8 @@ use arcata_bow::points;
 use arcata_score::places::{in_movement, label_said};
 use unicode_width::UnicodeWidthStr;
 
-use crate::plan_view::{PlannedLineView, StrokeView, TurnView};
-use crate::review_view::{EvidenceView, FileView, FindingView, PlaceView, bar_said};
+use crate::plan_view::{PlanStrokeView, PlannedLineView, TurnView};
+use crate::review_view::{EvidenceView, FileView, FindingPlaceView, FindingView, bar_said};
 use crate::style::{Ink, Page};
 use crate::term_words::yardstick_words;
 use crate::text_together::together_text;
@@ -176,14 +176,14 @@ const KEPT: &str = "\u{a0}";
 
 /// Bars with their beats: "bar 3, beats 1 and 3; bar 4, beat 1"; where there are many, the bars alone,
 /// each once.
-fn further(places: &[PlaceView]) -> String {
+fn further(places: &[FindingPlaceView]) -> String {
     let movements = places.chunk_by(|one, other| one.movement == other.movement);
     let many = places.len() > 6;
     let said = movements.map(|places| if many { bars_alone(places) } else { bars_and_beats(places) });
     said.collect::<Vec<_>>().join("; ")
 }
 
-fn bars_and_beats(places: &[PlaceView]) -> String {
+fn bars_and_beats(places: &[FindingPlaceView]) -> String {
     let bars = places.chunk_by(|one, other| one.bar == other.bar).map(|places| {
         let beats: Vec<String> = places.iter().map(|place| place.spoken_beat.clone()).collect();
         let word = if beats.len() == 1 { "beat" } else { "beats" };
@@ -194,7 +194,7 @@ fn bars_and_beats(places: &[PlaceView]) -> String {
     bars.collect::<Vec<_>>().join("; ")
 }
 
-fn bars_alone(places: &[PlaceView]) -> String {
+fn bars_alone(places: &[FindingPlaceView]) -> String {
     const BARS: usize = 10;
     let bars = places.chunk_by(|one, other| one.bar == other.bar);
     let bars: Vec<String> = bars.map(|places| label_said("bar", &places[0].bar)).collect();
@@ -329,7 +329,7 @@ fn turn_text(turn: &TurnView) -> String {
 }
 
 /// A stroke on one row; `room` columns of the bow are given up to say how sure it is.
-fn stroke_row(bar: &str, stroke: &StrokeView, room: usize, page: Page) -> String {
+fn stroke_row(bar: &str, stroke: &PlanStrokeView, room: usize, page: Page) -> String {
     let beat = pad(&stroke.spoken_beat, 7);
     let sign = if stroke.printed.is_some() { "*" } else { "" };
     let way = pad(&format!("{}{sign}", stroke.direction), 5);
@@ -365,7 +365,7 @@ pub(crate) fn pad(text: &str, columns: usize) -> String {
 }
 
 /// The stroke on the bow: the frog left, the tip right, an arrow head where it ends.
-fn bow(stroke: &StrokeView, columns: usize) -> String {
+fn bow(stroke: &PlanStrokeView, columns: usize) -> String {
     let column = |place: u16| (usize::from(place) * columns / 1000).min(columns - 1);
     let (start, end) = (column(stroke.start), column(stroke.end));
     let (low, high) = (start.min(end), start.max(end));
@@ -462,8 +462,8 @@ fn shortened(file: &str, columns: usize) -> String {
 mod tests {
     use super::*;
 
-    fn place(bar: &str, beat: &str) -> PlaceView {
-        PlaceView {
+    fn place(bar: &str, beat: &str) -> FindingPlaceView {
+        FindingPlaceView {
             section: String::new(),
             movement: None,
             bar: bar.to_owned(),
@@ -477,7 +477,7 @@ mod tests {
     fn further_places_were_bars_said_over_and_over_without_beats() {
         let places = [place("33", "2"), place("33", "2½"), place("34", "1")];
         assert_eq!(further(&places).replace(KEPT, " "), "bar 33, beats 2 and 2½; bar 34, beat 1");
-        let many: Vec<PlaceView> = (0..24).map(|at| place(&(at / 2).to_string(), "1")).collect();
+        let many: Vec<FindingPlaceView> = (0..24).map(|at| place(&(at / 2).to_string(), "1")).collect();
         assert_eq!(further(&many), "bars 0, 1, 2, 3, 4, 5, 6, 7, 8, 9 and 2 more");
     }
 

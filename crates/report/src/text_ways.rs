@@ -5,10 +5,10 @@ use std::fmt::Write as _;
 use arcata_bow::points;
 
 use crate::lane::lanes;
-use crate::plan_view::{AlternativeView, PlannedLineView, StrokeView};
-use crate::repairs_view::{ChangeView, RepairsView};
+use crate::plan_view::{AlternativeView, PlanStrokeView, PlannedLineView};
+use crate::repairs_view::{NotationChangeView, RepairsView};
 use crate::style::{Ink, Page};
-use crate::ways_view::{AnchorsView, EndingView, WayView};
+use crate::ways_view::{AnchorsView, EndingView, PlanWayView};
 
 /// All that was asked about a line besides its plan.
 pub(crate) fn further(out: &mut String, line: &PlannedLineView, page: Page) {
@@ -43,7 +43,7 @@ fn weighed(out: &mut String, page: Page, (gains, losses): (&[String], &[String])
     }
 }
 
-fn lane_text(out: &mut String, strokes: &[StrokeView], page: Page) {
+fn lane_text(out: &mut String, strokes: &[PlanStrokeView], page: Page) {
     for row in lanes(strokes, page.width.saturating_sub(5), page) {
         let _ = writeln!(out, "{}", format!("     {row}").trim_end());
     }
@@ -79,7 +79,7 @@ fn ending_text(out: &mut String, ending: &EndingView, page: Page) {
     }
 }
 
-fn way_text(out: &mut String, rank: usize, way: &WayView, page: Page) {
+fn way_text(out: &mut String, rank: usize, way: &PlanWayView, page: Page) {
     let touched = match way.changes {
         0 => String::new(),
         1 => ", one change to the notation".to_owned(),
@@ -149,7 +149,7 @@ fn repairs_text(out: &mut String, repairs: &RepairsView, page: Page) {
     }
 }
 
-fn change_text(out: &mut String, change: &ChangeView, page: Page) {
+fn change_text(out: &mut String, change: &NotationChangeView, page: Page) {
     filled(out, page, &change.sentence, "   > ", "     ");
     filled(out, page, &change.before.join("; "), "     before: ", "             ");
     filled(out, page, &change.after.join("; "), "     after:  ", "             ");

@@ -5,7 +5,7 @@ use std::ops::RangeInclusive;
 use std::sync::Arc;
 
 use arcata_bow::together::{Agreement, Departure, Downbeat, Group, Speaking, Together};
-use arcata_bow::together::{Reason, departures, downbeats, groups};
+use arcata_bow::together::{DepartureReason, departures, downbeats, groups};
 use arcata_bow::{Line, Plan, Term};
 use arcata_review::beats::beat_in_bar;
 use arcata_score::places::{beat_exact, beat_said};
@@ -163,10 +163,10 @@ impl DepartureView {
             strokes: departure.departing,
             from: if departure.term == Term::Unity { "section" } else { "figure" },
             reason: match departure.reason {
-                Reason::PrintedMark => PRINTED_MARK,
-                Reason::Anchor => ANCHOR,
-                Reason::Even => EVEN,
-                Reason::Dearer(term) => worse(term),
+                DepartureReason::PrintedMark => PRINTED_MARK,
+                DepartureReason::Anchor => ANCHOR,
+                DepartureReason::Even => EVEN,
+                DepartureReason::Dearer(term) => worse(term),
             },
             dearer: terms(&departure.dearer),
         }

@@ -2,14 +2,14 @@
 
 use std::collections::BTreeMap;
 
-use arcata_bow::plan::{Anchor, Anchored, Clash, Conflict, WayThere, WaysThere, Wish};
+use arcata_bow::plan::{Anchor, Anchored, Clash, DemandConflict, DemandedBy, WayThere, WaysThere};
 use arcata_bow::{Line, points};
 use arcata_review::{repair_words, words};
 use arcata_score::{BowDirection, Score, places};
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use crate::plan_view::{StrokeView, difference_words, link_name, stroke_place, terms};
+use crate::plan_view::{PlanStrokeView, difference_words, link_name, stroke_place, terms};
 use crate::term_words::gains_and_losses;
 
 /// What the anchors of a line ask for, what they cost and which do not go together.
@@ -50,12 +50,12 @@ pub struct EndingView {
     /// What must be known to read the numbers; empty most of the time.
     pub assumptions: Vec<String>,
     /// The ways, the cheapest first.
-    pub ways: Vec<WayView>,
+    pub ways: Vec<PlanWayView>,
 }
 
 /// One way to bow some bars.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
-pub struct WayView {
+pub struct PlanWayView {
     /// Its name in the trade's words.
     pub name: String,
     /// How many changes of the notation it needs.
@@ -69,7 +69,7 @@ pub struct WayView {
     /// What is lost, in words.
     pub losses: Vec<String>,
     /// The strokes of the bars looked at.
-    pub strokes: Vec<StrokeView>,
+    pub strokes: Vec<PlanStrokeView>,
 }
 
 impl AnchorsView {
@@ -78,7 +78,7 @@ impl AnchorsView {
     pub fn new(score: &Score, line: &Line, anchors: &[Anchor], found: &Anchored) -> Self {
         let (gains, losses) = gains_and_losses(&found.more);
         Self {
-            anchors: anchors.iter().map(|anchor| wish(score, line, &Wish::Anchor(*anchor))).collect(),
+            anchors: anchors.iter().map(|anchor| wish(score, line, &DemandedBy::Anchor(*anchor))).collect(),
             more: found.more.total(),
             cost_change: terms(&found.more),
             gains,
@@ -90,11 +90,11 @@ impl AnchorsView {
 }
 
 /// A demand in words: `bar 60, beat 1 down`, `the printed up-bow at bar 59, beat 3`.
-fn wish(score: &Score, line: &Line, wish: &Wish) -> String {
+fn wish(score: &Score, line: &Line, wish: &DemandedBy) -> String {
     let at = line.strokes.get(wish.stroke()).map_or_else(String::new, |it| stroke_place(score, line, it));
     match wish {
-        Wish::Printed { direction, .. } => format!("the printed {} at {at}", words::bow(*direction)),
-        Wish::Anchor(anchor) => {
+        DemandedBy::Printed { direction, .. } => format!("the printed {} at {at}", words::bow(*direction)),
+        DemandedBy::Anchor(anchor) => {
             let way = anchor.direction.map(way);
             let link = anchor.link.map(link_name);
             let asked: Vec<&str> = [way, link].into_iter().flatten().collect();
@@ -110,7 +110,7 @@ const fn way(direction: BowDirection) -> &'static str {
     }
 }
 
-fn told(score: &Score, line: &Line, conflict: &Conflict) -> ConflictView {
+fn told(score: &Score, line: &Line, conflict: &DemandConflict) -> ConflictView {
     let (one, other) = (wish(score, line, &conflict.one), wish(score, line, &conflict.other));
     match &conflict.clash {
         Clash::SameStroke => ConflictView {
@@ -159,13 +159,13 @@ impl EndingView {
             vec!["repeated stretches are weighed as played once".to_owned()]
         };
         let shown = first..=bar;
-        let ways = found.ways.iter().map(|way| WayView::of(score, line, &shown, way)).collect();
+        let ways = found.ways.iter().map(|way| PlanWayView::of(score, line, &shown, way)).collect();
         let bar = places::bar_said("bar", None, score.bar_label(bar));
         Self { asked: format!("end {bar} on {}", words::a_bow(direction)), assumptions, ways }
     }
 }
 
-impl WayView {
+impl PlanWayView {
     fn of(score: &Score, line: &Line, shown: &std::ops::RangeInclusive<u32>, way: &WayThere) -> Self {
         let done = way.changes.iter().map(|change| {
             let what = repair_words::what(score, line.part, change);
@@ -187,7 +187,7 @@ impl WayView {
             losses,
             strokes: strokes
                 .filter(|(stroke, _)| shown.contains(&stroke.bar))
-                .map(|(stroke, planned)| StrokeView::of(score, &way.line, stroke, planned))
+                .map(|(stroke, planned)| PlanStrokeView::of(score, &way.line, stroke, planned))
                 .collect(),
         }
     }

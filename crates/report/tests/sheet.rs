@@ -5,10 +5,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_bow::{LineOptions, Profile, all_lines};
-use arcata_layer::{Addresses, Layer, NotReached, State, shorthand};
+use arcata_layer::{Addresses, EntryState, Layer, NotReached, shorthand};
 use arcata_report::Page;
 use arcata_report::sheet::{
-    CopyingSettings, PageEnd, Paper, SheetInput, SheetView, marks_that_come_anyway, sheet_html, sheet_pdf,
+    CopyingSettings, Paper, SheetEnd, SheetInput, SheetView, marks_that_come_anyway, sheet_html, sheet_pdf,
     sheet_text,
 };
 use arcata_score::Score;
@@ -120,7 +120,7 @@ fn the_sheet_told_a_copyist_to_take_off_what_was_never_applied() {
     let addresses = Addresses::new(&score);
     let mut before = layer(&addresses, "Vn1 3 up; Vn2 1 down");
     for entry in &mut before.entries {
-        entry.state = State::LeftOut;
+        entry.state = EntryState::LeftOut;
     }
     let nothing = layer(&addresses, "");
     let view = SheetView::new(&input(&addresses, Some(&before), &nothing));
@@ -163,7 +163,7 @@ fn what_is_in_no_part_is_on_the_librarians_page() {
         whys,
         ["the score has no such bar", "it found no note when the layer was carried over to this score",]
     );
-    let text = sheet_text(&view, Page::default(), PageEnd::FormFeed);
+    let text = sheet_text(&view, Page::default(), SheetEnd::FormFeed);
     assert!(text.contains("To settle: in no part") && text.contains("bar 99"), "{text}");
     assert!(text.lines().all(|line| line.trim_start_matches('\u{c}').chars().count() <= 80), "{text}");
     assert_eq!(text.matches('\u{c}').count(), 1);
@@ -185,7 +185,7 @@ fn what_was_carried_with_doubt_or_not_spread_is_on_the_librarians_page() {
     };
     after.not_reached = vec![left(1, 4), left(2, 1), left(5, 2)];
     let view = SheetView::new(&input(&addresses, None, &after));
-    let text = sheet_text(&view, Page::default(), PageEnd::FormFeed);
+    let text = sheet_text(&view, Page::default(), SheetEnd::FormFeed);
     let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
     let html = sheet_html(&view).replace("<b>", "").replace("</b>", "");
     for told in [

@@ -137,7 +137,7 @@ fn end_of(note: &Note) -> Moment {
 
 #[cfg(test)]
 mod tests {
-    use arcata_testkit::{Detail, Shape, random_score};
+    use arcata_testkit::{Detail, ScoreShape, random_score};
 
     use super::*;
 
@@ -169,7 +169,7 @@ mod tests {
     #[test]
     fn a_doubling_holds_all_common_notes_and_no_other() {
         for seed in 0..40 {
-            let text = random_score(seed, Shape { parts: 2, bars: 6, detail: Detail::Slurs });
+            let text = random_score(seed, ScoreShape { parts: 2, bars: 6, detail: Detail::Slurs });
             // The second part is made the same as the first one: all is doubled.
             let mut score = read(text);
             score.parts[1] = score.parts[0].clone();
@@ -184,7 +184,7 @@ mod tests {
     #[test]
     fn unlike_random_parts_double_no_long_passage() {
         for seed in 0..40 {
-            let score = read(random_score(seed, Shape { parts: 3, bars: 8, detail: Detail::Notes }));
+            let score = read(random_score(seed, ScoreShape { parts: 3, bars: 8, detail: Detail::Notes }));
             for doubling in doublings(&score) {
                 for bar in doubling.bars.clone() {
                     let (one, other) = doubling.parts;

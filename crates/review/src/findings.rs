@@ -8,7 +8,7 @@ use arcata_score::{Length, Moment, Note, NoteId};
 use crate::aside::{AsideIn, SetAside};
 use crate::beats::beat_in_bar;
 use crate::change::{self, Change};
-use crate::other_notation::{Notations, Wish};
+use crate::other_notation::{BowWish, Notations};
 use crate::review::Reviewed;
 use crate::taste::Otherwise;
 use crate::trial::fails;
@@ -33,7 +33,7 @@ pub struct Draft {
     /// Findings of one rule, part and cause are one finding with a count.
     cause: Option<String>,
     /// A bow that a change of the notation could bring for less than the arm can.
-    wish: Option<Wish>,
+    wish: Option<BowWish>,
 }
 
 impl<'a> Findings<'a> {
@@ -234,7 +234,7 @@ impl Draft {
 
     /// Asks for the change of the notation that brings a bow for less than the arm can.
     #[must_use]
-    pub(crate) fn wishing(mut self, wish: Wish) -> Self {
+    pub(crate) fn wishing(mut self, wish: BowWish) -> Self {
         self.wish = Some(wish);
         self
     }

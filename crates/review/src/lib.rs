@@ -45,7 +45,7 @@ pub use aside::{Aside, AsideEntry, AsideError, SetAside, SlurEntry, UnusedSlurEn
 pub use finding::*;
 pub use findings::{Draft, Findings};
 pub use register::{HEADINGS, Registered, rule};
-pub use review::{Places, ReviewSettings, Reviewed, review, reviewed};
+pub use review::{AtOnePlace, ReviewSettings, Reviewed, review, reviewed};
 pub use rule::{Beside, Card, Family, Piece, Reads, Rule, Sees};
 pub use rules::REGISTER;
 pub use slur_offers::slur_offers;

@@ -7,7 +7,7 @@ use arcata_bow::{Join, Line, Link, Plan, plan};
 use arcata_score::BowDirection;
 
 use crate::change::{self, Change};
-use crate::other_notation::{Sounding, Wish};
+use crate::other_notation::{BowWish, WishedNote};
 use crate::under_slur::note;
 use crate::words::{a_bow, bow};
 use crate::{Draft, Grade, Piece, Proposal, ProposalKind};
@@ -20,7 +20,7 @@ pub(crate) fn with_bow(
     draft: Draft,
     (at, index): (usize, usize),
     direction: BowDirection,
-    (what, sounding): (&'static str, Sounding),
+    (what, sounding): (&'static str, WishedNote),
 ) -> Draft {
     if piece.document.is_none() {
         return draft;
@@ -31,7 +31,7 @@ pub(crate) fn with_bow(
         }
         None => draft,
     };
-    draft.wishing(Wish { line: at, stroke: index, direction, what, sounding })
+    draft.wishing(BowWish { line: at, stroke: index, direction, what, sounding })
 }
 
 /// How far around the stroke the passage is planned again: beyond it the plan stays as it is, because

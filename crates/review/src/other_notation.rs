@@ -18,18 +18,18 @@ use crate::{Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// That something comes on a certain bow.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Wish {
+pub(crate) struct BowWish {
     pub(crate) line: usize,
     pub(crate) stroke: usize,
     pub(crate) direction: BowDirection,
     /// What comes on that bow: "the accent".
     pub(crate) what: &'static str,
-    pub(crate) sounding: Sounding,
+    pub(crate) sounding: WishedNote,
 }
 
 /// Which note of the stroke it is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Sounding {
+pub(crate) enum WishedNote {
     /// A stroke begins there.
     Begins,
     /// The last note sounds on that bow.
@@ -57,7 +57,7 @@ impl<'a> Notations<'a> {
 
     /// The single change that grants the wish for the least, where it is less than what the arm can do, and brings nothing of
     /// the finding's weight somewhere around.
-    pub(crate) fn offer(&mut self, wish: Wish, weight: Severity) -> Option<(Proposal, Vec<Change>)> {
+    pub(crate) fn offer(&mut self, wish: BowWish, weight: Severity) -> Option<(Proposal, Vec<Change>)> {
         let piece = self.piece;
         let line = piece.lines.get(wish.line)?;
         let reading = piece.reading?;
@@ -109,18 +109,18 @@ fn changes(piece: &Piece<'_>, part: usize, best: &Repaired, change: &NotationCha
 }
 
 /// The note that the wish is about.
-fn asked(stroke: &Stroke, sounding: Sounding) -> Option<NoteId> {
+fn asked(stroke: &Stroke, sounding: WishedNote) -> Option<NoteId> {
     match sounding {
-        Sounding::Begins => stroke.notes.first().copied(),
-        Sounding::Ends => stroke.notes.last().copied(),
+        WishedNote::Begins => stroke.notes.first().copied(),
+        WishedNote::Ends => stroke.notes.last().copied(),
     }
 }
 
 /// Whether the note comes on the bow asked for in the best plan of the other notation, of itself.
-fn grants(repaired: &Repaired, wish: Wish, asked: NoteId) -> bool {
+fn grants(repaired: &Repaired, wish: BowWish, asked: NoteId) -> bool {
     let found = repaired.line.strokes.iter().position(|stroke| match wish.sounding {
-        Sounding::Begins => stroke.notes.first() == Some(&asked),
-        Sounding::Ends => stroke.notes.contains(&asked),
+        WishedNote::Begins => stroke.notes.first() == Some(&asked),
+        WishedNote::Ends => stroke.notes.contains(&asked),
     });
     let planned = found.and_then(|at| repaired.plan.strokes.get(at));
     planned.is_some_and(|planned| planned.direction == wish.direction)

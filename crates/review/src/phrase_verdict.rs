@@ -11,7 +11,7 @@ const PHRASE: u32 = 4;
 
 /// One thing that speaks for a phrase mark.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Sign {
+pub struct PhraseEvidence {
     /// What is seen, as a noun phrase.
     pub name: String,
     /// 2 for a strong sign, 1 for a weak one.
@@ -22,7 +22,7 @@ pub struct Sign {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Verdict {
     /// The signs, strong ones first.
-    pub signs: Vec<Sign>,
+    pub signs: Vec<PhraseEvidence>,
 }
 
 impl Verdict {
@@ -50,7 +50,7 @@ pub fn phrase_verdict(piece: &Piece<'_>, part_index: usize, slur: (&Slur, &Note,
     let mut signs = Vec::new();
     let mut sign = |seen: bool, weight: u32, name: String| {
         if seen {
-            signs.push(Sign { name, weight });
+            signs.push(PhraseEvidence { name, weight });
         }
     };
     let bows = bows_needed(piece, part_index, start, end);

@@ -9,7 +9,7 @@ use crate::{Draft, FindingPlace, Piece, Thresholds};
 
 /// A lift between two strokes, microseconds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub(crate) struct Lift {
+pub(crate) struct LiftSeconds {
     /// How long it takes.
     pub(crate) needed: i64,
     /// Silence before the second stroke.
@@ -18,7 +18,7 @@ pub(crate) struct Lift {
     pub(crate) lent: i64,
 }
 
-impl Lift {
+impl LiftSeconds {
     /// What there is for it.
     pub(crate) fn available(self) -> i64 {
         self.silence + self.lent
@@ -141,21 +141,29 @@ impl Piece<'_> {
 
     /// A lift after a stroke to take its direction again, at the least the bow has to do: the stroke at the
     /// slowest speed of its dynamic, and back over what it travelled.
-    pub(crate) fn lift_after(&self, line: usize, stroke: usize) -> Lift {
+    pub(crate) fn lift_after(&self, line: usize, stroke: usize) -> LiftSeconds {
         let Some(before) = self.lines.get(line).and_then(|line| line.strokes.get(stroke)) else {
-            return Lift::default();
+            return LiftSeconds::default();
         };
         let lent = before.lendable.micros;
-        Lift { silence: before.silence_after.micros, lent, needed: self.least_lift(line, before, lent) }
+        LiftSeconds {
+            silence: before.silence_after.micros,
+            lent,
+            needed: self.least_lift(line, before, lent),
+        }
     }
 
     /// The same in a row of strokes in one direction, where every note gives up half its length.
-    pub(crate) fn lift_in_row(&self, line: usize, stroke: usize) -> Lift {
+    pub(crate) fn lift_in_row(&self, line: usize, stroke: usize) -> LiftSeconds {
         let Some(before) = self.lines.get(line).and_then(|line| line.strokes.get(stroke)) else {
-            return Lift::default();
+            return LiftSeconds::default();
         };
         let lent = before.duration.micros / 2;
-        Lift { silence: before.silence_after.micros, lent, needed: self.least_lift(line, before, lent) }
+        LiftSeconds {
+            silence: before.silence_after.micros,
+            lent,
+            needed: self.least_lift(line, before, lent),
+        }
     }
 
     fn least_lift(&self, line: usize, before: &Stroke, lent: i64) -> i64 {

@@ -8,7 +8,7 @@ use crate::words::seconds;
 
 /// A line with the bow planned for it.
 #[derive(Clone, Copy, Debug)]
-pub struct Bowed<'a> {
+pub struct PlannedLine<'a> {
     /// The line.
     pub line: &'a Line,
     /// Its plan.
@@ -50,7 +50,7 @@ const NEAR: u32 = 8;
 #[must_use]
 pub fn sentence(
     score: &Score,
-    (before, after): (Bowed<'_>, Bowed<'_>),
+    (before, after): (PlannedLine<'_>, PlannedLine<'_>),
     changes: &[NotationChange],
     index: usize,
 ) -> String {
@@ -78,8 +78,8 @@ pub fn sentence(
 
 /// The bars that begin on a down-bow after, but not before.
 fn turned_downbeats(
-    before: Bowed<'_>,
-    after: Bowed<'_>,
+    before: PlannedLine<'_>,
+    after: PlannedLine<'_>,
     within: impl Fn(u32, Length) -> bool,
 ) -> Option<Vec<u32>> {
     let bars: Vec<u32> = after
@@ -99,7 +99,7 @@ fn turned_downbeats(
 }
 
 /// The bow of the stroke that begins at a moment.
-fn bow_at(bowed: Bowed<'_>, onset: Moment) -> Option<BowDirection> {
+fn bow_at(bowed: PlannedLine<'_>, onset: Moment) -> Option<BowDirection> {
     let at = bowed.line.strokes.binary_search_by_key(&onset, |stroke| stroke.onset).ok()?;
     bowed.plan.strokes.get(at).map(|planned| planned.direction)
 }
@@ -121,8 +121,13 @@ fn begin_down(score: &Score, bars: &[u32]) -> String {
 
 /// Where a bow that had too little time is divided, and at least so much is gained by it (thousandths of
 /// a point).
-fn more_time(before: Bowed<'_>, after: Bowed<'_>, change: &NotationChange, least: i64) -> Option<String> {
-    let limit = |bowed: Bowed<'_>, strokes: &std::ops::Range<usize>| -> i64 {
+fn more_time(
+    before: PlannedLine<'_>,
+    after: PlannedLine<'_>,
+    change: &NotationChange,
+    least: i64,
+) -> Option<String> {
+    let limit = |bowed: PlannedLine<'_>, strokes: &std::ops::Range<usize>| -> i64 {
         let planned = bowed.plan.strokes.get(strokes.clone()).unwrap_or_default();
         planned
             .iter()
@@ -136,7 +141,7 @@ fn more_time(before: Bowed<'_>, after: Bowed<'_>, change: &NotationChange, least
     if !cuts || limit(before, &change.before) - limit(after, &change.after) < least {
         return None;
     }
-    let lasting = |bowed: Bowed<'_>, strokes: &std::ops::Range<usize>| -> Vec<String> {
+    let lasting = |bowed: PlannedLine<'_>, strokes: &std::ops::Range<usize>| -> Vec<String> {
         let strokes = bowed.line.strokes.get(strokes.clone()).unwrap_or_default();
         strokes.iter().map(|stroke| seconds(stroke.duration.micros)).collect()
     };
@@ -147,8 +152,8 @@ fn more_time(before: Bowed<'_>, after: Bowed<'_>, change: &NotationChange, least
 /// The first hook or retake that is no longer needed.
 fn spared(
     score: &Score,
-    before: Bowed<'_>,
-    after: Bowed<'_>,
+    before: PlannedLine<'_>,
+    after: PlannedLine<'_>,
     within: impl Fn(u32, Length) -> bool,
 ) -> Option<String> {
     let link_after = |onset: Moment| {
@@ -171,7 +176,7 @@ fn spared(
 
 /// A stroke in a few words: `up-bow from bar 8, beat 1, 2.4 s, 61 % of the bow`.
 #[must_use]
-pub fn stroke(score: &Score, bowed: Bowed<'_>, index: usize) -> String {
+pub fn stroke(score: &Score, bowed: PlannedLine<'_>, index: usize) -> String {
     let (Some(stroke), Some(planned)) = (bowed.line.strokes.get(index), bowed.plan.strokes.get(index)) else {
         return String::new();
     };

@@ -29,12 +29,12 @@ pub struct ReviewSettings {
     /// What has been set aside.
     pub aside: Aside,
     /// What becomes of several rules that speak at one place.
-    pub places: Places,
+    pub places: AtOnePlace,
 }
 
 /// What becomes of several rules that speak at one place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub enum Places {
+pub enum AtOnePlace {
     /// One finding with several reasons.
     #[default]
     Joined,
@@ -109,7 +109,7 @@ pub fn reviewed(piece: &Piece<'_>, settings: &ReviewSettings) -> Reviewed {
     };
     all.findings.retain(|finding| settings.keeps(finding));
     all.findings.sort_by(|a, b| order(a).cmp(&order(b)));
-    if settings.places == Places::Joined {
+    if settings.places == AtOnePlace::Joined {
         all.findings = joined(all.findings);
     }
     all.set_aside.sort_by(|a, b| order(&a.finding).cmp(&order(&b.finding)));

@@ -19,23 +19,23 @@ use crate::{Finding, Findings, Piece, REGISTER, Reads, Sees, Severity};
 const MOST_BARS: u32 = 120;
 
 /// A finding by its rule and place.
-type Told = (&'static str, Option<usize>, u32, Length);
+type ToldFinding = (&'static str, Option<usize>, u32, Length);
 
 /// Whether changes to the file bring a finding of a weight, or a graver one, that the bars around do not have as they are.
 /// Where there is no file, or where nothing that a rule reads is changed, they bring none.
 pub(crate) fn brings_worse(piece: &Piece<'_>, changes: &[Change], weight: Severity) -> bool {
-    Trial::of(piece, changes).is_some_and(|trial| trial.fails(changes, weight, None))
+    ProposalTrial::of(piece, changes).is_some_and(|trial| trial.fails(changes, weight, None))
 }
 
 /// The same, and whether changes leave a finding that they were to take away.
 pub(crate) fn fails(piece: &Piece<'_>, changes: &[Change], finding: &Finding) -> bool {
     let Finding { rule, severity, place, .. } = finding;
     let told = (*rule, place.part, place.bar, place.beat);
-    Trial::of(piece, changes).is_some_and(|trial| trial.fails(changes, *severity, Some(&told)))
+    ProposalTrial::of(piece, changes).is_some_and(|trial| trial.fails(changes, *severity, Some(&told)))
 }
 
 /// The bars around a proposal.
-struct Trial<'a> {
+struct ProposalTrial<'a> {
     piece: &'a Piece<'a>,
     document: &'a Document,
     reading: &'a Reading<'a>,
@@ -47,11 +47,11 @@ struct Trial<'a> {
     beginning: Beginning,
 }
 
-impl<'a> Trial<'a> {
+impl<'a> ProposalTrial<'a> {
     fn of(piece: &'a Piece<'a>, changes: &[Change]) -> Option<Self> {
         let (document, reading) = (piece.document?, piece.reading?);
-        let places: Vec<Place> =
-            changes.iter().filter_map(|change| Place::of(piece, document, stands_at(change))).collect();
+        let places: Vec<ChangePlace> =
+            changes.iter().filter_map(|change| ChangePlace::of(piece, document, stands_at(change))).collect();
         let bars =
             places.iter().map(|place| place.bar).min()?..=places.iter().map(|place| place.bar).max()?;
         let parts: BTreeSet<usize> = places.iter().map(|place| place.part).collect();
@@ -64,7 +64,7 @@ impl<'a> Trial<'a> {
         Some(Self { piece, document, reading, parts, changed, score, beginning })
     }
 
-    fn fails(&self, changes: &[Change], weight: Severity, gone: Option<&Told>) -> bool {
+    fn fails(&self, changes: &[Change], weight: Severity, gone: Option<&ToldFinding>) -> bool {
         let mut with = self.score.clone();
         let touched = put_in(self.document, &mut with, changes);
         if touched.is_empty() {
@@ -75,14 +75,22 @@ impl<'a> Trial<'a> {
             return false;
         }
         let before = self.told(&self.score, &touched, weight);
-        let times = |told: &BTreeMap<Told, usize>, finding: &Told| told.get(finding).copied().unwrap_or(0);
-        let stays = |gone: &Told| before.contains_key(gone) && times(&after, gone) >= times(&before, gone);
+        let times = |told: &BTreeMap<ToldFinding, usize>, finding: &ToldFinding| {
+            told.get(finding).copied().unwrap_or(0)
+        };
+        let stays =
+            |gone: &ToldFinding| before.contains_key(gone) && times(&after, gone) >= times(&before, gone);
         gone.is_some_and(stays)
             || after.keys().any(|finding| times(&after, finding) > times(&before, finding))
     }
 
     /// What the rules that read one of some things say of the bars, and how often at one place.
-    fn told(&self, score: &Score, touched: &BTreeSet<Reads>, weight: Severity) -> BTreeMap<Told, usize> {
+    fn told(
+        &self,
+        score: &Score,
+        touched: &BTreeSet<Reads>,
+        weight: Severity,
+    ) -> BTreeMap<ToldFinding, usize> {
         let Some(reading) = self.reading.of_excerpt(score, &self.beginning) else { return BTreeMap::new() };
         let lines: Vec<Line> = self.parts.iter().flat_map(|part| reading.lines(*part)).collect();
         let plans: Vec<Arc<Plan>> = lines.iter().map(|line| Arc::new(self.bowed(line))).collect();
@@ -151,13 +159,13 @@ impl<'a> Trial<'a> {
 }
 
 /// Where a change stands.
-struct Place {
+struct ChangePlace {
     part: usize,
     bar: u32,
     note: Option<NoteId>,
 }
 
-impl Place {
+impl ChangePlace {
     fn of(piece: &Piece<'_>, document: &Document, node: NodeId) -> Option<Self> {
         let parts = piece.score.parts.iter().enumerate();
         let Some(element) = note_of(document, node) else {

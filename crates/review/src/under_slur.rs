@@ -5,10 +5,10 @@ use arcata_score::{ChordRole, Meaning, Moment, Note, NoteId, NoteKind, Part, Sco
 use crate::Piece;
 
 /// A point in a voice: grace notes stand before the note that they share a moment with.
-pub(crate) type Point = (Moment, u8);
+pub(crate) type VoicePoint = (Moment, u8);
 
 /// Where a note stands in its voice.
-pub(crate) fn point(note: &Note) -> Point {
+pub(crate) fn point(note: &Note) -> VoicePoint {
     let after_grace = u8::from(!matches!(note.kind, NoteKind::Grace | NoteKind::SlashedGrace));
     (note.onset, after_grace)
 }
@@ -56,7 +56,7 @@ pub(crate) fn main_notes(part: &Part, voice: u16) -> impl Iterator<Item = (NoteI
 
 /// How the string is sounded.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Sounding {
+pub(crate) enum SoundedBy {
     /// With the bow.
     Bowed,
     /// Plucked, said at this moment.
@@ -64,28 +64,28 @@ pub(crate) enum Sounding {
 }
 
 /// Changes between bow and finger on one staff of a part, in order of time; every movement begins with the bow.
-pub(crate) fn sounding_changes(score: &Score, part: &Part, staff: u8) -> Vec<(Moment, Sounding)> {
+pub(crate) fn sounding_changes(score: &Score, part: &Part, staff: u8) -> Vec<(Moment, SoundedBy)> {
     let on_staff = part.instructions.iter().filter(|said| said.place.staff == 0 || said.place.staff == staff);
     let said = on_staff.filter_map(|said| match said.meaning {
-        Meaning::Pizzicato => Some((said.place.at, Sounding::Plucked(said.place.at))),
+        Meaning::Pizzicato => Some((said.place.at, SoundedBy::Plucked(said.place.at))),
         Meaning::Arco | Meaning::ColLegno | Meaning::ColLegnoBattuto => {
-            Some((said.place.at, Sounding::Bowed))
+            Some((said.place.at, SoundedBy::Bowed))
         }
         _ => None,
     });
     let starts = score.movements.iter().skip(1);
     let starts = starts.filter_map(|movement| score.bars.get(*movement.bars.start() as usize));
-    let mut changes: Vec<(Moment, Sounding)> =
-        starts.map(|bar| (bar.start, Sounding::Bowed)).chain(said).collect();
+    let mut changes: Vec<(Moment, SoundedBy)> =
+        starts.map(|bar| (bar.start, SoundedBy::Bowed)).chain(said).collect();
     // What is said at the start of a movement comes after the start itself.
     changes.sort_by_key(|(at, _)| *at);
     changes
 }
 
 /// How the string is sounded at a moment, after the changes given.
-pub(crate) fn sounding_at(changes: &[(Moment, Sounding)], at: Moment) -> Sounding {
+pub(crate) fn sounding_at(changes: &[(Moment, SoundedBy)], at: Moment) -> SoundedBy {
     let after = changes.partition_point(|(from, _)| *from <= at);
-    after.checked_sub(1).map_or(Sounding::Bowed, |index| changes[index].1)
+    after.checked_sub(1).map_or(SoundedBy::Bowed, |index| changes[index].1)
 }
 
 /// Whether the players were told to change bow as they like at this moment of the part.

@@ -7,12 +7,12 @@ use crate::under_slur::note;
 
 /// The states of a part, staff by staff.
 #[derive(Debug)]
-pub(crate) struct Ways<'a> {
+pub(crate) struct WaysOfPlaying<'a> {
     part: &'a Part,
     staves: Vec<Techniques>,
 }
 
-impl<'a> Ways<'a> {
+impl<'a> WaysOfPlaying<'a> {
     /// Reads the words of a part.
     pub(crate) fn new(score: &Score, part: &'a Part) -> Self {
         let staves = (1..=part.staves.max(1)).map(|staff| Techniques::new(score, part, staff));

@@ -72,9 +72,9 @@ pub fn recognise(head: &PartHead<'_>) -> Recognised {
     let sound = by_sound(head.instrument_sound);
     let program = head.midi_program.and_then(by_program);
     let texts = [
-        (RecognisedBy::Name, names::read(head.name, names::Spelling::Full)),
-        (RecognisedBy::Abbreviation, names::read(head.abbreviation, names::Spelling::Short)),
-        (RecognisedBy::InstrumentName, names::read(head.instrument_name, names::Spelling::Full)),
+        (RecognisedBy::Name, names::read(head.name, names::NameSpelling::Full)),
+        (RecognisedBy::Abbreviation, names::read(head.abbreviation, names::NameSpelling::Short)),
+        (RecognisedBy::InstrumentName, names::read(head.instrument_name, names::NameSpelling::Full)),
     ];
     // Only what is printed for the players: "String Ensemble" is a favourite sound for a quartet.
     let printed = &texts[..2];

@@ -10,14 +10,14 @@
 //!   printed tempo is 1.00 times the table's in the middle, half lie between 0.85 and 1.13, 103 within a third.
 //!   Some of those numbers are themselves a playback default. Composers differ by a third and more on one word.
 
-use crate::words::Language::{self, English, French, German, Italian};
+use crate::words::WordLanguage::{self, English, French, German, Italian};
 use crate::{Length, Meter, MeterSymbol};
 
 /// A tempo word and its speed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct TempoWord {
     /// Whose word it is.
-    pub language: Language,
+    pub language: WordLanguage,
     /// As it folds: lower case, no accents; alternatives parted by `/`, what may be missing ends in `?`.
     pub phrases: &'static [&'static str],
     /// Beats a minute.
@@ -106,23 +106,31 @@ pub const TEMPO_WORDS: &[TempoWord] = &[
     heading(German, 168, &["sehr schnell/rasch", "so schnell/rasch als/wie moglich"]),
 ];
 
-const fn tempo(language: Language, beats_per_minute: u16, phrases: &'static [&'static str]) -> TempoWord {
+const fn tempo(language: WordLanguage, beats_per_minute: u16, phrases: &'static [&'static str]) -> TempoWord {
     TempoWord { language, phrases, beats_per_minute, sense: TempoSense::Tempo }
 }
 
-const fn urging(language: Language, beats_per_minute: u16, phrases: &'static [&'static str]) -> TempoWord {
+const fn urging(
+    language: WordLanguage,
+    beats_per_minute: u16,
+    phrases: &'static [&'static str],
+) -> TempoWord {
     TempoWord { language, phrases, beats_per_minute, sense: TempoSense::Urging }
 }
 
 const fn restraining(
-    language: Language,
+    language: WordLanguage,
     beats_per_minute: u16,
     phrases: &'static [&'static str],
 ) -> TempoWord {
     TempoWord { language, phrases, beats_per_minute, sense: TempoSense::Restraining }
 }
 
-const fn heading(language: Language, beats_per_minute: u16, phrases: &'static [&'static str]) -> TempoWord {
+const fn heading(
+    language: WordLanguage,
+    beats_per_minute: u16,
+    phrases: &'static [&'static str],
+) -> TempoWord {
     TempoWord { language, phrases, beats_per_minute, sense: TempoSense::Heading }
 }
 
@@ -138,7 +146,7 @@ pub const SHADE: (i64, i64) = (10, 9);
 
 /// How much faster or slower "più mosso", "meno mosso" and their like ask for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Change {
+pub enum TempoChange {
     /// più mosso, più allegro, plus vite, schneller.
     Faster,
     /// meno mosso, più lento, moins vite, langsamer.
@@ -162,7 +170,7 @@ pub enum Degree {
     Much,
 }
 
-impl Change {
+impl TempoChange {
     /// The fraction of the tempo in force that a change asks for.
     ///
     /// Reason: the words name no number. Source: a step and a half of the metronome's scale for the
@@ -295,8 +303,8 @@ mod tests {
     #[test]
     fn more_of_a_change_goes_further() {
         for degrees in [[Degree::Little, Degree::Plain], [Degree::Plain, Degree::Much]] {
-            assert!(Change::Faster.fraction(degrees[0]) < Change::Faster.fraction(degrees[1]));
-            assert!(Change::Slower.fraction(degrees[0]) > Change::Slower.fraction(degrees[1]));
+            assert!(TempoChange::Faster.fraction(degrees[0]) < TempoChange::Faster.fraction(degrees[1]));
+            assert!(TempoChange::Slower.fraction(degrees[0]) > TempoChange::Slower.fraction(degrees[1]));
         }
     }
 }

@@ -1,13 +1,13 @@
 //! Bar lines, repeats, and where one bar becomes the next.
 
-use crate::cursor::{Cursor, Place};
-use crate::error::Read;
-use crate::model::{Bar, BarFill, BarStyle, EndingStop, Item, Leave, Part};
-use crate::music::PartReader;
+use crate::cursor::{CharacterCursor, FixturePlace};
+use crate::error::FixtureRead;
+use crate::model::{BarFill, BarStyle, EndingStop, FixtureBar, FixtureItem, FixturePart, Leave};
+use crate::music::PartBuilder;
 
-impl PartReader {
+impl PartBuilder {
     /// `|`, `||`, `|||`, `|:`, `:|`, `:|*3`, `:|:`.
-    pub(crate) fn read_bar_line(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    pub(crate) fn read_bar_line(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let from = cursor.position();
         if cursor.take_text(":|:") {
             self.end_bar(BarStyle::RepeatBack(None), &cursor.place_from(from))?;
@@ -32,7 +32,7 @@ impl PartReader {
         Ok(())
     }
 
-    fn end_bar(&mut self, end: BarStyle, place: &Place) -> Read<()> {
+    fn end_bar(&mut self, end: BarStyle, place: &FixturePlace) -> FixtureRead<()> {
         self.check_all_closed()?;
         let has_music = self.bar_has_events() || self.bar.fill == BarFill::Empty;
         if !has_music {
@@ -60,13 +60,13 @@ impl PartReader {
     }
 
     /// Several bars printed as one rest are still several bars.
-    fn push_rest_bars(&mut self, first: Bar, count: u32) {
+    fn push_rest_bars(&mut self, first: FixtureBar, count: u32) {
         let template = self.part.events[self.part.events.len() - 1].clone();
-        let mut bars = vec![Bar { end: BarStyle::Plain, ending_stop: None, ..first.clone() }];
+        let mut bars = vec![FixtureBar { end: BarStyle::Plain, ending_stop: None, ..first.clone() }];
         for _ in 1..count {
-            let items = vec![Item::Event(self.part.events.len())];
+            let items = vec![FixtureItem::Event(self.part.events.len())];
             self.part.events.push(template.clone());
-            bars.push(Bar { items, place: first.place.clone(), ..Bar::default() });
+            bars.push(FixtureBar { items, place: first.place.clone(), ..FixtureBar::default() });
         }
         if let Some(last) = bars.last_mut() {
             last.end = first.end;
@@ -76,7 +76,7 @@ impl PartReader {
     }
 
     /// Ends the last bar and gives the part away.
-    pub(crate) fn finish(mut self) -> Read<Part> {
+    pub(crate) fn finish(mut self) -> FixtureRead<FixturePart> {
         self.check_all_closed()?;
         if self.bar_has_events() || self.bar.fill == BarFill::Empty {
             self.end_bar(BarStyle::Plain, &self.last_line.clone())?;

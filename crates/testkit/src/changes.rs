@@ -1,14 +1,16 @@
 //! Metre, key, clef, tempo: what both the header and the music may say.
 
-use crate::cursor::Cursor;
-use crate::error::Read;
-use crate::model::{Change, Clef, Direction, Key, Metre, Mode, NoteValue, Tempo, TempoEquals};
+use crate::cursor::CharacterCursor;
+use crate::error::FixtureRead;
+use crate::model::{
+    Clef, Direction, FixtureChange, FixtureKey, FixtureTempo, Metre, Mode, TempoEquals, WrittenValue,
+};
 
 const UNIT_NAMES: [(&str, u32); 6] =
     [("whole", 1), ("half", 2), ("quarter", 4), ("eighth", 8), ("sixteenth", 16), ("thirtysecond", 32)];
 
 /// Reads what follows the keyword `time`.
-pub(crate) fn read_time(cursor: &mut Cursor<'_>) -> Read<Metre> {
+pub(crate) fn read_time(cursor: &mut CharacterCursor<'_>) -> FixtureRead<Metre> {
     cursor.skip_spaces();
     for (word, metre) in [("common", Metre::Common), ("cut", Metre::Cut), ("none", Metre::Free)] {
         if cursor.take_text(word) {
@@ -25,7 +27,7 @@ pub(crate) fn read_time(cursor: &mut Cursor<'_>) -> Read<Metre> {
 }
 
 /// Reads `3+2/8`.
-fn read_beats(cursor: &mut Cursor<'_>) -> Read<(String, u32)> {
+fn read_beats(cursor: &mut CharacterCursor<'_>) -> FixtureRead<(String, u32)> {
     const EXPECTED: &str = "a metre: 3/4, 3+2/8, 3/8+2/4, common, cut or none";
     let from = cursor.position();
     let beats = cursor.take_while(|c| c.is_ascii_digit() || c == '+');
@@ -45,7 +47,7 @@ fn read_beats(cursor: &mut Cursor<'_>) -> Read<(String, u32)> {
 }
 
 /// Reads what follows the keyword `key`: a tonic and perhaps `minor`, or a count of sharps (`-2` for two flats).
-pub(crate) fn read_key(cursor: &mut Cursor<'_>) -> Read<Key> {
+pub(crate) fn read_key(cursor: &mut CharacterCursor<'_>) -> FixtureRead<FixtureKey> {
     const EXPECTED: &str =
         "a key: a tonic such as D, Bb, F# and perhaps minor, or a number of sharps from -7 to 7";
     cursor.skip_spaces();
@@ -59,21 +61,23 @@ pub(crate) fn read_key(cursor: &mut Cursor<'_>) -> Read<Key> {
         (None, Some(fifths), Mode::Minor) => Some(fifths - 3),
         (None, None, _) => None,
     };
-    fifths.filter(|fifths| (-7..=7).contains(fifths)).map(|fifths| Key { fifths, mode }).ok_or_else(|| {
-        cursor.go_back(from);
-        cursor.error(EXPECTED)
-    })
+    fifths.filter(|fifths| (-7..=7).contains(fifths)).map(|fifths| FixtureKey { fifths, mode }).ok_or_else(
+        || {
+            cursor.go_back(from);
+            cursor.error(EXPECTED)
+        },
+    )
 }
 
 /// A count of sharps, or of flats behind a minus sign.
-fn read_signature(cursor: &mut Cursor<'_>) -> Read<Option<i32>> {
+fn read_signature(cursor: &mut CharacterCursor<'_>) -> FixtureRead<Option<i32>> {
     let negative = cursor.take('-');
     let count = cursor.take_number()?.map(|count| i32::try_from(count).unwrap_or(i32::MAX));
     Ok(count.map(|count| if negative { -count } else { count }))
 }
 
 /// `minor` or `major` behind the key; major where neither is said.
-fn read_mode(cursor: &mut Cursor<'_>) -> Mode {
+fn read_mode(cursor: &mut CharacterCursor<'_>) -> Mode {
     let from = cursor.position();
     cursor.skip_spaces();
     if cursor.take_text("minor") {
@@ -86,7 +90,7 @@ fn read_mode(cursor: &mut Cursor<'_>) -> Mode {
 }
 
 /// Sharps of the major key on a tonic such as `D` or `Bb`.
-fn read_tonic(cursor: &mut Cursor<'_>) -> Option<i32> {
+fn read_tonic(cursor: &mut CharacterCursor<'_>) -> Option<i32> {
     let letter = cursor.peek()?;
     let natural = match letter {
         'C' => 0,
@@ -109,7 +113,7 @@ fn read_tonic(cursor: &mut Cursor<'_>) -> Option<i32> {
 }
 
 /// Reads what follows the keyword `clef`.
-pub(crate) fn read_clef(cursor: &mut Cursor<'_>, staff: u32) -> Read<Clef> {
+pub(crate) fn read_clef(cursor: &mut CharacterCursor<'_>, staff: u32) -> FixtureRead<Clef> {
     cursor.skip_spaces();
     let from = cursor.position();
     let name = cursor.take_while(|c| c.is_ascii_alphanumeric());
@@ -130,18 +134,18 @@ pub(crate) fn read_clef(cursor: &mut Cursor<'_>, staff: u32) -> Read<Clef> {
 }
 
 /// Reads a signed whole number of semitones after the keyword `transpose`.
-pub(crate) fn read_transpose(cursor: &mut Cursor<'_>) -> Read<Change> {
+pub(crate) fn read_transpose(cursor: &mut CharacterCursor<'_>) -> FixtureRead<FixtureChange> {
     cursor.skip_spaces();
     let negative = cursor.take('-');
     let semitones = cursor.take_number()?.filter(|count| *count <= 48).ok_or_else(|| {
         cursor.error("the semitones from the written to the sounding pitch, from -48 to 48")
     })?;
     let semitones = i32::try_from(semitones).unwrap_or_default();
-    Ok(Change::Transpose(if negative { -semitones } else { semitones }))
+    Ok(FixtureChange::Transpose(if negative { -semitones } else { semitones }))
 }
 
 /// Reads `quarter=96`, `quarter.=quarter` or `sound=96`, if one stands here.
-pub(crate) fn read_tempo(cursor: &mut Cursor<'_>) -> Read<Option<Direction>> {
+pub(crate) fn read_tempo(cursor: &mut CharacterCursor<'_>) -> FixtureRead<Option<Direction>> {
     let from = cursor.position();
     if cursor.take_text("sound=") {
         return read_rate(cursor).map(|rate| Some(Direction::SoundTempo(rate)));
@@ -154,11 +158,11 @@ pub(crate) fn read_tempo(cursor: &mut Cursor<'_>) -> Read<Option<Direction>> {
         Some(other) => TempoEquals::Unit(other),
         None => TempoEquals::PerMinute(read_rate(cursor)?),
     };
-    Ok(Some(Direction::Tempo(Tempo { unit, equals })))
+    Ok(Some(Direction::Tempo(FixtureTempo { unit, equals })))
 }
 
 /// Reads `quarter` or `quarter.`.
-fn read_unit(cursor: &mut Cursor<'_>) -> Option<NoteValue> {
+fn read_unit(cursor: &mut CharacterCursor<'_>) -> Option<WrittenValue> {
     let (name, denominator) = UNIT_NAMES.into_iter().find(|(name, _)| {
         let from = cursor.position();
         let there = cursor.take_text(name);
@@ -170,10 +174,10 @@ fn read_unit(cursor: &mut Cursor<'_>) -> Option<NoteValue> {
     while cursor.take('.') {
         dots += 1;
     }
-    Some(NoteValue { denominator, dots })
+    Some(WrittenValue { denominator, dots })
 }
 
-fn read_rate(cursor: &mut Cursor<'_>) -> Read<String> {
+fn read_rate(cursor: &mut CharacterCursor<'_>) -> FixtureRead<String> {
     let from = cursor.position();
     let rate = cursor.take_while(|c| c.is_ascii_digit() || c == '.' || c == '-');
     if rate.starts_with(|c: char| c.is_ascii_digit()) {

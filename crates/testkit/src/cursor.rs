@@ -1,10 +1,10 @@
 //! One line of text and a place in it.
 
-use crate::error::{FixtureError, Read};
+use crate::error::{FixtureError, FixtureRead};
 
 /// A place in the text that an event, a mark or a trouble can be traced to.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub(crate) struct Place {
+pub(crate) struct FixturePlace {
     pub(crate) line: usize,
     /// First column, counted from 1.
     pub(crate) from: usize,
@@ -13,7 +13,7 @@ pub(crate) struct Place {
     pub(crate) source_line: String,
 }
 
-impl Place {
+impl FixturePlace {
     /// The trouble `expected` at this place.
     pub(crate) fn error(&self, expected: impl Into<String>) -> FixtureError {
         let length = self.to.saturating_sub(self.from);
@@ -29,14 +29,14 @@ impl Place {
 
 /// Reads one line character by character.
 #[derive(Debug)]
-pub(crate) struct Cursor<'a> {
+pub(crate) struct CharacterCursor<'a> {
     text: &'a str,
     characters: Vec<char>,
     at: usize,
     line: usize,
 }
 
-impl<'a> Cursor<'a> {
+impl<'a> CharacterCursor<'a> {
     /// A cursor at the start of `text`, which is line number `line`.
     pub(crate) fn new(text: &'a str, line: usize) -> Self {
         Self { text, characters: text.chars().collect(), at: 0, line }
@@ -77,7 +77,7 @@ impl<'a> Cursor<'a> {
     }
 
     /// A number written in digits, if one stands here.
-    pub(crate) fn take_number(&mut self) -> Read<Option<u32>> {
+    pub(crate) fn take_number(&mut self) -> FixtureRead<Option<u32>> {
         let from = self.at;
         let digits = self.take_while(|c| c.is_ascii_digit());
         if digits.is_empty() {
@@ -87,7 +87,7 @@ impl<'a> Cursor<'a> {
     }
 
     /// The text up to the closing quotation mark; the opening one is already read.
-    pub(crate) fn take_quoted(&mut self) -> Read<String> {
+    pub(crate) fn take_quoted(&mut self) -> FixtureRead<String> {
         let words = self.take_while(|c| c != '"');
         if self.take('"') { Ok(words) } else { Err(self.error("a closing quotation mark `\"`")) }
     }
@@ -102,8 +102,13 @@ impl<'a> Cursor<'a> {
     }
 
     /// The place from an earlier position up to here.
-    pub(crate) fn place_from(&self, position: usize) -> Place {
-        Place { line: self.line, from: position + 1, to: self.at + 1, source_line: self.text.to_owned() }
+    pub(crate) fn place_from(&self, position: usize) -> FixturePlace {
+        FixturePlace {
+            line: self.line,
+            from: position + 1,
+            to: self.at + 1,
+            source_line: self.text.to_owned(),
+        }
     }
 
     /// The trouble `expected` at the place of the reader, with the word that stands there.
@@ -113,7 +118,7 @@ impl<'a> Cursor<'a> {
             .take_while(|c| !c.is_whitespace())
             .count()
             .max(usize::from(self.at < self.characters.len()));
-        Place {
+        FixturePlace {
             line: self.line,
             from: self.at + 1,
             to: self.at + 1 + word,

@@ -37,4 +37,4 @@ impl fmt::Display for FixtureError {
 impl std::error::Error for FixtureError {}
 
 /// The result of reading a piece of a fixture.
-pub(crate) type Read<T> = Result<T, FixtureError>;
+pub(crate) type FixtureRead<T> = Result<T, FixtureError>;

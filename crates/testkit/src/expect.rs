@@ -2,9 +2,9 @@
 
 use std::ops::Range;
 
-use crate::cursor::{Cursor, Place};
-use crate::error::Read;
-use crate::model::{Event, Fraction, Part};
+use crate::cursor::{CharacterCursor, FixturePlace};
+use crate::error::FixtureRead;
+use crate::model::{FixtureEvent, FixturePart, Fraction};
 
 /// Something a test expects of one note.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -56,8 +56,13 @@ pub(crate) struct ExpectationLine {
 
 #[derive(Debug)]
 pub(crate) enum Items {
-    Carets(Vec<(Place, String)>),
-    Sequence { pointer: Pointer, bars: Vec<Vec<(Place, String)>>, rest_is_open: Rest, place: Place },
+    Carets(Vec<(FixturePlace, String)>),
+    Sequence {
+        pointer: Pointer,
+        bars: Vec<Vec<(FixturePlace, String)>>,
+        rest_is_open: Rest,
+        place: FixturePlace,
+    },
 }
 
 /// Whether a sequence names every note, or says `...` at its end.
@@ -68,7 +73,7 @@ pub(crate) enum Rest {
 }
 
 /// Reads the line from its `^` or `?`.
-pub(crate) fn read_items(cursor: &mut Cursor<'_>) -> Read<Items> {
+pub(crate) fn read_items(cursor: &mut CharacterCursor<'_>) -> FixtureRead<Items> {
     let from = cursor.position();
     if !cursor.take('?') {
         return read_carets(cursor);
@@ -96,7 +101,7 @@ pub(crate) fn read_items(cursor: &mut Cursor<'_>) -> Read<Items> {
     Ok(Items::Sequence { pointer, bars, rest_is_open, place })
 }
 
-fn read_carets(cursor: &mut Cursor<'_>) -> Read<Items> {
+fn read_carets(cursor: &mut CharacterCursor<'_>) -> FixtureRead<Items> {
     let mut carets = Vec::new();
     loop {
         cursor.skip_spaces();
@@ -114,7 +119,7 @@ fn read_carets(cursor: &mut Cursor<'_>) -> Read<Items> {
 }
 
 /// A word, or several in quotation marks.
-fn read_label(cursor: &mut Cursor<'_>) -> Read<(Place, String)> {
+fn read_label(cursor: &mut CharacterCursor<'_>) -> FixtureRead<(FixturePlace, String)> {
     let from = cursor.position();
     let text = if cursor.take('"') {
         cursor.take_quoted()?
@@ -128,7 +133,7 @@ fn read_label(cursor: &mut Cursor<'_>) -> Read<(Place, String)> {
 }
 
 /// Finds the note of every expectation.
-pub(crate) fn resolve(parts: &[Part], lines: &[ExpectationLine]) -> Read<Vec<Expectation>> {
+pub(crate) fn resolve(parts: &[FixturePart], lines: &[ExpectationLine]) -> FixtureRead<Vec<Expectation>> {
     let mut found = Vec::new();
     for line in lines {
         let index = line.part;
@@ -141,7 +146,8 @@ pub(crate) fn resolve(parts: &[Part], lines: &[ExpectationLine]) -> Read<Vec<Exp
                 }
             }
             Items::Sequence { pointer, bars, rest_is_open, place } => {
-                let pointed: Vec<&Event> = events.iter().filter(|event| counts(event, *pointer)).collect();
+                let pointed: Vec<&FixtureEvent> =
+                    events.iter().filter(|event| counts(event, *pointer)).collect();
                 for (event, (place, text)) in pair(&pointed, bars, *rest_is_open, place)? {
                     if text != "_" {
                         found.push(expectation(parts, index, event, *pointer, place, text));
@@ -153,14 +159,14 @@ pub(crate) fn resolve(parts: &[Part], lines: &[ExpectationLine]) -> Read<Vec<Exp
     Ok(found)
 }
 
-fn counts(event: &Event, pointer: Pointer) -> bool {
+fn counts(event: &FixtureEvent, pointer: Pointer) -> bool {
     match pointer {
         Pointer::Stroke => event.settled.begins_stroke,
         Pointer::Note | Pointer::Caret => !event.notes().is_empty(),
     }
 }
 
-fn event_above<'a>(events: &'a [Event], caret: &Place) -> Read<&'a Event> {
+fn event_above<'a>(events: &'a [FixtureEvent], caret: &FixturePlace) -> FixtureRead<&'a FixtureEvent> {
     let above = events.iter().find(|event| (event.place.from..event.place.to).contains(&caret.from));
     above.ok_or_else(|| {
         let nearest = events.iter().min_by_key(|event| event.place.from.abs_diff(caret.from));
@@ -170,20 +176,20 @@ fn event_above<'a>(events: &'a [Event], caret: &Place) -> Read<&'a Event> {
     })
 }
 
-type Pair<'a> = (&'a Event, &'a (Place, String));
+type ExpectPair<'a> = (&'a FixtureEvent, &'a (FixturePlace, String));
 
 /// Pairs events with labels: bar by bar where the line has bar lines, else straight through.
 fn pair<'a>(
-    events: &[&'a Event],
-    bars: &'a [Vec<(Place, String)>],
+    events: &[&'a FixtureEvent],
+    bars: &'a [Vec<(FixturePlace, String)>],
     rest: Rest,
-    place: &Place,
-) -> Read<Vec<Pair<'a>>> {
-    let labelled: Vec<&Vec<(Place, String)>> = bars.iter().filter(|bar| !bar.is_empty()).collect();
+    place: &FixturePlace,
+) -> FixtureRead<Vec<ExpectPair<'a>>> {
+    let labelled: Vec<&Vec<(FixturePlace, String)>> = bars.iter().filter(|bar| !bar.is_empty()).collect();
     if bars.len() == 1 {
         return pair_run(events, labelled.first().map_or(&[][..], |bar| bar.as_slice()), rest, place);
     }
-    let mut runs: Vec<Vec<&'a Event>> = Vec::new();
+    let mut runs: Vec<Vec<&'a FixtureEvent>> = Vec::new();
     for event in events {
         match runs.last_mut().filter(|run| run[0].settled.bar == event.settled.bar) {
             Some(run) => run.push(event),
@@ -207,11 +213,11 @@ fn pair<'a>(
 }
 
 fn pair_run<'a>(
-    events: &[&'a Event],
-    labels: &'a [(Place, String)],
+    events: &[&'a FixtureEvent],
+    labels: &'a [(FixturePlace, String)],
     rest: Rest,
-    place: &Place,
-) -> Read<Vec<Pair<'a>>> {
+    place: &FixturePlace,
+) -> FixtureRead<Vec<ExpectPair<'a>>> {
     let enough = labels.len() == events.len() || (rest == Rest::Open && labels.len() < events.len());
     if enough {
         return Ok(events.iter().copied().zip(labels).collect());
@@ -225,11 +231,11 @@ fn pair_run<'a>(
 }
 
 fn expectation(
-    parts: &[Part],
+    parts: &[FixturePart],
     part_index: usize,
-    event: &Event,
+    event: &FixtureEvent,
     pointer: Pointer,
-    place: &Place,
+    place: &FixturePlace,
     text: &str,
 ) -> Expectation {
     let part = &parts[part_index];

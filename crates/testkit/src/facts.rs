@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::fixture::Fixture;
-use crate::model::{Event, Fraction, Part, Pitch, Sound};
+use crate::model::{FixtureEvent, FixturePart, FixtureSound, Fraction, WrittenPitch};
 
 /// One `note` element: a note, a note of a chord, or a rest.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -17,20 +17,20 @@ pub struct WrittenNote {
     /// Whole notes it takes, tuplets counted in; zero for a grace note.
     pub length: Fraction,
     /// Written pitch; none for a rest.
-    pub pitch: Option<Pitch>,
+    pub pitch: Option<WrittenPitch>,
     /// Voice, from 1.
     pub voice: u32,
     /// Staff, from 1.
     pub staff: u32,
     /// How it stands in its bar.
-    pub kind: NoteKind,
+    pub kind: NoteStands,
     /// Which ties it has.
-    pub tie: Tie,
+    pub tie: TieFact,
 }
 
 /// How a note stands in its bar.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum NoteKind {
+pub enum NoteStands {
     /// A note, or the first note of a chord.
     Note,
     /// A further note of a chord.
@@ -45,7 +45,7 @@ pub enum NoteKind {
 
 /// The ties of a note.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Tie {
+pub enum TieFact {
     /// Not tied.
     None,
     /// Tied to the note after it.
@@ -90,7 +90,7 @@ pub(crate) fn notes(fixture: &Fixture) -> Vec<WrittenNote> {
     notes
 }
 
-fn notes_of(event: &Event, part_index: usize) -> Vec<WrittenNote> {
+fn notes_of(event: &FixtureEvent, part_index: usize) -> Vec<WrittenNote> {
     let settled = &event.settled;
     let base = WrittenNote {
         part_index,
@@ -100,23 +100,23 @@ fn notes_of(event: &Event, part_index: usize) -> Vec<WrittenNote> {
         pitch: None,
         voice: settled.voice,
         staff: event.staff,
-        kind: NoteKind::Rest,
-        tie: Tie::None,
+        kind: NoteStands::Rest,
+        tie: TieFact::None,
     };
     match &event.sound {
-        Sound::Gap => Vec::new(),
-        Sound::Rest | Sound::BarRest => vec![base],
-        Sound::Notes(chord) => chord
+        FixtureSound::Gap => Vec::new(),
+        FixtureSound::Rest | FixtureSound::BarRest => vec![base],
+        FixtureSound::Notes(chord) => chord
             .iter()
             .enumerate()
             .map(|(index, note)| WrittenNote {
                 pitch: Some(note.pitch),
                 kind: kind_of(event, index),
                 tie: match (note.tied_from, note.tied_on) {
-                    (false, false) => Tie::None,
-                    (false, true) => Tie::Start,
-                    (true, false) => Tie::Stop,
-                    (true, true) => Tie::Both,
+                    (false, false) => TieFact::None,
+                    (false, true) => TieFact::Start,
+                    (true, false) => TieFact::Stop,
+                    (true, true) => TieFact::Both,
                 },
                 ..base.clone()
             })
@@ -124,15 +124,15 @@ fn notes_of(event: &Event, part_index: usize) -> Vec<WrittenNote> {
     }
 }
 
-fn kind_of(event: &Event, index_in_chord: usize) -> NoteKind {
+fn kind_of(event: &FixtureEvent, index_in_chord: usize) -> NoteStands {
     if event.grace.is_some() {
-        NoteKind::Grace
+        NoteStands::Grace
     } else if event.is_cue() {
-        NoteKind::Cue
+        NoteStands::Cue
     } else if index_in_chord > 0 {
-        NoteKind::ChordNote
+        NoteStands::ChordNote
     } else {
-        NoteKind::Note
+        NoteStands::Note
     }
 }
 
@@ -140,7 +140,7 @@ pub(crate) fn slurs(fixture: &Fixture) -> Vec<WrittenSlur> {
     fixture.parts.iter().enumerate().flat_map(|(index, part)| slurs_of(part, index)).collect()
 }
 
-fn slurs_of(part: &Part, part_index: usize) -> Vec<WrittenSlur> {
+fn slurs_of(part: &FixturePart, part_index: usize) -> Vec<WrittenSlur> {
     let mut open: BTreeMap<u32, usize> = BTreeMap::new();
     let mut slurs = Vec::new();
     for event in &part.events {

@@ -1,12 +1,12 @@
 //! A whole fixture: header, parts, expectations.
 
-use crate::cursor::Cursor;
-use crate::error::{FixtureError, Read};
+use crate::cursor::CharacterCursor;
+use crate::error::{FixtureError, FixtureRead};
 use crate::expect::{self, Expectation, ExpectationLine};
 use crate::facts::{self, WrittenBar, WrittenNote, WrittenSlur};
 use crate::header;
-use crate::model::{Direction, Header, Item, Part};
-use crate::music::PartReader;
+use crate::model::{Direction, FixtureItem, FixturePart, Header};
+use crate::music::PartBuilder;
 use crate::{settle, write};
 
 /// A fixture that has been read and found sound.
@@ -28,7 +28,7 @@ use crate::{settle, write};
 #[derive(Debug, Clone)]
 pub struct Fixture {
     pub(crate) header: Header,
-    pub(crate) parts: Vec<Part>,
+    pub(crate) parts: Vec<FixturePart>,
     expectations: Vec<Expectation>,
 }
 
@@ -46,7 +46,7 @@ impl Fixture {
     /// # Errors
     /// As for [`Fixture::parse`]; lines are counted in the larger file.
     pub fn parse_from_line(text: &str, first_line: usize) -> Result<Self, FixtureError> {
-        let mut lines = Lines::default();
+        let mut lines = FixtureLines::default();
         for (index, line) in text.lines().enumerate() {
             lines.read(line, first_line + index)?;
         }
@@ -92,21 +92,21 @@ impl Fixture {
 
 /// The lines read so far.
 #[derive(Debug, Default)]
-struct Lines {
+struct FixtureLines {
     header: Header,
-    readers: Vec<PartReader>,
+    readers: Vec<PartBuilder>,
     /// The part of the line of music above, with the events that stand in it.
     above: Option<(usize, std::ops::Range<usize>)>,
     expectations: Vec<ExpectationLine>,
 }
 
-impl Lines {
-    fn read(&mut self, line: &str, number: usize) -> Read<()> {
+impl FixtureLines {
+    fn read(&mut self, line: &str, number: usize) -> FixtureRead<()> {
         let trimmed = line.trim_start();
         if trimmed.is_empty() || trimmed.starts_with('%') {
             return Ok(());
         }
-        let mut cursor = Cursor::new(line, number);
+        let mut cursor = CharacterCursor::new(line, number);
         cursor.skip_spaces();
         if trimmed.starts_with(['^', '?']) {
             return self.read_expectations(&mut cursor);
@@ -121,7 +121,7 @@ impl Lines {
             .error("a part line `name: music`, or expectations behind ^ or ?; header lines stand on top"))
     }
 
-    fn read_expectations(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn read_expectations(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let Some((part, events)) = self.above.clone() else {
             return Err(cursor.error("a line of music above the expectations"));
         };
@@ -129,13 +129,13 @@ impl Lines {
         Ok(())
     }
 
-    fn read_music(&mut self, cursor: &mut Cursor<'_>, name_length: usize) -> Read<()> {
+    fn read_music(&mut self, cursor: &mut CharacterCursor<'_>, name_length: usize) -> FixtureRead<()> {
         let from = cursor.position();
         let named = read_part_name(cursor, name_length)?;
         let index = match self.readers.iter().position(|reader| reader.part.name == named.name) {
             Some(index) => index,
             None => {
-                self.readers.push(PartReader::new(named, self.header.leave.clone()));
+                self.readers.push(PartBuilder::new(named, self.header.leave.clone()));
                 self.readers.len() - 1
             }
         };
@@ -147,12 +147,14 @@ impl Lines {
         Ok(())
     }
 
-    fn finish(self, first_line: usize) -> Read<Fixture> {
+    fn finish(self, first_line: usize) -> FixtureRead<Fixture> {
         if self.readers.is_empty() {
-            return Err(Cursor::new("", first_line).error("a part line such as `violin: 1/4 D4 E4 F4 G4`"));
+            return Err(
+                CharacterCursor::new("", first_line).error("a part line such as `violin: 1/4 D4 E4 F4 G4`")
+            );
         }
-        let mut parts: Vec<Part> =
-            self.readers.into_iter().map(|reader| reader.finish()).collect::<Read<_>>()?;
+        let mut parts: Vec<FixturePart> =
+            self.readers.into_iter().map(|reader| reader.finish()).collect::<FixtureRead<_>>()?;
         open_with(&mut parts, &self.header.opening);
         settle::settle(&mut parts, &self.header)?;
         let expectations = expect::resolve(&parts, &self.expectations)?;
@@ -161,10 +163,10 @@ impl Lines {
 }
 
 /// Puts the tempo marks of the header at the top of the first part.
-fn open_with(parts: &mut [Part], opening: &[Direction]) {
+fn open_with(parts: &mut [FixturePart], opening: &[Direction]) {
     let first_bar = parts.first_mut().and_then(|part| part.bars.first_mut());
     if let Some(bar) = first_bar {
-        bar.items.splice(0..0, opening.iter().cloned().map(|direction| Item::Direction(direction, 1)));
+        bar.items.splice(0..0, opening.iter().cloned().map(|direction| FixtureItem::Direction(direction, 1)));
     }
 }
 
@@ -176,7 +178,7 @@ fn part_name_length(line: &str) -> Option<usize> {
 }
 
 /// Reads `Melody [sound strings.viola; abbreviation Mel.]:`.
-fn read_part_name(cursor: &mut Cursor<'_>, length: usize) -> Read<Part> {
+fn read_part_name(cursor: &mut CharacterCursor<'_>, length: usize) -> FixtureRead<FixturePart> {
     const EXPECTED: &str = "[abbreviation …], [sound …] or [program 1 to 128] behind the name of the part";
     let from = cursor.position();
     let mut whole = String::new();
@@ -186,7 +188,7 @@ fn read_part_name(cursor: &mut Cursor<'_>, length: usize) -> Read<Part> {
     }
     cursor.take(':');
     let (name, details) = whole.split_once('[').unwrap_or((&whole, ""));
-    let mut part = Part { name: name.trim().to_owned(), ..Part::default() };
+    let mut part = FixturePart { name: name.trim().to_owned(), ..FixturePart::default() };
     for detail in details.trim_end().trim_end_matches(']').split(';').filter(|detail| !detail.is_empty()) {
         let place = cursor.place_from(from);
         let Some((word, value)) = detail.trim().split_once(' ') else {

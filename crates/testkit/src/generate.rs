@@ -4,7 +4,7 @@ use crate::random::Random;
 
 /// How large and how busy a made-up score is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Shape {
+pub struct ScoreShape {
     /// Parts, at least one: violins, viola, cello, double bass, then more violins.
     pub parts: usize,
     /// Bars, at least one.
@@ -25,7 +25,7 @@ pub enum Detail {
     All,
 }
 
-impl Default for Shape {
+impl Default for ScoreShape {
     fn default() -> Self {
         Self { parts: 1, bars: 8, detail: Detail::All }
     }
@@ -36,7 +36,7 @@ impl Default for Shape {
 /// # Panics
 /// If the generator has written a fixture that cannot be read: a fault of the generator.
 #[must_use]
-pub fn random_score(seed: u64, shape: Shape) -> String {
+pub fn random_score(seed: u64, shape: ScoreShape) -> String {
     crate::musicxml(&random_fixture(seed, shape))
 }
 
@@ -51,9 +51,9 @@ pub fn random_score(seed: u64, shape: Shape) -> String {
 /// # Ok::<(), arcata_testkit::FixtureError>(())
 /// ```
 #[must_use]
-pub fn random_fixture(seed: u64, shape: Shape) -> String {
+pub fn random_fixture(seed: u64, shape: ScoreShape) -> String {
     let mut random = Random::new(seed);
-    let plan = Plan::draw(&mut random, shape);
+    let plan = GeneratedPlan::draw(&mut random, shape);
     let mut out = plan.header.clone();
     for index in 0..shape.parts.max(1) {
         let mut writer = PartDraw { random: &mut random, shape, cells: Vec::new(), seat: Seat::of(index) };
@@ -74,7 +74,7 @@ const VALUES: [(Units, &str); 8] =
     [(64, "1/1"), (48, "3/4"), (32, "1/2"), (24, "3/8"), (16, "1/4"), (12, "3/16"), (8, "1/8"), (4, "1/16")];
 
 /// What all parts share.
-struct Plan {
+struct GeneratedPlan {
     header: String,
     bars: Vec<BarPlan>,
 }
@@ -89,8 +89,8 @@ struct BarPlan {
     closes_ending: bool,
 }
 
-impl Plan {
-    fn draw(random: &mut Random, shape: Shape) -> Self {
+impl GeneratedPlan {
+    fn draw(random: &mut Random, shape: ScoreShape) -> Self {
         let all = shape.detail == Detail::All;
         let (metre, mut length) = METRES[if all { random.below(METRES.len()) } else { random.below(2) }];
         let tempo = 40 + random.below(130);
@@ -206,7 +206,7 @@ impl NoteCell {
 
 struct PartDraw<'a> {
     random: &'a mut Random,
-    shape: Shape,
+    shape: ScoreShape,
     cells: Vec<Cell>,
     seat: Seat,
 }
@@ -216,7 +216,7 @@ impl PartDraw<'_> {
         self.shape.detail >= detail
     }
 
-    fn draw(&mut self, plan: &Plan, part: usize) {
+    fn draw(&mut self, plan: &GeneratedPlan, part: usize) {
         let mut key = (self.seat.lowest + self.seat.highest) / 2;
         let mut plucked = false;
         for bar in &plan.bars {
@@ -479,14 +479,15 @@ fn render(name: &str, cells: &[Cell]) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{Detail, Shape, random_fixture};
+    use super::{Detail, ScoreShape, random_fixture};
     use crate::fixture::Fixture;
 
     #[test]
     fn every_seed_gives_a_sound_fixture() {
         for seed in 0..400 {
             for detail in [Detail::Notes, Detail::Slurs, Detail::All] {
-                let shape = Shape { parts: 1 + (seed as usize) % 6, bars: 1 + (seed as usize) % 17, detail };
+                let shape =
+                    ScoreShape { parts: 1 + (seed as usize) % 6, bars: 1 + (seed as usize) % 17, detail };
                 let text = random_fixture(seed, shape);
                 let fixture =
                     Fixture::parse(&text).unwrap_or_else(|error| panic!("seed {seed}: {error}\n{text}"));

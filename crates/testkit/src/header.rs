@@ -1,15 +1,15 @@
 //! The lines above the music: what holds for the whole fixture.
 
 use crate::changes::{read_key, read_tempo, read_time};
-use crate::cursor::Cursor;
-use crate::error::Read;
+use crate::cursor::CharacterCursor;
+use crate::error::FixtureRead;
 use crate::model::{Direction, Header, Leave};
 
 const EXPECTED: &str = "a part line `violin: …`, or a header item: title \"…\", composer \"…\", time, key, \
      quarter=, sound=, version, \"words\", pickup, unchecked, timewise, broken-slurs, broken-ties";
 
 /// Reads one header line.
-pub(crate) fn read_line(header: &mut Header, cursor: &mut Cursor<'_>) -> Read<()> {
+pub(crate) fn read_line(header: &mut Header, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
     loop {
         cursor.skip_spaces();
         if cursor.peek().is_none() {
@@ -19,7 +19,7 @@ pub(crate) fn read_line(header: &mut Header, cursor: &mut Cursor<'_>) -> Read<()
     }
 }
 
-fn read_item(header: &mut Header, cursor: &mut Cursor<'_>) -> Read<()> {
+fn read_item(header: &mut Header, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
     if cursor.take('"') {
         header.opening.push(Direction::Words(cursor.take_quoted()?));
         return Ok(());
@@ -52,7 +52,7 @@ fn read_item(header: &mut Header, cursor: &mut Cursor<'_>) -> Read<()> {
     Ok(())
 }
 
-fn read_name(cursor: &mut Cursor<'_>) -> Read<String> {
+fn read_name(cursor: &mut CharacterCursor<'_>) -> FixtureRead<String> {
     cursor.skip_spaces();
     if cursor.take('"') { cursor.take_quoted() } else { Err(cursor.error("a name in quotation marks")) }
 }

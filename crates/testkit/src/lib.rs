@@ -22,10 +22,10 @@ mod write_note;
 
 pub use error::FixtureError;
 pub use expect::{Expectation, Pointer};
-pub use facts::{NoteKind, Tie, WrittenBar, WrittenNote, WrittenSlur};
+pub use facts::{NoteStands, TieFact, WrittenBar, WrittenNote, WrittenSlur};
 pub use fixture::Fixture;
-pub use generate::{Detail, Shape, random_fixture, random_score};
-pub use model::{Fraction, Pitch};
+pub use generate::{Detail, ScoreShape, random_fixture, random_score};
+pub use model::{Fraction, WrittenPitch};
 pub use published::Published;
 pub use random::Random;
 

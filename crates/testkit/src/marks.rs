@@ -1,7 +1,7 @@
 //! The marks that hang on a note, behind an exclamation mark.
 
-use crate::cursor::Cursor;
-use crate::error::Read;
+use crate::cursor::CharacterCursor;
+use crate::error::FixtureRead;
 
 /// Where in a MusicXML note a mark is written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,7 +21,7 @@ pub(crate) enum MarkHome {
 }
 
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) struct Mark {
+pub(crate) struct FixtureMark {
     pub(crate) home: MarkHome,
     /// The finished element.
     pub(crate) xml: String,
@@ -91,19 +91,19 @@ const NAMES: [(&str, MarkHome, &str); 38] = [
 ];
 
 /// Reads the mark after its exclamation mark.
-pub(crate) fn read(cursor: &mut Cursor<'_>) -> Read<Mark> {
+pub(crate) fn read(cursor: &mut CharacterCursor<'_>) -> FixtureRead<FixtureMark> {
     for (sign, home, xml) in SIGNS {
         if cursor.take_text(sign) {
-            return Ok(Mark { home, xml: xml.to_owned() });
+            return Ok(FixtureMark { home, xml: xml.to_owned() });
         }
     }
     let from = cursor.position();
     let name = cursor.take_while(|c| c.is_ascii_alphanumeric());
     if let Some((_, home, xml)) = NAMES.into_iter().find(|(known, ..)| *known == name) {
-        return Ok(Mark { home, xml: xml.to_owned() });
+        return Ok(FixtureMark { home, xml: xml.to_owned() });
     }
     if let Some(level) = dynamic(&name) {
-        return Ok(Mark { home: MarkHome::Dynamics, xml: format!("<{level}/>") });
+        return Ok(FixtureMark { home: MarkHome::Dynamics, xml: format!("<{level}/>") });
     }
     if let Some(mark) = spanning(&name, cursor) {
         return Ok(mark);
@@ -117,11 +117,11 @@ pub(crate) fn read(cursor: &mut Cursor<'_>) -> Read<Mark> {
 }
 
 /// Marks that reach from one note to another take their own bracket, not that of slurs: `!gliss<` … `!gliss>`.
-fn spanning(name: &str, cursor: &mut Cursor<'_>) -> Option<Mark> {
+fn spanning(name: &str, cursor: &mut CharacterCursor<'_>) -> Option<FixtureMark> {
     if let Some(strokes) = name.strip_prefix("trem").filter(|n| matches!(*n, "1" | "2" | "3" | "4")) {
         let kind = bracket(cursor).unwrap_or("single");
         let xml = format!("<tremolo type=\"{kind}\">{strokes}</tremolo>");
-        return Some(Mark { home: MarkHome::Ornaments, xml });
+        return Some(FixtureMark { home: MarkHome::Ornaments, xml });
     }
     let (home, element) = match name {
         "gliss" => (MarkHome::Notations, "glissando"),
@@ -129,10 +129,10 @@ fn spanning(name: &str, cursor: &mut Cursor<'_>) -> Option<Mark> {
         _ => return None,
     };
     let kind = bracket(cursor)?;
-    Some(Mark { home, xml: format!("<{element} number=\"1\" type=\"{kind}\"/>") })
+    Some(FixtureMark { home, xml: format!("<{element} number=\"1\" type=\"{kind}\"/>") })
 }
 
-fn bracket(cursor: &mut Cursor<'_>) -> Option<&'static str> {
+fn bracket(cursor: &mut CharacterCursor<'_>) -> Option<&'static str> {
     if cursor.take('<') {
         Some("start")
     } else if cursor.take('>') {

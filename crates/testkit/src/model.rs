@@ -2,15 +2,15 @@
 
 use num_rational::Ratio;
 
-use crate::cursor::Place;
-use crate::marks::{Mark, MarkHome};
+use crate::cursor::FixturePlace;
+use crate::marks::{FixtureMark, MarkHome};
 
 /// Exact musical time in whole notes: a quarter note is 1/4.
 pub type Fraction = Ratio<i64>;
 
 /// A pitch as it is written, before any transposition.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Pitch {
+pub struct WrittenPitch {
     /// Letter of the note, upper case: `'A'` to `'G'`.
     pub step: char,
     /// Semitones up by sharps (1, 2) or down by flats (-1, -2).
@@ -21,14 +21,14 @@ pub struct Pitch {
 
 #[derive(Debug, Clone)]
 pub(crate) struct ChordNote {
-    pub(crate) pitch: Pitch,
+    pub(crate) pitch: WrittenPitch,
     pub(crate) tied_on: bool,
     /// Filled in by `settle`.
     pub(crate) tied_from: bool,
 }
 
 #[derive(Debug, Clone)]
-pub(crate) enum Sound {
+pub(crate) enum FixtureSound {
     /// One note, or several for a chord.
     Notes(Vec<ChordNote>),
     Rest,
@@ -46,13 +46,13 @@ pub(crate) enum Grace {
 
 /// A note value as it is written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) struct NoteValue {
+pub(crate) struct WrittenValue {
     /// 1 for a whole note, 4 for a quarter note, and so on.
     pub(crate) denominator: u32,
     pub(crate) dots: u32,
 }
 
-impl NoteValue {
+impl WrittenValue {
     pub(crate) const QUARTER: Self = Self { denominator: 4, dots: 0 };
     pub(crate) const SIXTEENTH: Self = Self { denominator: 16, dots: 0 };
 
@@ -93,24 +93,24 @@ pub(crate) enum TupletEdge {
 }
 
 #[derive(Debug, Clone)]
-pub(crate) struct Event {
-    pub(crate) sound: Sound,
-    pub(crate) value: NoteValue,
+pub(crate) struct FixtureEvent {
+    pub(crate) sound: FixtureSound,
+    pub(crate) value: WrittenValue,
     /// The tuplets around it, the outermost first.
     pub(crate) tuplets: Vec<Tuplet>,
     pub(crate) tuplet_edges: Vec<TupletEdge>,
     pub(crate) grace: Option<Grace>,
-    pub(crate) marks: Vec<Mark>,
+    pub(crate) marks: Vec<FixtureMark>,
     pub(crate) slur_starts: Vec<u32>,
     pub(crate) slur_stops: Vec<u32>,
     pub(crate) staff: u32,
-    pub(crate) place: Place,
-    pub(crate) settled: Settled,
+    pub(crate) place: FixturePlace,
+    pub(crate) settled: SettledEvent,
 }
 
 /// What is known of an event only once its whole part has been read.
 #[derive(Debug, Clone, Default)]
-pub(crate) struct Settled {
+pub(crate) struct SettledEvent {
     pub(crate) bar: usize,
     /// From the start of the bar.
     pub(crate) onset: Fraction,
@@ -122,10 +122,10 @@ pub(crate) struct Settled {
     pub(crate) begins_stroke: bool,
 }
 
-impl Event {
+impl FixtureEvent {
     pub(crate) fn notes(&self) -> &[ChordNote] {
         match &self.sound {
-            Sound::Notes(notes) => notes,
+            FixtureSound::Notes(notes) => notes,
             _ => &[],
         }
     }
@@ -137,9 +137,9 @@ impl Event {
     /// How many `note` elements it becomes.
     pub(crate) fn note_elements(&self) -> usize {
         match &self.sound {
-            Sound::Notes(notes) => notes.len(),
-            Sound::Rest | Sound::BarRest => 1,
-            Sound::Gap => 0,
+            FixtureSound::Notes(notes) => notes.len(),
+            FixtureSound::Rest | FixtureSound::BarRest => 1,
+            FixtureSound::Gap => 0,
         }
     }
 
@@ -147,7 +147,7 @@ impl Event {
     pub(crate) fn length_in(&self, bar: Fraction) -> Fraction {
         match (&self.sound, self.grace) {
             (_, Some(_)) => Fraction::default(),
-            (Sound::BarRest, _) => bar,
+            (FixtureSound::BarRest, _) => bar,
             _ => self.tuplets.iter().fold(self.value.length(), |length, tuplet| {
                 length * Fraction::new(i64::from(tuplet.normal), i64::from(tuplet.actual))
             }),
@@ -156,13 +156,13 @@ impl Event {
 }
 
 #[derive(Debug, Clone)]
-pub(crate) enum Item {
+pub(crate) enum FixtureItem {
     /// Index into the events of the part.
     Event(usize),
     /// A direction and the staff it belongs to.
     Direction(Direction, u32),
-    Change(Change),
-    Voices(Vec<Vec<Item>>),
+    Change(FixtureChange),
+    Voices(Vec<Vec<FixtureItem>>),
 }
 
 #[derive(Debug, Clone, PartialEq)]
@@ -170,7 +170,7 @@ pub(crate) enum Direction {
     Dynamic(&'static str),
     Words(String),
     Rehearsal(String),
-    Tempo(Tempo),
+    Tempo(FixtureTempo),
     /// Beats a minute for playback alone, with nothing printed.
     SoundTempo(String),
     Wedge(Wedge),
@@ -179,15 +179,15 @@ pub(crate) enum Direction {
 }
 
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) struct Tempo {
-    pub(crate) unit: NoteValue,
+pub(crate) struct FixtureTempo {
+    pub(crate) unit: WrittenValue,
     pub(crate) equals: TempoEquals,
 }
 
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) enum TempoEquals {
     PerMinute(String),
-    Unit(NoteValue),
+    Unit(WrittenValue),
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -200,8 +200,8 @@ pub(crate) enum Wedge {
 }
 
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum Change {
-    Key(Key),
+pub(crate) enum FixtureChange {
+    Key(FixtureKey),
     Time(Metre),
     Clef(Clef),
     /// Semitones from the written to the sounding pitch.
@@ -209,7 +209,7 @@ pub(crate) enum Change {
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub(crate) struct Key {
+pub(crate) struct FixtureKey {
     pub(crate) fifths: i32,
     pub(crate) mode: Mode,
 }
@@ -297,8 +297,8 @@ pub(crate) enum BarFill {
 }
 
 #[derive(Debug, Clone, Default)]
-pub(crate) struct Bar {
-    pub(crate) items: Vec<Item>,
+pub(crate) struct FixtureBar {
+    pub(crate) items: Vec<FixtureItem>,
     pub(crate) repeat_start: bool,
     pub(crate) ending_start: Option<String>,
     /// The ending that stops here, and how.
@@ -309,7 +309,7 @@ pub(crate) struct Bar {
     pub(crate) starts_page: bool,
     /// Set on the first of several bars printed as one rest.
     pub(crate) rest_bars: Option<u32>,
-    pub(crate) place: Place,
+    pub(crate) place: FixturePlace,
     /// Filled in by `settle`: the printed number.
     pub(crate) label: String,
     /// Filled in by `settle`: the time it takes.
@@ -319,16 +319,16 @@ pub(crate) struct Bar {
 }
 
 #[derive(Debug, Clone, Default)]
-pub(crate) struct Part {
+pub(crate) struct FixturePart {
     pub(crate) name: String,
     pub(crate) abbreviation: Option<String>,
     pub(crate) sound: Option<String>,
     pub(crate) program: Option<u32>,
-    pub(crate) events: Vec<Event>,
-    pub(crate) bars: Vec<Bar>,
+    pub(crate) events: Vec<FixtureEvent>,
+    pub(crate) bars: Vec<FixtureBar>,
 }
 
-impl Part {
+impl FixturePart {
     pub(crate) fn staves(&self) -> u32 {
         self.events.iter().map(|event| event.staff).max().unwrap_or(1)
     }
@@ -341,7 +341,7 @@ pub(crate) struct Header {
     pub(crate) composer: Option<String>,
     pub(crate) version: String,
     pub(crate) metre: Metre,
-    pub(crate) key: Key,
+    pub(crate) key: FixtureKey,
     /// Tempo marks and words for the top of the first part.
     pub(crate) opening: Vec<Direction>,
     pub(crate) leave: Vec<Leave>,
@@ -364,7 +364,7 @@ impl Default for Header {
             composer: None,
             version: "4.0".to_owned(),
             metre: Metre::Counted(vec![("4".to_owned(), 4)]),
-            key: Key::default(),
+            key: FixtureKey::default(),
             opening: Vec::new(),
             leave: Vec::new(),
         }

@@ -1,59 +1,59 @@
 //! Reads the music of a part, line by line.
 
 use crate::changes::{read_clef, read_key, read_tempo, read_time, read_transpose};
-use crate::cursor::{Cursor, Place};
-use crate::error::Read;
+use crate::cursor::{CharacterCursor, FixturePlace};
+use crate::error::FixtureRead;
 use crate::marks::{self, dynamic};
 use crate::model::{
-    Bar, BarFill, Change, Direction, EndingStop, Event, Grace, Item, Leave, NoteValue, Part, Settled, Sound,
-    Tuplet, TupletEdge, Wedge,
+    BarFill, Direction, EndingStop, FixtureBar, FixtureChange, FixtureEvent, FixtureItem, FixturePart,
+    FixtureSound, Grace, Leave, SettledEvent, Tuplet, TupletEdge, Wedge, WrittenValue,
 };
 use crate::notes::{read_notes, read_value};
 
 /// What has been opened inside a bar and must be closed in it.
 #[derive(Debug)]
 enum Frame {
-    Tuplet { first_event: usize, place: Place },
-    Voices { outer: Vec<Item>, done: Vec<Vec<Item>>, place: Place },
+    Tuplet { first_event: usize, place: FixturePlace },
+    Voices { outer: Vec<FixtureItem>, done: Vec<Vec<FixtureItem>>, place: FixturePlace },
 }
 
 /// A slur that has been opened and not yet closed.
 #[derive(Debug)]
-pub(crate) struct OpenSlur {
+pub(crate) struct UnclosedSlur {
     pub(crate) number: u32,
-    pub(crate) place: Place,
+    pub(crate) place: FixturePlace,
 }
 
 /// Builds one part out of its lines.
 #[derive(Debug)]
-pub(crate) struct PartReader {
-    pub(crate) part: Part,
+pub(crate) struct PartBuilder {
+    pub(crate) part: FixturePart,
     leave: Vec<Leave>,
-    pub(crate) bar: Bar,
-    pub(crate) last_line: Place,
+    pub(crate) bar: FixtureBar,
+    pub(crate) last_line: FixturePlace,
     frames: Vec<Frame>,
     tuplets: Vec<Tuplet>,
-    value: NoteValue,
+    value: WrittenValue,
     staff: u32,
-    slur_starts: Vec<(u32, Place)>,
+    slur_starts: Vec<(u32, FixturePlace)>,
     grace: Option<Grace>,
     /// Where the prefixes of the next note began.
     prefix: Option<usize>,
-    pub(crate) open_slurs: Vec<OpenSlur>,
+    pub(crate) open_slurs: Vec<UnclosedSlur>,
     /// The label of the ending that is under way.
     pub(crate) open_ending: Option<String>,
 }
 
-impl PartReader {
-    pub(crate) fn new(part: Part, leave: Vec<Leave>) -> Self {
+impl PartBuilder {
+    pub(crate) fn new(part: FixturePart, leave: Vec<Leave>) -> Self {
         Self {
             part,
             leave,
-            bar: Bar::default(),
-            last_line: Place::default(),
+            bar: FixtureBar::default(),
+            last_line: FixturePlace::default(),
             frames: Vec::new(),
             tuplets: Vec::new(),
-            value: NoteValue::QUARTER,
+            value: WrittenValue::QUARTER,
             staff: 1,
             slur_starts: Vec::new(),
             grace: None,
@@ -68,7 +68,7 @@ impl PartReader {
     }
 
     /// Reads one line of music.
-    pub(crate) fn read_line(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    pub(crate) fn read_line(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         loop {
             cursor.skip_spaces();
             if cursor.peek().is_none() {
@@ -78,7 +78,7 @@ impl PartReader {
         }
     }
 
-    fn read_token(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn read_token(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         match (cursor.peek(), cursor.peek_by(1)) {
             (Some('|' | ':'), _) => self.read_bar_line(cursor),
             (Some('"'), _) => {
@@ -110,11 +110,11 @@ impl PartReader {
     }
 
     fn direction(&mut self, direction: Direction) {
-        self.bar.items.push(Item::Direction(direction, self.staff));
+        self.bar.items.push(FixtureItem::Direction(direction, self.staff));
     }
 
     /// `<=` and `>=` open a hairpin, `==` closes it; `<=o` comes from nothing, `==o` goes to nothing.
-    fn read_hairpin(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn read_hairpin(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let wedge = if cursor.take_text("<=o") {
             Wedge::CrescendoFromNothing
         } else if cursor.take_text("<=") {
@@ -133,7 +133,7 @@ impl PartReader {
     }
 
     /// `[A]` is a rehearsal mark.
-    fn read_bracket(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn read_bracket(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let from = cursor.position();
         cursor.take('[');
         let label = cursor.take_while(char::is_alphanumeric);
@@ -146,7 +146,7 @@ impl PartReader {
     }
 
     /// `ending=1` or `ending=1,2` opens an ending.
-    fn open_ending(&mut self, cursor: &mut Cursor<'_>, from: usize) -> Read<()> {
+    fn open_ending(&mut self, cursor: &mut CharacterCursor<'_>, from: usize) -> FixtureRead<()> {
         let label = if cursor.take('=') {
             cursor.take_while(|c| c.is_ascii_digit() || c == ',')
         } else {
@@ -170,7 +170,7 @@ impl PartReader {
     }
 
     /// The ending goes on to the right, with no end of its own.
-    fn leave_ending_open(&mut self, cursor: &Cursor<'_>, from: usize) -> Read<()> {
+    fn leave_ending_open(&mut self, cursor: &CharacterCursor<'_>, from: usize) -> FixtureRead<()> {
         let Some(open) = self.open_ending.take().filter(|_| self.bar_has_events()) else {
             return Err(cursor.place_from(from).error("open-ended at the end of a bar under an ending"));
         };
@@ -178,7 +178,7 @@ impl PartReader {
         Ok(())
     }
 
-    fn open_slur(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn open_slur(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let from = *self.prefix.get_or_insert(cursor.position());
         cursor.take('(');
         let number = self.read_slur_number(cursor)?;
@@ -186,7 +186,7 @@ impl PartReader {
         Ok(())
     }
 
-    fn read_slur_number(&self, cursor: &mut Cursor<'_>) -> Read<u32> {
+    fn read_slur_number(&self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<u32> {
         let from = cursor.position();
         let number = cursor.take_number()?;
         // In `(1/8 E4` the number is that of a value.
@@ -202,7 +202,7 @@ impl PartReader {
         Err(cursor.error("a slur number from 1 to 16"))
     }
 
-    fn close_slur(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn close_slur(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let from = cursor.position();
         cursor.take(')');
         let number = self.read_slur_number(cursor)?;
@@ -229,7 +229,7 @@ impl PartReader {
         }
     }
 
-    fn open_voices(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn open_voices(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let from = cursor.position();
         if !self.frames.is_empty() {
             return Err(cursor.error("voices outside tuplets and other voices"));
@@ -242,7 +242,7 @@ impl PartReader {
         Ok(())
     }
 
-    fn next_voice(&mut self, cursor: &Cursor<'_>, from: usize) -> Read<()> {
+    fn next_voice(&mut self, cursor: &CharacterCursor<'_>, from: usize) -> FixtureRead<()> {
         let Some(Frame::Voices { done, .. }) = self.frames.last_mut() else {
             return Err(cursor
                 .place_from(from)
@@ -252,7 +252,7 @@ impl PartReader {
         Ok(())
     }
 
-    fn open_tuplet(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn open_tuplet(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let from = cursor.position();
         cursor.take('{');
         let actual = cursor.take_number()?.filter(|n| (1..=99).contains(n));
@@ -267,7 +267,7 @@ impl PartReader {
     }
 
     /// `}` closes the innermost tuplet; where none is open, it closes the voices.
-    fn close_brace(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn close_brace(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         match self.frames.pop() {
             Some(Frame::Tuplet { first_event, place }) => {
                 cursor.take('}');
@@ -292,7 +292,7 @@ impl PartReader {
                 if done.len() < 2 {
                     return Err(place.error("two voices or more, with over between them"));
                 }
-                self.bar.items.push(Item::Voices(done));
+                self.bar.items.push(FixtureItem::Voices(done));
                 Ok(())
             }
             None => Err(cursor.error("a `{` that this closes")),
@@ -300,13 +300,13 @@ impl PartReader {
     }
 
     /// A note, or several joined by `+`: a chord.
-    fn read_notes(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn read_notes(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         let from = cursor.position();
         let notes = read_notes(cursor)?;
-        self.finish_event(cursor, from, Sound::Notes(notes))
+        self.finish_event(cursor, from, FixtureSound::Notes(notes))
     }
 
-    fn read_word(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn read_word(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         if let Some(tempo) = read_tempo(cursor)? {
             self.direction(tempo);
             return Ok(());
@@ -322,9 +322,9 @@ impl PartReader {
             "time" if self.bar_has_events() => {
                 return Err(cursor.place_from(from).error("a new metre only at the start of its bar"));
             }
-            "time" => self.change(Change::Time(read_time(cursor)?)),
-            "key" => self.change(Change::Key(read_key(cursor)?)),
-            "clef" => self.change(Change::Clef(read_clef(cursor, self.staff)?)),
+            "time" => self.change(FixtureChange::Time(read_time(cursor)?)),
+            "key" => self.change(FixtureChange::Key(read_key(cursor)?)),
+            "clef" => self.change(FixtureChange::Clef(read_clef(cursor, self.staff)?)),
             "transpose" => self.change(read_transpose(cursor)?),
             "staff" => self.read_staff(cursor)?,
             "short" => self.bar.fill = BarFill::Short,
@@ -337,8 +337,8 @@ impl PartReader {
             "open-ended" => return self.leave_ending_open(cursor, from),
             "over" => return self.next_voice(cursor, from),
             "bar-rest" => return self.read_bar_rest(cursor, from),
-            "rest" => return self.finish_event(cursor, from, Sound::Rest),
-            "gap" => return self.finish_event(cursor, from, Sound::Gap),
+            "rest" => return self.finish_event(cursor, from, FixtureSound::Rest),
+            "gap" => return self.finish_event(cursor, from, FixtureSound::Gap),
             _ => {
                 cursor.go_back(from);
                 return Err(cursor.error(
@@ -351,11 +351,11 @@ impl PartReader {
         Ok(())
     }
 
-    fn change(&mut self, change: Change) {
-        self.bar.items.push(Item::Change(change));
+    fn change(&mut self, change: FixtureChange) {
+        self.bar.items.push(FixtureItem::Change(change));
     }
 
-    fn read_staff(&mut self, cursor: &mut Cursor<'_>) -> Read<()> {
+    fn read_staff(&mut self, cursor: &mut CharacterCursor<'_>) -> FixtureRead<()> {
         cursor.skip_spaces();
         self.staff = cursor
             .take_number()?
@@ -365,7 +365,7 @@ impl PartReader {
     }
 
     /// `bar-rest` rests for a bar, `bar-rest*8` for eight bars printed as one rest.
-    fn read_bar_rest(&mut self, cursor: &mut Cursor<'_>, from: usize) -> Read<()> {
+    fn read_bar_rest(&mut self, cursor: &mut CharacterCursor<'_>, from: usize) -> FixtureRead<()> {
         if cursor.take('*') {
             let count = cursor.take_number()?.filter(|count| (2..=999).contains(count));
             let count = count.ok_or_else(|| cursor.error("a number of bars from 2 to 999"))?;
@@ -374,19 +374,24 @@ impl PartReader {
             }
             self.bar.rest_bars = Some(count);
         }
-        self.finish_event(cursor, from, Sound::BarRest)
+        self.finish_event(cursor, from, FixtureSound::BarRest)
     }
 
     /// Reads the suffixes of an event and puts it into the bar.
-    fn finish_event(&mut self, cursor: &mut Cursor<'_>, from: usize, sound: Sound) -> Read<()> {
+    fn finish_event(
+        &mut self,
+        cursor: &mut CharacterCursor<'_>,
+        from: usize,
+        sound: FixtureSound,
+    ) -> FixtureRead<()> {
         let from = self.prefix.take().unwrap_or(from);
         let grace = self.grace.take();
         let value = match grace {
             Some(_) if cursor.take('=') => read_value(cursor)?,
-            Some(_) => NoteValue::SIXTEENTH,
+            Some(_) => WrittenValue::SIXTEENTH,
             None => self.value,
         };
-        let mut event = Event {
+        let mut event = FixtureEvent {
             sound,
             value,
             tuplets: if grace.is_some() { Vec::new() } else { self.tuplets.clone() },
@@ -397,7 +402,7 @@ impl PartReader {
             slur_stops: Vec::new(),
             staff: self.staff,
             place: cursor.place_from(from),
-            settled: Settled::default(),
+            settled: SettledEvent::default(),
         };
         if grace.is_some() && event.notes().is_empty() {
             return Err(event.place.error("a note after the `*` of a grace note"));
@@ -406,7 +411,7 @@ impl PartReader {
             return Err(event.place.error("a tie only after a full note"));
         }
         event.slur_starts = self.slur_starts.iter().map(|(number, _)| *number).collect();
-        self.bar.items.push(Item::Event(self.part.events.len()));
+        self.bar.items.push(FixtureItem::Event(self.part.events.len()));
         self.part.events.push(event);
         self.read_suffixes(cursor, from)?;
         self.settle_slur_starts()?;
@@ -418,7 +423,7 @@ impl PartReader {
         }
     }
 
-    fn read_suffixes(&mut self, cursor: &mut Cursor<'_>, from: usize) -> Read<()> {
+    fn read_suffixes(&mut self, cursor: &mut CharacterCursor<'_>, from: usize) -> FixtureRead<()> {
         let index = self.part.events.len() - 1;
         loop {
             if cursor.peek() == Some(')') {
@@ -434,7 +439,7 @@ impl PartReader {
     }
 
     /// Opens the slurs that stood before a note, after those that end on it are closed.
-    fn settle_slur_starts(&mut self) -> Read<()> {
+    fn settle_slur_starts(&mut self) -> FixtureRead<()> {
         let last = self.part.events.len() - 1;
         for (number, place) in std::mem::take(&mut self.slur_starts) {
             if self.asks(Leave::BrokenSlurs) && self.part.events[last].slur_stops.contains(&number) {
@@ -448,16 +453,16 @@ impl PartReader {
                     "slur {number} to be closed first; an inner or crossing slur takes another number, as in (2 … )2"
                 )));
             }
-            self.open_slurs.push(OpenSlur { number, place });
+            self.open_slurs.push(UnclosedSlur { number, place });
         }
         Ok(())
     }
 
     pub(crate) fn bar_has_events(&self) -> bool {
-        fn any(items: &[Item]) -> bool {
+        fn any(items: &[FixtureItem]) -> bool {
             items.iter().any(|item| match item {
-                Item::Event(_) => true,
-                Item::Voices(voices) => voices.iter().any(|voice| any(voice)),
+                FixtureItem::Event(_) => true,
+                FixtureItem::Voices(voices) => voices.iter().any(|voice| any(voice)),
                 _ => false,
             })
         }
@@ -469,7 +474,7 @@ impl PartReader {
     }
 
     /// The trouble if something is still open where the bar ends.
-    pub(crate) fn check_all_closed(&self) -> Read<()> {
+    pub(crate) fn check_all_closed(&self) -> FixtureRead<()> {
         match self.frames.last() {
             Some(Frame::Tuplet { place, .. }) => {
                 return Err(place.error("the tuplet to be closed in its bar by `}`"));

@@ -1,11 +1,11 @@
 //! Pitches, chords and note values.
 
-use crate::cursor::Cursor;
-use crate::error::Read;
-use crate::model::{ChordNote, NoteValue, Pitch};
+use crate::cursor::CharacterCursor;
+use crate::error::FixtureRead;
+use crate::model::{ChordNote, WrittenPitch, WrittenValue};
 
 /// Reads `D4_+A4`: notes that sound together, and which of them are tied on.
-pub(crate) fn read_notes(cursor: &mut Cursor<'_>) -> Read<Vec<ChordNote>> {
+pub(crate) fn read_notes(cursor: &mut CharacterCursor<'_>) -> FixtureRead<Vec<ChordNote>> {
     let mut notes = vec![read_note(cursor)?];
     while cursor.take('+') {
         notes.push(read_note(cursor)?);
@@ -14,7 +14,7 @@ pub(crate) fn read_notes(cursor: &mut Cursor<'_>) -> Read<Vec<ChordNote>> {
 }
 
 /// Reads `F#4_`: letter, accidental, octave (the one that begins on middle C is 4, as acoustics counts them), tie.
-fn read_note(cursor: &mut Cursor<'_>) -> Read<ChordNote> {
+fn read_note(cursor: &mut CharacterCursor<'_>) -> FixtureRead<ChordNote> {
     let Some(step @ 'A'..='G') = cursor.peek() else {
         return Err(cursor.error("a note such as F#4"));
     };
@@ -26,10 +26,10 @@ fn read_note(cursor: &mut Cursor<'_>) -> Read<ChordNote> {
         cursor.go_back(from);
         return Err(cursor.error("an octave from 0 to 9, as in F#4"));
     };
-    Ok(ChordNote { pitch: Pitch { step, alter, octave }, tied_on: cursor.take('_'), tied_from: false })
+    Ok(ChordNote { pitch: WrittenPitch { step, alter, octave }, tied_on: cursor.take('_'), tied_from: false })
 }
 
-fn read_accidental(cursor: &mut Cursor<'_>) -> i32 {
+fn read_accidental(cursor: &mut CharacterCursor<'_>) -> i32 {
     for (sign, alter) in [("##", 2), ("#", 1), ("bb", -2), ("b", -1)] {
         if cursor.take_text(sign) {
             return alter;
@@ -39,11 +39,11 @@ fn read_accidental(cursor: &mut Cursor<'_>) -> i32 {
 }
 
 /// Reads `3/8`: a value as a part of the whole note, dots and all.
-pub(crate) fn read_value(cursor: &mut Cursor<'_>) -> Read<NoteValue> {
+pub(crate) fn read_value(cursor: &mut CharacterCursor<'_>) -> FixtureRead<WrittenValue> {
     let from = cursor.position();
     let count = cursor.take_number()?;
     let of = if cursor.take('/') { cursor.take_number()? } else { None };
-    let value = count.zip(of).and_then(|(count, of)| NoteValue::of(count, of));
+    let value = count.zip(of).and_then(|(count, of)| WrittenValue::of(count, of));
     value.ok_or_else(|| {
         cursor.go_back(from);
         cursor.error("a value: 1/1, 1/2, 1/4 … 1/128, or with dots 3/4, 3/8, 7/8 and their like")

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use crate::error::Read;
+use crate::error::FixtureRead;
 use crate::model::{
-    Bar, BarFill, BarStyle, Change, Event, Fraction, Header, Item, Leave, Part, Pitch, Sound,
+    BarFill, BarStyle, FixtureBar, FixtureChange, FixtureEvent, FixtureItem, FixturePart, FixtureSound,
+    Fraction, Header, Leave, WrittenPitch,
 };
 
-pub(crate) fn settle(parts: &mut [Part], header: &Header) -> Read<()> {
+pub(crate) fn settle(parts: &mut [FixturePart], header: &Header) -> FixtureRead<()> {
     check_bar_counts(parts, header)?;
     let Some((first, others)) = parts.split_first_mut() else { return Ok(()) };
     for part in others {
@@ -22,7 +23,7 @@ pub(crate) fn settle(parts: &mut [Part], header: &Header) -> Read<()> {
     Ok(())
 }
 
-fn check_bar_counts(parts: &[Part], header: &Header) -> Read<()> {
+fn check_bar_counts(parts: &[FixturePart], header: &Header) -> FixtureRead<()> {
     let wanted = parts.first().map_or(0, |part| part.bars.len());
     if header.asks(Leave::Unchecked) {
         return Ok(());
@@ -42,7 +43,7 @@ fn check_bar_counts(parts: &[Part], header: &Header) -> Read<()> {
 }
 
 /// Metre, key, bar lines and repeats of the first part hold for the others, unless they say otherwise.
-fn copy_from_first(first: &[Bar], part: &mut Part) {
+fn copy_from_first(first: &[FixtureBar], part: &mut FixturePart) {
     for (theirs, ours) in first.iter().zip(&mut part.bars) {
         ours.repeat_start |= theirs.repeat_start;
         if ours.end == BarStyle::Plain {
@@ -53,30 +54,31 @@ fn copy_from_first(first: &[Bar], part: &mut Part) {
         }
         ours.ending_start = ours.ending_start.take().or_else(|| theirs.ending_start.clone());
         ours.ending_stop = ours.ending_stop.take().or_else(|| theirs.ending_stop.clone());
-        let copied: Vec<Item> = opening_changes(theirs)
-            .filter(|change| matches!(change, Change::Time(_) | Change::Key(_)))
+        let copied: Vec<FixtureItem> = opening_changes(theirs)
+            .filter(|change| matches!(change, FixtureChange::Time(_) | FixtureChange::Key(_)))
             .filter(|change| {
                 !opening_changes(ours)
                     .any(|own| std::mem::discriminant(own) == std::mem::discriminant(*change))
             })
             .cloned()
-            .map(Item::Change)
+            .map(FixtureItem::Change)
             .collect();
         ours.items.splice(0..0, copied);
     }
 }
 
 /// Changes before the first event of a bar.
-pub(crate) fn opening_changes(bar: &Bar) -> impl Iterator<Item = &Change> {
-    bar.items.iter().take_while(|item| !matches!(item, Item::Event(_) | Item::Voices(_))).filter_map(|item| {
-        match item {
-            Item::Change(change) => Some(change),
+pub(crate) fn opening_changes(bar: &FixtureBar) -> impl Iterator<Item = &FixtureChange> {
+    bar.items
+        .iter()
+        .take_while(|item| !matches!(item, FixtureItem::Event(_) | FixtureItem::Voices(_)))
+        .filter_map(|item| match item {
+            FixtureItem::Change(change) => Some(change),
             _ => None,
-        }
-    })
+        })
 }
 
-fn number_bars(bars: &mut [Bar], header: &Header) {
+fn number_bars(bars: &mut [FixtureBar], header: &Header) {
     let mut number = 0;
     let mut unnumbered = 0;
     for (index, bar) in bars.iter_mut().enumerate() {
@@ -94,18 +96,18 @@ fn number_bars(bars: &mut [Bar], header: &Header) {
 }
 
 /// Gives every event its onset and length, and holds every bar to its metre.
-fn lay_out(part: &mut Part, header: &Header) -> Read<()> {
+fn lay_out(part: &mut FixturePart, header: &Header) -> FixtureRead<()> {
     let mut metre = header.metre.clone();
     let mut note_element = 0;
     for (index, bar) in part.bars.iter_mut().enumerate() {
         for change in opening_changes(bar) {
-            if let Change::Time(time) = change {
+            if let FixtureChange::Time(time) = change {
                 metre = time.clone();
             }
         }
         bar.beat_value = metre.beat_value();
         let full = metre.bar_length();
-        let mut walk = Walk { events: &mut part.events, bar: index, full, header, note_element };
+        let mut walk = SettleWalk { events: &mut part.events, bar: index, full, header, note_element };
         bar.length = walk.items(&bar.items, Fraction::default(), 1)?;
         note_element = walk.note_element;
         let pickup = index == 0 && header.asks(Leave::Pickup);
@@ -115,7 +117,7 @@ fn lay_out(part: &mut Part, header: &Header) -> Read<()> {
 }
 
 /// A bar fills its metre; a pickup is shorter.
-fn check_length(bar: &Bar, full: Option<Fraction>, pickup: bool, header: &Header) -> Read<()> {
+fn check_length(bar: &FixtureBar, full: Option<Fraction>, pickup: bool, header: &Header) -> FixtureRead<()> {
     let Some(full) = full.filter(|_| bar.fill == BarFill::Full && !header.asks(Leave::Unchecked)) else {
         return Ok(());
     };
@@ -133,30 +135,30 @@ fn check_length(bar: &Bar, full: Option<Fraction>, pickup: bool, header: &Header
     )))
 }
 
-struct Walk<'a> {
-    events: &'a mut [Event],
+struct SettleWalk<'a> {
+    events: &'a mut [FixtureEvent],
     bar: usize,
     full: Option<Fraction>,
     header: &'a Header,
     note_element: usize,
 }
 
-impl Walk<'_> {
+impl SettleWalk<'_> {
     /// Lays the items out from `onset`; returns where they end.
-    fn items(&mut self, items: &[Item], mut onset: Fraction, voice: u32) -> Read<Fraction> {
+    fn items(&mut self, items: &[FixtureItem], mut onset: Fraction, voice: u32) -> FixtureRead<Fraction> {
         for item in items {
             match item {
-                Item::Event(index) => onset += self.event(*index, onset, voice)?,
-                Item::Voices(voices) => onset = self.voices(voices, onset)?,
-                Item::Direction(..) | Item::Change(_) => {}
+                FixtureItem::Event(index) => onset += self.event(*index, onset, voice)?,
+                FixtureItem::Voices(voices) => onset = self.voices(voices, onset)?,
+                FixtureItem::Direction(..) | FixtureItem::Change(_) => {}
             }
         }
         Ok(onset)
     }
 
-    fn event(&mut self, index: usize, onset: Fraction, voice: u32) -> Read<Fraction> {
+    fn event(&mut self, index: usize, onset: Fraction, voice: u32) -> FixtureRead<Fraction> {
         let event = &mut self.events[index];
-        if matches!(event.sound, Sound::BarRest) && self.full.is_none() {
+        if matches!(event.sound, FixtureSound::BarRest) && self.full.is_none() {
             return Err(event
                 .place
                 .error("rests with a value: without a metre a bar has no length of its own"));
@@ -169,7 +171,7 @@ impl Walk<'_> {
         Ok(length)
     }
 
-    fn voices(&mut self, voices: &[Vec<Item>], onset: Fraction) -> Read<Fraction> {
+    fn voices(&mut self, voices: &[Vec<FixtureItem>], onset: Fraction) -> FixtureRead<Fraction> {
         let mut ends = Vec::new();
         for (voice, items) in (1..).zip(voices) {
             ends.push(self.items(items, onset, voice)?);
@@ -185,17 +187,17 @@ impl Walk<'_> {
     }
 }
 
-fn last_event(items: &[Item]) -> Option<usize> {
+fn last_event(items: &[FixtureItem]) -> Option<usize> {
     items.iter().rev().find_map(|item| match item {
-        Item::Event(index) => Some(*index),
+        FixtureItem::Event(index) => Some(*index),
         _ => None,
     })
 }
 
 /// Finds the second note of every tie: the next event of the voice has the same pitch.
-fn tie(part: &mut Part, header: &Header) -> Read<()> {
+fn tie(part: &mut FixturePart, header: &Header) -> FixtureRead<()> {
     let loose = header.asks(Leave::BrokenTies);
-    let mut waiting: BTreeMap<u32, (usize, Vec<Pitch>)> = BTreeMap::new();
+    let mut waiting: BTreeMap<u32, (usize, Vec<WrittenPitch>)> = BTreeMap::new();
     for index in 0..part.events.len() {
         if part.events[index].grace.is_some() {
             continue;
@@ -211,7 +213,7 @@ fn tie(part: &mut Part, header: &Header) -> Read<()> {
                 }
             }
         }
-        let tied: Vec<Pitch> =
+        let tied: Vec<WrittenPitch> =
             part.events[index].notes().iter().filter(|note| note.tied_on).map(|note| note.pitch).collect();
         if !tied.is_empty() {
             waiting.insert(voice, (index, tied));
@@ -226,8 +228,8 @@ fn tie(part: &mut Part, header: &Header) -> Read<()> {
 }
 
 /// Ends a tie in this event; a loose one may end on another pitch.
-fn meet(event: &mut Event, pitch: Pitch, loose: bool) -> bool {
-    let Sound::Notes(notes) = &mut event.sound else { return false };
+fn meet(event: &mut FixtureEvent, pitch: WrittenPitch, loose: bool) -> bool {
+    let FixtureSound::Notes(notes) = &mut event.sound else { return false };
     let same = notes.iter().position(|note| note.pitch == pitch);
     let single = (loose && notes.len() == 1).then_some(0);
     match same.or(single) {
@@ -240,7 +242,7 @@ fn meet(event: &mut Event, pitch: Pitch, loose: bool) -> bool {
 }
 
 /// Marks the events on which a stroke begins: no tie comes in, no slur is under way, no grace note has begun it.
-fn find_strokes(part: &mut Part) {
+fn find_strokes(part: &mut FixturePart) {
     let mut open: BTreeMap<u32, u32> = BTreeMap::new();
     let mut begun_by_grace: BTreeMap<u32, bool> = BTreeMap::new();
     for event in &mut part.events {

@@ -20,16 +20,16 @@ pub struct Case {
     /// The paragraph right before the case, its lines joined by spaces.
     pub sentence: String,
     /// The fixture.
-    pub music: Block,
+    pub music: FencedBlock,
     /// Settings in TOML.
-    pub profile: Option<Block>,
+    pub profile: Option<FencedBlock>,
     /// The expected text; none where the document does not say yet (see [`renew`]).
-    pub expected: Option<Block>,
+    pub expected: Option<FencedBlock>,
 }
 
 /// The text inside a fence.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Block {
+pub struct FencedBlock {
     /// The lines between the fences, each with its line end.
     pub text: String,
     /// Line of the document in which the text begins, from 1.
@@ -155,25 +155,25 @@ struct ExpectedPlace {
 }
 
 #[derive(Default)]
-struct Reading {
+struct SuiteReading {
     cases: Vec<Located>,
     heading: String,
     paragraph: Vec<String>,
     /// A profile read before its fixture.
-    waiting_profile: Option<Block>,
+    waiting_profile: Option<FencedBlock>,
 }
 
 /// A fenced block as it stands in the document.
 struct Fenced {
     word: String,
-    block: Block,
+    block: FencedBlock,
     fence_line: usize,
     whole: Range<usize>,
 }
 
-fn read(markdown: &str) -> Result<Reading, SuiteError> {
-    let mut reading = Reading::default();
-    let mut lines = Lines { text: markdown, at: 0, number: 0 };
+fn read(markdown: &str) -> Result<SuiteReading, SuiteError> {
+    let mut reading = SuiteReading::default();
+    let mut lines = SuiteLines { text: markdown, at: 0, number: 0 };
     let mut paragraph_ended = false;
     while let Some((start, line)) = lines.advance() {
         let fence_line = lines.number;
@@ -204,14 +204,14 @@ fn read(markdown: &str) -> Result<Reading, SuiteError> {
 }
 
 /// Lines with their line ends, and where they begin.
-struct Lines<'a> {
+struct SuiteLines<'a> {
     text: &'a str,
     at: usize,
     /// Number of the line given last, from 1.
     number: usize,
 }
 
-impl<'a> Lines<'a> {
+impl<'a> SuiteLines<'a> {
     fn advance(&mut self) -> Option<(usize, &'a str)> {
         let start = self.at;
         let rest = self.text.get(start..).filter(|rest| !rest.is_empty())?;
@@ -229,7 +229,7 @@ fn opening_fence(line: &str) -> Option<(&str, &str)> {
 }
 
 fn read_fenced(
-    lines: &mut Lines<'_>,
+    lines: &mut SuiteLines<'_>,
     start: usize,
     fence: &str,
     word: &str,
@@ -238,7 +238,7 @@ fn read_fenced(
     let mut text = String::new();
     while let Some((_, line)) = lines.advance() {
         if line.starts_with(fence) && line.trim_end().chars().all(|c| c == '`') {
-            let block = Block { text, line: fence_line + 1 };
+            let block = FencedBlock { text, line: fence_line + 1 };
             return Ok(Fenced { word: word.to_owned(), block, fence_line, whole: start..lines.at });
         }
         text.push_str(line);
@@ -246,7 +246,7 @@ fn read_fenced(
     Err(SuiteError { line: fence_line, trouble: format!("the block is never closed: put {fence} after it") })
 }
 
-impl Reading {
+impl SuiteReading {
     fn take_block(&mut self, fenced: Fenced) -> Result<(), SuiteError> {
         match fenced.word.as_str() {
             "music" => {

@@ -4,8 +4,8 @@ use num_integer::Integer;
 
 use crate::fixture::Fixture;
 use crate::model::{
-    Bar, BarFill, BarStyle, Change, Clef, Direction, EndingStop, Fraction, Item, Leave, Metre, Mode,
-    NoteValue, Part, Sound, Tempo, TempoEquals, Wedge,
+    BarFill, BarStyle, Clef, Direction, EndingStop, FixtureBar, FixtureChange, FixtureItem, FixturePart,
+    FixtureSound, FixtureTempo, Fraction, Leave, Metre, Mode, TempoEquals, Wedge, WrittenValue,
 };
 use crate::settle::opening_changes;
 use crate::write_note;
@@ -100,7 +100,7 @@ fn timewise(fixture: &Fixture) -> String {
     out
 }
 
-fn measure_attributes(bar: &Bar) -> String {
+fn measure_attributes(bar: &FixtureBar) -> String {
     let unnumbered = bar.fill == BarFill::Unnumbered || bar.label == "0";
     format!(" number=\"{}\"{}", bar.label, if unnumbered { " implicit=\"yes\"" } else { "" })
 }
@@ -108,14 +108,14 @@ fn measure_attributes(bar: &Bar) -> String {
 /// Writes the bars of one part in divisions that make all its lengths whole numbers.
 pub(crate) struct PartWriter<'a> {
     fixture: &'a Fixture,
-    pub(crate) part: &'a Part,
+    pub(crate) part: &'a FixturePart,
     /// Divisions of a quarter note.
     divisions: i64,
     pub(crate) staves: u32,
 }
 
 impl<'a> PartWriter<'a> {
-    fn new(fixture: &'a Fixture, part: &'a Part) -> Self {
+    fn new(fixture: &'a Fixture, part: &'a FixturePart) -> Self {
         let quarter = Fraction::from_integer(4);
         let divisions = part.events.iter().map(|event| *(event.settled.length * quarter).denom());
         Self { fixture, part, divisions: divisions.fold(1, |all, one| all.lcm(&one)), staves: part.staves() }
@@ -126,7 +126,7 @@ impl<'a> PartWriter<'a> {
         (length * 4 * self.divisions).to_integer()
     }
 
-    fn bar(&self, index: usize, bar: &Bar) -> String {
+    fn bar(&self, index: usize, bar: &FixtureBar) -> String {
         let mut out = left_bar_line(bar);
         if bar.starts_page {
             out.push_str("      <print new-page=\"yes\"/>\n");
@@ -141,9 +141,9 @@ impl<'a> PartWriter<'a> {
         }
         let mut opening = index == 0;
         for item in &bar.items {
-            opening &= !matches!(item, Item::Event(_) | Item::Voices(_));
+            opening &= !matches!(item, FixtureItem::Event(_) | FixtureItem::Voices(_));
             // Changes at the top of the part are already in its first attributes.
-            if !(opening && matches!(item, Item::Change(_))) {
+            if !(opening && matches!(item, FixtureItem::Change(_))) {
                 self.item(&mut out, item, None);
             }
         }
@@ -152,12 +152,12 @@ impl<'a> PartWriter<'a> {
     }
 
     /// One item; `voices` says which voice it belongs to where there are several.
-    fn item(&self, out: &mut String, item: &Item, voice: Option<u32>) {
+    fn item(&self, out: &mut String, item: &FixtureItem, voice: Option<u32>) {
         match item {
-            Item::Event(index) => {
+            FixtureItem::Event(index) => {
                 let event = &self.part.events[*index];
                 match event.sound {
-                    Sound::Gap => out.push_str(&format!(
+                    FixtureSound::Gap => out.push_str(&format!(
                         "      <forward><duration>{}</duration>{}{}</forward>\n",
                         self.duration(event.settled.length),
                         voice.map(|voice| format!("<voice>{voice}</voice>")).unwrap_or_default(),
@@ -166,20 +166,20 @@ impl<'a> PartWriter<'a> {
                     _ => write_note::write(out, self, event),
                 }
             }
-            Item::Direction(direction, staff) => {
+            FixtureItem::Direction(direction, staff) => {
                 out.push_str(&direction_xml(direction, voice, &self.staff(*staff)));
             }
-            Item::Change(change) => {
+            FixtureItem::Change(change) => {
                 out.push_str(&format!(
                     "      <attributes>{}</attributes>\n",
                     change_xml(change, self.staves)
                 ));
             }
-            Item::Voices(voices) => self.voices(out, voices),
+            FixtureItem::Voices(voices) => self.voices(out, voices),
         }
     }
 
-    fn voices(&self, out: &mut String, voices: &[Vec<Item>]) {
+    fn voices(&self, out: &mut String, voices: &[Vec<FixtureItem>]) {
         let lengths: Vec<Fraction> = voices.iter().map(|voice| self.length(voice)).collect();
         let longest = lengths.iter().max().copied().unwrap_or_default();
         for (index, (voice, items)) in (1..).zip(voices).enumerate() {
@@ -196,11 +196,11 @@ impl<'a> PartWriter<'a> {
         }
     }
 
-    fn length(&self, items: &[Item]) -> Fraction {
+    fn length(&self, items: &[FixtureItem]) -> Fraction {
         items
             .iter()
             .map(|item| match item {
-                Item::Event(index) => self.part.events[*index].settled.length,
+                FixtureItem::Event(index) => self.part.events[*index].settled.length,
                 _ => Fraction::default(),
             })
             .sum()
@@ -210,18 +210,18 @@ impl<'a> PartWriter<'a> {
         if self.staves > 1 { format!("<staff>{staff}</staff>") } else { String::new() }
     }
 
-    fn first_attributes(&self, bar: &Bar) -> String {
+    fn first_attributes(&self, bar: &FixtureBar) -> String {
         let header = &self.fixture.header;
-        let mut key = Change::Key(header.key);
-        let mut time = Change::Time(header.metre.clone());
+        let mut key = FixtureChange::Key(header.key);
+        let mut time = FixtureChange::Time(header.metre.clone());
         let mut clefs = usual_clefs(&self.part.name, self.staves);
         let mut transpose = usual_transposition(&self.part.name);
         for change in opening_changes(bar) {
             match change {
-                Change::Key(_) => key = change.clone(),
-                Change::Time(_) => time = change.clone(),
-                Change::Transpose(_) => transpose = Some(change.clone()),
-                Change::Clef(clef) => {
+                FixtureChange::Key(_) => key = change.clone(),
+                FixtureChange::Time(_) => time = change.clone(),
+                FixtureChange::Transpose(_) => transpose = Some(change.clone()),
+                FixtureChange::Clef(clef) => {
                     clefs.retain(|other| other.staff != clef.staff);
                     clefs.push(*clef);
                 }
@@ -235,7 +235,7 @@ impl<'a> PartWriter<'a> {
             out.push_str(&format!("<staves>{}</staves>", self.staves));
         }
         for clef in clefs {
-            out.push_str(&change_xml(&Change::Clef(clef), self.staves));
+            out.push_str(&change_xml(&FixtureChange::Clef(clef), self.staves));
         }
         if let Some(transpose) = transpose {
             out.push_str(&change_xml(&transpose, self.staves));
@@ -261,20 +261,20 @@ fn usual_clefs(name: &str, staves: u32) -> Vec<Clef> {
 }
 
 /// Double basses sound an octave below what is written (common practice).
-fn usual_transposition(name: &str) -> Option<Change> {
+fn usual_transposition(name: &str) -> Option<FixtureChange> {
     let name = name.to_lowercase();
     let bass = ["double bass", "contrabass", "string bass"].iter().any(|bass| name.contains(bass));
-    bass.then_some(Change::Transpose(-12))
+    bass.then_some(FixtureChange::Transpose(-12))
 }
 
-fn change_xml(change: &Change, staves: u32) -> String {
+fn change_xml(change: &FixtureChange, staves: u32) -> String {
     match change {
-        Change::Key(key) => {
+        FixtureChange::Key(key) => {
             let mode = if key.mode == Mode::Minor { "minor" } else { "major" };
             format!("<key><fifths>{}</fifths><mode>{mode}</mode></key>", key.fifths)
         }
-        Change::Time(metre) => metre_xml(metre),
-        Change::Clef(clef) => {
+        FixtureChange::Time(metre) => metre_xml(metre),
+        FixtureChange::Clef(clef) => {
             let number = if staves > 1 { format!(" number=\"{}\"", clef.staff) } else { String::new() };
             let octave = match clef.octave_change {
                 0 => String::new(),
@@ -282,7 +282,7 @@ fn change_xml(change: &Change, staves: u32) -> String {
             };
             format!("<clef{number}><sign>{}</sign><line>{}</line>{octave}</clef>", clef.sign, clef.sign_line)
         }
-        Change::Transpose(semitones) => transpose_xml(*semitones),
+        FixtureChange::Transpose(semitones) => transpose_xml(*semitones),
     }
 }
 
@@ -314,7 +314,7 @@ fn metre_xml(metre: &Metre) -> String {
     }
 }
 
-fn left_bar_line(bar: &Bar) -> String {
+fn left_bar_line(bar: &FixtureBar) -> String {
     if !bar.repeat_start && bar.ending_start.is_none() {
         return String::new();
     }
@@ -332,7 +332,7 @@ fn left_bar_line(bar: &Bar) -> String {
     out
 }
 
-fn right_bar_line(bar: &Bar) -> String {
+fn right_bar_line(bar: &FixtureBar) -> String {
     let style = match bar.end {
         BarStyle::Plain if bar.ending_stop.is_none() => return String::new(),
         BarStyle::Plain => "",
@@ -378,7 +378,7 @@ fn wedge_xml(wedge: Wedge) -> &'static str {
     }
 }
 
-fn tempo_xml(tempo: &Tempo) -> String {
+fn tempo_xml(tempo: &FixtureTempo) -> String {
     let equals = match &tempo.equals {
         TempoEquals::PerMinute(rate) => format!("<per-minute>{rate}</per-minute>"),
         TempoEquals::Unit(unit) => unit_xml(*unit),
@@ -386,7 +386,7 @@ fn tempo_xml(tempo: &Tempo) -> String {
     format!("<metronome>{}{equals}</metronome>", unit_xml(tempo.unit))
 }
 
-fn unit_xml(unit: NoteValue) -> String {
+fn unit_xml(unit: WrittenValue) -> String {
     let dots = usize::try_from(unit.dots).unwrap_or_default();
     format!("<beat-unit>{}</beat-unit>{}", unit.name(), "<beat-unit-dot/>".repeat(dots))
 }

@@ -1,23 +1,28 @@
 //! Writes one note, chord or rest.
 
-use crate::marks::{Mark, MarkHome};
-use crate::model::{ChordNote, Event, Grace, NoteValue, Pitch, Sound, TupletEdge};
+use crate::marks::{FixtureMark, MarkHome};
+use crate::model::{ChordNote, FixtureEvent, FixtureSound, Grace, TupletEdge, WrittenPitch, WrittenValue};
 use crate::write::PartWriter;
 
-pub(crate) fn write(out: &mut String, part: &PartWriter<'_>, event: &Event) {
+pub(crate) fn write(out: &mut String, part: &PartWriter<'_>, event: &FixtureEvent) {
     match &event.sound {
-        Sound::Notes(notes) => {
+        FixtureSound::Notes(notes) => {
             for (index, note) in notes.iter().enumerate() {
                 write_element(out, part, event, Some((index, note)));
             }
         }
-        Sound::Rest | Sound::BarRest => write_element(out, part, event, None),
-        Sound::Gap => {}
+        FixtureSound::Rest | FixtureSound::BarRest => write_element(out, part, event, None),
+        FixtureSound::Gap => {}
     }
 }
 
 /// One `note` element; `note` is the member of the chord, none for a rest.
-fn write_element(out: &mut String, part: &PartWriter<'_>, event: &Event, note: Option<(usize, &ChordNote)>) {
+fn write_element(
+    out: &mut String,
+    part: &PartWriter<'_>,
+    event: &FixtureEvent,
+    note: Option<(usize, &ChordNote)>,
+) {
     out.push_str("      <note>");
     match event.grace {
         Some(Grace::Plain) => out.push_str("<grace/>"),
@@ -34,7 +39,7 @@ fn write_element(out: &mut String, part: &PartWriter<'_>, event: &Event, note: O
             }
             out.push_str(&pitch_xml(note.pitch));
         }
-        None if matches!(event.sound, Sound::BarRest) => out.push_str("<rest measure=\"yes\"/>"),
+        None if matches!(event.sound, FixtureSound::BarRest) => out.push_str("<rest measure=\"yes\"/>"),
         None => out.push_str("<rest/>"),
     }
     if event.grace.is_none() {
@@ -44,7 +49,7 @@ fn write_element(out: &mut String, part: &PartWriter<'_>, event: &Event, note: O
         out.push_str(&ties(note, "tie"));
     }
     out.push_str(&format!("<voice>{}</voice>", event.settled.voice));
-    if !matches!(event.sound, Sound::BarRest) {
+    if !matches!(event.sound, FixtureSound::BarRest) {
         let dots = usize::try_from(event.value.dots).unwrap_or_default();
         out.push_str(&format!("<type>{}</type>{}", event.value.name(), "<dot/>".repeat(dots)));
     }
@@ -60,7 +65,7 @@ fn write_element(out: &mut String, part: &PartWriter<'_>, event: &Event, note: O
     out.push_str("</note>\n");
 }
 
-fn pitch_xml(pitch: Pitch) -> String {
+fn pitch_xml(pitch: WrittenPitch) -> String {
     let alter = if pitch.alter == 0 { String::new() } else { format!("<alter>{}</alter>", pitch.alter) };
     format!("<pitch><step>{}</step>{alter}<octave>{}</octave></pitch>", pitch.step, pitch.octave)
 }
@@ -77,7 +82,7 @@ fn ties(note: &ChordNote, element: &str) -> String {
     out
 }
 
-fn time_modification(event: &Event) -> String {
+fn time_modification(event: &FixtureEvent) -> String {
     if event.tuplets.is_empty() {
         return String::new();
     }
@@ -89,7 +94,7 @@ fn time_modification(event: &Event) -> String {
 }
 
 /// Slurs, tuplets and marks are written on the first note of a chord, ties and arpeggios on each.
-fn notations(event: &Event, note: Option<(usize, &ChordNote)>) -> String {
+fn notations(event: &FixtureEvent, note: Option<(usize, &ChordNote)>) -> String {
     let mut out = String::new();
     if let Some((_, note)) = note {
         out.push_str(&ties(note, "tied"));
@@ -119,16 +124,16 @@ fn notations(event: &Event, note: Option<(usize, &ChordNote)>) -> String {
     out
 }
 
-fn plain(marks: &[Mark], home: MarkHome) -> String {
+fn plain(marks: &[FixtureMark], home: MarkHome) -> String {
     marks.iter().filter(|mark| mark.home == home).map(|mark| mark.xml.as_str()).collect()
 }
 
-fn gathered(marks: &[Mark], home: MarkHome, element: &str) -> String {
+fn gathered(marks: &[FixtureMark], home: MarkHome, element: &str) -> String {
     let inside = plain(marks, home);
     if inside.is_empty() { inside } else { format!("<{element}>{inside}</{element}>") }
 }
 
-impl NoteValue {
+impl WrittenValue {
     /// The value's name in MusicXML.
     pub(crate) fn name(self) -> &'static str {
         match self.denominator {

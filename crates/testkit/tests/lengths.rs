@@ -1,6 +1,6 @@
 //! Every bar of made-up scores, read back from the MusicXML element by element.
 
-use arcata_testkit::{Detail, Fixture, Fraction, NoteKind, Shape, random_fixture};
+use arcata_testkit::{Detail, Fixture, Fraction, NoteStands, ScoreShape, random_fixture};
 use quick_xml::Reader;
 use quick_xml::events::Event;
 
@@ -77,7 +77,7 @@ fn last(parts: &mut [Sums]) -> &mut Sums {
 fn durations_are_exact_and_fill_every_bar() {
     let mut notes = 0;
     for seed in 1000..1150 {
-        let shape = Shape { parts: 3, bars: 12, detail: Detail::All };
+        let shape = ScoreShape { parts: 3, bars: 12, detail: Detail::All };
         let text = random_fixture(seed, shape);
         let fixture = Fixture::parse(&text).unwrap_or_else(|error| panic!("seed {seed}: {error}"));
         let sums = sums(&fixture.musicxml());
@@ -85,7 +85,7 @@ fn durations_are_exact_and_fill_every_bar() {
         let bars: Vec<Fraction> = fixture.bars().iter().map(|bar| bar.length).collect();
         assert_eq!(read_bars, bars, "seed {seed}\n{text}");
         let read_notes: Vec<_> = sums.iter().flat_map(|part| part.notes.clone()).collect();
-        let timed = fixture.notes().into_iter().filter(|note| note.kind != NoteKind::Grace);
+        let timed = fixture.notes().into_iter().filter(|note| note.kind != NoteStands::Grace);
         let written: Vec<_> = timed.map(|note| (note.onset, note.length)).collect();
         assert_eq!(read_notes, written, "seed {seed}\n{text}");
         notes += written.len();
@@ -97,7 +97,10 @@ fn durations_are_exact_and_fill_every_bar() {
 fn made_up_scores_have_every_feature() {
     let mut all = String::new();
     for seed in 0..60 {
-        all.push_str(&arcata_testkit::random_score(seed, Shape { parts: 5, bars: 16, detail: Detail::All }));
+        all.push_str(&arcata_testkit::random_score(
+            seed,
+            ScoreShape { parts: 5, bars: 16, detail: Detail::All },
+        ));
     }
     for feature in [
         "<slur number=\"2\"",
@@ -128,6 +131,6 @@ fn made_up_scores_have_every_feature() {
     ] {
         assert!(all.contains(feature), "{feature} never occurs");
     }
-    let plain = arcata_testkit::random_score(5, Shape { parts: 2, bars: 30, detail: Detail::Notes });
+    let plain = arcata_testkit::random_score(5, ScoreShape { parts: 2, bars: 30, detail: Detail::Notes });
     assert!(!plain.contains("<notations>") && !plain.contains("<dynamics>"));
 }

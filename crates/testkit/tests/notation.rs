@@ -1,6 +1,8 @@
 //! The notation, feature by feature.
 
-use arcata_testkit::{Detail, Fixture, Fraction, Pointer, Random, Shape, Tie, musicxml, random_fixture};
+use arcata_testkit::{
+    Detail, Fixture, Fraction, Pointer, Random, ScoreShape, TieFact, musicxml, random_fixture,
+};
 
 fn lengths(text: &str) -> Vec<String> {
     let fixture = Fixture::parse(text).unwrap_or_else(|error| panic!("{error}"));
@@ -85,8 +87,8 @@ fn expectations_find_their_notes() {
             (Pointer::Note, "2", "3".to_owned(), 7, "6"),
         ]
     );
-    assert_eq!(fixture.notes()[3].tie, Tie::Start);
-    assert_eq!(fixture.notes()[4].tie, Tie::Stop);
+    assert_eq!(fixture.notes()[3].tie, TieFact::Start);
+    assert_eq!(fixture.notes()[4].tie, TieFact::Stop);
     assert_eq!(fixture.expectations()[0].onset, Fraction::default());
 }
 
@@ -297,7 +299,7 @@ fn no_text_makes_the_reader_panic() {
     let mut random = Random::new(11);
     let mut refused = 0;
     for seed in 0..3000 {
-        let shape = Shape { parts: 2, bars: 3, detail: Detail::All };
+        let shape = ScoreShape { parts: 2, bars: 3, detail: Detail::All };
         let mut text: Vec<char> = random_fixture(seed, shape).chars().collect();
         for _ in 0..=random.below(4) {
             let place = random.below(text.len());

@@ -15,7 +15,7 @@ mod support;
 use std::path::PathBuf;
 use std::time::Instant;
 
-use arcata_testkit::{Detail, Random, Shape, random_score};
+use arcata_testkit::{Detail, Random, ScoreShape, random_score};
 use arcata_workbench::Session;
 use serde_json::{Value, json};
 use support::{Bench, bench_of, get, post};
@@ -29,7 +29,7 @@ const MANY: usize = 10_000;
 
 fn main() {
     let path = std::env::args().skip(1).find(|argument| !argument.starts_with("--")).map(PathBuf::from);
-    let shape = Shape { parts: 4, bars: 400, detail: Detail::Slurs };
+    let shape = ScoreShape { parts: 4, bars: 400, detail: Detail::Slurs };
     let (name, music) = match path {
         Some(path) => {
             let file =

@@ -1,6 +1,6 @@
 //! What somebody can do at the workbench: each act is one line of the journal and one step of undoing.
 
-use arcata_layer::{Addresses, Found, Spot};
+use arcata_layer::{Addresses, NamedNote, Spot};
 use arcata_score::places::note_value;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -203,7 +203,7 @@ pub struct NotePlace {
 impl NotePlace {
     /// The place of a note.
     #[must_use]
-    pub fn of(addresses: &Addresses<'_>, found: Found) -> Option<Self> {
+    pub fn of(addresses: &Addresses<'_>, found: NamedNote) -> Option<Self> {
         let place = addresses.place(found.part, found.note)?;
         Some(Self {
             part: place.part,
@@ -219,7 +219,7 @@ impl NotePlace {
     ///
     /// # Errors
     /// Says what of the place is not in the score.
-    pub fn find(&self, addresses: &Addresses<'_>) -> Result<Found, String> {
+    pub fn find(&self, addresses: &Addresses<'_>) -> Result<NamedNote, String> {
         let part =
             addresses.part(&self.part).ok_or_else(|| format!("no part is called \"{}\"", self.part))?;
         let offset =

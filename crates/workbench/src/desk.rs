@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use arcata_analysis::{Config, Ground, Player, Snapshot, Source, asks, stroke_of, with_read_marks};
-use arcata_bow::plan::{Reach, Settled, settled};
+use arcata_bow::plan::{BowReach, Settled, settled};
 use arcata_bow::together::Agreement;
 use arcata_bow::{Line, Plan, PlanSettings, Profile, Reading};
 use arcata_layer::{Addresses, HookSign, Layer, Mark};
@@ -15,8 +15,8 @@ use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditList, Limits, ScoreFile};
 
 use crate::act::{ByteEdit, NotePlace, SlurIs};
-use crate::marked::{is_doubled, slur_entries, without};
-use crate::state::State;
+use crate::state::SessionState;
+use crate::with_marks::{is_doubled, slur_entries, without};
 
 /// A stroke is elsewhere in the bow where an end of it is so far from where it was, thousandths of the hair.
 const ELSEWHERE: u16 = 100;
@@ -65,7 +65,7 @@ impl Base {
     ///
     /// # Errors
     /// A file that is no score, edits that do not fit it, a profile that there is not; in words.
-    pub(crate) fn new(bytes: &[u8], state: &State) -> Result<Self, String> {
+    pub(crate) fn new(bytes: &[u8], state: &SessionState) -> Result<Self, String> {
         Self::of(Source::of(changed(bytes, state)?)?, state)
     }
 
@@ -73,7 +73,7 @@ impl Base {
     ///
     /// # Errors
     /// Layers that do not fit the score, a profile that there is not; in words.
-    pub(crate) fn of(source: Source, state: &State) -> Result<Self, String> {
+    pub(crate) fn of(source: Source, state: &SessionState) -> Result<Self, String> {
         let mut source = source.with_layer(&state.layers.together())?;
         let left_out = source.overlaid().map_or(&[][..], |overlaid| &overlaid.left_out);
         let mut slurs_without: Vec<String> = left_out.iter().map(ToString::to_string).collect();
@@ -132,7 +132,7 @@ impl Base {
     ///
     /// # Errors
     /// Edits that do not fit, or change more than slurs; in words.
-    pub(crate) fn slurs_for_layer(&self, state: &State, edits: &[ByteEdit]) -> Result<Layer, String> {
+    pub(crate) fn slurs_for_layer(&self, state: &SessionState, edits: &[ByteEdit]) -> Result<Layer, String> {
         let bytes = self.document().apply(&edit_list(edits)?).map_err(|problem| problem.to_string())?;
         let wanted = Document::parse(bytes, &Limits::default()).map_err(|problem| problem.to_string())?;
         let mut from = arcata_score::read(self.file().document());
@@ -145,7 +145,7 @@ impl Base {
     }
 
     /// What the bow of a line can do.
-    pub(crate) fn reach(&self, line: usize) -> Reach {
+    pub(crate) fn reach(&self, line: usize) -> BowReach {
         self.ground.reach(line)
     }
 
@@ -253,7 +253,7 @@ impl Desk {
     /// Edits that do not fit the score, or a line that there is not; in words.
     pub(crate) fn changed_line(
         &self,
-        state: &State,
+        state: &SessionState,
         edits: &[ByteEdit],
         line: usize,
     ) -> Result<ChangedLine, String> {
@@ -266,7 +266,12 @@ impl Desk {
     ///
     /// # Errors
     /// Where there is no such line, or the layer does not fit; in words.
-    pub(crate) fn alone(&self, state: &State, layer: &Layer, line: usize) -> Result<ChangedLine, String> {
+    pub(crate) fn alone(
+        &self,
+        state: &SessionState,
+        layer: &Layer,
+        line: usize,
+    ) -> Result<ChangedLine, String> {
         let own = self.base.file().document();
         let document = match with_read_marks((own, &arcata_score::read(own)), layer)? {
             Some(marked) => marked.document,
@@ -279,7 +284,7 @@ impl Desk {
     fn line_in(
         &self,
         document: Document,
-        (state, layer): (&State, &Layer),
+        (state, layer): (&SessionState, &Layer),
         line: usize,
     ) -> Result<ChangedLine, String> {
         let base = &self.base;
@@ -309,7 +314,7 @@ pub(crate) fn edit_list(edits: &[ByteEdit]) -> Result<EditList, String> {
 }
 
 /// The file with the changes of a state in it, one after another.
-fn changed(bytes: &[u8], state: &State) -> Result<ScoreFile, String> {
+fn changed(bytes: &[u8], state: &SessionState) -> Result<ScoreFile, String> {
     let open = |bytes: Vec<u8>| {
         arcata_xml::open_score(bytes, &Limits::default()).map_err(|problem| problem.to_string())
     };
@@ -328,7 +333,7 @@ fn changed(bytes: &[u8], state: &State) -> Result<ScoreFile, String> {
 }
 
 /// Notes what slurs are said to be, beside the score and in the session; what no slur answers to, in words.
-fn tell(score: &mut Score, state: &State) -> Vec<String> {
+fn tell(score: &mut Score, state: &SessionState) -> Vec<String> {
     let before = Aside { entries: Vec::new(), slurs: state.given.told.clone() };
     let unused = before.tell_slurs(score);
     let said =
@@ -379,7 +384,7 @@ fn tell_slurs(score: &mut Score, told: &[(NotePlace, SlurIs)]) -> Vec<String> {
 }
 
 /// Who plays, and how the score is read.
-fn config(state: &State) -> Result<Config, String> {
+fn config(state: &SessionState) -> Result<Config, String> {
     let habits = state.given.habits.as_deref();
     let fitting = habits.filter(|habits| habits.style == state.style);
     let mut player = Player::new(Player::named(&state.profile)?, Some(state.style), fitting)?;

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_analysis::{WithLayer, with_layer};
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_bow::timing::TempoMap;
 use arcata_engrave::{
     BookletRequest, Cutter, Engraver, House, LanePlan, Opening, Painter, PictureContent, PictureStyle,
@@ -19,12 +19,12 @@ use crate::desk::Desk;
 use crate::failed::Failed;
 use crate::requests::{PartQuery, PictureQuery};
 use crate::shared::Shared;
-use crate::state::State;
-use crate::{beside, drawing, layers};
+use crate::state::SessionState;
+use crate::{drawing, kept_beside, layers};
 
 /// A file that leaves: its name, its kind, its bytes.
 #[derive(Debug)]
-pub(crate) struct Leaving {
+pub(crate) struct ExportedFile {
     pub(crate) name: String,
     pub(crate) kind: &'static str,
     pub(crate) bytes: Vec<u8>,
@@ -32,10 +32,10 @@ pub(crate) struct Leaving {
 
 /// Files that leave together, and what is to be told of them.
 #[derive(Debug)]
-pub(crate) struct Parcel {
+pub(crate) struct ExportedFiles {
     /// The folder for them beside the score; none where they lie beside it themselves.
     pub(crate) folder: Option<String>,
-    pub(crate) files: Vec<Leaving>,
+    pub(crate) files: Vec<ExportedFile>,
     pub(crate) told: Vec<String>,
 }
 
@@ -47,7 +47,7 @@ pub(crate) fn leaving(
     shared: &Shared,
     what: &str,
     (query, part): (&PictureQuery, &PartQuery),
-) -> Result<Parcel, Failed> {
+) -> Result<ExportedFiles, Failed> {
     let (desk, state, path) = {
         let session = shared.session();
         (session.desk(), session.state().clone(), session.path().to_owned())
@@ -97,14 +97,14 @@ pub(crate) fn leaving(
         }
         "parts" => return parts(&desk, &state, (&stem, part.part), &shared.engraver).map_err(wrong),
         "aside" => {
-            let text = beside::with(&path, desk.base.score(), &state).map_err(wrong)?;
+            let text = kept_beside::with(&path, desk.base.score(), &state).map_err(wrong)?;
             (format!("{stem}.aside.toml"), "application/toml", text.into_bytes())
         }
         _ => {
             return Err(Failed::missing("what leaves is score, layer, pdf, picture, sheet, parts or aside"));
         }
     };
-    Ok(Parcel { folder: None, files: vec![Leaving { name, kind, bytes }], told })
+    Ok(ExportedFiles { folder: None, files: vec![ExportedFile { name, kind, bytes }], told })
 }
 
 /// A name as part of the name of a file.
@@ -114,7 +114,7 @@ fn plain(name: &str) -> String {
 }
 
 /// The score with the shown layers on it.
-fn bowed(desk: &Desk, state: &State) -> Result<WithLayer, String> {
+fn bowed(desk: &Desk, state: &SessionState) -> Result<WithLayer, String> {
     let document = desk.base.file().document();
     let layer = state.layers.together();
     with_layer((document, &arcata_score::read(document)), &layer, &desk.snapshot.told(&layer))
@@ -149,10 +149,10 @@ fn sheet(desk: &Desk, layer: &Layer, engraver: &Engraver) -> Result<(Vec<u8>, Ve
 /// Parts with the bowings on them, a PDF and a MusicXML file each; of one part the PDF alone.
 fn parts(
     desk: &Desk,
-    state: &State,
+    state: &SessionState,
     (stem, only): (&str, Option<usize>),
     engraver: &Engraver,
-) -> Result<Parcel, String> {
+) -> Result<ExportedFiles, String> {
     let WithLayer { document, left_out, .. } = bowed(desk, state)?;
     let score = arcata_score::read(&document);
     let tempo = TempoMap::new(&score, desk.base.profile(), desk.base.ground.options.tempo);
@@ -168,7 +168,7 @@ fn parts(
         .par_iter()
         .map(|part| {
             let (document, score, wide) = (&document, &score, &wide);
-            let turn = Seconds::from_micros(desk.base.profile().times.page_turn.value * 1000);
+            let turn = RealTime::from_micros(desk.base.profile().times.page_turn.value * 1000);
             let request =
                 BookletRequest { document, score, wide, tempo: &tempo, house: &house, turn, part: *part };
             part_paper(&request, engraver)
@@ -179,18 +179,19 @@ fn parts(
     let mut files = Vec::new();
     let mut told: Vec<String> = left_out.iter().map(ToString::to_string).collect();
     for (name, paper) in made? {
-        let needed = house.turn().max(Seconds::from_micros(desk.base.profile().times.page_turn.value * 1000));
+        let needed =
+            house.turn().max(RealTime::from_micros(desk.base.profile().times.page_turn.value * 1000));
         let turns = paper.booklet.turns.iter().map(|turn| page_end_words(turn, needed));
         let advice = paper.booklet.advice.iter().flat_map(advice_words);
         let remarks = paper.booklet.remarks.iter().map(|remark| remark_words(remark).0);
         told.extend(turns.chain(advice).chain(remarks).map(|words| format!("{}: {words}", paper.name)));
-        files.push(Leaving { name: format!("{name}.pdf"), kind: PDF, bytes: paper.pdf });
+        files.push(ExportedFile { name: format!("{name}.pdf"), kind: PDF, bytes: paper.pdf });
         if only.is_none() {
             let bytes = paper.booklet.musicxml.into_bytes();
-            files.push(Leaving { name: format!("{name}.musicxml"), kind: SCORE, bytes });
+            files.push(ExportedFile { name: format!("{name}.musicxml"), kind: SCORE, bytes });
         }
     }
-    Ok(Parcel { folder: Some(format!("{stem}-parts")), files, told })
+    Ok(ExportedFiles { folder: Some(format!("{stem}-parts")), files, told })
 }
 
 /// The whole plan on pages of A4.

@@ -20,18 +20,18 @@ use crate::page;
 /// The arguments of a program can be read by every user of the machine, those of the browser that is started, too: so the
 /// address that it is started with holds the ticket, and who reads it there comes too late.
 #[derive(Clone)]
-pub struct Key {
+pub struct AccessKey {
     text: Arc<str>,
     ticket: Arc<Mutex<Option<String>>>,
 }
 
-impl std::fmt::Debug for Key {
+impl std::fmt::Debug for AccessKey {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str("Key")
     }
 }
 
-impl Key {
+impl AccessKey {
     /// A new one: 32 random bytes from the operating system.
     ///
     /// # Errors
@@ -90,7 +90,7 @@ fn alike(one: &str, other: &str) -> bool {
 /// What the guard knows.
 #[derive(Clone, Debug)]
 pub(crate) struct Guard {
-    pub(crate) key: Key,
+    pub(crate) key: AccessKey,
     pub(crate) address: SocketAddr,
 }
 

@@ -18,7 +18,7 @@ use crate::act::Act;
 use crate::desk::{Base, Desk, edit_list};
 use crate::layers::Layers;
 use crate::session::SessionError;
-use crate::state::{Given, State};
+use crate::state::{Given, SessionState};
 
 /// How much is kept.
 #[derive(Clone, Copy, Debug)]
@@ -35,15 +35,15 @@ const MOST: Most = Most { states: 80, bases: 24 };
 
 /// What the acts had come to at one moment.
 #[derive(Clone, Debug)]
-pub(crate) struct Moment {
-    pub(crate) state: Arc<State>,
+pub(crate) struct ActMoment {
+    pub(crate) state: Arc<SessionState>,
     pub(crate) desk: Desk,
 }
 
 /// A moment of which the desk may have been given up.
 #[derive(Clone, Debug)]
 struct Kept {
-    state: Arc<State>,
+    state: Arc<SessionState>,
     desk: Option<Desk>,
 }
 
@@ -55,7 +55,7 @@ pub(crate) struct History {
     counting: usize,
     given: Given,
     most: Most,
-    now: Moment,
+    now: ActMoment,
     /// What was there after so many acts.
     kept: BTreeMap<usize, Kept>,
 }
@@ -87,14 +87,14 @@ impl History {
         };
         let base = Arc::new(base);
         let desk = Desk::new(base, &folded.state.layers.together(), None);
-        let now = Moment { state: folded.state, desk };
+        let now = ActMoment { state: folded.state, desk };
         let mut history = Self { acts, counting, given, most, now, kept: BTreeMap::new() };
         history.keep_states(folded.last);
         history.keep();
         Ok((history, folded.lost))
     }
 
-    pub(crate) const fn now(&self) -> &Moment {
+    pub(crate) const fn now(&self) -> &ActMoment {
         &self.now
     }
 
@@ -104,7 +104,7 @@ impl History {
     }
 
     /// One act more, and what it has made; hands back what was before.
-    pub(crate) fn did(&mut self, act: Act, made: Moment) -> Moment {
+    pub(crate) fn did(&mut self, act: Act, made: ActMoment) -> ActMoment {
         self.acts.truncate(self.counting);
         self.acts.push(act);
         self.kept.split_off(&(self.counting + 1));
@@ -112,7 +112,7 @@ impl History {
     }
 
     /// Goes to what was there after so many acts; hands back what was before.
-    pub(crate) fn go(&mut self, counting: usize, there: Moment) -> Moment {
+    pub(crate) fn go(&mut self, counting: usize, there: ActMoment) -> ActMoment {
         self.counting = counting;
         let before = std::mem::replace(&mut self.now, there);
         self.keep();
@@ -129,7 +129,7 @@ impl History {
     ///
     /// # Errors
     /// A score that cannot be read any more.
-    pub(crate) fn moment(&mut self, bytes: &[u8], counting: usize) -> Result<Moment, SessionError> {
+    pub(crate) fn moment(&mut self, bytes: &[u8], counting: usize) -> Result<ActMoment, SessionError> {
         if !self.kept.contains_key(&counting) {
             let source = Source::open(bytes.to_vec()).map_err(SessionError::Score)?;
             let folded = fold(&source, &self.acts[..counting], &self.given, self.most);
@@ -139,7 +139,7 @@ impl History {
             return Err(SessionError::Act("there is no such act".to_owned()));
         };
         if let Some(desk) = desk {
-            return Ok(Moment { state, desk });
+            return Ok(ActMoment { state, desk });
         }
         let alike = |kept: &&Kept| kept.desk.is_some() && kept.state.reads_as(&state);
         let base = match self.kept.values().find(alike).and_then(|kept| kept.desk.as_ref()) {
@@ -147,10 +147,10 @@ impl History {
             None => Base::new(bytes, &state).map(Arc::new).map_err(SessionError::Score)?,
         };
         let desk = Desk::new(base, &state.layers.together(), Some(&self.now.desk));
-        Ok(Moment { state, desk })
+        Ok(ActMoment { state, desk })
     }
 
-    fn keep_states(&mut self, states: Vec<(usize, Arc<State>)>) {
+    fn keep_states(&mut self, states: Vec<(usize, Arc<SessionState>)>) {
         for (counting, state) in states {
             self.kept.entry(counting).or_insert(Kept { state, desk: None });
         }
@@ -158,7 +158,7 @@ impl History {
 
     /// Keeps what is there now, and gives up what is farthest from it.
     fn keep(&mut self) {
-        let Moment { state, desk } = self.now.clone();
+        let ActMoment { state, desk } = self.now.clone();
         self.kept.insert(self.counting, Kept { state, desk: Some(desk) });
         while self.kept.len() > self.most.states {
             let first = self.kept.keys().next().copied().unwrap_or(0);
@@ -191,40 +191,40 @@ pub(crate) fn checksum(document: &[u8]) -> String {
 }
 
 /// What acts come to.
-struct Folded {
-    state: Arc<State>,
+struct FoldedActs {
+    state: Arc<SessionState>,
     /// The states after the last acts, and after how many.
-    last: Vec<(usize, Arc<State>)>,
+    last: Vec<(usize, Arc<SessionState>)>,
     /// Acts that fit the score no more, in words.
     lost: Vec<String>,
 }
 
 /// The score as the acts so far leave it; it is read where an act names notes.
-struct Page<'d> {
+struct ActedScore<'d> {
     /// The document as the file has it.
     like: &'d Document,
     text: Cow<'d, str>,
-    score: Read<'d>,
+    score: PageMusic<'d>,
     sum: OnceCell<String>,
 }
 
 /// The music of a page.
-enum Read<'d> {
+enum PageMusic<'d> {
     /// As somebody has read it before.
     Before(&'d Score),
     /// To be read where it is asked for.
     Once(OnceCell<Score>),
 }
 
-impl<'d> Page<'d> {
-    fn new(like: &'d Document, text: Cow<'d, str>, score: Read<'d>) -> Self {
+impl<'d> ActedScore<'d> {
+    fn new(like: &'d Document, text: Cow<'d, str>, score: PageMusic<'d>) -> Self {
         Self { like, text, score, sum: OnceCell::new() }
     }
 
     fn score(&self) -> &Score {
         let once = match &self.score {
-            Read::Before(score) => return score,
-            Read::Once(once) => once,
+            PageMusic::Before(score) => return score,
+            PageMusic::Once(once) => once,
         };
         once.get_or_init(|| {
             let document = Document::parse(self.like.encoded(&self.text), &Limits::default());
@@ -240,21 +240,21 @@ impl<'d> Page<'d> {
     /// The same with edits in it.
     fn with(&self, edits: &EditList) -> Result<Self, String> {
         let text = edits.apply_to(&self.text).map_err(|problem| problem.to_string())?;
-        Ok(Self::new(self.like, Cow::Owned(text), Read::Once(OnceCell::new())))
+        Ok(Self::new(self.like, Cow::Owned(text), PageMusic::Once(OnceCell::new())))
     }
 }
 
 /// What acts come to, from the beginning. Acts that fit the score no more are left out and told.
-fn fold(source: &Source, acts: &[Act], given: &Given, most: Most) -> Folded {
+fn fold(source: &Source, acts: &[Act], given: &Given, most: Most) -> FoldedActs {
     let (document, score) = (source.document(), &source.score);
     let layer = Layer {
         parts: Addresses::new(score).part_keys().to_vec(),
         score: identity::of(document, score),
         ..Layer::default()
     };
-    let mut page = Page::new(document, Cow::Borrowed(document.text()), Read::Before(score));
-    let plain = State::new(Layer::default(), given.clone());
-    let mut state = State { layers: Layers::new(layer), ..plain };
+    let mut page = ActedScore::new(document, Cow::Borrowed(document.text()), PageMusic::Before(score));
+    let plain = SessionState::new(Layer::default(), given.clone());
+    let mut state = SessionState { layers: Layers::new(layer), ..plain };
     let (mut lost, mut last) = (Vec::new(), Vec::new());
     let first_kept = acts.len().saturating_sub(most.states.saturating_sub(1));
     if first_kept == 0 {
@@ -278,17 +278,17 @@ fn fold(source: &Source, acts: &[Act], given: &Given, most: Most) -> Folded {
         drop(addresses);
         page = changed.unwrap_or(page);
     }
-    Folded { state: Arc::new(state), last, lost }
+    FoldedActs { state: Arc::new(state), last, lost }
 }
 
 /// Does one act more; hands back the score where the act has changed it.
 fn one_more<'p, 'd>(
-    page: &'p Page<'d>,
+    page: &'p ActedScore<'d>,
     act: &Act,
-    state: &mut State,
+    state: &mut SessionState,
     lost: &mut Vec<String>,
     addresses: &OnceCell<Addresses<'p>>,
-) -> Option<Page<'d>> {
+) -> Option<ActedScore<'d>> {
     if let Act::Change { sentence, of: Some(of), .. } = act
         && of != page.checksum()
     {
@@ -336,7 +336,7 @@ mod tests {
     }
 
     /// Something that somebody could do now.
-    fn any_act(now: &Moment, random: &mut Random) -> Act {
+    fn any_act(now: &ActMoment, random: &mut Random) -> Act {
         let base = &now.desk.base;
         match random.below(6) {
             0 => Act::Tempo { quarters: Some(60 + u32::try_from(random.below(3)).unwrap()) },
@@ -355,7 +355,7 @@ mod tests {
                 let line = random.below(base.lines().len());
                 let stroke = random.pick(&base.lines()[line].strokes);
                 let addresses = Addresses::new(base.score());
-                let found = arcata_layer::Found { part: base.lines()[line].part, note: stroke.notes[0] };
+                let found = arcata_layer::NamedNote { part: base.lines()[line].part, note: stroke.notes[0] };
                 let place = NotePlace::of(&addresses, found).unwrap();
                 let ask = *random.pick(&[Ask::Down, Ask::Up, Ask::Hook, Ask::Retake]);
                 Act::Bow { asks: vec![Asked { place, ask }] }
@@ -363,13 +363,13 @@ mod tests {
         }
     }
 
-    fn made(history: &History, act: &Act, bytes: &[u8]) -> Option<Moment> {
+    fn made(history: &History, act: &Act, bytes: &[u8]) -> Option<ActMoment> {
         let mut state = history.now().state.as_ref().clone();
         let addresses = Addresses::new(history.now().desk.base.score());
         state.act(act, || &addresses).ok()?;
         let base = Arc::new(Base::new(bytes, &state).ok()?);
         let desk = Desk::new(base, &state.layers.together(), None);
-        Some(Moment { state: Arc::new(state), desk })
+        Some(ActMoment { state: Arc::new(state), desk })
     }
 
     /// What is there is what the acts come to from the beginning.

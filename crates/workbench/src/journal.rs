@@ -16,7 +16,7 @@ use arcata_files::FileError;
 use serde::{Deserialize, Serialize};
 
 use crate::act::Act;
-use lines::{End, HEADING, Lines, line};
+use lines::{HEADING, JournalContent, JournalEnd, line};
 
 /// A journal is read up to this size.
 const LARGEST: usize = 256 << 20;
@@ -81,13 +81,16 @@ impl Journal {
         let mut file = locked(path).map_err(failed)?;
         let length = file.metadata().map_err(said)?.len();
         let lines = if length > LARGEST as u64 {
-            Lines { end: End::Broken { why: "it is larger than any journal".to_owned() }, ..Lines::default() }
+            JournalContent {
+                end: JournalEnd::Broken { why: "it is larger than any journal".to_owned() },
+                ..JournalContent::default()
+            }
         } else {
-            Lines::read(&arcata_files::read(path, LARGEST).map_err(file_said)?)
+            JournalContent::read(&arcata_files::read(path, LARGEST).map_err(file_said)?)
         };
         let told = match &lines.end {
-            End::Whole | End::Torn => None,
-            End::Broken { why } => {
+            JournalEnd::Whole | JournalEnd::Torn => None,
+            JournalEnd::Broken { why } => {
                 let kept = arcata_files::back_up(path).map_err(file_said)?;
                 let kept = kept.file_name().unwrap_or_default().to_string_lossy().into_owned();
                 let count = lines.steps.len();

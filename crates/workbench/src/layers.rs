@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 
 use arcata_layer::{Addresses, Layer};
 
-use crate::marked::is_slur;
+use crate::with_marks::is_slur;
 
 /// A layer on the desk.
 #[derive(Clone, Debug, PartialEq)]
@@ -245,13 +245,14 @@ fn put_on(below: &mut Layer, above: &Layer) {
 
 #[cfg(test)]
 mod tests {
-    use arcata_layer::{Entry, Mark, Place, Spot};
+    use arcata_layer::{Address, Entry, Mark, Spot};
 
     use super::*;
 
     fn layer(entries: &[(&str, Mark)]) -> Layer {
         let entry = |(bar, mark): &(&str, Mark)| {
-            let place = Place { part: "Viola".to_owned(), spot: Spot::new(bar, arcata_score::Length::ZERO) };
+            let place =
+                Address { part: "Viola".to_owned(), spot: Spot::new(bar, arcata_score::Length::ZERO) };
             Entry::new(place, mark.clone())
         };
         Layer {

@@ -6,7 +6,7 @@
 
 mod act;
 mod alike;
-mod beside;
+mod comparison;
 mod desk;
 mod drawing;
 mod events;
@@ -15,8 +15,8 @@ mod failed;
 mod guard;
 mod history;
 mod journal;
+mod kept_beside;
 mod layers;
-mod marked;
 mod page;
 mod place;
 mod requests;
@@ -26,13 +26,13 @@ mod session;
 mod shared;
 mod sound;
 mod state;
-mod versus;
 mod views;
 mod watch;
 mod ways;
+mod with_marks;
 
 pub use act::{Act, Ask, Asked, NotePlace};
-pub use guard::Key;
+pub use guard::AccessKey;
 pub use journal::{Journal, JournalError, JournalLine};
 pub use routes::router;
 pub use server::{ServeError, ServeSettings, serve};

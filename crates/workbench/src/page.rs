@@ -4,11 +4,11 @@ use axum::http::{StatusCode, header};
 use axum::response::{Html, IntoResponse, Response};
 
 /// A file of the page: its path, its kind, its text.
-type File = (&'static str, &'static str, &'static str);
+type PageFile = (&'static str, &'static str, &'static str);
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
-const FILES: [File; 18] = [
+const FILES: [PageFile; 18] = [
     ("style.css", "text/css; charset=utf-8", include_str!("../page/style.css")),
     ("main.mjs", SCRIPT, include_str!("../page/main.mjs")),
     ("piece.mjs", SCRIPT, include_str!("../page/piece.mjs")),

@@ -298,7 +298,7 @@ pub(crate) struct WrittenView {
 #[derive(Debug, ToSchema)]
 #[serde(rename_all = "lowercase")]
 #[expect(dead_code, reason = "it describes what stands in an address")]
-pub(crate) enum Leaves {
+pub(crate) enum ExportKind {
     /// The score with the bowings on it.
     Score,
     /// The layer that is written in.

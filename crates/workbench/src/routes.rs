@@ -18,13 +18,14 @@ use utoipa::OpenApi;
 
 use crate::act::{Act, Ask, Asked, ByteEdit, NotePlace, SlurIs};
 use crate::alike::{AlikeView, StrokeAt, alike, is_there};
+use crate::comparison::{self, PassageView};
 use crate::drawing::{self, PictureView, SystemView, Wanted};
 use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
-use crate::guard::{Guard, Key, guard};
+use crate::guard::{AccessKey, Guard, guard};
 use crate::place::{PlaceView, place};
 use crate::requests::{
-    ActRequest, BowRequest, ChangeRequest, KeptView, LanguageQuery, LayerPictureQuery, Leaves, LineQuery,
+    ActRequest, BowRequest, ChangeRequest, ExportKind, KeptView, LanguageQuery, LayerPictureQuery, LineQuery,
     LookRequest, PartQuery, PictureQuery, PlaceQuery, ProposalRequest, RuleView, ShorthandRequest,
     ShorthandView, ShownRequest, SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery,
     WrittenView,
@@ -32,7 +33,6 @@ use crate::requests::{
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
 use crate::sound::{PieceSound, sound};
-use crate::versus::{self, PassageView};
 use crate::views::{self, DoneView, FindingsView, OfferView, ScoreView, StrokeView};
 use crate::ways::{WayView, ways};
 use crate::{export, page};
@@ -42,7 +42,7 @@ const LARGEST: usize = 1 << 20;
 /// An act holds no more than this: a layer for a whole symphony, changes of a score.
 const LARGEST_ACT: usize = 16 << 20;
 /// Everything behind the guard.
-pub fn router(shared: Shared, key: Key, address: SocketAddr) -> Router {
+pub fn router(shared: Shared, key: AccessKey, address: SocketAddr) -> Router {
     let api = Router::new()
         .route("/score", get(score))
         .route("/place", get(place_read))
@@ -193,7 +193,7 @@ async fn look(State(shared): State<Shared>, Json(request): Json<LookRequest>) ->
         }
         let bars = (request.line, request.first, request.last);
         let drawing = (shared.engraver.as_ref(), version);
-        let drawn = versus::changed_picture(&desk, (&state, &request.edits), bars, drawing);
+        let drawn = comparison::changed_picture(&desk, (&state, &request.edits), bars, drawing);
         drawn.map(axum::Json).map_err(Failed::impossible)
     })
     .await
@@ -401,7 +401,7 @@ async fn differences(
     work(move || {
         let one = shared.layer(query.one)?;
         let other = shared.layer(query.other)?;
-        Ok(axum::Json(versus::passages(&shared.desk().0, &one, &other)))
+        Ok(axum::Json(comparison::passages(&shared.desk().0, &one, &other)))
     })
     .await
 }
@@ -419,14 +419,14 @@ async fn layer_picture(
             (session.desk(), session.state().clone(), session.version())
         };
         let bars = (query.line, query.first, query.last);
-        let drawn = versus::picture(&desk, (&state, &layer), bars, (&shared.engraver, version));
+        let drawn = comparison::picture(&desk, (&state, &layer), bars, (&shared.engraver, version));
         drawn.map(axum::Json).map_err(Failed::impossible)
     })
     .await
 }
 
 /// A file for the browser to show or keep; of several the first.
-#[utoipa::path(get, path = "/api/export/{what}", params(("what" = Leaves, Path), PictureQuery, PartQuery), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
+#[utoipa::path(get, path = "/api/export/{what}", params(("what" = ExportKind, Path), PictureQuery, PartQuery), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
 async fn exported(
     State(shared): State<Shared>,
     Path(what): Path<String>,
@@ -448,7 +448,7 @@ async fn exported(
 }
 
 /// Writes files beside the score; the score itself is never written over, and what somebody else wrote there is kept.
-#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = Leaves, Path), PictureQuery, PartQuery), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+#[utoipa::path(post, path = "/api/keep/{what}", params(("what" = ExportKind, Path), PictureQuery, PartQuery), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn kept(
     State(shared): State<Shared>,
     Path(what): Path<String>,
@@ -523,7 +523,7 @@ async fn listen(State(shared): State<Shared>) -> impl IntoResponse {
         write,
         listen
     ),
-    components(schemas(Leaves, Act, Ask, Asked, NotePlace, SlurIs, ByteEdit, Happened))
+    components(schemas(ExportKind, Act, Ask, Asked, NotePlace, SlurIs, ByteEdit, Happened))
 )]
 struct Description;
 

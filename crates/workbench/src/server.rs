@@ -10,7 +10,7 @@ use arcata_engrave::Engraver;
 use arcata_habits::Habits;
 use tokio::net::TcpListener;
 
-use crate::guard::Key;
+use crate::guard::AccessKey;
 use crate::routes::router;
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
@@ -82,7 +82,7 @@ pub fn serve(
     for layer in &settings.layers {
         session.put_on_desk(layer).map_err(ServeError::Session)?;
     }
-    let key = Key::random().map_err(ServeError::Other)?;
+    let key = AccessKey::random().map_err(ServeError::Other)?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .worker_threads(2)
         .enable_all()
@@ -97,7 +97,7 @@ pub fn serve(
 async fn run(
     settings: &ServeSettings,
     (session, engraver): (Session, Arc<Engraver>),
-    key: Key,
+    key: AccessKey,
     ready: impl FnOnce(&str, &str) + Send,
 ) -> Result<(), ServeError> {
     let said = |problem: std::io::Error| ServeError::Other(problem.to_string());

@@ -12,12 +12,12 @@ use arcata_xml::Limits;
 
 use crate::act::{Act, NotePlace};
 use crate::alike::StrokeAt;
-use crate::beside;
 use crate::desk::{Base, Desk, StrokesMoved};
-use crate::history::{History, Moment, checksum};
+use crate::history::{ActMoment, History, checksum};
 use crate::journal::{Journal, JournalLine};
+use crate::kept_beside;
 use crate::layers;
-use crate::state::{Given, State};
+use crate::state::{Given, SessionState};
 
 /// Why something could not be done.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -86,7 +86,7 @@ impl Session {
     /// A score or a journal that cannot be read.
     pub fn open_with(path: &Path, habits: Option<Habits>) -> Result<Self, SessionError> {
         let bytes = arcata_files::read(path, Limits::default().max_bytes).map_err(score)?;
-        let told = beside::read(path).map_err(SessionError::Score)?.slurs;
+        let told = kept_beside::read(path).map_err(SessionError::Score)?.slurs;
         let bytes = Arc::new(bytes);
         let given = Given { told, habits: habits.map(Arc::new) };
         let named = |why: String| SessionError::Score(format!("{}: {why}", path.display()));
@@ -120,7 +120,7 @@ impl Session {
             }
             other => other,
         };
-        let Moment { state: before, desk: looked_at } = self.now();
+        let ActMoment { state: before, desk: looked_at } = self.now();
         let mut state = before.as_ref().clone();
         let addresses = Addresses::new(looked_at.base.score());
         if let Act::Layer { text: Some(text), .. } = &act {
@@ -138,7 +138,7 @@ impl Session {
             ));
         }
         let desk = Desk::new(base, &state.layers.together(), Some(looked_at));
-        self.did(act, Moment { state: Arc::new(state), desk })
+        self.did(act, ActMoment { state: Arc::new(state), desk })
     }
 
     /// Undoes the last act; nothing where there is none.
@@ -208,7 +208,7 @@ impl Session {
         bytes: Vec<u8>,
         more: Option<String>,
     ) -> Result<(Moved, Vec<String>), SessionError> {
-        let clean = State { edits: Vec::new(), ..self.state().clone() };
+        let clean = SessionState { edits: Vec::new(), ..self.state().clone() };
         let base = Base::new(&bytes, &clean).map_err(SessionError::Score)?;
         let old = self.now().desk.base.clone();
         let mut told = Vec::new();
@@ -232,7 +232,7 @@ impl Session {
         let addresses = Addresses::new(base.score());
         state.act(&act, || &addresses).map_err(SessionError::Act)?;
         let desk = Desk::new(Arc::new(base), &state.layers.together(), None);
-        let moved = self.did(act, Moment { state: Arc::new(state), desk })?;
+        let moved = self.did(act, ActMoment { state: Arc::new(state), desk })?;
         self.bytes = Arc::new(bytes);
         // What was before it was for the file as it was.
         self.history.forget();
@@ -262,13 +262,13 @@ impl Session {
     }
 
     /// Writes an act down and goes to what it has made.
-    fn did(&mut self, act: Act, made: Moment) -> Result<Moved, SessionError> {
+    fn did(&mut self, act: Act, made: ActMoment) -> Result<Moved, SessionError> {
         self.put(&JournalLine::Did(act.clone()))?;
         let before = self.history.did(act, made);
         Ok(self.show(&before))
     }
 
-    fn show(&mut self, before: &Moment) -> Moved {
+    fn show(&mut self, before: &ActMoment) -> Moved {
         self.version += 1;
         let (desk, before) = (&self.now().desk, &before.desk);
         Moved {
@@ -279,7 +279,7 @@ impl Session {
         }
     }
 
-    fn now(&self) -> &Moment {
+    fn now(&self) -> &ActMoment {
         self.history.now()
     }
 
@@ -293,7 +293,7 @@ impl Session {
         self.now().desk.clone()
     }
 
-    pub(crate) fn state(&self) -> &State {
+    pub(crate) fn state(&self) -> &SessionState {
         &self.now().state
     }
 
@@ -330,7 +330,7 @@ impl Session {
         let place = |at: &StrokeAt| {
             let line = base.lines().get(at.line)?;
             let note = *line.strokes.get(at.stroke)?.notes.first()?;
-            NotePlace::of(&addresses, arcata_layer::Found { part: line.part, note })
+            NotePlace::of(&addresses, arcata_layer::NamedNote { part: line.part, note })
         };
         strokes.iter().filter_map(place).collect()
     }

@@ -11,18 +11,18 @@ use arcata_review::Finding;
 use sha2::{Digest as _, Sha256};
 use tokio::sync::broadcast;
 
-use crate::beside;
 use crate::desk::Desk;
 use crate::events::Happened;
-use crate::export::Parcel;
+use crate::export::ExportedFiles;
 use crate::failed::Failed;
+use crate::kept_beside;
 use crate::requests::KeptView;
 use crate::session::Session;
 use crate::views::{self, DoneView};
 
 /// What the review has found.
 #[derive(Clone, Debug)]
-pub(crate) struct Found {
+pub(crate) struct ReviewFound {
     /// In this version.
     pub(crate) version: u64,
     /// In order of the score.
@@ -38,7 +38,7 @@ pub struct Shared {
     pub(crate) engraver: Arc<Engraver>,
     pub(crate) happened: broadcast::Sender<Happened>,
     /// The findings of the newest version that was asked for.
-    found: Arc<Mutex<Option<Found>>>,
+    found: Arc<Mutex<Option<ReviewFound>>>,
     /// The files that were written beside the score since the program began, and what was written, in short.
     written: Arc<Mutex<BTreeMap<PathBuf, [u8; 32]>>>,
 }
@@ -68,7 +68,7 @@ impl Shared {
     }
 
     /// The findings of now.
-    pub(crate) fn findings(&self) -> Found {
+    pub(crate) fn findings(&self) -> ReviewFound {
         let (desk, state, version, path) = {
             let session = self.session();
             (session.desk(), session.state().clone(), session.version(), session.path().to_owned())
@@ -77,8 +77,8 @@ impl Shared {
         if let Some(known) = found.as_ref().filter(|known| known.version == version) {
             return known.clone();
         }
-        let (findings, aside) = views::findings(&desk, &state, &beside::read(&path).unwrap_or_default());
-        let now = Found { version, findings: Arc::new(findings), aside };
+        let (findings, aside) = views::findings(&desk, &state, &kept_beside::read(&path).unwrap_or_default());
+        let now = ReviewFound { version, findings: Arc::new(findings), aside };
         *found = Some(now.clone());
         now
     }
@@ -95,7 +95,7 @@ impl Shared {
     ///
     /// # Errors
     /// In words, where something cannot be written.
-    pub(crate) fn keep(&self, score: &Path, parcel: Parcel) -> Result<KeptView, String> {
+    pub(crate) fn keep(&self, score: &Path, parcel: ExportedFiles) -> Result<KeptView, String> {
         let folder = match &parcel.folder {
             Some(folder) => score.with_file_name(folder),
             None => score.parent().unwrap_or(Path::new("")).to_owned(),

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use arcata_analysis::read_entries;
 use arcata_bow::Style;
 use arcata_habits::Habits;
-use arcata_layer::{Addresses, Entry, HookSign, Layer, Mark, Place, Question, Spot, shorthand};
+use arcata_layer::{Address, Addresses, Entry, HookSign, Layer, Mark, Question, Spot, shorthand};
 use arcata_review::SlurEntry;
 use arcata_score::{Length, places};
 
@@ -17,10 +17,10 @@ pub(crate) const LOUDER: std::ops::RangeInclusive<i8> = -3..=3;
 
 /// The sum of all acts that count.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct State {
+pub(crate) struct SessionState {
     pub(crate) layers: Layers,
     pub(crate) slurs: Vec<(NotePlace, SlurIs)>,
-    pub(crate) asides: Vec<SetAside>,
+    pub(crate) asides: Vec<FindingAside>,
     /// Changes of the score, each on top of the one before.
     pub(crate) edits: Vec<Vec<ByteEdit>>,
     pub(crate) tempo: Option<u32>,
@@ -43,7 +43,7 @@ pub(crate) struct Given {
 
 /// A finding that is set aside.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct SetAside {
+pub(crate) struct FindingAside {
     pub(crate) rule: String,
     pub(crate) part: Option<String>,
     pub(crate) movement: Option<usize>,
@@ -52,7 +52,7 @@ pub(crate) struct SetAside {
     pub(crate) reason: String,
 }
 
-impl State {
+impl SessionState {
     /// Nothing done yet.
     pub(crate) fn new(layer: Layer, given: Given) -> Self {
         Self {
@@ -125,7 +125,7 @@ impl State {
                     return Err("a reason in a few words is kept with it".to_owned());
                 }
                 let beat = places::beat(beat).map_err(|misread| misread.to_string())?;
-                self.asides.push(SetAside {
+                self.asides.push(FindingAside {
                     rule: rule.clone(),
                     part: part.clone(),
                     movement: *movement,
@@ -179,7 +179,7 @@ impl State {
 
     fn bow(&mut self, place: &NotePlace, ask: Ask, addresses: &Addresses<'_>) -> Result<(), String> {
         let found = place.find(addresses)?;
-        let place: Place = addresses.place(found.part, found.note).ok_or("the note has no address")?;
+        let place: Address = addresses.place(found.part, found.note).ok_or("the note has no address")?;
         let mark = match ask {
             Ask::Down => Some(Mark::Down),
             Ask::Up => Some(Mark::Up),

@@ -14,12 +14,12 @@ use serde_json::Value;
 use utoipa::ToSchema;
 
 use crate::act::{ByteEdit, NotePlace};
-use crate::beside;
 use crate::desk::Desk;
 use crate::drawing::{LanesView, MOST_SMALL};
+use crate::kept_beside;
 use crate::layers::DeskLayer;
 use crate::session::{Moved, Session};
-use crate::state::State;
+use crate::state::SessionState;
 
 /// The score as a whole.
 #[derive(Clone, Debug, Serialize, ToSchema)]
@@ -168,7 +168,7 @@ pub(crate) struct LayerView {
 }
 
 impl LayerView {
-    fn all(state: &State) -> Vec<Self> {
+    fn all(state: &SessionState) -> Vec<Self> {
         let layers = &state.layers;
         let view = |(index, one): (usize, &DeskLayer)| {
             let DeskLayer { name, layer, shown } = one;
@@ -381,9 +381,9 @@ impl DoneView {
 }
 
 /// What the review finds, with what was set aside in the session and beside the score left out.
-pub(crate) fn findings(desk: &Desk, state: &State, beside: &Aside) -> (Vec<Finding>, usize) {
+pub(crate) fn findings(desk: &Desk, state: &SessionState, beside: &Aside) -> (Vec<Finding>, usize) {
     let mut aside = beside.clone();
-    aside.entries.extend(beside::entries(state));
+    aside.entries.extend(kept_beside::entries(state));
     desk.snapshot.with_piece(&[], |piece| {
         let reviewed = reviewed(piece, &ReviewSettings { aside, ..ReviewSettings::default() });
         (reviewed.findings, reviewed.set_aside.len())
@@ -502,7 +502,7 @@ pub(crate) fn slur_place(desk: &Desk, line: usize, stroke: usize) -> Option<Note
     let notes = &of.strokes.get(stroke)?.notes;
     let slur = part.slurs.iter().find(|slur| notes.contains(&slur.start))?;
     let addresses = Addresses::new(base.score());
-    NotePlace::of(&addresses, arcata_layer::Found { part: of.part, note: slur.start })
+    NotePlace::of(&addresses, arcata_layer::NamedNote { part: of.part, note: slur.start })
 }
 
 /// What a bowing says, in words.

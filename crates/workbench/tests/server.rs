@@ -4,7 +4,7 @@
 
 mod support;
 
-use arcata_workbench::{Act, Ask, Asked, Journal, JournalLine, Key, NotePlace, Session};
+use arcata_workbench::{AccessKey, Act, Ask, Asked, Journal, JournalLine, NotePlace, Session};
 use axum::body::Body;
 use axum::http::{Method, Request, StatusCode, header};
 use serde_json::{Value, json};
@@ -83,7 +83,7 @@ async fn the_first_address_becomes_a_cookie_of_this_site_alone() {
 /// The arguments of the browser that is started can be read by everybody on the machine.
 #[tokio::test]
 async fn the_address_that_the_browser_is_started_with_opens_once() {
-    let bench = bench_with(Key::of("right").with_ticket("once"));
+    let bench = bench_with(AccessKey::of("right").with_ticket("once"));
     let first = |key: &str| {
         Request::builder()
             .uri(format!("/?key={key}"))
@@ -97,7 +97,7 @@ async fn the_address_that_the_browser_is_started_with_opens_once() {
     assert!(!format!("{:?}", response.headers()).contains("once"), "the ticket is no cookie");
     assert_eq!(answer(&bench, first("once")).await.0, StatusCode::UNAUTHORIZED);
     assert_eq!(answer(&bench, first("right")).await.0, StatusCode::SEE_OTHER);
-    let (one, other) = (Key::random().expect("a key"), Key::random().expect("a key"));
+    let (one, other) = (AccessKey::random().expect("a key"), AccessKey::random().expect("a key"));
     let ticket = one.ticket().expect("a ticket");
     assert!(ticket != one.text() && one.text() != other.text() && Some(ticket) != other.ticket());
 }
@@ -449,7 +449,7 @@ async fn a_package_stays_a_package_when_the_score_itself_is_changed() {
     let session = Session::open(&path).expect("opens");
     let router = arcata_workbench::router(
         arcata_workbench::Shared::new(session, std::sync::Arc::default()),
-        Key::of("right"),
+        AccessKey::of("right"),
         std::net::SocketAddr::from(([127, 0, 0, 1], PORT)),
     );
     let bench = Bench { router, ..bench };

@@ -18,7 +18,7 @@ use std::io::{self, Read, Write};
 use std::path::PathBuf;
 use std::sync::{Condvar, Mutex, MutexGuard, PoisonError};
 
-use arcata_engrave::{InProcess, Order, Press, PressError};
+use arcata_engrave::{EngravingOrder, InProcess, Press, PressError};
 
 use protocol::{read_order, write_reply};
 use worker::{Lost, Worker};
@@ -42,13 +42,13 @@ pub struct Workers {
     program: PathBuf,
     arguments: Vec<OsString>,
     most: usize,
-    state: Mutex<State>,
+    state: Mutex<PoolState>,
     /// A worker has become idle, or another may be started.
     freed: Condvar,
 }
 
 #[derive(Debug, Default)]
-struct State {
+struct PoolState {
     idle: Vec<Worker>,
     /// Those that work, too.
     alive: usize,
@@ -63,7 +63,7 @@ impl Workers {
         Self { program, arguments, most, state: Mutex::default(), freed: Condvar::new() }
     }
 
-    fn state(&self) -> MutexGuard<'_, State> {
+    fn state(&self) -> MutexGuard<'_, PoolState> {
         self.state.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
@@ -104,7 +104,7 @@ impl Press for Workers {
         }
     }
 
-    fn fill(&self, order: &Order) -> Result<String, PressError> {
+    fn fill(&self, order: &EngravingOrder) -> Result<String, PressError> {
         loop {
             let mut worker = self.hire()?;
             let has_worked = worker.has_worked;

@@ -4,7 +4,7 @@
 
 use std::io::{self, ErrorKind, Read, Write};
 
-use arcata_engrave::{Order, PressError};
+use arcata_engrave::{EngravingOrder, PressError};
 
 /// No frame is longer: a symphony's part has a few megabytes.
 const LONGEST: usize = 512 << 20;
@@ -41,7 +41,7 @@ fn text(bytes: Vec<u8>) -> io::Result<String> {
 ///
 /// # Errors
 /// A pipe that is broken.
-pub fn write_order(out: &mut impl Write, order: &Order) -> io::Result<()> {
+pub fn write_order(out: &mut impl Write, order: &EngravingOrder) -> io::Result<()> {
     write_frame(out, &order.seconds.to_le_bytes())?;
     write_frame(out, order.options.as_bytes())?;
     write_frame(out, order.musicxml.as_bytes())?;
@@ -65,14 +65,18 @@ pub fn write_order(out: &mut impl Write, order: &Order) -> io::Result<()> {
 ///
 /// # Errors
 /// A pipe that breaks inside an order, and bytes that are none.
-pub fn read_order(input: &mut impl Read) -> io::Result<Option<Order>> {
+pub fn read_order(input: &mut impl Read) -> io::Result<Option<EngravingOrder>> {
     let seconds = match read_frame(input) {
         Ok(bytes) => bytes,
         Err(problem) if problem.kind() == ErrorKind::UnexpectedEof => return Ok(None),
         Err(problem) => return Err(problem),
     };
     let seconds = seconds.try_into().map(u64::from_le_bytes).map_err(|_| ErrorKind::InvalidData)?;
-    Ok(Some(Order { seconds, options: text(read_frame(input)?)?, musicxml: text(read_frame(input)?)? }))
+    Ok(Some(EngravingOrder {
+        seconds,
+        options: text(read_frame(input)?)?,
+        musicxml: text(read_frame(input)?)?,
+    }))
 }
 
 /// Writes what became of an order.

@@ -7,7 +7,7 @@ use std::process::{Child, ChildStdin, Command, Stdio};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
 use std::time::Duration;
 
-use arcata_engrave::{Order, PressError};
+use arcata_engrave::{EngravingOrder, PressError};
 use tempfile::TempDir;
 
 use crate::protocol::{read_reply, write_order};
@@ -61,7 +61,7 @@ impl Worker {
         Ok(Self { child, orders: BufWriter::new(orders), replies, has_worked: false, _folder: folder })
     }
 
-    pub(crate) fn fill(&mut self, order: &Order) -> Result<Result<String, PressError>, Lost> {
+    pub(crate) fn fill(&mut self, order: &EngravingOrder) -> Result<Result<String, PressError>, Lost> {
         write_order(&mut self.orders, order).map_err(|_| Lost::Ended)?;
         let reply =
             self.replies.recv_timeout(Duration::from_secs(order.seconds)).map_err(|why| match why {

@@ -70,7 +70,7 @@ impl<'d> Iterator for Attributes<'d> {
 
 /// Where the parts of an attribute stand, as (from, to) in what was searched.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Found {
+pub(crate) struct FoundAttribute {
     pub(crate) name: (usize, usize),
     pub(crate) value: (usize, usize),
     pub(crate) next: usize,
@@ -78,42 +78,44 @@ pub(crate) struct Found {
 
 /// Something in a start tag that is no attribute.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Fault {
+pub(crate) struct AttributeFault {
     pub(crate) what: &'static str,
     pub(crate) at: usize,
 }
 
 /// The attribute that begins at or after `from`; nothing at the end of the tag.
 #[inline]
-pub(crate) fn next_attribute(tag: &[u8], from: usize) -> Result<Option<Found>, Fault> {
+pub(crate) fn next_attribute(tag: &[u8], from: usize) -> Result<Option<FoundAttribute>, AttributeFault> {
     let start = skip_blanks(tag, from);
     if start == tag.len() {
         return Ok(None);
     }
     if start == from {
-        return Err(Fault { what: "a blank is missing before an attribute", at: start });
+        return Err(AttributeFault { what: "a blank is missing before an attribute", at: start });
     }
     let name_end = name_end(tag, start);
     if name_end == start {
-        return Err(Fault { what: "this is not the name of an attribute", at: start });
+        return Err(AttributeFault { what: "this is not the name of an attribute", at: start });
     }
     let equals = skip_blanks(tag, name_end);
     if tag.get(equals) != Some(&b'=') {
-        return Err(Fault { what: "an attribute has no value", at: start });
+        return Err(AttributeFault { what: "an attribute has no value", at: start });
     }
     let open = skip_blanks(tag, equals + 1);
     let Some(&quote) = tag.get(open).filter(|quote| matches!(quote, b'"' | b'\'')) else {
-        return Err(Fault { what: "the value of an attribute has no quotes", at: start });
+        return Err(AttributeFault { what: "the value of an attribute has no quotes", at: start });
     };
     let value = open + 1;
     match tag[value..].iter().position(|&byte| byte == quote || byte == b'<') {
-        Some(length) if tag[value + length] == quote => Ok(Some(Found {
+        Some(length) if tag[value + length] == quote => Ok(Some(FoundAttribute {
             name: (start, name_end),
             value: (value, value + length),
             next: value + length + 1,
         })),
-        Some(length) => Err(Fault { what: "the value of an attribute holds a <", at: value + length }),
-        None => Err(Fault { what: "the value of an attribute has no closing quote", at: start }),
+        Some(length) => {
+            Err(AttributeFault { what: "the value of an attribute holds a <", at: value + length })
+        }
+        None => Err(AttributeFault { what: "the value of an attribute has no closing quote", at: start }),
     }
 }
 

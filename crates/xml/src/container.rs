@@ -33,7 +33,7 @@ const ALWAYS_UNPACKED: usize = 1 << 20;
 
 /// One member of a package.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Member {
+pub struct PackageMember {
     /// Its path inside the package.
     pub name: String,
     /// Bytes it takes in the package, as the package says.
@@ -74,14 +74,14 @@ impl std::fmt::Display for PackageRemark {
 
 /// A score in a zip archive.
 pub struct Package {
-    shell: Shell,
+    shell: PackageShell,
     score: Vec<u8>,
 }
 
 /// A package without its unpacked score.
-pub(crate) struct Shell {
+pub(crate) struct PackageShell {
     archive: Vec<u8>,
-    members: Vec<Member>,
+    members: Vec<PackageMember>,
     score: usize,
     remarks: Vec<PackageRemark>,
 }
@@ -92,7 +92,7 @@ impl std::fmt::Debug for Package {
     }
 }
 
-impl std::fmt::Debug for Shell {
+impl std::fmt::Debug for PackageShell {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         out.debug_struct("Package").field("members", &self.members).field("score", &self.score).finish()
     }
@@ -114,7 +114,7 @@ impl Package {
         let mut remarks = Vec::new();
         let score = find_score(&mut archive, &members, limits, &mut remarks)?;
         let unpacked = unpack(&mut archive, &members, score, limits)?;
-        Ok(Package { shell: Shell { archive: bytes, members, score, remarks }, score: unpacked })
+        Ok(Package { shell: PackageShell { archive: bytes, members, score, remarks }, score: unpacked })
     }
 
     /// The bytes of the score.
@@ -131,7 +131,7 @@ impl Package {
 
     /// All members in their order.
     #[must_use]
-    pub fn members(&self) -> &[Member] {
+    pub fn members(&self) -> &[PackageMember] {
         &self.shell.members
     }
 
@@ -185,12 +185,12 @@ impl Package {
         Ok(writer.finish().map_err(damaged)?.into_inner())
     }
 
-    pub(crate) fn into_parts(self) -> (Shell, Vec<u8>) {
+    pub(crate) fn into_parts(self) -> (PackageShell, Vec<u8>) {
         (self.shell, self.score)
     }
 }
 
-impl Shell {
+impl PackageShell {
     pub(crate) fn archive(&self) -> &[u8] {
         &self.archive
     }
@@ -244,7 +244,7 @@ fn open_archive(bytes: &[u8]) -> Result<Archive<'_>, ContainerError> {
     ZipArchive::new(Cursor::new(bytes)).map_err(damaged)
 }
 
-fn list_members(archive: &mut Archive<'_>, limits: &Limits) -> Result<Vec<Member>, ContainerError> {
+fn list_members(archive: &mut Archive<'_>, limits: &Limits) -> Result<Vec<PackageMember>, ContainerError> {
     if archive.len() > limits.max_members {
         return Err(ContainerError::TooManyMembers { count: archive.len(), limit: limits.max_members });
     }
@@ -257,14 +257,14 @@ fn list_members(archive: &mut Archive<'_>, limits: &Limits) -> Result<Vec<Member
             let entry = archive.by_index_data(index).map_err(damaged)?;
             let name = String::from_utf8_lossy(entry.name_raw());
             let name = entry.name().map_or(name.clone(), |decoded| decoded).into_owned();
-            Ok(Member { name, packed: entry.compressed_size(), unpacked: entry.size() })
+            Ok(PackageMember { name, packed: entry.compressed_size(), unpacked: entry.size() })
         })
         .collect()
 }
 
 fn find_score(
     archive: &mut Archive<'_>,
-    members: &[Member],
+    members: &[PackageMember],
     limits: &Limits,
     remarks: &mut Vec<PackageRemark>,
 ) -> Result<usize, ContainerError> {
@@ -289,7 +289,7 @@ fn find_score(
     }
 }
 
-fn position(members: &[Member], name: &str) -> Option<usize> {
+fn position(members: &[PackageMember], name: &str) -> Option<usize> {
     members.iter().position(|member| member.name == name)
 }
 
@@ -332,7 +332,7 @@ fn inside(path: &str) -> Result<String, ContainerError> {
     Ok(steps.join("/"))
 }
 
-fn only_score(members: &[Member]) -> Result<usize, ContainerError> {
+fn only_score(members: &[PackageMember]) -> Result<usize, ContainerError> {
     let scores: Vec<usize> =
         (0..members.len()).filter(|&index| looks_like_score(&members[index].name)).collect();
     match scores.as_slice() {
@@ -354,7 +354,7 @@ fn looks_like_score(name: &str) -> bool {
 
 fn unpack(
     archive: &mut Archive<'_>,
-    members: &[Member],
+    members: &[PackageMember],
     index: usize,
     limits: &Limits,
 ) -> Result<Vec<u8>, ContainerError> {

@@ -25,11 +25,11 @@ pub(crate) fn direct_text(element: Element<'_>) -> Cow<'_, str> {
     }
     let mut text = String::new();
     for gap in gaps(element) {
-        for piece in Pieces(&element.document().text()[gap]) {
+        for piece in ContentPieces(&element.document().text()[gap]) {
             match piece {
-                Piece::Text(raw) => text.push_str(&unescape(&with_plain_breaks(raw))),
-                Piece::Literal(raw) => text.push_str(&with_plain_breaks(raw)),
-                Piece::Other => {}
+                ContentPiece::Text(raw) => text.push_str(&unescape(&with_plain_breaks(raw))),
+                ContentPiece::Literal(raw) => text.push_str(&with_plain_breaks(raw)),
+                ContentPiece::Other => {}
             }
         }
     }
@@ -56,7 +56,7 @@ fn with_plain_breaks(raw: &str) -> Cow<'_, str> {
 }
 
 /// What stands between elements.
-pub(crate) enum Piece<'d> {
+pub(crate) enum ContentPiece<'d> {
     /// Text, with references.
     Text(&'d str),
     /// The inside of a CDATA section.
@@ -66,12 +66,12 @@ pub(crate) enum Piece<'d> {
 }
 
 /// The pieces of a stretch without elements.
-pub(crate) struct Pieces<'d>(pub(crate) &'d str);
+pub(crate) struct ContentPieces<'d>(pub(crate) &'d str);
 
-impl<'d> Iterator for Pieces<'d> {
-    type Item = Piece<'d>;
+impl<'d> Iterator for ContentPieces<'d> {
+    type Item = ContentPiece<'d>;
 
-    fn next(&mut self) -> Option<Piece<'d>> {
+    fn next(&mut self) -> Option<ContentPiece<'d>> {
         const FORMS: [(&str, &str); 3] = [("<![CDATA[", "]]>"), ("<!--", "-->"), ("<?", "?>")];
         let rest = self.0;
         if rest.is_empty() {
@@ -81,12 +81,12 @@ impl<'d> Iterator for Pieces<'d> {
             if let Some(inside) = rest.strip_prefix(open) {
                 let (inside, after) = inside.split_once(close).unwrap_or((inside, ""));
                 self.0 = after;
-                return Some(if index == 0 { Piece::Literal(inside) } else { Piece::Other });
+                return Some(if index == 0 { ContentPiece::Literal(inside) } else { ContentPiece::Other });
             }
         }
         // A `<` of no known form cannot come: reading has refused it. Stepping over it ends the loop.
         let end = memchr::memchr(b'<', &rest.as_bytes()[1..]).map_or(rest.len(), |at| at + 1);
         self.0 = &rest[end..];
-        Some(Piece::Text(&rest[..end]))
+        Some(ContentPiece::Text(&rest[..end]))
     }
 }

@@ -4,10 +4,10 @@ use std::ops::Range;
 use std::sync::OnceLock;
 
 use crate::element::Element;
-use crate::encoding::{Encoding, Source, over_length};
+use crate::encoding::{EncodedText, Encoding, over_length};
 use crate::error::XmlError;
 use crate::limits::Limits;
-use crate::place::{Place, PlaceIndex};
+use crate::place::{PlaceIndex, TextPlace};
 use crate::reading::{Tree, read_tree};
 use crate::tags::{Names, Tag};
 
@@ -60,7 +60,7 @@ const _: () = assert!(size_of::<Node>() <= 32);
 ///
 /// All offsets and ranges are bytes of [`Document::text`].
 pub struct Document {
-    source: Source,
+    source: EncodedText,
     tree: Tree,
     places: OnceLock<PlaceIndex>,
 }
@@ -71,7 +71,7 @@ pub struct Remark {
     /// What it is.
     pub kind: RemarkKind,
     /// Where it first shows.
-    pub place: Place,
+    pub place: TextPlace,
     /// How often it shows.
     pub count: usize,
 }
@@ -121,7 +121,7 @@ impl Document {
         if bytes.len() > limits.max_bytes.min(u32::MAX as usize) {
             return Err(over_length(limits));
         }
-        let source = Source::read(bytes, limits)?;
+        let source = EncodedText::read(bytes, limits)?;
         let tree = read_tree(source.text(), limits)?;
         Ok(Document { source, tree, places: OnceLock::new() })
     }
@@ -187,7 +187,7 @@ impl Document {
 
     /// The line and column of an offset into the text.
     #[must_use]
-    pub fn place(&self, offset: usize) -> Place {
+    pub fn place(&self, offset: usize) -> TextPlace {
         let text = self.text().as_bytes();
         self.places.get_or_init(|| PlaceIndex::new(text)).place(text, offset)
     }

@@ -6,7 +6,7 @@ use std::ops::Range;
 use crate::attributes::{Attribute, Attributes};
 use crate::content::direct_text;
 use crate::document::{Document, Form, NO_NODE, Node, NodeId};
-use crate::place::Place;
+use crate::place::TextPlace;
 use crate::tags::Tag;
 
 /// An element of a document: a small value that is copied freely.
@@ -152,7 +152,7 @@ impl<'d> Element<'d> {
 
     /// The line and column where it begins.
     #[must_use]
-    pub fn line_column(self) -> Place {
+    pub fn line_column(self) -> TextPlace {
         self.document.place(self.node().start as usize)
     }
 

@@ -7,7 +7,7 @@ use std::fmt;
 
 use crate::error::{XmlError, XmlErrorKind, shown};
 use crate::limits::Limits;
-use crate::place::Place;
+use crate::place::TextPlace;
 
 /// The encodings that are read and written.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -87,7 +87,7 @@ fn write_narrow(text: &str, end: u32, out: &mut Vec<u8>) {
 
 /// The bytes of a file together with their text.
 #[derive(Debug)]
-pub(crate) struct Source {
+pub(crate) struct EncodedText {
     /// The text, with the byte order mark of UTF-8 if the file has one.
     whole: String,
     /// Where the text begins in `whole`: behind that mark.
@@ -103,19 +103,19 @@ const MARK_UTF8: &[u8] = b"\xEF\xBB\xBF";
 const MARK_LITTLE: &[u8] = b"\xFF\xFE";
 const MARK_BIG: &[u8] = b"\xFE\xFF";
 
-impl Source {
+impl EncodedText {
     /// Finds out the encoding and takes the bytes over.
-    pub(crate) fn read(bytes: Vec<u8>, limits: &Limits) -> Result<Source, XmlError> {
+    pub(crate) fn read(bytes: Vec<u8>, limits: &Limits) -> Result<EncodedText, XmlError> {
         refuse_what_is_no_xml(&bytes)?;
         let source = if let Some((encoding, mark)) = sixteen_bit(&bytes) {
-            Source::from_utf16(bytes, encoding, mark)?
+            EncodedText::from_utf16(bytes, encoding, mark)?
         } else {
             let mark = if bytes.starts_with(MARK_UTF8) { MARK_UTF8 } else { b"" };
             let declared = declared_encoding(&bytes[mark.len()..]);
             let encoding = eight_bit(declared.as_deref(), mark)?;
             match encoding {
-                Encoding::Utf8 => Source::from_utf8(bytes, mark, declared.is_some())?,
-                _ => Source::from_narrow(bytes, encoding)?,
+                Encoding::Utf8 => EncodedText::from_utf8(bytes, mark, declared.is_some())?,
+                _ => EncodedText::from_narrow(bytes, encoding)?,
             }
         };
         if source.whole.len() > limits.max_bytes.min(u32::MAX as usize) {
@@ -125,13 +125,15 @@ impl Source {
         Ok(source)
     }
 
-    fn from_utf8(bytes: Vec<u8>, mark: &'static [u8], declared: bool) -> Result<Source, XmlError> {
+    fn from_utf8(bytes: Vec<u8>, mark: &'static [u8], declared: bool) -> Result<EncodedText, XmlError> {
         match String::from_utf8(bytes) {
-            Ok(whole) => Ok(Source { whole, start: mark.len(), other: None, encoding: Encoding::Utf8, mark }),
+            Ok(whole) => {
+                Ok(EncodedText { whole, start: mark.len(), other: None, encoding: Encoding::Utf8, mark })
+            }
             Err(error) => {
                 let (fault, bytes) = (error.utf8_error(), error.as_bytes());
                 let at = fault.valid_up_to();
-                let place = Place::of(&bytes[mark.len().min(at)..], at - mark.len().min(at));
+                let place = TextPlace::of(&bytes[mark.len().min(at)..], at - mark.len().min(at));
                 if fault.error_len().is_none() {
                     let kind = XmlErrorKind::Unfinished { what: "character" };
                     return Err(XmlError::new(kind, place));
@@ -147,7 +149,7 @@ impl Source {
         }
     }
 
-    fn from_utf16(bytes: Vec<u8>, encoding: Encoding, mark: &'static [u8]) -> Result<Source, XmlError> {
+    fn from_utf16(bytes: Vec<u8>, encoding: Encoding, mark: &'static [u8]) -> Result<EncodedText, XmlError> {
         let mut whole = String::with_capacity(bytes.len() / 2 + bytes.len() / 16);
         let units = bytes[mark.len()..].chunks_exact(2).map(|pair| match encoding {
             Encoding::Utf16BigEndian => u16::from_be_bytes([pair[0], pair[1]]),
@@ -159,30 +161,33 @@ impl Source {
                 Err(lone) => {
                     let found = format!("half a character (0x{:04X}) stands here", lone.unpaired_surrogate());
                     let kind = XmlErrorKind::EncodingContradicted { claimed: encoding.to_string(), found };
-                    return Err(XmlError::new(kind, Place::of(whole.as_bytes(), whole.len())));
+                    return Err(XmlError::new(kind, TextPlace::of(whole.as_bytes(), whole.len())));
                 }
             }
         }
         if !bytes.len().is_multiple_of(2) {
             let kind = XmlErrorKind::Unfinished { what: "character" };
-            return Err(XmlError::new(kind, Place::of(whole.as_bytes(), whole.len())));
+            return Err(XmlError::new(kind, TextPlace::of(whole.as_bytes(), whole.len())));
         }
         if let Some(claimed) = declared_encoding(whole.as_bytes())
             && !claimed.to_ascii_lowercase().starts_with("utf-16")
         {
             let found = format!("its bytes are {encoding}");
-            return Err(XmlError::new(XmlErrorKind::EncodingContradicted { claimed, found }, Place::START));
+            return Err(XmlError::new(
+                XmlErrorKind::EncodingContradicted { claimed, found },
+                TextPlace::START,
+            ));
         }
-        Ok(Source { whole, start: 0, other: Some(bytes), encoding, mark })
+        Ok(EncodedText { whole, start: 0, other: Some(bytes), encoding, mark })
     }
 
-    fn from_narrow(bytes: Vec<u8>, encoding: Encoding) -> Result<Source, XmlError> {
+    fn from_narrow(bytes: Vec<u8>, encoding: Encoding) -> Result<EncodedText, XmlError> {
         if encoding == Encoding::Ascii
             && let Some(at) = bytes.iter().position(|byte| !byte.is_ascii())
         {
             let found = format!("the byte 0x{:02X} here is not", bytes[at]);
             let kind = XmlErrorKind::EncodingContradicted { claimed: encoding.to_string(), found };
-            return Err(XmlError::new(kind, Place::of(&bytes, at)));
+            return Err(XmlError::new(kind, TextPlace::of(&bytes, at)));
         }
         let whole = match encoding {
             Encoding::Windows1252 => {
@@ -190,7 +195,7 @@ impl Source {
             }
             _ => bytes.iter().copied().map(char::from).collect(),
         };
-        Ok(Source { whole, start: 0, other: Some(bytes), encoding, mark: b"" })
+        Ok(EncodedText { whole, start: 0, other: Some(bytes), encoding, mark: b"" })
     }
 
     pub(crate) fn text(&self) -> &str {
@@ -263,10 +268,10 @@ fn eight_bit(declared: Option<&str>, mark: &[u8]) -> Result<Encoding, XmlError> 
         lower if lower.starts_with("utf-16") || lower.starts_with("utf16") => {
             let found = "its characters have single bytes".to_owned();
             let kind = XmlErrorKind::EncodingContradicted { claimed: shown(name), found };
-            return Err(XmlError::new(kind, Place::START));
+            return Err(XmlError::new(kind, TextPlace::START));
         }
         _ => {
-            return Err(XmlError::new(XmlErrorKind::UnknownEncoding { name: shown(name) }, Place::START));
+            return Err(XmlError::new(XmlErrorKind::UnknownEncoding { name: shown(name) }, TextPlace::START));
         }
     };
     if mark.is_empty() {
@@ -274,7 +279,7 @@ fn eight_bit(declared: Option<&str>, mark: &[u8]) -> Result<Encoding, XmlError> 
     }
     let found = "it begins with the byte order mark of UTF-8".to_owned();
     let kind = XmlErrorKind::EncodingContradicted { claimed: encoding.to_string(), found };
-    Err(XmlError::new(kind, Place::START))
+    Err(XmlError::new(kind, TextPlace::START))
 }
 
 /// The encoding named by the XML declaration at the very start.
@@ -299,7 +304,7 @@ fn refuse_control_characters(text: &str) -> Result<(), XmlError> {
             let inside = block.iter().position(|&byte| forbidden(byte)).unwrap_or(0);
             let at = index * 4096 + inside;
             let kind = XmlErrorKind::ForbiddenCharacter { code: u32::from(block[inside]) };
-            return Err(XmlError::new(kind, Place::of(text.as_bytes(), at)));
+            return Err(XmlError::new(kind, TextPlace::of(text.as_bytes(), at)));
         }
     }
     Ok(())

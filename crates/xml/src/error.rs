@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use crate::place::Place;
+use crate::place::TextPlace;
 
 /// Why a document cannot be read. One clear error, never several.
 ///
@@ -18,7 +18,7 @@ use crate::place::Place;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct XmlError {
     kind: XmlErrorKind,
-    place: Option<Place>,
+    place: Option<TextPlace>,
 }
 
 /// The kinds of trouble a document may have.
@@ -136,7 +136,7 @@ pub enum Limited {
 }
 
 impl XmlError {
-    pub(crate) fn new(kind: XmlErrorKind, place: impl Into<Option<Place>>) -> XmlError {
+    pub(crate) fn new(kind: XmlErrorKind, place: impl Into<Option<TextPlace>>) -> XmlError {
         XmlError { kind, place: place.into() }
     }
 
@@ -148,7 +148,7 @@ impl XmlError {
 
     /// Where the trouble shows; nothing where it concerns the whole file.
     #[must_use]
-    pub fn place(&self) -> Option<Place> {
+    pub fn place(&self) -> Option<TextPlace> {
         self.place
     }
 

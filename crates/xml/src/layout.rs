@@ -3,7 +3,7 @@
 //! Everything here looks only at what an insertion leaves as it is, so that a removal finds the same
 //! answer as the insertion before it.
 
-use crate::content::{Piece, Pieces, gaps, is_blank};
+use crate::content::{ContentPiece, ContentPieces, gaps, is_blank};
 use crate::document::Document;
 use crate::element::Element;
 
@@ -100,10 +100,10 @@ impl EmptyLayout {
 pub(crate) fn has_text(element: Element<'_>) -> bool {
     let text = element.document().text();
     gaps(element).any(|gap| {
-        Pieces(&text[gap]).any(|piece| match piece {
-            Piece::Text(text) => !text.chars().all(is_blank),
-            Piece::Literal(_) => true,
-            Piece::Other => false,
+        ContentPieces(&text[gap]).any(|piece| match piece {
+            ContentPiece::Text(text) => !text.chars().all(is_blank),
+            ContentPiece::Literal(_) => true,
+            ContentPiece::Other => false,
         })
     })
 }

@@ -62,7 +62,7 @@ mod tags;
 mod unseen;
 
 pub use attributes::{Attribute, Attributes};
-pub use container::{Member, Package, PackageRemark};
+pub use container::{Package, PackageMember, PackageRemark};
 pub use container_error::ContainerError;
 pub use document::{Document, NodeId, Remark, RemarkKind};
 pub use edit::{Edit, EditError, EditList};
@@ -72,7 +72,7 @@ pub use encoding::Encoding;
 pub use error::{Limited, XmlError, XmlErrorKind};
 pub use limits::Limits;
 pub use open::{Input, OpenError, ScoreFile, WriteError, open_score};
-pub use place::Place;
+pub use place::TextPlace;
 pub use references::escape;
 pub use tags::Tag;
 pub use unseen::{acts_unseen, seen, seen_json};

@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use crate::container::{Package, PackageRemark, Shell};
+use crate::container::{Package, PackageRemark, PackageShell};
 use crate::container_error::ContainerError;
 use crate::document::Document;
 use crate::edit::{EditError, EditList};
@@ -81,7 +81,7 @@ impl std::error::Error for OpenError {}
 #[derive(Debug)]
 pub struct ScoreFile {
     document: Document,
-    shell: Option<Shell>,
+    shell: Option<PackageShell>,
 }
 
 /// Opens a score file of either kind.
@@ -130,13 +130,13 @@ impl ScoreFile {
     /// The path of the score inside its package.
     #[must_use]
     pub fn member_name(&self) -> Option<&str> {
-        self.shell.as_ref().map(Shell::score_name)
+        self.shell.as_ref().map(PackageShell::score_name)
     }
 
     /// What is odd about the package; what is odd about the document stands in its own remarks.
     #[must_use]
     pub fn package_remarks(&self) -> &[PackageRemark] {
-        self.shell.as_ref().map_or(&[], Shell::remarks)
+        self.shell.as_ref().map_or(&[], PackageShell::remarks)
     }
 
     /// A file of the same kind with other bytes for the score, and everything else as it was.
@@ -155,7 +155,7 @@ impl ScoreFile {
     /// The members of its package that are neither the score nor about the package: what a plain document leaves out.
     #[must_use]
     pub fn other_members(&self) -> Vec<&str> {
-        self.shell.as_ref().map(Shell::other_members).unwrap_or_default()
+        self.shell.as_ref().map(PackageShell::other_members).unwrap_or_default()
     }
 
     /// A file of the kind that is asked for with other bytes for the score. A package keeps everything else as it was; where

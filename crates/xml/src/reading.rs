@@ -10,8 +10,8 @@ use crate::attributes::{name_end, next_attribute};
 use crate::document::{Form, NO_NODE, Node, Remark, RemarkKind};
 use crate::error::{Limited, XmlError, XmlErrorKind, shown};
 use crate::limits::Limits;
-use crate::place::Place;
-use crate::references::{Meaning, meaning};
+use crate::place::TextPlace;
+use crate::references::{ReferenceMeaning, meaning};
 use crate::tags::{Names, Tag};
 
 /// The elements of a document and what was found beside them.
@@ -27,7 +27,7 @@ pub(crate) struct Tree {
 const MOST_REMARKS: usize = 64;
 
 pub(crate) fn read_tree(text: &str, limits: &Limits) -> Result<Tree, XmlError> {
-    let mut builder = Builder::new(text, limits);
+    let mut builder = ArenaBuilder::new(text, limits);
     let mut reader = Reader::from_str(text);
     let config = reader.config_mut();
     // The builder compares the names itself, and so can say where the open element began.
@@ -60,7 +60,7 @@ pub(crate) fn read_tree(text: &str, limits: &Limits) -> Result<Tree, XmlError> {
     builder.finish()
 }
 
-struct Builder<'t> {
+struct ArenaBuilder<'t> {
     text: &'t str,
     limits: &'t Limits,
     tree: Tree,
@@ -71,15 +71,15 @@ struct Builder<'t> {
     has_references: bool,
 }
 
-impl<'t> Builder<'t> {
-    fn new(text: &'t str, limits: &'t Limits) -> Builder<'t> {
+impl<'t> ArenaBuilder<'t> {
+    fn new(text: &'t str, limits: &'t Limits) -> ArenaBuilder<'t> {
         // The tokens' offsets would be counted from behind a mark.
         debug_assert!(!text.starts_with('\u{FEFF}'), "a text that is XML begins with < or blanks");
         let names = Names::new();
         let nodes = Vec::with_capacity(count_start_tags(text).min(limits.max_elements));
         let tree = Tree { nodes, names, doctype: None, remarks: Vec::new() };
         let has_references = memchr(b'&', text.as_bytes()).is_some();
-        Builder { text, limits, tree, open: NO_NODE, depth: 0, has_references }
+        ArenaBuilder { text, limits, tree, open: NO_NODE, depth: 0, has_references }
     }
 
     fn is_inside(&self) -> bool {
@@ -258,15 +258,15 @@ impl<'t> Builder<'t> {
     fn check_reference(&mut self, range: Range<usize>) -> Result<(), XmlError> {
         let name = &self.text[range.start + 1..range.end - 1];
         match meaning(name) {
-            Meaning::Character(_) => Ok(()),
-            Meaning::Nothing => {
+            ReferenceMeaning::Character(_) => Ok(()),
+            ReferenceMeaning::Nothing => {
                 let kind = XmlErrorKind::BadReference { reference: shown(&self.text[range.clone()]) };
                 Err(self.error(kind, range.start))
             }
-            Meaning::Entity if name.is_empty() || name_end(name.as_bytes(), 0) != name.len() => {
+            ReferenceMeaning::Entity if name.is_empty() || name_end(name.as_bytes(), 0) != name.len() => {
                 Err(self.error(XmlErrorKind::LoneAmpersand, range.start))
             }
-            Meaning::Entity => {
+            ReferenceMeaning::Entity => {
                 self.remark(RemarkKind::Entity { name: shown(name) }, range.start);
                 Ok(())
             }
@@ -335,8 +335,8 @@ impl<'t> Builder<'t> {
         XmlError::new(kind, self.place(at))
     }
 
-    fn place(&self, at: usize) -> Place {
-        Place::of(self.text.as_bytes(), at)
+    fn place(&self, at: usize) -> TextPlace {
+        TextPlace::of(self.text.as_bytes(), at)
     }
 }
 

@@ -7,7 +7,7 @@ use std::borrow::Cow;
 
 /// What a reference, the part between `&` and `;`, stands for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Meaning {
+pub(crate) enum ReferenceMeaning {
     /// A character.
     Character(char),
     /// A number that XML gives to no character.
@@ -16,7 +16,7 @@ pub(crate) enum Meaning {
     Entity,
 }
 
-pub(crate) fn meaning(reference: &str) -> Meaning {
+pub(crate) fn meaning(reference: &str) -> ReferenceMeaning {
     if let Some(number) = reference.strip_prefix('#') {
         let code = match number.strip_prefix('x') {
             Some(digits) if digits.bytes().all(|byte| byte.is_ascii_hexdigit()) => {
@@ -26,15 +26,15 @@ pub(crate) fn meaning(reference: &str) -> Meaning {
             _ => None,
         };
         let character = code.and_then(char::from_u32).filter(|character| is_xml_character(*character));
-        return character.map_or(Meaning::Nothing, Meaning::Character);
+        return character.map_or(ReferenceMeaning::Nothing, ReferenceMeaning::Character);
     }
     match reference {
-        "amp" => Meaning::Character('&'),
-        "lt" => Meaning::Character('<'),
-        "gt" => Meaning::Character('>'),
-        "quot" => Meaning::Character('"'),
-        "apos" => Meaning::Character('\''),
-        _ => Meaning::Entity,
+        "amp" => ReferenceMeaning::Character('&'),
+        "lt" => ReferenceMeaning::Character('<'),
+        "gt" => ReferenceMeaning::Character('>'),
+        "quot" => ReferenceMeaning::Character('"'),
+        "apos" => ReferenceMeaning::Character('\''),
+        _ => ReferenceMeaning::Entity,
     }
 }
 
@@ -59,7 +59,7 @@ pub(crate) fn unescape(raw: &str) -> Cow<'_, str> {
         let end = memchr::memchr2(b';', b'&', &rest.as_bytes()[1..]).map_or(rest.len(), |at| at + 1);
         let is_closed = rest.as_bytes().get(end) == Some(&b';');
         match meaning(&rest[1..end]) {
-            Meaning::Character(character) if is_closed => {
+            ReferenceMeaning::Character(character) if is_closed => {
                 text.push(character);
                 rest = &rest[end + 1..];
             }
@@ -111,10 +111,10 @@ mod tests {
 
     #[test]
     fn numbers_with_signs_are_no_numbers() {
-        assert_eq!(meaning("#+65"), Meaning::Nothing);
-        assert_eq!(meaning("#x+41"), Meaning::Nothing);
-        assert_eq!(meaning("#"), Meaning::Nothing);
-        assert_eq!(meaning("#99999999999"), Meaning::Nothing);
+        assert_eq!(meaning("#+65"), ReferenceMeaning::Nothing);
+        assert_eq!(meaning("#x+41"), ReferenceMeaning::Nothing);
+        assert_eq!(meaning("#"), ReferenceMeaning::Nothing);
+        assert_eq!(meaning("#99999999999"), ReferenceMeaning::Nothing);
     }
 
     #[test]

@@ -22,7 +22,7 @@ macro_rules! known_tags {
     ($($constant:ident = $name:literal,)*) => {
         #[allow(non_camel_case_types, clippy::upper_case_acronyms)]
         #[repr(u16)]
-        enum Known { $($constant),* }
+        enum KnownTag { $($constant),* }
 
         /// The names with a fixed number, sorted by their bytes so that one is found by halving.
         const KNOWN_NAMES: &[&str] = &[$($name),*];
@@ -30,7 +30,7 @@ macro_rules! known_tags {
         impl Tag {
             $(
                 #[doc = concat!("`<", $name, ">`")]
-                pub const $constant: Tag = Tag(Known::$constant as u16);
+                pub const $constant: Tag = Tag(KnownTag::$constant as u16);
             )*
         }
     };

@@ -6,7 +6,7 @@ use std::ops::Range;
 
 use arcata_score::{BowDirection, Length};
 
-use crate::{Join, Line, MetricPlace, Plan, Profile, Seconds, Stroke, StrokeKind};
+use crate::{Join, Line, MetricPlace, Plan, Profile, RealTime, Stroke, StrokeKind};
 
 /// What a stroke is part of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -98,28 +98,28 @@ fn leads_into_strong_down(line: &Line, plan: &Plan, next: usize) -> bool {
 }
 
 /// A figure that comes several times in a row with the same marks.
-struct Figure {
+struct MarkedFigure {
     strokes: Range<usize>,
     period: usize,
 }
 
 /// What makes two strokes alike in a figure.
 #[derive(PartialEq, Eq)]
-struct Token {
+struct EffectToken {
     length: Length,
     kind: StrokeKind,
     notes: u16,
-    silence_after: Seconds,
+    silence_after: RealTime,
     printed: Option<BowDirection>,
 }
 
 /// Figures of two strokes and more that come at least twice, one right after the other, with at least one
 /// mark against alternation, the shortest first; each stroke belongs to one figure at most.
-fn figures(line: &Line, against: &[bool]) -> Vec<Figure> {
-    let tokens: Vec<Token> = line
+fn figures(line: &Line, against: &[bool]) -> Vec<MarkedFigure> {
+    let tokens: Vec<EffectToken> = line
         .strokes
         .iter()
-        .map(|stroke| Token {
+        .map(|stroke| EffectToken {
             length: stroke.length,
             kind: stroke.kind,
             notes: stroke.note_count,
@@ -147,7 +147,7 @@ fn figures(line: &Line, against: &[bool]) -> Vec<Figure> {
             let changes = tokens[at..at + period].windows(2).any(|pair| pair[0] != pair[1]);
             if marked && changes {
                 taken[whole.clone()].fill(true);
-                figures.push(Figure { strokes, period });
+                figures.push(MarkedFigure { strokes, period });
             }
             at = whole.end;
         }

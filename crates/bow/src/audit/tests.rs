@@ -113,12 +113,12 @@ fn marks_that_cannot_be() {
 /// Taking the obvious marks out changes neither what comes nor the plan; made-up scores with many marks.
 #[test]
 fn without_the_obvious_marks_nothing_changes() {
-    use arcata_testkit::{Detail, Shape, random_score};
+    use arcata_testkit::{Detail, ScoreShape, random_score};
     use arcata_xml::{Document, Limits};
     let profile = Profile::default();
     let mut taken = 0;
     for seed in 0..40 {
-        let xml = random_score(seed, Shape { parts: 2, bars: 16, detail: Detail::All });
+        let xml = random_score(seed, ScoreShape { parts: 2, bars: 16, detail: Detail::All });
         let document = Document::parse(xml.into_bytes(), &Limits::default()).unwrap();
         let score = arcata_score::read(&document);
         for mut line in all_lines(&score, &profile, &LineOptions::default()) {

@@ -19,7 +19,7 @@ pub(crate) enum Going {
 
 /// A slur from one event to another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-struct Span {
+struct SlurSpan {
     first: usize,
     last: usize,
 }
@@ -78,7 +78,7 @@ fn marked_on_ties(part: &Part, list: &[Event]) -> Vec<usize> {
 /// The held notes on which a bow is changed: one slur ends on the tied sound and the next begins on it, so that two
 /// bows meet there (common practice: the hand changes inaudibly where the second slur begins). A slur over both is one
 /// bow.
-fn met_on_ties(list: &[Event], spans: &[Span], drawn: &[Span]) -> Vec<usize> {
+fn met_on_ties(list: &[Event], spans: &[SlurSpan], drawn: &[SlurSpan]) -> Vec<usize> {
     let mut met = Vec::new();
     for pair in spans.windows(2) {
         let (one, next) = (pair[0], pair[1]);
@@ -110,7 +110,7 @@ fn settle(before: &Event, event: &Event, slurred: Going) -> Going {
 }
 
 /// The slurs that may be bows, in order.
-fn drawn(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<Span> {
+fn drawn(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> bool) -> Vec<SlurSpan> {
     let mut spans = Vec::new();
     for (index, slur) in part.slurs.iter().enumerate() {
         if is_phrase_mark(index) {
@@ -133,7 +133,7 @@ fn drawn(part: &Part, events: &mut Events, is_phrase_mark: impl Fn(usize) -> boo
             bring_graces_back(part, &mut events.list, last);
         }
         if first < last {
-            spans.push(Span { first, last });
+            spans.push(SlurSpan { first, last });
         }
     }
     spans.sort_unstable_by_key(|span| (span.first, std::cmp::Reverse(span.last)));
@@ -159,21 +159,21 @@ fn bring_graces_back(part: &Part, list: &mut [Event], index: usize) {
 
 /// Drops a span inside another that takes in one more note with a dot or a dash: there the outer slur is the bow, and the
 /// note hooked on (a usual way to write a dotted figure in one bow).
-fn without_hooked(list: &[Event], spans: Vec<Span>) -> Vec<Span> {
-    let hooks = |outer: &Span, inner: &Span| {
+fn without_hooked(list: &[Event], spans: Vec<SlurSpan>) -> Vec<SlurSpan> {
+    let hooks = |outer: &SlurSpan, inner: &SlurSpan| {
         outer.first <= inner.first
             && inner.last + 1 == outer.last
             && list[outer.last].articulations.stops_the_bow()
     };
-    let inside = |inner: &Span| spans.iter().any(|outer| hooks(outer, inner));
+    let inside = |inner: &SlurSpan| spans.iter().any(|outer| hooks(outer, inner));
     spans.iter().filter(|span| !inside(span)).copied().collect()
 }
 
 /// Drops the spans that hold another one: they are phrase marks. A slur over two notes of one pitch is a
 /// tie written wrongly and turns no slur around it into a phrase mark.
-fn keep_innermost(list: &[Event], spans: Vec<Span>) -> Vec<Span> {
+fn keep_innermost(list: &[Event], spans: Vec<SlurSpan>) -> Vec<SlurSpan> {
     let like_a_tie =
-        |span: &Span| span.last == span.first + 1 && list[span.first].pitch == list[span.last].pitch;
+        |span: &SlurSpan| span.last == span.first + 1 && list[span.first].pitch == list[span.last].pitch;
     let mut earliest_end = usize::MAX;
     let mut kept = Vec::with_capacity(spans.len());
     for span in spans.into_iter().rev() {
@@ -191,8 +191,8 @@ fn keep_innermost(list: &[Event], spans: Vec<Span>) -> Vec<Span> {
 }
 
 /// A slur like a tie inside a kept slur adds nothing.
-fn swallow_ties(spans: Vec<Span>) -> Vec<Span> {
-    let mut kept: Vec<Span> = Vec::with_capacity(spans.len());
+fn swallow_ties(spans: Vec<SlurSpan>) -> Vec<SlurSpan> {
+    let mut kept: Vec<SlurSpan> = Vec::with_capacity(spans.len());
     for span in spans {
         if kept.last().is_none_or(|last| span.last > last.last) {
             kept.push(span);

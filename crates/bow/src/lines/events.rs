@@ -5,7 +5,7 @@ use arcata_score::{
     Pitch, Plucked, TieEnd, TremoloRole,
 };
 
-use super::voices::Group;
+use super::voices::VoiceGroup;
 use crate::techniques::{Contact, Division, Techniques};
 
 /// Not in this line.
@@ -107,7 +107,7 @@ impl Events {
     }
 }
 
-pub(super) fn events(part: &Part, staff: u8, group: &Group, techniques: &Techniques) -> Events {
+pub(super) fn events(part: &Part, staff: u8, group: &VoiceGroup, techniques: &Techniques) -> Events {
     let mut list: Vec<Event> = Vec::with_capacity(group.notes.len());
     let mut of_note = vec![ELSEWHERE; part.notes.len()];
     for ids in group.notes.chunk_by(|a, b| part.note(*a).onset == part.note(*b).onset) {

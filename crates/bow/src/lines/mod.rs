@@ -33,7 +33,7 @@ pub(crate) use bows::Going;
 pub(crate) use events::{Event, TieInto};
 pub use source::LineSource;
 pub use strokes::MARKED_AROUND;
-pub(crate) use strokes::{Binding, Extent, Maker};
+pub(crate) use strokes::{Binding, Extent, StrokeMaker};
 
 use std::borrow::Cow;
 

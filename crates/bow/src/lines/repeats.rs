@@ -4,7 +4,7 @@ use arcata_score::{Moment, Score};
 
 use super::road::{Section, sections};
 use crate::timing::TempoMap;
-use crate::{LaterEnding, RepeatedStretch, Seconds, Stroke};
+use crate::{LaterEnding, RealTime, RepeatedStretch, Stroke};
 
 /// The repeated stretches of a line: those between repeat signs in the order in which they end, then those
 /// that da capo and dal segno send back over. A section in which the line has nothing to bow makes none.
@@ -41,8 +41,8 @@ impl Measure<'_> {
             let entry = behind.map_or(0, |stroke| self.tempo.between(*end, stroke.onset).micros);
             endings.push(LaterEnding {
                 strokes,
-                silence_at_turn: Seconds::from_micros(rest + lead_in),
-                silence_at_skip: Seconds::from_micros(body_rest + entry),
+                silence_at_turn: RealTime::from_micros(rest + lead_in),
+                silence_at_skip: RealTime::from_micros(body_rest + entry),
             });
             left = *end;
         }

@@ -18,7 +18,7 @@ pub(super) struct Section {
 
 /// All sections, in the order in which they end; those between repeat signs first.
 pub(super) fn sections(score: &Score) -> Vec<Section> {
-    let mut reader = Reader::default();
+    let mut reader = RoadReader::default();
     for bar in &score.bars {
         reader.bar(bar);
     }
@@ -29,7 +29,7 @@ pub(super) fn sections(score: &Score) -> Vec<Section> {
 
 /// What has been read of the repeat signs up to a bar.
 #[derive(Default)]
-struct Reader {
+struct RoadReader {
     sections: Vec<Section>,
     /// Begin signs that still wait for their end.
     open: Vec<Moment>,
@@ -48,7 +48,7 @@ enum Bracket {
     Later,
 }
 
-impl Reader {
+impl RoadReader {
     fn bar(&mut self, bar: &Bar) {
         if bar.left.repeat == Some(RepeatSign::Begin) {
             self.open.push(bar.start);

@@ -5,8 +5,8 @@ use arcata_score::{Beginning, Length, Moment, NoteId, NoteKind};
 use super::bows::Going;
 use super::events::{Event, Sounding, TieInto};
 use super::repeats;
-use super::strokes::{Binding, Extent, Maker, Material};
-use super::voices::Group;
+use super::strokes::{Binding, Extent, Material, StrokeMaker};
+use super::voices::VoiceGroup;
 use crate::{Force, Line, Stroke, Written};
 
 /// A line and the notes it was made from, so that other strokes can be tried on the same notes by the
@@ -22,11 +22,11 @@ impl<'a> LineSource<'a> {
         material: Material<'a>,
         (part, staff): (usize, u8),
         force: Force,
-        group: &Group,
+        group: &VoiceGroup,
     ) -> Self {
         let Material { reading, part: written, .. } = material;
         let extents = material.extents();
-        let (_, strokes) = Maker::new(&material, &extents);
+        let (_, strokes) = StrokeMaker::new(&material, &extents);
         let first = strokes.first();
         let mut line = Line {
             movement: reading.index,
@@ -89,12 +89,12 @@ impl<'a> LineSource<'a> {
     }
 
     /// What makes strokes from the notes of this line.
-    pub(crate) fn maker(&self) -> Maker<'_> {
-        Maker::new(&self.material, &self.extents).0
+    pub(crate) fn maker(&self) -> StrokeMaker<'_> {
+        StrokeMaker::new(&self.material, &self.extents).0
     }
 
     /// The line with other strokes on the same notes, in order.
-    pub(crate) fn rebuilt(&self, maker: &Maker<'_>, pieces: &[(Extent, Binding)]) -> Line {
+    pub(crate) fn rebuilt(&self, maker: &StrokeMaker<'_>, pieces: &[(Extent, Binding)]) -> Line {
         let mut strokes: Vec<Stroke> = maker.strokes(pieces);
         let reading = self.material.reading;
         let repeats = repeats::stretches(&reading.score, &reading.tempo, &strokes);

@@ -9,13 +9,13 @@ use arcata_score::{
 use super::MovementReading;
 use super::bows::{Going, goings};
 use super::events::{Event, Events, Sounding, TieInto, events};
-use super::voices::Group;
+use super::voices::VoiceGroup;
 use crate::emphasis::Emphases;
 use crate::loudness::LoudnessCurve;
 use crate::phrase::Phrases;
 use crate::profile::{Homes, SpeedTable, milliseconds};
 use crate::techniques::Techniques;
-use crate::{BowInterval, Emphasis, Join, Loudness, PhrasePlace, Seconds, Stroke, StrokeKind};
+use crate::{BowInterval, Emphasis, Join, Loudness, PhrasePlace, RealTime, Stroke, StrokeKind};
 
 /// What the strokes of a line are made from.
 pub(super) struct Material<'a> {
@@ -58,7 +58,7 @@ impl<'a> Material<'a> {
         staff: u8,
         techniques: &Techniques,
         speeds: &SpeedTable,
-        group: &Group,
+        group: &VoiceGroup,
     ) -> Self {
         let mut events = events(part, staff, group, techniques);
         let curve = LoudnessCurve::new(&reading.score, part, staff, &group.voices, reading.profile)
@@ -125,7 +125,7 @@ fn outlasts_bow(
 }
 
 /// Makes strokes: those that are printed, and others from the same notes.
-pub(crate) struct Maker<'a> {
+pub(crate) struct StrokeMaker<'a> {
     material: &'a Material<'a>,
     /// The strokes as printed.
     extents: &'a [Extent],
@@ -134,7 +134,7 @@ pub(crate) struct Maker<'a> {
     hair: i64,
 }
 
-impl<'a> Maker<'a> {
+impl<'a> StrokeMaker<'a> {
     /// A maker for a line, and the strokes as printed.
     pub(super) fn new(material: &'a Material<'a>, extents: &'a [Extent]) -> (Self, Vec<Stroke>) {
         let Material { reading, part, events, curve, .. } = material;
@@ -202,7 +202,7 @@ impl<'a> Maker<'a> {
             length: last.end - first.onset,
             bar: first.bar,
             offset: reading.score.offset_in_bar(first.onset, first.bar),
-            duration: Seconds::from_micros(duration),
+            duration: RealTime::from_micros(duration),
             silence_after: self.silence_after(last, self.bowed_from(extent.end)),
             lendable: self.lendable(last),
             kind,
@@ -237,11 +237,11 @@ impl<'a> Maker<'a> {
         }
     }
 
-    fn longer(&self, plain: Seconds) -> i64 {
+    fn longer(&self, plain: RealTime) -> i64 {
         plain.micros * (self.material.reading.profile.assumed.fermata.value - 100).max(0) / 100
     }
 
-    fn silence_after(&self, last: &Event, next: Option<usize>) -> Seconds {
+    fn silence_after(&self, last: &Event, next: Option<usize>) -> RealTime {
         let Material { reading, events, .. } = self.material;
         let until = next.map_or_else(|| reading.score.end(), |next| events.list[next].onset);
         let until = until.max(last.end);
@@ -258,11 +258,11 @@ impl<'a> Maker<'a> {
         } else {
             0
         };
-        Seconds::from_micros(reading.tempo.between(last.end, until).micros + held + caesura)
+        RealTime::from_micros(reading.tempo.between(last.end, until).micros + held + caesura)
     }
 
     /// What the last note of a stroke may give to a lift.
-    fn lendable(&self, last: &Event) -> Seconds {
+    fn lendable(&self, last: &Event) -> RealTime {
         let reading = self.material.reading;
         let times = &reading.profile.times;
         let tied_on = last
@@ -278,7 +278,7 @@ impl<'a> Maker<'a> {
             times.plain_share.value
         };
         let note = reading.tempo.between(last.onset, last.end).micros + self.held_longer(last);
-        Seconds::from_micros(note * percent / 100)
+        RealTime::from_micros(note * percent / 100)
     }
 
     fn join(&self, first: usize, before: Option<usize>) -> Join {

@@ -243,9 +243,9 @@ fn repeat_signs_and_first_endings_are_stretches() {
         first: 1,
         body_end: 3,
         first_ending_end: 4,
-        silence_at_turn: crate::Seconds::from_micros(2_000_000),
-        silence_at_skip: crate::Seconds::from_micros(0),
-        ..RepeatedStretch::between(1, 3, crate::Seconds::default())
+        silence_at_turn: crate::RealTime::from_micros(2_000_000),
+        silence_at_skip: crate::RealTime::from_micros(0),
+        ..RepeatedStretch::between(1, 3, crate::RealTime::default())
     };
     assert_eq!(line.repeats, [expected]);
 }
@@ -306,9 +306,9 @@ fn parts_without_bows_have_no_lines() {
 
 #[test]
 fn lines_of_made_up_scores_hold_together() {
-    use arcata_testkit::{Detail, Shape, random_score};
+    use arcata_testkit::{Detail, ScoreShape, random_score};
     for seed in 0..60 {
-        let xml = random_score(seed, Shape { parts: 3, bars: 12, detail: Detail::All });
+        let xml = random_score(seed, ScoreShape { parts: 3, bars: 12, detail: Detail::All });
         let document = Document::parse(xml.into_bytes(), &Limits::default()).unwrap();
         let score = arcata_score::read(&document);
         for line in all_lines(&score, &Profile::default(), &LineOptions::default()) {

@@ -7,12 +7,12 @@ use crate::techniques::{Division, Techniques};
 
 /// The notes of one line, by onset, graces before the notes they belong to.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Group {
+pub(super) struct VoiceGroup {
     pub(super) voices: Vec<u16>,
     pub(super) notes: Vec<NoteId>,
 }
 
-impl Group {
+impl VoiceGroup {
     fn take(&mut self, voice: u16, notes: &[NoteId]) {
         if !self.voices.contains(&voice) {
             self.voices.push(voice);
@@ -32,7 +32,7 @@ pub(super) fn groups(
     staff: u8,
     force: Force,
     techniques: &Techniques,
-) -> Vec<Group> {
+) -> Vec<VoiceGroup> {
     let ids: Vec<NoteId> = (0u32..)
         .zip(&part.notes)
         .filter(|(_, note)| sounds(note) && (note.staff == staff || part.staves <= 1))
@@ -49,10 +49,10 @@ pub(super) fn groups(
     let name = |voice: u16| part.voices.get(usize::from(voice)).map_or("", String::as_str);
     ranks.sort_by_key(|voice| (name(*voice).parse::<u32>().unwrap_or(u32::MAX), name(*voice), *voice));
     if ranks.len() < 2 {
-        let group = Group { voices: ranks, notes: ids };
+        let group = VoiceGroup { voices: ranks, notes: ids };
         return if group.notes.is_empty() { Vec::new() } else { vec![group] };
     }
-    let mut groups = vec![Group::default(); ranks.len()];
+    let mut groups = vec![VoiceGroup::default(); ranks.len()];
     for bar in ids.chunk_by(|a, b| part.note(*a).bar == part.note(*b).bar) {
         let division = division(score, part, techniques, bar);
         share_out(part, (force, division), &ranks, bar, &mut groups);
@@ -79,7 +79,7 @@ fn share_out(
     (force, division): (Force, Division),
     ranks: &[u16],
     bar: &[NoteId],
-    groups: &mut [Group],
+    groups: &mut [VoiceGroup],
 ) {
     let mut leader: Option<Vec<(Moment, Length)>> = None;
     for (rank, voice) in ranks.iter().enumerate() {

@@ -16,9 +16,9 @@ use std::collections::BTreeMap;
 
 use arcata_score::BowDirection;
 
-use super::Reach;
-use super::course::{By, Course, Leads};
-use crate::{Join, Line, MetricPlace, Seconds, StrokeKind};
+use super::BowReach;
+use super::course::{Course, Leads, WalkBy};
+use crate::{Join, Line, MetricPlace, RealTime, StrokeKind};
 
 /// The direction that players take where the bow is free and no mark stands.
 pub(crate) fn entry(line: &Line, index: usize) -> BowDirection {
@@ -106,9 +106,9 @@ pub(crate) struct Arrival {
 }
 
 /// Every way into every stroke, the first one first.
-pub(crate) fn arrivals(line: &Line, reach: Reach) -> Vec<Vec<Arrival>> {
+pub(crate) fn arrivals(line: &Line, reach: BowReach) -> Vec<Vec<Arrival>> {
     let course = Course::new(line);
-    let over = |before: usize, silence: Seconds| {
+    let over = |before: usize, silence: RealTime| {
         if line.strokes[before].kind == StrokeKind::Tremolo || silence >= reach.free_rest {
             Join::Entry
         } else if silence.micros > 0 {
@@ -123,9 +123,9 @@ pub(crate) fn arrivals(line: &Line, reach: Reach) -> Vec<Vec<Arrival>> {
         .enumerate()
         .map(|(index, way)| {
             let join = match (way.before, way.by) {
-                (None, _) | (_, By::Anew) => Join::Entry,
-                (Some(_), By::Print) => line.strokes[index].join,
-                (Some(before), By::Skip(silence)) => over(before, silence),
+                (None, _) | (_, WalkBy::Anew) => Join::Entry,
+                (Some(_), WalkBy::Print) => line.strokes[index].join,
+                (Some(before), WalkBy::Skip(silence)) => over(before, silence),
             };
             vec![Arrival { before: way.before, join }]
         })

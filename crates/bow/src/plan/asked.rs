@@ -15,7 +15,7 @@ use arcata_score::BowDirection;
 
 use super::anchors::offered;
 use super::as_it_comes::{Arrival, arrivals};
-use super::{Anchor, Link, MarkReading, Plan, PlanSettings, Reach, plan};
+use super::{Anchor, BowReach, Link, MarkReading, Plan, PlanSettings, plan};
 use crate::{Join, Line};
 
 /// What wishes come to.
@@ -31,7 +31,7 @@ pub struct Settled {
 
 /// Strokes that shall go in one direction, each but the first for the sake of the one before it.
 #[derive(Clone, Debug, Default)]
-struct Row {
+struct OneWayRow {
     strokes: BTreeSet<usize>,
     way: Option<BowDirection>,
 }
@@ -44,7 +44,7 @@ const fn follows(anchor: &Anchor) -> bool {
 /// For each stroke the one that is played before it when it is reached first; for the first stroke of a second ending that is
 /// the last before the first ending.
 #[must_use]
-pub fn strokes_before(line: &Line, reach: Reach) -> Vec<Option<usize>> {
+pub fn strokes_before(line: &Line, reach: BowReach) -> Vec<Option<usize>> {
     arrivals(line, reach).into_iter().map(|ways| ways.first().and_then(|way| way.before)).collect()
 }
 
@@ -71,7 +71,7 @@ pub fn settled(line: &Line, settings: &PlanSettings) -> Settled {
     let ways_in: Vec<Arrival> =
         arrivals(line, settings.reach).into_iter().filter_map(|ways| ways.first().copied()).collect();
     let mut contradicted = Vec::new();
-    let mut rows: Vec<Row> = Vec::new();
+    let mut rows: Vec<OneWayRow> = Vec::new();
     for wish in wishes.iter().filter(|wish| follows(wish)) {
         let Some(before) = ways_in.get(wish.stroke).and_then(|way| way.before) else { continue };
         match joined(&rows, &anchors, (before, wish.stroke)) {
@@ -111,8 +111,12 @@ pub fn settled(line: &Line, settings: &PlanSettings) -> Settled {
 }
 
 /// The row that two strokes make with all that hangs on them; nothing where its wishes name two ways.
-fn joined(rows: &[Row], anchors: &BTreeMap<usize, Anchor>, (before, stroke): (usize, usize)) -> Option<Row> {
-    let mut all = Row { strokes: BTreeSet::from([before, stroke]), way: None };
+fn joined(
+    rows: &[OneWayRow],
+    anchors: &BTreeMap<usize, Anchor>,
+    (before, stroke): (usize, usize),
+) -> Option<OneWayRow> {
+    let mut all = OneWayRow { strokes: BTreeSet::from([before, stroke]), way: None };
     let named = all.strokes.iter().filter_map(|stroke| anchors.get(stroke)?.direction);
     let mut ways: Vec<BowDirection> = named.collect();
     for row in rows.iter().filter(|row| !row.strokes.is_disjoint(&BTreeSet::from([before, stroke]))) {
@@ -124,7 +128,7 @@ fn joined(rows: &[Row], anchors: &BTreeMap<usize, Anchor>, (before, stroke): (us
 }
 
 /// The first mark that is printed on a row and holds.
-fn printed(line: &Line, marks: MarkReading, row: &Row) -> Option<BowDirection> {
+fn printed(line: &Line, marks: MarkReading, row: &OneWayRow) -> Option<BowDirection> {
     let strokes = row.strokes.iter().filter(|_| marks == MarkReading::Law);
     strokes.filter_map(|stroke| line.strokes[*stroke].printed).next()
 }
@@ -134,7 +138,7 @@ fn keep_offered_links(
     line: &Line,
     ways_in: &[Arrival],
     anchors: &mut BTreeMap<usize, Anchor>,
-    row: &Row,
+    row: &OneWayRow,
 ) -> bool {
     let mut all = true;
     for stroke in &row.strokes {
@@ -150,7 +154,7 @@ fn keep_offered_links(
 }
 
 /// Holds a row to one direction.
-fn bind(anchors: &mut BTreeMap<usize, Anchor>, row: &Row, way: BowDirection) {
+fn bind(anchors: &mut BTreeMap<usize, Anchor>, row: &OneWayRow, way: BowDirection) {
     for stroke in &row.strokes {
         let free = Anchor { stroke: *stroke, direction: None, link: None };
         anchors.entry(*stroke).or_insert(free).direction = Some(way);
@@ -254,7 +258,7 @@ mod tests {
             wishes.sort_by_key(|wish| wish.stroke);
             wishes.dedup_by_key(|wish| wish.stroke);
             let found = with(&line, &wishes);
-            let before = strokes_before(&line, Reach::default());
+            let before = strokes_before(&line, BowReach::default());
             prop_assert_eq!(found.plan.strokes.len(), line.strokes.len());
             for wish in &wishes {
                 let way = found.plan.strokes[wish.stroke].direction;

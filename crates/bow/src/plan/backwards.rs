@@ -17,23 +17,23 @@ pub struct Anchored {
     /// What the arm does otherwise than in the best plan without them.
     pub differences: Vec<Difference>,
     /// What does not go together, in order of the line.
-    pub conflicts: Vec<Conflict>,
+    pub conflicts: Vec<DemandConflict>,
 }
 
 /// Two demands that do not go together: the smallest pair, neighbours in the line.
 #[derive(Clone, Debug)]
-pub struct Conflict {
+pub struct DemandConflict {
     /// The earlier demand.
-    pub one: Wish,
+    pub one: DemandedBy,
     /// The later one; one of the two is an anchor.
-    pub other: Wish,
+    pub other: DemandedBy,
     /// How they clash.
     pub clash: Clash,
 }
 
 /// What demands something of a stroke.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Wish {
+pub enum DemandedBy {
     /// An anchor.
     Anchor(Anchor),
     /// A printed mark that holds.
@@ -60,7 +60,7 @@ pub enum Clash {
     },
 }
 
-impl Wish {
+impl DemandedBy {
     /// The stroke of which something is demanded.
     #[must_use]
     pub fn stroke(&self) -> usize {
@@ -107,11 +107,11 @@ pub fn anchored(line: &Line, settings: &PlanSettings) -> Anchored {
     }
 }
 
-fn conflicts(line: &Line, settings: &PlanSettings) -> Vec<Conflict> {
+fn conflicts(line: &Line, settings: &PlanSettings) -> Vec<DemandConflict> {
     let wishes = wishes(line, settings);
     let mut found = Vec::new();
     for (one, other) in wishes.iter().zip(wishes.iter().skip(1)) {
-        let printed = |wish: &Wish| matches!(wish, Wish::Printed { .. });
+        let printed = |wish: &DemandedBy| matches!(wish, DemandedBy::Printed { .. });
         if printed(one) && printed(other) {
             continue;
         }
@@ -121,32 +121,38 @@ fn conflicts(line: &Line, settings: &PlanSettings) -> Vec<Conflict> {
         } else {
             price_of_both(line, settings, one, other)
         };
-        found.extend(clash.map(|clash| Conflict { one: *one, other: *other, clash }));
+        found.extend(clash.map(|clash| DemandConflict { one: *one, other: *other, clash }));
     }
     found
 }
 
 /// All demands in order of the line; on one stroke the printed mark first.
-fn wishes(line: &Line, settings: &PlanSettings) -> Vec<Wish> {
+fn wishes(line: &Line, settings: &PlanSettings) -> Vec<DemandedBy> {
     let printed = line.strokes.iter().enumerate().filter_map(|(stroke, written)| {
         let direction = written.printed.filter(|_| settings.marks == MarkReading::Law)?;
-        Some(Wish::Printed { stroke, direction })
+        Some(DemandedBy::Printed { stroke, direction })
     });
-    let mut wishes: Vec<Wish> = printed.chain(settings.anchors.iter().copied().map(Wish::Anchor)).collect();
-    wishes.sort_by_key(Wish::stroke);
+    let mut wishes: Vec<DemandedBy> =
+        printed.chain(settings.anchors.iter().copied().map(DemandedBy::Anchor)).collect();
+    wishes.sort_by_key(DemandedBy::stroke);
     wishes
 }
 
 /// What two demands cost together, if they clash.
-fn price_of_both(line: &Line, settings: &PlanSettings, one: &Wish, other: &Wish) -> Option<Clash> {
+fn price_of_both(
+    line: &Line,
+    settings: &PlanSettings,
+    one: &DemandedBy,
+    other: &DemandedBy,
+) -> Option<Clash> {
     let between = one.stroke() + 1..=other.stroke();
     if between.clone().any(|stroke| line.strokes[stroke].join == Join::Entry) {
         return None;
     }
     let around = independent(line, &(one.stroke()..other.stroke() + 1));
     let stretch = cut(line, &around);
-    let with = |wishes: &[&Wish]| {
-        let local = |wish: &&Wish| Anchor { stroke: wish.stroke() - around.start, ..wish.as_anchor() };
+    let with = |wishes: &[&DemandedBy]| {
+        let local = |wish: &&DemandedBy| Anchor { stroke: wish.stroke() - around.start, ..wish.as_anchor() };
         let anchors = wishes.iter().map(local).collect();
         plan(&stretch, &PlanSettings { anchors, marks: MarkReading::Hidden, ..settings.alone() })
     };
@@ -166,7 +172,7 @@ fn price_of_both(line: &Line, settings: &PlanSettings, one: &Wish, other: &Wish)
 }
 
 /// Whether plain alternation leads from one demand to the other.
-fn alternate(one: &Wish, other: &Wish) -> bool {
+fn alternate(one: &DemandedBy, other: &DemandedBy) -> bool {
     let Some((first, second)) = one.direction().zip(other.direction()) else { return true };
     (other.stroke() - one.stroke()).is_multiple_of(2) == (first == second)
 }
@@ -212,9 +218,9 @@ mod tests {
         assert_eq!(found.plan.strokes[1].direction, BowDirection::Up);
         assert!(matches!(
             found.conflicts[0],
-            Conflict {
-                one: Wish::Printed { stroke: 1, .. },
-                other: Wish::Anchor(_),
+            DemandConflict {
+                one: DemandedBy::Printed { stroke: 1, .. },
+                other: DemandedBy::Anchor(_),
                 clash: Clash::SameStroke
             }
         ));

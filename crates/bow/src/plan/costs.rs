@@ -8,7 +8,7 @@ use arcata_score::BowDirection;
 use super::course::Course;
 use super::{Anchor, Confined, Leaning, MarkReading, PlanSettings, Weights, Wished};
 use crate::logarithm::milli_octaves;
-use crate::{BarCount, Cost, Join, Line, MetricPlace, Seconds, Stroke, StrokeKind, Term};
+use crate::{BarCount, Cost, Join, Line, MetricPlace, RealTime, Stroke, StrokeKind, Term};
 
 /// Something that named shares of cost are added to.
 pub(crate) trait Tally {
@@ -30,25 +30,25 @@ impl Tally for Cost {
 
 /// What the mechanics needs besides the strokes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Reach {
+pub struct BowReach {
     /// Usable hair, micrometres.
     pub hair: i64,
     /// Time to lift and set down on the spot.
-    pub lift: Seconds,
+    pub lift: RealTime,
     /// Further time to carry the bow its whole length through the air.
-    pub carry: Seconds,
+    pub carry: RealTime,
     /// A silence this long frees the bow altogether.
-    pub free_rest: Seconds,
+    pub free_rest: RealTime,
 }
 
-impl Default for Reach {
+impl Default for BowReach {
     /// Violin: 0.60 m of hair; lift 0.15 s and 0.3 s a bow; free after 1.5 s (defaults, from memory).
     fn default() -> Self {
         Self {
             hair: 600_000,
-            lift: Seconds::from_micros(150_000),
-            carry: Seconds::from_micros(300_000),
-            free_rest: Seconds::from_micros(1_500_000),
+            lift: RealTime::from_micros(150_000),
+            carry: RealTime::from_micros(300_000),
+            free_rest: RealTime::from_micros(1_500_000),
         }
     }
 }
@@ -68,7 +68,7 @@ const ORDINARY: i64 = 600_000;
 pub(crate) struct Costs<'a> {
     pub(crate) strokes: &'a [Stroke],
     pub(crate) weights: &'a Weights,
-    pub(crate) reach: Reach,
+    pub(crate) reach: BowReach,
     pub(crate) cells: usize,
     pub(crate) marks: MarkReading,
     leanings: &'a [Leaning],
@@ -76,11 +76,11 @@ pub(crate) struct Costs<'a> {
     anchors: &'a [Anchor],
     pub(crate) course: Course,
     /// For each number of cells travelled, the shortest and the longest way it may stand for.
-    spans: Vec<[Span; 2]>,
+    spans: Vec<[BowWay; 2]>,
 }
 
 /// A way on the bow: micrometres, and their logarithm in thousandths of an octave.
-type Span = (u64, i32);
+type BowWay = (u64, i32);
 
 /// The ways that a stroke's dynamic asks for over its duration: micrometres and thousandths of an octave.
 pub(crate) struct Pace {

@@ -6,7 +6,7 @@
 
 use std::ops::Range;
 
-use crate::{Line, Onward, RepeatedStretch, Road, Seconds};
+use crate::{Line, Onward, RealTime, RepeatedStretch, Road};
 
 /// A piece of the course.
 #[derive(Debug)]
@@ -21,11 +21,11 @@ pub(crate) struct Cycle {
     pub(crate) first: usize,
     pub(crate) body: Vec<Leg>,
     /// The endings that lead back, at least one; one without legs where the body itself turns.
-    pub(crate) endings: Vec<Ending>,
+    pub(crate) endings: Vec<WalkEnding>,
 }
 
 #[derive(Debug)]
-pub(crate) struct Ending {
+pub(crate) struct WalkEnding {
     pub(crate) legs: Vec<Leg>,
     /// Index into [`Course::returns`].
     pub(crate) turn: usize,
@@ -36,15 +36,15 @@ pub(crate) struct Ending {
 pub(crate) struct WayIn {
     /// The stroke played before; none at the beginning.
     pub(crate) before: Option<usize>,
-    pub(crate) by: By,
+    pub(crate) by: WalkBy,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum By {
+pub(crate) enum WalkBy {
     /// As printed, one after the other.
     Print,
     /// Over endings that are left out, with so much silence.
-    Skip(Seconds),
+    Skip(RealTime),
     /// As if the piece began here.
     Anew,
 }
@@ -56,7 +56,7 @@ pub(crate) struct Return {
     pub(crate) stretch: usize,
     pub(crate) from: usize,
     pub(crate) to: usize,
-    pub(crate) silence: Seconds,
+    pub(crate) silence: RealTime,
     pub(crate) leads: Leads,
     pub(crate) weight: Weighed,
 }
@@ -94,7 +94,7 @@ impl Course {
         let count = line.strokes.len();
         let nested = nested(&line.repeats, count);
         let returns = returns(&line.repeats, count, &nested);
-        let print = WayIn { before: None, by: By::Print };
+        let print = WayIn { before: None, by: WalkBy::Print };
         let mut course = Self { legs: Vec::new(), into: vec![print; count], returns };
         let mut legs = course.legs(line, 0..count, &nested);
         course.enter(line, &mut legs, print);
@@ -102,7 +102,7 @@ impl Course {
         for crossing in 0..course.returns.len() {
             let Return { to, leads, .. } = course.returns[crossing];
             if leads == Leads::On {
-                course.into[to].by = By::Anew;
+                course.into[to].by = WalkBy::Anew;
             }
         }
         course
@@ -111,7 +111,7 @@ impl Course {
     /// The course of strokes that follow one another in no order of their own: each is reached as the
     /// search says.
     pub(crate) fn loose(count: usize) -> Self {
-        let anywhere = WayIn { before: None, by: By::Print };
+        let anywhere = WayIn { before: None, by: WalkBy::Print };
         Self { legs: Vec::new(), into: vec![anywhere; count], returns: Vec::new() }
     }
 
@@ -150,7 +150,7 @@ impl Course {
             first: stretch.first,
             body: part(stretch.first..stretch.body_end),
             endings: endings
-                .map(|(nth, range)| Ending { legs: part(range), turn: first_turn + nth })
+                .map(|(nth, range)| WalkEnding { legs: part(range), turn: first_turn + nth })
                 .collect(),
         }
     }
@@ -162,7 +162,7 @@ impl Course {
             match leg {
                 Leg::Stroke(index) => {
                     self.into[*index] = way;
-                    way = WayIn { before: Some(*index), by: By::Print };
+                    way = WayIn { before: Some(*index), by: WalkBy::Print };
                 }
                 Leg::Cycle(cycle) => way = self.enter_cycle(line, cycle, way),
             }
@@ -173,22 +173,22 @@ impl Course {
     /// The way on behind a cycle.
     fn enter_cycle(&mut self, line: &Line, cycle: &mut Cycle, way: WayIn) -> WayIn {
         let exit = self.enter(line, &mut cycle.body, way);
-        let mut onward = WayIn { before: exit, by: By::Print };
+        let mut onward = WayIn { before: exit, by: WalkBy::Print };
         let Some(turn) = cycle.endings.first().map(|ending| ending.turn) else { return onward };
         let stretch = &line.repeats[self.returns[turn].stretch];
         let later = stretch.later_endings.iter().map(|ending| ending.silence_at_skip);
-        let skips: Vec<Seconds> = std::iter::once(stretch.silence_at_skip).chain(later).collect();
+        let skips: Vec<RealTime> = std::iter::once(stretch.silence_at_skip).chain(later).collect();
         for (ending, silence) in cycle.endings.iter_mut().zip(skips) {
             let last = self.enter(line, &mut ending.legs, onward).or(exit);
             if let Some(last) = last {
                 self.returns[ending.turn].from = last;
             }
             if stretch.end() > stretch.body_end {
-                onward.by = By::Skip(silence);
+                onward.by = WalkBy::Skip(silence);
             }
         }
         if stretch.onward == Onward::Anew {
-            onward.by = By::Anew;
+            onward.by = WalkBy::Anew;
         }
         onward
     }

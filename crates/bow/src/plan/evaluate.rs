@@ -3,7 +3,7 @@
 use super::costs::Costs;
 use super::course::{Return, Weighed};
 use super::links::Approach;
-use super::search::{Choice, NEVER, Stand};
+use super::search::{Choice, DirectionAndCell, NEVER};
 use super::{Link, Plan, PlanSettings, PlannedStroke, Turn};
 use crate::{Cost, Join, Line, Term};
 
@@ -65,7 +65,12 @@ fn turn(costs: &Costs<'_>, way: &Return, choices: &[Choice]) -> Turn {
 
 /// Where no link leads over a turn, the bow is lifted and set down anew: at the price of a lift over that
 /// distance. The search never leaves a turn that it weighs without a link.
-fn set_down_anew(costs: &Costs<'_>, way: &Return, approach: &Approach, (from, to): (Stand, Stand)) -> Cost {
+fn set_down_anew(
+    costs: &Costs<'_>,
+    way: &Return,
+    approach: &Approach,
+    (from, to): (DirectionAndCell, DirectionAndCell),
+) -> Cost {
     if way.weight == Weighed::InSearch {
         return Cost::of(Term::Repeat, i64::from(NEVER));
     }

@@ -15,7 +15,7 @@ use rustc_hash::FxHashMap;
 use super::anchors::offered;
 use super::costs::Costs;
 use super::links::{Approach, Carry};
-use super::search::Stand;
+use super::search::DirectionAndCell;
 use super::{Link, PlanSettings, Weights};
 use crate::{BowInterval, Join, Line, SpeedWindow};
 
@@ -25,19 +25,19 @@ const DIRECTIONS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
 const UNIT: i64 = 1_000_000;
 
 /// Chances by direction and place.
-type Row = [[f64; CELLS]; 2];
+type ChanceRow = [[f64; CELLS]; 2];
 
 /// A line with all that its bowing can cost, by weight.
 pub struct Inverse {
-    steps: Vec<Step>,
+    steps: Vec<ChanceStep>,
     travels: Vec<[f64; CELLS]>,
     places: Vec<[[f64; CELLS]; 2]>,
-    ways: Vec<Ways>,
+    ways: Vec<WayCounts>,
     weights: usize,
 }
 
 /// What the ways between places count for: by the place before, then after; and by the place after, then before.
-struct Ways {
+struct WayCounts {
     onward: [[f64; CELLS]; CELLS],
     back: [[f64; CELLS]; CELLS],
     /// Whether the bow stays where it is.
@@ -51,15 +51,15 @@ struct Price {
     paid: Vec<(usize, f64)>,
 }
 
-struct Step {
+struct ChanceStep {
     direction: [Price; 2],
-    acts: Vec<Act>,
+    acts: Vec<DirectedLink>,
     places: usize,
     travel: usize,
 }
 
 /// A link between two directions.
-struct Act {
+struct DirectedLink {
     from: BowDirection,
     to: BowDirection,
     price: Price,
@@ -109,7 +109,7 @@ impl Inverse {
     #[must_use]
     pub fn chances(&self, weights: &[f64], known: &[Option<BowDirection>]) -> Chances {
         let mut sum = (1.0, 0);
-        let mut forward: Vec<(Row, Row)> = Vec::with_capacity(self.steps.len());
+        let mut forward: Vec<(ChanceRow, ChanceRow)> = Vec::with_capacity(self.steps.len());
         for (index, step) in self.steps.iter().enumerate() {
             let before = forward.last().map(|(_, ends)| ends);
             let landing = self.landing(index, weights, known);
@@ -123,7 +123,7 @@ impl Inverse {
         let mut chances = Chances { sum, down: vec![0.0; self.steps.len()], paid: vec![0.0; self.weights] };
         let Some((_, last)) = forward.last() else { return chances };
         chances.sum.0 = last.iter().flatten().sum();
-        let mut after: Row = [[1.0; CELLS]; 2];
+        let mut after: ChanceRow = [[1.0; CELLS]; 2];
         for (index, step) in self.steps.iter().enumerate().rev() {
             let begins = &forward[index].0;
             let mut onward = self.travelled_back(step, &after);
@@ -142,7 +142,7 @@ impl Inverse {
     }
 
     /// What beginning a stroke counts for, by direction and place, the link not counted.
-    fn landing(&self, index: usize, weights: &[f64], known: &[Option<BowDirection>]) -> Row {
+    fn landing(&self, index: usize, weights: &[f64], known: &[Option<BowDirection>]) -> ChanceRow {
         let step = &self.steps[index];
         let held = known.get(index).copied().flatten();
         std::array::from_fn(|way| {
@@ -152,7 +152,7 @@ impl Inverse {
         })
     }
 
-    fn links(&self, step: &Step, weights: &[f64], before: Option<&Row>) -> Row {
+    fn links(&self, step: &ChanceStep, weights: &[f64], before: Option<&ChanceRow>) -> ChanceRow {
         let Some(before) = before else { return [[1.0; CELLS]; 2] };
         let mut begins = [[0.0; CELLS]; 2];
         for act in &step.acts {
@@ -166,12 +166,12 @@ impl Inverse {
     /// The chances behind a stroke's end seen from the end of the one before; counts what its links pay.
     fn links_back(
         &self,
-        step: &Step,
+        step: &ChanceStep,
         weights: &[f64],
-        before: Option<&Row>,
-        onward: &Row,
+        before: Option<&ChanceRow>,
+        onward: &ChanceRow,
         paid: &mut [f64],
-    ) -> Row {
+    ) -> ChanceRow {
         let mut back = [[0.0; CELLS]; 2];
         let Some(before) = before else { return back };
         let mut shares = Vec::with_capacity(step.acts.len());
@@ -192,7 +192,7 @@ impl Inverse {
         back
     }
 
-    fn travelled(&self, step: &Step, begins: &Row) -> Row {
+    fn travelled(&self, step: &ChanceStep, begins: &ChanceRow) -> ChanceRow {
         let (travel, place) = (&self.travels[step.travel], &self.places[step.places][1]);
         let mut ends = [[0.0; CELLS]; 2];
         for start in 0..CELLS {
@@ -205,9 +205,9 @@ impl Inverse {
         ends
     }
 
-    fn travelled_back(&self, step: &Step, after: &Row) -> Row {
+    fn travelled_back(&self, step: &ChanceStep, after: &ChanceRow) -> ChanceRow {
         let (travel, place) = (&self.travels[step.travel], &self.places[step.places][1]);
-        let after: Row =
+        let after: ChanceRow =
             std::array::from_fn(|way| std::array::from_fn(|cell| after[way][cell] * place[cell]));
         let mut begins = [[0.0; CELLS]; 2];
         for end in 0..CELLS {
@@ -279,7 +279,7 @@ struct Tables {
     known_travels: FxHashMap<(i64, SpeedWindow), usize>,
     places: Vec<[[f64; CELLS]; 2]>,
     known_places: FxHashMap<(BowInterval, u16, bool), usize>,
-    ways: Vec<Ways>,
+    ways: Vec<WayCounts>,
     /// Nothing for a link that joins no two places.
     known_ways: FxHashMap<Linked, Option<usize>>,
 }
@@ -297,7 +297,7 @@ impl Tables {
         let carry = lifted.then(|| costs.carry(approach));
         let join = approach.join;
         *self.known_ways.entry((join, link, from, to, carry)).or_insert_with(|| {
-            let stand = |direction, cell| Stand { direction, cell };
+            let stand = |direction, cell| DirectionAndCell { direction, cell };
             let through_the_air: [f64; CELLS] = std::array::from_fn(|way| match carry {
                 Some(carry) => {
                     let rushed = if carry.in_time.is_none_or(|far| way > far) { carry.rushed } else { 0 };
@@ -305,7 +305,8 @@ impl Tables {
                 }
                 None => 1.0,
             });
-            let mut ways = Ways { onward: [[0.0; CELLS]; CELLS], back: [[0.0; CELLS]; CELLS], stays: true };
+            let mut ways =
+                WayCounts { onward: [[0.0; CELLS]; CELLS], back: [[0.0; CELLS]; CELLS], stays: true };
             let mut any = false;
             for one in 0..CELLS {
                 for other in 0..CELLS {
@@ -325,7 +326,7 @@ impl Tables {
     }
 }
 
-fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables) -> Step {
+fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables) -> ChanceStep {
     let stroke = &fixed.strokes[index];
     let row = |cost: &dyn Fn(usize, &mut i64)| {
         std::array::from_fn(|cell| {
@@ -356,10 +357,15 @@ fn step(index: usize, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables
     });
     let approach = fixed.approach(index);
     let acts = approach.as_ref().map(|approach| acts(approach, fixed, each, tables)).unwrap_or_default();
-    Step { direction, acts, places, travel }
+    ChanceStep { direction, acts, places, travel }
 }
 
-fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut Tables) -> Vec<Act> {
+fn acts(
+    approach: &Approach,
+    fixed: &Costs<'_>,
+    each: &[Costs<'_>],
+    tables: &mut Tables,
+) -> Vec<DirectedLink> {
     let mut acts = Vec::new();
     for link in offered(approach.join) {
         for from in DIRECTIONS {
@@ -373,14 +379,14 @@ fn acts(approach: &Approach, fixed: &Costs<'_>, each: &[Costs<'_>], tables: &mut
                 // What strokes lean to is no weight's: it is counted once.
                 let alone = Approach { change_leaning: [0; 2], ..*approach };
                 let price = Price::of(cost(fixed, approach), |costs| cost(costs, &alone), each);
-                acts.push(Act { from, to, price, ways });
+                acts.push(DirectedLink { from, to, price, ways });
             }
         }
     }
     acts
 }
 
-fn multiply(row: &mut Row, by: &Row) {
+fn multiply(row: &mut ChanceRow, by: &ChanceRow) {
     for (cell, by) in row.iter_mut().flatten().zip(by.iter().flatten()) {
         *cell *= by;
     }
@@ -391,7 +397,7 @@ fn dot(one: &[f64; CELLS], other: &[f64; CELLS]) -> f64 {
 }
 
 /// Brings a row near one by a power of two, which is exact, and tells which.
-fn scale(row: &mut Row) -> i64 {
+fn scale(row: &mut ChanceRow) -> i64 {
     let most = row.iter().flatten().fold(0.0_f64, |most, cell| most.max(*cell));
     if most <= 0.0 {
         return 0;

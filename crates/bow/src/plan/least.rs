@@ -3,7 +3,7 @@
 use arcata_score::BowDirection;
 
 use super::as_it_comes::{Arrival, arrivals, entry};
-use super::{Link, Plan, Reach};
+use super::{BowReach, Link, Plan};
 use crate::{Join, Line};
 
 /// A sign that is printed over a note for the bow.
@@ -30,16 +30,16 @@ pub struct LeastMark {
 
 /// How a stroke in the direction of the one before it goes on from it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Onward {
+enum StraightOn {
     Hooked,
     Lifted,
 }
 
 /// What a player does with one stroke: its direction, and, straight on in one direction, how.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-struct Act {
+struct StrokeAct {
     direction: BowDirection,
-    onward: Option<Onward>,
+    onward: Option<StraightOn>,
 }
 
 /// What can stand over one note, the fewest signs first.
@@ -57,7 +57,7 @@ const SIGNS: [&[Sign]; 9] = [
 
 /// What players who bow as it comes (see [`as_it_comes`](super::as_it_comes())) do with a stroke under these
 /// signs, `before` being the direction of the stroke played before it.
-fn played(line: &Line, index: usize, before: Option<BowDirection>, join: Join, signs: &[Sign]) -> Act {
+fn played(line: &Line, index: usize, before: Option<BowDirection>, join: Join, signs: &[Sign]) -> StrokeAct {
     let has = |sign| signs.contains(&sign);
     let same = before.filter(|_| has(Sign::Hook) || has(Sign::Lift));
     let direction = match (before, join) {
@@ -68,22 +68,22 @@ fn played(line: &Line, index: usize, before: Option<BowDirection>, join: Join, s
     };
     let onward = (join == Join::Continues && before == Some(direction)).then(|| {
         let lifted = has(Sign::Lift) || !has(Sign::Hook) && direction == BowDirection::Down;
-        if lifted { Onward::Lifted } else { Onward::Hooked }
+        if lifted { StraightOn::Lifted } else { StraightOn::Hooked }
     });
-    Act { direction, onward }
+    StrokeAct { direction, onward }
 }
 
 /// What a plan wants of a stroke on one way in. How a turn is taken the report says, not the printing: there
 /// only the direction counts.
-fn wanted(plan: &Plan, index: usize, arrival: Arrival, nth: usize) -> Act {
+fn wanted(plan: &Plan, index: usize, arrival: Arrival, nth: usize) -> StrokeAct {
     let planned = &plan.strokes[index];
     let before = arrival.before.map(|before| plan.strokes[before].direction);
     let straight_on = nth == 0 && arrival.join == Join::Continues && before == Some(planned.direction);
     let onward = match planned.link {
-        Link::Hooked => Onward::Hooked,
-        Link::Change | Link::Retake | Link::Reset => Onward::Lifted,
+        Link::Hooked => StraightOn::Hooked,
+        Link::Change | Link::Retake | Link::Reset => StraightOn::Lifted,
     };
-    Act { direction: planned.direction, onward: straight_on.then_some(onward) }
+    StrokeAct { direction: planned.direction, onward: straight_on.then_some(onward) }
 }
 
 /// The smallest set of marks from which players bowing as it comes do the plan, on every pass.
@@ -101,7 +101,7 @@ fn wanted(plan: &Plan, index: usize, arrival: Arrival, nth: usize) -> Act {
 /// }
 /// ```
 #[must_use]
-pub fn least_marks(line: &Line, plan: &Plan, reach: Reach) -> Vec<LeastMark> {
+pub fn least_marks(line: &Line, plan: &Plan, reach: BowReach) -> Vec<LeastMark> {
     if plan.strokes.len() != line.strokes.len() {
         return Vec::new();
     }
@@ -133,7 +133,7 @@ mod tests {
 
     /// Players with these signs before them play all passes; whether they do the plan.
     fn plays(line: &Line, plan: &Plan, order: &[usize], signs: &[&[Sign]]) -> bool {
-        let ways = arrivals(line, Reach::default());
+        let ways = arrivals(line, BowReach::default());
         let mut before: Option<(usize, BowDirection)> = None;
         order.iter().all(|index| {
             let nth = ways[*index].iter().position(|way| way.before == before.map(|(stroke, _)| stroke));
@@ -176,7 +176,7 @@ mod tests {
         #[test]
         fn no_fewer_marks_do_the_plan((line, order) in nested_line(4)) {
             let plan = plan(&line, &PlanSettings::default());
-            let marks = least_marks(&line, &plan, Reach::default());
+            let marks = least_marks(&line, &plan, BowReach::default());
             prop_assert!(plays(&line, &plan, &order, &printing(&line, &marks)));
             let fewest = every_printing(line.strokes.len())
                 .filter(|(_, signs)| plays(&line, &plan, &order, signs))
@@ -188,7 +188,7 @@ mod tests {
         #[test]
         fn the_least_marks_make_players_do_long_plans((line, order) in nested_line(40)) {
             let plan = plan(&line, &PlanSettings::default());
-            let marks = least_marks(&line, &plan, Reach::default());
+            let marks = least_marks(&line, &plan, BowReach::default());
             prop_assert!(plays(&line, &plan, &order, &printing(&line, &marks)));
         }
     }

@@ -1,15 +1,15 @@
 //! Whether a planned lift has the time it needs.
 
-use super::{Link, Plan, Reach};
-use crate::{Line, Seconds};
+use super::{BowReach, Link, Plan};
+use crate::{Line, RealTime};
 
 /// The time that a lift has, and the time that it takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct LiftTime {
     /// Silence before the stroke, and what the note before may lend.
-    pub available: Seconds,
+    pub available: RealTime,
     /// To lift the bow, carry it and set it down.
-    pub needed: Seconds,
+    pub needed: RealTime,
 }
 
 impl LiftTime {
@@ -33,7 +33,7 @@ impl LiftTime {
 /// }
 /// ```
 #[must_use]
-pub fn lift_time(line: &Line, plan: &Plan, stroke: usize, reach: Reach) -> Option<LiftTime> {
+pub fn lift_time(line: &Line, plan: &Plan, stroke: usize, reach: BowReach) -> Option<LiftTime> {
     let before = stroke.checked_sub(1)?;
     let (from, to) = (plan.strokes.get(before)?, plan.strokes.get(stroke)?);
     let (last, first) = (line.strokes.get(before)?, line.strokes.get(stroke)?);
@@ -42,7 +42,7 @@ pub fn lift_time(line: &Line, plan: &Plan, stroke: usize, reach: Reach) -> Optio
     let needed = reach.lift.micros + reach.carry.micros * distance / 1000;
     let available = last.silence_after.micros + last.lendable.micros;
     lifted.then(|| LiftTime {
-        available: Seconds::from_micros(available),
-        needed: Seconds::from_micros(needed),
+        available: RealTime::from_micros(available),
+        needed: RealTime::from_micros(needed),
     })
 }

@@ -12,10 +12,10 @@
 use arcata_score::BowDirection;
 
 use super::costs::{Costs, Tally};
-use super::course::{By, Leads, Return};
-use super::search::Stand;
+use super::course::{Leads, Return, WalkBy};
+use super::search::DirectionAndCell;
 use super::{Link, MarkReading};
-use crate::{BarEnd, Join, Seconds, Stroke, StrokeKind, Term};
+use crate::{BarEnd, Join, RealTime, Stroke, StrokeKind, Term};
 
 /// Up to here an onset is not accented enough for a lift to be part of it, hundredths.
 const ACCENTED: u16 = 50;
@@ -29,15 +29,15 @@ const BEAT_OF_FOUR: u16 = 25;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Approach {
     /// Silence before the stroke on this way in.
-    pub(crate) silence: Seconds,
+    pub(crate) silence: RealTime,
     /// Time that the stroke before may lend.
-    pub(crate) lendable: Seconds,
+    pub(crate) lendable: RealTime,
     /// How the line goes on.
     pub(crate) join: Join,
     /// Which of the two are slurred.
-    pub(crate) slurs: Slurs,
+    pub(crate) slurs: SlurredSides,
     /// Whether the line sounds on between the two.
-    pub(crate) sounding: Sounding,
+    pub(crate) sounding: SoundingOn,
     /// How the stroke's length is to that of the one before.
     pub(crate) lengths: Lengths,
     /// Phrase joint, hundredths.
@@ -50,7 +50,7 @@ pub(crate) struct Approach {
 
 /// Which of two neighbours are slurred.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Slurs {
+pub(crate) enum SlurredSides {
     None,
     One,
     /// Both, and neither has dots or dashes.
@@ -59,7 +59,7 @@ pub(crate) enum Slurs {
 
 /// Whether a line sounds on from one stroke to the next.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Sounding {
+pub(crate) enum SoundingOn {
     On,
     /// A dot, a chord or an accent parts the two.
     Apart,
@@ -78,7 +78,7 @@ pub(crate) enum Lengths {
 }
 
 impl Approach {
-    fn plain(marks: MarkReading, before: &Stroke, stroke: &Stroke, silence: Seconds) -> Self {
+    fn plain(marks: MarkReading, before: &Stroke, stroke: &Stroke, silence: RealTime) -> Self {
         let law = marks == MarkReading::Law && stroke.printed.is_some();
         let asked = law && stroke.printed == before.printed;
         Self {
@@ -86,7 +86,7 @@ impl Approach {
             lendable: before.lendable,
             join: stroke.join,
             slurs: slurs(before, stroke),
-            sounding: if asked { Sounding::Asked } else { sounding(before, stroke) },
+            sounding: if asked { SoundingOn::Asked } else { sounding(before, stroke) },
             lengths: lengths(before, stroke),
             share: 100,
             change_leaning: [0; 2],
@@ -95,21 +95,25 @@ impl Approach {
     }
 }
 
-fn slurs(before: &Stroke, stroke: &Stroke) -> Slurs {
+fn slurs(before: &Stroke, stroke: &Stroke) -> SlurredSides {
     let slurred = |stroke: &Stroke| matches!(stroke.kind, StrokeKind::Slurred | StrokeKind::Pulsed);
     if before.kind == StrokeKind::Slurred && stroke.kind == StrokeKind::Slurred {
-        Slurs::Both
+        SlurredSides::Both
     } else if slurred(before) || slurred(stroke) {
-        Slurs::One
+        SlurredSides::One
     } else {
-        Slurs::None
+        SlurredSides::None
     }
 }
 
-fn sounding(before: &Stroke, stroke: &Stroke) -> Sounding {
+fn sounding(before: &Stroke, stroke: &Stroke) -> SoundingOn {
     let accented = stroke.emphasis.accent >= ACCENTED && stroke.level_start.0 >= LOUD;
     let short = matches!(before.kind, StrokeKind::Short | StrokeKind::BrokenChord);
-    if short || accented || stroke.kind == StrokeKind::BrokenChord { Sounding::Apart } else { Sounding::On }
+    if short || accented || stroke.kind == StrokeKind::BrokenChord {
+        SoundingOn::Apart
+    } else {
+        SoundingOn::On
+    }
 }
 
 fn lengths(before: &Stroke, stroke: &Stroke) -> Lengths {
@@ -141,15 +145,15 @@ impl Costs<'_> {
         let way = self.course.into[index];
         let before = way.before?;
         Some(match way.by {
-            By::Print => {
+            WalkBy::Print => {
                 let stroke = &self.strokes[before];
                 let plain = Approach::plain(self.marks, stroke, &self.strokes[index], stroke.silence_after);
                 let asked = self.is_asked(index);
                 let plain = if asked { plain } else { self.among_marks(plain, &self.strokes[index]) };
                 Approach { change_leaning: self.change_leaning(index), ..plain }
             }
-            By::Skip(silence) => self.jump(before, index, silence),
-            By::Anew => Approach { join: Join::Entry, ..self.jump(before, index, self.reach.free_rest) },
+            WalkBy::Skip(silence) => self.jump(before, index, silence),
+            WalkBy::Anew => Approach { join: Join::Entry, ..self.jump(before, index, self.reach.free_rest) },
         })
     }
 
@@ -175,7 +179,7 @@ impl Costs<'_> {
         }
     }
 
-    fn jump(&self, before: usize, index: usize, silence: Seconds) -> Approach {
+    fn jump(&self, before: usize, index: usize, silence: RealTime) -> Approach {
         let before = &self.strokes[before];
         let join = if before.kind == StrokeKind::Tremolo || silence >= self.reach.free_rest {
             Join::Entry
@@ -193,7 +197,13 @@ impl Costs<'_> {
     }
 
     /// Whether the arm does this link between two stands: the definitions at the head of this file.
-    pub(crate) fn is_link(&self, join: Join, link: Link, from: Stand, to: Stand) -> bool {
+    pub(crate) fn is_link(
+        &self,
+        join: Join,
+        link: Link,
+        from: DirectionAndCell,
+        to: DirectionAndCell,
+    ) -> bool {
         let (same, there) = (from.direction == to.direction, from.cell == to.cell);
         let carried = from.cell.abs_diff(to.cell) >= self.least_way();
         let back = match to.direction {
@@ -215,7 +225,7 @@ impl Costs<'_> {
         &self,
         approach: Option<&Approach>,
         link: Link,
-        (from, to): (Stand, Stand),
+        (from, to): (DirectionAndCell, DirectionAndCell),
         tally: &mut T,
     ) -> bool {
         let Some(approach) = approach else { return link == Link::Reset };
@@ -254,9 +264,9 @@ impl Costs<'_> {
             }
             (Join::Continues, Link::Retake) => {
                 let price = match approach.sounding {
-                    Sounding::On => weights.retake,
-                    Sounding::Apart => weights.retake_apart,
-                    Sounding::Asked => weights.retake_asked,
+                    SoundingOn::On => weights.retake,
+                    SoundingOn::Apart => weights.retake_apart,
+                    SoundingOn::Asked => weights.retake_asked,
                 };
                 let price = less(price, weights.retake_joint_relief * approach.joint / 100);
                 let up = if to == BowDirection::Up { weights.retake_up } else { 0 };
@@ -273,7 +283,7 @@ impl Costs<'_> {
 
     fn hook(&self, approach: &Approach, direction: BowDirection) -> i64 {
         let weights = self.weights;
-        if approach.sounding == Sounding::Asked {
+        if approach.sounding == SoundingOn::Asked {
             return weights.hook_asked;
         }
         let joint = weights.hook_joint_relief * approach.joint / 100;
@@ -283,9 +293,9 @@ impl Costs<'_> {
             _ => (weights.hook, joint),
         };
         let beside = match approach.slurs {
-            Slurs::None => 0,
-            Slurs::One => weights.hook_by_slur,
-            Slurs::Both => weights.hook_slurs,
+            SlurredSides::None => 0,
+            SlurredSides::One => weights.hook_by_slur,
+            SlurredSides::Both => weights.hook_slurs,
         };
         price * (100 - relief).max(0) / 100 + beside
     }
@@ -302,8 +312,8 @@ impl Costs<'_> {
             per_cell: paid(weights.retake_distance) / cells,
             in_time: far.map(|far| usize::try_from(far).unwrap_or(self.cells).min(self.cells)),
             rushed: paid(match approach.sounding {
-                Sounding::Asked => weights.rushed_asked,
-                Sounding::On | Sounding::Apart => weights.rushed,
+                SoundingOn::Asked => weights.rushed_asked,
+                SoundingOn::On | SoundingOn::Apart => weights.rushed,
             }),
         }
     }

@@ -14,6 +14,7 @@ mod asked;
 mod backwards;
 mod costs;
 mod course;
+mod distinct_rows;
 mod evaluate;
 mod giving_way;
 mod inverse;
@@ -26,7 +27,6 @@ mod route;
 mod rows;
 mod search;
 mod second_pass;
-mod sheaf;
 mod standing;
 mod sureness;
 mod ways;
@@ -37,15 +37,16 @@ pub(crate) use alternatives::{cut, independent};
 pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{Told, as_it_comes, as_told, least_marks_for};
 pub use asked::{Settled, settled, strokes_before};
-pub use backwards::{Anchored, Clash, Conflict, Wish, anchored};
-pub use costs::Reach;
+pub use backwards::{Anchored, Clash, DemandConflict, DemandedBy, anchored};
+pub use costs::BowReach;
 pub use course::{Leads, Weighed};
 pub use giving_way::giving_way;
 pub use inverse::{Chances, Inverse};
 pub use least::{LeastMark, Sign, least_marks};
 pub use lifts::{LiftTime, lift_time};
 pub use repairs::{
-    ChangeKind, Ending, Frontier, NotationChange, Passes, RepairRequest, Repaired, repairs, same_bows, singly,
+    ChangeKind, Frontier, NotationChange, Passes, RepairRequest, Repaired, WishedEnding, repairs, same_bows,
+    singly,
 };
 pub use second_pass::{Comes, SecondPass, second_pass};
 pub use standing::Standing;
@@ -55,9 +56,9 @@ pub use weights::Weights;
 
 use arcata_score::BowDirection;
 
-use crate::{Cost, Line, Seconds, Style, Term};
+use crate::{Cost, Line, RealTime, Style, Term};
 use costs::Costs;
-use search::Search;
+use search::LineSearch;
 
 /// How a stroke follows the one before: by what the arm does, in direction, place and silence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -115,7 +116,7 @@ pub struct Turn {
     /// Whether the search chose with its price in mind.
     pub weighed: Weighed,
     /// Silence between the two.
-    pub silence: Seconds,
+    pub silence: RealTime,
     /// The link into the second pass.
     pub link: Link,
     /// What it costs.
@@ -144,7 +145,7 @@ pub struct PlanSettings {
     /// The style whose weights these are, for the record: plans say what they were made with.
     pub style: Style,
     /// Hair and times of the instrument.
-    pub reach: Reach,
+    pub reach: BowReach,
     /// Grid of places.
     pub grid: Grid,
     /// How printed marks are read.
@@ -263,7 +264,7 @@ fn plan_on<const CELLS: usize>(
         return Some(Plan::default());
     }
     let costs = Costs::new(line, settings, CELLS).confining(confined);
-    let search = Search::<CELLS>::new(costs, allowed);
+    let search = LineSearch::<CELLS>::new(costs, allowed);
     let choices = route::best(&search)?;
     Some(evaluate::evaluate(line, settings, CELLS, &choices))
 }

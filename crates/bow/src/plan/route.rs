@@ -1,19 +1,19 @@
 //! The way through a line: leg after leg of its course, with repeated stretches as cycles.
 //!
 //! A cycle's price depends on where it begins, so it is walked once for every stand in which its first
-//! stroke can begin. These walks go side by side in a [`Sheaf`]: walks whose rows have become the same
+//! stroke can begin. These walks go side by side in a [`DistinctRows`]: walks whose rows have become the same
 //! (but for a constant) are the same from there on and are walked as one. What lies around a cycle does not
 //! matter for the walks inside it, so a cycle within a cycle is walked as often as one that stands alone.
 
 use arcata_score::BowDirection;
 
-use super::course::{Cycle, Ending, Leg};
+use super::course::{Cycle, Leg, WalkEnding};
+use super::distinct_rows::DistinctRows;
 use super::read_back::{Passed, read_back};
-use super::search::{Choice, NEVER, Row, Search, Settled, Stand};
-use super::sheaf::Sheaf;
+use super::search::{Choice, DirectionAndCell, LineSearch, NEVER, Row, SettledRow};
 
 /// The cheapest choices for all strokes; `None` where what is allowed leaves no way through.
-pub(super) fn best<const CELLS: usize>(search: &Search<'_, CELLS>) -> Option<Vec<Choice>> {
+pub(super) fn best<const CELLS: usize>(search: &LineSearch<'_, CELLS>) -> Option<Vec<Choice>> {
     let passed = walk(search, &search.costs.course.legs, None);
     let last = passed.last()?;
     // Settled rows hold a nought wherever anything is within reach.
@@ -25,7 +25,7 @@ pub(super) fn best<const CELLS: usize>(search: &Search<'_, CELLS>) -> Option<Vec
 
 /// One walk through the legs, remembered.
 pub(super) fn walk<'c, const CELLS: usize>(
-    search: &Search<'_, CELLS>,
+    search: &LineSearch<'_, CELLS>,
     legs: &'c [Leg],
     before: Option<&Row<CELLS>>,
 ) -> Vec<Passed<'c, CELLS>> {
@@ -48,105 +48,125 @@ pub(super) fn walk<'c, const CELLS: usize>(
 
 /// A walk through the legs whose first stroke begins at `begin`.
 pub(super) fn walk_from<'c, const CELLS: usize>(
-    search: &Search<'_, CELLS>,
+    search: &LineSearch<'_, CELLS>,
     legs: &'c [Leg],
-    begin: Stand,
+    begin: DirectionAndCell,
 ) -> Vec<Passed<'c, CELLS>> {
     let Some((first, rest)) = legs.split_first() else { return Vec::new() };
-    let sheaf = from_begins(search, first, &[begin]);
-    let passed = Passed { leg: first, row: *sheaf.walk(0).0, begins: vec![begin; 2 * CELLS] };
+    let distinct = from_begins(search, first, &[begin]);
+    let passed = Passed { leg: first, row: *distinct.walk(0).0, begins: vec![begin; 2 * CELLS] };
     let mut all = walk(search, rest, Some(&passed.row));
     all.insert(0, passed);
     all
 }
 
 /// The stands at which any of the rows of begins has a way.
-fn possible<const CELLS: usize>(rows: &[Row<CELLS>]) -> Vec<Stand> {
+fn possible<const CELLS: usize>(rows: &[Row<CELLS>]) -> Vec<DirectionAndCell> {
     let stands = [BowDirection::Down, BowDirection::Up]
         .into_iter()
-        .flat_map(|direction| (0..CELLS).map(move |cell| Stand { direction, cell }));
+        .flat_map(|direction| (0..CELLS).map(move |cell| DirectionAndCell { direction, cell }));
     stands.filter(|stand| rows.iter().any(|row| row[stand.direction as usize][stand.cell] < NEVER)).collect()
 }
 
 /// A cycle walked round from each of some begins.
 struct Rounds<const CELLS: usize> {
-    begins: Vec<Stand>,
-    sheaf: Sheaf<CELLS>,
+    begins: Vec<DirectionAndCell>,
+    distinct: DistinctRows<CELLS>,
 }
 
-fn rounds<const CELLS: usize>(search: &Search<'_, CELLS>, cycle: &Cycle, begins: &[Stand]) -> Rounds<CELLS> {
-    Rounds { begins: begins.to_vec(), sheaf: round(search, cycle, begins) }
+fn rounds<const CELLS: usize>(
+    search: &LineSearch<'_, CELLS>,
+    cycle: &Cycle,
+    begins: &[DirectionAndCell],
+) -> Rounds<CELLS> {
+    Rounds { begins: begins.to_vec(), distinct: round(search, cycle, begins) }
 }
 
 /// For each begin, the row behind a leg whose first stroke begins there, the begin itself not counted.
-fn from_begins<const CELLS: usize>(search: &Search<'_, CELLS>, leg: &Leg, begins: &[Stand]) -> Sheaf<CELLS> {
+fn from_begins<const CELLS: usize>(
+    search: &LineSearch<'_, CELLS>,
+    leg: &Leg,
+    begins: &[DirectionAndCell],
+) -> DistinctRows<CELLS> {
     match leg {
-        Leg::Stroke(index) => Sheaf::gather(begins.iter().map(|begin| search.forward_from(*index, *begin))),
+        Leg::Stroke(index) => {
+            DistinctRows::gather(begins.iter().map(|begin| search.forward_from(*index, *begin)))
+        }
         Leg::Cycle(cycle) => round(search, cycle, begins),
     }
 }
 
-/// A sheaf led through a leg.
-fn through<const CELLS: usize>(search: &Search<'_, CELLS>, leg: &Leg, sheaf: &Sheaf<CELLS>) -> Sheaf<CELLS> {
+/// Distinct rows led through a leg.
+fn through<const CELLS: usize>(
+    search: &LineSearch<'_, CELLS>,
+    leg: &Leg,
+    distinct: &DistinctRows<CELLS>,
+) -> DistinctRows<CELLS> {
     match leg {
-        Leg::Stroke(index) => sheaf.led(|_, row| search.forward(*index, Some(row))),
+        Leg::Stroke(index) => distinct.led(|_, row| search.forward(*index, Some(row))),
         Leg::Cycle(cycle) => {
             let entries: Vec<Row<CELLS>> =
-                sheaf.rows().iter().map(|row| search.begins_at(cycle.first, Some(row))).collect();
+                distinct.rows().iter().map(|row| search.begins_at(cycle.first, Some(row))).collect();
             let rounds = rounds(search, cycle, &possible(&entries));
-            sheaf.led(|at, _| entered(&entries[at], &rounds).0)
+            distinct.led(|at, _| entered(&entries[at], &rounds).0)
         }
     }
 }
 
 /// For each begin, the row at the end of the cycle's body, all ways back to that begin paid.
-fn round<const CELLS: usize>(search: &Search<'_, CELLS>, cycle: &Cycle, begins: &[Stand]) -> Sheaf<CELLS> {
-    let Some((first, rest)) = cycle.body.split_first() else { return Sheaf::gather(std::iter::empty()) };
-    let mut sheaf = from_begins(search, first, begins);
+fn round<const CELLS: usize>(
+    search: &LineSearch<'_, CELLS>,
+    cycle: &Cycle,
+    begins: &[DirectionAndCell],
+) -> DistinctRows<CELLS> {
+    let Some((first, rest)) = cycle.body.split_first() else {
+        return DistinctRows::gather(std::iter::empty());
+    };
+    let mut distinct = from_begins(search, first, begins);
     for leg in rest {
-        sheaf = through(search, leg, &sheaf);
+        distinct = through(search, leg, &distinct);
     }
     let endings: Vec<EndingWalks<CELLS>> =
         cycle.endings.iter().map(|ending| EndingWalks::new(search, ending)).collect();
-    sheaf.apart(|walk, row, base| {
+    distinct.apart(|walk, row, base| {
         let begin = begins[walk];
         let mut row = *row;
         for ending in &endings {
             ending.pay(search, begin, &mut row);
         }
-        Settled::on_top(row, base)
+        SettledRow::on_top(row, base)
     })
 }
 
 /// The walks through an ending, from every stand in which the body can end.
 struct EndingWalks<'e, const CELLS: usize> {
-    ending: &'e Ending,
+    ending: &'e WalkEnding,
     /// Empty for an ending without strokes.
-    sheaf: Option<Sheaf<CELLS>>,
+    distinct: Option<DistinctRows<CELLS>>,
 }
 
 impl<'e, const CELLS: usize> EndingWalks<'e, CELLS> {
-    fn new(search: &Search<'_, CELLS>, ending: &'e Ending) -> Self {
-        let sheaf = ending.legs.split_first().map(|(first, rest)| {
-            let one_by_one = possible(&[[[0; CELLS]; 2]]).into_iter().map(Settled::one);
-            let mut sheaf = through(search, first, &Sheaf::gather(one_by_one));
+    fn new(search: &LineSearch<'_, CELLS>, ending: &'e WalkEnding) -> Self {
+        let distinct = ending.legs.split_first().map(|(first, rest)| {
+            let one_by_one = possible(&[[[0; CELLS]; 2]]).into_iter().map(SettledRow::one);
+            let mut distinct = through(search, first, &DistinctRows::gather(one_by_one));
             for leg in rest {
-                sheaf = through(search, leg, &sheaf);
+                distinct = through(search, leg, &distinct);
             }
-            sheaf
+            distinct
         });
-        Self { ending, sheaf }
+        Self { ending, distinct }
     }
 
     /// Adds to each stand at the body's end what the ending and the turn to `begin` cost from there.
-    fn pay(&self, search: &Search<'_, CELLS>, begin: Stand, row: &mut Row<CELLS>) {
+    fn pay(&self, search: &LineSearch<'_, CELLS>, begin: DirectionAndCell, row: &mut Row<CELLS>) {
         let way = &search.costs.course.returns[self.ending.turn];
         let turn = search.turn(&search.costs.turn(way), begin);
-        let prices = match &self.sheaf {
+        let prices = match &self.distinct {
             None => turn,
-            Some(sheaf) => {
-                let least: Vec<i64> = sheaf.rows().iter().map(|row| least_sum(row, &turn)).collect();
-                let price = |stand: usize| sheaf.come_to(stand, &least);
+            Some(distinct) => {
+                let least: Vec<i64> = distinct.rows().iter().map(|row| least_sum(row, &turn)).collect();
+                let price = |stand: usize| distinct.come_to(stand, &least);
                 std::array::from_fn(|way| std::array::from_fn(|cell| price(way * CELLS + cell)))
             }
         };
@@ -166,15 +186,18 @@ fn least_sum<const CELLS: usize>(one: &Row<CELLS>, other: &Row<CELLS>) -> i64 {
 
 /// The row behind a cycle that is entered at these costs, and for each stand the begin that makes it
 /// cheapest: among equals the first, down before up, from the frog.
-fn entered<const CELLS: usize>(begins: &Row<CELLS>, rounds: &Rounds<CELLS>) -> (Settled<CELLS>, Vec<Stand>) {
-    let nowhere = Stand { direction: BowDirection::Down, cell: 0 };
+fn entered<const CELLS: usize>(
+    begins: &Row<CELLS>,
+    rounds: &Rounds<CELLS>,
+) -> (SettledRow<CELLS>, Vec<DirectionAndCell>) {
+    let nowhere = DirectionAndCell { direction: BowDirection::Down, cell: 0 };
     let mut best = vec![(i64::MAX, nowhere); 2 * CELLS];
     for (walk, begin) in rounds.begins.iter().enumerate() {
         let paid = begins[begin.direction as usize][begin.cell];
         if paid >= NEVER {
             continue;
         }
-        let (row, base) = rounds.sheaf.walk(walk);
+        let (row, base) = rounds.distinct.walk(walk);
         for (best, cost) in best.iter_mut().zip(row.iter().flatten()) {
             let whole = i64::from(paid) + base + i64::from(*cost);
             if *cost < NEVER && whole < best.0 {
@@ -190,5 +213,5 @@ fn entered<const CELLS: usize>(begins: &Row<CELLS>, rounds: &Rounds<CELLS>) -> (
     };
     let row = std::array::from_fn(|way| std::array::from_fn(|at| value(best[way * CELLS + at].0)));
     let base = if least == i64::MAX { i64::from(NEVER) } else { least };
-    (Settled { row, base }, best.into_iter().map(|(_, begin)| begin).collect())
+    (SettledRow { row, base }, best.into_iter().map(|(_, begin)| begin).collect())
 }

@@ -34,7 +34,7 @@ struct Step {
 }
 
 /// What it costs to begin and to end at each cell.
-struct Places<const CELLS: usize> {
+struct PlacePrices<const CELLS: usize> {
     begin: [i32; CELLS],
     end: [i32; CELLS],
 }
@@ -48,12 +48,12 @@ struct Links {
     retake: [i32; 2],
     /// By the direction before, then after.
     reset: [[i32; 2]; 2],
-    lift: Lift,
+    lift: LiftPrice,
 }
 
 /// What a way through the air costs.
 #[derive(Clone, Copy)]
-struct Lift {
+struct LiftPrice {
     per_cell: i32,
     /// The shortest way that is one, and the longest that there is time for, in cells.
     least: usize,
@@ -61,7 +61,7 @@ struct Lift {
     rushed: i32,
 }
 
-impl Lift {
+impl LiftPrice {
     fn over(&self, way: usize) -> i32 {
         let rushed = if self.in_time.is_none_or(|far| way > far) { self.rushed } else { 0 };
         self.per_cell * i32::try_from(way).unwrap_or(0) + rushed
@@ -93,30 +93,30 @@ pub(crate) struct Choice {
 
 impl Choice {
     /// Where the stroke begins.
-    pub(crate) fn begun(&self) -> Stand {
-        Stand { direction: self.direction, cell: self.start }
+    pub(crate) fn begun(&self) -> DirectionAndCell {
+        DirectionAndCell { direction: self.direction, cell: self.start }
     }
 
     /// Where it ends.
-    pub(crate) fn ended(&self) -> Stand {
-        Stand { direction: self.direction, cell: self.end }
+    pub(crate) fn ended(&self) -> DirectionAndCell {
+        DirectionAndCell { direction: self.direction, cell: self.end }
     }
 }
 
 /// A direction and an end cell.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Stand {
+pub(crate) struct DirectionAndCell {
     pub(crate) direction: BowDirection,
     pub(crate) cell: usize,
 }
 
 /// All numbers of a line, ready for the search.
-pub(crate) struct Search<'a, const CELLS: usize> {
+pub(crate) struct LineSearch<'a, const CELLS: usize> {
     pub(crate) costs: Costs<'a>,
     steps: Vec<Step>,
     travels: Vec<Distances>,
     arch: pulp::Arch,
-    places: Vec<Places<CELLS>>,
+    places: Vec<PlacePrices<CELLS>>,
     allowed: &'a [Allowed],
 }
 
@@ -153,7 +153,7 @@ fn travels_of<const CELLS: usize>(
     })
 }
 
-impl<'a, const CELLS: usize> Search<'a, CELLS> {
+impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     pub(crate) fn new(costs: Costs<'a>, allowed: &'a [Allowed]) -> Self {
         Self::over(costs, allowed, |index| Some(index + 1))
     }
@@ -190,7 +190,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
                         }
                     });
                     let end = table(|cell, sum| costs.end_at(index, cell, sum));
-                    places.push(Places { begin, end });
+                    places.push(PlacePrices { begin, end });
                     places.len() - 1
                 });
                 let direction = DIRECTIONS.map(|direction| {
@@ -208,7 +208,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
 
     fn links(costs: &Costs<'_>, approach: Option<&Approach>) -> Links {
         let Some(approach) = approach else {
-            let lift = Lift { per_cell: 0, least: 1, in_time: Some(CELLS), rushed: 0 };
+            let lift = LiftPrice { per_cell: 0, least: 1, in_time: Some(CELLS), rushed: 0 };
             let never = [NEVER; 2];
             return Links {
                 join: None,
@@ -233,7 +233,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             hooked: again(Link::Hooked),
             retake: again(Link::Retake),
             reset: DIRECTIONS.map(|from| DIRECTIONS.map(|to| at(Link::Reset, from, to))),
-            lift: Lift {
+            lift: LiftPrice {
                 per_cell: narrow(per_cell),
                 least: costs.least_way(),
                 in_time,
@@ -243,7 +243,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// What a link costs between two stands; `NEVER` where the arm cannot do it.
-    fn price(&self, links: &Links, link: Link, from: Stand, to: Stand) -> i32 {
+    fn price(&self, links: &Links, link: Link, from: DirectionAndCell, to: DirectionAndCell) -> i32 {
         let Some(join) = links.join else { return if link == Link::Reset { 0 } else { NEVER } };
         if !self.costs.is_link(join, link, from, to) {
             return NEVER;
@@ -389,11 +389,11 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         before: Option<&Row<CELLS>>,
         direction: BowDirection,
     ) -> [i32; CELLS] {
-        self.arch.dispatch(Begins { search: self, index, links, before, direction })
+        self.arch.dispatch(StepBegins { search: self, index, links, before, direction })
     }
 
     /// One forward step, by the way in which the stroke is reached first.
-    pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> Settled<CELLS> {
+    pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> SettledRow<CELLS> {
         let links = &self.steps[index].links;
         self.arch.dispatch(WholeStep { search: self, index, links, before })
     }
@@ -404,7 +404,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         index: usize,
         approach: Option<&Approach>,
         before: Option<&Row<CELLS>>,
-        stand: Stand,
+        stand: DirectionAndCell,
     ) -> Choice {
         self.choose_priced(index, approach, before, stand).0
     }
@@ -415,7 +415,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         index: usize,
         approach: Option<&Approach>,
         before: Option<&Row<CELLS>>,
-        stand: Stand,
+        stand: DirectionAndCell,
     ) -> (Choice, i32) {
         let links =
             approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
@@ -437,7 +437,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             }
         }
         let start = best.1;
-        let begin = Stand { direction: stand.direction, cell: start };
+        let begin = DirectionAndCell { direction: stand.direction, cell: start };
         let link = self.link_into(index, &links, before, begin, self.without_place(index, &begins, begin));
         (Choice { direction: stand.direction, link, start, end: stand.cell }, best.0)
     }
@@ -451,12 +451,12 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// The row at the end of stroke `index` from what setting the bow down costs.
-    pub(crate) fn travelled(&self, index: usize, begins: &Row<CELLS>) -> Settled<CELLS> {
+    pub(crate) fn travelled(&self, index: usize, begins: &Row<CELLS>) -> SettledRow<CELLS> {
         self.arch.dispatch(Travel { search: self, index, begins })
     }
 
     /// A begin's cost up to and with its link.
-    fn without_place(&self, index: usize, begins: &[i32; CELLS], begin: Stand) -> i32 {
+    fn without_place(&self, index: usize, begins: &[i32; CELLS], begin: DirectionAndCell) -> i32 {
         let step = &self.steps[index];
         let way = begin.direction as usize;
         begins[begin.cell] - step.direction[way] - self.places[step.places].begin[begin.cell]
@@ -469,7 +469,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         index: usize,
         links: &Links,
         before: Option<&Row<CELLS>>,
-        begin: Stand,
+        begin: DirectionAndCell,
         paid: i32,
     ) -> Link {
         let Some(before) = before else { return Link::Reset };
@@ -484,7 +484,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// See [`Self::link_into`]; by the printed way in.
-    pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: Stand) -> Link {
+    pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: DirectionAndCell) -> Link {
         let begins = self.begins_widely(index, &self.steps[index].links, before, begin.direction);
         let paid = self.without_place(index, &begins, begin);
         self.link_into(index, &self.steps[index].links, before, begin, paid)
@@ -492,9 +492,15 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
 
     /// Where the bow stood before a begin reached by `link`, and the cost so far with the link. Ties: the
     /// shortest way, down before up, nearest the frog.
-    fn link_from(&self, links: &Links, before: &Row<CELLS>, begin: Stand, link: Link) -> (Stand, i32) {
-        let mut best = (Stand { direction: begin.direction, cell: begin.cell }, NEVER, usize::MAX);
-        let mut offer = |from: Stand| {
+    fn link_from(
+        &self,
+        links: &Links,
+        before: &Row<CELLS>,
+        begin: DirectionAndCell,
+        link: Link,
+    ) -> (DirectionAndCell, i32) {
+        let mut best = (DirectionAndCell { direction: begin.direction, cell: begin.cell }, NEVER, usize::MAX);
+        let mut offer = |from: DirectionAndCell| {
             let paid = before[from.direction as usize][from.cell];
             let cost = (paid + self.price(links, link, from, begin)).min(NEVER);
             let way = from.cell.abs_diff(begin.cell);
@@ -503,11 +509,11 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
             }
         };
         match link {
-            Link::Change => offer(Stand { direction: begin.direction.other(), cell: begin.cell }),
+            Link::Change => offer(DirectionAndCell { direction: begin.direction.other(), cell: begin.cell }),
             Link::Hooked => offer(begin),
             Link::Retake | Link::Reset => {
                 for direction in DIRECTIONS {
-                    (0..CELLS).for_each(|cell| offer(Stand { direction, cell }));
+                    (0..CELLS).for_each(|cell| offer(DirectionAndCell { direction, cell }));
                 }
             }
         }
@@ -521,21 +527,21 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
         approach: Option<&Approach>,
         before: &Row<CELLS>,
         choice: Choice,
-    ) -> Stand {
+    ) -> DirectionAndCell {
         let links =
             approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
-        let begin = Stand { direction: choice.direction, cell: choice.start };
+        let begin = DirectionAndCell { direction: choice.direction, cell: choice.start };
         self.link_from(&links, before, begin, choice.link).0
     }
 
     /// Cost of beginning stroke `index` at `begin` from each stand, over `approach`: the price of a turn.
     /// What the stroke is allowed binds the printed way in, not the turn.
-    pub(crate) fn turn(&self, approach: &Approach, begin: Stand) -> Row<CELLS> {
+    pub(crate) fn turn(&self, approach: &Approach, begin: DirectionAndCell) -> Row<CELLS> {
         let links = Self::links(&self.costs, Some(approach));
         let all = [Link::Change, Link::Hooked, Link::Retake, Link::Reset];
         std::array::from_fn(|from| {
             std::array::from_fn(|cell| {
-                let from = Stand { direction: DIRECTIONS[from], cell };
+                let from = DirectionAndCell { direction: DIRECTIONS[from], cell };
                 let cheapest = all.iter().map(|link| self.price(&links, *link, from, begin)).min();
                 cheapest.unwrap_or(NEVER).min(NEVER)
             })
@@ -549,7 +555,7 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
     }
 
     /// The row behind stroke `index` when it begins at `begin`, that begin itself not counted.
-    pub(crate) fn forward_from(&self, index: usize, begin: Stand) -> Settled<CELLS> {
+    pub(crate) fn forward_from(&self, index: usize, begin: DirectionAndCell) -> SettledRow<CELLS> {
         let mut one = [[NEVER; CELLS]; 2];
         one[begin.direction as usize][begin.cell] = 0;
         self.arch.dispatch(Travel { search: self, index, begins: &one })
@@ -558,16 +564,16 @@ impl<'a, const CELLS: usize> Search<'a, CELLS> {
 
 /// One whole step, compiled for each width of vectors (a closure would be compiled for the narrowest).
 struct WholeStep<'s, 'a, const CELLS: usize> {
-    search: &'s Search<'a, CELLS>,
+    search: &'s LineSearch<'a, CELLS>,
     index: usize,
     links: &'s Links,
     before: Option<&'s Row<CELLS>>,
 }
 
 impl<const CELLS: usize> pulp::NullaryFnOnce for WholeStep<'_, '_, CELLS> {
-    type Output = Settled<CELLS>;
+    type Output = SettledRow<CELLS>;
     #[inline(always)]
-    fn call(self) -> Settled<CELLS> {
+    fn call(self) -> SettledRow<CELLS> {
         settled(
             self.search
                 .travel(self.index, &self.search.begins(self.index, self.links, self.before, &DIRECTIONS)),
@@ -576,15 +582,15 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for WholeStep<'_, '_, CELLS> {
 }
 
 /// The first half of a step, see [`WholeStep`].
-struct Begins<'s, 'a, const CELLS: usize> {
-    search: &'s Search<'a, CELLS>,
+struct StepBegins<'s, 'a, const CELLS: usize> {
+    search: &'s LineSearch<'a, CELLS>,
     index: usize,
     links: &'s Links,
     before: Option<&'s Row<CELLS>>,
     direction: BowDirection,
 }
 
-impl<const CELLS: usize> pulp::NullaryFnOnce for Begins<'_, '_, CELLS> {
+impl<const CELLS: usize> pulp::NullaryFnOnce for StepBegins<'_, '_, CELLS> {
     type Output = [i32; CELLS];
     #[inline(always)]
     fn call(self) -> [i32; CELLS] {
@@ -595,7 +601,7 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for Begins<'_, '_, CELLS> {
 
 /// The first half of a step in both directions, see [`WholeStep`].
 struct Landings<'s, 'a, const CELLS: usize> {
-    search: &'s Search<'a, CELLS>,
+    search: &'s LineSearch<'a, CELLS>,
     index: usize,
     links: &'s Links,
     before: Option<&'s Row<CELLS>>,
@@ -611,29 +617,29 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for Landings<'_, '_, CELLS> {
 
 /// The second half of a step, see [`WholeStep`].
 struct Travel<'s, 'a, const CELLS: usize> {
-    search: &'s Search<'a, CELLS>,
+    search: &'s LineSearch<'a, CELLS>,
     index: usize,
     begins: &'s Row<CELLS>,
 }
 
 impl<const CELLS: usize> pulp::NullaryFnOnce for Travel<'_, '_, CELLS> {
-    type Output = Settled<CELLS>;
+    type Output = SettledRow<CELLS>;
     #[inline(always)]
-    fn call(self) -> Settled<CELLS> {
+    fn call(self) -> SettledRow<CELLS> {
         settled(self.search.travel(self.index, self.begins))
     }
 }
 
 /// A row with its least value taken off, so that rows never overflow, and that value.
-pub(crate) struct Settled<const CELLS: usize> {
+pub(crate) struct SettledRow<const CELLS: usize> {
     pub(crate) row: Row<CELLS>,
     /// What was taken off; `NEVER` where nothing is within reach.
     pub(crate) base: i64,
 }
 
-impl<const CELLS: usize> Settled<CELLS> {
+impl<const CELLS: usize> SettledRow<CELLS> {
     /// At one stand, for nothing.
-    pub(crate) fn one(stand: Stand) -> Self {
+    pub(crate) fn one(stand: DirectionAndCell) -> Self {
         let mut row = [[NEVER; CELLS]; 2];
         row[stand.direction as usize][stand.cell] = 0;
         Self { row, base: 0 }
@@ -647,7 +653,7 @@ impl<const CELLS: usize> Settled<CELLS> {
 }
 
 #[inline(always)]
-fn settled<const CELLS: usize>(mut row: Row<CELLS>) -> Settled<CELLS> {
+fn settled<const CELLS: usize>(mut row: Row<CELLS>) -> SettledRow<CELLS> {
     let base = least(&row[0]).min(least(&row[1]));
     if base < NEVER {
         for way in &mut row {
@@ -657,16 +663,16 @@ fn settled<const CELLS: usize>(mut row: Row<CELLS>) -> Settled<CELLS> {
             }
         }
     }
-    Settled { row, base: i64::from(base) }
+    SettledRow { row, base: i64::from(base) }
 }
 
 /// The cheapest stand of a row: ties go to the end nearest the frog, down before up.
-pub(crate) fn cheapest<const CELLS: usize>(row: &Row<CELLS>) -> Stand {
-    let mut best = (NEVER, Stand { direction: BowDirection::Down, cell: 0 });
+pub(crate) fn cheapest<const CELLS: usize>(row: &Row<CELLS>) -> DirectionAndCell {
+    let mut best = (NEVER, DirectionAndCell { direction: BowDirection::Down, cell: 0 });
     for (cell, (down, up)) in row[0].iter().zip(&row[1]).enumerate() {
         for (direction, cost) in [(BowDirection::Down, *down), (BowDirection::Up, *up)] {
             if cost < best.0 {
-                best = (cost, Stand { direction, cell });
+                best = (cost, DirectionAndCell { direction, cell });
             }
         }
     }

@@ -1,7 +1,7 @@
 //! On which bow a repeated stretch begins again.
 
-use super::{Leads, Plan, Reach, Turn};
-use crate::{Line, Seconds, StrokeKind};
+use super::{BowReach, Leads, Plan, Turn};
+use crate::{Line, RealTime, StrokeKind};
 
 /// How the second pass comes to the bow that is printed for the first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -24,15 +24,15 @@ pub struct SecondPass {
     /// How the bow of the first pass is reached.
     pub comes: Comes,
     /// Rests at the turn, and what the last note may lend.
-    pub available: Seconds,
+    pub available: RealTime,
     /// What lifting the bow and setting it down at the beginning takes.
-    pub needed: Seconds,
+    pub needed: RealTime,
 }
 
 /// How the second pass begins over a turn of a plan; `None` for a turn that leads on, or a plan that is not
 /// this line's.
 #[must_use]
-pub fn second_pass(line: &Line, plan: &Plan, turn: &Turn, reach: Reach) -> Option<SecondPass> {
+pub fn second_pass(line: &Line, plan: &Plan, turn: &Turn, reach: BowReach) -> Option<SecondPass> {
     let (from, to) = (plan.strokes.get(turn.from)?, plan.strokes.get(turn.to)?);
     let last = line.strokes.get(turn.from).filter(|_| turn.leads == Leads::Back)?;
     let distance = i64::from(from.end.abs_diff(to.start));
@@ -49,6 +49,6 @@ pub fn second_pass(line: &Line, plan: &Plan, turn: &Turn, reach: Reach) -> Optio
     } else {
         Comes::Retaken
     };
-    let (available, needed) = (Seconds::from_micros(available), Seconds::from_micros(needed));
+    let (available, needed) = (RealTime::from_micros(available), RealTime::from_micros(needed));
     Some(SecondPass { comes, available, needed })
 }

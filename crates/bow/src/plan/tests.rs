@@ -4,7 +4,7 @@ use arcata_score::{BowDirection, Instrument, Length, Moment, NoteId};
 use proptest::prelude::*;
 
 use super::costs::Costs;
-use super::search::{Choice, Search};
+use super::search::{Choice, LineSearch};
 use super::*;
 use crate::*;
 
@@ -19,9 +19,9 @@ fn plain_stroke(index: usize) -> Stroke {
         length: Length::QUARTER,
         bar: 0,
         offset: at,
-        duration: Seconds::from_micros(600_000),
-        silence_after: Seconds::default(),
-        lendable: Seconds::default(),
+        duration: RealTime::from_micros(600_000),
+        silence_after: RealTime::default(),
+        lendable: RealTime::default(),
         kind: StrokeKind::Single,
         join: if index == 0 { Join::Entry } else { Join::Continues },
         printed: None,
@@ -68,9 +68,9 @@ prop_compose! {
         joints in (0u16..=100, 0u16..=100),
     ) -> (Stroke, u8) {
         let mut stroke = plain_stroke(0);
-        stroke.duration = Seconds::from_micros(duration);
-        stroke.silence_after = Seconds::from_micros(silence);
-        stroke.lendable = Seconds::from_micros(lendable);
+        stroke.duration = RealTime::from_micros(duration);
+        stroke.silence_after = RealTime::from_micros(silence);
+        stroke.lendable = RealTime::from_micros(lendable);
         stroke.kind = kind;
         stroke.printed = printed;
         stroke.emphasis = Emphasis { metric, accent, bars, count, bar_end, ..Emphasis::default() };
@@ -111,9 +111,9 @@ fn any_line_with_repeat(longest: usize) -> impl Strategy<Value = Line> {
                 first: cuts[0],
                 body_end: cuts[1],
                 first_ending_end: cuts[2],
-                silence_at_turn: Seconds::from_micros(turn),
-                silence_at_skip: Seconds::from_micros(skip),
-                ..RepeatedStretch::between(cuts[0], cuts[1], Seconds::default())
+                silence_at_turn: RealTime::from_micros(turn),
+                silence_at_skip: RealTime::from_micros(skip),
+                ..RepeatedStretch::between(cuts[0], cuts[1], RealTime::default())
             };
             if stretch.is_sound(count) {
                 line.repeats.push(stretch);
@@ -282,7 +282,7 @@ proptest! {
         let course = course::Course::new(&line);
         for (index, stroke) in plan.strokes.iter().enumerate() {
             let way = course.into[index];
-            let Some(before) = way.before.filter(|_| way.by == course::By::Print) else { continue };
+            let Some(before) = way.before.filter(|_| way.by == course::WalkBy::Print) else { continue };
             let (from, to) = (plan.strokes[before], stroke);
             let (same, there) = (from.direction == to.direction, from.end == to.start);
             let back = match to.direction {
@@ -398,7 +398,7 @@ fn as_heard(line: &Line, plan: &Plan) -> Vec<(BowDirection, Option<Link>)> {
 #[test]
 fn the_ways_offered_are_the_cheapest_of_all_that_differ_to_a_player() {
     let mut strokes: Vec<Stroke> = (0..5).map(plain_stroke).collect();
-    strokes[1].silence_after = Seconds::from_micros(300_000);
+    strokes[1].silence_after = RealTime::from_micros(300_000);
     strokes[2].join = Join::AfterRest;
     strokes[3].emphasis.metric = MetricPlace::Downbeat;
     let line = line_of(strokes, Vec::new());
@@ -495,7 +495,7 @@ fn a_finer_grid_changes_little() {
     let strokes: Vec<Stroke> = (0..64)
         .map(|index| {
             let mut stroke = plain_stroke(index);
-            stroke.duration = Seconds::from_micros([400_000, 1_200_000, 300_000][index % 3]);
+            stroke.duration = RealTime::from_micros([400_000, 1_200_000, 300_000][index % 3]);
             stroke.emphasis.metric = if index % 3 == 0 { MetricPlace::Downbeat } else { MetricPlace::Beat };
             stroke
         })
@@ -512,7 +512,7 @@ fn the_search_and_the_terms_agree() {
     let line = line_of((0..12).map(plain_stroke).collect(), Vec::new());
     let settings = PlanSettings::default();
     let allowed = vec![Allowed::ANY; 12];
-    let search = Search::<12>::new(Costs::new(&line, &settings, 12), &allowed);
+    let search = LineSearch::<12>::new(Costs::new(&line, &settings, 12), &allowed);
     let mut row = None;
     let mut base = 0;
     for index in 0..12 {

@@ -5,8 +5,8 @@ use std::ops::Range;
 use super::alternatives::differences;
 use super::repairs::passages;
 use super::{
-    Anchor, Difference, DifferenceKind, Ending, NotationChange, Plan, PlanSettings, RepairRequest, Repaired,
-    alternatives, plan, repairs, singly,
+    Anchor, Difference, DifferenceKind, NotationChange, Plan, PlanSettings, RepairRequest, Repaired,
+    WishedEnding, alternatives, plan, repairs, singly,
 };
 use crate::{Cost, Line, LineSource};
 
@@ -49,7 +49,7 @@ const MOST: usize = 2;
 pub fn ways_to_end(
     source: &LineSource<'_>,
     settings: &PlanSettings,
-    ending: Ending,
+    ending: WishedEnding,
     window: &Range<usize>,
     count: usize,
 ) -> WaysThere {
@@ -104,7 +104,7 @@ fn local_settings(settings: &PlanSettings, strokes: &Range<usize>) -> PlanSettin
 fn by_the_arm(
     as_printed: &Line,
     local: &PlanSettings,
-    ending: Ending,
+    ending: WishedEnding,
     strokes: &Range<usize>,
     window: &Range<usize>,
     count: usize,
@@ -211,7 +211,7 @@ mod tests {
         let reading = Reading::new(&score, &profile, &options);
         let sources = reading.sources(0);
         let strokes = sources[0].line().strokes.len();
-        let ending = Ending { stroke, until: score.end().max(Moment::START), direction };
+        let ending = WishedEnding { stroke, until: score.end().max(Moment::START), direction };
         (ways_to_end(&sources[0], &PlanSettings::default(), ending, &(0..strokes), count), strokes)
     }
 

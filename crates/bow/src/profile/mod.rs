@@ -24,8 +24,8 @@ use std::collections::BTreeMap;
 use arcata_score::Instrument;
 use serde::Deserialize;
 
-use crate::plan::Reach;
-use crate::{PlanSettings, Seconds, Weights};
+use crate::plan::BowReach;
+use crate::{PlanSettings, RealTime, Weights};
 pub use read::ProfileError;
 pub use sections::{Assumed, Homes, Named, Speeds, Thresholds, Times, Words};
 pub use setting::{ByInstrument, Setting, Status};
@@ -197,13 +197,13 @@ impl Profile {
 
     /// Time to lift the bow and set it down on the spot.
     #[must_use]
-    pub fn lift(&self) -> Seconds {
+    pub fn lift(&self) -> RealTime {
         milliseconds(self.times.lift.value)
     }
 
     /// Further time to carry the bow its whole length through the air.
     #[must_use]
-    pub fn carry(&self) -> Seconds {
+    pub fn carry(&self) -> RealTime {
         milliseconds(self.times.carry.value)
     }
 
@@ -216,7 +216,7 @@ impl Profile {
                 *weight = value;
             }
         }
-        let reach = Reach {
+        let reach = BowReach {
             hair: self.hair_micrometres(instrument),
             lift: self.lift(),
             carry: self.carry(),
@@ -239,8 +239,8 @@ impl Profile {
 }
 
 /// Milliseconds as real time.
-pub(crate) const fn milliseconds(value: i64) -> Seconds {
-    Seconds::from_micros(value * 1000)
+pub(crate) const fn milliseconds(value: i64) -> RealTime {
+    RealTime::from_micros(value * 1000)
 }
 
 #[cfg(test)]

@@ -42,7 +42,7 @@ const SETTING_KEYS: [&str; 5] = ["value", "unit", "reason", "source", "status"];
 
 /// The merged table of a profile: complete, every setting with its five entries.
 pub(super) fn read(text: &str) -> Result<Table, ProfileError> {
-    let source = Source { text };
+    let source = ProfileSource { text };
     let own = DeTable::parse(text).map_err(|error| source.syntax(&error))?;
     let own = own.get_ref();
     let base = match own.get("extends") {
@@ -54,15 +54,15 @@ pub(super) fn read(text: &str) -> Result<Table, ProfileError> {
     source.lay_over(base, own)
 }
 
-fn complete(text: &str, source: &Source<'_>) -> Result<Table, ProfileError> {
+fn complete(text: &str, source: &ProfileSource<'_>) -> Result<Table, ProfileError> {
     toml::from_str(text).map_err(|error| source.syntax(&error))
 }
 
-struct Source<'a> {
+struct ProfileSource<'a> {
     text: &'a str,
 }
 
-impl Source<'_> {
+impl ProfileSource<'_> {
     fn error(&self, span: Range<usize>, key: &str, message: String) -> ProfileError {
         let before = self.text.get(..span.start.min(self.text.len())).unwrap_or_default();
         let line = before.matches('\n').count() + 1;

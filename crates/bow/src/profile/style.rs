@@ -63,7 +63,7 @@ impl Style {
     pub(super) fn weights(self) -> Named {
         #[derive(Deserialize)]
         #[serde(deny_unknown_fields)]
-        struct File {
+        struct StyleFile {
             weights: BTreeMap<String, Setting<i64>>,
         }
         let text = match self {
@@ -71,7 +71,7 @@ impl Style {
             Self::Dance => include_str!("../../profiles/dance.toml"),
             Self::Early => include_str!("../../profiles/early.toml"),
         };
-        let file: File = toml::from_str(text).expect("shipped styles are sound");
+        let file: StyleFile = toml::from_str(text).expect("shipped styles are sound");
         file.weights
     }
 }

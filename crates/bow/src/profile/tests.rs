@@ -129,7 +129,7 @@ fn a_style_yields_to_the_user_s_own_prices() {
 #[test]
 fn the_planner_s_defaults_are_the_professional_s() {
     let settings = Profile::default().plan_settings(Instrument::Violin);
-    assert_eq!((settings.weights, settings.reach), (Weights::default(), Reach::default()));
+    assert_eq!((settings.weights, settings.reach), (Weights::default(), BowReach::default()));
 }
 
 #[test]

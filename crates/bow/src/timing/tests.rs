@@ -47,15 +47,15 @@ fn marked(quarters: i64) -> TempoKind {
 #[test]
 fn a_metronome_mark_gives_exact_seconds() {
     let map = map(4, &[(0, marked(90))]);
-    assert_eq!(map.between(quarter(0), quarter(3)), Seconds::from_micros(2_000_000));
-    assert_eq!(map.at(Moment(Length::new(1, 12))), Seconds::from_micros(222_222));
+    assert_eq!(map.between(quarter(0), quarter(3)), RealTime::from_micros(2_000_000));
+    assert_eq!(map.at(Moment(Length::new(1, 12))), RealTime::from_micros(222_222));
     assert_eq!(map.written(quarter(0)), Written::InScore);
 }
 
 #[test]
 fn without_any_tempo_a_hundred_quarters_are_assumed() {
     let map = map(4, &[]);
-    assert_eq!(map.at(quarter(10)), Seconds::from_micros(6_000_000));
+    assert_eq!(map.at(quarter(10)), RealTime::from_micros(6_000_000));
     assert_eq!(map.written(quarter(10)), Written::Assumed);
     assert_eq!(map.assumed(), Length::new(100, 1));
 }
@@ -63,7 +63,7 @@ fn without_any_tempo_a_hundred_quarters_are_assumed() {
 #[test]
 fn time_before_the_first_mark_is_assumed_and_after_it_is_not() {
     let map = map(4, &[(4, marked(60))]);
-    assert_eq!(map.at(quarter(5)), Seconds::from_micros(4 * 600_000 + 1_000_000));
+    assert_eq!(map.at(quarter(5)), RealTime::from_micros(4 * 600_000 + 1_000_000));
     assert_eq!((map.written(quarter(3)), map.written(quarter(4))), (Written::Assumed, Written::InScore));
 }
 
@@ -71,7 +71,7 @@ fn time_before_the_first_mark_is_assumed_and_after_it_is_not() {
 fn a_word_beside_a_mark_yields_to_it() {
     let word = TempoKind::Word(Length::new(132, 1));
     for tempos in [[(0, word.clone()), (0, marked(60))], [(0, marked(60)), (0, word)]] {
-        assert_eq!(map(2, &tempos).at(quarter(4)), Seconds::from_micros(4_000_000));
+        assert_eq!(map(2, &tempos).at(quarter(4)), RealTime::from_micros(4_000_000));
     }
 }
 
@@ -80,7 +80,7 @@ fn a_modulation_keeps_the_old_value() {
     // Quarter = dotted quarter at 60: the dotted quarter now takes a second, so a quarter 2/3 s.
     let modulation = TempoKind::Modulation(Length::QUARTER, Length::new(3, 8));
     let map = map(4, &[(0, marked(60)), (4, modulation)]);
-    assert_eq!(map.between(quarter(4), quarter(7)), Seconds::from_micros(2_000_000));
+    assert_eq!(map.between(quarter(4), quarter(7)), RealTime::from_micros(2_000_000));
 }
 
 #[test]
@@ -89,7 +89,7 @@ fn a_rit_arrives_at_the_profile_s_share_and_a_tempo_takes_up_what_was() {
     // The mean of 1 s and 1/0.7 s a quarter, over four quarters.
     let bar = map.between(quarter(4), quarter(8)).micros;
     assert!((bar - 4_857_142).abs() <= 2, "{bar}");
-    assert_eq!(map.between(quarter(8), quarter(9)), Seconds::from_micros(1_000_000));
+    assert_eq!(map.between(quarter(8), quarter(9)), RealTime::from_micros(1_000_000));
 }
 
 #[test]
@@ -124,7 +124,7 @@ fn time_never_runs_backwards() {
         (15, TempoKind::Scaled(Length::ZERO)),
     ];
     let map = map(8, &tempos);
-    let mut before = Seconds::default();
+    let mut before = RealTime::default();
     for step in 1..200 {
         let now = map.at(Moment(Length::new(step, 32)));
         assert!(now > before, "at {step}/32: {now:?} after {before:?}");

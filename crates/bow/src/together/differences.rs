@@ -24,12 +24,12 @@ pub struct Departure {
     /// Nothing where a printed mark or an anchor forbids it.
     pub dearer: Cost,
     /// Why it departs.
-    pub reason: Reason,
+    pub reason: DepartureReason,
 }
 
 /// Why a stretch departs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Reason {
+pub enum DepartureReason {
     /// The mark printed on its first stroke says so.
     PrintedMark,
     /// It was fixed.
@@ -82,21 +82,21 @@ fn why(
     departs_from: Term,
     stroke: usize,
     wish: Wished,
-) -> (Cost, Reason) {
+) -> (Cost, DepartureReason) {
     let settings = &together.settings[index];
     let law = settings.marks == MarkReading::Law;
     let against = |direction: BowDirection| wish == Wished::Goes(direction.other());
     if law && line.strokes[stroke].printed.is_some_and(against) {
-        return (Cost::default(), Reason::PrintedMark);
+        return (Cost::default(), DepartureReason::PrintedMark);
     }
     let fixed = |anchor: &Anchor| anchor.stroke == stroke && anchor.direction.is_some_and(against);
     if settings.anchors.iter().any(fixed) {
-        return (Cost::default(), Reason::Anchor);
+        return (Cost::default(), DepartureReason::Anchor);
     }
     let dearer = dearer(line, together, index, stroke, wish);
     let others = dearer.parts().filter(|(term, share)| *share > 0 && *term != departs_from);
     let most = others.max_by_key(|(term, share)| (*share, std::cmp::Reverse(*term)));
-    (dearer, most.map_or(Reason::Even, |(term, _)| Reason::Dearer(term)))
+    (dearer, most.map_or(DepartureReason::Even, |(term, _)| DepartureReason::Dearer(term)))
 }
 
 fn dearer(line: &Line, together: &Together, index: usize, stroke: usize, wish: Wished) -> Cost {

@@ -15,7 +15,7 @@ const FIGURE: usize = 4;
 
 /// What makes two strokes alike, wherever they stand in pitch.
 #[derive(Clone, PartialEq, Eq, Hash)]
-struct Token {
+struct FigureToken {
     offset: Length,
     length: Length,
     kind: StrokeKind,
@@ -24,13 +24,13 @@ struct Token {
 }
 
 /// A number for each token, and the interval to the next stroke; equal numbers are equal tokens.
-struct Spelling {
+struct FigureSpelling {
     tokens: Vec<u32>,
     /// From each stroke's first note to the next stroke's, cents.
     steps: Vec<i32>,
 }
 
-fn spell(score: &Score, line: &Line, known: &mut FxHashMap<Token, u32>) -> Spelling {
+fn spell(score: &Score, line: &Line, known: &mut FxHashMap<FigureToken, u32>) -> FigureSpelling {
     let pitches: Vec<i32> =
         line.strokes.iter().map(|stroke| first_pitch(score, line, stroke).unwrap_or(0)).collect();
     let tokens = line
@@ -42,10 +42,10 @@ fn spell(score: &Score, line: &Line, known: &mut FxHashMap<Token, u32>) -> Spell
         })
         .collect();
     let steps = pitches.windows(2).map(|pair| pair[1] - pair[0]).chain([0]).collect();
-    Spelling { tokens, steps }
+    FigureSpelling { tokens, steps }
 }
 
-fn token(score: &Score, line: &Line, stroke: &Stroke) -> Token {
+fn token(score: &Score, line: &Line, stroke: &Stroke) -> FigureToken {
     let part = &score.parts[line.part];
     let notes = stroke.notes.iter().map(|id| part.note(*id)).filter(|note| note.kind == NoteKind::Ordinary);
     let mut sounding = notes.filter_map(|note| note.pitch.cents().map(|cents| (note.onset, cents)));
@@ -56,14 +56,14 @@ fn token(score: &Score, line: &Line, stroke: &Stroke) -> Token {
             .map(|(later, other)| (later - onset, other - cents))
             .collect()
     });
-    Token { offset: stroke.offset, length: stroke.length, kind: stroke.kind, inside }
+    FigureToken { offset: stroke.offset, length: stroke.length, kind: stroke.kind, inside }
 }
 
 /// Likeness: strokes that stand in the same figure at the same place of it. A stroke goes by the figure
 /// that begins with it, or else by the one that ends with it.
 pub(super) fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Vec<Agreement> {
     let mut known = FxHashMap::default();
-    let spellings: Vec<Spelling> = lines.iter().map(|line| spell(score, line, &mut known)).collect();
+    let spellings: Vec<FigureSpelling> = lines.iter().map(|line| spell(score, line, &mut known)).collect();
     let ahead = windows(lines, &spellings, 0);
     let behind = windows(lines, &spellings, FIGURE - 1);
     let mut taken: Vec<Vec<bool>> = lines.iter().map(|line| vec![false; line.strokes.len()]).collect();
@@ -86,7 +86,7 @@ pub(super) fn agreements(score: &Score, lines: &[Line], weights: &Weights) -> Ve
 
 /// The places of every figure that stands more than once in a movement, in order of the first; `at` is which of its
 /// strokes is told.
-fn windows(lines: &[Line], spellings: &[Spelling], at: usize) -> Vec<Vec<(usize, usize)>> {
+fn windows(lines: &[Line], spellings: &[FigureSpelling], at: usize) -> Vec<Vec<(usize, usize)>> {
     let mut order: Vec<Vec<(usize, usize)>> = Vec::new();
     let mut places: FxHashMap<(usize, &[u32], &[i32]), usize> = FxHashMap::default();
     for (index, (line, spelling)) in lines.iter().zip(spellings).enumerate() {

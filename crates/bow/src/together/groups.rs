@@ -52,12 +52,12 @@ impl Relation {
 const COMMON: (usize, usize) = (3, 4);
 
 /// Where a stroke stands in its bar, and how long it lasts.
-type Shape = (Length, Length);
+type StrokeShape = (Length, Length);
 
 /// The strokes that begin in one bar.
 struct BarStrokes {
     first: usize,
-    shapes: Vec<Shape>,
+    shapes: Vec<StrokeShape>,
 }
 
 /// For each bar, the lines that play in it and their strokes there.
@@ -75,7 +75,7 @@ fn by_bar(lines: &[Line]) -> BTreeMap<u32, Vec<(usize, BarStrokes)>> {
 }
 
 /// How many shapes two bars have in common; both are in order of time.
-fn in_common(one: &[Shape], other: &[Shape]) -> usize {
+fn in_common(one: &[StrokeShape], other: &[StrokeShape]) -> usize {
     let (mut at, mut to, mut count) = (0, 0, 0);
     while at < one.len() && to < other.len() {
         match one[at].cmp(&other[to]) {
@@ -112,7 +112,7 @@ fn classes(playing: &[(usize, BarStrokes)]) -> Vec<Vec<usize>> {
 
 /// The strokes of a class that stand at one place and last equally long.
 fn shared(playing: &[(usize, BarStrokes)], class: &[usize]) -> Vec<Vec<(usize, usize)>> {
-    let mut places: BTreeMap<Shape, Vec<(usize, usize)>> = BTreeMap::new();
+    let mut places: BTreeMap<StrokeShape, Vec<(usize, usize)>> = BTreeMap::new();
     for member in class {
         let (line, strokes) = &playing[*member];
         for (index, shape) in strokes.shapes.iter().enumerate() {
@@ -163,8 +163,8 @@ pub(super) fn agreements(lines: &[Line], weights: &Weights) -> Vec<Agreement> {
 /// the same lines play one rhythm with the same slurs.
 #[must_use]
 pub fn groups(score: &Score, lines: &[Line]) -> Vec<Group> {
-    let mut open: Vec<Open> = Vec::new();
-    let mut done: Vec<Open> = Vec::new();
+    let mut open: Vec<OpenGroup> = Vec::new();
+    let mut done: Vec<OpenGroup> = Vec::new();
     for (bar, playing) in by_bar(lines) {
         let mut going = Vec::new();
         for class in classes(&playing) {
@@ -173,7 +173,7 @@ pub fn groups(score: &Score, lines: &[Line]) -> Vec<Group> {
             let before = open.iter().position(|group| group.lines == members && group.end == bar);
             let mut group = match before {
                 Some(before) => open.swap_remove(before),
-                None => Open { lines: members, first: bar, end: bar, strokes: Vec::new() },
+                None => OpenGroup { lines: members, first: bar, end: bar, strokes: Vec::new() },
             };
             group.end = bar + 1;
             group.strokes.extend(strokes);
@@ -195,7 +195,7 @@ pub fn groups(score: &Score, lines: &[Line]) -> Vec<Group> {
 }
 
 /// A group that may still go on.
-struct Open {
+struct OpenGroup {
     lines: Vec<usize>,
     first: u32,
     end: u32,

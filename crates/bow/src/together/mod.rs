@@ -12,7 +12,7 @@ mod figures;
 mod groups;
 mod solve;
 
-pub use differences::{Departure, Reason, departures};
+pub use differences::{Departure, DepartureReason, departures};
 pub use downbeats::{Downbeat, Speaking, downbeats};
 pub use groups::{Group, Relation, groups};
 pub use solve::{Together, plan_together};

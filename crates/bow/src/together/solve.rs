@@ -95,7 +95,7 @@ fn counted(agreement: &Agreement, lines: &[usize]) -> Agreement {
 }
 
 fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement]) -> Together {
-    let problem = Problem { lines, agreements };
+    let problem = TogetherProblem { lines, agreements };
     let mut blocks = Blocks::new(lines, settings);
     let bound = blocks.total(Repeats::Counted);
     let apart = blocks.strokes(Repeats::Counted);
@@ -122,12 +122,12 @@ fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreem
 
 type Wishes = Vec<Wished>;
 
-struct Problem<'a> {
+struct TogetherProblem<'a> {
     lines: &'a [Line],
     agreements: &'a [Agreement],
 }
 
-impl Problem<'_> {
+impl TogetherProblem<'_> {
     fn leanings(&self, wishes: &[Wished]) -> Vec<Vec<Leaning>> {
         leanings(self.lines.len(), self.agreements, wishes)
     }

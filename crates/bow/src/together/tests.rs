@@ -207,7 +207,7 @@ proptest! {
 
     #[test]
     fn never_dearer_than_planning_apart_and_forcing_unity(seed in any::<u64>()) {
-        let xml = arcata_testkit::random_score(seed, arcata_testkit::Shape { parts: 3, ..arcata_testkit::Shape::default() });
+        let xml = arcata_testkit::random_score(seed, arcata_testkit::ScoreShape { parts: 3, ..arcata_testkit::ScoreShape::default() });
         let document = arcata_xml::Document::parse(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
         let score = arcata_score::read(&document);
         let mut lines = all_lines(&score, &Profile::default(), &LineOptions::default());

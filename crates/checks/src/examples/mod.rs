@@ -10,9 +10,9 @@ use arcata_score::BowDirection;
 use arcata_xml::{Document, Limits};
 use serde_json::Value;
 
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::scores;
-use crate::setting::{Setting, read_array};
+use crate::setting::{CheckSetting, read_array};
 use crate::tables;
 
 const EXAMPLES: &str = "outside/worked_examples.json";
@@ -42,7 +42,7 @@ struct Answer {
 }
 
 /// Plans every example and compares the letters that are printed or stated.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let examples = read_array(&setting.root.join(EXAMPLES))?;
     let reasons = tables::by_first_column(&setting.root.join(MISSES))?;
     let mut shares: BTreeMap<String, Share> = BTreeMap::new();
@@ -100,7 +100,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 }
 
 /// The letters that are right in every style, with prices changed for this run: `NAME=VALUE`.
-pub(crate) fn run(setting: &Setting, prices: &[String]) -> Result<()> {
+pub(crate) fn run(setting: &CheckSetting, prices: &[String]) -> Result<()> {
     in_every_style(&read_array(&setting.root.join(EXAMPLES))?, prices)
 }
 
@@ -136,7 +136,7 @@ fn in_every_style(examples: &[Value], prices: &[String]) -> Result<()> {
 
 /// What stands in no table is a failure; what is from memory is only shown, until somebody has looked
 /// it up.
-fn report_miss(id: &str, status: &str, answer: &Answer, reason: Option<&str>, outcome: &mut Outcome) {
+fn report_miss(id: &str, status: &str, answer: &Answer, reason: Option<&str>, outcome: &mut CheckOutcome) {
     println!("{id} ({status}): {} wanted, {} planned", answer.asked, answer.given);
     match reason {
         Some(reason) => println!("    {reason}"),

@@ -5,17 +5,17 @@ use std::time::Instant;
 
 use arcata_layer::{Addresses, Carried, Entry, Layer, Mark, carry};
 use arcata_score::{NoteId, Score};
-use arcata_testkit::{Detail, Shape, random_score};
+use arcata_testkit::{Detail, ScoreShape, random_score};
 use arcata_xml::{Document, Limits};
 use rayon::prelude::*;
 
-use super::revise::{Change, NAME, Rewritten, named, names, revised};
-use crate::outcome::{Outcome, Result};
+use super::revise::{NAME, RevisionChange, Rewritten, named, names, revised};
+use crate::outcome::{CheckOutcome, Result};
 use crate::scores;
 
 /// What became of the entries of some layers.
 #[derive(Clone, Copy, Debug, Default)]
-struct Tally {
+struct CarriedTally {
     works: usize,
     /// Entries whose note is still there as it was.
     there: usize,
@@ -27,7 +27,7 @@ struct Tally {
     wrong: usize,
 }
 
-impl Tally {
+impl CarriedTally {
     fn plus(self, other: Self) -> Self {
         Self {
             works: self.works + other.works,
@@ -46,17 +46,17 @@ const SHORTEST: usize = 40;
 /// Of the entries whose note exists at least this many thousandths land right.
 const TARGET: usize = 990;
 
-pub(super) fn check(files: &[PathBuf], outcome: &mut Outcome) -> Result<()> {
+pub(super) fn check(files: &[PathBuf], outcome: &mut CheckOutcome) -> Result<()> {
     let works: Vec<(&PathBuf, Document)> =
         files.par_iter().filter_map(|path| Some((path, work(path)?))).collect();
     println!("carry: {} works of {SHORTEST} bars and more", works.len());
-    let mut kinds: Vec<(String, Vec<Change>)> =
-        Change::ALL.into_iter().map(|change| (change.name().to_owned(), vec![change])).collect();
-    kinds.push(("all five".to_owned(), Change::ALL.to_vec()));
+    let mut kinds: Vec<(String, Vec<RevisionChange>)> =
+        RevisionChange::ALL.into_iter().map(|change| (change.name().to_owned(), vec![change])).collect();
+    kinds.push(("all five".to_owned(), RevisionChange::ALL.to_vec()));
     for (name, changes) in kinds {
         let tallies = works.par_iter().map(|(path, document)| revise_and_carry(path, document, &changes));
-        let tallies: Vec<Tally> = tallies.collect::<Result<_>>()?;
-        let sum = tallies.into_iter().fold(Tally::default(), Tally::plus);
+        let tallies: Vec<CarriedTally> = tallies.collect::<Result<_>>()?;
+        let sum = tallies.into_iter().fold(CarriedTally::default(), CarriedTally::plus);
         let right = sum.exactly + sum.doubtful;
         println!(
             "{name:14} {:4} works, {:6} entries whose note is there: {:6} right exactly, {:5} right with doubt \
@@ -83,12 +83,12 @@ fn work(path: &Path) -> Option<Document> {
     (bowed && notes && score.bars.len() >= SHORTEST).then(|| named(file.document()).ok()).flatten()
 }
 
-fn revise_and_carry(path: &Path, old: &Document, changes: &[Change]) -> Result<Tally> {
+fn revise_and_carry(path: &Path, old: &Document, changes: &[RevisionChange]) -> Result<CarriedTally> {
     let seed =
         path.to_string_lossy().bytes().fold(7_u64, |seed, byte| seed.wrapping_mul(31) + u64::from(byte));
     let copy =
         Document::parse(old.bytes().to_vec(), &Limits::default()).map_err(|problem| problem.to_string())?;
-    let Some((new, rewritten)) = revised(copy, changes, seed)? else { return Ok(Tally::default()) };
+    let Some((new, rewritten)) = revised(copy, changes, seed)? else { return Ok(CarriedTally::default()) };
     let (old_score, new_score) = (arcata_score::read(old), arcata_score::read(&new));
     let layer = layer(old, &old_score);
     let carried = carry(&layer, &old_score, (&new, &new_score));
@@ -126,12 +126,12 @@ fn count(
     carried: &Carried,
     (document, score): (&Document, &Score),
     rewritten: &Rewritten,
-) -> Tally {
+) -> CarriedTally {
     let names = names(document);
     let there: std::collections::BTreeSet<&str> = names.values().map(String::as_str).collect();
     let is_there = |name: &str| there.contains(name) && !rewritten.contains(name);
     let addresses = Addresses::new(score);
-    let mut tally = Tally { works: 1, ..Tally::default() };
+    let mut tally = CarriedTally { works: 1, ..CarriedTally::default() };
     tally.there = layer.entries.iter().filter(|entry| is_there(name_of(entry))).count();
     let doubts: std::collections::BTreeSet<(String, String)> =
         carried.doubtful.iter().map(|doubt| (doubt.to.to_string(), doubt.mark.words())).collect();
@@ -153,14 +153,14 @@ fn count(
 }
 
 /// A made-up movement of 1,000 bars in four parts, revised in all five ways.
-fn speed(outcome: &mut Outcome) -> Result<()> {
-    let text = random_score(2, Shape { parts: 4, bars: 1000, detail: Detail::Slurs });
+fn speed(outcome: &mut CheckOutcome) -> Result<()> {
+    let text = random_score(2, ScoreShape { parts: 4, bars: 1000, detail: Detail::Slurs });
     let old =
         Document::parse(text.into_bytes(), &Limits::default()).map_err(|problem| problem.to_string())?;
     let old = named(&old)?;
     let copy =
         Document::parse(old.bytes().to_vec(), &Limits::default()).map_err(|problem| problem.to_string())?;
-    let Some((new, _)) = revised(copy, &Change::ALL, 5)? else {
+    let Some((new, _)) = revised(copy, &RevisionChange::ALL, 5)? else {
         return Err("1,000 bars are too few".to_owned());
     };
     let (old_score, new_score) = (arcata_score::read(&old), arcata_score::read(&new));

@@ -6,11 +6,11 @@ mod revise;
 mod traces;
 
 use crate::laws;
-use crate::outcome::{Outcome, Result};
-use crate::setting::Setting;
+use crate::outcome::{CheckOutcome, Result};
+use crate::setting::CheckSetting;
 
 /// Asks everything.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let files = laws::files(setting)?;
     traces::check(setting, &files, outcome)?;
     carried::check(&files, outcome)

@@ -9,7 +9,7 @@ use crate::outcome::Result;
 
 /// What a revision does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Change {
+pub(super) enum RevisionChange {
     /// Eight bars are cut.
     Cut,
     /// Four new bars are put in.
@@ -22,7 +22,7 @@ pub(super) enum Change {
     Transpose,
 }
 
-impl Change {
+impl RevisionChange {
     pub(super) const ALL: [Self; 5] =
         [Self::Cut, Self::Insert, Self::Renumber, Self::Rewrite, Self::Transpose];
 
@@ -63,7 +63,7 @@ pub(super) fn names(document: &Document) -> BTreeMap<NodeId, String> {
 /// A revision of a named document; nothing where the work is too short for it.
 pub(super) fn revised(
     document: Document,
-    changes: &[Change],
+    changes: &[RevisionChange],
     seed: u64,
 ) -> Result<Option<(Document, Rewritten)>> {
     let mut random = Random::new(seed);
@@ -71,11 +71,11 @@ pub(super) fn revised(
     let mut now = document;
     for change in changes {
         let edits = match change {
-            Change::Cut => cut(&now, &mut random),
-            Change::Insert => insert(&now, &mut random),
-            Change::Renumber => Some(renumber(&now)),
-            Change::Rewrite => Some(rewrite(&now, &mut random, &mut rewritten)),
-            Change::Transpose => Some(transpose(&now)),
+            RevisionChange::Cut => cut(&now, &mut random),
+            RevisionChange::Insert => insert(&now, &mut random),
+            RevisionChange::Renumber => Some(renumber(&now)),
+            RevisionChange::Rewrite => Some(rewrite(&now, &mut random, &mut rewritten)),
+            RevisionChange::Transpose => Some(transpose(&now)),
         };
         let Some(edits) = edits else { return Ok(None) };
         now = edited(&now, edits)?;

@@ -11,12 +11,12 @@ use arcata_xml::{Document, Input, Limits, Package, ScoreFile, Tag, open_score};
 use rayon::prelude::*;
 
 use crate::laws;
-use crate::outcome::{Outcome, Result};
-use crate::setting::{self, Setting};
+use crate::outcome::{CheckOutcome, Result};
+use crate::setting::{self, CheckSetting};
 
 /// What one file shows.
 #[derive(Default)]
-struct Held {
+struct TracesLeft {
     name: String,
     /// Why it cannot be opened; nothing else is asked then.
     unread: Option<String>,
@@ -29,24 +29,24 @@ struct Held {
     written: Option<(PathBuf, PathBuf)>,
 }
 
-pub(super) fn check(setting: &Setting, files: &[PathBuf], outcome: &mut Outcome) -> Result<()> {
+pub(super) fn check(setting: &CheckSetting, files: &[PathBuf], outcome: &mut CheckOutcome) -> Result<()> {
     let folder = setting.scratch("layers")?;
-    let held: Vec<Held> = files
+    let held: Vec<TracesLeft> = files
         .par_iter()
         .enumerate()
         .map(|(number, path)| {
-            let mut held = Held { name: path.display().to_string(), ..Held::default() };
+            let mut held = TracesLeft { name: path.display().to_string(), ..TracesLeft::default() };
             if let Err(problem) = ask(path, &folder, number, &mut held) {
                 held.broken.push(problem);
             }
             held
         })
         .collect();
-    let read: Vec<&Held> = held.iter().filter(|file| file.unread.is_none()).collect();
+    let read: Vec<&TracesLeft> = held.iter().filter(|file| file.unread.is_none()).collect();
     for file in &read {
         outcome.check(file.broken.is_empty(), &format!("{}: {}", file.name, file.broken.join("; ")));
     }
-    let sum = |count: fn(&Held) -> usize| read.iter().map(|file| count(file)).sum::<usize>();
+    let sum = |count: fn(&TracesLeft) -> usize| read.iter().map(|file| count(file)).sum::<usize>();
     println!(
         "{} files, {} of them packed: {} marks lifted and applied ({} stayed), {} entries applied and wiped",
         read.len(),
@@ -63,7 +63,7 @@ pub(super) fn check(setting: &Setting, files: &[PathBuf], outcome: &mut Outcome)
     result
 }
 
-fn ask(path: &Path, folder: &Path, number: usize, held: &mut Held) -> Result<()> {
+fn ask(path: &Path, folder: &Path, number: usize, held: &mut TracesLeft) -> Result<()> {
     let bytes = setting::read(path)?;
     let file = match open_score(bytes.clone(), &Limits::default()) {
         Ok(file) => file,
@@ -104,7 +104,12 @@ fn through_a_file(layer: &Layer) -> Result<Layer> {
     read(write(layer).as_bytes()).map_err(|problem| said(&problem))
 }
 
-fn lift_and_apply(file: &ScoreFile, score: &Score, kinds: Vec<LiftKind>, held: &mut Held) -> Result<()> {
+fn lift_and_apply(
+    file: &ScoreFile,
+    score: &Score,
+    kinds: Vec<LiftKind>,
+    held: &mut TracesLeft,
+) -> Result<()> {
     let document = file.document();
     let slurs = kinds.contains(&LiftKind::Slurs);
     let lifted =
@@ -170,7 +175,7 @@ fn all_kinds(score: &Score) -> Layer {
 }
 
 /// Applies a layer, wipes it, and gives the bytes with it on.
-fn apply_and_wipe(file: &ScoreFile, score: &Score, held: &mut Held) -> Result<Vec<u8>> {
+fn apply_and_wipe(file: &ScoreFile, score: &Score, held: &mut TracesLeft) -> Result<Vec<u8>> {
     let document = file.document();
     let applied =
         apply(document, score, &all_kinds(score), &[], Trust::OwnScore).map_err(|problem| said(&problem))?;
@@ -192,7 +197,7 @@ fn apply_and_wipe(file: &ScoreFile, score: &Score, held: &mut Held) -> Result<Ve
 }
 
 /// Members keep their order, their names, and all but the score their size.
-fn compare_packages(before: &[u8], after: &[u8], held: &mut Held) -> Result<()> {
+fn compare_packages(before: &[u8], after: &[u8], held: &mut TracesLeft) -> Result<()> {
     let open = |bytes: &[u8]| {
         Package::open(bytes.to_vec(), &Limits::default()).map_err(|problem| problem.to_string())
     };

@@ -15,14 +15,14 @@ use arcata_score::{Jump, RepeatSign, Score};
 use rayon::prelude::*;
 
 use crate::alarms;
-use crate::outcome::{Outcome, Result};
-use crate::reviewing::Desk;
+use crate::outcome::{CheckOutcome, Result};
+use crate::reviewing::PlannedScore;
 use crate::scores;
-use crate::setting::{Setting, write};
+use crate::setting::{CheckSetting, write};
 
 /// What was counted in some works.
 #[derive(Default)]
-struct Counts {
+struct WorkCounts {
     works: usize,
     movements: usize,
     /// Movements that come out otherwise when they are cut out, and how.
@@ -37,7 +37,7 @@ struct Counts {
 
 /// Works of the corpus in several movements. The corpus keeps most movements in files of their own: these are joined to
 /// one file by their text, and cut out again.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let works = alarms::works(setting)?;
     let folder = setting.scratch("movements")?;
     let mut paths = works.clone();
@@ -74,7 +74,7 @@ pub(crate) fn run(arguments: &[String]) -> Result<()> {
     Ok(())
 }
 
-impl Counts {
+impl WorkCounts {
     fn told(&self) -> String {
         format!(
             "{} works, {} movements: {} unlike when cut out; {} openings, {} hang on the movement before; {} repeated stretches, {} without a sign",
@@ -99,20 +99,20 @@ impl Counts {
     }
 }
 
-fn count(paths: &[PathBuf]) -> Result<Counts> {
-    let each: Vec<Result<Counts>> = paths.par_iter().map(|path| of_work(path)).collect();
-    let mut counts = Counts::default();
+fn count(paths: &[PathBuf]) -> Result<WorkCounts> {
+    let each: Vec<Result<WorkCounts>> = paths.par_iter().map(|path| of_work(path)).collect();
+    let mut counts = WorkCounts::default();
     for one in each {
         counts.take(one?);
     }
     Ok(counts)
 }
 
-fn of_work(path: &Path) -> Result<Counts> {
+fn of_work(path: &Path) -> Result<WorkCounts> {
     let profile = Profile::default();
-    let whole = Desk::new(scores::document(path)?, &profile)?;
+    let whole = PlannedScore::new(scores::document(path)?, &profile)?;
     let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-    let mut counts = Counts { works: 1, ..Counts::default() };
+    let mut counts = WorkCounts { works: 1, ..WorkCounts::default() };
     for (line, plan) in whole.planned_lines() {
         without_sign(whole.score(), (line, plan), &name, &mut counts);
     }
@@ -131,7 +131,7 @@ fn of_work(path: &Path) -> Result<Counts> {
                 counts.hanging.push(format!("{said}: {} hangs on what is before", line.name));
             }
         }
-        let alone = Desk::new(cut::cut(whole.document(), &movement.bars)?, &profile)?;
+        let alone = PlannedScore::new(cut::cut(whole.document(), &movement.bars)?, &profile)?;
         counts.movements += 1;
         let inside = |finding: &&Finding| movement.bars.contains(&finding.place.bar);
         let here: Vec<String> = findings.iter().filter(inside).map(told).collect();
@@ -160,7 +160,7 @@ fn of_work(path: &Path) -> Result<Counts> {
 }
 
 /// The first stroke that is read otherwise.
-fn read_unlike(whole: &Desk, alone: &Desk, movement: usize) -> Option<String> {
+fn read_unlike(whole: &PlannedScore, alone: &PlannedScore, movement: usize) -> Option<String> {
     let (_, beginning) = whole.score().movement_alone(movement)?;
     let lines = whole.lines().iter().filter(|line| line.movement == movement);
     for (one, other) in lines.map(|line| line.alone(&beginning)).zip(alone.lines()) {
@@ -177,7 +177,7 @@ fn read_unlike(whole: &Desk, alone: &Desk, movement: usize) -> Option<String> {
 }
 
 /// Every stroke of a movement in words.
-fn strokes(desk: &Desk, movement: usize) -> Vec<String> {
+fn strokes(desk: &PlannedScore, movement: usize) -> Vec<String> {
     let lines = desk.planned_lines().filter(|(line, _)| line.movement == movement);
     lines
         .flat_map(|(line, plan)| {
@@ -213,7 +213,7 @@ fn told(finding: &Finding) -> String {
 }
 
 /// Counts the second passes that a plan tells of, and those where no sign sends the player back.
-fn without_sign(score: &Score, (line, plan): (&Line, &Plan), name: &str, counts: &mut Counts) {
+fn without_sign(score: &Score, (line, plan): (&Line, &Plan), name: &str, counts: &mut WorkCounts) {
     for turn in plan.turns.iter().filter(|turn| turn.leads == Leads::Back) {
         counts.repeats += 1;
         let from = line.strokes[turn.to].bar;

@@ -6,9 +6,9 @@ use arcata_score::Score;
 use arcata_testkit::{Fixture, Random};
 use arcata_xml::{Document, Limits};
 
-use super::passage::{BARS, Passage, Scale};
-use super::{PLANTS, Row, TRIED};
-use crate::reviewing::Desk;
+use super::passage::{BARS, PlantPassage, Scale};
+use super::{PLANTS, RuleFaults, TRIED};
+use crate::reviewing::PlannedScore;
 
 /// The rule that reads parts against the score.
 const RULE: &str = "part-differs-from-score";
@@ -25,9 +25,9 @@ const SLIPS: &[&str] = &[
 ];
 
 /// Plants slips in parts, and counts those that are found in their bar.
-pub(super) fn row(all: &[Passage]) -> Row {
+pub(super) fn row(all: &[PlantPassage]) -> RuleFaults {
     let mut random = Random::new(PLANTS as u64);
-    let mut row = Row { rule: RULE, planted: 0, found: 0, missed: None };
+    let mut row = RuleFaults { rule: RULE, planted: 0, found: 0, missed: None };
     for _ in 0..TRIED {
         if row.planted == PLANTS {
             break;
@@ -59,14 +59,14 @@ pub(super) fn row(all: &[Passage]) -> Row {
 }
 
 /// What the review says of a passage beside one part of another; `None` where one of them cannot be written.
-fn said(score: &Passage, part_of: &Passage, part: usize) -> Option<Vec<Finding>> {
+fn said(score: &PlantPassage, part_of: &PlantPassage, part: usize) -> Option<Vec<Finding>> {
     let whole = read(part_of)?;
     let alone = Score { parts: vec![whole.1.parts.get(part)?.clone()], ..whole.1 };
     let settings = ReviewSettings { only: [RULE.to_owned()].into(), ..ReviewSettings::default() };
-    Some(Desk::apart(read(score)?.0, &Profile::default()).ok()?.beside(alone).findings(&settings))
+    Some(PlannedScore::apart(read(score)?.0, &Profile::default()).ok()?.beside(alone).findings(&settings))
 }
 
-fn read(passage: &Passage) -> Option<(Document, Score)> {
+fn read(passage: &PlantPassage) -> Option<(Document, Score)> {
     let fixture = Fixture::parse(&passage.text()).ok()?;
     let document = Document::parse(fixture.musicxml().into_bytes(), &Limits::default()).ok()?;
     let score = arcata_score::read(&document);

@@ -4,7 +4,7 @@ use arcata_score::Instrument;
 
 /// Where a figure goes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Where {
+pub(super) enum FigurePlace {
     /// Into one part, drawn by chance.
     Any,
     /// Into the part of a violin.
@@ -22,9 +22,9 @@ pub(super) enum Where {
 }
 
 /// One fault.
-pub(super) struct Fault {
+pub(super) struct PlantedFault {
     pub(super) rule: &'static str,
-    pub(super) place: Where,
+    pub(super) place: FigurePlace,
     /// Quarters a minute; 0 where no tempo shall be written.
     pub(super) tempo: u32,
     /// Bars, with lines between them. Steps of a scale stand for notes.
@@ -33,21 +33,21 @@ pub(super) struct Fault {
     pub(super) repeat: bool,
 }
 
-const fn fault(rule: &'static str, place: Where, tempo: u32, figure: &'static str) -> Fault {
-    Fault { rule, place, tempo, figure, repeat: false }
+const fn fault(rule: &'static str, place: FigurePlace, tempo: u32, figure: &'static str) -> PlantedFault {
+    PlantedFault { rule, place, tempo, figure, repeat: false }
 }
 
-impl Fault {
+impl PlantedFault {
     /// The instrument that the figure is written for, where it holds real notes.
     pub(super) fn instrument(&self) -> Option<Instrument> {
         (self.place == Violin).then_some(Instrument::Violin)
     }
 }
 
-use Where::{All, Alone, Any, Sections, Two, Violin, Wind};
+use FigurePlace::{All, Alone, Any, Sections, Two, Violin, Wind};
 
 /// A fault for every rule.
-pub(super) const FAULTS: &[Fault] = &[
+pub(super) const FAULTS: &[PlantedFault] = &[
     fault("slur-outlasts-bow", Any, 50, "f (0/4 1/4 2/4 3/4 | 4/4 3/4 2/4 1/4)"),
     fault("note-outlasts-bow", Alone, 50, "ff 0/1_ | 0/1_ | 0/1"),
     fault(
@@ -85,7 +85,7 @@ pub(super) const FAULTS: &[Fault] = &[
         120,
         "f (0/4!down 1/4 2/4) 3/4 | (3/4 2/4 1/4) 0/4 | (0/4 1/4 2/4 3/4) | 0/1!sf | 1/1",
     ),
-    Fault {
+    PlantedFault {
         repeat: true,
         ..fault(
             "repeat-comes-back-reversed",

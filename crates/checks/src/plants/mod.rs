@@ -15,12 +15,12 @@ use arcata_testkit::{Fixture, Random};
 use arcata_xml::{Document, Limits};
 use rayon::prelude::*;
 
-use crate::outcome::{Outcome, Result};
-use crate::reviewing::Desk;
-use crate::setting::Setting;
+use crate::outcome::{CheckOutcome, Result};
+use crate::reviewing::PlannedScore;
+use crate::setting::CheckSetting;
 use crate::{alarms, scores};
-use faults::{FAULTS, Fault, Where};
-use passage::{BARS, Passage, Scale, passages};
+use faults::{FAULTS, FigurePlace, PlantedFault};
+use passage::{BARS, PlantPassage, Scale, passages};
 
 /// Plants a rule.
 const PLANTS: usize = 200;
@@ -31,7 +31,7 @@ const EACH: usize = 90;
 const OVERALL: usize = 95;
 
 /// What became of a rule's faults.
-struct Row {
+struct RuleFaults {
     rule: &'static str,
     planted: usize,
     found: usize,
@@ -40,8 +40,8 @@ struct Row {
 }
 
 /// Plants and counts.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
-    let mut all: Vec<Passage> = Vec::new();
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
+    let mut all: Vec<PlantPassage> = Vec::new();
     for path in alarms::works(setting)? {
         all.extend(passages(&arcata_score::read(&scores::document(&path)?)));
     }
@@ -50,7 +50,7 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
     if all.is_empty() {
         return Ok(());
     }
-    let mut rows: Vec<Row> =
+    let mut rows: Vec<RuleFaults> =
         FAULTS.par_iter().enumerate().map(|(number, fault)| row(fault, &all, number)).collect();
     rows.push(beside::row(&all));
     for rule in REGISTER {
@@ -72,9 +72,9 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
     Ok(())
 }
 
-fn row(fault: &Fault, all: &[Passage], number: usize) -> Row {
+fn row(fault: &PlantedFault, all: &[PlantPassage], number: usize) -> RuleFaults {
     let mut random = Random::new(u64::try_from(number).unwrap_or(0) + 1);
-    let mut row = Row { rule: fault.rule, planted: 0, found: 0, missed: None };
+    let mut row = RuleFaults { rule: fault.rule, planted: 0, found: 0, missed: None };
     for _ in 0..TRIED {
         if row.planted == PLANTS {
             break;
@@ -102,8 +102,8 @@ fn row(fault: &Fault, all: &[Passage], number: usize) -> Row {
 /// A passage with a fault in it.
 struct Planted {
     /// With plain bars where the fault goes.
-    clean: Passage,
-    faulty: Passage,
+    clean: PlantPassage,
+    faulty: PlantPassage,
     /// Parts and bars in which it is found.
     parts: Vec<usize>,
     bars: (u32, u32),
@@ -118,21 +118,21 @@ impl Planted {
     }
 }
 
-fn plant(fault: &Fault, passage: &Passage, random: &mut Random) -> Option<Planted> {
+fn plant(fault: &PlantedFault, passage: &PlantPassage, random: &mut Random) -> Option<Planted> {
     let mut clean = passage.clone();
     clean.tempo = Some(if fault.tempo == 0 { 96 } else { fault.tempo });
     let candidates = clean.parts_of(fault.instrument());
     let part = *candidates.get(random.below(candidates.len().max(1)))?;
     match fault.place {
-        Where::Alone => clean.parts = vec![clean.parts[part].clone()],
-        Where::Sections => {
+        FigurePlace::Alone => clean.parts = vec![clean.parts[part].clone()],
+        FigurePlace::Sections => {
             for (number, line) in clean.parts.iter_mut().enumerate() {
                 line.name = format!("{} section {}", plural(line.instrument), number + 1);
             }
         }
         _ => {}
     }
-    let part = if fault.place == Where::Alone { 0 } else { part };
+    let part = if fault.place == FigurePlace::Alone { 0 } else { part };
     let bars = fault.figure.split(" | ").count();
     let first = random.below(BARS + 1 - bars.min(BARS));
     let scale = Scale::on(clean.parts[part].instrument, random);
@@ -146,7 +146,7 @@ fn plant(fault: &Fault, passage: &Passage, random: &mut Random) -> Option<Plante
     if fault.repeat {
         faulty.repeat = Some((first, first + bars - 1));
     }
-    let put = |line: &mut passage::Line, figure: &str, scale: &Scale| {
+    let put = |line: &mut passage::PassageLine, figure: &str, scale: &Scale| {
         // Bars hold their own slurs: none runs into the figure.
         for (at, bar) in figure.split(" | ").enumerate().filter(|(_, bar)| !bar.is_empty()) {
             if let Some(place) = line.bars.get_mut(first + at) {
@@ -156,7 +156,7 @@ fn plant(fault: &Fault, passage: &Passage, random: &mut Random) -> Option<Plante
     };
     let mut parts = vec![part];
     match fault.place {
-        Where::All => {
+        FigurePlace::All => {
             for index in 0..faulty.parts.len() {
                 let own = Scale::on(faulty.parts[index].instrument, random);
                 // Marks for all players stand in the first part.
@@ -165,7 +165,7 @@ fn plant(fault: &Fault, passage: &Passage, random: &mut Random) -> Option<Plante
             }
             parts = (0..faulty.parts.len()).collect();
         }
-        Where::Two(second) => {
+        FigurePlace::Two(second) => {
             let other = (0..faulty.parts.len()).find(|other| *other != part)?;
             let mut copy = faulty.parts[part].clone();
             copy.name = faulty.parts[other].name.clone();
@@ -175,7 +175,7 @@ fn plant(fault: &Fault, passage: &Passage, random: &mut Random) -> Option<Plante
             put(&mut faulty.parts[other], second, &scale);
             parts.push(other);
         }
-        Where::Wind(second) => {
+        FigurePlace::Wind(second) => {
             let mut flute = faulty.parts[part].clone();
             flute.name = "flute".to_owned();
             flute.instrument = Instrument::NotBowed;
@@ -183,7 +183,7 @@ fn plant(fault: &Fault, passage: &Passage, random: &mut Random) -> Option<Plante
             put(&mut faulty.parts[part], second, &scale);
             faulty.parts.push(flute);
         }
-        Where::Any | Where::Violin | Where::Alone | Where::Sections => {
+        FigurePlace::Any | FigurePlace::Violin | FigurePlace::Alone | FigurePlace::Sections => {
             put(&mut faulty.parts[part], fault.figure, &scale);
         }
     }
@@ -214,9 +214,9 @@ fn without_marks(figure: &str) -> String {
 }
 
 /// What one rule says of a passage; `None` where the passage cannot be written.
-fn said(passage: &Passage, rule: &str) -> Option<Vec<Finding>> {
+fn said(passage: &PlantPassage, rule: &str) -> Option<Vec<Finding>> {
     let fixture = Fixture::parse(&passage.text()).ok()?;
     let document = Document::parse(fixture.musicxml().into_bytes(), &Limits::default()).ok()?;
     let settings = ReviewSettings { only: [rule.to_owned()].into(), ..ReviewSettings::default() };
-    Some(Desk::apart(document, &Profile::default()).ok()?.findings(&settings))
+    Some(PlannedScore::apart(document, &Profile::default()).ok()?.findings(&settings))
 }

@@ -10,17 +10,17 @@ pub(super) const BARS: usize = 8;
 
 /// A passage that faults can be planted in.
 #[derive(Clone)]
-pub(super) struct Passage {
+pub(super) struct PlantPassage {
     /// Quarters a minute; none where no tempo shall be written.
     pub(super) tempo: Option<u32>,
-    pub(super) parts: Vec<Line>,
+    pub(super) parts: Vec<PassageLine>,
     /// First and last bar of a repeated stretch.
     pub(super) repeat: Option<(usize, usize)>,
 }
 
 /// One part of it.
 #[derive(Clone)]
-pub(super) struct Line {
+pub(super) struct PassageLine {
     pub(super) instrument: Instrument,
     pub(super) name: String,
     /// Each bar as fixture text.
@@ -29,7 +29,7 @@ pub(super) struct Line {
     pub(super) dynamic: &'static str,
 }
 
-impl Passage {
+impl PlantPassage {
     /// The passage as a fixture.
     pub(super) fn text(&self) -> String {
         let mut text = String::from("unchecked  broken-slurs  broken-ties\n");
@@ -63,16 +63,16 @@ impl Passage {
 }
 
 /// All passages of a score, one after the other.
-pub(super) fn passages(score: &Score) -> Vec<Passage> {
+pub(super) fn passages(score: &Score) -> Vec<PlantPassage> {
     let bowed: Vec<&Part> = score.parts.iter().filter(|part| part.instrument.is_bowed()).take(4).collect();
     let starts = (0..score.bars.len().saturating_sub(BARS)).step_by(BARS);
     starts.filter_map(|start| passage(score, &bowed, start)).collect()
 }
 
-fn passage(score: &Score, parts: &[&Part], start: usize) -> Option<Passage> {
+fn passage(score: &Score, parts: &[&Part], start: usize) -> Option<PlantPassage> {
     let common = (start..start + BARS).all(|bar| score.bars[bar].length == Length::WHOLE);
     let mut counts = [0_usize; 4];
-    let lines: Option<Vec<Line>> = parts
+    let lines: Option<Vec<PassageLine>> = parts
         .iter()
         .map(|part| {
             let (at, name) = match part.instrument {
@@ -84,7 +84,7 @@ fn passage(score: &Score, parts: &[&Part], start: usize) -> Option<Passage> {
             };
             counts[at] += 1;
             let bars: Option<Vec<String>> = (start..start + BARS).map(|number| bar(part, number)).collect();
-            Some(Line {
+            Some(PassageLine {
                 instrument: part.instrument,
                 name: format!("{name} {}", counts[at]),
                 bars: bars?,
@@ -96,7 +96,7 @@ fn passage(score: &Score, parts: &[&Part], start: usize) -> Option<Passage> {
     let sounding = lines
         .iter()
         .all(|line| line.bars.iter().any(|bar| bar.contains(|letter| ('A'..='G').contains(&letter))));
-    (lines.len() >= 2 && sounding).then_some(Passage { tempo: Some(96), parts: lines, repeat: None })
+    (lines.len() >= 2 && sounding).then_some(PlantPassage { tempo: Some(96), parts: lines, repeat: None })
 }
 
 /// A bar of one voice of plain notes; `None` for any other.

@@ -9,9 +9,9 @@ use std::path::{Path, PathBuf};
 use rayon::prelude::*;
 use serde_json::Value;
 
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::scores;
-use crate::setting::{Setting, read_array, read_text};
+use crate::setting::{CheckSetting, read_array, read_text};
 use crate::tables;
 
 /// Differences that have been looked into: a row for each file and kind, with the reason.
@@ -21,25 +21,25 @@ const EXPLAINED: &str = "docs/reader-differences.md";
 const KINDS: [&str; 5] = ["note", "grace", "mark", "slur", "onset"];
 
 /// The lines of each part, by its id.
-type Reading = BTreeMap<String, Vec<String>>;
+type PartLines = BTreeMap<String, Vec<String>>;
 
 /// What one file shows.
 enum Compared {
     /// music21 cannot read it.
     Unreadable(String),
     /// The differences by kind; none when both readers agree.
-    Read(Vec<Difference>),
+    Read(Vec<LineDifference>),
 }
 
 /// Lines of one kind that only one of the readers has.
-struct Difference {
+struct LineDifference {
     kind: &'static str,
     only_theirs: Vec<String>,
     only_ours: Vec<String>,
 }
 
 /// The files that music21's dump lists, corpus first.
-pub(crate) fn dump(setting: &Setting) -> Result<Vec<Value>> {
+pub(crate) fn dump(setting: &CheckSetting) -> Result<Vec<Value>> {
     let folder = setting.made_once("reader", |folder| {
         let out = folder.join("music21.json");
         setting.script("reader.py", &[&out, Path::new("--processes"), Path::new("2")]).map(|_| ())
@@ -48,7 +48,7 @@ pub(crate) fn dump(setting: &Setting) -> Result<Vec<Value>> {
 }
 
 /// Compares file by file; a difference that no row explains is a failure.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let entries = dump(setting)?;
     let explained = tables::by_first_column(&setting.root.join(EXPLAINED))?;
     let compared: Vec<Result<Compared>> = entries.par_iter().map(compare).collect();
@@ -82,10 +82,10 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
 }
 
 /// Says what differs; returns how many kinds of difference nothing explains.
-fn report(name: &str, differences: &[Difference], explained: &BTreeMap<String, Vec<String>>) -> usize {
+fn report(name: &str, differences: &[LineDifference], explained: &BTreeMap<String, Vec<String>>) -> usize {
     let mut unexplained = 0;
     for difference in differences {
-        let Difference { kind, only_theirs, only_ours } = difference;
+        let LineDifference { kind, only_theirs, only_ours } = difference;
         let counts = format!("{} only in music21, {} only in ours", only_theirs.len(), only_ours.len());
         // A row holds for the numbers it was written about: others are another difference.
         let found = [only_theirs.len().to_string(), only_ours.len().to_string()];
@@ -130,8 +130,8 @@ fn compare(entry: &Value) -> Result<Compared> {
 
 /// Reads the text file of the dump. A note's line gives an `onset` line, too, so that a difference in
 /// the score's time is told apart from one in the bar.
-fn theirs(text: &str) -> Reading {
-    let mut parts = Reading::new();
+fn theirs(text: &str) -> PartLines {
+    let mut parts = PartLines::new();
     let mut part = String::new();
     for line in text.lines() {
         let words: Vec<&str> = line.split(' ').collect();
@@ -150,8 +150,8 @@ fn theirs(text: &str) -> Reading {
     parts
 }
 
-fn differences(theirs: &Reading, ours: &Reading) -> Vec<Difference> {
-    let compared = KINDS.into_iter().map(|kind| Difference {
+fn differences(theirs: &PartLines, ours: &PartLines) -> Vec<LineDifference> {
+    let compared = KINDS.into_iter().map(|kind| LineDifference {
         kind,
         only_theirs: without(&of_kind(theirs, kind), &of_kind(ours, kind)),
         only_ours: without(&of_kind(ours, kind), &of_kind(theirs, kind)),
@@ -160,7 +160,7 @@ fn differences(theirs: &Reading, ours: &Reading) -> Vec<Difference> {
 }
 
 /// The lines of one kind with their part, sorted.
-fn of_kind(reading: &Reading, kind: &str) -> Vec<String> {
+fn of_kind(reading: &PartLines, kind: &str) -> Vec<String> {
     let mut lines: Vec<String> = reading
         .iter()
         .flat_map(|(part, lines)| lines.iter().map(move |line| (part, line)))

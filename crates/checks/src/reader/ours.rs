@@ -2,12 +2,12 @@
 
 use arcata_score::{BowDirection, Length, Note, NoteId, NoteKind, Part, Pitch, Score};
 
-use super::Reading;
+use super::PartLines;
 
 const STEPS: [char; 7] = ['C', 'D', 'E', 'F', 'G', 'A', 'B'];
 
 /// The lines of every part; numbers are fractions of a quarter note.
-pub(super) fn reading(score: &Score) -> Reading {
+pub(super) fn reading(score: &Score) -> PartLines {
     score.parts.iter().map(|part| (part.id.clone(), part_lines(score, part))).collect()
 }
 

@@ -4,7 +4,7 @@ use std::fmt;
 
 use arcata_score::BowDirection;
 
-use super::tunes::{Place, Tune};
+use super::tunes::{Tune, TuneMarkPlace};
 
 /// Marks agreed with, of how many.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -39,14 +39,14 @@ impl fmt::Display for Share {
 
 /// Agreement on all marks and by place.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) struct Agreement {
+pub(super) struct TuneAgreement {
     pub(super) all: Share,
     pub(super) downbeats: Share,
     pub(super) before: Share,
     pub(super) elsewhere: Share,
 }
 
-impl Agreement {
+impl TuneAgreement {
     /// Of one tune, given a direction for each of its marks.
     pub(super) fn of(tune: &Tune, directions: &[BowDirection]) -> Self {
         let mut agreement = Self::default();
@@ -54,9 +54,9 @@ impl Agreement {
             let agrees = mark.direction == *direction;
             agreement.all.count(agrees);
             match mark.place {
-                Place::Downbeat => agreement.downbeats.count(agrees),
-                Place::BeforeDownbeat => agreement.before.count(agrees),
-                Place::Elsewhere => agreement.elsewhere.count(agrees),
+                TuneMarkPlace::Downbeat => agreement.downbeats.count(agrees),
+                TuneMarkPlace::BeforeDownbeat => agreement.before.count(agrees),
+                TuneMarkPlace::Elsewhere => agreement.elsewhere.count(agrees),
             }
         }
         agreement
@@ -72,7 +72,7 @@ impl Agreement {
     }
 }
 
-impl fmt::Display for Agreement {
+impl fmt::Display for TuneAgreement {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(out, "{:>20} {:>20} {:>20} {:>20}", self.all, self.downbeats, self.before, self.elsewhere)
     }

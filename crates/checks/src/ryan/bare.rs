@@ -3,15 +3,17 @@
 use arcata_bow::MetricPlace;
 use arcata_score::BowDirection;
 
-use super::tunes::{Mark, Place, Tune};
+use super::tunes::{Tune, TuneMark, TuneMarkPlace};
 
 /// Down on every beat, up between beats and before a downbeat.
 pub(super) fn place_in_the_bar(tune: &Tune) -> Vec<BowDirection> {
     let direction =
-        |mark: &Mark| match (mark.place, tune.lines[mark.line].strokes[mark.stroke].emphasis.metric) {
-            (Place::Downbeat, _) => BowDirection::Down,
-            (Place::BeforeDownbeat, _) | (Place::Elsewhere, MetricPlace::Offbeat) => BowDirection::Up,
-            (Place::Elsewhere, _) => BowDirection::Down,
+        |mark: &TuneMark| match (mark.place, tune.lines[mark.line].strokes[mark.stroke].emphasis.metric) {
+            (TuneMarkPlace::Downbeat, _) => BowDirection::Down,
+            (TuneMarkPlace::BeforeDownbeat, _) | (TuneMarkPlace::Elsewhere, MetricPlace::Offbeat) => {
+                BowDirection::Up
+            }
+            (TuneMarkPlace::Elsewhere, _) => BowDirection::Down,
         };
     tune.marks.iter().map(direction).collect()
 }

@@ -1,15 +1,20 @@
 //! What the planner has reached before: it may not fall below that unnoticed.
 
-use super::agreement::Agreement;
+use super::agreement::TuneAgreement;
 use super::tunes::Half;
-use crate::outcome::{Outcome, Result};
-use crate::setting::{Setting, read_text};
+use crate::outcome::{CheckOutcome, Result};
+use crate::setting::{CheckSetting, read_text};
 
 /// The recorded floors, relative to the checkout.
 const FLOORS: &str = "outside/ryan.floors";
 
 /// Compares the planner with the floors of one half; hundredths of a percent.
-pub(super) fn hold(setting: &Setting, half: Half, reached: &Agreement, outcome: &mut Outcome) -> Result<()> {
+pub(super) fn hold(
+    setting: &CheckSetting,
+    half: Half,
+    reached: &TuneAgreement,
+    outcome: &mut CheckOutcome,
+) -> Result<()> {
     let text = read_text(&setting.root.join(FLOORS))?;
     let found = [("all", reached.all), ("downbeats", reached.downbeats), ("before", reached.before)];
     for (name, share) in found {

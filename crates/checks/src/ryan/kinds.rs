@@ -5,44 +5,44 @@ use arcata_score::BowDirection;
 use rayon::prelude::*;
 
 use super::agreement::Share;
-use super::tunes::{Mark, Tune};
+use super::tunes::{Tune, TuneMark};
 
 /// What a marked stroke is; it may be several of these.
 #[derive(Clone, Copy)]
-pub(super) struct Kind {
+pub(super) struct MarkedKind {
     pub(super) name: &'static str,
-    is: fn(&Tune, &Mark) -> bool,
+    is: fn(&Tune, &TuneMark) -> bool,
 }
 
-pub(super) const KINDS: [Kind; 4] = [
-    Kind { name: "last notes of a phrase", is: ends_phrase },
-    Kind { name: "entries after rests", is: enters },
-    Kind { name: "hooked pairs", is: hooked },
-    Kind { name: "repeated down-bows", is: repeated_down },
+pub(super) const KINDS: [MarkedKind; 4] = [
+    MarkedKind { name: "last notes of a phrase", is: ends_phrase },
+    MarkedKind { name: "entries after rests", is: enters },
+    MarkedKind { name: "hooked pairs", is: hooked },
+    MarkedKind { name: "repeated down-bows", is: repeated_down },
 ];
 
 /// Before a rest or a free joint, or the last of all.
-fn ends_phrase(tune: &Tune, mark: &Mark) -> bool {
+fn ends_phrase(tune: &Tune, mark: &TuneMark) -> bool {
     tune.lines[mark.line].strokes.get(mark.stroke + 1).is_none_or(|next| next.join != Join::Continues)
 }
 
-fn enters(tune: &Tune, mark: &Mark) -> bool {
+fn enters(tune: &Tune, mark: &TuneMark) -> bool {
     mark.stroke > 0 && tune.lines[mark.line].strokes[mark.stroke].join != Join::Continues
 }
 
 /// Two notes on one bow, stopped between them: a stroke of its own kind, or a second stroke printed with
 /// the up-bow of the one before.
-fn hooked(tune: &Tune, mark: &Mark) -> bool {
+fn hooked(tune: &Tune, mark: &TuneMark) -> bool {
     let strokes = &tune.lines[mark.line].strokes;
     strokes[mark.stroke].kind == StrokeKind::HookedPair || again(tune, mark, BowDirection::Up)
 }
 
-fn repeated_down(tune: &Tune, mark: &Mark) -> bool {
+fn repeated_down(tune: &Tune, mark: &TuneMark) -> bool {
     again(tune, mark, BowDirection::Down)
 }
 
 /// Printed with the mark that the stroke right before it carries, too.
-fn again(tune: &Tune, mark: &Mark, direction: BowDirection) -> bool {
+fn again(tune: &Tune, mark: &TuneMark, direction: BowDirection) -> bool {
     let strokes = &tune.lines[mark.line].strokes;
     let before = mark.stroke.checked_sub(1).and_then(|before| strokes[before].printed);
     mark.direction == direction && before == Some(direction) && strokes[mark.stroke].join == Join::Continues

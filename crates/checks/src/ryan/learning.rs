@@ -7,15 +7,15 @@ use super::agreement_of;
 use super::tunes::{self, Half, Tune};
 use crate::outcome::Result;
 use crate::scores;
-use crate::setting::Setting;
+use crate::setting::CheckSetting;
 use arcata_habits::Sample;
 
 /// Tells how both halves agree when settings are changed.
-type Measured = Box<dyn FnMut(&(dyn Fn(&PlanSettings) -> PlanSettings + Sync)) -> String>;
+type MeasuredHalves = Box<dyn FnMut(&(dyn Fn(&PlanSettings) -> PlanSettings + Sync)) -> String>;
 
 /// Lines of the even half that carry marks, and a way to measure weights on both halves. Repeats are left
 /// out, as in the search for weights.
-pub(crate) fn samples(setting: &Setting, profile: &Profile) -> Result<(Vec<Sample>, Measured)> {
+pub(crate) fn samples(setting: &CheckSetting, profile: &Profile) -> Result<(Vec<Sample>, MeasuredHalves)> {
     let mut collection = tunes::load(setting, profile)?;
     collection.without_repeats();
     let marked = |tune: &&Tune| tune.half == Half::Tuning && !tune.marks.is_empty();

@@ -14,10 +14,10 @@ use arcata_bow::{Profile, Style, plan};
 use arcata_score::BowDirection;
 use rayon::prelude::*;
 
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::scores;
-use crate::setting::Setting;
-use agreement::Agreement;
+use crate::setting::CheckSetting;
+use agreement::TuneAgreement;
 use kinds::{KINDS, by_kind};
 pub(crate) use learning::samples;
 pub(crate) use tune::tune;
@@ -33,7 +33,7 @@ const WITHOUT_PLANNER: [Bowing; 3] = [
 ];
 
 /// Reports agreement by half and by place; holds the planner to what it has reached before.
-pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
+pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Result<()> {
     let profile = Profile::default().in_style(Style::Dance);
     let collection = tunes::load(setting, &profile)?;
     collection.report(outcome);
@@ -70,9 +70,9 @@ pub(crate) fn check(setting: &Setting, outcome: &mut Outcome) -> Result<()> {
     Ok(())
 }
 
-fn agreement_of(tunes: &[&Tune], bowing: impl Fn(&Tune) -> Vec<BowDirection> + Sync) -> Agreement {
-    let each = tunes.par_iter().map(|tune| Agreement::of(tune, &bowing(tune)));
-    each.reduce(Agreement::default, Agreement::plus)
+fn agreement_of(tunes: &[&Tune], bowing: impl Fn(&Tune) -> Vec<BowDirection> + Sync) -> TuneAgreement {
+    let each = tunes.par_iter().map(|tune| TuneAgreement::of(tune, &bowing(tune)));
+    each.reduce(TuneAgreement::default, TuneAgreement::plus)
 }
 
 /// What the planner does at the marks.

@@ -4,12 +4,12 @@ use arcata_bow::plan::Grid;
 use arcata_bow::{Join, MetricPlace, PlanSettings, Profile, Style, Weights, plan};
 use arcata_score::BowDirection;
 
-use super::agreement::Agreement;
+use super::agreement::TuneAgreement;
 use super::tunes::{self, Half, Tune};
 use super::{WITHOUT_PLANNER, agreement_of};
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::scores;
-use crate::setting::Setting;
+use crate::setting::CheckSetting;
 
 /// What a weight is tried at: multiplied by so many percent.
 const STEPS: [i64; 8] = [50, 75, 90, 110, 125, 150, 200, 300];
@@ -17,7 +17,7 @@ const STEPS: [i64; 8] = [50, 75, 90, 110, 125, 150, 200, 300];
 const FROM_NOTHING: [i64; 3] = [100, 300, 1000];
 
 /// Settings of the search.
-struct Search {
+struct TuneSearch {
     /// At most so many passes over all weights.
     rounds: u32,
     /// A change must win so many marks to be taken: fewer are chance.
@@ -42,10 +42,10 @@ enum Misses {
 /// `--rounds N`, `--least-gain N`, `--coarse` (24 cells: twice as fast),
 /// `--misses` (print the marks that the plan does not agree with). The search plans repeats as if
 /// they were played once, which is a hundred times faster; what it ends with is measured with them.
-pub(crate) fn tune(setting: &Setting, arguments: &[String]) -> Result<()> {
+pub(crate) fn tune(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
     let profile = Profile::default().in_style(Style::Dance);
     let mut collection = tunes::load(setting, &profile)?;
-    collection.report(&mut Outcome::default());
+    collection.report(&mut CheckOutcome::default());
     let repeats = collection.without_repeats();
     let (tuning, reporting): (Vec<&Tune>, Vec<&Tune>) =
         collection.tunes.iter().partition(|tune| tune.half == Half::Tuning);
@@ -83,7 +83,7 @@ pub(crate) fn tune(setting: &Setting, arguments: &[String]) -> Result<()> {
     Ok(())
 }
 
-fn measured(tunes: &[&Tune], settings: &PlanSettings) -> Agreement {
+fn measured(tunes: &[&Tune], settings: &PlanSettings) -> TuneAgreement {
     agreement_of(tunes, |tune| {
         let plans: Vec<_> = tune.lines.iter().map(|line| plan(line, settings)).collect();
         tune.marks.iter().map(|mark| plans[mark.line].strokes[mark.stroke].direction).collect()
@@ -125,7 +125,7 @@ fn show_misses(tunes: &[&Tune], settings: &PlanSettings) {
 }
 
 /// One pass over the weights.
-fn improve(tunes: &[&Tune], settings: &mut PlanSettings, search: &Search, reached: &mut Agreement) {
+fn improve(tunes: &[&Tune], settings: &mut PlanSettings, search: &TuneSearch, reached: &mut TuneAgreement) {
     let names: Vec<&'static str> = settings.weights.named().into_iter().map(|(name, _)| name).collect();
     for name in names {
         if !search.names.is_empty() && !search.names.iter().any(|wanted| wanted == name) {
@@ -172,9 +172,9 @@ fn set_weight(weights: &mut Weights, wanted: &str, value: i64) {
     }
 }
 
-fn read_arguments(arguments: &[String], weights: &mut Weights) -> Result<Search> {
+fn read_arguments(arguments: &[String], weights: &mut Weights) -> Result<TuneSearch> {
     let mut search =
-        Search { rounds: 4, least_gain: 2, names: Vec::new(), grid: Grid::Fine, misses: Misses::Hidden };
+        TuneSearch { rounds: 4, least_gain: 2, names: Vec::new(), grid: Grid::Fine, misses: Misses::Hidden };
     let known = |weights: &mut Weights, name: &str| weights.named().iter().any(|(known, _)| *known == name);
     let mut left = arguments.iter();
     while let Some(argument) = left.next() {

@@ -9,9 +9,9 @@ use arcata_score::{BarKind, BowDirection, Length, Score};
 use rayon::prelude::*;
 use serde_json::Value;
 
-use crate::outcome::{Outcome, Result};
+use crate::outcome::{CheckOutcome, Result};
 use crate::scores;
-use crate::setting::{Setting, read_array};
+use crate::setting::{CheckSetting, read_array};
 
 /// Which half of the collection a tune is in: file names sorted, places counted from 1.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,7 +33,7 @@ impl fmt::Display for Half {
 
 /// Where a mark stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Place {
+pub(super) enum TuneMarkPlace {
     /// Its stroke begins with a bar.
     Downbeat,
     /// The stroke after its own begins with a bar.
@@ -44,11 +44,11 @@ pub(super) enum Place {
 
 /// A printed mark on the first note of a stroke.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Mark {
+pub(super) struct TuneMark {
     pub(super) line: usize,
     pub(super) stroke: usize,
     pub(super) direction: BowDirection,
-    pub(super) place: Place,
+    pub(super) place: TuneMarkPlace,
 }
 
 /// A tune with its lines and marks.
@@ -60,7 +60,7 @@ pub(super) struct Tune {
     pub(super) alike: Vec<Agreement>,
     /// For each line, whether each stroke begins with a bar.
     pub(super) on_downbeat: Vec<Vec<bool>>,
-    pub(super) marks: Vec<Mark>,
+    pub(super) marks: Vec<TuneMark>,
     /// Marks of the index, those on grace notes too.
     printed: usize,
     /// Marks that our reader found on notes.
@@ -78,7 +78,7 @@ pub(super) struct Collection {
 }
 
 /// Reads the collection, written by `outside/ryan.py` on the first call.
-pub(super) fn load(setting: &Setting, profile: &Profile) -> Result<Collection> {
+pub(super) fn load(setting: &CheckSetting, profile: &Profile) -> Result<Collection> {
     let folder = setting.made_once("ryan", |folder| setting.script("ryan.py", &[folder]).map(|_| ()))?;
     let index = read_array(&folder.join("index.json"))?;
     let tunes: Result<Vec<Tune>> = index
@@ -133,19 +133,19 @@ fn begins_bar(score: &Score, line: &Line) -> Vec<bool> {
     line.strokes.iter().map(|stroke| stroke.offset == Length::ZERO && whole(stroke.bar)).collect()
 }
 
-fn marks(lines: &[Line], on_downbeat: &[Vec<bool>]) -> Vec<Mark> {
+fn marks(lines: &[Line], on_downbeat: &[Vec<bool>]) -> Vec<TuneMark> {
     let mut marks = Vec::new();
     for (index, (line, on_downbeat)) in lines.iter().zip(on_downbeat).enumerate() {
         for (number, stroke) in line.strokes.iter().enumerate() {
             let Some(direction) = stroke.printed else { continue };
             let place = if on_downbeat[number] {
-                Place::Downbeat
+                TuneMarkPlace::Downbeat
             } else if on_downbeat.get(number + 1).is_some_and(|next| *next) {
-                Place::BeforeDownbeat
+                TuneMarkPlace::BeforeDownbeat
             } else {
-                Place::Elsewhere
+                TuneMarkPlace::Elsewhere
             };
-            marks.push(Mark { line: index, stroke: number, direction, place });
+            marks.push(TuneMark { line: index, stroke: number, direction, place });
         }
     }
     marks
@@ -167,7 +167,7 @@ impl Collection {
     }
 
     /// Says what was read, and whether no printed mark was lost on the way.
-    pub(super) fn report(&self, outcome: &mut Outcome) {
+    pub(super) fn report(&self, outcome: &mut CheckOutcome) {
         let sum = |count: fn(&Tune) -> usize| self.tunes.iter().map(count).sum::<usize>();
         let strokes = sum(|tune| tune.lines.iter().map(|line| line.strokes.len()).sum());
         println!(

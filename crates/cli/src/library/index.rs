@@ -10,8 +10,8 @@ use rusqlite::{Connection, OptionalExtension as _, Row, params};
 use rustc_hash::FxHashMap;
 
 use super::look::Looked;
-use super::scan::Seen;
-use super::{Asked, Memory};
+use super::scan::SeenFile;
+use super::{LibraryQuery, Memory};
 
 /// Counted up whenever the tables or what is read from files changes: an older index is made anew.
 const VERSION: i64 = 3;
@@ -40,7 +40,7 @@ pub(super) struct Index {
 
 /// What the index remembers of the files, in order of their names.
 #[derive(Default)]
-pub(super) struct Known {
+pub(super) struct KnownFiles {
     /// The names, one behind the other.
     names: String,
     files: Vec<Remembered>,
@@ -54,7 +54,7 @@ struct Remembered {
     looked: i64,
 }
 
-impl Known {
+impl KnownFiles {
     fn iter(&self) -> impl Iterator<Item = (&str, &Remembered)> {
         let mut start = 0;
         self.files.iter().map(move |file| {
@@ -66,7 +66,7 @@ impl Known {
 
     /// Goes along the files that are there, in order of their names: those that must be read again, and the
     /// names of those that are gone.
-    pub(super) fn against<'s>(&self, there: &'s [Seen]) -> (Vec<&'s Seen>, Vec<String>) {
+    pub(super) fn against<'s>(&self, there: &'s [SeenFile]) -> (Vec<&'s SeenFile>, Vec<String>) {
         let (mut stale, mut gone) = (Vec::new(), Vec::new());
         let mut known = self.iter().peekable();
         for seen in there {
@@ -85,7 +85,7 @@ impl Known {
 
 impl Remembered {
     /// Whether what was read still holds.
-    fn holds_for(&self, seen: &Seen) -> bool {
+    fn holds_for(&self, seen: &SeenFile) -> bool {
         (self.size, self.changed) == (seen.size, seen.changed)
             && self.looked.saturating_sub(self.changed) > TICK
     }
@@ -138,7 +138,7 @@ impl Index {
     /// Remembers what was read, and forgets what is gone: all of it or nothing.
     pub(super) fn update(
         &mut self,
-        read: &[(&Seen, Looked)],
+        read: &[(&SeenFile, Looked)],
         gone: &[String],
         now: i64,
     ) -> rusqlite::Result<()> {
@@ -158,7 +158,7 @@ impl Index {
                 if *looked == Looked::Same {
                     touch.execute(params![seen.file, seen.size, seen.changed, now])?;
                 } else {
-                    let facts = Facts::of(looked);
+                    let facts = FileFacts::of(looked);
                     put.execute(params![
                         seen.file,
                         facts.kind,
@@ -197,7 +197,7 @@ impl Index {
 
     /// Puts what was asked for into a view, and tells what is remembered of every file: one walk along the
     /// table for both.
-    pub(super) fn fill(&self, asked: &Asked, view: &mut LibraryView) -> rusqlite::Result<Known> {
+    pub(super) fn fill(&self, asked: &LibraryQuery, view: &mut LibraryView) -> rusqlite::Result<KnownFiles> {
         let wanted = |text: &Option<String>| text.as_deref().map(plain).unwrap_or_default();
         let (work, owner, ensemble) = (wanted(&asked.work), wanted(&asked.owner), wanted(&asked.ensemble));
         // Who asks for an owner or an ensemble asks for layers.
@@ -217,7 +217,7 @@ impl Index {
              conflicts, music, composer, problem, ?1, ?2, ?3 FROM files ORDER BY file"
         ))?;
         let mut rows = every.query([&work, &owner, &ensemble])?;
-        let mut known = Known::default();
+        let mut known = KnownFiles::default();
         while let Some(row) = rows.next()? {
             known.names.push_str(row.get_ref(0)?.as_str()?);
             let name_end = known.names.len();
@@ -267,7 +267,7 @@ fn order(row: &LayerRow) -> [&str; 4] {
 
 /// What is remembered of a file's content.
 #[derive(Default)]
-struct Facts<'l> {
+struct FileFacts<'l> {
     kind: &'static str,
     hash: &'l str,
     title: &'l str,
@@ -282,7 +282,7 @@ struct Facts<'l> {
     problem: &'l str,
 }
 
-impl<'l> Facts<'l> {
+impl<'l> FileFacts<'l> {
     fn of(looked: &'l Looked) -> Self {
         match looked {
             Looked::Work { title, composer, music, hash } => {

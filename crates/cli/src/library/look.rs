@@ -7,7 +7,7 @@ use arcata_score::{ProblemKind, Score};
 use arcata_xml::{Document, Limits};
 use sha2::{Digest as _, Sha256};
 
-use super::scan::{Kind, Seen};
+use super::scan::{FileKind, SeenFile};
 use crate::files;
 
 /// What a file turned out to be.
@@ -45,7 +45,7 @@ pub(super) fn digest(bytes: &[u8]) -> String {
 }
 
 /// Reads a file. `known` is the fingerprint of what was read from it before.
-pub(super) fn look(root: &Path, seen: &Seen, known: Option<&str>) -> Looked {
+pub(super) fn look(root: &Path, seen: &SeenFile, known: Option<&str>) -> Looked {
     let path = root.join(&seen.file);
     let bytes = match files::read(&path, Limits::default().max_bytes) {
         Ok(bytes) => bytes,
@@ -56,8 +56,8 @@ pub(super) fn look(root: &Path, seen: &Seen, known: Option<&str>) -> Looked {
         return Looked::Same;
     }
     match seen.kind {
-        Kind::Layer => layer(&bytes, hash),
-        Kind::Score => work(bytes, hash),
+        FileKind::Layer => layer(&bytes, hash),
+        FileKind::Score => work(bytes, hash),
     }
 }
 

@@ -16,12 +16,12 @@ use arcata_report::library_view::LibraryTrouble;
 use rayon::prelude::*;
 
 use crate::failure::Failure;
-use index::{Index, Known};
-use scan::Seen;
+use index::{Index, KnownFiles};
+use scan::SeenFile;
 
 /// What is looked for; all that is given must fit.
 #[derive(Clone, Debug, Default)]
-pub(crate) struct Asked {
+pub(crate) struct LibraryQuery {
     pub(crate) work: Option<String>,
     pub(crate) owner: Option<String>,
     pub(crate) ensemble: Option<String>,
@@ -37,7 +37,7 @@ pub(crate) enum Memory {
 }
 
 /// Lists a folder.
-pub(crate) fn list(folder: &Path, asked: &Asked, memory: Memory) -> Result<LibraryView, Failure> {
+pub(crate) fn list(folder: &Path, asked: &LibraryQuery, memory: Memory) -> Result<LibraryView, Failure> {
     let failed = |why: String| Failure::Folder { path: folder.to_owned(), why };
     let root = scan::root(folder).map_err(failed)?;
     let now = scan::now();
@@ -47,12 +47,12 @@ pub(crate) fn list(folder: &Path, asked: &Asked, memory: Memory) -> Result<Libra
     let found = found.map_err(failed)?;
     let (mut index, known, mut view) = remembered.map_err(unusable)?;
     let (stale, gone) = known.against(&found.files);
-    let stale: Vec<(&Seen, Option<String>)> = stale
+    let stale: Vec<(&SeenFile, Option<String>)> = stale
         .into_iter()
         .map(|seen| Ok((seen, index.hash(&seen.file)?)))
         .collect::<rusqlite::Result<_>>()
         .map_err(unusable)?;
-    let read: Vec<(&Seen, look::Looked)> =
+    let read: Vec<(&SeenFile, look::Looked)> =
         stale.par_iter().map(|(seen, hash)| (*seen, look::look(&root, seen, hash.as_deref()))).collect();
     if !(read.is_empty() && gone.is_empty()) {
         index.update(&read, &gone, now).map_err(unusable)?;
@@ -70,9 +70,9 @@ pub(crate) fn list(folder: &Path, asked: &Asked, memory: Memory) -> Result<Libra
 fn remembered(
     root: &Path,
     folder: &Path,
-    asked: &Asked,
+    asked: &LibraryQuery,
     memory: Memory,
-) -> rusqlite::Result<(Index, Known, LibraryView)> {
+) -> rusqlite::Result<(Index, KnownFiles, LibraryView)> {
     let index = Index::open(root, memory)?;
     let mut view = LibraryView::new(&folder.display().to_string());
     let known = index.fill(asked, &mut view)?;

@@ -14,10 +14,10 @@ const MOST_FILES: usize = 200_000;
 
 /// A file that may be a work or a layer.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) struct Seen {
+pub(super) struct SeenFile {
     /// Within the folder, with `/`.
     pub(super) file: String,
-    pub(super) kind: Kind,
+    pub(super) kind: FileKind,
     pub(super) size: i64,
     /// Nanoseconds since 1970.
     pub(super) changed: i64,
@@ -25,16 +25,16 @@ pub(super) struct Seen {
 
 /// What a file's name lets expect.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Kind {
+pub(super) enum FileKind {
     Score,
     Layer,
 }
 
 /// What was found.
 #[derive(Debug, Default)]
-pub(super) struct Found {
+pub(super) struct FoundFiles {
     /// In order of name.
-    pub(super) files: Vec<Seen>,
+    pub(super) files: Vec<SeenFile>,
     /// Files that are not looked at, and why.
     pub(super) refused: Vec<(String, String)>,
 }
@@ -72,18 +72,18 @@ struct Folder {
 
 /// What one folder holds.
 #[derive(Default)]
-struct Listed {
-    found: Found,
+struct ListedFolder {
+    found: FoundFiles,
     folders: Vec<Folder>,
 }
 
 /// Looks through a folder. A link inside it is refused: it could lead out of the folder, or in a circle.
-pub(super) fn scan(root: &Path) -> Result<Found, String> {
-    let mut found = Found::default();
+pub(super) fn scan(root: &Path) -> Result<FoundFiles, String> {
+    let mut found = FoundFiles::default();
     let mut open = vec![Folder { path: root.to_owned(), inside: String::new(), depth: 0 }];
     while !open.is_empty() {
         // All folders of one depth side by side.
-        let listed: Vec<Listed> = open.into_par_iter().map(list).collect::<Result<_, _>>()?;
+        let listed: Vec<ListedFolder> = open.into_par_iter().map(list).collect::<Result<_, _>>()?;
         open = Vec::new();
         for folder in listed {
             found.files.extend(folder.found.files);
@@ -101,8 +101,8 @@ pub(super) fn scan(root: &Path) -> Result<Found, String> {
     Ok(found)
 }
 
-fn list(folder: Folder) -> Result<Listed, String> {
-    let mut listed = Listed::default();
+fn list(folder: Folder) -> Result<ListedFolder, String> {
+    let mut listed = ListedFolder::default();
     let entries = match fs::read_dir(&folder.path) {
         Ok(entries) => entries,
         // The folder itself must be readable; one inside it is a trouble of its own.
@@ -112,7 +112,7 @@ fn list(folder: Folder) -> Result<Listed, String> {
             return Ok(listed);
         }
     };
-    let mut files: Vec<(DirEntry, Kind)> = Vec::new();
+    let mut files: Vec<(DirEntry, FileKind)> = Vec::new();
     for entry in entries.filter_map(Result::ok) {
         match look_at(&entry, &folder, &mut listed) {
             Some(kind) if files.len() <= MOST_FILES => files.push((entry, kind)),
@@ -127,15 +127,15 @@ fn list(folder: Folder) -> Result<Listed, String> {
 }
 
 /// With its size and time of change; nothing for what is no longer a file.
-fn measured(folder: &Folder, entry: &DirEntry, kind: Kind) -> Option<Seen> {
+fn measured(folder: &Folder, entry: &DirEntry, kind: FileKind) -> Option<SeenFile> {
     let about = entry.metadata().ok().filter(fs::Metadata::is_file)?;
     let size = i64::try_from(about.len()).unwrap_or(i64::MAX);
     let file = format!("{}{}", folder.inside, entry.file_name().to_str()?);
-    Some(Seen { file, kind, size, changed: about.modified().map_or(0, nanoseconds) })
+    Some(SeenFile { file, kind, size, changed: about.modified().map_or(0, nanoseconds) })
 }
 
 /// What a file's name lets expect; nothing for what is no file to be read.
-fn look_at(entry: &DirEntry, folder: &Folder, listed: &mut Listed) -> Option<Kind> {
+fn look_at(entry: &DirEntry, folder: &Folder, listed: &mut ListedFolder) -> Option<FileKind> {
     let name = entry.file_name();
     let Some(plain) = name.to_str() else {
         let shown = format!("{}{}", folder.inside, name.to_string_lossy());
@@ -167,12 +167,12 @@ fn look_at(entry: &DirEntry, folder: &Folder, listed: &mut Listed) -> Option<Kin
     kind(plain).filter(|_| kind_of_file.is_file())
 }
 
-fn kind(name: &str) -> Option<Kind> {
+fn kind(name: &str) -> Option<FileKind> {
     let ending = Path::new(name).extension().and_then(OsStr::to_str)?;
     if ending.eq_ignore_ascii_case("json") {
-        Some(Kind::Layer)
+        Some(FileKind::Layer)
     } else {
         let score = ["musicxml", "mxl", "xml"].iter().any(|known| ending.eq_ignore_ascii_case(known));
-        score.then_some(Kind::Score)
+        score.then_some(FileKind::Score)
     }
 }

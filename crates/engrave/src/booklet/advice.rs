@@ -1,6 +1,8 @@
 //! What would mend page turns that are too quick.
 
-use super::breaking::{Blank, Chosen, Lines, Measured, Outlines, Room, Rushed, choose, costs};
+use super::breaking::{
+    Blank, Chosen, MeasuredUnit, Outlines, PaperRoom, PossibleLines, Rushed, choose, costs,
+};
 use super::{PageEnd, PageEndKind};
 
 /// A part with turns that are too quick: what else could be done.
@@ -46,7 +48,7 @@ pub enum Mending {
 const SMALL_STAFF: i64 = 70;
 
 /// Tries other layouts where turns are too quick.
-pub(super) fn advice(units: &[Measured], room: &Room, turns: &[PageEnd]) -> Option<Advice> {
+pub(super) fn advice(units: &[MeasuredUnit], room: &PaperRoom, turns: &[PageEnd]) -> Option<Advice> {
     let rushed = turns.iter().filter(|turn| turn.kind == PageEndKind::Rushed).count();
     if rushed == 0 {
         return None;
@@ -57,12 +59,12 @@ pub(super) fn advice(units: &[Measured], room: &Room, turns: &[PageEnd]) -> Opti
         .filter(|turn| turn.kind == PageEndKind::Rushed)
         .map(|turn| room.turn_cost(turn.time))
         .sum();
-    let small: Vec<Measured> = units.iter().map(|unit| smaller(*unit, room)).collect();
-    let small_room = Room { staff: room.staff.min(SMALL_STAFF * 10), ..*room };
+    let small: Vec<MeasuredUnit> = units.iter().map(|unit| smaller(*unit, room)).collect();
+    let small_room = PaperRoom { staff: room.staff.min(SMALL_STAFF * 10), ..*room };
     let ways = [
         (Mending::EmptierPages, units, *room, Rushed::Refused),
-        (Mending::OtherSide, units, Room { first: room.first.other(), ..*room }, Rushed::Priced),
-        (Mending::BlankPages, units, Room { blank: Blank::LeftPages, ..*room }, Rushed::Priced),
+        (Mending::OtherSide, units, PaperRoom { first: room.first.other(), ..*room }, Rushed::Priced),
+        (Mending::BlankPages, units, PaperRoom { blank: Blank::LeftPages, ..*room }, Rushed::Priced),
         (Mending::SmallerStaff, &small, small_room, Rushed::Priced),
     ];
     let mut mends: Vec<Mend> = ways
@@ -81,8 +83,8 @@ pub(super) fn advice(units: &[Measured], room: &Room, turns: &[PageEnd]) -> Opti
 }
 
 /// The cheapest layout of units.
-pub(super) fn lay_out(units: &[Measured], room: &Room, rushed: Rushed) -> Option<Chosen> {
-    let lines = Lines::of(units, room);
+pub(super) fn lay_out(units: &[MeasuredUnit], room: &PaperRoom, rushed: Rushed) -> Option<Chosen> {
+    let lines = PossibleLines::of(units, room);
     let outlines = Outlines { units, room };
     let times: Vec<_> = units.iter().map(|unit| unit.turn).collect();
     choose(&lines, &times, room, rushed, |upper, lower| {
@@ -90,18 +92,18 @@ pub(super) fn lay_out(units: &[Measured], room: &Room, rushed: Rushed) -> Option
     })
 }
 
-fn rushed_in(chosen: &Chosen, units: &[Measured], room: &Room) -> usize {
+fn rushed_in(chosen: &Chosen, units: &[MeasuredUnit], room: &PaperRoom) -> usize {
     let ends =
         chosen.systems.windows(2).filter(|pair| pair[0].page != pair[1].page && room.is_turned(pair[0].page));
     ends.filter(|pair| units[pair[1].first].turn.is_rushed(room.turn)).count()
 }
 
 /// A unit on a smaller staff: everything shrinks with it.
-fn smaller(unit: Measured, room: &Room) -> Measured {
+fn smaller(unit: MeasuredUnit, room: &PaperRoom) -> MeasuredUnit {
     let shrunk = |length: i64| {
         if room.staff > SMALL_STAFF * 10 { length * SMALL_STAFF * 10 / room.staff } else { length }
     };
-    Measured {
+    MeasuredUnit {
         width: shrunk(unit.width),
         front: shrunk(unit.front),
         above: shrunk(unit.above),

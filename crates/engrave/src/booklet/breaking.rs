@@ -10,12 +10,12 @@
 //! cheaper or less far down than every other. That leaves nothing out that could be best: a twin in the tests tries
 //! every way there is.
 
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_bow::turns::TurnTime;
 
 /// A bar, or a rest over several, as wide as the engraver makes it. Lengths are hundredths of a millimetre.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub(super) struct Measured {
+pub(super) struct MeasuredUnit {
     /// Natural width.
     pub(super) width: i64,
     /// Clef and key, where it opens a line.
@@ -27,12 +27,12 @@ pub(super) struct Measured {
     /// What a page turn right before it would cost the player.
     pub(super) turn: TurnTime,
     /// Where it begins a movement: what that takes.
-    pub(super) opens: Option<Opening>,
+    pub(super) opens: Option<MovementOpening>,
 }
 
 /// What the first line of a movement takes, hundredths of a millimetre.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
-pub(super) struct Opening {
+pub(super) struct MovementOpening {
     /// White in front of the line.
     pub(super) indent: i64,
     /// Height of the heading over it.
@@ -41,7 +41,7 @@ pub(super) struct Opening {
 
 /// The room there is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Room {
+pub(super) struct PaperRoom {
     pub(super) width: i64,
     /// For music on the first page and on the others.
     pub(super) first_height: i64,
@@ -54,21 +54,21 @@ pub(super) struct Room {
     pub(super) systems_first: usize,
     pub(super) systems: usize,
     /// Which side the first page lies on.
-    pub(super) first: Side,
+    pub(super) first: BookletSide,
     /// Time that a turn needs.
-    pub(super) turn: Seconds,
+    pub(super) turn: RealTime,
     pub(super) blank: Blank,
     pub(super) movements: MovementPages,
 }
 
 /// The two sides of an open booklet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Side {
+pub(super) enum BookletSide {
     Left,
     Right,
 }
 
-impl Side {
+impl BookletSide {
     pub(super) fn other(self) -> Self {
         match self {
             Self::Left => Self::Right,
@@ -140,7 +140,7 @@ pub(super) mod costs {
 
 /// A line of music that may be made: units from `first` to before `end`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Line {
+pub(super) struct PossibleLine {
     pub(super) first: usize,
     pub(super) end: usize,
     /// What it costs by itself.
@@ -151,23 +151,23 @@ pub(super) struct Line {
     pub(super) above: i64,
     pub(super) below: i64,
     /// Whether it begins a movement that is not the first.
-    pub(super) movement: Begins,
+    pub(super) movement: LineBegins,
 }
 
-impl Line {
+impl PossibleLine {
     pub(super) fn is_movement(&self) -> bool {
-        self.movement == Begins::Movement
+        self.movement == LineBegins::Movement
     }
 }
 
 /// What a line begins, whose first unit may open a movement; the first movement begins with the part.
-pub(super) fn begins(first: usize, is_movement: bool) -> Begins {
-    if is_movement && first > 0 { Begins::Movement } else { Begins::Nothing }
+pub(super) fn begins(first: usize, is_movement: bool) -> LineBegins {
+    if is_movement && first > 0 { LineBegins::Movement } else { LineBegins::Nothing }
 }
 
 /// What begins with a line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Begins {
+pub(super) enum LineBegins {
     Nothing,
     Movement,
 }
@@ -190,22 +190,22 @@ pub(super) struct Chosen {
 
 /// All lines that may be made of the units, by their first unit, with how near they can stand to each other.
 #[derive(Clone, Debug)]
-pub(super) struct Lines {
-    pub(super) lines: Vec<Line>,
+pub(super) struct PossibleLines {
+    pub(super) lines: Vec<PossibleLine>,
     /// For each unit, the lines that begin with it: the first one's index.
     starts: Vec<usize>,
 }
 
-impl Lines {
+impl PossibleLines {
     /// Lines in the order of their first unit.
-    pub(super) fn new(lines: Vec<Line>) -> Self {
+    pub(super) fn new(lines: Vec<PossibleLine>) -> Self {
         let units = lines.iter().map(|line| line.end).max().unwrap_or(0);
         let starts = (0..=units + 1).map(|unit| lines.partition_point(|line| line.first < unit)).collect();
         Self { lines, starts }
     }
 
     /// Every line that is neither too narrow nor far too wide. A unit wider than a line gets a line of its own.
-    pub(super) fn of(units: &[Measured], room: &Room) -> Self {
+    pub(super) fn of(units: &[MeasuredUnit], room: &PaperRoom) -> Self {
         let mut lines = Vec::new();
         for first in 0..units.len() {
             let mut found = lines_from(units, room, first);
@@ -227,7 +227,7 @@ impl Lines {
     }
 }
 
-fn lines_from(units: &[Measured], room: &Room, first: usize) -> Vec<Line> {
+fn lines_from(units: &[MeasuredUnit], room: &PaperRoom, first: usize) -> Vec<PossibleLine> {
     let opening = units[first].opens.unwrap_or_default();
     let is_movement = units[first].opens.is_some();
     let width = room.width - opening.indent;
@@ -248,7 +248,7 @@ fn lines_from(units: &[Measured], room: &Room, first: usize) -> Vec<Line> {
         }
         let is_last = units.get(index + 1).is_none_or(|next| next.opens.is_some());
         let short = is_last && stretch > costs::BEST;
-        lines.push(Line {
+        lines.push(PossibleLine {
             first,
             end: index + 1,
             cost: if short { short_cost(stretch) } else { stretch_cost(stretch) },
@@ -281,18 +281,19 @@ fn short_cost(stretch: i64) -> i64 {
 /// other.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Outlines<'a> {
-    pub(super) units: &'a [Measured],
-    pub(super) room: &'a Room,
+    pub(super) units: &'a [MeasuredUnit],
+    pub(super) room: &'a PaperRoom,
 }
 
 impl Outlines<'_> {
     /// From the last line of the upper staff to the first line of the lower one.
-    pub(super) fn distance(&self, upper: &Line, lower: &Line) -> i64 {
+    pub(super) fn distance(&self, upper: &PossibleLine, lower: &PossibleLine) -> i64 {
         if lower.is_movement() {
             return self.room.apart.max(rounded_up(upper.below + lower.above + self.room.between));
         }
-        let natural =
-            |line: &Line| self.units[line.first..line.end].iter().map(|unit| unit.width).sum::<i64>().max(1);
+        let natural = |line: &PossibleLine| {
+            self.units[line.first..line.end].iter().map(|unit| unit.width).sum::<i64>().max(1)
+        };
         let (wide, other) = (natural(upper), natural(lower));
         let (mut one, mut two) = (upper.first, lower.first);
         // Where the current unit of each ends, in parts of both natural widths multiplied.
@@ -326,13 +327,13 @@ fn rounded_up(hundredths: i64) -> i64 {
 
 /// A way to have come to a line.
 #[derive(Clone, Copy, Debug)]
-struct Step {
+struct BreakingStep {
     cost: i64,
     /// Where the last line of the last staff lies, from the top of the page.
     foot: i64,
     /// Lines on the page so far, and what page it is.
     lines: usize,
-    page: Page,
+    page: BookletPage,
     number: usize,
     from: Option<usize>,
     line: usize,
@@ -340,20 +341,20 @@ struct Step {
 
 /// What matters of a page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-struct Page {
+struct BookletPage {
     is_first: bool,
-    side: Side,
+    side: BookletSide,
 }
 
 /// The cheapest way to break lines and pages; none where turns without time are refused and cannot be avoided.
 pub(super) fn choose(
-    lines: &Lines,
+    lines: &PossibleLines,
     turns: &[TurnTime],
-    room: &Room,
+    room: &PaperRoom,
     rushed: Rushed,
     distance: impl Fn(usize, usize) -> i64,
 ) -> Option<Chosen> {
-    let search = Search { lines, turns, room, rushed, rest: rest_costs(&lines.lines, room) };
+    let search = BreakSearch { lines, turns, room, rushed, rest: rest_costs(&lines.lines, room) };
     // A good way found quickly says what is too dear to be looked at.
     let first = search.run(&distance, Keeps::Cheapest, i64::MAX);
     let limit = first.as_ref().map_or(i64::MAX, |first| first.cost);
@@ -361,7 +362,7 @@ pub(super) fn choose(
 }
 
 /// What the lines from each unit on cost at least, with their share of a page.
-fn rest_costs(lines: &[Line], room: &Room) -> Vec<i64> {
+fn rest_costs(lines: &[PossibleLine], room: &PaperRoom) -> Vec<i64> {
     let end = lines.iter().map(|line| line.end).max().unwrap_or(0);
     let mut rest = vec![i64::MAX; end + 1];
     rest[end] = 0;
@@ -379,31 +380,32 @@ enum Keeps {
     All,
 }
 
-struct Search<'a> {
-    lines: &'a Lines,
+struct BreakSearch<'a> {
+    lines: &'a PossibleLines,
     turns: &'a [TurnTime],
-    room: &'a Room,
+    room: &'a PaperRoom,
     rushed: Rushed,
     rest: Vec<i64>,
 }
 
-impl Search<'_> {
+impl BreakSearch<'_> {
     /// The cheapest way of those that are kept and cost `limit` at most.
     fn run(&self, distance: impl Fn(usize, usize) -> i64, keeps: Keeps, limit: i64) -> Option<Chosen> {
         let (all, room) = (&self.lines.lines, self.room);
         let end = all.iter().map(|line| line.end).max()?;
         // Those that were kept, and for each line those that have come to it.
-        let mut steps: Vec<Step> = Vec::new();
+        let mut steps: Vec<BreakingStep> = Vec::new();
         let mut at: Vec<Front> = vec![Front::default(); all.len()];
-        let offer = |front: &mut Front, step: Step| {
+        let offer = |front: &mut Front, step: BreakingStep| {
             if room.least(&step, self.rest[all[step.line].end]) <= limit {
                 front.offer(step, keeps);
             }
         };
         for line in self.lines.from(0) {
-            let page = Page { is_first: true, side: room.first };
+            let page = BookletPage { is_first: true, side: room.first };
             let foot = all[line].above + room.staff;
-            let step = Step { cost: all[line].cost, foot, lines: 1, page, number: 0, from: None, line };
+            let step =
+                BreakingStep { cost: all[line].cost, foot, lines: 1, page, number: 0, from: None, line };
             offer(&mut at[line], step);
         }
         let mut best: Option<(i64, usize)> = None;
@@ -421,7 +423,7 @@ impl Search<'_> {
                 // Of all ways to open a page with the next line only the cheapest on each side matter.
                 let mut opened = Front::default();
                 for (from, step) in steps.iter().enumerate().skip(here) {
-                    let made = |made: Step| Step { from: Some(from), ..made };
+                    let made = |made: BreakingStep| BreakingStep { from: Some(from), ..made };
                     if let Some(on) = room.on_the_page(step, (index, next), all, apart) {
                         offer(&mut at[next], made(on));
                     }
@@ -445,25 +447,25 @@ impl Search<'_> {
     }
 }
 
-impl Room {
+impl PaperRoom {
     /// Whether a page is turned at its end.
     pub(super) fn is_turned(&self, page: usize) -> bool {
         let side = if page.is_multiple_of(2) { self.first } else { self.first.other() };
-        side == Side::Right
+        side == BookletSide::Right
     }
 
-    fn height_of(&self, page: Page) -> i64 {
+    fn height_of(&self, page: BookletPage) -> i64 {
         if page.is_first { self.first_height } else { self.height }
     }
 
     /// The next line on the same page, where it fits.
     fn on_the_page(
         &self,
-        step: &Step,
+        step: &BreakingStep,
         (index, next): (usize, usize),
-        all: &[Line],
+        all: &[PossibleLine],
         apart: i64,
-    ) -> Option<Step> {
+    ) -> Option<BreakingStep> {
         let line = &all[next];
         if line.is_movement() && self.movements == MovementPages::NewPage {
             return None;
@@ -472,33 +474,34 @@ impl Room {
         let foot = step.foot + apart + self.staff;
         let fits = step.lines < most && foot + line.below <= self.height_of(step.page);
         let cost = step.cost + line.cost + unequal_cost(&all[index], line);
-        fits.then_some(Step { cost, foot, lines: step.lines + 1, line: next, ..*step })
+        fits.then_some(BreakingStep { cost, foot, lines: step.lines + 1, line: next, ..*step })
     }
 
     /// The next line on a new page, and with a page left blank before it.
     fn opened(
         &self,
-        step: &Step,
+        step: &BreakingStep,
         (index, next): (usize, usize),
-        all: &[Line],
+        all: &[PossibleLine],
         turns: &[TurnTime],
         rushed: Rushed,
-    ) -> impl Iterator<Item = Step> + use<> {
+    ) -> impl Iterator<Item = BreakingStep> + use<> {
         let (before, line) = (&all[index], &all[next]);
         let turn = turns.get(line.first).copied().unwrap_or_default();
-        let is_turned = step.page.side == Side::Right;
+        let is_turned = step.page.side == BookletSide::Right;
         let refused = is_turned && rushed == Rushed::Refused && turn.is_rushed(self.turn);
         let turned = if is_turned { self.turn_cost(turn) } else { 0 };
         let owns_page = line.is_movement() && self.movements == MovementPages::NewPage;
         let empty = if owns_page { self.last_empty(step) } else { self.empty(step) };
         let cost = step.cost + line.cost + costs::PAGE + empty + turned + self.lines_cost(step, before);
-        let page = Page { is_first: false, side: step.page.side.other() };
+        let page = BookletPage { is_first: false, side: step.page.side.other() };
         let foot = line.above + self.staff;
-        let made = Step { cost, foot, lines: 1, page, number: step.number + 1, from: None, line: next };
+        let made =
+            BreakingStep { cost, foot, lines: 1, page, number: step.number + 1, from: None, line: next };
         let may_blank = is_turned && self.blank == Blank::LeftPages;
-        let over = may_blank.then_some(Step {
+        let over = may_blank.then_some(BreakingStep {
             cost: cost + costs::PAGE + costs::BLANK,
-            page: Page { is_first: false, side: Side::Right },
+            page: BookletPage { is_first: false, side: BookletSide::Right },
             number: step.number + 2,
             ..made
         });
@@ -506,7 +509,7 @@ impl Room {
     }
 
     /// What the lines of a page cost together when it ends.
-    fn lines_cost(&self, step: &Step, line: &Line) -> i64 {
+    fn lines_cost(&self, step: &BreakingStep, line: &PossibleLine) -> i64 {
         // A line that fills a page alone cannot be helped.
         let alone = step.lines == 1 && 2 * (step.foot + line.below) < self.height_of(step.page);
         let lonely = step.lines > 1 && line.is_movement() && line.stretch.is_some();
@@ -514,7 +517,7 @@ impl Room {
     }
 
     /// What the end of the piece costs; a piece on one page may be as short as it is.
-    fn end_cost(&self, step: &Step, line: &Line) -> i64 {
+    fn end_cost(&self, step: &BreakingStep, line: &PossibleLine) -> i64 {
         if step.page.is_first { 0 } else { self.last_empty(step) + self.lines_cost(step, line) }
     }
 
@@ -525,27 +528,27 @@ impl Room {
 
     /// What a way costs at least when it has come to the end, the lines behind it costing `rest`: they may yet fill the page
     /// that is open.
-    fn least(&self, step: &Step, rest: i64) -> i64 {
+    fn least(&self, step: &BreakingStep, rest: i64) -> i64 {
         let left = self.systems.max(self.systems_first).saturating_sub(step.lines);
         step.cost.saturating_add(rest).saturating_sub(self.page_share() * i64::try_from(left).unwrap_or(0))
     }
 
-    fn most(&self, page: Page) -> usize {
+    fn most(&self, page: BookletPage) -> usize {
         if page.is_first { self.systems_first } else { self.systems }
     }
 
-    fn empty(&self, step: &Step) -> i64 {
+    fn empty(&self, step: &BreakingStep) -> i64 {
         let wanted = self.most(step.page).saturating_sub(costs::SPARE_LINES);
         costs::EMPTY * squared(wanted.saturating_sub(step.lines))
     }
 
-    fn last_empty(&self, step: &Step) -> i64 {
+    fn last_empty(&self, step: &BreakingStep) -> i64 {
         costs::EMPTY_LAST * squared((self.most(step.page) / 2).saturating_sub(step.lines))
     }
 
     pub(super) fn turn_cost(&self, turn: TurnTime) -> i64 {
         let needed = self.turn.micros / 1000;
-        let rushed = |time: Seconds| {
+        let rushed = |time: RealTime| {
             let missing = (needed - time.micros / 1000).max(0);
             if missing == 0 { 0 } else { costs::RUSHED + costs::RUSHED / needed.max(1) * missing }
         };
@@ -557,18 +560,18 @@ impl Room {
 /// The ways that have come to a line and may yet be best: for each kind of page and number of lines on it, those of
 /// which none is both dearer and further down than another.
 #[derive(Clone, Debug, Default)]
-struct Front(Vec<Vec<Step>>);
+struct Front(Vec<Vec<BreakingStep>>);
 
 impl Front {
     /// Takes a way in, unless another is as cheap and as far up; what it beats goes.
-    fn offer(&mut self, step: Step, keeps: Keeps) {
+    fn offer(&mut self, step: BreakingStep, keeps: Keeps) {
         let kind = 3 * step.lines
-            + if step.page.is_first { 0 } else { 1 + usize::from(step.page.side == Side::Left) };
+            + if step.page.is_first { 0 } else { 1 + usize::from(step.page.side == BookletSide::Left) };
         if self.0.len() <= kind {
             self.0.resize(kind + 1, Vec::new());
         }
         let alike = &mut self.0[kind];
-        let beats = |one: &Step, other: &Step| {
+        let beats = |one: &BreakingStep, other: &BreakingStep| {
             one.cost <= other.cost && (keeps == Keeps::Cheapest || one.foot <= other.foot)
         };
         if !alike.iter().any(|other| beats(other, &step)) {
@@ -582,7 +585,7 @@ fn squared(count: usize) -> i64 {
     i64::try_from(count * count).unwrap_or(i64::MAX >> 32)
 }
 
-fn unequal_cost(one: &Line, other: &Line) -> i64 {
+fn unequal_cost(one: &PossibleLine, other: &PossibleLine) -> i64 {
     let (Some(one), Some(other)) = (one.stretch, other.stretch) else { return 0 };
     let off = (one - other).abs().min(1000);
     costs::UNEQUAL / 10_000 * off * off

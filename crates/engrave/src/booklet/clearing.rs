@@ -26,13 +26,13 @@ struct Movable<'t> {
     id: &'t str,
     area: Area,
     /// Whether it stands over its staff.
-    goes: Goes,
+    goes: ClearingWay,
     /// From the staff.
     far: f64,
 }
 
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Goes {
+enum ClearingWay {
     Up,
     Down,
 }
@@ -76,23 +76,23 @@ fn placed<'t>(id: &'t str, area: Area, staves: &[Area]) -> Movable<'t> {
     let from = |staff: &Area| (middle - f64::midpoint(staff.top, staff.bottom)).abs();
     let nearest = staves.iter().min_by(|one, other| from(one).total_cmp(&from(other)));
     let goes = if nearest.is_some_and(|staff| middle > f64::midpoint(staff.top, staff.bottom)) {
-        Goes::Down
+        ClearingWay::Down
     } else {
-        Goes::Up
+        ClearingWay::Up
     };
     Movable { id, area, goes, far: nearest.map_or(0.0, from) }
 }
 
 /// How far down (up: less than nothing) an area goes until it touches none.
-fn free(area: Area, goes: Goes, areas: &[Area], words: &[Area]) -> f64 {
+fn free(area: Area, goes: ClearingWay, areas: &[Area], words: &[Area]) -> f64 {
     let mut down = 0.0;
     // Each round leaves one area behind at least.
     for _ in 0..areas.len() + words.len() {
         let here = Area { top: area.top + down, bottom: area.bottom + down, ..area };
         let in_the_way = areas.iter().chain(words).filter(|other| touch(here, **other));
         let next = match goes {
-            Goes::Up => in_the_way.map(|other| other.top - WHITE - area.bottom).reduce(f64::min),
-            Goes::Down => in_the_way.map(|other| other.bottom + WHITE - area.top).reduce(f64::max),
+            ClearingWay::Up => in_the_way.map(|other| other.top - WHITE - area.bottom).reduce(f64::min),
+            ClearingWay::Down => in_the_way.map(|other| other.bottom + WHITE - area.top).reduce(f64::max),
         };
         match next {
             None => return down,
@@ -205,10 +205,10 @@ mod tests {
         let areas =
             [area(0.0, 100.0, 500.0, 820.0), area(0.0, 40.0, 100.0, 130.0), area(50.0, -200.0, 80.0, 20.0)];
         let word = area(20.0, 60.0, 300.0, 120.0);
-        let up = free(word, Goes::Up, &areas, &[]);
+        let up = free(word, ClearingWay::Up, &areas, &[]);
         let there = Area { top: word.top + up, bottom: word.bottom + up, ..word };
         assert!(up < 0.0 && areas.iter().all(|other| !touch(there, *other)), "{up}");
-        assert!(free(area(600.0, 0.0, 700.0, 50.0), Goes::Up, &areas, &[]).abs() < 1e-9);
+        assert!(free(area(600.0, 0.0, 700.0, 50.0), ClearingWay::Up, &areas, &[]).abs() < 1e-9);
     }
 
     #[test]

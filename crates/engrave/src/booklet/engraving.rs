@@ -8,7 +8,7 @@ use arcata_xml::Tag;
 use roxmltree::{Document as Tree, Node};
 
 use super::clearing::cleared;
-use super::part::{BarCopy, Child, Layout, PartCopy, rest_style};
+use super::part::{BarCopy, Child, CopyLayout, PartCopy, rest_style};
 use crate::drawing::{Area, boxes, is_class, lines, rectangle};
 use crate::engraver::EngraveError;
 use crate::note_name;
@@ -48,7 +48,7 @@ pub(super) struct PartDrawing {
 
 /// A piece of a part that is engraved by itself.
 #[derive(Clone, Debug)]
-pub(super) struct Piece {
+pub(super) struct PartPiece {
     pub(super) bars: Range<u32>,
     /// What holds where it begins, as `<attributes>`; empty at the beginning of the part.
     pub(super) opening: String,
@@ -57,7 +57,7 @@ pub(super) struct Piece {
 }
 
 /// A piece for the engraver: no name in front of the staff, ids on the notes, directions where it reads them.
-pub(super) fn source(copy: &PartCopy, piece: &Piece, layout: Layout<'_>) -> String {
+pub(super) fn source(copy: &PartCopy, piece: &PartPiece, layout: CopyLayout<'_>) -> String {
     let mut out = String::from(r#"<score-partwise version="4.0"><part-list><score-part id="P">"#);
     // The engraver indents a first line by the name in front of it: white letters make the white.
     if piece.indent == 0 {

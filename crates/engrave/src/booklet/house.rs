@@ -5,7 +5,7 @@
 
 use std::fmt::Write as _;
 
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_bow::profile::Setting;
 use serde::Deserialize;
 use toml::{Table, Value};
@@ -15,7 +15,7 @@ const SHIPPED: &str = include_str!("house.toml");
 /// A whole number in the unit that the setting names.
 pub(crate) type Number = Setting<i64>;
 /// One of the words that the setting names.
-pub(crate) type Choice = Setting<String>;
+pub(crate) type HouseChoice = Setting<String>;
 
 /// How parts look in one house.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
@@ -65,19 +65,19 @@ pub(crate) struct StaffSettings {
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct PageSettings {
-    pub(crate) first: Choice,
+    pub(crate) first: HouseChoice,
     pub(crate) systems_first: Number,
     pub(crate) systems: Number,
     pub(crate) turn: Number,
-    pub(crate) turn_words: Choice,
-    pub(crate) blank: Choice,
+    pub(crate) turn_words: HouseChoice,
+    pub(crate) blank: HouseChoice,
 }
 
 /// Where and how movements begin.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct MovementSettings {
-    pub(crate) start: Choice,
+    pub(crate) start: HouseChoice,
     pub(crate) indent: Number,
     pub(crate) pause: Number,
 }
@@ -86,7 +86,7 @@ pub(crate) struct MovementSettings {
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct BarSettings {
-    pub(crate) numbers: Choice,
+    pub(crate) numbers: HouseChoice,
 }
 
 /// Rests over several bars.
@@ -101,9 +101,9 @@ pub(crate) struct RestSettings {
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct HeadSettings {
-    pub(crate) title: Choice,
-    pub(crate) composer: Choice,
-    pub(crate) page_numbers: Choice,
+    pub(crate) title: HouseChoice,
+    pub(crate) composer: HouseChoice,
+    pub(crate) page_numbers: HouseChoice,
 }
 
 /// Why a house profile cannot be read: the key and what is expected there.
@@ -164,8 +164,8 @@ impl House {
 
     /// Rest that a page turn needs.
     #[must_use]
-    pub fn turn(&self) -> Seconds {
-        Seconds::from_micros(self.pages.turn.value * 1000)
+    pub fn turn(&self) -> RealTime {
+        RealTime::from_micros(self.pages.turn.value * 1000)
     }
 
     fn of(table: Table) -> Result<Self, HouseError> {

@@ -19,7 +19,7 @@ mod rests;
 mod setter;
 mod wide;
 
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_bow::timing::TempoMap;
 use arcata_bow::turns::TurnTime;
 use arcata_score::Score;
@@ -51,7 +51,7 @@ pub struct BookletRequest<'a> {
     /// How the house wants its parts.
     pub house: &'a House,
     /// What the player takes to turn a page; the house may ask for more.
-    pub turn: Seconds,
+    pub turn: RealTime,
     /// Index of the part.
     pub part: usize,
 }
@@ -59,7 +59,7 @@ pub struct BookletRequest<'a> {
 impl BookletRequest<'_> {
     /// The time that a page turn needs: the player's, or the house's where that is longer.
     #[must_use]
-    pub fn turn_needed(&self) -> Seconds {
+    pub fn turn_needed(&self) -> RealTime {
         self.turn.max(self.house.turn())
     }
 }

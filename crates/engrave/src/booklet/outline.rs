@@ -11,13 +11,13 @@ const PLACE: f64 = 360.0;
 /// Over the first line of the first staff and under the last line of the last, for each place from the left, drawing
 /// units.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Outline {
+pub(super) struct StaffOutline {
     staves: f64,
     over: Vec<f64>,
     under: Vec<f64>,
 }
 
-impl Outline {
+impl StaffOutline {
     pub(super) fn new(system: &SystemDrawing) -> Self {
         let mut outline = Self { staves: system.staves.bottom - system.staves.top, ..Self::default() };
         for area in &system.areas {

@@ -4,11 +4,11 @@ use std::fmt::Write as _;
 
 use arcata_xml::{escape, seen};
 
-use super::breaking::{Side, System};
+use super::breaking::{BookletSide, System};
 use super::engraving::SystemDrawing;
-use super::house::{Choice, House};
-use super::outline::Outline;
-use super::setter::{Drawn, Setter};
+use super::house::{House, HouseChoice};
+use super::outline::StaffOutline;
+use super::setter::{DrawnPart, Setter};
 use super::{BookletRequest, PageEnd, PageEndKind, UNITS, millimetres, rights};
 use crate::Picture;
 use crate::fonts::WORDS;
@@ -39,8 +39,8 @@ pub(super) fn first_head(request: &BookletRequest<'_>) -> f64 {
 }
 
 /// The printed number of a page (index): right pages are odd (common practice).
-pub(super) fn number(first: Side, page: usize) -> usize {
-    if first == Side::Left { page + 2 } else { page + 1 }
+pub(super) fn number(first: BookletSide, page: usize) -> usize {
+    if first == BookletSide::Left { page + 2 } else { page + 1 }
 }
 
 /// `<defaults>` of the part: size of the staff, paper and margins (MusicXML 4.0: 40 tenths to a staff).
@@ -73,7 +73,7 @@ struct Leaf<'a> {
 /// A line of music on its way to its page.
 struct Placed<'a> {
     drawing: &'a SystemDrawing,
-    outline: &'a Outline,
+    outline: &'a StaffOutline,
     /// The heading over it.
     heading: Option<&'a str>,
     is_indented: bool,
@@ -82,10 +82,10 @@ struct Placed<'a> {
 /// All pages of a part.
 pub(super) fn pages(
     setter: &Setter<'_>,
-    drawn: &Drawn,
-    outlines: &[Outline],
+    drawn: &DrawnPart,
+    outlines: &[StaffOutline],
     systems: &[System],
-    (turns, first): (&[PageEnd], Side),
+    (turns, first): (&[PageEnd], BookletSide),
 ) -> Vec<Picture> {
     let request = setter.request;
     let house = request.house;
@@ -129,7 +129,7 @@ pub(super) fn pages(
 
 impl Leaf<'_> {
     /// The glyphs that the lines of the page refer to.
-    fn glyphs(&self, drawn: &Drawn) -> String {
+    fn glyphs(&self, drawn: &DrawnPart) -> String {
         let mut out = String::from("<defs>");
         for (name, glyph) in &drawn.glyphs {
             let reference = format!("\"#{name}\"");
@@ -259,7 +259,7 @@ fn document_title(request: &BookletRequest<'_>) -> String {
     }
 }
 
-fn is_on(choice: &Choice, page: usize) -> bool {
+fn is_on(choice: &HouseChoice, page: usize) -> bool {
     match choice.value.as_str() {
         "every page" => true,
         "first page" => page == 0,

@@ -47,9 +47,9 @@ pub(super) struct Child {
 
 /// How a copy is written.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Layout<'a> {
+pub(super) struct CopyLayout<'a> {
     /// The first bars of the systems after the first one, and whether they open a page.
-    pub(super) breaks: &'a [(u32, Opens)],
+    pub(super) breaks: &'a [(u32, BreakOpens)],
     /// Rests over several bars: first and last bar.
     pub(super) rests: &'a [(u32, u32)],
     /// What goes between the head and the list of parts, such as `<defaults>`.
@@ -58,7 +58,7 @@ pub(super) struct Layout<'a> {
 
 /// What a break opens.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Opens {
+pub(super) enum BreakOpens {
     System,
     /// A page with its printed number, after so many blank ones.
     Page {
@@ -93,7 +93,7 @@ impl PartCopy {
     }
 
     /// The part as a file of its own.
-    pub(super) fn musicxml(&self, layout: Layout<'_>) -> String {
+    pub(super) fn musicxml(&self, layout: CopyLayout<'_>) -> String {
         let mut out = String::from("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         let _ = writeln!(out, r#"<score-partwise version="{}">"#, escape(&self.version));
         self.head.iter().for_each(|child| line(&mut out, 1, child));
@@ -128,17 +128,19 @@ impl BarCopy {
     }
 }
 
-impl Layout<'_> {
+impl CopyLayout<'_> {
     /// The break before a bar, where there is one (MusicXML 4.0, `print`).
     pub(super) fn print(&self, bar: u32) -> Option<String> {
         let found = self.breaks.binary_search_by_key(&bar, |(first, _)| *first).ok()?;
         Some(match self.breaks[found].1 {
-            Opens::System => r#"<print new-system="yes"/>"#.to_owned(),
+            BreakOpens::System => r#"<print new-system="yes"/>"#.to_owned(),
             // The first page opens by itself: only a number that is not 1 need be said.
-            Opens::Page { number: 1, .. } if bar == 0 => return None,
-            Opens::Page { number, .. } if bar == 0 => format!(r#"<print page-number="{number}"/>"#),
-            Opens::Page { number, blank: 0 } => format!(r#"<print new-page="yes" page-number="{number}"/>"#),
-            Opens::Page { number, blank } => {
+            BreakOpens::Page { number: 1, .. } if bar == 0 => return None,
+            BreakOpens::Page { number, .. } if bar == 0 => format!(r#"<print page-number="{number}"/>"#),
+            BreakOpens::Page { number, blank: 0 } => {
+                format!(r#"<print new-page="yes" page-number="{number}"/>"#)
+            }
+            BreakOpens::Page { number, blank } => {
                 format!(r#"<print new-page="yes" blank-page="{blank}" page-number="{number}"/>"#)
             }
         })

@@ -7,22 +7,22 @@ use super::part::{BarCopy, PartCopy};
 
 /// Bars that are engraved as one: a single bar, or a rest over several.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Unit {
+pub(super) struct BarUnit {
     pub(super) first: u32,
     pub(super) last: u32,
 }
 
 /// The bars of a part, rests of at least `shortest` bars taken together. A rest ends before and after
 /// everything that a player must see: a sign, a new metre or key, a bar line that is more than a line.
-pub(super) fn units(score: &Score, part: &Part, copy: &PartCopy, shortest: i64) -> Vec<Unit> {
-    let mut units: Vec<Unit> = Vec::new();
-    let mut run: Option<Unit> = None;
-    let end = |run: &mut Option<Unit>, units: &mut Vec<Unit>| {
+pub(super) fn units(score: &Score, part: &Part, copy: &PartCopy, shortest: i64) -> Vec<BarUnit> {
+    let mut units: Vec<BarUnit> = Vec::new();
+    let mut run: Option<BarUnit> = None;
+    let end = |run: &mut Option<BarUnit>, units: &mut Vec<BarUnit>| {
         let Some(run) = run.take() else { return };
         if i64::from(run.last - run.first) + 1 >= shortest {
             units.push(run);
         } else {
-            units.extend((run.first..=run.last).map(|bar| Unit { first: bar, last: bar }));
+            units.extend((run.first..=run.last).map(|bar| BarUnit { first: bar, last: bar }));
         }
     };
     for (number, bar) in (0_u32..).zip(&copy.bars) {
@@ -33,13 +33,13 @@ pub(super) fn units(score: &Score, part: &Part, copy: &PartCopy, shortest: i64) 
         if is_rest {
             match &mut run {
                 Some(run) => run.last = number,
-                None => run = Some(Unit { first: number, last: number }),
+                None => run = Some(BarUnit { first: number, last: number }),
             }
             if bar.ends_something() {
                 end(&mut run, &mut units);
             }
         } else {
-            units.push(Unit { first: number, last: number });
+            units.push(BarUnit { first: number, last: number });
         }
     }
     end(&mut run, &mut units);

@@ -2,27 +2,27 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_bow::turns::{TurnTime, turn_times};
 use arcata_score::{Note, Part};
 use rayon::prelude::*;
 
 use super::breaking::{
-    Blank, Chosen, Line, Lines, Measured, MovementPages, Opening, Room, Rushed, Side, System, begins, choose,
-    costs,
+    Blank, BookletSide, Chosen, MeasuredUnit, MovementOpening, MovementPages, PaperRoom, PossibleLine,
+    PossibleLines, Rushed, System, begins, choose, costs,
 };
-use super::engraving::{PartDrawing, Piece, SystemDrawing, read, source};
-use super::outline::Outline;
-use super::part::{Layout, Opens, PartCopy};
-use super::rests::{Unit, units};
+use super::engraving::{PartDrawing, PartPiece, SystemDrawing, read, source};
+use super::outline::StaffOutline;
+use super::part::{BreakOpens, CopyLayout, PartCopy};
+use super::rests::{BarUnit, units};
 use super::{
     Booklet, BookletRemark, BookletRequest, PageEnd, PageEndKind, UNITS, advice, cuts, hundredths_of,
     millimetres, numbers, pages,
 };
 use crate::Engraver;
-use crate::engraver::{EngraveError, LastLine, Setting};
+use crate::engraver::{EngraveError, LastLine, LineWidth};
 use crate::note_name;
-use crate::slice::state::State;
+use crate::slice::state::BarlineState;
 
 /// Bars of a line, and about as many of a piece, for measuring: the time that the engraver takes grows faster than what it
 /// gets.
@@ -41,9 +41,9 @@ pub(super) struct Setter<'a> {
     engraver: &'a Engraver,
     copy: PartCopy,
     entered: usize,
-    pub(super) units: Vec<Unit>,
+    pub(super) units: Vec<BarUnit>,
     rests: Vec<(u32, u32)>,
-    states: Vec<State>,
+    states: Vec<BarlineState>,
     /// For each bar, whether the part can be cut before it.
     free: Vec<bool>,
     /// For each bar, the time to turn before it.
@@ -52,12 +52,12 @@ pub(super) struct Setter<'a> {
 
 /// A part in natural spacing.
 struct Natural {
-    measured: Vec<Measured>,
-    room: Room,
+    measured: Vec<MeasuredUnit>,
+    room: PaperRoom,
 }
 
 /// A part on the lines that were chosen.
-pub(super) struct Drawn {
+pub(super) struct DrawnPart {
     pub(super) systems: Vec<SystemDrawing>,
     pub(super) glyphs: BTreeMap<String, String>,
     notes: BTreeSet<String>,
@@ -74,14 +74,14 @@ impl<'a> Setter<'a> {
         let units = units(score, part, &copy, request.house.rests.shortest.value);
         let rests =
             units.iter().filter(|unit| unit.last > unit.first).map(|unit| (unit.first, unit.last)).collect();
-        let pause = Seconds::from_micros(request.house.movements.pause.value * 1000);
+        let pause = RealTime::from_micros(request.house.movements.pause.value * 1000);
         Self {
             request,
             engraver,
             entered,
             rests,
             units,
-            states: State::at_barlines(document, score, part),
+            states: BarlineState::at_barlines(document, score, part),
             free: cuts::cuts(document, score, part),
             times: turn_times(score, part, request.tempo, (&score.stops(document), pause)),
             copy,
@@ -93,15 +93,18 @@ impl<'a> Setter<'a> {
         let chosen = self.chosen(&mut natural);
         let mut drawn = self.drawn(&chosen.systems)?;
         self.number(&mut drawn, &chosen.systems);
-        let outlines: Vec<Outline> = drawn.systems.iter().map(Outline::new).collect();
+        let outlines: Vec<StaffOutline> = drawn.systems.iter().map(StaffOutline::new).collect();
         let systems = self.paged(&natural.room, &chosen.systems, &outlines);
         let breaks = self.breaks(&systems, natural.room.first);
-        let layout =
-            Layout { breaks: &breaks, rests: &self.rests, defaults: &pages::defaults(self.request.house) };
+        let layout = CopyLayout {
+            breaks: &breaks,
+            rests: &self.rests,
+            defaults: &pages::defaults(self.request.house),
+        };
         let last = systems.last().map_or(0, |system| system.page);
         let on_page = |page: usize| systems.iter().filter(|system| system.page == page).count();
         let mut remarks = self.remarks(&drawn);
-        let high = |outline: &Outline| self.hundredths(outline.height()) > natural.room.height;
+        let high = |outline: &StaffOutline| self.hundredths(outline.height()) > natural.room.height;
         let too_high = systems.iter().zip(&outlines).filter(|(_, outline)| high(outline));
         remarks.extend(too_high.map(|(system, _)| BookletRemark::TooHigh { bar: self.bar_of(system) }));
         let turns = self.turns(&systems, &natural.room);
@@ -132,7 +135,7 @@ impl<'a> Setter<'a> {
     }
 
     /// Pieces of the part that begin with units, cut where a unit is wanted and nothing goes on.
-    fn pieces(&self, wanted: impl Fn(usize, usize) -> bool) -> Vec<Piece> {
+    fn pieces(&self, wanted: impl Fn(usize, usize) -> bool) -> Vec<PartPiece> {
         let mut starts: Vec<usize> = Vec::new();
         for (index, unit) in self.units.iter().enumerate() {
             let last = starts.last().copied();
@@ -145,7 +148,7 @@ impl<'a> Setter<'a> {
         let ends = starts.iter().skip(1).copied().chain([self.units.len()]);
         let pieces = starts.iter().zip(ends).filter_map(|(start, end)| {
             let (first, last) = (self.units.get(*start)?.first, self.units.get(end.checked_sub(1)?)?.last);
-            Some(Piece {
+            Some(PartPiece {
                 bars: first..last + 1,
                 opening: self.opening(first),
                 indent: if self.begins(first) { self.indent() } else { 0 },
@@ -181,40 +184,40 @@ impl<'a> Setter<'a> {
 
     fn set(
         &self,
-        pieces: &[Piece],
-        breaks: &[(u32, Opens)],
-        setting: impl Fn(&Piece) -> Setting + Sync,
+        pieces: &[PartPiece],
+        breaks: &[(u32, BreakOpens)],
+        setting: impl Fn(&PartPiece) -> LineWidth + Sync,
     ) -> Result<Vec<PartDrawing>, EngraveError> {
-        let layout = Layout { breaks, rests: &self.rests, defaults: "" };
+        let layout = CopyLayout { breaks, rests: &self.rests, defaults: "" };
         let width = self.drawing_width();
-        let one = |piece: &Piece| {
+        let one = |piece: &PartPiece| {
             let setting = setting(piece);
             let svg = self.engraver.set_part(&source(&self.copy, piece, layout), setting)?;
-            read(&svg, if setting == Setting::Natural { f64::MAX } else { width })
+            read(&svg, if setting == LineWidth::Natural { f64::MAX } else { width })
         };
         pieces.par_iter().map(one).collect()
     }
 
     fn natural(&self) -> Result<Natural, EngraveError> {
         let pieces = self.pieces(|last, index| index >= last + MEASURED_PIECE);
-        let mut breaks: Vec<(u32, Opens)> = Vec::new();
+        let mut breaks: Vec<(u32, BreakOpens)> = Vec::new();
         let mut line = 0;
         for (index, unit) in self.units.iter().enumerate() {
             if pieces.iter().any(|piece| piece.bars.start == unit.first) {
                 line = index;
             } else if index >= line + MEASURED_LINE {
-                breaks.push((unit.first, Opens::System));
+                breaks.push((unit.first, BreakOpens::System));
                 line = index;
             }
         }
-        let drawings = self.set(&pieces, &breaks, |_| Setting::Natural)?;
+        let drawings = self.set(&pieces, &breaks, |_| LineWidth::Natural)?;
         let systems: Vec<SystemDrawing> = drawings.into_iter().flat_map(|drawing| drawing.systems).collect();
         let measured = self.measured(&systems)?;
         Ok(Natural { measured, room: self.room() })
     }
 
     /// Each unit as it stands in natural spacing.
-    fn measured(&self, systems: &[SystemDrawing]) -> Result<Vec<Measured>, EngraveError> {
+    fn measured(&self, systems: &[SystemDrawing]) -> Result<Vec<MeasuredUnit>, EngraveError> {
         let bars: usize = systems.iter().map(|system| system.bars.len()).sum();
         if bars != self.units.len() {
             let why = format!("it has {bars} bars where {} were asked for", self.units.len());
@@ -231,13 +234,13 @@ impl<'a> Setter<'a> {
                 let begins = self.begins(unit.first);
                 // The first bar of a line has clef and key in front; that of a movement keeps them.
                 let own = if place == 0 && !begins { front } else { 0.0 };
-                measured.push(Measured {
+                measured.push(MeasuredUnit {
                     width: self.hundredths((bar.staves.right - left - own).max(0.0)),
                     front: self.hundredths(front),
                     above: self.hundredths(bar.staves.top - bar.all.top),
                     below: self.hundredths(bar.all.bottom - bar.staves.bottom),
                     turn: self.time(unit.first),
-                    opens: begins.then(|| Opening {
+                    opens: begins.then(|| MovementOpening {
                         indent: self.hundredths(system.staves.left),
                         heading: self.movement_at(unit.first).map_or(0, |_| hundredths_of(pages::HEADING)),
                     }),
@@ -254,7 +257,7 @@ impl<'a> Setter<'a> {
         if self.request.house.pages.first.value != "either" {
             return right;
         }
-        let room = Room { first: Side::Left, ..natural.room };
+        let room = PaperRoom { first: BookletSide::Left, ..natural.room };
         match advice::lay_out(&natural.measured, &room, Rushed::Priced) {
             Some(left) if left.cost + costs::COVER < right.cost => {
                 natural.room = room;
@@ -265,17 +268,20 @@ impl<'a> Setter<'a> {
     }
 
     /// The part set with the lines that were chosen.
-    fn drawn(&self, systems: &[System]) -> Result<Drawn, EngraveError> {
+    fn drawn(&self, systems: &[System]) -> Result<DrawnPart, EngraveError> {
         let starts: BTreeSet<usize> = systems.iter().map(|system| system.first).collect();
         let pieces = self.pieces(|_, index| starts.contains(&index));
-        let breaks: Vec<(u32, Opens)> =
-            systems.iter().skip(1).map(|system| (self.units[system.first].first, Opens::System)).collect();
+        let breaks: Vec<(u32, BreakOpens)> = systems
+            .iter()
+            .skip(1)
+            .map(|system| (self.units[system.first].first, BreakOpens::System))
+            .collect();
         let hundredths = self.width();
-        let setting = |piece: &Piece| {
+        let setting = |piece: &PartPiece| {
             let ends = piece.bars.end as usize >= self.copy.bars.len() || self.begins(piece.bars.end);
-            Setting::Stretched { hundredths, last: if ends { LastLine::Short } else { LastLine::Full } }
+            LineWidth::Stretched { hundredths, last: if ends { LastLine::Short } else { LastLine::Full } }
         };
-        let mut drawn = Drawn { systems: Vec::new(), glyphs: BTreeMap::new(), notes: BTreeSet::new() };
+        let mut drawn = DrawnPart { systems: Vec::new(), glyphs: BTreeMap::new(), notes: BTreeSet::new() };
         for drawing in self.set(&pieces, &breaks, setting)? {
             drawn.systems.extend(drawing.systems);
             drawn.glyphs.extend(drawing.glyphs);
@@ -289,7 +295,7 @@ impl<'a> Setter<'a> {
     }
 
     /// Puts the bar numbers in, as the house wants them; the first bar of a movement bears none.
-    fn number(&self, drawn: &mut Drawn, systems: &[System]) {
+    fn number(&self, drawn: &mut DrawnPart, systems: &[System]) {
         let every = self.request.house.bars.numbers.value.as_str();
         for (system, drawing) in systems.iter().zip(&mut drawn.systems) {
             let count = match every {
@@ -312,11 +318,11 @@ impl<'a> Setter<'a> {
     }
 
     /// The same lines on pages by the heights that they came to have.
-    fn paged(&self, room: &Room, systems: &[System], outlines: &[Outline]) -> Vec<System> {
-        let line = |(system, outline): (&System, &Outline)| {
+    fn paged(&self, room: &PaperRoom, systems: &[System], outlines: &[StaffOutline]) -> Vec<System> {
+        let line = |(system, outline): (&System, &StaffOutline)| {
             let movement = self.movement_at(self.units[system.first].first);
             let heading = movement.map_or(0, |_| hundredths_of(pages::HEADING));
-            Line {
+            PossibleLine {
                 first: system.first,
                 end: system.end,
                 cost: 0,
@@ -326,7 +332,7 @@ impl<'a> Setter<'a> {
                 movement: begins(system.first, movement.is_some()),
             }
         };
-        let lines = Lines::new(systems.iter().zip(outlines).map(line).collect());
+        let lines = PossibleLines::new(systems.iter().zip(outlines).map(line).collect());
         let times: Vec<TurnTime> = self.units.iter().map(|unit| self.time(unit.first)).collect();
         let distance = |upper: usize, lower: usize| {
             self.distance(room, &outlines[upper], &outlines[lower], &lines.lines[lower])
@@ -335,7 +341,13 @@ impl<'a> Setter<'a> {
         found.map_or_else(|| systems.to_vec(), |found| found.systems)
     }
 
-    fn distance(&self, room: &Room, upper: &Outline, lower: &Outline, line: &Line) -> i64 {
+    fn distance(
+        &self,
+        room: &PaperRoom,
+        upper: &StaffOutline,
+        lower: &StaffOutline,
+        line: &PossibleLine,
+    ) -> i64 {
         let near = if line.is_movement() {
             self.hundredths(upper.below()) + line.above
         } else {
@@ -345,15 +357,15 @@ impl<'a> Setter<'a> {
     }
 
     /// The first bar of each system after the first one, and what it opens.
-    fn breaks(&self, systems: &[System], first_side: Side) -> Vec<(u32, Opens)> {
+    fn breaks(&self, systems: &[System], first_side: BookletSide) -> Vec<(u32, BreakOpens)> {
         let number = |page: usize| pages::number(first_side, page);
         let first = systems.first().map(|system| {
-            (self.units[system.first].first, Opens::Page { number: number(system.page), blank: 0 })
+            (self.units[system.first].first, BreakOpens::Page { number: number(system.page), blank: 0 })
         });
         let others = systems.windows(2).map(|pair| {
             let opens = match pair[1].page - pair[0].page {
-                0 => Opens::System,
-                on => Opens::Page { number: number(pair[1].page), blank: on - 1 },
+                0 => BreakOpens::System,
+                on => BreakOpens::Page { number: number(pair[1].page), blank: on - 1 },
             };
             (self.units[pair[1].first].first, opens)
         });
@@ -379,13 +391,13 @@ impl<'a> Setter<'a> {
         hundredths
     }
 
-    fn room(&self) -> Room {
+    fn room(&self) -> PaperRoom {
         let house = self.request.house;
         let page = (house.paper.height.value - house.paper.head.value - house.paper.foot.value) * 10;
         let staves = i64::from(self.part().staves.max(1));
         let staff = house.staff.height.value * 10;
         let count = |number: i64| usize::try_from(number / staves).unwrap_or(1).max(1);
-        Room {
+        PaperRoom {
             width: (house.paper.width.value - 2 * house.paper.sides.value) * 10,
             first_height: page - hundredths_of(pages::first_head(self.request)),
             height: page - hundredths_of(pages::HEAD),
@@ -395,7 +407,7 @@ impl<'a> Setter<'a> {
             apart: house.staff.apart.value * 10,
             systems_first: count(house.pages.systems_first.value),
             systems: count(house.pages.systems.value),
-            first: if house.pages.first.value == "left" { Side::Left } else { Side::Right },
+            first: if house.pages.first.value == "left" { BookletSide::Left } else { BookletSide::Right },
             turn: self.request.turn_needed(),
             blank: if house.pages.blank.value == "never" { Blank::Never } else { Blank::LeftPages },
             movements: if house.movements.start.value == "new page" {
@@ -419,7 +431,7 @@ impl<'a> Setter<'a> {
         self.label(self.units[system.first].first)
     }
 
-    fn turns(&self, systems: &[System], room: &Room) -> Vec<PageEnd> {
+    fn turns(&self, systems: &[System], room: &PaperRoom) -> Vec<PageEnd> {
         let ends = systems.windows(2).filter(|pair| pair[0].page != pair[1].page);
         ends.map(|pair| {
             let time = self.time(self.units[pair[1].first].first);
@@ -434,7 +446,7 @@ impl<'a> Setter<'a> {
         .collect()
     }
 
-    fn remarks(&self, drawn: &Drawn) -> Vec<BookletRemark> {
+    fn remarks(&self, drawn: &DrawnPart) -> Vec<BookletRemark> {
         let part = self.part();
         if part.notes.iter().all(|note| note.pitch.is_rest()) {
             return vec![BookletRemark::Tacet];

@@ -6,8 +6,8 @@ use arcata_bow::{Link, StrokeKind};
 use arcata_score::{BowDirection, Moment};
 use arcata_xml::{escape, seen};
 
-use super::shapes::{Point, arrowhead, down_sign, spot, tapered, thin, up_sign};
-use super::{Axis, LaneStroke, Pace, Sign};
+use super::shapes::{PaperPoint, arrowhead, down_sign, spot, tapered, thin, up_sign};
+use super::{Axis, LanePace, LaneSign, LaneStroke};
 use crate::fonts::WORDS;
 use crate::sheet::rounded;
 
@@ -40,11 +40,11 @@ const THIN: f64 = 0.38;
 const GAP: f64 = 0.9;
 
 /// Colours from cool to warm, dark enough for print; none of them says anything alone.
-const fn colour(pace: Pace) -> &'static str {
+const fn colour(pace: LanePace) -> &'static str {
     match pace {
-        Pace::Fitting => "#1d4b63",
-        Pace::Starved => "#6a3d7c",
-        Pace::Rushed => "#b04a12",
+        LanePace::Fitting => "#1d4b63",
+        LanePace::Starved => "#6a3d7c",
+        LanePace::Rushed => "#b04a12",
     }
 }
 
@@ -55,9 +55,9 @@ struct Lane<'a> {
 }
 
 /// Part of a stroke that a system shows.
-struct Shown {
-    from: Point,
-    to: Point,
+struct ShownStroke {
+    from: PaperPoint,
+    to: PaperPoint,
     thick_from: f64,
     thick_to: f64,
 }
@@ -87,14 +87,18 @@ impl Lane<'_> {
     fn rails(&self, out: &mut String) {
         let (left, right) = (self.axis.left() - 1.5, self.axis.right());
         let (frog, middle, tip) = (self.height_of(0.0), self.height_of(500.0), self.height_of(1000.0));
-        let across = |y: f64| [Point { x: left, y }, Point { x: right, y }];
+        let across = |y: f64| [PaperPoint { x: left, y }, PaperPoint { x: right, y }];
         out.push_str(r#"<g class="rails">"#);
         out.push_str(&thin(&across(frog), 0.32, ""));
         out.push_str(&thin(&across(middle), 0.1, r#" stroke-dasharray="0.3 0.9""#));
         out.push_str(&thin(&across(tip), 0.12, ""));
         for barline in self.frame.barlines {
             let x = *barline;
-            out.push_str(&thin(&[Point { x, y: frog }, Point { x, y: tip }], 0.1, r#" opacity="0.55""#));
+            out.push_str(&thin(
+                &[PaperPoint { x, y: frog }, PaperPoint { x, y: tip }],
+                0.1,
+                r#" opacity="0.55""#,
+            ));
         }
         for (word, y) in [(self.frame.frog, frog + 0.7), (self.frame.tip, tip + 0.6)] {
             self.word(word, left - 0.8, y, r#" font-style="italic""#, out);
@@ -138,7 +142,7 @@ impl Lane<'_> {
             colour(stroke.pace)
         );
         let begins_here = stroke.begins >= self.axis.begins();
-        if stroke.pace != Pace::Fitting {
+        if stroke.pace != LanePace::Fitting {
             self.wanted(stroke, &shown, out);
         }
         body(stroke, &shown, out);
@@ -151,7 +155,7 @@ impl Lane<'_> {
 
     /// The part of a stroke inside the system: a stroke that began on the line before goes on at the height
     /// that it has reached.
-    fn shown(&self, stroke: &LaneStroke, after: Option<&LaneStroke>) -> Option<Shown> {
+    fn shown(&self, stroke: &LaneStroke, after: Option<&LaneStroke>) -> Option<ShownStroke> {
         let (begins, ends) = (stroke.begins.max(self.axis.begins()), stroke.ends.min(self.axis.ends()));
         let left = self.axis.place(begins);
         let right = self.axis.place(ends).max(left + 0.2);
@@ -166,9 +170,9 @@ impl Lane<'_> {
         let open = if lift { ((right - left) * 0.35).clamp(open, 4.5) } else { open };
         let right = (right - open).max(left + 0.3);
         let (from, to) = (place_at(stroke, begins), place_at(stroke, ends));
-        Some(Shown {
-            from: Point { x: left, y: self.height_of(from) },
-            to: Point { x: right, y: self.height_of(to) },
+        Some(ShownStroke {
+            from: PaperPoint { x: left, y: self.height_of(from) },
+            to: PaperPoint { x: right, y: self.height_of(to) },
             thick_from: thickness(from),
             thick_to: thickness(to),
         })
@@ -176,22 +180,22 @@ impl Lane<'_> {
 
     /// Dots to where the speed that the dynamic prefers would have led, up to the end of the bow; a small
     /// bar on the rail where the bow would have been used up.
-    fn wanted(&self, stroke: &LaneStroke, shown: &Shown, out: &mut String) {
+    fn wanted(&self, stroke: &LaneStroke, shown: &ShownStroke, out: &mut String) {
         if stroke.begins < self.axis.begins() || stroke.ends > self.axis.ends() {
             return;
         }
         let (start, wanted) = (f64::from(stroke.start), stroke.wanted_end as f64);
         let end = wanted.clamp(0.0, 1000.0);
         let share = if (wanted - start).abs() < 1.0 { 1.0 } else { (end - start) / (wanted - start) };
-        let to = Point { x: shown.from.x + (shown.to.x - shown.from.x) * share, y: self.height_of(end) };
+        let to = PaperPoint { x: shown.from.x + (shown.to.x - shown.from.x) * share, y: self.height_of(end) };
         out.push_str(&thin(&[shown.from, to], 0.2, r#" stroke-dasharray="0.2 0.7" stroke-linecap="round""#));
         if (wanted - end).abs() > 1.0 {
-            let bar = [Point { x: to.x, y: to.y - 0.9 }, Point { x: to.x, y: to.y + 0.9 }];
+            let bar = [PaperPoint { x: to.x, y: to.y - 0.9 }, PaperPoint { x: to.x, y: to.y + 0.9 }];
             out.push_str(&thin(&bar, 0.35, ""));
         }
     }
 
-    fn pulses(&self, stroke: &LaneStroke, shown: &Shown, out: &mut String) {
+    fn pulses(&self, stroke: &LaneStroke, shown: &ShownStroke, out: &mut String) {
         for pulse in stroke.pulses.iter().filter(|pulse| **pulse > self.axis.begins()) {
             let place = place_at(stroke, *pulse);
             let along = |x: f64| (x - shown.from.x) / (shown.to.x - shown.from.x).max(0.01);
@@ -205,10 +209,16 @@ impl Lane<'_> {
     }
 
     /// How the arm gets to the stroke, and its sign.
-    fn beginning(&self, stroke: &LaneStroke, before: Option<&LaneStroke>, shown: &Shown, out: &mut String) {
+    fn beginning(
+        &self,
+        stroke: &LaneStroke,
+        before: Option<&LaneStroke>,
+        shown: &ShownStroke,
+        out: &mut String,
+    ) {
         match stroke.link {
             Link::Change => out.push_str(&spot(shown.from, shown.thick_from / 2.0)),
-            Link::Hooked => out.push_str(&stop(Point { x: shown.from.x - GAP / 2.0, y: shown.from.y })),
+            Link::Hooked => out.push_str(&stop(PaperPoint { x: shown.from.x - GAP / 2.0, y: shown.from.y })),
             Link::Retake | Link::Reset => {
                 if let Some(end) = before.and_then(|before| self.shown(before, Some(stroke)))
                     && stroke.link == Link::Retake
@@ -224,8 +234,8 @@ impl Lane<'_> {
                 );
             }
         }
-        if stroke.sign == Sign::Worked {
-            let at = Point { x: shown.from.x + 0.3, y: self.frame.top + SIGN_HEIGHT };
+        if stroke.sign == LaneSign::Worked {
+            let at = PaperPoint { x: shown.from.x + 0.3, y: self.frame.top + SIGN_HEIGHT };
             let drawn = match stroke.direction {
                 BowDirection::Down => down_sign(at, SIGN_HEIGHT),
                 BowDirection::Up => up_sign(at, SIGN_HEIGHT),
@@ -251,7 +261,7 @@ fn thickness(thousandths: f64) -> f64 {
 }
 
 /// The stroke itself: whole where it fits, broken where the tone starves, with arrowheads where it rushes.
-fn body(stroke: &LaneStroke, shown: &Shown, out: &mut String) {
+fn body(stroke: &LaneStroke, shown: &ShownStroke, out: &mut String) {
     let piece = |from: f64, to: f64| {
         let thick = |share: f64| shown.thick_from + (shown.thick_to - shown.thick_from) * share;
         let (start, end) = (shown.from.towards(shown.to, from), shown.from.towards(shown.to, to));
@@ -264,7 +274,7 @@ fn body(stroke: &LaneStroke, shown: &Shown, out: &mut String) {
     };
     let length = (shown.to.x - shown.from.x).hypot(shown.to.y - shown.from.y);
     match stroke.pace {
-        Pace::Starved => {
+        LanePace::Starved => {
             let pieces = (length / 2.4).floor().clamp(2.0, 60.0);
             #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "2 to 60")]
             for index in 0..pieces as u32 {
@@ -272,9 +282,9 @@ fn body(stroke: &LaneStroke, shown: &Shown, out: &mut String) {
                 out.push_str(&piece(from, from + 0.68 / pieces));
             }
         }
-        Pace::Fitting | Pace::Rushed => out.push_str(&piece(0.0, 1.0)),
+        LanePace::Fitting | LanePace::Rushed => out.push_str(&piece(0.0, 1.0)),
     }
-    if stroke.pace == Pace::Rushed {
+    if stroke.pace == LanePace::Rushed {
         for share in [0.45, 0.75] {
             let at = shown.from.towards(shown.to, share);
             out.push_str(&arrowhead(shown.from, shown.to, at, 1.2, 0.32));
@@ -286,26 +296,26 @@ fn body(stroke: &LaneStroke, shown: &Shown, out: &mut String) {
 }
 
 /// Many short strokes about one place.
-fn trembling(shown: &Shown, length: f64) -> String {
+fn trembling(shown: &ShownStroke, length: f64) -> String {
     let count = (length / 0.8).floor().clamp(2.0, 200.0);
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "2 to 200")]
-    let points: Vec<Point> = (0..=count as u32)
+    let points: Vec<PaperPoint> = (0..=count as u32)
         .map(|index| {
             let on = shown.from.towards(shown.to, f64::from(index) / count);
             let aside = if index % 2 == 0 { 0.7 } else { -0.7 };
-            Point { x: on.x, y: on.y + aside }
+            PaperPoint { x: on.x, y: on.y + aside }
         })
         .collect();
     thin(&points, 0.2, "")
 }
 
 /// The bow stands on the string.
-fn stop(at: Point) -> String {
-    thin(&[Point { x: at.x, y: at.y - 1.2 }, Point { x: at.x, y: at.y + 1.2 }], 0.32, "")
+fn stop(at: PaperPoint) -> String {
+    thin(&[PaperPoint { x: at.x, y: at.y - 1.2 }, PaperPoint { x: at.x, y: at.y + 1.2 }], 0.32, "")
 }
 
 /// The bow goes through the air from one place to another, with an arrow where it comes down.
-fn lifted(from: Point, to: Point) -> String {
+fn lifted(from: PaperPoint, to: PaperPoint) -> String {
     let high = from.y.min(to.y) - 2.2;
     let (cx, cy) = (f64::midpoint(from.x, to.x), high);
     let path = format!(
@@ -317,6 +327,6 @@ fn lifted(from: Point, to: Point) -> String {
         rounded(to.x),
         rounded(to.y)
     );
-    let last = Point { x: cx, y: cy };
+    let last = PaperPoint { x: cx, y: cy };
     format!("{path}{}", arrowhead(last, to, to.towards(last, 0.18), 0.9, 0.22))
 }

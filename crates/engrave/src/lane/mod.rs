@@ -12,7 +12,7 @@ mod shapes;
 
 use std::ops::RangeInclusive;
 
-use arcata_bow::{Line, Link, PlannedStroke, Seconds, Stroke, StrokeKind};
+use arcata_bow::{Line, Link, PlannedStroke, RealTime, Stroke, StrokeKind};
 use arcata_score::{BowDirection, Moment, Part};
 
 pub(crate) use axis::Axis;
@@ -20,7 +20,7 @@ pub(crate) use draw::{FOOT, LaneFrame, SIGNS, draw};
 
 /// How the speed of a stroke stands to its dynamic.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Pace {
+pub enum LanePace {
     /// Within what the dynamic allows.
     Fitting,
     /// Slower than the tone bears: the bow is too short for the stroke.
@@ -29,7 +29,7 @@ pub enum Pace {
     Rushed,
 }
 
-impl Pace {
+impl LanePace {
     /// One word, for files and style sheets.
     #[must_use]
     pub const fn name(self) -> &'static str {
@@ -63,19 +63,19 @@ pub struct LaneStroke {
     /// What kind of stroke.
     pub kind: StrokeKind,
     /// Its speed against its dynamic.
-    pub pace: Pace,
+    pub pace: LanePace,
     /// Where the speed that the dynamic prefers would have led, thousandths; outside 0 to 1000 where the
     /// bow is not long enough.
     pub wanted_end: i64,
     /// Whether its direction is said by a sign in the lane.
-    pub sign: Sign,
+    pub sign: LaneSign,
     /// Whether the other direction is nearly as good: then it is drawn hollow.
     pub open: bool,
 }
 
 /// Whether a stroke has its sign in the lane.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Sign {
+pub enum LaneSign {
     /// In the lane: it was worked out.
     Worked,
     /// In the staff: it is printed there.
@@ -115,7 +115,7 @@ impl LaneStroke {
         stroke: &Stroke,
         planned: &PlannedStroke,
         hair: i64,
-        sign: Sign,
+        sign: LaneSign,
     ) -> Self {
         let travel = i64::from(planned.start.abs_diff(planned.end));
         let wanted = thousandths(stroke.speed.preferred, stroke.duration, hair);
@@ -140,34 +140,34 @@ impl LaneStroke {
 
 /// Signs stand where a player needs one: at the beginning, on downbeats, and wherever the bow does not simply
 /// turn. (A sign on every stroke would say what the line says.)
-fn sign(stroke: &Stroke, planned: &PlannedStroke, first: bool) -> Sign {
+fn sign(stroke: &Stroke, planned: &PlannedStroke, first: bool) -> LaneSign {
     if stroke.printed == Some(planned.direction) {
-        Sign::Printed
+        LaneSign::Printed
     } else if first || planned.link != Link::Change || stroke.offset.is_zero() {
-        Sign::Worked
+        LaneSign::Worked
     } else {
-        Sign::Plain
+        LaneSign::Plain
     }
 }
 
 /// The share of the bow that a speed (µm/s) takes in a time.
-fn thousandths(speed: u32, time: Seconds, hair: i64) -> i64 {
+fn thousandths(speed: u32, time: RealTime, hair: i64) -> i64 {
     let micrometres = i128::from(speed) * i128::from(time.micros) / 1_000_000;
     i64::try_from(micrometres * 1000 / i128::from(hair.max(1))).unwrap_or(i64::MAX / 4)
 }
 
 /// Speeds are told from one cell of the planner's usual grid: what is less is the grid's doing.
-fn pace(stroke: &Stroke, travel: i64, hair: i64) -> Pace {
+fn pace(stroke: &Stroke, travel: i64, hair: i64) -> LanePace {
     const CELL: i64 = 1000 / 48;
     if stroke.kind == StrokeKind::Tremolo {
-        return Pace::Fitting;
+        return LanePace::Fitting;
     }
     if travel + CELL < thousandths(stroke.speed.slowest, stroke.duration, hair) {
-        Pace::Starved
+        LanePace::Starved
     } else if travel > thousandths(stroke.speed.fastest, stroke.duration, hair) + CELL {
-        Pace::Rushed
+        LanePace::Rushed
     } else {
-        Pace::Fitting
+        LanePace::Fitting
     }
 }
 

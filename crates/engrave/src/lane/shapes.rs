@@ -6,12 +6,12 @@ use crate::sheet::rounded;
 
 /// A place on paper.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Point {
+pub(super) struct PaperPoint {
     pub(super) x: f64,
     pub(super) y: f64,
 }
 
-impl Point {
+impl PaperPoint {
     /// On the way to another, 0 here, 1 there.
     pub(super) fn towards(self, other: Self, share: f64) -> Self {
         Self { x: self.x + (other.x - self.x) * share, y: self.y + (other.y - self.y) * share }
@@ -19,12 +19,12 @@ impl Point {
 }
 
 /// A line from one point to another, as thick as given at its ends.
-pub(super) fn tapered(from: Point, to: Point, thick_from: f64, thick_to: f64) -> String {
+pub(super) fn tapered(from: PaperPoint, to: PaperPoint, thick_from: f64, thick_to: f64) -> String {
     let (dx, dy) = (to.x - from.x, to.y - from.y);
     let length = dx.hypot(dy).max(0.01);
     // At a right angle to the line.
     let (nx, ny) = (-dy / length / 2.0, dx / length / 2.0);
-    let corner = |point: Point, thick: f64| {
+    let corner = |point: PaperPoint, thick: f64| {
         format!("{} {}", rounded(point.x + nx * thick), rounded(point.y + ny * thick))
     };
     format!(
@@ -37,12 +37,12 @@ pub(super) fn tapered(from: Point, to: Point, thick_from: f64, thick_to: f64) ->
 }
 
 /// A filled spot.
-pub(super) fn spot(at: Point, radius: f64) -> String {
+pub(super) fn spot(at: PaperPoint, radius: f64) -> String {
     format!(r#"<circle cx="{}" cy="{}" r="{}"/>"#, rounded(at.x), rounded(at.y), rounded(radius))
 }
 
 /// A line through points, not filled.
-pub(super) fn thin(points: &[Point], width: f64, more: &str) -> String {
+pub(super) fn thin(points: &[PaperPoint], width: f64, more: &str) -> String {
     let mut path = String::new();
     for (index, point) in points.iter().enumerate() {
         let letter = if index == 0 { 'M' } else { 'L' };
@@ -52,10 +52,10 @@ pub(super) fn thin(points: &[Point], width: f64, more: &str) -> String {
 }
 
 /// An open arrowhead whose tip is at `at`, pointing along the way from one point to another.
-pub(super) fn arrowhead(from: Point, to: Point, at: Point, size: f64, width: f64) -> String {
+pub(super) fn arrowhead(from: PaperPoint, to: PaperPoint, at: PaperPoint, size: f64, width: f64) -> String {
     let length = (to.x - from.x).hypot(to.y - from.y).max(0.01);
     let (dx, dy) = ((to.x - from.x) / length, (to.y - from.y) / length);
-    let wing = |side: f64| Point {
+    let wing = |side: f64| PaperPoint {
         x: at.x - dx * size - dy * side * size * 0.7,
         y: at.y - dy * size + dx * side * size * 0.7,
     };
@@ -64,7 +64,7 @@ pub(super) fn arrowhead(from: Point, to: Point, at: Point, size: f64, width: f64
 
 /// The sign of a down-bow (SMuFL `stringsDownBow`, U+E610) in outline, standing on `at`, `high` millimetres.
 /// A printed sign is solid: the outline tells one that was worked out from it.
-pub(super) fn down_sign(at: Point, high: f64) -> String {
+pub(super) fn down_sign(at: PaperPoint, high: f64) -> String {
     let (half, bar, leg) = (high * 0.44, high * 0.42, high * 0.17);
     let (left, right, top) = (at.x - half, at.x + half, at.y - high);
     let points = [
@@ -78,11 +78,11 @@ pub(super) fn down_sign(at: Point, high: f64) -> String {
         (left + leg, at.y),
         (left, at.y),
     ];
-    thin(&points.map(|(x, y)| Point { x, y }), 0.16, r#" stroke-linejoin="miter""#)
+    thin(&points.map(|(x, y)| PaperPoint { x, y }), 0.16, r#" stroke-linejoin="miter""#)
 }
 
 /// The sign of an up-bow (SMuFL `stringsUpBow`, U+E612) in outline, standing on `at`.
-pub(super) fn up_sign(at: Point, high: f64) -> String {
+pub(super) fn up_sign(at: PaperPoint, high: f64) -> String {
     let (half, wide, top) = (high * 0.4, high * 0.22, at.y - high);
     let points = [
         (at.x - half, top),
@@ -93,5 +93,5 @@ pub(super) fn up_sign(at: Point, high: f64) -> String {
         (at.x - half + wide, top),
         (at.x - half, top),
     ];
-    thin(&points.map(|(x, y)| Point { x, y }), 0.16, r#" stroke-linejoin="miter""#)
+    thin(&points.map(|(x, y)| PaperPoint { x, y }), 0.16, r#" stroke-linejoin="miter""#)
 }

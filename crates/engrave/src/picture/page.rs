@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use arcata_xml::{escape, seen};
 
-use super::system::Block;
+use super::system::PageBlock;
 use super::{PictureContent, PictureStyle, Surroundings};
 use crate::Picture;
 use crate::fonts::WORDS;
@@ -21,9 +21,13 @@ const SMALL: f64 = 2.5;
 const LETTER: f64 = 0.45;
 
 /// The pages, or the one picture.
-pub(super) fn pages(content: &PictureContent<'_>, style: &PictureStyle, systems: Vec<Block>) -> Vec<Picture> {
+pub(super) fn pages(
+    content: &PictureContent<'_>,
+    style: &PictureStyle,
+    systems: Vec<PageBlock>,
+) -> Vec<Picture> {
     let explained = style.surroundings == Surroundings::Explained;
-    let mut blocks: Vec<Block> = explained.then(|| head(content, style)).into_iter().collect();
+    let mut blocks: Vec<PageBlock> = explained.then(|| head(content, style)).into_iter().collect();
     blocks.extend(systems);
     for caption in &content.captions {
         blocks.push(text(&caption.name, &caption.text, BODY, style));
@@ -54,7 +58,7 @@ pub(super) fn pages(content: &PictureContent<'_>, style: &PictureStyle, systems:
         .collect()
 }
 
-fn place(block: &Block, style: &PictureStyle, page: &mut String, y: &mut f64) {
+fn place(block: &PageBlock, style: &PictureStyle, page: &mut String, y: &mut f64) {
     let _ = write!(
         page,
         r#"<g transform="translate({} {})">{}</g>"#,
@@ -65,7 +69,7 @@ fn place(block: &Block, style: &PictureStyle, page: &mut String, y: &mut f64) {
     *y += block.height + BETWEEN;
 }
 
-fn head(content: &PictureContent<'_>, style: &PictureStyle) -> Block {
+fn head(content: &PictureContent<'_>, style: &PictureStyle) -> PageBlock {
     let mut out = String::new();
     let mut y = TITLE * 0.8;
     for line in wrapped(&content.title, style.width - 2.0 * style.side, TITLE) {
@@ -76,11 +80,11 @@ fn head(content: &PictureContent<'_>, style: &PictureStyle) -> Block {
         words(&line, 0.0, y, BODY, "", &mut out);
         y += BODY * 1.4;
     }
-    Block { content: out, height: y - BODY }
+    PageBlock { content: out, height: y - BODY }
 }
 
 /// A paragraph, its name in bold in front.
-fn text(name: &str, sentence: &str, size: f64, style: &PictureStyle) -> Block {
+fn text(name: &str, sentence: &str, size: f64, style: &PictureStyle) -> PageBlock {
     let indent = if name.is_empty() { 0.0 } else { size * 1.6 };
     let mut out = String::new();
     let mut y = size;
@@ -90,7 +94,7 @@ fn text(name: &str, sentence: &str, size: f64, style: &PictureStyle) -> Block {
         y += size * 1.35;
     }
     // Paragraphs stand closer together than systems.
-    Block { content: out, height: (y - size * 1.1 - BETWEEN + size * 0.6).max(0.0) }
+    PageBlock { content: out, height: (y - size * 1.1 - BETWEEN + size * 0.6).max(0.0) }
 }
 
 /// What the lane means, in the words of the style.

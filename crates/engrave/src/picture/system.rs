@@ -8,11 +8,11 @@ use super::{LanePlan, Painter, PictureContent};
 use crate::engraver::EngraveError;
 use crate::lane::{Axis, FOOT, LaneFrame, LaneStroke, SIGNS, draw};
 use crate::sheet::rounded;
-use crate::{Drawing, Opening, Spread, Width};
+use crate::{Drawing, Opening, SystemSpread, Width};
 
 /// Something that stands on the page as a whole, mm.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Block {
+pub(super) struct PageBlock {
     pub(super) content: String,
     pub(super) height: f64,
 }
@@ -36,7 +36,7 @@ pub(super) fn blocks(
     content: &PictureContent<'_>,
     bars: &RangeInclusive<u32>,
     opening: Opening,
-) -> Result<Vec<Block>, EngraveError> {
+) -> Result<Vec<PageBlock>, EngraveError> {
     let movement = painter.score.movement_of(*bars.start());
     let staves = staff_lanes(content, movement);
     let mut parts: Vec<usize> = staves.iter().map(|staff| staff.part).collect();
@@ -74,7 +74,7 @@ fn together(
     parts: &[usize],
     lanes: &[StaffLanes<'_, '_>],
     opening: Opening,
-) -> Result<Option<Block>, EngraveError> {
+) -> Result<Option<PageBlock>, EngraveError> {
     let style = painter.style;
     let scale = style.staff / 720.0;
     let slice = painter.cutter.cut(parts, bars.clone(), opening);
@@ -90,7 +90,7 @@ fn together(
         .collect();
     let mut between = first_guess(&wanted, style.staff, staff_count);
     loop {
-        let drawing = painter.engraver.engrave(&slice, Spread { width, between_staves: between })?;
+        let drawing = painter.engraver.engrave(&slice, SystemSpread { width, between_staves: between })?;
         let lacking = lacking(&drawing, &wanted, scale);
         if lacking <= 0.0 {
             return Ok(Some(compose(painter, &drawing, parts, lanes, bars, scale)));
@@ -114,7 +114,7 @@ fn lane_height(painter: &Painter<'_>) -> f64 {
 fn first_guess(wanted: &[f64], staff: f64, staves: usize) -> u8 {
     let most = wanted.iter().take(staves.saturating_sub(1)).copied().fold(0.0, f64::max);
     if most <= 0.0 {
-        return Spread::default().between_staves;
+        return SystemSpread::default().between_staves;
     }
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped")]
     let eighths = ((most / staff + 0.9) * 8.0).clamp(12.0, f64::from(WIDEST)) as u8;
@@ -145,7 +145,7 @@ fn compose(
     lanes: &[StaffLanes<'_, '_>],
     bars: &RangeInclusive<u32>,
     scale: f64,
-) -> Block {
+) -> PageBlock {
     let style = painter.style;
     // The block begins where the drawing does: neither white above it nor a slur cut off.
     let above = -drawing.system.top * scale;
@@ -197,5 +197,5 @@ fn compose(
             bottom = bottom.max(top + lane_height(painter));
         }
     }
-    Block { content, height: bottom }
+    PageBlock { content, height: bottom }
 }

@@ -13,7 +13,7 @@ use arcata_xml::{Document, Element, NodeId, Tag};
 
 /// What crosses one end of the slice in one voice.
 #[derive(Clone, Debug, Default)]
-struct Crossing {
+struct CrossingBow {
     /// Numbers of slurs, and how they are drawn.
     slurs: Vec<(u8, SlurLine)>,
     /// The tied notes inside the slice.
@@ -22,7 +22,7 @@ struct Crossing {
 
 /// Which end of the slice.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Side {
+enum SliceEnd {
     Before,
     After,
 }
@@ -38,8 +38,8 @@ pub(super) struct Carriers {
 pub(super) fn carriers(document: &Document, part: &Part, bars: &RangeInclusive<u32>) -> Carriers {
     let bar = |note: NoteId| part.note(note).bar;
     let (first, last) = (*bars.start(), *bars.end());
-    let mut before: BTreeMap<u16, Crossing> = BTreeMap::new();
-    let mut after: BTreeMap<u16, Crossing> = BTreeMap::new();
+    let mut before: BTreeMap<u16, CrossingBow> = BTreeMap::new();
+    let mut after: BTreeMap<u16, CrossingBow> = BTreeMap::new();
     for slur in &part.slurs {
         let voice = part.note(slur.start).voice;
         if bar(slur.start) < first && bar(slur.end) >= first {
@@ -64,7 +64,7 @@ pub(super) fn carriers(document: &Document, part: &Part, bars: &RangeInclusive<u
         let here = || inside.clone().filter(|(_, note)| note.voice == *voice);
         let Some(anchor) = here().map(|(_, note)| note.node).min() else { continue };
         let sounding = here().find(|(_, note)| is_carrier(note)).map(|(index, _)| index);
-        if let Some(text) = carrier(document, part, crossing, sounding, Side::Before) {
+        if let Some(text) = carrier(document, part, crossing, sounding, SliceEnd::Before) {
             carriers.before.entry(anchor).or_default().push_str(&text);
         }
     }
@@ -72,7 +72,7 @@ pub(super) fn carriers(document: &Document, part: &Part, bars: &RangeInclusive<u
         let here = || inside.clone().filter(|(_, note)| note.voice == *voice);
         let Some(anchor) = here().map(|(_, note)| note.node).max() else { continue };
         let sounding = here().rfind(|(_, note)| is_carrier(note)).map(|(index, _)| index);
-        if let Some(text) = carrier(document, part, crossing, sounding, Side::After) {
+        if let Some(text) = carrier(document, part, crossing, sounding, SliceEnd::After) {
             carriers.after.entry(anchor).or_default().push_str(&text);
         }
     }
@@ -89,11 +89,11 @@ fn is_carrier(note: &arcata_score::Note) -> bool {
 fn carrier(
     document: &Document,
     part: &Part,
-    crossing: &Crossing,
+    crossing: &CrossingBow,
     sounding: Option<usize>,
-    side: Side,
+    side: SliceEnd,
 ) -> Option<String> {
-    let kind = if side == Side::Before { "start" } else { "stop" };
+    let kind = if side == SliceEnd::Before { "start" } else { "stop" };
     let mut heads: Vec<NodeId> = crossing.ties.iter().map(|id| part.note(*id).node).collect();
     let tied = !heads.is_empty();
     if heads.is_empty() {
@@ -115,7 +115,7 @@ fn carrier(
         }
         for (number, line) in crossing.slurs.iter().filter(|_| index == 0) {
             let dashed = match line {
-                SlurLine::Broken if side == Side::Before => r#" line-type="dashed""#,
+                SlurLine::Broken if side == SliceEnd::Before => r#" line-type="dashed""#,
                 _ => "",
             };
             let _ = write!(text, r#"<slur type="{kind}" number="{number}"{dashed}/>"#);

@@ -18,7 +18,7 @@ use arcata_xml::{Document, Element, NodeId, Tag, escape};
 
 use bows_over::{Carriers, carriers};
 use reminders::Reminders;
-use state::{Span, State};
+use state::{BarlineState, DirectionSpan};
 
 use crate::booklet::{SystemWide, closed};
 
@@ -50,7 +50,7 @@ pub struct Cutter<'d> {
     document: &'d Document,
     score: &'d Score,
     /// For each part, what holds at each of its barlines.
-    states: Vec<Vec<State>>,
+    states: Vec<Vec<BarlineState>>,
 }
 
 /// A few bars as MusicXML, and the notes in them.
@@ -119,7 +119,8 @@ impl<'d> Cutter<'d> {
     /// Reads through the parts once, so that every cut is quick.
     #[must_use]
     pub fn new(document: &'d Document, score: &'d Score) -> Self {
-        let states = score.parts.iter().map(|part| State::at_barlines(document, score, part)).collect();
+        let states =
+            score.parts.iter().map(|part| BarlineState::at_barlines(document, score, part)).collect();
         Self { document, score, states }
     }
 
@@ -184,7 +185,7 @@ impl<'d> Cutter<'d> {
 
     fn write_part<'w>(
         &self,
-        (index, unsaid): (usize, &dyn Fn(u32) -> Shared<'w>),
+        (index, unsaid): (usize, &dyn Fn(u32) -> SharedDirections<'w>),
         (bars, opening): (&RangeInclusive<u32>, Opening),
         musicxml: &mut String,
         notes: &mut Vec<NodeId>,
@@ -264,17 +265,17 @@ impl<'d> Cutter<'d> {
 }
 
 /// Directions without their end, and when in the bar they stand.
-type Shared<'w> = Vec<(Length, &'w str)>;
+type SharedDirections<'w> = Vec<(Length, &'w str)>;
 
 /// Copies the bars of one part.
 struct BarWriter<'w> {
     document: &'w Document,
     carriers: &'w Carriers,
-    state: &'w mut State,
+    state: &'w mut BarlineState,
     musicxml: &'w mut String,
     notes: &'w mut Vec<NodeId>,
     /// What parts that are not shown say for all in this bar, as long as it is not written.
-    shared: Shared<'w>,
+    shared: SharedDirections<'w>,
     staves: u8,
 }
 
@@ -363,7 +364,7 @@ fn is_music(child: &Element<'_>) -> bool {
 }
 
 /// A direction that opens or closes a line anew.
-fn span_direction(span: Span<'_>, kind: &str) -> String {
+fn span_direction(span: DirectionSpan<'_>, kind: &str) -> String {
     let name = span.start.name();
     let mut attributes = String::new();
     if span.number > 0 {

@@ -32,12 +32,12 @@ pub(super) struct Reminders {
     /// The dynamic in force.
     level: Option<&'static str>,
     /// Where it finds room.
-    room: Room,
+    room: ReminderRoom,
 }
 
 /// Where a dynamic is said again.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-enum Room {
+enum ReminderRoom {
     /// Where dynamics stand.
     #[default]
     Below,
@@ -45,7 +45,7 @@ enum Room {
     Above,
 }
 
-impl Room {
+impl ReminderRoom {
     /// A dynamic that follows within this time would be printed over the reminder (measured on the demo scores).
     const AT_ONCE: Length = Length::QUARTER;
 
@@ -67,10 +67,10 @@ impl Reminders {
         let mut text = self.playing.clone();
         if let (Some(level), None) = (self.level, beside) {
             text.push_str(&match self.room {
-                Room::Below => format!(
+                ReminderRoom::Below => format!(
                     r#"<direction placement="below"><direction-type><dynamics><other-dynamics>[{level}]</other-dynamics></dynamics></direction-type></direction>"#
                 ),
-                Room::Above => format!(
+                ReminderRoom::Above => format!(
                     r#"<direction placement="above"><direction-type><words font-style="italic">[{level}]</words></direction-type></direction>"#
                 ),
             });
@@ -98,7 +98,7 @@ pub(super) fn reminders(part: &Part, first: u32, start: Moment) -> Reminders {
             r#"<direction placement="above"><direction-type><words font-style="italic">[{words}]</words></direction-type></direction>"#
         ));
     }
-    Reminders { playing: text, level: level(part, first, start), room: Room::at(part, start) }
+    Reminders { playing: text, level: level(part, first, start), room: ReminderRoom::at(part, start) }
 }
 
 /// The level in force, unless a new one is written at the cut.

@@ -25,7 +25,7 @@ const SPANS: [Tag; 4] = [Tag::WEDGE, Tag::OCTAVE_SHIFT, Tag::DASHES, Tag::BRACKE
 
 /// What holds in one part at one barline.
 #[derive(Clone, Debug, Default)]
-pub(crate) struct State {
+pub(crate) struct BarlineState {
     /// The elements to say again: by place in [`LASTING`], then by the staff they are for (0: all).
     lasting: BTreeMap<(usize, u32), NodeId>,
     /// The lines under way: by place in [`SPANS`] and number.
@@ -34,14 +34,14 @@ pub(crate) struct State {
 
 /// A line between directions that is under way.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Span<'d> {
+pub(crate) struct DirectionSpan<'d> {
     /// The element that opens it.
     pub(crate) start: Element<'d>,
     /// Its number.
     pub(crate) number: u32,
 }
 
-impl State {
+impl BarlineState {
     /// The state at each barline of a part: before the first bar, before the second and so on.
     pub(crate) fn at_barlines(document: &Document, score: &Score, part: &Part) -> Vec<Self> {
         let carried = carried_spans(document, part);
@@ -129,11 +129,11 @@ impl State {
     }
 
     /// The lines under way.
-    pub(crate) fn spans<'d>(&self, document: &'d Document) -> Vec<Span<'d>> {
+    pub(crate) fn spans<'d>(&self, document: &'d Document) -> Vec<DirectionSpan<'d>> {
         self.spans
             .iter()
             .filter_map(|((_, number), id)| {
-                document.element(*id).map(|start| Span { start, number: *number })
+                document.element(*id).map(|start| DirectionSpan { start, number: *number })
             })
             .collect()
     }

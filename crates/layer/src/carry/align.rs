@@ -28,7 +28,7 @@ const NEVER: i32 = i32::MIN / 4;
 
 /// A pair of bars.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Pair {
+pub(super) struct BarPair {
     pub(super) new: usize,
     /// Thousandths.
     pub(super) likeness: i32,
@@ -41,7 +41,7 @@ pub(super) struct Pair {
 }
 
 /// For each old bar its new one.
-pub(super) fn align(old: &Features, new: &Features) -> Vec<Option<Pair>> {
+pub(super) fn align(old: &Features, new: &Features) -> Vec<Option<BarPair>> {
     let mut pairs = vec![None; old.bars.len()];
     fill(old, new, 0..old.bars.len(), 0..new.bars.len(), &mut pairs);
     pair_by_place(&mut pairs, new.bars.len());
@@ -53,7 +53,7 @@ fn fill(
     new: &Features,
     rows: Range<usize>,
     columns: Range<usize>,
-    pairs: &mut [Option<Pair>],
+    pairs: &mut [Option<BarPair>],
 ) {
     if rows.is_empty() || columns.is_empty() {
         return;
@@ -61,7 +61,7 @@ fn fill(
     if rows.len().saturating_mul(columns.len()) <= MOST_CELLS {
         let likeness = Likeness::of((old, rows.clone()), (new, columns.clone()));
         for (row, pair) in best(&likeness).into_iter().enumerate() {
-            pairs[rows.start + row] = pair.map(|pair| Pair {
+            pairs[rows.start + row] = pair.map(|pair| BarPair {
                 new: pair.new + columns.start,
                 rivals: pair.rivals.iter().map(|rival| rival + columns.start).collect(),
                 ..pair
@@ -72,7 +72,7 @@ fn fill(
     // Too large for one table: cut it at a bar that each score has exactly once.
     let Some((row, column)) = landmark(old, new, &rows, &columns) else { return };
     pairs[row] =
-        Some(Pair { new: column, likeness: 1000, rivals: Vec::new(), claimed: false, by_place: false });
+        Some(BarPair { new: column, likeness: 1000, rivals: Vec::new(), claimed: false, by_place: false });
     fill(old, new, rows.start..row, columns.start..column, pairs);
     fill(old, new, row + 1..rows.end, column + 1..columns.end, pairs);
 }
@@ -146,7 +146,7 @@ impl Sums {
 }
 
 /// The pairs of the best alignment.
-fn best(likeness: &Likeness) -> Vec<Option<Pair>> {
+fn best(likeness: &Likeness) -> Vec<Option<BarPair>> {
     let (rows, columns) = (likeness.rows, likeness.columns);
     let gain = |row: usize, column: usize| likeness.at(row, column) - ALIKE;
     let (forward, best) = sums(rows, columns, gain);
@@ -155,7 +155,7 @@ fn best(likeness: &Likeness) -> Vec<Option<Pair>> {
         forward.at(row, column) + backward.at(rows - 1 - row, columns - 1 - column) - gain(row, column)
     };
     // A chain of pairs that all lie on best alignments, each behind the one before.
-    let mut pairs: Vec<Option<Pair>> = vec![None; rows];
+    let mut pairs: Vec<Option<BarPair>> = vec![None; rows];
     let mut claims = vec![0_u32; columns];
     let mut next = 0;
     let mut rivals: Vec<Vec<usize>> = vec![Vec::new(); rows];
@@ -179,7 +179,7 @@ fn best(likeness: &Likeness) -> Vec<Option<Pair>> {
         next = column + 1;
         sum_so_far = Some((row, column));
         let others = rivals.iter().copied().filter(|other| *other != column).collect();
-        pairs[row] = Some(Pair {
+        pairs[row] = Some(BarPair {
             new: column,
             likeness: likeness.at(row, column),
             rivals: others,
@@ -207,7 +207,7 @@ fn follows(
 
 /// Bars that have been rewritten past recognition stand where they stood: where as many old as new bars lie
 /// between two pairs, they are paired in their order.
-fn pair_by_place(pairs: &mut [Option<Pair>], columns: usize) {
+fn pair_by_place(pairs: &mut [Option<BarPair>], columns: usize) {
     let mut row = 0;
     while row < pairs.len() {
         if pairs[row].is_some() {
@@ -221,7 +221,7 @@ fn pair_by_place(pairs: &mut [Option<Pair>], columns: usize) {
         if last.checked_sub(first) == Some(end - row) {
             for (index, new) in (row..end).zip(first..last) {
                 pairs[index] =
-                    Some(Pair { new, likeness: 0, rivals: Vec::new(), claimed: false, by_place: true });
+                    Some(BarPair { new, likeness: 0, rivals: Vec::new(), claimed: false, by_place: true });
             }
         }
         row = end;

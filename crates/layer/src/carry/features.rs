@@ -23,7 +23,7 @@ pub(super) struct Feature {
 
 /// A part that both scores have.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Known {
+pub(super) struct SharedPart {
     /// Its index in this score.
     pub(super) index: usize,
     /// The number that both scores give it.
@@ -42,7 +42,7 @@ pub(super) struct Features {
 
 impl Features {
     /// Of the parts listed, each taken back to where it was before it was transposed.
-    pub(super) fn of(score: &Score, parts: &[Known]) -> Self {
+    pub(super) fn of(score: &Score, parts: &[SharedPart]) -> Self {
         let mut bars: Vec<Vec<Feature>> = vec![Vec::new(); score.bars.len()];
         let mut sounds: Vec<Vec<u64>> = vec![Vec::new(); score.bars.len()];
         for known in parts {
@@ -77,7 +77,13 @@ pub(super) fn played(part: &Part) -> Vec<(usize, &Note)> {
     notes
 }
 
-fn add_part(score: &Score, part: &Part, known: Known, bars: &mut [Vec<Feature>], sounds: &mut [Vec<u64>]) {
+fn add_part(
+    score: &Score,
+    part: &Part,
+    known: SharedPart,
+    bars: &mut [Vec<Feature>],
+    sounds: &mut [Vec<u64>],
+) {
     let mut last: Vec<Option<i32>> = vec![None; part.voices.len().max(1)];
     for (_, note) in played(part) {
         let Some(features) = bars.get_mut(note.bar as usize) else { continue };

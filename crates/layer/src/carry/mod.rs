@@ -16,9 +16,9 @@ use arcata_xml::Document;
 
 use crate::address::Addresses;
 use crate::identity;
-use crate::model::{Entry, Layer, Mark, NotReached, Place, Spot, State};
-use align::Pair;
-use features::{Features, Known};
+use crate::model::{Address, Entry, EntryState, Layer, Mark, NotReached, Spot};
+use align::BarPair;
+use features::{Features, SharedPart};
 use notes::{Fit, NoteFinder};
 use parts::matching_parts;
 use repeats::written_out;
@@ -41,9 +41,9 @@ pub struct Carried {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Doubtful {
     /// Where it stood.
-    pub from: Place,
+    pub from: Address,
     /// Where it stands.
-    pub to: Place,
+    pub to: Address,
     /// What it says.
     pub mark: Mark,
     /// Why it should be looked at.
@@ -156,12 +156,12 @@ const REWRITTEN: i32 = 450;
 #[must_use]
 pub fn carry(layer: &Layer, old: &Score, (document, new): (&Document, &Score)) -> Carried {
     let parts = matching_parts(old, new);
-    let known = |index: usize, number: usize, shift: i32| Known { index, number, shift };
-    let of_old: Vec<Known> = parts.iter().map(|(one, _)| known(*one, *one, 0)).collect();
+    let known = |index: usize, number: usize, shift: i32| SharedPart { index, number, shift };
+    let of_old: Vec<SharedPart> = parts.iter().map(|(one, _)| known(*one, *one, 0)).collect();
     let features = Features::of(old, &of_old);
     let of_new = |shifts: &[i32]| -> Features {
         let parts = parts.iter().zip(shifts);
-        let parts: Vec<Known> = parts.map(|((one, other), shift)| known(*other, *one, *shift)).collect();
+        let parts: Vec<SharedPart> = parts.map(|((one, other), shift)| known(*other, *one, *shift)).collect();
         Features::of(new, &parts)
     };
     let mut new_features = of_new(&vec![0; parts.len()]);
@@ -202,14 +202,14 @@ struct Carrier<'s> {
     old: Addresses<'s>,
     new: Addresses<'s>,
     finder: NoteFinder<'s>,
-    pairs: Vec<Option<Pair>>,
+    pairs: Vec<Option<BarPair>>,
     /// For old bars of a repeat that was written out: the new bars of its second pass.
     copies: Vec<Option<usize>>,
 }
 
 /// A note carried over.
 struct Landing {
-    place: Place,
+    place: Address,
     why: Option<Doubt>,
 }
 
@@ -259,7 +259,7 @@ impl Carrier<'_> {
     }
 
     /// The new bar of the second pass, where the entry's bar belongs to a repeat that was written out.
-    fn copy_of(&self, place: &Place) -> Option<usize> {
+    fn copy_of(&self, place: &Address) -> Option<usize> {
         let bar = self.old.bar(&place.spot).ok()?;
         self.copies.get(bar as usize).copied().flatten()
     }
@@ -297,7 +297,7 @@ impl Carrier<'_> {
         let landed = Entry {
             place: landing.place,
             mark,
-            state: State::Own,
+            state: EntryState::Own,
             written: None,
             before: None,
             hook_slur: None,
@@ -332,7 +332,7 @@ impl Carrier<'_> {
     }
 
     /// Why the pairing of a bar is not certain.
-    fn doubt_of(&self, bar: usize, pair: &Pair) -> Option<Doubt> {
+    fn doubt_of(&self, bar: usize, pair: &BarPair) -> Option<Doubt> {
         if pair.by_place || pair.likeness < REWRITTEN {
             return Some(Doubt::BarRewritten);
         }

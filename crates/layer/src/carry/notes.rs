@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use arcata_score::{Length, Note, NoteId, NoteKind, Part, Score};
 
-use super::align::Pair;
-use crate::address::Found;
+use super::align::BarPair;
+use crate::address::NamedNote;
 
 /// How well a note was found.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,7 +38,7 @@ impl<'s> NoteFinder<'s> {
         old: &'s Score,
         new: &'s Score,
         parts: &[(usize, usize)],
-        pairs: &[Option<Pair>],
+        pairs: &[Option<BarPair>],
     ) -> Self {
         let (old_bars, new_bars) = (by_bar(old), by_bar(new));
         let mut finder = Self { old, new, parts: BTreeMap::new(), old_bars, new_bars };
@@ -50,7 +50,7 @@ impl<'s> NoteFinder<'s> {
     }
 
     /// How far most notes of a part moved, in cents.
-    fn transposition(&self, part: usize, other: usize, pairs: &[Option<Pair>]) -> i32 {
+    fn transposition(&self, part: usize, other: usize, pairs: &[Option<BarPair>]) -> i32 {
         let mut counts: BTreeMap<i32, usize> = BTreeMap::new();
         for (bar, pair) in pairs.iter().enumerate() {
             let Some(pair) = pair else { continue };
@@ -82,7 +82,7 @@ impl<'s> NoteFinder<'s> {
     }
 
     /// The note that an old one has become in a new bar.
-    pub(super) fn find(&self, old: Found, new_bar: usize) -> Option<(Found, Fit)> {
+    pub(super) fn find(&self, old: NamedNote, new_bar: usize) -> Option<(NamedNote, Fit)> {
         let (part, shift) = *self.parts.get(&old.part)?;
         let old_part = &self.old.parts[old.part];
         let note = old_part.note(old.note);
@@ -107,7 +107,7 @@ impl<'s> NoteFinder<'s> {
                 let same_voice = there.of(note).is_some_and(|what| what.voice == wanted.voice);
                 let sure = same_voice && described.together(old.note, 0) == there.together(note, shift);
                 let fit = if fit == Fit::Same && !sure { Fit::OtherChord } else { fit };
-                return Some((Found { part, note }, fit));
+                return Some((NamedNote { part, note }, fit));
             }
         }
         let moved: Vec<_> =
@@ -116,7 +116,7 @@ impl<'s> NoteFinder<'s> {
         let once =
             once_before.filter(|what| what.cents == wanted.cents && what.grace == wanted.grace).count() == 1;
         match moved.as_slice() {
-            [(note, _)] if once => Some((Found { part, note: *note }, Fit::Moved)),
+            [(note, _)] if once => Some((NamedNote { part, note: *note }, Fit::Moved)),
             _ => None,
         }
     }

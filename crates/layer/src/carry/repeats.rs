@@ -2,7 +2,7 @@
 
 use arcata_score::Score;
 
-use super::align::Pair;
+use super::align::BarPair;
 use super::features::Features;
 
 /// Repeats of the old score that the new one writes out: for each old bar the new bar of its second pass.
@@ -10,7 +10,7 @@ pub(super) fn written_out(
     old: &Score,
     features: &Features,
     new: &Features,
-    pairs: &[Option<Pair>],
+    pairs: &[Option<BarPair>],
 ) -> Vec<Option<usize>> {
     let mut copies = vec![None; pairs.len()];
     for (first, last) in repeated(old) {

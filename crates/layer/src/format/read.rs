@@ -13,8 +13,8 @@ use super::document::{
     MarkName, NotReachedDocument, SignName, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, MarkBefore, NotReached,
-    PitchName, Place, ScoreIdentity, Spot, State, Taken, TakenKind, VERSION,
+    Address, BowPlace, Conflict, Entry, EntryForce, EntryState, Exact, HookSign, HookSlur, Layer, Mark,
+    MarkBefore, NotReached, PitchName, ScoreIdentity, Spot, Taken, TakenKind, VERSION,
 };
 
 /// Largest file that is read. A symphony with a mark on every note takes under 30 MB.
@@ -97,7 +97,7 @@ impl std::error::Error for ReadError {}
 
 /// The two fields by which a file says what it is.
 #[derive(Deserialize)]
-struct Heading {
+struct FormatHeading {
     format: Option<String>,
     version: Option<u64>,
 }
@@ -115,7 +115,7 @@ pub fn read(bytes: &[u8]) -> Result<Layer, ReadError> {
     }
     let bytes = bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes);
     // The heading first: what a later version says is not for this one to judge.
-    let heading: Heading = serde_json::from_slice(bytes).map_err(|error| unsound(&error, bytes))?;
+    let heading: FormatHeading = serde_json::from_slice(bytes).map_err(|error| unsound(&error, bytes))?;
     if heading.format.as_deref() != Some("arcata-layer") {
         return Err(failed(ReadErrorKind::NotALayer));
     }
@@ -173,11 +173,11 @@ fn entries(documents: Vec<EntryDocument>) -> Result<Vec<Entry>, ReadError> {
 }
 
 /// What is wrong with an entry and how it would be right.
-type Reason = String;
+type EntryProblem = String;
 
 fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
     let place = format!("{}, {}", document.part, bar_said("bar", None, &document.bar));
-    let failed = |detail: Reason| ReadError {
+    let failed = |detail: EntryProblem| ReadError {
         kind: ReadErrorKind::Entry { number, place: place.clone(), detail },
         line: 0,
     };
@@ -193,16 +193,16 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
     };
     let mut other = document.other;
     Ok(Entry {
-        place: Place { part: document.part, spot: spot(at).map_err(failed)? },
+        place: Address { part: document.part, spot: spot(at).map_err(failed)? },
         mark,
-        force: if document.anchor { Force::Anchor } else { Force::Mark },
+        force: if document.anchor { EntryForce::Anchor } else { EntryForce::Mark },
         owner: document.owner,
         state: match document.state {
             // As the first form said it, before there were other states.
-            None if other.remove("already_printed") == Some(Value::Bool(true)) => State::Printed,
-            None => State::Own,
-            Some(StateName::Printed) => State::Printed,
-            Some(StateName::LeftOut) => State::LeftOut,
+            None if other.remove("already_printed") == Some(Value::Bool(true)) => EntryState::Printed,
+            None => EntryState::Own,
+            Some(StateName::Printed) => EntryState::Printed,
+            Some(StateName::LeftOut) => EntryState::LeftOut,
         },
         written: document.written.map(direction),
         before: match document.before {
@@ -222,7 +222,7 @@ fn entry(number: usize, document: EntryDocument) -> Result<Entry, ReadError> {
     })
 }
 
-fn hook_slur(document: HookSlurDocument) -> Result<HookSlur, Reason> {
+fn hook_slur(document: HookSlurDocument) -> Result<HookSlur, EntryProblem> {
     let spots = |list: Vec<SpotDocument>| list.into_iter().map(spot).collect::<Result<_, _>>();
     Ok(HookSlur {
         from: spot(document.from)?,
@@ -233,7 +233,7 @@ fn hook_slur(document: HookSlurDocument) -> Result<HookSlur, Reason> {
     })
 }
 
-fn spot(document: SpotDocument) -> Result<Spot, Reason> {
+fn spot(document: SpotDocument) -> Result<Spot, EntryProblem> {
     let offset = length(&document.offset).ok_or_else(|| {
         format!(
             "\"offset\": \"{}\" is no length; write whole notes as a fraction, such as 3/8",
@@ -268,7 +268,7 @@ fn length(text: &str) -> Option<Length> {
     (denominator > 0 && numerator >= 0).then(|| Length::new(numerator, denominator))
 }
 
-fn mark(document: &EntryDocument) -> Result<Mark, Reason> {
+fn mark(document: &EntryDocument) -> Result<Mark, EntryProblem> {
     let bow = document.bow.map(direction);
     let other_spot = |spot_document: &Option<SpotDocument>| spot_document.clone().map(spot).transpose();
     if document.sign.is_some() && !matches!(document.mark, MarkName::Hook) {
@@ -362,7 +362,7 @@ fn conflict(document: ConflictDocument) -> Result<Conflict, ReadError> {
         ReadError { kind: ReadErrorKind::Entry { number: 0, place, detail }, line: 0 }
     })?;
     Ok(Conflict {
-        place: Place { part: document.part, spot: at },
+        place: Address { part: document.part, spot: at },
         base: entries(document.base)?,
         first: entries(document.first)?,
         second: entries(document.second)?,

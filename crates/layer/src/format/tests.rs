@@ -6,8 +6,8 @@ use serde_json::json;
 
 use super::{ReadErrorKind, read, write};
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, NotReached, PitchName, Place,
-    Spot, State, Taken, TakenKind,
+    Address, BowPlace, Conflict, Entry, EntryForce, EntryState, Exact, HookSign, HookSlur, Layer, Mark,
+    NotReached, PitchName, Spot, Taken, TakenKind,
 };
 
 fn pitch() -> impl Strategy<Value = Option<PitchName>> {
@@ -97,9 +97,9 @@ prop_compose! {
         slur in prop::option::weighted(0.3, hook_slur()),
         doubt in prop::option::of("\\PC{0,9}"),
     ) -> Entry {
-        let mut entry = Entry::new(Place { part, spot }, mark);
-        entry.force = if flags & 1 == 1 { Force::Anchor } else { Force::Mark };
-        entry.state = [State::Own, State::Printed, State::LeftOut][usize::from(flags / 2)];
+        let mut entry = Entry::new(Address { part, spot }, mark);
+        entry.force = if flags & 1 == 1 { EntryForce::Anchor } else { EntryForce::Mark };
+        entry.state = [EntryState::Own, EntryState::Printed, EntryState::LeftOut][usize::from(flags / 2)];
         entry.written = (flags == 1).then_some(BowDirection::Up);
         entry.owner = owner;
         entry.hook_slur = slur;

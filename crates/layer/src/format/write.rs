@@ -9,8 +9,8 @@ use super::document::{
     MarkName, NotReachedDocument, ScoreDocument, SignName, SpotDocument, StateName, TakenDocument, TakenName,
 };
 use crate::model::{
-    BowPlace, Conflict, Entry, Exact, Force, HookSign, HookSlur, Layer, Mark, NotReached, Place, Spot, State,
-    Taken, TakenKind, VERSION,
+    Address, BowPlace, Conflict, Entry, EntryForce, EntryState, Exact, HookSign, HookSlur, Layer, Mark,
+    NotReached, Spot, Taken, TakenKind, VERSION,
 };
 
 /// The layer as JSON: entries in their order, each on a line of its own, with a newline at the end. The
@@ -92,7 +92,7 @@ fn spot(spot: &Spot) -> SpotDocument {
 }
 
 fn entry(entry: &Entry) -> EntryDocument {
-    let Place { part, spot: at } = &entry.place;
+    let Address { part, spot: at } = &entry.place;
     let at = spot(at);
     let mut document = EntryDocument {
         part: part.clone(),
@@ -111,12 +111,12 @@ fn entry(entry: &Entry) -> EntryDocument {
         to: None,
         new_from: None,
         new_to: None,
-        anchor: entry.force == Force::Anchor,
+        anchor: entry.force == EntryForce::Anchor,
         owner: entry.owner.clone(),
         state: match entry.state {
-            State::Own => None,
-            State::Printed => Some(StateName::Printed),
-            State::LeftOut => Some(StateName::LeftOut),
+            EntryState::Own => None,
+            EntryState::Printed => Some(StateName::Printed),
+            EntryState::LeftOut => Some(StateName::LeftOut),
         },
         written: entry.written.map(bow_name),
         before: entry.before.as_ref().map(|before| BeforeDocument {

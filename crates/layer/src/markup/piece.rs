@@ -5,7 +5,7 @@ use arcata_xml::{Element, Tag, escape};
 
 /// One element at a note.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) enum Piece {
+pub(crate) enum MarkupPiece {
     /// `<down-bow/>`, `<up-bow/>`.
     Bow(BowDirection),
     /// `<breath-mark/>`: in string parts the sign to lift the bow (common practice).
@@ -28,7 +28,7 @@ pub(crate) enum Piece {
 
 /// What stands around an element inside its note.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Shell {
+pub(crate) enum MarkShell {
     /// An element inside `<notations>`.
     Inside(Tag),
     /// `<notations>` itself.
@@ -37,15 +37,15 @@ pub(crate) enum Shell {
     Before,
 }
 
-impl Piece {
-    pub(crate) fn shell(&self) -> Shell {
+impl MarkupPiece {
+    pub(crate) fn shell(&self) -> MarkShell {
         match self {
-            Self::Bow(_) => Shell::Inside(Tag::TECHNICAL),
+            Self::Bow(_) => MarkShell::Inside(Tag::TECHNICAL),
             Self::BreathMark | Self::Dot | Self::Wedge | Self::Dash | Self::DashAndDot => {
-                Shell::Inside(Tag::ARTICULATIONS)
+                MarkShell::Inside(Tag::ARTICULATIONS)
             }
-            Self::SlurStart(_) | Self::SlurStop(_) => Shell::Notations,
-            Self::Words(_) => Shell::Before,
+            Self::SlurStart(_) | Self::SlurStop(_) => MarkShell::Notations,
+            Self::Words(_) => MarkShell::Before,
         }
     }
 

@@ -5,7 +5,7 @@ use std::ops::Range;
 use arcata_score::BowDirection;
 use arcata_xml::{Document, Edit, Editor, Element, Limits, NodeId, Position, Tag};
 
-use super::piece::{Piece, Shell, words_of};
+use super::piece::{MarkShell, MarkupPiece, words_of};
 use crate::model::Exact;
 
 /// Children of a `<note>` that come after its `<notations>` (MusicXML 4.0, type `note`).
@@ -34,7 +34,7 @@ const IN_DIRECTION: [Tag; 7] =
 /// The place before a note, in [`Exact::into`].
 const BEFORE: &str = "before";
 
-pub(super) struct Unit {
+pub(super) struct MarkupUnit {
     /// Where it stands in the document.
     range: Range<usize>,
     original: String,
@@ -58,7 +58,7 @@ fn run_before(note: Element<'_>) -> Vec<Element<'_>> {
     run
 }
 
-impl Unit {
+impl MarkupUnit {
     pub(super) fn of(document: &Document, note: NodeId) -> Self {
         let Some(note) = document.element(note) else {
             return Self { range: 0..0, original: String::new(), text: String::new() };
@@ -99,7 +99,7 @@ impl Unit {
         Some(Edit::replacement(range, &new_rest[..new_rest.len() - tail]))
     }
 
-    pub(super) fn has(&self, piece: &Piece) -> bool {
+    pub(super) fn has(&self, piece: &MarkupPiece) -> bool {
         parse(&self.text).is_some_and(|mini| !candidates(&mini, piece).is_empty())
     }
 
@@ -118,7 +118,7 @@ impl Unit {
             .collect()
     }
 
-    pub(super) fn take(&mut self, piece: &Piece, exact: Option<&Exact>) -> Option<Exact> {
+    pub(super) fn take(&mut self, piece: &MarkupPiece, exact: Option<&Exact>) -> Option<Exact> {
         let mini = parse(&self.text)?;
         let candidates = candidates(&mini, piece);
         let plain = piece.plain();
@@ -131,7 +131,7 @@ impl Unit {
         Some(exact)
     }
 
-    pub(super) fn put(&mut self, piece: &Piece, exact: Option<&Exact>) -> bool {
+    pub(super) fn put(&mut self, piece: &MarkupPiece, exact: Option<&Exact>) -> bool {
         let exactly = exact.and_then(|exact| put_exactly(&self.text, piece, exact));
         // What cannot stand as it stood keeps at least its own attributes.
         let written = || exact.and_then(|exact| own_markup(exact, piece)).unwrap_or_else(|| piece.plain());
@@ -144,7 +144,7 @@ impl Unit {
         }
     }
 
-    pub(super) fn is_plain(&self, piece: &Piece, exact: &Exact) -> bool {
+    pub(super) fn is_plain(&self, piece: &MarkupPiece, exact: &Exact) -> bool {
         let exactly = put_exactly(&self.text, piece, exact);
         exactly.is_some() && exactly == put_plainly(&self.text, piece, &piece.plain())
     }
@@ -167,15 +167,15 @@ impl Mini {
 }
 
 /// The elements that say what a piece says, in document order; of words the whole direction.
-fn candidates<'m>(mini: &'m Mini, piece: &Piece) -> Vec<Element<'m>> {
+fn candidates<'m>(mini: &'m Mini, piece: &MarkupPiece) -> Vec<Element<'m>> {
     let Some(note) = mini.note() else { return Vec::new() };
-    if piece.shell() == Shell::Before {
+    if piece.shell() == MarkShell::Before {
         let before = mini.0.root().children().filter(|child| child.id() != note.id());
         return before.filter(|direction| piece.is(*direction)).collect();
     }
     let notations = note.children_named(Tag::NOTATIONS).flat_map(Element::children);
     match piece.shell() {
-        Shell::Inside(shell) => {
+        MarkShell::Inside(shell) => {
             let inside = notations.filter(|child| child.tag() == shell).flat_map(Element::children);
             inside.filter(|element| piece.is(*element)).collect()
         }
@@ -239,7 +239,7 @@ fn follow<'m>(mini: &'m Mini, path: &str) -> Option<Element<'m>> {
 
 /// The text with a remembered piece back in its place; nothing where that place is no more, or where what
 /// is remembered is not what a lifted mark leaves.
-fn put_exactly(text: &str, piece: &Piece, exact: &Exact) -> Option<String> {
+fn put_exactly(text: &str, piece: &MarkupPiece, exact: &Exact) -> Option<String> {
     remembered(exact, piece)?;
     let mini = parse(text)?;
     let before_note = exact.into == BEFORE;
@@ -271,7 +271,7 @@ fn put_exactly(text: &str, piece: &Piece, exact: &Exact) -> Option<String> {
 }
 
 /// How many elements a remembered text holds, if it is one that a lifted mark of this kind leaves.
-fn remembered(exact: &Exact, piece: &Piece) -> Option<usize> {
+fn remembered(exact: &Exact, piece: &MarkupPiece) -> Option<usize> {
     let mini = parse(&exact.text)?;
     let root = mini.0.root();
     let only = root.children().next().filter(|_| root.children().count() == 1)?;
@@ -279,7 +279,8 @@ fn remembered(exact: &Exact, piece: &Piece) -> Option<usize> {
     let known = root.descendants().all(|element| {
         KNOWN.contains(&element.tag()) || (is_direction && IN_DIRECTION.contains(&element.tag()))
     });
-    let in_order = is_direction == (exact.into == BEFORE) && is_direction == (piece.shell() == Shell::Before);
+    let in_order =
+        is_direction == (exact.into == BEFORE) && is_direction == (piece.shell() == MarkShell::Before);
     let inside = if is_direction { piece.is(only) } else { root.descendants().any(|one| piece.is(one)) };
     let is_blank = |element: Element<'_>| !element.text().contains(|sign: char| !sign.is_whitespace());
     // Bow marks, breath marks and slurs are signs: only directions hold words.
@@ -288,11 +289,11 @@ fn remembered(exact: &Exact, piece: &Piece) -> Option<usize> {
 }
 
 /// The element itself out of a remembered text.
-fn own_markup(exact: &Exact, piece: &Piece) -> Option<String> {
+fn own_markup(exact: &Exact, piece: &MarkupPiece) -> Option<String> {
     remembered(exact, piece)?;
     let mini = parse(&exact.text)?;
     let is_it = |element: &Element<'_>| match piece {
-        Piece::Words(_) => element.tag() == Tag::WORDS,
+        MarkupPiece::Words(_) => element.tag() == Tag::WORDS,
         _ => piece.is(*element),
     };
     mini.0.root().descendants().find(is_it).map(|element| element.source().to_owned())
@@ -302,17 +303,17 @@ fn own_markup(exact: &Exact, piece: &Piece) -> Option<String> {
 ///
 /// An empty shell that the file brought along is left as it is: once filled, nothing would tell it from one
 /// that came with the mark, and taking the mark off would take it, too.
-fn put_plainly(text: &str, piece: &Piece, markup: &str) -> Option<String> {
+fn put_plainly(text: &str, piece: &MarkupPiece, markup: &str) -> Option<String> {
     let mini = parse(text)?;
     let note = mini.note().filter(|note| note.tag() == Tag::NOTE)?;
-    if piece.shell() == Shell::Before {
+    if piece.shell() == MarkShell::Before {
         return put_before(text, note, markup);
     }
     let filled = |element: &Element<'_>| element.children().next().is_some();
     let mut shells = note.children_named(Tag::NOTATIONS).filter(filled);
     let mut editor = Editor::new(&mini.0);
     let notations = match piece.shell() {
-        Shell::Inside(shell) => {
+        MarkShell::Inside(shell) => {
             let inner =
                 |notations: Element<'_>| notations.children_named(shell).find(filled).map(|one| one.id());
             if let Some(inner) = shells.clone().find_map(inner).and_then(|id| mini.0.element(id)) {

@@ -6,7 +6,7 @@
 mod place;
 mod record;
 
-pub use place::{PitchName, Place, Spot};
+pub use place::{Address, PitchName, Spot};
 pub use record::{Exact, HookSlur, MarkBefore, NotReached, Taken, TakenKind};
 
 use arcata_score::BowDirection;
@@ -63,15 +63,15 @@ pub struct ScoreIdentity {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Entry {
     /// The note. For a slur its first note.
-    pub place: Place,
+    pub place: Address,
     /// What was decided.
     pub mark: Mark,
     /// Whether planners must keep to it.
-    pub force: Force,
+    pub force: EntryForce,
     /// Whose it is, where it is not the layer's owner's (after a merge).
     pub owner: Option<String>,
     /// What became of it when the layer was last applied.
-    pub state: State,
+    pub state: EntryState,
     /// Which bow a hook or a retake was written as, where the entry itself does not say.
     pub written: Option<BowDirection>,
     /// The mark that it put on the stroke before, where none stood there.
@@ -93,7 +93,7 @@ pub struct Entry {
 
 /// How binding a decision is.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Force {
+pub enum EntryForce {
     /// A mark to be read.
     #[default]
     Mark,
@@ -103,7 +103,7 @@ pub enum Force {
 
 /// What became of an entry when its layer was applied.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum State {
+pub enum EntryState {
     /// Its mark, where it stands in the score, is the layer's.
     #[default]
     Own,
@@ -205,7 +205,7 @@ pub enum BowPlace {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Conflict {
     /// The note.
-    pub place: Place,
+    pub place: Address,
     /// What both started from.
     pub base: Vec<Entry>,
     /// What the first owner wants; empty where the owner wants nothing there.
@@ -221,13 +221,13 @@ pub struct Conflict {
 impl Entry {
     /// An entry as a person makes it: nothing taken off so far, nothing remembered.
     #[must_use]
-    pub fn new(place: Place, mark: Mark) -> Self {
+    pub fn new(place: Address, mark: Mark) -> Self {
         Self {
             place,
             mark,
-            force: Force::Mark,
+            force: EntryForce::Mark,
             owner: None,
-            state: State::Own,
+            state: EntryState::Own,
             written: None,
             before: None,
             hook_slur: None,

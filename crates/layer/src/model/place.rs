@@ -14,7 +14,7 @@ use arcata_score::{Length, Pitch, places};
 /// assert_eq!(place.to_string(), "Violin I, bar 37 after 1/2");
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Place {
+pub struct Address {
     /// The part: its printed name where no other part bears it, else its `id` in the file.
     pub part: String,
     /// Where in the part.
@@ -93,7 +93,7 @@ impl PartialOrd for Spot {
     }
 }
 
-impl fmt::Display for Place {
+impl fmt::Display for Address {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(out, "{}, {}", self.part, self.spot)
     }

@@ -5,14 +5,14 @@ use std::rc::Rc;
 
 use arcata_score::{BowDirection, NoteId};
 
-use super::complaint::{Complaint, Trouble};
 use super::locate::{self, Locator};
+use super::problem::{ShorthandProblem, ShorthandProblemKind};
 use super::slurs;
-use super::strokes::{Beginning, SlurChanges, Strokes};
+use super::strokes::{SlurChanges, StrokeBeginning, Strokes};
 use super::syntax::{Also, Bow, Text, Typed, Where, Within};
 use super::wish::{Wish, assigned};
 use crate::address::Addresses;
-use crate::model::{Entry, HookSign, Mark, Place, Question};
+use crate::model::{Address, Entry, HookSign, Mark, Question};
 
 /// The most notes that one text may speak of. A note counts each time that a stretch finds it, and each time
 /// that something is decided about it.
@@ -28,12 +28,12 @@ pub struct Entered {
     pub entries: Vec<Entry>,
     /// Notes that are bowed as they come though nothing is printed on them: decisions that a layer has
     /// for them go.
-    pub cleared: Vec<Place>,
+    pub cleared: Vec<Address>,
     /// What is wrong with the text, in its order. While one of these is [`Gravity::Wrong`] the entries are
     /// not the whole of what was meant.
     ///
     /// [`Gravity::Wrong`]: super::Gravity::Wrong
-    pub complaints: Vec<Complaint>,
+    pub complaints: Vec<ShorthandProblem>,
 }
 
 /// Puts a text against a score.
@@ -54,7 +54,7 @@ pub fn enter(text: &Text, addresses: &Addresses<'_>) -> Entered {
     let mut locator = Locator::new(addresses);
     let mut complaints = Vec::new();
     let wanted = assigned(text, &mut locator, &mut complaints);
-    let mut desk = Desk::new(addresses, complaints);
+    let mut desk = GatheredEntries::new(addresses, complaints);
     let mut changes: BTreeMap<usize, SlurChanges> = BTreeMap::new();
     for wish in &wanted {
         desk.slurs(wish, &mut changes);
@@ -79,20 +79,20 @@ pub fn enter(text: &Text, addresses: &Addresses<'_>) -> Entered {
 }
 
 /// Where entries are gathered.
-pub(super) struct Desk<'a, 's> {
+pub(super) struct GatheredEntries<'a, 's> {
     pub(super) addresses: &'a Addresses<'s>,
-    pub(super) complaints: Vec<Complaint>,
-    decided: BTreeMap<(Place, Question), (Entry, Typed)>,
+    pub(super) complaints: Vec<ShorthandProblem>,
+    decided: BTreeMap<(Address, Question), (Entry, Typed)>,
     /// As it comes over a bar or a stretch: gives way to what is said of a single note.
-    by_stretch: Vec<Place>,
-    cleared: Vec<Place>,
+    by_stretch: Vec<Address>,
+    cleared: Vec<Address>,
     printed: BTreeMap<usize, Rc<Strokes>>,
     /// Notes that may still be spoken of; nothing once it was more.
     left: Option<usize>,
 }
 
-impl<'a, 's> Desk<'a, 's> {
-    fn new(addresses: &'a Addresses<'s>, complaints: Vec<Complaint>) -> Self {
+impl<'a, 's> GatheredEntries<'a, 's> {
+    fn new(addresses: &'a Addresses<'s>, complaints: Vec<ShorthandProblem>) -> Self {
         Self {
             addresses,
             complaints,
@@ -109,7 +109,7 @@ impl<'a, 's> Desk<'a, 's> {
         let Some(left) = self.left else { return };
         self.left = left.checked_sub(notes);
         if self.left.is_none() {
-            self.wrong(at, Trouble::TooManyDecisions { most: MOST_DECISIONS });
+            self.wrong(at, ShorthandProblemKind::TooManyDecisions { most: MOST_DECISIONS });
         }
     }
 
@@ -117,8 +117,8 @@ impl<'a, 's> Desk<'a, 's> {
         self.left.is_none()
     }
 
-    pub(super) fn wrong(&mut self, at: Typed, trouble: Trouble) {
-        self.complaints.push(Complaint::wrong(at, trouble));
+    pub(super) fn wrong(&mut self, at: Typed, trouble: ShorthandProblemKind) {
+        self.complaints.push(ShorthandProblem::wrong(at, trouble));
     }
 
     /// Bar, beat and section of a note, as people say it.
@@ -134,7 +134,11 @@ impl<'a, 's> Desk<'a, 's> {
     }
 
     /// The bars of a place that follows another one of the same statement.
-    pub(super) fn bars_of(&self, place: &Where, bar: u32) -> Result<(u32, Option<u32>), Trouble> {
+    pub(super) fn bars_of(
+        &self,
+        place: &Where,
+        bar: u32,
+    ) -> Result<(u32, Option<u32>), ShorthandProblemKind> {
         let mut locator = Locator::new(self.addresses);
         locator.stand_in(bar);
         locator.target(place).map(|target| (target.bar, target.to))
@@ -154,7 +158,7 @@ impl<'a, 's> Desk<'a, 's> {
         match self.decided.get(&key) {
             Some((before, _)) if before.says_the_same(&entry) => {}
             Some((before, at)) => {
-                let trouble = Trouble::SaidOtherwise {
+                let trouble = ShorthandProblemKind::SaidOtherwise {
                     place: self.said(wish.part, note),
                     line: at.line,
                     before: before.mark.words(),
@@ -215,7 +219,7 @@ impl<'a, 's> Desk<'a, 's> {
 
     /// The strokes that a statement speaks of; never empty. A note inside a slur is taken where it was
     /// named, and remarked.
-    fn reach(&mut self, wish: &Wish<'_>, strokes: &Strokes) -> Option<Vec<Beginning>> {
+    fn reach(&mut self, wish: &Wish<'_>, strokes: &Strokes) -> Option<Vec<StrokeBeginning>> {
         let hooks_bar = matches!(wish.statement.bow, Some(Bow::Hook { .. }));
         let whole = wish.place.to.is_some() || (hooks_bar && wish.place.from.within == Within::Bar);
         if whole {
@@ -224,7 +228,7 @@ impl<'a, 's> Desk<'a, 's> {
             return match stretch {
                 Ok(found) if found.is_empty() => {
                     let place = format!("{} in {}", wish.place, self.addresses.part_keys()[wish.part]);
-                    self.wrong(wish.at, Trouble::TooFewStrokes { place, wanted: 1, there: 0 });
+                    self.wrong(wish.at, ShorthandProblemKind::TooFewStrokes { place, wanted: 1, there: 0 });
                     None
                 }
                 Ok(found) => Some(found),
@@ -239,11 +243,11 @@ impl<'a, 's> Desk<'a, 's> {
                 if let Some(begins) = found.inside
                     && wish.place.from.grace.is_none()
                 {
-                    let trouble = Trouble::InsideSlur {
+                    let trouble = ShorthandProblemKind::InsideSlur {
                         place: self.said(wish.part, found.note),
                         begins: self.said(wish.part, begins),
                     };
-                    self.complaints.push(Complaint::remark(wish.at, trouble));
+                    self.complaints.push(ShorthandProblem::remark(wish.at, trouble));
                 }
                 Some(vec![found])
             }
@@ -254,7 +258,7 @@ impl<'a, 's> Desk<'a, 's> {
         }
     }
 
-    fn bow(&mut self, wish: &Wish<'_>, strokes: &Strokes, bow: &Bow, reached: &[Beginning]) {
+    fn bow(&mut self, wish: &Wish<'_>, strokes: &Strokes, bow: &Bow, reached: &[StrokeBeginning]) {
         let voice = wish.voice(self.addresses);
         let is_stretch = wish.place.to.is_some();
         match bow {
@@ -302,13 +306,18 @@ impl<'a, 's> Desk<'a, 's> {
     fn enough(&mut self, wish: &Wish<'_>, wanted: usize, there: usize) -> bool {
         if there < wanted {
             let place = format!("{} in {}", wish.place, self.addresses.part_keys()[wish.part]);
-            self.wrong(wish.at, Trouble::TooFewStrokes { place, wanted, there });
+            self.wrong(wish.at, ShorthandProblemKind::TooFewStrokes { place, wanted, there });
         }
         there >= wanted
     }
 
     /// The first stroke of a group goes as it does, or as it is told; the others are hooked onto it.
-    fn hook(&mut self, wish: &Wish<'_>, group: &[Beginning], (bow, sign): (Option<BowDirection>, HookSign)) {
+    fn hook(
+        &mut self,
+        wish: &Wish<'_>,
+        group: &[StrokeBeginning],
+        (bow, sign): (Option<BowDirection>, HookSign),
+    ) {
         for (index, stroke) in group.iter().enumerate() {
             match (index, bow) {
                 (0, None) => {}

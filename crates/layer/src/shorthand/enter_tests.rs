@@ -1,13 +1,13 @@
 //! Shorthand against scores.
 
 use arcata_score::{NoteId, Score};
-use arcata_testkit::{Shape, musicxml, random_score};
+use arcata_testkit::{ScoreShape, musicxml, random_score};
 use arcata_xml::Document;
 use proptest::prelude::*;
 
 use super::{Gravity, enter, of_layer, put, read};
 use crate::address::Addresses;
-use crate::model::{BowPlace, Entry, Force, HookSign, Layer, Mark, Place};
+use crate::model::{Address, BowPlace, Entry, EntryForce, HookSign, Layer, Mark};
 
 fn score(text: &str) -> Score {
     let document = Document::parse(musicxml(text).into_bytes(), &arcata_xml::Limits::default()).unwrap();
@@ -306,7 +306,7 @@ fn layer_of(addresses: &Addresses<'_>, choices: &[(u32, u8, bool)]) -> Layer {
         }
         let mut entry = Entry::new(place, mark);
         if *anchored && kind % 10 < 4 {
-            entry.force = Force::Anchor;
+            entry.force = EntryForce::Anchor;
         }
         layer.entries.push(entry);
     }
@@ -323,7 +323,7 @@ proptest! {
         seed in any::<u64>(),
         choices in prop::collection::vec((any::<u32>(), any::<u8>(), any::<bool>()), 1..40),
     ) {
-        let text = random_score(seed, Shape { parts: 3, ..Shape::default() });
+        let text = random_score(seed, ScoreShape { parts: 3, ..ScoreShape::default() });
         let document = Document::parse(text.into_bytes(), &arcata_xml::Limits::default()).unwrap();
         let score = arcata_score::read(&document);
         let addresses = Addresses::new(&score);
@@ -439,7 +439,7 @@ fn printed_places_are_entered_as_they_stand() {
             let (text, complaints) = read(&format!("{printed} down"));
             assert!(complaints.is_empty(), "{printed}: {complaints:?}");
             let entered = enter(&text, &addresses);
-            let found: Vec<&Place> = entered.entries.iter().map(|entry| &entry.place).collect();
+            let found: Vec<&Address> = entered.entries.iter().map(|entry| &entry.place).collect();
             assert_eq!(found, [&place], "{printed}: {:?}", entered.complaints);
             count += 1;
         }

@@ -3,9 +3,9 @@
 use arcata_score::ChordRole;
 
 use super::strokes::is_played;
-use super::syntax::{Also, At, BarName, Bow, Item, Line, NoteSpot, Statement, Text, Where, Within};
-use crate::address::{Addresses, Found};
-use crate::model::{Entry, Force, Layer, Mark, PitchName, Place, Spot};
+use super::syntax::{Also, At, BarName, Bow, Item, NoteSpot, ShorthandLine, Statement, Text, Where, Within};
+use crate::address::{Addresses, NamedNote};
+use crate::model::{Address, Entry, EntryForce, Layer, Mark, PitchName, Spot};
 
 /// Writes a layer as shorthand: a heading a section and, where the file has several, a movement; a line a bar. Entered again it decides the same about
 /// the same notes. What shorthand has no words for does not come along: owners of single entries, and what
@@ -27,7 +27,7 @@ use crate::model::{Entry, Force, Layer, Mark, PitchName, Place, Spot};
 /// ```
 #[must_use]
 pub fn of_layer(layer: &Layer, addresses: &Addresses<'_>) -> Text {
-    let mut lines: Vec<Line> = Vec::new();
+    let mut lines: Vec<ShorthandLine> = Vec::new();
     let mut heading: Option<&str> = None;
     let mut bar: Option<u32> = None;
     let score = addresses.score();
@@ -37,15 +37,15 @@ pub fn of_layer(layer: &Layer, addresses: &Addresses<'_>) -> Text {
             heading = Some(&entry.place.part);
             bar = None;
             if !lines.is_empty() {
-                lines.push(Line::default());
+                lines.push(ShorthandLine::default());
             }
             let name = At::nowhere(entry.place.part.clone());
-            lines.push(Line { items: vec![Item::Sections(vec![name])], ..Line::default() });
+            lines.push(ShorthandLine { items: vec![Item::Sections(vec![name])], ..ShorthandLine::default() });
         }
         let Some((index, statement)) = statement(entry, addresses) else {
             let comment = format!("not in this score: {}, {}", entry.place, entry.mark.words());
             let comment = comment.split_whitespace().collect::<Vec<_>>().join(" ");
-            lines.push(Line { comment: Some(comment), ..Line::default() });
+            lines.push(ShorthandLine { comment: Some(comment), ..ShorthandLine::default() });
             bar = None;
             continue;
         };
@@ -53,13 +53,16 @@ pub fn of_layer(layer: &Layer, addresses: &Addresses<'_>) -> Text {
         if score.movements.len() > 1 && movement != Some(of) {
             movement = Some(of);
             let number = At::nowhere(score.movements[of].numeral());
-            lines.push(Line { movement: Some(number), ..Line::default() });
+            lines.push(ShorthandLine { movement: Some(number), ..ShorthandLine::default() });
             bar = None;
         }
         match lines.last_mut() {
             Some(line) if bar == Some(index) => put(&mut line.items, statement),
             _ => {
-                lines.push(Line { items: vec![Item::Statement(At::nowhere(statement))], ..Line::default() });
+                lines.push(ShorthandLine {
+                    items: vec![Item::Statement(At::nowhere(statement))],
+                    ..ShorthandLine::default()
+                });
             }
         }
         bar = Some(index);
@@ -88,7 +91,7 @@ fn statement(entry: &Entry, addresses: &Addresses<'_>) -> Option<(u32, Statement
     let bar = addresses.bar(&entry.place.spot).ok()?;
     let from = note_spot(found, addresses)?;
     let at = |spot: &Spot| {
-        let place = Place { part: entry.place.part.clone(), spot: spot.clone() };
+        let place = Address { part: entry.place.part.clone(), spot: spot.clone() };
         note_spot(addresses.find(&place).ok()?, addresses)
     };
     let (mut bow, mut also, mut to) = (None, Vec::new(), None);
@@ -121,14 +124,15 @@ fn statement(entry: &Entry, addresses: &Addresses<'_>) -> Option<(u32, Statement
             also.push(Also::SlurNow(Box::new(At::nowhere(Where { from: now_from, to: Some(now_to) }))));
         }
     }
-    let anchored = entry.force == Force::Anchor && bow.as_ref().is_some_and(|bow| *bow != Bow::AsItComes);
-    let force = if anchored { Force::Anchor } else { Force::Mark };
+    let anchored =
+        entry.force == EntryForce::Anchor && bow.as_ref().is_some_and(|bow| *bow != Bow::AsItComes);
+    let force = if anchored { EntryForce::Anchor } else { EntryForce::Mark };
     let places = vec![At::nowhere(Where { from, to })];
     Some((bar, Statement { force, places, bow, also }))
 }
 
 /// A note as it is typed: no more is said of it than tells it from the others.
-fn note_spot(found: Found, addresses: &Addresses<'_>) -> Option<NoteSpot> {
+fn note_spot(found: NamedNote, addresses: &Addresses<'_>) -> Option<NoteSpot> {
     let score = addresses.score();
     let part = &score.parts[found.part];
     let note = part.note(found.note);

@@ -1,11 +1,11 @@
 //! Names of movements and sections at the head of a line, of sections also behind a separator.
 
 use arcata_score::instrument::section_name;
-use arcata_score::places::tokens::{Before, Kind, Token};
+use arcata_score::places::tokens::{BeforeToken, Token, TokenKind};
 use arcata_score::places::{Cursor, Role, begins_point, begins_with_bar_word, plays};
 use arcata_score::words::is_roman;
 
-use super::parser::{Failed, unexpected};
+use super::parser::{ParseFailure, unexpected};
 use super::syntax::At;
 use super::words::is_only_a_mark;
 
@@ -17,8 +17,8 @@ pub(super) fn movement(cursor: &mut Cursor<'_, '_>) -> Option<At<String>> {
     let mut bar = cursor.clone();
     bar.at += 2;
     match cursor.kind(1) {
-        Some(Kind::Colon) => {}
-        Some(Kind::Comma) if begins_with_bar_word(&bar) => {}
+        Some(TokenKind::Colon) => {}
+        Some(TokenKind::Comma) if begins_with_bar_word(&bar) => {}
         _ => return None,
     }
     cursor.at += 1;
@@ -30,24 +30,24 @@ pub(super) fn movement(cursor: &mut Cursor<'_, '_>) -> Option<At<String>> {
 /// Whether names of sections come next.
 pub(super) fn begins(cursor: &Cursor<'_, '_>) -> bool {
     match cursor.kind(0) {
-        Some(Kind::Quoted(_)) => true,
-        Some(Kind::Word(word)) => {
+        Some(TokenKind::Quoted(_)) => true,
+        Some(TokenKind::Word(word)) => {
             !begins_point(cursor) && !plays(word, Role::Anchor) && !is_only_a_mark(&cursor.words())
         }
         // "1. Violine", "2nd violins": a number that a known name follows.
-        Some(Kind::Number(_)) => named_after_number(cursor),
+        Some(TokenKind::Number(_)) => named_after_number(cursor),
         _ => false,
     }
 }
 
 fn named_after_number(cursor: &Cursor<'_, '_>) -> bool {
-    let dot = usize::from(cursor.kind(1) == Some(&Kind::Dot));
+    let dot = usize::from(cursor.kind(1) == Some(&TokenKind::Dot));
     let name = cursor.word(1 + dot);
     name.is_some_and(|name| name.chars().count() > 2 && section_name(name).is_some())
 }
 
 /// Reads names up to the bar that follows, or up to a colon.
-pub(super) fn sections(cursor: &mut Cursor<'_, '_>) -> Result<Vec<At<String>>, Failed> {
+pub(super) fn sections(cursor: &mut Cursor<'_, '_>) -> Result<Vec<At<String>>, ParseFailure> {
     let colon = colon_ahead(cursor);
     let mut names: Vec<At<String>> = Vec::new();
     loop {
@@ -61,8 +61,8 @@ pub(super) fn sections(cursor: &mut Cursor<'_, '_>) -> Result<Vec<At<String>>, F
             break;
         }
     }
-    if !cursor.take(&Kind::Colon) {
-        cursor.take(&Kind::Comma);
+    if !cursor.take(&TokenKind::Colon) {
+        cursor.take(&TokenKind::Comma);
     }
     Ok(names)
 }
@@ -71,7 +71,7 @@ pub(super) fn sections(cursor: &mut Cursor<'_, '_>) -> Result<Vec<At<String>>, F
 fn colon_ahead(cursor: &Cursor<'_, '_>) -> Option<usize> {
     let rest = &cursor.tokens[cursor.at..];
     let length = rest.iter().position(|token| !belongs_to_names(&token.kind))?;
-    let names_only = rest[length].kind == Kind::Colon
+    let names_only = rest[length].kind == TokenKind::Colon
         && (0..length).all(|at| {
             let mut here = cursor.clone();
             here.at += at;
@@ -81,41 +81,41 @@ fn colon_ahead(cursor: &Cursor<'_, '_>) -> Option<usize> {
     names_only.then_some(cursor.at + length)
 }
 
-fn belongs_to_names(kind: &Kind<'_>) -> bool {
+fn belongs_to_names(kind: &TokenKind<'_>) -> bool {
     matches!(
         kind,
-        Kind::Word(_)
-            | Kind::Number(_)
-            | Kind::Quoted(_)
-            | Kind::Comma
-            | Kind::Ampersand
-            | Kind::Plus
-            | Kind::Dot
+        TokenKind::Word(_)
+            | TokenKind::Number(_)
+            | TokenKind::Quoted(_)
+            | TokenKind::Comma
+            | TokenKind::Ampersand
+            | TokenKind::Plus
+            | TokenKind::Dot
     )
 }
 
 /// One name. A number by itself ("Violin 1, 2") takes the name before it along.
 fn name(cursor: &mut Cursor<'_, '_>, colon: Option<usize>, before: Option<&str>) -> Option<String> {
-    if let Some(Kind::Quoted(text)) = cursor.kind(0) {
+    if let Some(TokenKind::Quoted(text)) = cursor.kind(0) {
         cursor.at += 1;
         return Some(text.clone());
     }
     let mut taken: Vec<&Token<'_>> = Vec::new();
     while let Some(token) = cursor.ahead(0) {
         let belongs = match &token.kind {
-            Kind::Word(word) => {
+            TokenKind::Word(word) => {
                 colon.is_some() && !plays(word, Role::And)
                     || !(plays(word, Role::And) && !taken.is_empty()
                         || begins_point(cursor)
                         || plays(word, Role::Anchor)
                         || (!taken.is_empty() && is_only_a_mark(&cursor.words())))
             }
-            Kind::Number(_) => {
+            TokenKind::Number(_) => {
                 colon.is_some()
                     || is_section_number(cursor)
                     || (taken.is_empty() && named_after_number(cursor))
             }
-            Kind::Dot => token.before == Before::Token && !taken.is_empty(),
+            TokenKind::Dot => token.before == BeforeToken::Token && !taken.is_empty(),
             _ => false,
         };
         if !belongs {
@@ -134,7 +134,8 @@ fn name(cursor: &mut Cursor<'_, '_>, colon: Option<usize>, before: Option<&str>)
 
 pub(super) fn is_number_alone(token: &Token<'_>) -> bool {
     let roman = ["I", "II", "III", "IV", "i", "ii", "iii", "iv"];
-    matches!(token.kind, Kind::Number(_)) || matches!(token.kind, Kind::Word(word) if roman.contains(&word))
+    matches!(token.kind, TokenKind::Number(_))
+        || matches!(token.kind, TokenKind::Word(word) if roman.contains(&word))
 }
 
 /// A name without its number: "Violin 1" and "Vn1" give "Violin" and "Vn".
@@ -153,7 +154,7 @@ fn stem(name: &str) -> &str {
 fn joined_text(taken: &[&Token<'_>]) -> String {
     let mut text = String::new();
     for token in taken {
-        if !text.is_empty() && token.before == Before::Space {
+        if !text.is_empty() && token.before == BeforeToken::Space {
             text.push(' ');
         }
         text.push_str(token.text);
@@ -174,18 +175,18 @@ fn is_section_number(cursor: &Cursor<'_, '_>) -> bool {
     }
     let mut next = cursor.clone();
     next.at += 1;
-    if next.kind(0) == Some(&Kind::Dot) {
+    if next.kind(0) == Some(&TokenKind::Dot) {
         next.at += 1;
     }
-    let comma = next.take(&Kind::Comma);
+    let comma = next.take(&TokenKind::Comma);
     match next.kind(0) {
         None => !comma,
-        Some(Kind::Ampersand | Kind::Plus) => true,
-        Some(Kind::Word(word)) if plays(word, Role::And) || plays(word, Role::Anchor) => true,
-        Some(Kind::Word(_)) if comma => begins(&next),
-        Some(Kind::Word(_)) => begins_point(&next),
-        Some(Kind::Number(_)) if comma => is_section_number(&next),
-        Some(Kind::Number(_)) => true,
+        Some(TokenKind::Ampersand | TokenKind::Plus) => true,
+        Some(TokenKind::Word(word)) if plays(word, Role::And) || plays(word, Role::Anchor) => true,
+        Some(TokenKind::Word(_)) if comma => begins(&next),
+        Some(TokenKind::Word(_)) => begins_point(&next),
+        Some(TokenKind::Number(_)) if comma => is_section_number(&next),
+        Some(TokenKind::Number(_)) => true,
         _ => false,
     }
 }
@@ -194,19 +195,19 @@ fn is_section_number(cursor: &Cursor<'_, '_>) -> bool {
 fn joined(cursor: &mut Cursor<'_, '_>, colon: Option<usize>) -> bool {
     let mut next = cursor.clone();
     let joins = match next.kind(0) {
-        Some(Kind::Comma) => {
+        Some(TokenKind::Comma) => {
             next.at += 1;
             colon.is_some_and(|colon| next.at < colon)
                 || match next.kind(0) {
-                    Some(Kind::Number(_)) => is_section_number(&next) || named_after_number(&next),
+                    Some(TokenKind::Number(_)) => is_section_number(&next) || named_after_number(&next),
                     _ => begins(&next),
                 }
         }
-        Some(Kind::Ampersand | Kind::Plus) => {
+        Some(TokenKind::Ampersand | TokenKind::Plus) => {
             next.at += 1;
             true
         }
-        Some(Kind::Word(word)) if plays(word, Role::And) => {
+        Some(TokenKind::Word(word)) if plays(word, Role::And) => {
             next.at += 1;
             true
         }

@@ -3,9 +3,9 @@
 use arcata_score::places::{Point, bar_said, beat_said};
 use arcata_score::{ChordRole, Length, NoteId, NoteKind};
 
-use super::complaint::{Complaint, Trouble};
+use super::problem::{ShorthandProblem, ShorthandProblemKind};
 use super::sections::Sections;
-use super::strokes::{Beginning, Strokes, is_played};
+use super::strokes::{StrokeBeginning, Strokes, is_played};
 use super::syntax::{At, BarName, NoteSpot, Where, Within};
 use super::wish::Wish;
 use crate::address::Addresses;
@@ -49,17 +49,21 @@ impl<'a> Locator<'a> {
     }
 
     /// The movement that bars are of from now on.
-    pub(super) fn movement(&mut self, name: &str) -> Result<(), Trouble> {
+    pub(super) fn movement(&mut self, name: &str) -> Result<(), ShorthandProblemKind> {
         let score = self.addresses.score();
         self.movement = score.movement_named(name);
-        self.movement.map(|_| ()).ok_or_else(|| Trouble::UnknownMovement {
+        self.movement.map(|_| ()).ok_or_else(|| ShorthandProblemKind::UnknownMovement {
             name: name.to_owned(),
             known: score.movements.iter().map(|movement| movement.name().to_owned()).collect(),
         })
     }
 
     /// The parts that the names mean, in the order of the names, each once.
-    pub(super) fn sections(&mut self, names: &[At<String>], complaints: &mut Vec<Complaint>) -> Vec<usize> {
+    pub(super) fn sections(
+        &mut self,
+        names: &[At<String>],
+        complaints: &mut Vec<ShorthandProblem>,
+    ) -> Vec<usize> {
         let mut parts: Vec<usize> = Vec::new();
         for At { value: name, spot } in names {
             match self.sections.find(name) {
@@ -70,14 +74,14 @@ impl<'a> Locator<'a> {
                         }
                     }
                 }
-                Err(trouble) => complaints.push(Complaint::wrong(*spot, trouble)),
+                Err(trouble) => complaints.push(ShorthandProblem::wrong(*spot, trouble)),
             }
         }
         parts
     }
 
     /// The bars of a place.
-    pub(super) fn target(&mut self, place: &Where) -> Result<Target, Trouble> {
+    pub(super) fn target(&mut self, place: &Where) -> Result<Target, ShorthandProblemKind> {
         let bar = self.bar(&place.from)?;
         let to = place.to.as_ref().map(|to| self.bar(to)).transpose()?;
         if let Some(last) = to
@@ -88,7 +92,7 @@ impl<'a> Locator<'a> {
         Ok(Target { bar, to })
     }
 
-    fn backwards(&self, place: &Where, from: u32, to: u32) -> Trouble {
+    fn backwards(&self, place: &Where, from: u32, to: u32) -> ShorthandProblemKind {
         let label = |bar: u32| bar_said("bar", None, self.addresses.score().bar_label(bar));
         // "41/1-3": the 3 is read as a bar, and was perhaps meant as a beat.
         let suggestion = match (&place.from.within, &place.to) {
@@ -97,19 +101,19 @@ impl<'a> Locator<'a> {
             }
             _ => None,
         };
-        Trouble::Backwards { from: label(from), to: label(to), suggestion }
+        ShorthandProblemKind::Backwards { from: label(from), to: label(to), suggestion }
     }
 
-    fn bar(&mut self, spot: &NoteSpot) -> Result<u32, Trouble> {
+    fn bar(&mut self, spot: &NoteSpot) -> Result<u32, ShorthandProblemKind> {
         let bar = match &spot.bar {
             Some(name) => self.named(name)?,
-            None => self.bar.ok_or(Trouble::NoBarBefore)?,
+            None => self.bar.ok_or(ShorthandProblemKind::NoBarBefore)?,
         };
         self.bar = Some(bar);
         Ok(bar)
     }
 
-    fn named(&self, name: &BarName) -> Result<u32, Trouble> {
+    fn named(&self, name: &BarName) -> Result<u32, ShorthandProblemKind> {
         let score = self.addresses.score();
         let movement = self.movement.and_then(|movement| score.movements.get(movement));
         let within = movement.map_or(0..=u32::MAX, |movement| movement.bars.clone());
@@ -118,13 +122,17 @@ impl<'a> Locator<'a> {
             [only] => Ok(*only),
             [] => {
                 let movement = self.movement.filter(|_| score.movements.len() > 1);
-                Err(Trouble::UnknownBar(score.no_bar(name, movement)))
+                Err(ShorthandProblemKind::UnknownBar(score.no_bar(name, movement)))
             }
             several => {
                 let mut movements: Vec<String> =
                     several.iter().filter_map(|bar| score.movement_said(*bar)).map(str::to_owned).collect();
                 movements.dedup();
-                Err(Trouble::SeveralBars { label: name.label.clone(), count: several.len(), movements })
+                Err(ShorthandProblemKind::SeveralBars {
+                    label: name.label.clone(),
+                    count: several.len(),
+                    movements,
+                })
             }
         }
     }
@@ -150,9 +158,9 @@ fn offset(
     part: usize,
     bar: u32,
     within: Within,
-) -> Result<Option<Length>, Trouble> {
+) -> Result<Option<Length>, ShorthandProblemKind> {
     let score = addresses.score();
-    score.offset_of(part, bar, within).map_err(|no_beat| Trouble::UnknownBeat {
+    score.offset_of(part, bar, within).map_err(|no_beat| ShorthandProblemKind::UnknownBeat {
         bar: bar_said("bar", None, score.bar_label(bar)),
         beat: within_said(within),
         beats: no_beat.to_string(),
@@ -176,7 +184,7 @@ impl Target {
         addresses: &Addresses<'_>,
         wish: &Wish<'_>,
         strokes: &Strokes,
-    ) -> Result<((u32, Length), Edge), Trouble> {
+    ) -> Result<((u32, Length), Edge), ShorthandProblemKind> {
         let from = edge(addresses, wish, strokes, &wish.place.from, self.bar)?;
         let from = (from.0, from.1.unwrap_or(Length::ZERO));
         let to = match (&wish.place.to, self.to) {
@@ -184,7 +192,7 @@ impl Target {
             _ => (self.bar, None),
         };
         if from.0 == to.0 && to.1.is_some_and(|offset| offset < from.1) {
-            return Err(Trouble::Backwards {
+            return Err(ShorthandProblemKind::Backwards {
                 from: bar_and_beat(addresses, wish.part, from.0, from.1).to_string(),
                 to: bar_and_beat(addresses, wish.part, to.0, to.1.unwrap_or(from.1)).to_string(),
                 suggestion: None,
@@ -199,7 +207,7 @@ impl Target {
         addresses: &Addresses<'_>,
         wish: &Wish<'_>,
         strokes: &Strokes,
-    ) -> Result<NoteId, Trouble> {
+    ) -> Result<NoteId, ShorthandProblemKind> {
         note(addresses, wish, strokes, &wish.place.from, self.bar)
     }
 }
@@ -210,7 +218,7 @@ fn edge(
     strokes: &Strokes,
     spot: &NoteSpot,
     bar: u32,
-) -> Result<Edge, Trouble> {
+) -> Result<Edge, ShorthandProblemKind> {
     match spot.within {
         Within::Bar | Within::Beat(_) | Within::After(_) => {
             Ok((bar, offset(addresses, wish.part, bar, spot.within)?))
@@ -230,7 +238,7 @@ pub(super) fn note(
     strokes: &Strokes,
     spot: &NoteSpot,
     bar: u32,
-) -> Result<NoteId, Trouble> {
+) -> Result<NoteId, ShorthandProblemKind> {
     let voice = voice(addresses, wish.part, spot)?;
     let there = strokes.in_bar(bar, voice);
     let found = match spot.within {
@@ -247,13 +255,17 @@ pub(super) fn note(
     }
 }
 
-fn voice(addresses: &Addresses<'_>, part: usize, spot: &NoteSpot) -> Result<Option<u16>, Trouble> {
+fn voice(
+    addresses: &Addresses<'_>,
+    part: usize,
+    spot: &NoteSpot,
+) -> Result<Option<u16>, ShorthandProblemKind> {
     let Some(name) = &spot.voice else { return Ok(None) };
     let voices = &addresses.score().parts[part].voices;
     let index = voices.iter().position(|voice| voice == name);
     match index.and_then(|index| u16::try_from(index).ok()) {
         Some(index) => Ok(Some(index)),
-        None => Err(Trouble::Unexpected {
+        None => Err(ShorthandProblemKind::Unexpected {
             found: format!("\"{name}\""),
             expected: "a voice of this part",
             suggestion: voices.first().cloned(),
@@ -261,12 +273,18 @@ fn voice(addresses: &Addresses<'_>, part: usize, spot: &NoteSpot) -> Result<Opti
     }
 }
 
-fn no_note(addresses: &Addresses<'_>, part: usize, bar: u32, within: &str, there: &[Beginning]) -> Trouble {
+fn no_note(
+    addresses: &Addresses<'_>,
+    part: usize,
+    bar: u32,
+    within: &str,
+    there: &[StrokeBeginning],
+) -> ShorthandProblemKind {
     let score = addresses.score();
     let bar_called = bar_said("bar", None, score.bar_label(bar));
     let place = format!("{bar_called}, {within} in {}", addresses.part_keys()[part]);
-    let beat = |note: &Beginning| beat_said(score.beat_at(part, bar, note.offset));
-    Trouble::NoNote { place, there: there.iter().map(beat).collect() }
+    let beat = |note: &StrokeBeginning| beat_said(score.beat_at(part, bar, note.offset));
+    ShorthandProblemKind::NoNote { place, there: there.iter().map(beat).collect() }
 }
 
 /// The note at an offset that fits what else was said of it.
@@ -277,8 +295,8 @@ fn at_offset(
     offset: Length,
     voice: Option<u16>,
     spot: &NoteSpot,
-    there: &[Beginning],
-) -> Result<NoteId, Trouble> {
+    there: &[StrokeBeginning],
+) -> Result<NoteId, ShorthandProblemKind> {
     let notes = &addresses.score().parts[part];
     let here = addresses.at(part, bar, offset);
     let said =
@@ -289,12 +307,12 @@ fn at_offset(
         let within = Within::Beat(addresses.score().beat_at(part, bar, offset));
         return Err(match here {
             [] => no_note(addresses, part, bar, &within_said(within), there),
-            _ => Trouble::Rest { place: said() },
+            _ => ShorthandProblemKind::Rest { place: said() },
         });
     }
     let pitch = match &spot.pitch {
         None => None,
-        Some(text) => Some(PitchName::parse(text).ok_or_else(|| Trouble::Unexpected {
+        Some(text) => Some(PitchName::parse(text).ok_or_else(|| ShorthandProblemKind::Unexpected {
             found: format!("\"{text}\""),
             expected: "a pitch such as F#5 or Bb3",
             suggestion: None,
@@ -318,6 +336,6 @@ fn at_offset(
     let ordinary = fitting.iter().find(|note| notes.note(**note).kind != NoteKind::Cue);
     ordinary.or(fitting.first()).copied().ok_or_else(|| {
         let pitches = sounding.iter().map(|note| PitchName(notes.note(*note).pitch).to_string());
-        Trouble::OtherNote { place: said(), there: pitches.collect() }
+        ShorthandProblemKind::OtherNote { place: said(), there: pitches.collect() }
     })
 }

@@ -4,7 +4,6 @@
 //! canonical way. [`enter`] puts the syntax against a score and gives entries of a layer. The grammar stands in
 //! `docs/manual/shorthand.md`.
 
-mod complaint;
 mod enter;
 #[cfg(test)]
 mod enter_tests;
@@ -14,6 +13,7 @@ mod locate;
 mod parser;
 mod place;
 mod print;
+mod problem;
 mod put;
 mod sections;
 mod slurs;
@@ -25,10 +25,10 @@ mod tests;
 mod wish;
 mod words;
 
-pub use complaint::{Complaint, Gravity, Trouble};
 pub use enter::{Entered, MOST_DECISIONS, enter};
 pub use from_layer::of_layer;
 pub use parser::{LARGEST_TEXT, LONGEST_LINE, read};
+pub use problem::{Gravity, ShorthandProblem, ShorthandProblemKind};
 pub use put::put;
 pub use sections::parts_named;
 pub use syntax::*;

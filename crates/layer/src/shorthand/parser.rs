@@ -1,13 +1,13 @@
 //! Shorthand read into its syntax. Nothing stops the reading: every trouble is reported, and the text
 //! goes on after the next separator.
 
-use super::complaint::{Complaint, Trouble};
 use super::header;
-use arcata_score::places::tokens::{Kind, tokens};
+use super::problem::{ShorthandProblem, ShorthandProblemKind};
+use arcata_score::places::tokens::{TokenKind, tokens};
 use arcata_score::places::{Cursor, Typed, begins_point};
 
 use super::statement;
-use super::syntax::{Item, Line, Text};
+use super::syntax::{Item, ShorthandLine, Text};
 
 /// The largest text that is read, in bytes: some 30,000 lines.
 pub const LARGEST_TEXT: usize = 1 << 20;
@@ -27,29 +27,29 @@ pub const LONGEST_LINE: usize = 4096;
 /// assert!(complaints[0].to_string().ends_with("found \"dwon\". Did you mean \"down\"?"));
 /// ```
 #[must_use]
-pub fn read(text: &str) -> (Text, Vec<Complaint>) {
+pub fn read(text: &str) -> (Text, Vec<ShorthandProblem>) {
     let mut complaints = Vec::new();
     if text.len() > LARGEST_TEXT {
         let at = Typed { line: 1, column: 1, width: 1 };
-        complaints.push(Complaint::wrong(at, Trouble::TooLarge { most: LARGEST_TEXT }));
+        complaints.push(ShorthandProblem::wrong(at, ShorthandProblemKind::TooLarge { most: LARGEST_TEXT }));
         return (Text::default(), complaints);
     }
     let lines = text.lines().zip(1..).map(|(line, number)| read_line(line, number, &mut complaints));
     (Text { lines: lines.collect() }, complaints)
 }
 
-fn read_line(line: &str, number: u32, complaints: &mut Vec<Complaint>) -> Line {
+fn read_line(line: &str, number: u32, complaints: &mut Vec<ShorthandProblem>) -> ShorthandLine {
     if line.len() > LONGEST_LINE {
         let at = Typed { line: number, column: 1, width: 1 };
-        complaints.push(Complaint::wrong(at, Trouble::TooLarge { most: LONGEST_LINE }));
-        return Line::default();
+        complaints.push(ShorthandProblem::wrong(at, ShorthandProblemKind::TooLarge { most: LONGEST_LINE }));
+        return ShorthandLine::default();
     }
     let (tokens, comment) = tokens(line);
     let mut cursor = Cursor::new(&tokens, number, line);
     let movement = header::movement(&mut cursor);
     let mut items = Vec::new();
     loop {
-        while cursor.take(&Kind::Comma) || cursor.take(&Kind::Semicolon) {}
+        while cursor.take(&TokenKind::Comma) || cursor.take(&TokenKind::Semicolon) {}
         if cursor.is_at_end() {
             break;
         }
@@ -65,16 +65,16 @@ fn read_line(line: &str, number: u32, complaints: &mut Vec<Complaint>) -> Line {
             }
         }
     }
-    Line { movement, items, comment: comment.map(str::to_owned) }
+    ShorthandLine { movement, items, comment: comment.map(str::to_owned) }
 }
 
 /// Goes on behind the next separator after which something begins that can be read by itself.
 fn recover(cursor: &mut Cursor<'_, '_>) {
     while !cursor.is_at_end() {
-        if cursor.take(&Kind::Semicolon) {
+        if cursor.take(&TokenKind::Semicolon) {
             return;
         }
-        if cursor.take(&Kind::Comma) {
+        if cursor.take(&TokenKind::Comma) {
             if begins_point(cursor) {
                 return;
             }
@@ -85,14 +85,14 @@ fn recover(cursor: &mut Cursor<'_, '_>) {
 }
 
 /// A complaint on its way up; boxed because it is rare and large.
-pub(super) type Failed = Box<Complaint>;
+pub(super) type ParseFailure = Box<ShorthandProblem>;
 
 /// Complains that something else belongs here.
 pub(super) fn unexpected(
     cursor: &Cursor<'_, '_>,
     expected: &'static str,
     suggestion: Option<String>,
-) -> Failed {
-    let trouble = Trouble::Unexpected { found: cursor.found(), expected, suggestion };
-    Box::new(Complaint::wrong(cursor.spot(), trouble))
+) -> ParseFailure {
+    let trouble = ShorthandProblemKind::Unexpected { found: cursor.found(), expected, suggestion };
+    Box::new(ShorthandProblem::wrong(cursor.spot(), trouble))
 }

@@ -8,8 +8,8 @@ use arcata_score::places::{Cursor, quoted};
 use arcata_score::words::is_roman;
 
 use super::header;
-use super::syntax::{Also, Bow, Item, Line, NoteSpot, Statement, Text, Where};
-use crate::model::{BowPlace, Force};
+use super::syntax::{Also, Bow, Item, NoteSpot, ShorthandLine, Statement, Text, Where};
+use crate::model::{BowPlace, EntryForce};
 
 impl Display for Text {
     fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
@@ -17,7 +17,7 @@ impl Display for Text {
     }
 }
 
-impl Display for Line {
+impl Display for ShorthandLine {
     fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
         if let Some(movement) = &self.movement {
             let space = if self.items.is_empty() { "" } else { " " };
@@ -71,7 +71,7 @@ fn section(name: &str) -> String {
 
 impl Display for Statement {
     fn fmt(&self, out: &mut Formatter<'_>) -> fmt::Result {
-        if self.force == Force::Anchor {
+        if self.force == EntryForce::Anchor {
             out.write_str("anchor ")?;
         }
         for (index, place) in self.places.iter().enumerate() {

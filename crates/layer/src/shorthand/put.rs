@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::enter::Entered;
-use crate::model::{Entry, Layer, Mark, Place, Question};
+use crate::model::{Address, Entry, Layer, Mark, Question};
 
 /// Puts what was entered into a layer: it replaces what the layer decided about the same notes.
 ///
@@ -22,7 +22,7 @@ use crate::model::{Entry, Layer, Mark, Place, Question};
 /// assert_eq!(layer.entries[0].place.spot.offset, arcata_score::Length::ZERO);
 /// ```
 pub fn put(layer: &mut Layer, entered: &Entered) {
-    let mut kept: BTreeMap<(Place, Question), Entry> = BTreeMap::new();
+    let mut kept: BTreeMap<(Address, Question), Entry> = BTreeMap::new();
     for entry in std::mem::take(&mut layer.entries) {
         kept.insert((entry.place.clone(), entry.mark.question()), entry);
     }

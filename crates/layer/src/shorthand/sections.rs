@@ -6,7 +6,7 @@ use arcata_score::instrument::{Naming, SectionName, bowed_names, section_name};
 use arcata_score::words::folded_words;
 use arcata_score::{Instrument, Score};
 
-use super::complaint::Trouble;
+use super::problem::ShorthandProblemKind;
 use super::words::nearest;
 
 /// Names for all strings, in four languages.
@@ -27,14 +27,14 @@ const LOWER: &str = "lower strings|low strings|archi gravi|cordes graves|tiefe s
 /// assert_eq!(arcata_layer::shorthand::parts_named(&score, "Bratschen"), Ok(vec![0]));
 /// assert!(arcata_layer::shorthand::parts_named(&score, "Vn1").is_err());
 /// ```
-pub fn parts_named(score: &Score, name: &str) -> Result<Vec<usize>, Trouble> {
+pub fn parts_named(score: &Score, name: &str) -> Result<Vec<usize>, ShorthandProblemKind> {
     Sections::new(score).find(name)
 }
 
 /// The sections of a score, and the names that were looked up.
 pub(super) struct Sections<'s> {
     score: &'s Score,
-    known: BTreeMap<String, Result<Vec<usize>, Trouble>>,
+    known: BTreeMap<String, Result<Vec<usize>, ShorthandProblemKind>>,
 }
 
 impl<'s> Sections<'s> {
@@ -43,7 +43,7 @@ impl<'s> Sections<'s> {
     }
 
     /// The parts that a name means.
-    pub(super) fn find(&mut self, name: &str) -> Result<Vec<usize>, Trouble> {
+    pub(super) fn find(&mut self, name: &str) -> Result<Vec<usize>, ShorthandProblemKind> {
         if let Some(found) = self.known.get(name) {
             return found.clone();
         }
@@ -52,7 +52,7 @@ impl<'s> Sections<'s> {
         found
     }
 
-    fn look_up(&self, name: &str) -> Result<Vec<usize>, Trouble> {
+    fn look_up(&self, name: &str) -> Result<Vec<usize>, ShorthandProblemKind> {
         let folded = folded_words(name).join(" ");
         let is = |names: &str| names.split('|').any(|known| known == folded);
         let named = self.named(&folded);
@@ -98,7 +98,7 @@ impl<'s> Sections<'s> {
         (0..self.score.parts.len()).filter(|part| fits(self.score.parts[*part].instrument)).collect()
     }
 
-    fn by_instrument(&self, name: &str, section: SectionName) -> Result<Vec<usize>, Trouble> {
+    fn by_instrument(&self, name: &str, section: SectionName) -> Result<Vec<usize>, ShorthandProblemKind> {
         let parts = self.parts(|instrument| instrument == section.instrument);
         let numbered: Vec<usize> = match section.number {
             None => parts,
@@ -117,7 +117,7 @@ impl<'s> Sections<'s> {
             [] => Err(self.unknown(name)),
             [_] => Ok(numbered),
             _ if section.naming == Naming::All => Ok(numbered),
-            several => Err(Trouble::SeveralSections {
+            several => Err(ShorthandProblemKind::SeveralSections {
                 name: name.to_owned(),
                 known: several.iter().map(|part| self.score.parts[*part].name.clone()).collect(),
             }),
@@ -130,7 +130,7 @@ impl<'s> Sections<'s> {
         read(&part.name).or_else(|| read(&part.abbreviation))
     }
 
-    fn unknown(&self, name: &str) -> Trouble {
+    fn unknown(&self, name: &str) -> ShorthandProblemKind {
         let bowed: Vec<usize> = self.parts(Instrument::is_bowed);
         let known: Vec<String> = bowed.iter().map(|part| self.score.parts[*part].name.clone()).collect();
         let printed = bowed.iter().flat_map(|part| {
@@ -142,7 +142,7 @@ impl<'s> Sections<'s> {
         let others = [ALL, UPPER, LOWER].into_iter().flat_map(|names| names.split('|'));
         let suggestion = nearest(name, printed.chain(names).chain(others).chain(["anchor", "bar"]))
             .or_else(|| self.nearest_with_number(name));
-        Trouble::UnknownSection { name: name.to_owned(), suggestion, known }
+        ShorthandProblemKind::UnknownSection { name: name.to_owned(), suggestion, known }
     }
 
     /// "Voiln 2": the name without its number is compared, and the number put behind it again.

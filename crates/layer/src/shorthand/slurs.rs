@@ -2,16 +2,16 @@
 
 use arcata_score::{NoteId, Slur};
 
-use super::complaint::Trouble;
-use super::enter::Desk;
+use super::enter::GatheredEntries;
 use super::locate::note;
+use super::problem::ShorthandProblemKind;
 use super::strokes::{SlurChanges, Strokes};
 use super::syntax::{At, NoteSpot, Where, Within};
 use super::wish::Wish;
 use crate::model::Mark;
 
 /// A slur over the stretch.
-pub(super) fn add(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, changes: &mut SlurChanges) {
+pub(super) fn add(desk: &mut GatheredEntries<'_, '_>, wish: &Wish<'_>, changes: &mut SlurChanges) {
     if let Some((from, to)) = ends(desk, wish, wish.place, wish.target.bar, wish.target.to) {
         changes.new.push((from, to));
         if let Some(to) = desk.addresses.spot(wish.part, to) {
@@ -21,7 +21,7 @@ pub(super) fn add(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, changes: &mut SlurCh
 }
 
 /// The printed slurs of a bar or a stretch, or the one that begins at a note or fits two notes.
-pub(super) fn remove(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, changes: &mut SlurChanges) {
+pub(super) fn remove(desk: &mut GatheredEntries<'_, '_>, wish: &Wish<'_>, changes: &mut SlurChanges) {
     let place = wish.place;
     let to_is_bar = place.to.as_ref().is_none_or(|to| to.within == Within::Bar);
     let found = if place.from.within == Within::Bar && to_is_bar {
@@ -47,7 +47,12 @@ pub(super) fn remove(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, changes: &mut Slu
 }
 
 /// The printed slur over the stretch gets another one.
-pub(super) fn change(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, now: &At<Where>, changes: &mut SlurChanges) {
+pub(super) fn change(
+    desk: &mut GatheredEntries<'_, '_>,
+    wish: &Wish<'_>,
+    now: &At<Where>,
+    changes: &mut SlurChanges,
+) {
     let found = printed(desk, wish);
     let [slur] = found.as_slice() else { return no_such_slur(desk, wish) };
     let (bar, last) = match desk.bars_of(&now.value, wish.target.bar) {
@@ -66,7 +71,7 @@ pub(super) fn change(desk: &mut Desk<'_, '_>, wish: &Wish<'_>, now: &At<Where>, 
 
 /// The two notes of a stretch: a slur needs both, and in order.
 fn ends(
-    desk: &mut Desk<'_, '_>,
+    desk: &mut GatheredEntries<'_, '_>,
     wish: &Wish<'_>,
     place: &Where,
     bar: u32,
@@ -74,7 +79,7 @@ fn ends(
 ) -> Option<(NoteId, NoteId)> {
     let (Some(to), Some(last)) = (&place.to, last) else {
         let why = "a slur needs its first and its last note; write 41/1-41/3 slur";
-        desk.wrong(wish.at, Trouble::Together { why });
+        desk.wrong(wish.at, ShorthandProblemKind::Together { why });
         return None;
     };
     let found = with_strokes(desk, wish, |desk, strokes| {
@@ -93,7 +98,7 @@ fn ends(
         Ok((first, end)) if first < end => Some((first, end)),
         Ok((first, end)) => {
             let (from, to) = (desk.said(wish.part, first), desk.said(wish.part, end));
-            desk.wrong(wish.at, Trouble::Backwards { from, to, suggestion: None });
+            desk.wrong(wish.at, ShorthandProblemKind::Backwards { from, to, suggestion: None });
             None
         }
         Err(trouble) => {
@@ -104,16 +109,16 @@ fn ends(
 }
 
 fn with_strokes<T>(
-    desk: &mut Desk<'_, '_>,
+    desk: &mut GatheredEntries<'_, '_>,
     wish: &Wish<'_>,
-    look: impl FnOnce(&mut Desk<'_, '_>, &Strokes) -> T,
+    look: impl FnOnce(&mut GatheredEntries<'_, '_>, &Strokes) -> T,
 ) -> T {
     let strokes = desk.printed_strokes(wish.part);
     look(desk, &strokes)
 }
 
 /// The printed slur that begins where the place begins and, for a stretch, ends where it ends.
-fn printed(desk: &mut Desk<'_, '_>, wish: &Wish<'_>) -> Vec<Slur> {
+fn printed(desk: &mut GatheredEntries<'_, '_>, wish: &Wish<'_>) -> Vec<Slur> {
     let found = with_strokes(desk, wish, |desk, strokes| {
         let first = note(desk.addresses, wish, strokes, &wish.place.from, wish.target.bar);
         let last = match (&wish.place.to, wish.target.to) {
@@ -145,7 +150,7 @@ fn printed(desk: &mut Desk<'_, '_>, wish: &Wish<'_>) -> Vec<Slur> {
     very.or(fitting.first()).copied().into_iter().collect()
 }
 
-fn no_such_slur(desk: &mut Desk<'_, '_>, wish: &Wish<'_>) {
+fn no_such_slur(desk: &mut GatheredEntries<'_, '_>, wish: &Wish<'_>) {
     let notes = &desk.addresses.score().parts[wish.part];
     let last = wish.target.to.unwrap_or(wish.target.bar);
     let near = |slur: &&Slur| (wish.target.bar..=last).contains(&notes.note(slur.start).bar);
@@ -161,5 +166,5 @@ fn no_such_slur(desk: &mut Desk<'_, '_>, wish: &Wish<'_>) {
         })
         .collect();
     let place = format!("{} in {}", wish.place, desk.addresses.part_keys()[wish.part]);
-    desk.wrong(wish.at, Trouble::NoSuchSlur { place, there });
+    desk.wrong(wish.at, ShorthandProblemKind::NoSuchSlur { place, there });
 }

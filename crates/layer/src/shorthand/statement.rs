@@ -1,15 +1,15 @@
 //! Places and the marks behind them.
 
 use arcata_score::BowDirection;
-use arcata_score::places::tokens::Kind;
+use arcata_score::places::tokens::TokenKind;
 use arcata_score::places::{Cursor, Role, begins_point, plays};
 
-use super::complaint::{Complaint, Trouble};
-use super::parser::{Failed, unexpected};
+use super::parser::{ParseFailure, unexpected};
 use super::place;
+use super::problem::{ShorthandProblem, ShorthandProblemKind};
 use super::syntax::{Also, At, Bow, Statement, Typed};
 use super::words::{MarkWord, mark, nearest_mark};
-use crate::model::{Force, HookSign};
+use crate::model::{EntryForce, HookSign};
 
 /// The most strokes that one hook may join, and the most directions in a row.
 pub(super) const MOST_HOOKED: u8 = 16;
@@ -19,20 +19,20 @@ const A_MARK: &str =
     "a mark such as down, up, hook, retake, lift, at the frog, slur, as it comes or \"text\"";
 
 /// Reads one statement.
-pub(super) fn statement(cursor: &mut Cursor<'_, '_>) -> Result<At<Statement>, Failed> {
+pub(super) fn statement(cursor: &mut Cursor<'_, '_>) -> Result<At<Statement>, ParseFailure> {
     let from = cursor.spot();
     let mut said = Said::default();
     said.take_anchor(cursor);
     let mut places = vec![place::place(cursor)?];
     loop {
         let mut next = cursor.clone();
-        if !(next.take(&Kind::Comma) && begins_point(&next)) {
+        if !(next.take(&TokenKind::Comma) && begins_point(&next)) {
             break;
         }
         *cursor = next;
         places.push(place::place(cursor)?);
     }
-    cursor.take(&Kind::Colon);
+    cursor.take(&TokenKind::Colon);
     marks(cursor, &mut said)?;
     let spot = cursor.since(from);
     let force = said.checked(spot)?;
@@ -58,8 +58,9 @@ impl Said {
     }
 
     /// What can only be said when all is read.
-    fn checked(&self, spot: Typed) -> Result<Force, Failed> {
-        let together = |at, why| Err(Box::new(Complaint::wrong(at, Trouble::Together { why })));
+    fn checked(&self, spot: Typed) -> Result<EntryForce, ParseFailure> {
+        let together =
+            |at, why| Err(Box::new(ShorthandProblem::wrong(at, ShorthandProblemKind::Together { why })));
         if let (Some(Bow::Directions(strokes)), false) = (&self.bow, self.also.is_empty())
             && strokes.len() > 1
         {
@@ -70,18 +71,18 @@ impl Said {
             );
         }
         match (self.anchor, &self.bow) {
-            (None, _) => Ok(Force::Mark),
-            (Some(_), Some(bow)) if *bow != Bow::AsItComes => Ok(Force::Anchor),
+            (None, _) => Ok(EntryForce::Mark),
+            (Some(_), Some(bow)) if *bow != Bow::AsItComes => Ok(EntryForce::Anchor),
             (Some(at), _) => together(at, "an anchor needs a direction; write anchor 60/1 down or up"),
         }
     }
 }
 
-fn marks(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<(), Failed> {
+fn marks(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<(), ParseFailure> {
     let mut count = 0;
     loop {
         let mut next = cursor.clone();
-        let comma = count > 0 && next.take(&Kind::Comma);
+        let comma = count > 0 && next.take(&TokenKind::Comma);
         if comma && !begins_mark(&next) {
             break;
         }
@@ -93,7 +94,7 @@ fn marks(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<(), Failed> {
         *cursor = next;
         count += 1;
     }
-    let goes_on = matches!(cursor.kind(0), None | Some(Kind::Comma | Kind::Semicolon));
+    let goes_on = matches!(cursor.kind(0), None | Some(TokenKind::Comma | TokenKind::Semicolon));
     let anchor = cursor.word(0).is_some_and(|word| plays(word, Role::Anchor));
     if count == 0 || !(goes_on || anchor || begins_point(cursor)) {
         let suggestion = cursor.word(0).and_then(nearest_mark);
@@ -105,10 +106,10 @@ fn marks(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<(), Failed> {
 
 fn begins_mark(cursor: &Cursor<'_, '_>) -> bool {
     match cursor.kind(0) {
-        Some(Kind::DownSign | Kind::UpSign) => true,
+        Some(TokenKind::DownSign | TokenKind::UpSign) => true,
         // A text behind a comma could be a section's name: it is one only before a colon.
-        Some(Kind::Quoted(_)) => cursor.kind(1) != Some(&Kind::Colon),
-        Some(Kind::Word(_)) => is_anchor_behind(cursor) || mark(&cursor.words()).is_some(),
+        Some(TokenKind::Quoted(_)) => cursor.kind(1) != Some(&TokenKind::Colon),
+        Some(TokenKind::Word(_)) => is_anchor_behind(cursor) || mark(&cursor.words()).is_some(),
         _ => false,
     }
 }
@@ -121,22 +122,22 @@ fn is_anchor_behind(cursor: &Cursor<'_, '_>) -> bool {
 }
 
 /// Reads a mark, if one comes next.
-fn one_mark(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<bool, Failed> {
+fn one_mark(cursor: &mut Cursor<'_, '_>, said: &mut Said) -> Result<bool, ParseFailure> {
     let from = cursor.spot();
     let together = |cursor: &Cursor<'_, '_>, why| {
-        Err(Box::new(Complaint::wrong(cursor.since(from), Trouble::Together { why })))
+        Err(Box::new(ShorthandProblem::wrong(cursor.since(from), ShorthandProblemKind::Together { why })))
     };
     let word = match cursor.kind(0) {
-        Some(Kind::Quoted(text)) => {
+        Some(TokenKind::Quoted(text)) => {
             cursor.at += 1;
             said.also.push(Also::Text(text.clone()));
             return Ok(true);
         }
-        Some(Kind::DownSign) => {
+        Some(TokenKind::DownSign) => {
             cursor.at += 1;
             MarkWord::Direction(BowDirection::Down)
         }
-        Some(Kind::UpSign) => {
+        Some(TokenKind::UpSign) => {
             cursor.at += 1;
             MarkWord::Direction(BowDirection::Up)
         }
@@ -220,7 +221,7 @@ fn with_direction(bow: Option<Bow>, direction: BowDirection) -> Result<Bow, &'st
 /// How many strokes a hook joins: a small number that no beat, range or bar follows.
 fn hooked(cursor: &mut Cursor<'_, '_>) -> Option<u8> {
     let count = cursor.number(0)?.parse().ok().filter(|count| (2..=MOST_HOOKED).contains(count))?;
-    let is_place = matches!(cursor.kind(1), Some(Kind::Slash | Kind::Dash | Kind::Open));
+    let is_place = matches!(cursor.kind(1), Some(TokenKind::Slash | TokenKind::Dash | TokenKind::Open));
     if is_place {
         return None;
     }

@@ -7,14 +7,14 @@ use arcata_score::{ChordRole, Length, Note, NoteId, NoteKind, Part, Score, TieEn
 /// The notes of a part that a bow mark can stand on.
 pub(super) struct Strokes {
     /// Every sounding note in its own time, chords once, by bar and offset.
-    notes: Vec<Beginning>,
+    notes: Vec<StrokeBeginning>,
     /// Where in that list a note of the part stands.
     index: BTreeMap<NoteId, usize>,
 }
 
 /// A note and how its stroke begins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Beginning {
+pub(super) struct StrokeBeginning {
     pub(super) note: NoteId,
     pub(super) bar: u32,
     pub(super) offset: Length,
@@ -45,7 +45,7 @@ impl Strokes {
                 TieEnd::Joined(before) => Some(before),
                 TieEnd::None | TieEnd::Open => None,
             };
-            Beginning {
+            StrokeBeginning {
                 note: id,
                 bar: note.bar,
                 offset: score.offset_in_bar(note.onset, note.bar),
@@ -53,14 +53,14 @@ impl Strokes {
                 inside: inside.get(&id).copied().or(tied),
             }
         });
-        let mut notes: Vec<Beginning> = notes.collect();
+        let mut notes: Vec<StrokeBeginning> = notes.collect();
         notes.sort_by_key(|note| (note.bar, note.offset, note.voice, note.note));
         let index = notes.iter().enumerate().map(|(at, note)| (note.note, at)).collect();
         Self { notes, index }
     }
 
     /// The notes of a bar in the voice that was named, or in the first that sounds there.
-    pub(super) fn in_bar(&self, bar: u32, voice: Option<u16>) -> Vec<Beginning> {
+    pub(super) fn in_bar(&self, bar: u32, voice: Option<u16>) -> Vec<StrokeBeginning> {
         let from = self.notes.partition_point(|note| note.bar < bar);
         let to = self.notes.partition_point(|note| note.bar <= bar);
         let here = &self.notes[from..to];
@@ -74,17 +74,22 @@ impl Strokes {
         from: (u32, Length),
         to: (u32, Option<Length>),
         voice: Option<u16>,
-    ) -> Vec<Beginning> {
-        let within = |note: &Beginning| {
+    ) -> Vec<StrokeBeginning> {
+        let within = |note: &StrokeBeginning| {
             (note.bar, note.offset) >= from
                 && (note.bar < to.0 || to.1.is_none_or(|offset| note.offset <= offset))
         };
-        let begins = |note: &Beginning| note.inside.is_none() && within(note);
+        let begins = |note: &StrokeBeginning| note.inside.is_none() && within(note);
         (from.0..=to.0).flat_map(|bar| self.in_bar(bar, voice)).filter(begins).collect()
     }
 
     /// A note's stroke and those after it, as many as asked for, as far as the part goes.
-    pub(super) fn after(&self, first: Beginning, count: usize, voice: Option<u16>) -> Vec<Beginning> {
+    pub(super) fn after(
+        &self,
+        first: StrokeBeginning,
+        count: usize,
+        voice: Option<u16>,
+    ) -> Vec<StrokeBeginning> {
         let last = self.notes.last().map_or(0, |note| note.bar);
         let here = (first.bar, first.offset);
         let later = (first.bar..=last)
@@ -97,7 +102,7 @@ impl Strokes {
     }
 
     /// The entry for a note.
-    pub(super) fn of(&self, note: NoteId) -> Option<Beginning> {
+    pub(super) fn of(&self, note: NoteId) -> Option<StrokeBeginning> {
         self.index.get(&note).map(|at| self.notes[*at])
     }
 }

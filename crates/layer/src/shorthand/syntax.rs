@@ -4,19 +4,19 @@ use arcata_score::BowDirection;
 use arcata_score::places::Point;
 pub use arcata_score::places::{BarName, Typed, Within};
 
-use crate::model::{BowPlace, Force, HookSign};
+use crate::model::{BowPlace, EntryForce, HookSign};
 
 /// A text of shorthand. Two texts are equal when they say the same in the same order, wherever on the
 /// page.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Text {
     /// Its lines, empty ones too.
-    pub lines: Vec<Line>,
+    pub lines: Vec<ShorthandLine>,
 }
 
 /// One line.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Line {
+pub struct ShorthandLine {
     /// The movement that this line and those below it speak of, until another is named (`II:`).
     pub movement: Option<At<String>>,
     /// What stands on it, in order.
@@ -63,7 +63,7 @@ impl<T> At<T> {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Statement {
     /// Whether plans must keep to it.
-    pub force: Force,
+    pub force: EntryForce,
     /// Where; never empty.
     pub places: Vec<At<Where>>,
     /// What the bow does.

@@ -3,7 +3,7 @@
 use proptest::prelude::*;
 
 use super::*;
-use crate::model::{BowPlace, Force, HookSign};
+use crate::model::{BowPlace, EntryForce, HookSign};
 use arcata_score::{BowDirection, Length};
 
 /// What a text prints as; it must not be complained about.
@@ -259,13 +259,13 @@ fn statements() -> impl Strategy<Value = At<Statement>> {
                 also.push(Also::Lift);
             }
             let can = bow.as_ref().is_some_and(|bow| *bow != Bow::AsItComes);
-            let force = if anchored && can { Force::Anchor } else { Force::Mark };
+            let force = if anchored && can { EntryForce::Anchor } else { EntryForce::Mark };
             At::nowhere(Statement { force, places, bow, also })
         },
     )
 }
 
-fn lines() -> impl Strategy<Value = Line> {
+fn lines() -> impl Strategy<Value = ShorthandLine> {
     let names = prop_oneof![
         4 => prop::sample::select(vec!["Vn1", "Violin II", "Viole", "Vc.", "2. Violine", "all", "D.B.", "1st violins"])
             .prop_map(str::to_owned),
@@ -277,10 +277,12 @@ fn lines() -> impl Strategy<Value = Line> {
     ];
     let comment = proptest::option::weighted(0.2, "[a-z]{0,3}( [#a-zA-Z,;:0-9\"]{1,8}){0,3}");
     let movement = proptest::option::weighted(0.1, (1usize..40).prop_map(arcata_score::words::roman));
-    (movement, prop::collection::vec(item, 0..4), comment).prop_map(|(movement, items, comment)| Line {
-        movement: movement.map(At::nowhere),
-        items,
-        comment: comment.map(|comment| comment.trim().to_owned()),
+    (movement, prop::collection::vec(item, 0..4), comment).prop_map(|(movement, items, comment)| {
+        ShorthandLine {
+            movement: movement.map(At::nowhere),
+            items,
+            comment: comment.map(|comment| comment.trim().to_owned()),
+        }
     })
 }
 

@@ -2,10 +2,10 @@
 
 use arcata_score::Length;
 
-use super::complaint::{Complaint, Trouble};
 use super::enter::MOST_DECISIONS;
 use super::locate::{Edge, Locator, Target};
-use super::strokes::{Beginning, Strokes};
+use super::problem::{ShorthandProblem, ShorthandProblemKind};
+use super::strokes::{StrokeBeginning, Strokes};
 use super::syntax::{At, Item, Statement, Text, Typed, Where, Within};
 use crate::address::Addresses;
 
@@ -23,7 +23,7 @@ pub(super) struct Wish<'t> {
 pub(super) fn assigned<'t>(
     text: &'t Text,
     locator: &mut Locator<'_>,
-    complaints: &mut Vec<Complaint>,
+    complaints: &mut Vec<ShorthandProblem>,
 ) -> Vec<Wish<'t>> {
     let mut wanted = Vec::new();
     let mut parts: Option<Vec<usize>> = None;
@@ -32,14 +32,14 @@ pub(super) fn assigned<'t>(
         if let Some(At { value: name, spot }) = &line.movement
             && let Err(trouble) = locator.movement(name)
         {
-            complaints.push(Complaint::wrong(*spot, trouble));
+            complaints.push(ShorthandProblem::wrong(*spot, trouble));
         }
         for item in &line.items {
             match item {
                 Item::Sections(names) => parts = Some(locator.sections(names, complaints)),
                 Item::Statement(said) => {
                     if parts.is_none() {
-                        complaints.push(Complaint::wrong(said.spot, Trouble::NoSection));
+                        complaints.push(ShorthandProblem::wrong(said.spot, ShorthandProblemKind::NoSection));
                         // Told once: what follows is read as if a section had been named.
                         parts = Some(Vec::new());
                     }
@@ -47,14 +47,14 @@ pub(super) fn assigned<'t>(
                         let target = match locator.target(place) {
                             Ok(target) => target,
                             Err(trouble) => {
-                                complaints.push(Complaint::wrong(*spot, trouble));
+                                complaints.push(ShorthandProblem::wrong(*spot, trouble));
                                 continue;
                             }
                         };
                         let parts = parts.iter().flatten();
                         if wanted.len() > MOST_DECISIONS {
-                            let trouble = Trouble::TooManyDecisions { most: MOST_DECISIONS };
-                            complaints.push(Complaint::wrong(*spot, trouble));
+                            let trouble = ShorthandProblemKind::TooManyDecisions { most: MOST_DECISIONS };
+                            complaints.push(ShorthandProblem::wrong(*spot, trouble));
                             return wanted;
                         }
                         wanted.extend(parts.map(|part| Wish {
@@ -91,7 +91,7 @@ impl Wish<'_> {
         &self,
         addresses: &Addresses<'_>,
         strokes: &Strokes,
-    ) -> Result<((u32, Length), Edge), Trouble> {
+    ) -> Result<((u32, Length), Edge), ShorthandProblemKind> {
         self.target.bounds(addresses, self, strokes)
     }
 
@@ -99,17 +99,21 @@ impl Wish<'_> {
         &self,
         addresses: &Addresses<'_>,
         strokes: &Strokes,
-    ) -> Result<Vec<Beginning>, Trouble> {
+    ) -> Result<Vec<StrokeBeginning>, ShorthandProblemKind> {
         let (from, to) = self.bounds(addresses, strokes)?;
         Ok(strokes.between(from, to, self.voice(addresses)))
     }
 
     /// The one note that is meant.
-    pub(super) fn single(&self, addresses: &Addresses<'_>, strokes: &Strokes) -> Result<Beginning, Trouble> {
+    pub(super) fn single(
+        &self,
+        addresses: &Addresses<'_>,
+        strokes: &Strokes,
+    ) -> Result<StrokeBeginning, ShorthandProblemKind> {
         let note = self.target.note(addresses, self, strokes)?;
         let found = strokes.of(note);
         let written = addresses.score().parts[self.part].note(note);
-        Ok(found.unwrap_or_else(|| Beginning {
+        Ok(found.unwrap_or_else(|| StrokeBeginning {
             note,
             bar: written.bar,
             offset: addresses.score().offset_in_bar(written.onset, written.bar),

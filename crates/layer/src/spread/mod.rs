@@ -15,7 +15,7 @@ use std::ops::{Range, RangeInclusive};
 use arcata_score::Score;
 
 use crate::address::Addresses;
-use crate::model::{Entry, Layer, Mark, NotReached, Place};
+use crate::model::{Address, Entry, Layer, Mark, NotReached};
 use onsets::{Onset, onsets};
 use spreader::Spreader;
 
@@ -29,7 +29,7 @@ pub struct SpreadChoice {
     /// Indices of the parts that entries go to; all bowed ones where it is nothing.
     pub to: Option<Vec<usize>>,
     /// How far they reach.
-    pub reach: Reach,
+    pub reach: SpreadReach,
     /// What cellos and basses get.
     pub low_strings: LowStrings,
     /// Parts that go together though not every note of theirs does, as a planner finds them.
@@ -47,7 +47,7 @@ pub struct GoingTogether {
 
 /// How far a bowing reaches.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Reach {
+pub enum SpreadReach {
     /// The same bars of other parts.
     #[default]
     SameBars,
@@ -86,7 +86,7 @@ pub struct Proposed {
     /// The entry.
     pub entry: Entry,
     /// The note that it comes from.
-    pub from: Place,
+    pub from: Address,
     /// How the two bars match.
     pub by: Match,
 }
@@ -95,7 +95,7 @@ pub struct Proposed {
 #[derive(Clone, Debug, PartialEq)]
 pub struct NotSpread {
     /// The entry.
-    pub from: Place,
+    pub from: Address,
     /// What it says.
     pub mark: Mark,
     /// The part that it does not go to.

@@ -3,9 +3,9 @@
 use arcata_score::{BowDirection, Instrument, NoteId};
 
 use super::onsets::Onset;
-use super::{LowStrings, Match, NotSpread, Proposed, Reach, Spread, SpreadChoice};
+use super::{LowStrings, Match, NotSpread, Proposed, Spread, SpreadChoice, SpreadReach};
 use crate::address::Addresses;
-use crate::model::{Entry, Layer, Mark, Place, Spot};
+use crate::model::{Address, Entry, Layer, Mark, Spot};
 
 pub(super) struct Spreader<'a, 's> {
     pub(super) addresses: &'a Addresses<'s>,
@@ -53,7 +53,7 @@ impl Spreader<'_, '_> {
         if part != self.choice.from {
             like.push(bar);
         }
-        if self.choice.reach == Reach::EveryPassage {
+        if self.choice.reach == SpreadReach::EveryPassage {
             let count = u32::try_from(self.bars[part].len()).unwrap_or(u32::MAX);
             like.extend((0..count).filter(|other| *other != bar && self.is_passage(bar, part, *other)));
         }
@@ -127,7 +127,7 @@ impl Spreader<'_, '_> {
     ) -> Result<Option<Proposed>, &'static str> {
         let from_bar = self.addresses.score().parts[self.choice.from].note(note).bar;
         let place = self.twin(note, from_bar, (part, bar)).ok_or("no stroke begins on that note")?;
-        let place = Place { part: self.addresses.part_keys()[part].clone(), spot: place };
+        let place = Address { part: self.addresses.part_keys()[part].clone(), spot: place };
         let mark = self.mark(&entry.mark, from_bar, (part, bar))?;
         let mut moved = Entry::new(place, mark);
         moved.force = entry.force;

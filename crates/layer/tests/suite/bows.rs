@@ -1,8 +1,8 @@
 //! Hooks and retakes that a plan has settled, and both bows on one note.
 
 use arcata_layer::{
-    Addresses, Entry, Found, HookSign, Layer, LiftChoice, Mark, ToldBow, ToldBows, Trust, apply, apply_told,
-    lift, shorthand, wipe,
+    Addresses, Entry, HookSign, Layer, LiftChoice, Mark, NamedNote, ToldBow, ToldBows, Trust, apply,
+    apply_told, lift, shorthand, wipe,
 };
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_testkit::musicxml;
@@ -30,7 +30,7 @@ fn layer(entries: Vec<Entry>) -> Layer {
 #[test]
 fn a_hook_that_a_plan_has_settled_stands_on_both_strokes() {
     let (document, score) = scored("violin: (1/4 C5 D5) E5!down F5");
-    let found = |note: u32| Found { part: 0, note: NoteId(note) };
+    let found = |note: u32| NamedNote { part: 0, note: NoteId(note) };
     for mark in [
         Mark::Hook { bow: None, sign: HookSign::Marks },
         Mark::Retake { bow: None },
@@ -68,7 +68,7 @@ fn a_hook_that_cannot_be_says_why() {
         on(&score, 0, Mark::Down),
         on(&score, 1, Mark::Hook { bow: Some(BowDirection::Up), sign: HookSign::Marks }),
     ];
-    let at = Found { part: 0, note: NoteId(1) };
+    let at = NamedNote { part: 0, note: NoteId(1) };
     let mut told = ToldBows::default();
     told.tell(at, ToldBow { direction: BowDirection::Up, before: Some(NoteId(0)) });
     let applied =

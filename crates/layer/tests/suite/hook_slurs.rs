@@ -3,8 +3,8 @@
 
 use arcata_bow::{LineOptions, Profile, StrokeKind};
 use arcata_layer::{
-    Addresses, Applied, Entry, Found, HookSign, Layer, LiftChoice, LiftKind, Mark, RemarkKind, State,
-    ToldBow, ToldBows, Trust, apply, apply_told, check, lift, shorthand, wipe,
+    Addresses, Applied, Entry, EntryState, HookSign, Layer, LayerRemarkKind, LiftChoice, LiftKind, Mark,
+    NamedNote, ToldBow, ToldBows, Trust, apply, apply_told, check, lift, shorthand, wipe,
 };
 use arcata_score::{BowDirection, NoteId, Score};
 use arcata_testkit::musicxml;
@@ -129,7 +129,7 @@ fn what_carries_a_dot_already_gets_no_second_one_and_ties_are_one_note() {
     let place = Addresses::new(&score).place(0, NoteId(2)).unwrap();
     let layer = Layer { entries: vec![Entry::new(place, hook)], ..Layer::default() };
     let (_, applied) = put_on(&document, &score, &layer);
-    assert_eq!((applied.standing, applied.layer.entries[0].state), (1, State::Printed));
+    assert_eq!((applied.standing, applied.layer.entries[0].state), (1, EntryState::Printed));
 }
 
 #[test]
@@ -163,13 +163,13 @@ fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
         let [left] = applied.left_out.as_slice() else { panic!("{text}: {:?}", applied.left_out) };
         assert!(left.why.contains(why), "{text}: {left}");
         let remarks = check(&layer, &document, &score);
-        assert!(remarks.iter().any(|remark| remark.kind == RemarkKind::HookSlur), "{text}: {remarks:?}");
+        assert!(remarks.iter().any(|remark| remark.kind == LayerRemarkKind::HookSlur), "{text}: {remarks:?}");
     }
     // A plan knows strokes that are not in the notes.
     let (document, score) = scored("violin: 1/4 C5 D5 E5 F5");
     let layer = typed(&score, "violin 1/3 hook dots");
     let mut told = ToldBows::default();
-    told.refuse(Found { part: 0, note: NoteId(2) }, "no stroke begins there".to_owned());
+    told.refuse(NamedNote { part: 0, note: NoteId(2) }, "no stroke begins there".to_owned());
     let applied = apply_told(&document, &score, &layer, (&[], &told), Trust::OwnScore).unwrap();
     assert_eq!(applied.left_out[0].why, "no stroke begins there");
 }
@@ -181,7 +181,7 @@ fn a_mark_behind_the_slur_of_a_hook_stands_where_the_slur_begins() {
     let layer = typed(&score, "violin 1/2 hook dots, 1/3 hook");
     let mut told = ToldBows::default();
     let bow = ToldBow { direction: BowDirection::Up, before: Some(NoteId(1)) };
-    told.tell(Found { part: 0, note: NoteId(2) }, bow);
+    told.tell(NamedNote { part: 0, note: NoteId(2) }, bow);
     let applied = apply_told(&document, &score, &layer, (&[], &told), Trust::OwnScore).unwrap();
     assert!(applied.left_out.is_empty(), "{:?}", applied.left_out);
     let marked = edited(&document, &applied.edits);

@@ -1,8 +1,8 @@
 //! Lifting and applying, applying and wiping leave no trace.
 
 use arcata_layer::{
-    Addresses, Entry, Found, Layer, LiftChoice, LiftKind, Mark, Question, State, ToldBows, Trust, apply,
-    apply_told, lift, read, wipe, write,
+    Addresses, Entry, EntryState, Layer, LiftChoice, LiftKind, Mark, NamedNote, Question, ToldBows, Trust,
+    apply, apply_told, lift, read, wipe, write,
 };
 use arcata_score::{BowDirection, NoteId};
 use arcata_testkit::Random;
@@ -191,7 +191,7 @@ proptest! {
                 now = edited(&now, &applied.edits);
                 layers[index] = read(write(&applied.layer).as_bytes()).unwrap();
                 // What one layer has no room for may find some under the other: that is another wish.
-                layers[index].entries.retain(|entry| entry.state != State::LeftOut);
+                layers[index].entries.retain(|entry| entry.state != EntryState::LeftOut);
             }
             let standing = slurs(&now);
             prop_assert!(known.as_ref().is_none_or(|known| *known == standing), "{known:?} {standing:?}");
@@ -224,7 +224,7 @@ proptest! {
         while !found_room {
             let mut tried = layers.clone();
             put_on(&mut tried, &[0, 1], &clean);
-            let left_out = |entry: &Entry| entry.state == State::LeftOut;
+            let left_out = |entry: &Entry| entry.state == EntryState::LeftOut;
             found_room = !tried.iter().any(|layer| layer.entries.iter().any(left_out));
             for (layer, tried) in layers.iter_mut().zip(tried) {
                 let kept = tried.entries.into_iter().filter(|entry| !left_out(entry));
@@ -250,7 +250,7 @@ proptest! {
         let addresses = Addresses::new(&score);
         for (part, notes) in score.parts.iter().enumerate() {
             for (note, id) in notes.notes.iter().zip(0..).filter(|(note, _)| !note.pitch.is_rest()) {
-                let found = Found { part, note: NoteId(id) };
+                let found = NamedNote { part, note: NoteId(id) };
                 let place = addresses.place(part, found.note).unwrap();
                 prop_assert_eq!(addresses.find(&place), Ok(found), "{} {:?}", place, note);
             }

@@ -1,6 +1,8 @@
 //! What layers say of one slur: contradictions within a layer are told, of two layers the upper one holds.
 
-use arcata_layer::{Addresses, Entry, Layer, Mark, RemarkKind, Spot, State, Trust, apply, check, wipe};
+use arcata_layer::{
+    Addresses, Entry, EntryState, Layer, LayerRemarkKind, Mark, Spot, Trust, apply, check, wipe,
+};
 use arcata_score::{NoteId, Score};
 use arcata_testkit::musicxml;
 use arcata_xml::Document;
@@ -82,7 +84,7 @@ fn a_layer_that_says_two_things_of_one_slur_is_told_both() {
                 applied.left_out
             );
             let kinds: Vec<_> = check(&said, &document, &score).iter().map(|remark| remark.kind).collect();
-            assert_eq!(kinds, [RemarkKind::Contradiction, RemarkKind::Contradiction]);
+            assert_eq!(kinds, [LayerRemarkKind::Contradiction, LayerRemarkKind::Contradiction]);
         }
     }
 }
@@ -156,14 +158,14 @@ fn of_two_layers_the_upper_one_holds_and_says_so() {
     assert_eq!(told.len(), 1);
     // The same said by both: once on paper, the lower layer's.
     let (found, told, kept) = both(added(&score, 4, 7), added(&score, 4, 7));
-    assert_eq!((found.len(), told.len(), kept[1].entries[0].state), (3, 0, State::Printed));
+    assert_eq!((found.len(), told.len(), kept[1].entries[0].state), (3, 0, EntryState::Printed));
     let (found, told, kept) = both(removed(&score, 0, 2), removed(&score, 0, 2));
     assert_eq!(
         (found.as_slice(), told.len(), kept[1].entries[0].state),
-        ([(4, 5)].as_slice(), 0, State::Printed)
+        ([(4, 5)].as_slice(), 0, EntryState::Printed)
     );
     let (found, _, kept) = both(moved(&score, (0, 2), 3), added(&score, 0, 3));
-    assert_eq!((found.len(), kept[1].entries[0].state), (2, State::Printed));
+    assert_eq!((found.len(), kept[1].entries[0].state), (2, EntryState::Printed));
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! Small scores: what cannot be applied says why; spreading and carrying do what a librarian expects.
 
 use arcata_layer::{
-    Addresses, BowPlace, Doubt, Entry, Exact, GoingTogether, HookSign, Layer, LowStrings, Mark, Place, Reach,
-    RemarkKind, SpreadChoice, Trust, apply, carry, check, spread,
+    Address, Addresses, BowPlace, Doubt, Entry, Exact, GoingTogether, HookSign, Layer, LayerRemarkKind,
+    LowStrings, Mark, SpreadChoice, SpreadReach, Trust, apply, carry, check, spread,
 };
 use arcata_score::{NoteId, Score};
 use arcata_testkit::musicxml;
@@ -20,7 +20,7 @@ fn on(score: &Score, part: usize, note: u32, mark: Mark) -> Entry {
     Entry::new(place(score, part, note), mark)
 }
 
-fn place(score: &Score, part: usize, note: u32) -> Place {
+fn place(score: &Score, part: usize, note: u32) -> Address {
     Addresses::new(score).place(part, NoteId(note)).expect("a note stands there")
 }
 
@@ -28,7 +28,7 @@ fn layer(entries: Vec<Entry>) -> Layer {
     Layer { entries, ..Layer::default() }
 }
 
-fn kinds(layer: &Layer, document: &Document, score: &Score) -> Vec<RemarkKind> {
+fn kinds(layer: &Layer, document: &Document, score: &Score) -> Vec<LayerRemarkKind> {
     check(layer, document, score).into_iter().map(|remark| remark.kind).collect()
 }
 
@@ -48,7 +48,7 @@ fn an_entry_on_a_rest_is_left_out_and_told() {
         "{}",
         applied.left_out[0]
     );
-    assert_eq!(kinds(&layer, &document, &score), [RemarkKind::OnRest]);
+    assert_eq!(kinds(&layer, &document, &score), [LayerRemarkKind::OnRest]);
 }
 
 /// A layer comes by mail: what it remembers of a mark's markup goes into somebody's score.
@@ -84,7 +84,7 @@ fn what_a_layer_remembers_is_written_only_where_it_is_the_markup_of_a_mark() {
 #[test]
 fn an_entry_that_names_no_note_says_what_there_is() {
     let (document, score) = scored(QUARTERS);
-    let said = |change: &dyn Fn(&mut Place)| {
+    let said = |change: &dyn Fn(&mut Address)| {
         let mut entry = on(&score, 0, 1, Mark::Up);
         change(&mut entry.place);
         let applied = apply(&document, &score, &layer(vec![entry]), &[], Trust::OwnScore).unwrap();
@@ -107,18 +107,21 @@ fn contradictions_and_doubles_are_told_and_not_applied() {
     let applied = apply(&document, &score, &quarrel, &[], Trust::OwnScore).unwrap();
     assert!(applied.edits.is_empty());
     assert_eq!(applied.left_out.len(), 2);
-    assert_eq!(kinds(&quarrel, &document, &score), [RemarkKind::Contradiction, RemarkKind::Contradiction]);
+    assert_eq!(
+        kinds(&quarrel, &document, &score),
+        [LayerRemarkKind::Contradiction, LayerRemarkKind::Contradiction]
+    );
     let double = layer(vec![on(&score, 0, 0, Mark::Up), on(&score, 0, 0, Mark::Up)]);
     let applied = apply(&document, &score, &double, &[], Trust::OwnScore).unwrap();
     assert_eq!((applied.written, applied.standing), (1, 1));
-    assert_eq!(kinds(&double, &document, &score), [RemarkKind::Double]);
+    assert_eq!(kinds(&double, &document, &score), [LayerRemarkKind::Double]);
 }
 
 #[test]
 fn a_bow_mark_inside_a_slur_is_told() {
     let (document, score) = scored("violin: (1/4 C5 D5 E5) F5");
     let inside = layer(vec![on(&score, 0, 1, Mark::Up)]);
-    assert_eq!(kinds(&inside, &document, &score), [RemarkKind::InsideSlur]);
+    assert_eq!(kinds(&inside, &document, &score), [LayerRemarkKind::InsideSlur]);
     let to = place(&score, 0, 2).spot;
     let without = layer(vec![on(&score, 0, 0, Mark::SlurRemoved { to }), on(&score, 0, 1, Mark::Up)]);
     assert!(kinds(&without, &document, &score).is_empty());
@@ -135,7 +138,7 @@ fn a_layer_for_another_score_is_refused_by_name() {
         refused.contains("their notes are not the same") && refused.contains("carry the layer over first")
     );
     assert!(apply(&other, &other_score, &bound, &[], Trust::AnyScore).is_ok());
-    assert!(kinds(&bound, &other, &other_score).contains(&RemarkKind::OtherScore));
+    assert!(kinds(&bound, &other, &other_score).contains(&LayerRemarkKind::OtherScore));
 }
 
 #[test]
@@ -151,7 +154,7 @@ fn a_hook_takes_the_bow_of_the_note_before() {
     let alone = layer(vec![on(&score, 0, 1, Mark::Hook { bow: None, sign: HookSign::Marks })]);
     assert_eq!(kinds(&alone, &document, &score), []);
     let first = layer(vec![on(&score, 0, 0, Mark::Hook { bow: None, sign: HookSign::Marks })]);
-    assert_eq!(kinds(&first, &document, &score), [RemarkKind::NothingBefore]);
+    assert_eq!(kinds(&first, &document, &score), [LayerRemarkKind::NothingBefore]);
 }
 
 #[test]
@@ -161,7 +164,7 @@ fn a_printed_mark_gives_way_and_its_like_stays_when_wiped() {
     let applied = apply(&document, &score, &layer(entries), &[], Trust::OwnScore).unwrap();
     assert_eq!((applied.written, applied.standing), (1, 1));
     assert_eq!(applied.layer.entries[0].taken_off().len(), 1);
-    assert_eq!(applied.layer.entries[1].state, arcata_layer::State::Printed);
+    assert_eq!(applied.layer.entries[1].state, arcata_layer::EntryState::Printed);
 }
 
 fn choice(from: usize) -> SpreadChoice {
@@ -218,7 +221,7 @@ fn parts_that_go_together_but_for_an_ornament_are_reached_where_their_strokes_ar
 fn a_bowing_reaches_the_passage_that_comes_again() {
     let (_, score) = scored("violin: 1/4 C5 D5 E5 F5 | 1/2 G5 E5 | 1/1 rest | 1/4 D5 E5 F#5 G5 | 1/2 A5 F#5");
     let layer = layer(vec![on(&score, 0, 1, Mark::Up)]);
-    let everywhere = SpreadChoice { reach: Reach::EveryPassage, ..choice(0) };
+    let everywhere = SpreadChoice { reach: SpreadReach::EveryPassage, ..choice(0) };
     let proposed = spread(&layer, &score, &everywhere).proposed;
     assert_eq!(proposed.len(), 1);
     assert_eq!(proposed[0].entry.place.to_string(), "violin, bar 4 after 1/4, E5");
@@ -243,7 +246,7 @@ fn carried_past_a_cut_a_changed_note_and_a_note_that_is_gone() {
     assert_eq!(carried.doubtful[0].why, Doubt::OtherPitch);
     let doubts: Vec<&str> = carried.layer.entries.iter().filter_map(|entry| entry.doubt.as_deref()).collect();
     assert_eq!(doubts, ["was violin, bar 4, beat 3, E5: the note has another pitch"]);
-    assert!(kinds(&carried.layer, &new_document, &new).contains(&RemarkKind::Doubt));
+    assert!(kinds(&carried.layer, &new_document, &new).contains(&LayerRemarkKind::Doubt));
     assert_eq!(carried.orphaned.len(), 1);
     assert_eq!(
         carried.orphaned[0].to_string(),

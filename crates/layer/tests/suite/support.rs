@@ -2,9 +2,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_layer::{Addresses, BowPlace, Entry, Found, HookSign, Layer, Mark, ToldBow, ToldBows};
+use arcata_layer::{Addresses, BowPlace, Entry, HookSign, Layer, Mark, NamedNote, ToldBow, ToldBows};
 use arcata_score::{BowDirection, NoteId, Score};
-use arcata_testkit::{Detail, Random, Shape, random_score};
+use arcata_testkit::{Detail, Random, ScoreShape, random_score};
 use arcata_xml::{Document, EditList, Limits};
 
 pub(crate) fn document(text: &str) -> Document {
@@ -19,7 +19,7 @@ pub(crate) fn edited(before: &Document, edits: &EditList) -> Document {
 /// A made-up score, set out in one of several manners, its bow marks and slurs with attributes of all
 /// kinds.
 pub(crate) fn score_text(seed: u64, bars: usize) -> String {
-    let text = random_score(seed, Shape { parts: 2, bars, detail: Detail::All });
+    let text = random_score(seed, ScoreShape { parts: 2, bars, detail: Detail::All });
     let mut random = Random::new(seed ^ 0x5eed);
     let text = with_attributes(&text, &mut random);
     match random.below(5) {
@@ -90,7 +90,7 @@ pub(crate) fn random_told(score: &Score, layer: &Layer, seed: u64) -> ToldBows {
                 .iter()
                 .zip(0..)
                 .filter(|(note, _)| from <= note.onset && note.onset <= here.onset)
-                .map(|(_, index)| Found { part: at.part, note: NoteId(index) }),
+                .map(|(_, index)| NamedNote { part: at.part, note: NoteId(index) }),
         );
     }
     for entry in layer.entries.iter().filter(|entry| entry.mark.follows()) {
@@ -104,7 +104,7 @@ pub(crate) fn random_told(score: &Score, layer: &Layer, seed: u64) -> ToldBows {
             .collect();
         let direction = *ways.entry(at).or_insert(*random.pick(&[BowDirection::Down, BowDirection::Up]));
         let before = (!earlier.is_empty()).then(|| *random.pick(&earlier)).filter(|before| {
-            let before = Found { part: at.part, note: *before };
+            let before = NamedNote { part: at.part, note: *before };
             !slurred.contains(&before) && *ways.entry(before).or_insert(direction) == direction
         });
         told.tell(at, ToldBow { direction, before });

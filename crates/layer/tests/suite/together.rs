@@ -1,12 +1,12 @@
 //! Comparing and merging: laws on made-up layers.
 
-use arcata_layer::{Entry, HookSign, Layer, Mark, MergeRule, Place, Spot, compare, merge, settle};
+use arcata_layer::{Address, Entry, HookSign, Layer, Mark, MergeRule, Spot, compare, merge, settle};
 use arcata_score::Length;
 use proptest::prelude::*;
 
-fn place(bar: u32) -> Place {
+fn place(bar: u32) -> Address {
     let spot = Spot { bar_ordinal: Some(bar), ..Spot::new(&bar.to_string(), Length::ZERO) };
-    Place { part: if bar.is_multiple_of(2) { "Violin I" } else { "Viola" }.to_owned(), spot }
+    Address { part: if bar.is_multiple_of(2) { "Violin I" } else { "Viola" }.to_owned(), spot }
 }
 
 fn entry() -> impl Strategy<Value = Entry> {
@@ -31,7 +31,7 @@ fn layer(owner: &'static str) -> impl Strategy<Value = Layer> {
 }
 
 /// What is said, owners aside.
-fn said(entries: &[Entry]) -> Vec<(Place, Mark)> {
+fn said(entries: &[Entry]) -> Vec<(Address, Mark)> {
     let mut said: Vec<_> = entries.iter().map(|entry| (entry.place.clone(), entry.mark.clone())).collect();
     said.sort();
     said.dedup();

@@ -1,7 +1,7 @@
 //! Layers as earlier programs wrote them: each is read, says the same, and comes off the score that it was put on. The forms
 //! are those that the history of the format shows; all call themselves version 1.
 
-use arcata_layer::{Addresses, Entry, Layer, Mark, State, Trust, apply, read, wipe, write};
+use arcata_layer::{Addresses, Entry, EntryState, Layer, Mark, Trust, apply, read, wipe, write};
 use arcata_score::{BowDirection, NoteId};
 use arcata_testkit::musicxml;
 
@@ -51,13 +51,13 @@ fn every_form_is_read_and_loses_nothing() {
         assert_eq!(anew, layer);
     }
     let first = read(FIRST.as_bytes()).expect("the first form");
-    assert_eq!(first.entries[0].state, State::Printed, "neither written nor wiped");
+    assert_eq!(first.entries[0].state, EntryState::Printed, "neither written nor wiped");
     assert!(first.entries[0].other.is_empty(), "what was understood is not kept as a stranger's field");
     assert_eq!(first.entries[1].taken_off().len(), 1);
     assert_eq!(first.entries[2].other["seen_by"], "Ines", "what somebody else added is kept");
     let states = read(WITH_STATES.as_bytes()).expect("the second form");
-    let state: Vec<State> = states.entries.iter().map(|entry| entry.state).collect();
-    assert_eq!(state, [State::Printed, State::Own, State::LeftOut]);
+    let state: Vec<EntryState> = states.entries.iter().map(|entry| entry.state).collect();
+    assert_eq!(state, [EntryState::Printed, EntryState::Own, EntryState::LeftOut]);
     assert_eq!((states.entries[1].written, states.orphans.len()), (Some(BowDirection::Down), 1));
     let before = read(WITH_MARKS_BEFORE.as_bytes()).expect("the third form");
     assert_eq!(before.entries[0].mark, Mark::Double { first: BowDirection::Down });

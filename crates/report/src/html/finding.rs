@@ -3,8 +3,8 @@
 use maud::{Markup, PreEscaped, html};
 
 use super::page::WEIGHTS;
-use super::{Drawn, FindingPictures};
-use crate::review_view::{EvidenceView, FindingView, PlaceView, ProposalView};
+use super::{DrawnPicture, FindingPictures};
+use crate::review_view::{EvidenceView, FindingPlaceView, FindingView, ProposalView};
 
 /// A severity as a disc: full, half, empty, dotted, from the gravest to the lightest. What it means stands beside it.
 pub(super) fn sign(severity: &str) -> Markup {
@@ -23,7 +23,7 @@ pub(super) fn place(finding: &FindingView) -> String {
     spot(&finding.place)
 }
 
-fn spot(place: &PlaceView) -> String {
+fn spot(place: &FindingPlaceView) -> String {
     let said = place.said();
     if place.movement.is_some() { said } else { said.replacen('b', "B", 1) }
 }
@@ -103,7 +103,7 @@ fn further(finding: &FindingView) -> Markup {
     }
 }
 
-fn way(index: usize, proposal: &ProposalView, drawn: Option<&Drawn>) -> Markup {
+fn way(index: usize, proposal: &ProposalView, drawn: Option<&DrawnPicture>) -> Markup {
     html! {
         figure {
             figcaption {
@@ -117,7 +117,7 @@ fn way(index: usize, proposal: &ProposalView, drawn: Option<&Drawn>) -> Markup {
     }
 }
 
-pub(super) fn picture(drawn: &Drawn) -> Markup {
+pub(super) fn picture(drawn: &DrawnPicture) -> Markup {
     let size = |millimetres: f64| format!("{millimetres:.2}");
     let head = format!(
         r#"<svg class="music-and-bow" viewBox="0 0 {} {}" role="img" aria-label="{}" style="max-width:{}mm">"#,

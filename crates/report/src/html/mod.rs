@@ -52,7 +52,7 @@ pub struct RuleExample {
     /// What the review says of it, a sentence.
     pub sentence: String,
     /// The music with the bow under it.
-    pub drawn: Drawn,
+    pub drawn: DrawnPicture,
 }
 
 /// What a rule finds and why, in a language other than English.
@@ -68,14 +68,14 @@ pub struct RuleExplanation {
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct FindingPictures {
     /// The bars as they stand.
-    pub now: Option<Drawn>,
+    pub now: Option<DrawnPicture>,
     /// The same bars with each proposal, in the order of the proposals.
-    pub proposals: Vec<Option<Drawn>>,
+    pub proposals: Vec<Option<DrawnPicture>>,
 }
 
 /// An engraved picture and what it shows.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Drawn {
+pub struct DrawnPicture {
     /// What goes between `<svg>` and `</svg>`, in millimetres.
     pub svg: String,
     /// Width, mm.

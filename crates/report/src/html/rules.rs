@@ -69,7 +69,7 @@ mod tests {
     #[test]
     fn the_music_of_a_page_is_a_picture() {
         let drawn =
-            crate::Drawn { svg: "<g/>".into(), width: 1.0, height: 1.0, text: "Bar 1: up-bow".into() };
+            crate::DrawnPicture { svg: "<g/>".into(), width: 1.0, height: 1.0, text: "Bar 1: up-bow".into() };
         let example = crate::RuleExample { sentence: "It begins up.".into(), drawn };
         let page = super::page("## Example\n```music\nviolin: C5\n```\n", Some(&example));
         assert!(

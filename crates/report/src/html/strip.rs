@@ -20,13 +20,13 @@ pub struct Strip {
     bars: Vec<String>,
     /// First and last bar of each movement and its heading; empty where the file has but one.
     movements: Vec<(Range<usize>, String)>,
-    rows: Vec<Row>,
+    rows: Vec<StripRow>,
     /// Bars on whose downbeat a bow goes on and none begins.
     unspoken: Vec<usize>,
 }
 
 #[derive(Clone, Debug, PartialEq, Eq)]
-struct Row {
+struct StripRow {
     name: String,
     downbeats: Vec<Speaking>,
 }
@@ -35,7 +35,7 @@ impl Strip {
     /// From who begins on which downbeat (see [`arcata_bow::together::downbeats`]).
     #[must_use]
     pub fn new(score: &Score, lines: &[Line], downbeats: &[Downbeat]) -> Self {
-        let row = |name: String| Row {
+        let row = |name: String| StripRow {
             downbeats: downbeats.iter().map(|downbeat| speaking((score, lines), &name, downbeat)).collect(),
             name,
         };
@@ -153,7 +153,7 @@ impl Strip {
     }
 }
 
-impl Row {
+impl StripRow {
     /// A down-bow stands high, an up-bow low, a stroke that goes on is a line: told apart without colour.
     fn paths(&self, bars: &Range<usize>) -> [(&'static str, String); 3] {
         let path = |wanted: Speaking, top: u32, bottom: u32| {

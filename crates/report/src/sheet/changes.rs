@@ -1,6 +1,6 @@
 //! What one note's part of a change sheet says: what stands on the paper before and after.
 
-use arcata_layer::{Entry, Mark, State};
+use arcata_layer::{Entry, EntryState, Mark};
 use arcata_score::BowDirection;
 
 /// What stands at a note on paper as one answer to one question.
@@ -41,11 +41,11 @@ pub(super) fn spared(mark: &Mark, printed: Option<BowDirection>) -> OnPaper {
 /// A slur: the layer's, else the printed one that the other side speaks of.
 pub(super) fn slur(entry: Option<&Entry>, other: Option<&Entry>) -> OnPaper {
     let speaks_of_printed = |entry: &Entry| {
-        entry.state == State::Printed
+        entry.state == EntryState::Printed
             || matches!(entry.mark, Mark::SlurRemoved { .. } | Mark::SlurMoved { .. })
     };
     match entry {
-        Some(entry) if entry.state == State::Printed => OnPaper::PrintedSlur,
+        Some(entry) if entry.state == EntryState::Printed => OnPaper::PrintedSlur,
         Some(entry) => match &entry.mark {
             Mark::SlurRemoved { .. } => OnPaper::Nothing,
             mark => OnPaper::Mark(mark.clone()),
@@ -63,11 +63,11 @@ pub(super) fn other(entry: Option<&Entry>) -> OnPaper {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use arcata_layer::{Place, Spot};
+    use arcata_layer::{Address, Spot};
     use arcata_score::Length;
 
     fn entry(mark: Mark) -> Entry {
-        Entry::new(Place { part: "Violin".into(), spot: Spot::new("1", Length::ZERO) }, mark)
+        Entry::new(Address { part: "Violin".into(), spot: Spot::new("1", Length::ZERO) }, mark)
     }
 
     #[test]

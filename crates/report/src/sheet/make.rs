@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use arcata_layer::{
-    Addresses, Difference, Entry, HookSign, Layer, LeftOut, Mark, NotReached, Place, Question, Spot, State,
-    compare,
+    Address, Addresses, Entry, EntryState, HookSign, Layer, LayerDifference, LeftOut, Mark, NotReached,
+    Question, Spot, compare,
 };
 use arcata_score::beats::beat_in_bar;
 use arcata_score::places::{at_beat, bar_said, beat_said};
@@ -12,8 +12,8 @@ use arcata_score::{BowDirection, ChordRole, Meter, NoteId, NoteKind, Score};
 
 use super::changes::{self, OnPaper};
 use super::view::{
-    BarChanges, ChangeView, LibrarianView, NotCarried, NotSpread, SectionCopying, SectionSheet, SheetInput,
-    SheetSign, SheetView, Side,
+    BarChanges, ChangeView, LayerHeading, LibrarianView, NotCarried, NotSpreadView, SectionCopying,
+    SectionSheet, SheetInput, SheetSign, SheetView,
 };
 
 impl SheetView {
@@ -21,7 +21,7 @@ impl SheetView {
     #[must_use]
     pub fn new(input: &SheetInput<'_>) -> Self {
         let score = input.addresses.score();
-        let mut maker = Maker {
+        let mut maker = SheetMaker {
             input,
             score,
             spared: 0,
@@ -30,7 +30,7 @@ impl SheetView {
             doubtful: Vec::new(),
         };
         maker.compare();
-        let Maker { sections, spared, not_carried, doubtful, .. } = maker;
+        let SheetMaker { sections, spared, not_carried, doubtful, .. } = maker;
         let sections: Vec<SectionSheet> = sections.into_values().collect();
         let librarian = LibrarianView {
             spared,
@@ -66,19 +66,19 @@ impl SheetView {
     }
 }
 
-fn side(layer: &Layer) -> Side {
+fn side(layer: &Layer) -> LayerHeading {
     let known = [&layer.owner, &layer.ensemble, &layer.date];
     let known: Vec<&str> =
         known.into_iter().map(|text| text.trim()).filter(|text| !text.is_empty()).collect();
     let title = if layer.title.trim().is_empty() { "untitled layer" } else { layer.title.trim() };
-    Side { title: title.to_owned(), about: known.join(", ") }
+    LayerHeading { title: title.to_owned(), about: known.join(", ") }
 }
 
 /// What was not spread, by parts and reason, the bars put together.
-fn not_spread(left: &[NotReached]) -> Vec<NotSpread> {
-    let mut found: Vec<(NotSpread, Vec<(u32, String)>)> = Vec::new();
+fn not_spread(left: &[NotReached]) -> Vec<NotSpreadView> {
+    let mut found: Vec<(NotSpreadView, Vec<(u32, String)>)> = Vec::new();
     for left in left {
-        let same = |known: &&mut (NotSpread, Vec<(u32, String)>)| {
+        let same = |known: &&mut (NotSpreadView, Vec<(u32, String)>)| {
             (&known.0.from, &known.0.part, &known.0.why) == (&left.from, &left.part, &left.why)
         };
         let bar = (left.bar_ordinal, left.bar.clone());
@@ -87,10 +87,11 @@ fn not_spread(left: &[NotReached]) -> Vec<NotSpread> {
             bars.push(bar);
         } else {
             let (from, part, why) = (left.from.clone(), left.part.clone(), left.why.clone());
-            found.push((NotSpread { from, part, bars: String::new(), marks: left.marks, why }, vec![bar]));
+            found
+                .push((NotSpreadView { from, part, bars: String::new(), marks: left.marks, why }, vec![bar]));
         }
     }
-    found.into_iter().map(|(left, bars)| NotSpread { bars: stretches(bars), ..left }).collect()
+    found.into_iter().map(|(left, bars)| NotSpreadView { bars: stretches(bars), ..left }).collect()
 }
 
 /// "3, 5-9, 12": bars that follow each other put together.
@@ -140,7 +141,7 @@ fn left(addresses: &Addresses<'_>, entry: &Entry, why: String) -> NotCarried {
     NotCarried { place: addresses.said(&entry.place), mark, why }
 }
 
-struct Maker<'a> {
+struct SheetMaker<'a> {
     input: &'a SheetInput<'a>,
     score: &'a Score,
     spared: u32,
@@ -149,13 +150,13 @@ struct Maker<'a> {
     doubtful: Vec<NotCarried>,
 }
 
-impl Maker<'_> {
+impl SheetMaker<'_> {
     fn compare(&mut self) {
         let after = self.input.after;
         for entry in &after.entries {
             if let Err(why) = self.input.addresses.find(&entry.place) {
                 self.leave(entry, why.to_string());
-            } else if entry.state == State::LeftOut {
+            } else if entry.state == EntryState::LeftOut {
                 let why = "not applied with the layer, because it contradicts the score or another \
                            entry; arcata layer check says which";
                 self.leave(entry, why.into());
@@ -170,7 +171,7 @@ impl Maker<'_> {
         }
         // What was not applied never came into the parts: it is to be written now, and not to be taken off.
         let mut before = self.input.before.cloned().unwrap_or_default();
-        before.entries.retain(|entry| entry.state != State::LeftOut);
+        before.entries.retain(|entry| entry.state != EntryState::LeftOut);
         for difference in compare(&before, after) {
             self.change(&difference);
         }
@@ -199,8 +200,8 @@ impl Maker<'_> {
         self.not_carried.push(left(self.input.addresses, entry, why));
     }
 
-    fn change(&mut self, difference: &Difference) {
-        let Difference { place, question, before, after } = difference;
+    fn change(&mut self, difference: &LayerDifference) {
+        let LayerDifference { place, question, before, after } = difference;
         let Ok(found) = self.input.addresses.find(place) else { return };
         if let [_, second, ..] = after.as_slice() {
             // Which of them is meant only a person can say.
@@ -208,7 +209,7 @@ impl Maker<'_> {
             return self.leave(second, format!("the layer says several things here: {}", others.join(", ")));
         }
         let (before, after) = (before.first(), after.first());
-        if after.is_some_and(|after| after.state == State::LeftOut) {
+        if after.is_some_and(|after| after.state == EntryState::LeftOut) {
             return;
         }
         let printed = self.score.parts[found.part].note(found.note).bow_mark.map(|mark| mark.direction);
@@ -239,7 +240,7 @@ impl Maker<'_> {
         &self,
         part: usize,
         note: NoteId,
-        place: &Place,
+        place: &Address,
         was: &OnPaper,
         now: &OnPaper,
         question: &Question,
@@ -269,7 +270,7 @@ impl Maker<'_> {
 
     fn words(&self, part: usize, bar: u32, paper: &OnPaper, question: &Question) -> String {
         let to = |spot: &Spot| {
-            let place = Place { part: self.input.addresses.part_keys()[part].clone(), spot: spot.clone() };
+            let place = Address { part: self.input.addresses.part_keys()[part].clone(), spot: spot.clone() };
             let found = self.input.addresses.find(&place);
             let there = found.map_or(bar, |found| self.score.parts[part].note(found.note).bar);
             let beat = self.beat(part, there, spot);

@@ -15,8 +15,8 @@ pub use html::sheet_html;
 pub use least::marks_that_come_anyway;
 pub use pdf::{Paper, PdfError, sheet_pdf};
 pub use settings::{CopyingSettings, SYMPHONY_STANDS};
-pub use text::{PageEnd, sheet_text};
+pub use text::{SheetEnd, sheet_text};
 pub use view::{
-    BarChanges, ChangeView, EXCERPT_WIDTH, Excerpt, LibrarianView, NotCarried, NotSpread, SectionCopying,
-    SectionSheet, SheetInput, SheetSign, SheetView, Side,
+    BarChanges, ChangeView, EXCERPT_WIDTH, Excerpt, LayerHeading, LibrarianView, NotCarried, NotSpreadView,
+    SectionCopying, SectionSheet, SheetInput, SheetSign, SheetView,
 };

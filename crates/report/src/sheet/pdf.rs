@@ -91,7 +91,8 @@ fn section_pages(board: &mut Board, view: &SheetView, section: &SectionSheet) {
     board.text(Face::Regular, SMALL, board.left(), top, key(section));
     top += 8.0;
     let column = (board.width() - GUTTER) / 2.0;
-    let blocks: Vec<Block<'_>> = section.bars.iter().map(|bar| Block::new(board, bar, column)).collect();
+    let blocks: Vec<BarBlock<'_>> =
+        section.bars.iter().map(|bar| BarBlock::new(board, bar, column)).collect();
     let mut rest = blocks.as_slice();
     loop {
         let taken = columns(rest, board.bottom() - top);
@@ -117,7 +118,7 @@ fn section_pages(board: &mut Board, view: &SheetView, section: &SectionSheet) {
 
 /// How many blocks go into the first column, and how many into both: full columns, or two of about one
 /// height on the last page.
-fn columns(blocks: &[Block<'_>], room: f32) -> [usize; 2] {
+fn columns(blocks: &[BarBlock<'_>], room: f32) -> [usize; 2] {
     let fill = |from: usize, room: f32| {
         let mut height = 0.0;
         let count = blocks[from..]
@@ -146,14 +147,14 @@ fn columns(blocks: &[Block<'_>], room: f32) -> [usize; 2] {
 }
 
 /// What is said of one bar, broken into lines.
-struct Block<'v> {
+struct BarBlock<'v> {
     bar: &'v BarChanges,
     /// For each change its lines.
     lines: Vec<Vec<String>>,
     height: f32,
 }
 
-impl<'v> Block<'v> {
+impl<'v> BarBlock<'v> {
     fn new(board: &Board, bar: &'v BarChanges, column: f32) -> Self {
         let lines: Vec<Vec<String>> = bar
             .changes

@@ -8,7 +8,7 @@ use crate::style::{Ink, Page};
 
 /// What ends a section's page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum PageEnd {
+pub enum SheetEnd {
     /// A form feed: a printer begins a new page.
     FormFeed,
     /// An empty line: for a terminal.
@@ -17,13 +17,13 @@ pub enum PageEnd {
 
 /// The sheet: a page a section, then the librarian's.
 #[must_use]
-pub fn sheet_text(view: &SheetView, page: Page, end: PageEnd) -> String {
+pub fn sheet_text(view: &SheetView, page: Page, end: SheetEnd) -> String {
     let mut out = String::new();
     for section in &view.sections {
         out.push_str(&page.set(|page| section_text(view, section, page)));
         out.push_str(match end {
-            PageEnd::FormFeed => "\u{c}",
-            PageEnd::EmptyLine => "\n",
+            SheetEnd::FormFeed => "\u{c}",
+            SheetEnd::EmptyLine => "\n",
         });
     }
     out.push_str(&page.set(|page| librarian_text(view, page)));

@@ -32,9 +32,9 @@ pub struct SheetView {
     /// Composer.
     pub composer: Option<String>,
     /// What the parts hold now.
-    pub before: Option<Side>,
+    pub before: Option<LayerHeading>,
     /// What they shall hold.
-    pub after: Side,
+    pub after: LayerHeading,
     /// A page each: sections with something to write, in score order.
     pub sections: Vec<SectionSheet>,
     /// The librarian's page.
@@ -43,7 +43,7 @@ pub struct SheetView {
 
 /// A layer as a heading names it.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Side {
+pub struct LayerHeading {
     /// Its title.
     pub title: String,
     /// Owner, ensemble and date, as far as they are known.
@@ -163,7 +163,7 @@ pub struct LibrarianView {
     /// What stands in the parts but was carried over with doubt.
     pub doubtful: Vec<NotCarried>,
     /// What spreading did not bring into other parts.
-    pub not_spread: Vec<NotSpread>,
+    pub not_spread: Vec<NotSpreadView>,
     /// What the estimate rests on, with reason, source and status.
     pub settings: CopyingSettings,
 }
@@ -198,7 +198,7 @@ pub struct NotCarried {
 
 /// Marks of one part that another did not get.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct NotSpread {
+pub struct NotSpreadView {
     /// The part that has them.
     pub from: String,
     /// The part without them.
@@ -222,7 +222,7 @@ impl LibrarianView {
     /// What is left to do by hand, as lists; empty ones are left out.
     pub(super) fn lists(&self) -> Vec<LeftList> {
         let said = |left: &NotCarried| (left.place.clone(), format!("{}; {}", left.mark, left.why));
-        let spread = |left: &NotSpread| {
+        let spread = |left: &NotSpreadView| {
             let bars = if left.bars.contains([',', '-']) { "bars" } else { "bar" };
             let marks = counted(u64::from(left.marks), "mark");
             let about = format!("{marks} in {bars} {}; {}", left.bars, left.why);
@@ -250,11 +250,11 @@ impl SheetView {
     /// What the parts hold now, in words.
     #[must_use]
     pub fn before_words(&self) -> String {
-        self.before.as_ref().map_or_else(|| "the parts as printed".to_owned(), Side::words)
+        self.before.as_ref().map_or_else(|| "the parts as printed".to_owned(), LayerHeading::words)
     }
 }
 
-impl Side {
+impl LayerHeading {
     /// Title and what is known of it.
     #[must_use]
     pub fn words(&self) -> String {

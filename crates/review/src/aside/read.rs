@@ -34,18 +34,18 @@ impl std::error::Error for AsideError {}
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct File {
+struct AsideFile {
     format: Spanned<String>,
     version: Spanned<u32>,
     #[serde(default)]
-    aside: Vec<Spanned<Entry>>,
+    aside: Vec<Spanned<ReadEntry>>,
     #[serde(default)]
-    slur: Vec<Spanned<Slurs>>,
+    slur: Vec<Spanned<AsideSlurs>>,
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Entry {
+struct ReadEntry {
     rule: Option<Spanned<String>>,
     part: Option<String>,
     bars: Option<Spanned<String>>,
@@ -56,7 +56,7 @@ struct Entry {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Slurs {
+struct AsideSlurs {
     is: Spanned<String>,
     part: Option<String>,
     bars: Option<Spanned<String>>,
@@ -76,7 +76,7 @@ impl Aside {
     /// without anything that it sets aside; with the line.
     pub fn read(text: &str) -> Result<Self, AsideError> {
         let at = |offset: usize| 1 + text.bytes().take(offset).filter(|byte| *byte == b'\n').count();
-        let file: File = toml::from_str(text).map_err(|error| AsideError {
+        let file: AsideFile = toml::from_str(text).map_err(|error| AsideError {
             line: at(error.span().map_or(0, |span| span.start)),
             why: error.message().trim().replace('\n', "; "),
         })?;
@@ -119,7 +119,8 @@ impl AsideEntry {
     /// The entry as lines of the file, a blank line in front.
     #[must_use]
     pub fn lines(&self) -> String {
-        let place = Place { part: &self.part, bars: &self.bars, beat: self.beat, movement: self.movement };
+        let place =
+            EntryPlace { part: &self.part, bars: &self.bars, beat: self.beat, movement: self.movement };
         let mut lines = String::from("\n[[aside]]\n");
         lines.extend(self.rule.as_ref().map(|rule| quoted("rule", rule)));
         lines.push_str(&place.lines());
@@ -142,7 +143,7 @@ impl AsideEntry {
     }
 }
 
-impl Entry {
+impl ReadEntry {
     fn entry(self) -> Result<AsideEntry, Wrong> {
         let rule = self.rule.as_ref().map(Spanned::get_ref);
         if let Some(unknown) = rule.filter(|rule| crate::rule(rule).is_none()) {
@@ -162,7 +163,7 @@ impl Entry {
     }
 }
 
-impl Slurs {
+impl AsideSlurs {
     fn entry(self) -> Result<SlurEntry, Wrong> {
         let told = SlurEntry::parse_told(self.is.get_ref())
             .ok_or_else(|| (Some(self.is.span().start), "a slur is = \"phrase\" or \"bow\"".to_owned()))?;
@@ -187,7 +188,8 @@ impl SlurEntry {
     #[must_use]
     pub fn lines(&self) -> String {
         let told = if self.told == SlurTold::Bow { "bow" } else { "phrase" };
-        let place = Place { part: &self.part, bars: &self.bars, beat: self.beat, movement: self.movement };
+        let place =
+            EntryPlace { part: &self.part, bars: &self.bars, beat: self.beat, movement: self.movement };
         format!("\n[[slur]]\n{}{}{}", quoted("is", told), place.lines(), quoted("reason", &self.reason))
     }
 }
@@ -236,14 +238,14 @@ fn quoted(key: &str, value: &str) -> String {
 }
 
 /// Where an entry holds.
-struct Place<'a> {
+struct EntryPlace<'a> {
     part: &'a Option<String>,
     bars: &'a Option<(String, String)>,
     beat: Option<Length>,
     movement: Option<usize>,
 }
 
-impl Place<'_> {
+impl EntryPlace<'_> {
     fn lines(&self) -> String {
         let bars = self.bars.as_ref().map(|(first, last)| bars_typed((first, last)));
         let beat = self.beat.map(beat_exact);

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use arcata_bow::plan::Plan;
 use arcata_bow::{Line, LineOptions, Profile, Reading, all_lines, plan};
-use arcata_review::{Beside, Finding, Piece, Places, ReviewSettings, review};
+use arcata_review::{AtOnePlace, Beside, Finding, Piece, ReviewSettings, review};
 use arcata_score::{Score, read};
 use arcata_xml::{Document, Limits};
 
@@ -56,7 +56,7 @@ impl Read {
 
 /// Settings that ask every rule, each for itself.
 pub(crate) fn all() -> ReviewSettings {
-    ReviewSettings { places: Places::Apart, ..ReviewSettings::default() }
+    ReviewSettings { places: AtOnePlace::Apart, ..ReviewSettings::default() }
 }
 
 /// Settings that ask one rule.

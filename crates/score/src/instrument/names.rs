@@ -4,12 +4,12 @@
 //! * Source: names and abbreviations as scores print them, common practice.
 //! * Status: from memory; read against the part names of an open corpus.
 
-use crate::words::{Token, tokens};
+use crate::words::{WordToken, tokens};
 use crate::{Instrument, Players};
 
 /// Full names or abbreviations: "Alto" and "B." need more care in one than in the other.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Spelling {
+pub(super) enum NameSpelling {
     /// As on the first page.
     Full,
     /// As on the following pages.
@@ -18,7 +18,7 @@ pub(super) enum Spelling {
 
 /// What a name says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Read {
+pub(super) struct ReadName {
     pub(super) claim: Claim,
     pub(super) players: Players,
 }
@@ -38,14 +38,14 @@ pub(super) enum Claim {
 
 /// How many a word means.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Count {
+enum WordCount {
     /// Singular, or an abbreviation.
     One,
     /// Plural: a section.
     Many,
 }
 
-type Row = (Claim, Count, &'static str);
+type NameRow = (Claim, WordCount, &'static str);
 
 const VIOLIN: Claim = Claim::Sure(Instrument::Violin);
 const VIOLA: Claim = Claim::Sure(Instrument::Viola);
@@ -56,40 +56,40 @@ const NOT_BOWED: Claim = Claim::Sure(Instrument::NotBowed);
 
 /// Names of one or several words, parted by `|`; the longest that fits is taken. "Viole" is taken for the Italian
 /// violas; the French viol is nearly always named with its kind.
-const NAMES: &[Row] = &[
-    (VIOLIN, Count::One, "violin|violino|violon|violine|geige|fiddle"),
-    (VIOLIN, Count::One, "vn|vln|vl|vno|vlno|vlon|vni i|vn i|v i|v ii|v 1|v 2"),
-    (VIOLIN, Count::Many, "violins|violini|violons|violinen|geigen|vni|vlni|vlns|vns"),
-    (VIOLA, Count::One, "viola|bratsche|vla|va|vlla"),
-    (VIOLA, Count::Many, "violas|viole|bratschen|violen|altos viola|vle|vlas|vas"),
-    (Claim::Perhaps(Instrument::Viola), Count::One, "alto|br|a"),
-    (Claim::Perhaps(Instrument::Viola), Count::Many, "altos|altis"),
-    (CELLO, Count::One, "violoncello|violoncelle|cello|violoncell|vc|vlc|vcl|vcllo|vcello|vlcl"),
+const NAMES: &[NameRow] = &[
+    (VIOLIN, WordCount::One, "violin|violino|violon|violine|geige|fiddle"),
+    (VIOLIN, WordCount::One, "vn|vln|vl|vno|vlno|vlon|vni i|vn i|v i|v ii|v 1|v 2"),
+    (VIOLIN, WordCount::Many, "violins|violini|violons|violinen|geigen|vni|vlni|vlns|vns"),
+    (VIOLA, WordCount::One, "viola|bratsche|vla|va|vlla"),
+    (VIOLA, WordCount::Many, "violas|viole|bratschen|violen|altos viola|vle|vlas|vas"),
+    (Claim::Perhaps(Instrument::Viola), WordCount::One, "alto|br|a"),
+    (Claim::Perhaps(Instrument::Viola), WordCount::Many, "altos|altis"),
+    (CELLO, WordCount::One, "violoncello|violoncelle|cello|violoncell|vc|vlc|vcl|vcllo|vcello|vlcl"),
     (
         CELLO,
-        Count::Many,
+        WordCount::Many,
         "violoncellos|violoncelli|violoncelles|cellos|celli|violoncelle tutti|vcs|vcelli|\
          vlcs|vclli",
     ),
     (
         BASS,
-        Count::One,
+        WordCount::One,
         "contrabass|double bass|doublebass|kontrabass|contrebasse|contrabasso|string bass|\
          upright bass|cb|kb|ctb|d b|db|c b|kbass|cbass|cbs|st bass",
     ),
     (
         BASS,
-        Count::Many,
+        WordCount::Many,
         "contrabasses|double basses|doublebasses|kontrabasse|contrebasses|contrabassi|bassi|\
          string basses|contrabbassi|kontrabaesse",
     ),
-    (BASS, Count::One, "contrabbasso"),
-    (Claim::Perhaps(Instrument::Bass), Count::One, "bass|basso|basse|b"),
-    (Claim::Perhaps(Instrument::Bass), Count::Many, "basses"),
+    (BASS, WordCount::One, "contrabbasso"),
+    (Claim::Perhaps(Instrument::Bass), WordCount::One, "bass|basso|basse|b"),
+    (Claim::Perhaps(Instrument::Bass), WordCount::Many, "basses"),
     // Bowed, with another tuning, range or bow.
     (
         OTHER,
-        Count::One,
+        WordCount::One,
         "viola da gamba|viola d amore|viola d amour|viole d amour|viola pomposa|viola bastarda|\
          viola da braccio|violoncello piccolo|cello piccolo|violone|violino piccolo|\
          viole de gambe|dessus de viole|basse de viole|par dessus de viole|treble viol|\
@@ -100,14 +100,14 @@ const NAMES: &[Row] = &[
     ),
     (
         OTHER,
-        Count::Many,
+        WordCount::Many,
         "viols|gamben|viole da gamba|viole d amore|violoni|gambas|strings|streicher|archi|\
          cordes|string orchestra|string ensemble|string section",
     ),
     // Names that hold one of the above, or begin like it; then everything else that is common.
     (
         NOT_BOWED,
-        Count::One,
+        WordCount::One,
         "bass clarinet|bass clarinets|bass drum|bass drums|bass flute|bass guitar|\
          bass trombone|bass tuba|bass oboe|bass trumpet|bass saxophone|bass sax|bass recorder|\
          bass singer|bass voice|bass solo|basso solo|bass baritone|bass lute|bass horn|\
@@ -125,7 +125,7 @@ const NAMES: &[Row] = &[
     ),
     (
         NOT_BOWED,
-        Count::One,
+        WordCount::One,
         "flute|flutes|flauto|flauti|flote|floten|fl|piccolo|picc|oboe|oboes|oboi|oboen|\
          hautbois|ob|english horn|corno inglese|cor anglais|englischhorn|clarinet|clarinets|\
          clarinetto|clarinetti|clarinette|clarinettes|klarinette|klarinetten|cl|klar|fagott|\
@@ -144,16 +144,16 @@ const NAMES: &[Row] = &[
 ];
 
 /// Reads a name.
-pub(super) fn read(text: &str, spelling: Spelling) -> Read {
+pub(super) fn read(text: &str, spelling: NameSpelling) -> ReadName {
     let words = split_numbers(tokens(text));
-    let mut found: Vec<(Claim, Count)> = Vec::new();
+    let mut found: Vec<(Claim, WordCount)> = Vec::new();
     let mut at = 0;
     while at < words.len() {
         let hit = longest(&words[at..]);
         let lone = words.iter().filter(|word| word.parse::<u8>().is_err() && !is_roman(word)).count() == 1;
         match hit {
             // A single letter is a name only as the whole of an abbreviation.
-            Some((_, _, 1)) if words[at].len() == 1 && !(spelling == Spelling::Short && lone) => at += 1,
+            Some((_, _, 1)) if words[at].len() == 1 && !(spelling == NameSpelling::Short && lone) => at += 1,
             Some((claim, count, length)) => {
                 found.push((claim, count));
                 at += length;
@@ -161,11 +161,11 @@ pub(super) fn read(text: &str, spelling: Spelling) -> Read {
             None => at += 1,
         }
     }
-    Read { claim: join(&found), players: players(&words, &found) }
+    ReadName { claim: join(&found), players: players(&words, &found) }
 }
 
 /// Several names on one staff: all bowed gives the first, a mixture is [`Claim::Shared`].
-fn join(found: &[(Claim, Count)]) -> Claim {
+fn join(found: &[(Claim, WordCount)]) -> Claim {
     let bowed = found.iter().map(|(claim, _)| *claim).find(|claim| *claim != NOT_BOWED);
     let others = found.iter().any(|(claim, _)| *claim == NOT_BOWED);
     match (bowed, others) {
@@ -185,7 +185,7 @@ fn join(found: &[(Claim, Count)]) -> Claim {
     }
 }
 
-fn players(words: &[String], found: &[(Claim, Count)]) -> Players {
+fn players(words: &[String], found: &[(Claim, WordCount)]) -> Players {
     const ALONE: &[&str] =
         &["solo", "sola", "soliste", "soloist", "principale", "principal", "concertante", "concertato"];
     const SEVERAL: &[&str] =
@@ -193,7 +193,7 @@ fn players(words: &[String], found: &[(Claim, Count)]) -> Players {
     if words.iter().any(|word| ALONE.contains(&word.as_str())) {
         Players::Solo
     } else if words.iter().any(|word| SEVERAL.contains(&word.as_str()))
-        || found.iter().any(|(claim, count)| *count == Count::Many && *claim != NOT_BOWED)
+        || found.iter().any(|(claim, count)| *count == WordCount::Many && *claim != NOT_BOWED)
     {
         Players::Section
     } else {
@@ -201,7 +201,7 @@ fn players(words: &[String], found: &[(Claim, Count)]) -> Players {
     }
 }
 
-fn longest(words: &[String]) -> Option<(Claim, Count, usize)> {
+fn longest(words: &[String]) -> Option<(Claim, WordCount, usize)> {
     let fits = |name: &str| {
         let mut count = 0;
         let mut place = words.iter();
@@ -222,7 +222,7 @@ fn longest(words: &[String]) -> Option<(Claim, Count, usize)> {
 /// Whether a name is one of the plurals.
 pub(super) fn is_plural(text: &str) -> bool {
     let words = split_numbers(tokens(text));
-    (0..words.len()).filter_map(|at| longest(&words[at..])).any(|(_, count, _)| count == Count::Many)
+    (0..words.len()).filter_map(|at| longest(&words[at..])).any(|(_, count, _)| count == WordCount::Many)
 }
 
 /// Every name of the table.
@@ -231,7 +231,7 @@ pub(super) fn all() -> impl Iterator<Item = (Claim, &'static str)> {
 }
 
 /// The folded words, "Vn1" and "Violin2" parted before their number.
-pub(super) fn split_numbers(tokens: Vec<Token>) -> Vec<String> {
+pub(super) fn split_numbers(tokens: Vec<WordToken>) -> Vec<String> {
     let mut words = Vec::new();
     for token in tokens {
         let stem = token.text.trim_end_matches(|letter: char| letter.is_ascii_digit());

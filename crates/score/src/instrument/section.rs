@@ -1,6 +1,6 @@
 //! What people call a section when they type its name: "Vn1", "violini II", "Erste Geigen", "Vc".
 
-use super::names::{self, Claim, Spelling};
+use super::names::{self, Claim, NameSpelling};
 use crate::Instrument;
 use crate::words::tokens;
 
@@ -75,7 +75,7 @@ const NUMBERS: [(&str, u8); 30] = [
 /// ```
 #[must_use]
 pub fn section_name(text: &str) -> Option<SectionName> {
-    let short = names::read(text, Spelling::Short);
+    let short = names::read(text, NameSpelling::Short);
     let instrument = match short.claim {
         Claim::Sure(instrument) | Claim::Perhaps(instrument) => Some(instrument),
         Claim::Shared(_) | Claim::Nothing => None,

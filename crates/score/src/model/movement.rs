@@ -175,7 +175,7 @@ impl Score {
     #[must_use]
     pub fn movement_alone(&self, movement: usize) -> Option<(Self, Beginning)> {
         let bars = self.movements.get(movement)?.bars.clone();
-        self.cut_out(bars, movement, Opens::Afresh)
+        self.cut_out(bars, movement, CutOpens::Afresh)
     }
 
     /// Some bars of a movement as a score of its own, cut out as [`Self::movement_alone`] cuts; the words and the dynamic in
@@ -194,16 +194,21 @@ impl Score {
     pub fn excerpt(&self, bars: RangeInclusive<u32>) -> Option<(Self, Beginning)> {
         let movement = self.movement_of(*bars.start());
         let end = self.movements.get(movement).map_or(*bars.end(), |movement| *movement.bars.end());
-        self.cut_out(*bars.start()..=(*bars.end()).min(end), movement, Opens::InForce)
+        self.cut_out(*bars.start()..=(*bars.end()).min(end), movement, CutOpens::InForce)
     }
 
-    fn cut_out(&self, bars: RangeInclusive<u32>, movement: usize, opens: Opens) -> Option<(Self, Beginning)> {
+    fn cut_out(
+        &self,
+        bars: RangeInclusive<u32>,
+        movement: usize,
+        opens: CutOpens,
+    ) -> Option<(Self, Beginning)> {
         let (first, last) = (*bars.start(), *bars.end());
         let (begin, end) = (self.bars.get(first as usize)?, self.bars.get(last as usize)?);
         let whole = self.movements.get(movement);
         let in_force = match opens {
-            Opens::Afresh => first..first,
-            Opens::InForce => whole.map_or(0, |movement| *movement.bars.start())..first,
+            CutOpens::Afresh => first..first,
+            CutOpens::InForce => whole.map_or(0, |movement| *movement.bars.start())..first,
         };
         let cut = Cut { first, last, begin: begin.start, end: end.start + end.length, in_force };
         let shared = self.bars.get(first as usize..=last as usize)?.iter().cloned();
@@ -246,7 +251,7 @@ impl Score {
 
 /// How bars that are cut out begin.
 #[derive(Clone, Copy, Debug)]
-enum Opens {
+enum CutOpens {
     /// As if nothing had been said before.
     Afresh,
     /// With what is in force.

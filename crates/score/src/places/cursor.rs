@@ -1,7 +1,7 @@
 //! How far a line is read.
 
 use super::Misread;
-use super::tokens::{Before, Kind, Token};
+use super::tokens::{BeforeToken, Token, TokenKind};
 
 /// A stretch of a text that was typed.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -48,24 +48,24 @@ impl<'l, 't> Cursor<'l, 't> {
 
     /// What the token that many places ahead is.
     #[must_use]
-    pub fn kind(&self, by: usize) -> Option<&'l Kind<'t>> {
+    pub fn kind(&self, by: usize) -> Option<&'l TokenKind<'t>> {
         self.ahead(by).map(|token| &token.kind)
     }
 
     /// Whether a token of this kind comes next.
     #[must_use]
-    pub fn is(&self, kind: &Kind<'_>) -> bool {
+    pub fn is(&self, kind: &TokenKind<'_>) -> bool {
         self.kind(0) == Some(kind)
     }
 
     /// Whether no space stands before the token that many places ahead.
     #[must_use]
     pub fn is_glued(&self, by: usize) -> bool {
-        self.ahead(by).is_some_and(|token| token.before == Before::Token)
+        self.ahead(by).is_some_and(|token| token.before == BeforeToken::Token)
     }
 
     /// Goes behind the next token where it is of this kind; whether it was.
-    pub fn take(&mut self, kind: &Kind<'_>) -> bool {
+    pub fn take(&mut self, kind: &TokenKind<'_>) -> bool {
         let here = self.is(kind);
         self.at += usize::from(here);
         here
@@ -75,7 +75,7 @@ impl<'l, 't> Cursor<'l, 't> {
     #[must_use]
     pub fn word(&self, by: usize) -> Option<&'t str> {
         match self.kind(by) {
-            Some(Kind::Word(word)) => Some(word),
+            Some(TokenKind::Word(word)) => Some(word),
             _ => None,
         }
     }
@@ -84,7 +84,7 @@ impl<'l, 't> Cursor<'l, 't> {
     #[must_use]
     pub fn number(&self, by: usize) -> Option<&'t str> {
         match self.kind(by) {
-            Some(Kind::Number(number)) => Some(number),
+            Some(TokenKind::Number(number)) => Some(number),
             _ => None,
         }
     }
@@ -116,7 +116,9 @@ impl<'l, 't> Cursor<'l, 't> {
         match self.ahead(0) {
             None if self.tokens.is_empty() => "nothing".to_owned(),
             None => "the end of the line".to_owned(),
-            Some(Token { kind: Kind::Unclosed, .. }) => "a quotation mark that is never closed".to_owned(),
+            Some(Token { kind: TokenKind::Unclosed, .. }) => {
+                "a quotation mark that is never closed".to_owned()
+            }
             Some(token) => format!("\"{}\"", token.text.chars().take(40).collect::<String>()),
         }
     }

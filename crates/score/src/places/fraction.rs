@@ -2,7 +2,7 @@
 
 use super::cursor::Cursor;
 use super::misread::Misread;
-use super::tokens::{Before, Kind, Token};
+use super::tokens::{BeforeToken, Token, TokenKind};
 use crate::Length;
 
 const A_BEAT: &str = "a beat such as 3, 3½, 3.5, 7/2 or 3+1/3";
@@ -14,10 +14,10 @@ const LAST_BEAT: i64 = 999_999;
 /// The largest number that another is divided by: score time is no finer.
 const LARGEST_BELOW: i64 = 1 << 31;
 
-type Read<T> = Result<T, Box<Misread>>;
+type FractionRead<T> = Result<T, Box<Misread>>;
 
 /// A beat from 1: whole, with a sign or a fraction behind it, decimal, or one fraction.
-pub(super) fn beat(cursor: &mut Cursor<'_, '_>) -> Read<Length> {
+pub(super) fn beat(cursor: &mut Cursor<'_, '_>) -> FractionRead<Length> {
     let begin = cursor.clone();
     let misread = || begin.misread(A_BEAT, None);
     let whole = digits(cursor, 0).ok_or_else(misread)?;
@@ -28,7 +28,10 @@ pub(super) fn beat(cursor: &mut Cursor<'_, '_>) -> Read<Length> {
             Length::new(above, below)
         }
         // "3/0".
-        _ if cursor.kind(1) == Some(&Kind::Slash) && cursor.is_glued(1) && cursor.number(2).is_some() => {
+        _ if cursor.kind(1) == Some(&TokenKind::Slash)
+            && cursor.is_glued(1)
+            && cursor.number(2).is_some() =>
+        {
             return Err(misread());
         }
         _ => {
@@ -40,7 +43,7 @@ pub(super) fn beat(cursor: &mut Cursor<'_, '_>) -> Read<Length> {
 }
 
 /// A note value: `1/4`, `3/8`, `1`.
-pub(super) fn note_value(cursor: &mut Cursor<'_, '_>) -> Read<Length> {
+pub(super) fn note_value(cursor: &mut Cursor<'_, '_>) -> FractionRead<Length> {
     let misread = || cursor.misread(A_NOTE_VALUE, None);
     let whole = digits(cursor, 0).ok_or_else(misread)?;
     let (length, taken) = match fraction_ahead(cursor, 0) {
@@ -55,29 +58,29 @@ pub(super) fn note_value(cursor: &mut Cursor<'_, '_>) -> Read<Length> {
 }
 
 /// What stands behind the whole number of a beat.
-fn behind(cursor: &mut Cursor<'_, '_>) -> Read<Length> {
+fn behind(cursor: &mut Cursor<'_, '_>) -> FractionRead<Length> {
     let half = Length::new(1, 2);
     let proper = |by| fraction_ahead(cursor, by).filter(|(above, below)| above < below);
     let Some(Token { kind, before, .. }) = cursor.ahead(0) else { return Ok(Length::ZERO) };
     let (length, taken) = match (kind, before) {
-        (Kind::Fraction(above, below), _) => (Length::new(*above, *below), 1),
+        (TokenKind::Fraction(above, below), _) => (Length::new(*above, *below), 1),
         // "4 3/4".
-        (Kind::Number(_), Before::Space) => match proper(0) {
+        (TokenKind::Number(_), BeforeToken::Space) => match proper(0) {
             Some((above, below)) => (Length::new(above, below), 3),
             None => (Length::ZERO, 0),
         },
         // "4+3/4", "4 + 3/4", and a plus or an ampersand alone for the half.
-        (Kind::Plus, before) => match (proper(1), before) {
+        (TokenKind::Plus, before) => match (proper(1), before) {
             (Some((above, below)), _) => (Length::new(above, below), 4),
-            (None, Before::Space) => (Length::ZERO, 0),
-            (None, Before::Token) if cursor.number(1).is_some() && cursor.is_glued(1) => {
+            (None, BeforeToken::Space) => (Length::ZERO, 0),
+            (None, BeforeToken::Token) if cursor.number(1).is_some() && cursor.is_glued(1) => {
                 cursor.at += 1;
                 return Err(cursor.misread("a fraction below 1, such as 3+1/3", None));
             }
-            (None, Before::Token) => (half, 1),
+            (None, BeforeToken::Token) => (half, 1),
         },
-        (Kind::Ampersand, Before::Token) => (half, 1),
-        (Kind::Dot, Before::Token) => match cursor.number(1).filter(|_| cursor.is_glued(1)) {
+        (TokenKind::Ampersand, BeforeToken::Token) => (half, 1),
+        (TokenKind::Dot, BeforeToken::Token) => match cursor.number(1).filter(|_| cursor.is_glued(1)) {
             Some(typed) => (decimal(typed).ok_or_else(|| cursor.misread(A_BEAT, None))?, 2),
             None => (Length::ZERO, 1),
         },
@@ -92,7 +95,7 @@ fn behind(cursor: &mut Cursor<'_, '_>) -> Read<Length> {
 fn fraction_ahead(cursor: &Cursor<'_, '_>, by: usize) -> Option<(i64, i64)> {
     let above = digits(cursor, by)?;
     let below = digits(cursor, by + 2).filter(|below| (1..=LARGEST_BELOW).contains(below))?;
-    (cursor.kind(by + 1) == Some(&Kind::Slash) && cursor.is_glued(by + 2)).then_some((above, below))
+    (cursor.kind(by + 1) == Some(&TokenKind::Slash) && cursor.is_glued(by + 2)).then_some((above, below))
 }
 
 fn digits(cursor: &Cursor<'_, '_>, by: usize) -> Option<i64> {

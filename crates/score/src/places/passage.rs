@@ -5,7 +5,7 @@ use super::fraction;
 use super::misread::Misread;
 use super::point::{begins_point, begins_with_bar_word, point, stretch};
 use super::roles::{Role, plays};
-use super::tokens::{Kind, Token, tokens};
+use super::tokens::{Token, TokenKind, tokens};
 use super::{BarName, Passage, Point, Within};
 use crate::Length;
 use crate::words::is_roman;
@@ -30,7 +30,7 @@ pub(super) const LONGEST_PLACE: usize = 4096;
 /// # Ok::<(), arcata_score::places::Misread>(())
 /// ```
 pub fn passage(text: &str) -> Result<Passage, Misread> {
-    let line = Line::new(text)?;
+    let line = PlaceText::new(text)?;
     if let Some(bare) = line.bare_labels() {
         return Ok(bare);
     }
@@ -43,8 +43,8 @@ pub fn passage(text: &str) -> Result<Passage, Misread> {
     let names = passage.section.is_none()
         && match line.after_comma(&cursor).kind(0) {
             // "beats 2 and 3" are two places.
-            Some(Kind::Word(word)) => !plays(word, Role::And),
-            Some(Kind::Quoted(_)) => true,
+            Some(TokenKind::Word(word)) => !plays(word, Role::And),
+            Some(TokenKind::Quoted(_)) => true,
             _ => false,
         }
         && line.named_with_word;
@@ -66,7 +66,7 @@ pub fn passage(text: &str) -> Result<Passage, Misread> {
 /// # Ok::<(), arcata_score::places::Misread>(())
 /// ```
 pub fn leading(text: &str) -> Result<(Passage, &str), Misread> {
-    let line = Line::new(text)?;
+    let line = PlaceText::new(text)?;
     let (passage, cursor) = line.leading()?;
     let rest = line.from(&cursor).trim();
     Ok((passage, rest))
@@ -83,7 +83,7 @@ pub fn leading(text: &str) -> Result<(Passage, &str), Misread> {
 /// assert!(["3½", "7/2", "3.5", "3+1/2", "3 1/2", "beat 3½", "Schlag 3½"].iter().all(|typed| beat(typed) == Ok(half)));
 /// ```
 pub fn beat(text: &str) -> Result<Length, Misread> {
-    let line = Line::new(text)?;
+    let line = PlaceText::new(text)?;
     let mut cursor = line.cursor();
     if cursor.word(0).is_some_and(|word| plays(word, Role::Beat)) {
         cursor.at += 1;
@@ -103,21 +103,21 @@ pub fn beat(text: &str) -> Result<Length, Misread> {
 /// assert!(note_value("-1").is_err());
 /// ```
 pub fn note_value(text: &str) -> Result<Length, Misread> {
-    let line = Line::new(text)?;
+    let line = PlaceText::new(text)?;
     let mut cursor = line.cursor();
     let length = fraction::note_value(&mut cursor).map_err(|misread| *misread)?;
     if cursor.is_at_end() { Ok(length) } else { Err(*cursor.misread("nothing more", None)) }
 }
 
 /// A text and its tokens.
-struct Line<'t> {
+struct PlaceText<'t> {
     text: &'t str,
     tokens: Vec<Token<'t>>,
     /// Whether a word for a bar stands in it: then its end is plain, and a name may follow.
     named_with_word: bool,
 }
 
-impl<'t> Line<'t> {
+impl<'t> PlaceText<'t> {
     fn new(text: &'t str) -> Result<Self, Misread> {
         let (tokens, comment) = if text.len() > LONGEST_PLACE { (Vec::new(), None) } else { tokens(text) };
         let line = Self { text, tokens, named_with_word: false };
@@ -153,24 +153,24 @@ impl<'t> Line<'t> {
 
     fn after_comma<'l>(&self, cursor: &Cursor<'l, 't>) -> Cursor<'l, 't> {
         let mut cursor = cursor.clone();
-        cursor.take(&Kind::Comma);
+        cursor.take(&TokenKind::Comma);
         cursor
     }
 
     /// A bar, or two parted by a dash, whose names need not be numbers: `X1`, `X1-X4`, `A`.
     fn bare_labels(&self) -> Option<Passage> {
         let name = |cursor: &Cursor<'_, '_>| match cursor.kind(0) {
-            Some(Kind::Word(label)) if !is_said(label) && !begins_with_bar_word(cursor) => {
+            Some(TokenKind::Word(label)) if !is_said(label) && !begins_with_bar_word(cursor) => {
                 Some(BarName::new(label))
             }
-            Some(Kind::Quoted(label)) => Some(BarName::new(label)),
+            Some(TokenKind::Quoted(label)) => Some(BarName::new(label)),
             _ => None,
         };
         let point = |bar| Point { bar: Some(bar), within: Within::Bar };
         let mut cursor = self.cursor();
         let from = name(&cursor)?;
         cursor.at += 1;
-        let to = if cursor.take(&Kind::Dash) {
+        let to = if cursor.take(&TokenKind::Dash) {
             let number = cursor.number(0).map(BarName::new);
             let to = name(&cursor).or(number)?;
             cursor.at += 1;
@@ -190,7 +190,7 @@ impl<'t> Line<'t> {
     /// else at the first number that no other place follows ("Violin 1 37/3").
     fn leading(&self) -> Result<(Passage, Cursor<'_, 't>), Misread> {
         let with_word = self.starts().filter(begins_with_bar_word);
-        let with_number = self.starts().filter(|cursor| matches!(cursor.kind(0), Some(Kind::Number(_))));
+        let with_number = self.starts().filter(|cursor| matches!(cursor.kind(0), Some(TokenKind::Number(_))));
         for start in with_word.chain(with_number) {
             let mut cursor = start.clone();
             let (from, to) = stretch(&mut cursor, point).map_err(|misread| *misread)?;
@@ -213,10 +213,10 @@ impl<'t> Line<'t> {
     /// Whether another place begins in what follows: then the number before it belongs to a name.
     fn goes_on(&self, cursor: &Cursor<'_, 't>) -> bool {
         let rest = (cursor.at..self.tokens.len()).map(|at| Cursor { at, ..cursor.clone() });
-        let mut ahead = rest.skip_while(|cursor| cursor.is(&Kind::Comma));
+        let mut ahead = rest.skip_while(|cursor| cursor.is(&TokenKind::Comma));
         match self.named_with_word {
             // Behind a bar with its word a name may follow that has a number.
-            true => ahead.any(|cursor| begins_with_bar_word(&cursor) || cursor.is(&Kind::Slash)),
+            true => ahead.any(|cursor| begins_with_bar_word(&cursor) || cursor.is(&TokenKind::Slash)),
             false => ahead.any(|cursor| begins_point(&cursor)),
         }
     }

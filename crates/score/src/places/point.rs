@@ -4,15 +4,15 @@ use super::cursor::Cursor;
 use super::fraction;
 use super::misread::Misread;
 use super::roles::{Role, glued_bar, glued_note, plays};
-use super::tokens::Kind;
+use super::tokens::TokenKind;
 use super::{BarName, Point, Within};
 
-type Read<T> = Result<T, Box<Misread>>;
+type PointRead<T> = Result<T, Box<Misread>>;
 
 /// Whether a bar or a beat comes next.
 #[must_use]
 pub fn begins_point(cursor: &Cursor<'_, '_>) -> bool {
-    matches!(cursor.kind(0), Some(Kind::Number(_) | Kind::Slash)) || begins_with_bar_word(cursor)
+    matches!(cursor.kind(0), Some(TokenKind::Number(_) | TokenKind::Slash)) || begins_with_bar_word(cursor)
 }
 
 /// Whether a bar comes next, with the word for it.
@@ -25,8 +25,8 @@ pub fn begins_with_bar_word(cursor: &Cursor<'_, '_>) -> bool {
 /// Whether a bar's label stands that many places ahead, behind a bar word.
 fn is_label(cursor: &Cursor<'_, '_>, by: usize) -> bool {
     match cursor.kind(by) {
-        Some(Kind::Number(_) | Kind::Quoted(_)) => true,
-        Some(Kind::Word(label)) => label.chars().any(|letter| letter.is_ascii_digit()),
+        Some(TokenKind::Number(_) | TokenKind::Quoted(_)) => true,
+        Some(TokenKind::Word(label)) => label.chars().any(|letter| letter.is_ascii_digit()),
         _ => false,
     }
 }
@@ -35,7 +35,7 @@ fn is_label(cursor: &Cursor<'_, '_>, by: usize) -> bool {
 ///
 /// # Errors
 /// Where no bar or beat stands there.
-pub fn point(cursor: &mut Cursor<'_, '_>) -> Read<Point> {
+pub fn point(cursor: &mut Cursor<'_, '_>) -> PointRead<Point> {
     if !begins_point(cursor) && !is_label(cursor, 0) {
         return Err(cursor.misread("a bar such as 37, 37/3 or 41-42", None));
     }
@@ -58,11 +58,11 @@ pub fn stretch<P, E: From<Box<Misread>>>(
     if next.at == cursor.at {
         return Ok((from, None));
     }
-    if begins_point(&next) || (cursor.is(&Kind::Dash) && is_label(&next, 0)) {
+    if begins_point(&next) || (cursor.is(&TokenKind::Dash) && is_label(&next, 0)) {
         *cursor = next;
         return Ok((from, Some(read(cursor)?)));
     }
-    if cursor.is(&Kind::Dash) {
+    if cursor.is(&TokenKind::Dash) {
         return Err(next.misread("the last bar or beat of the stretch", None).into());
     }
     Ok((from, None))
@@ -72,7 +72,7 @@ pub fn stretch<P, E: From<Box<Misread>>>(
 fn joint(cursor: &Cursor<'_, '_>) -> usize {
     let words = cursor.words();
     match (cursor.kind(0), words.as_slice()) {
-        (Some(Kind::Dash), _) => 1,
+        (Some(TokenKind::Dash), _) => 1,
         (_, [word, next, ..]) if plays(&format!("{word} {next}"), Role::To) => 2,
         (_, [word, ..]) if plays(word, Role::To) => 1,
         _ => 0,
@@ -80,8 +80,8 @@ fn joint(cursor: &Cursor<'_, '_>) -> usize {
 }
 
 /// The bar; nothing where a beat follows at once.
-fn bar(cursor: &mut Cursor<'_, '_>) -> Read<Option<BarName>> {
-    if cursor.is(&Kind::Slash) {
+fn bar(cursor: &mut Cursor<'_, '_>) -> PointRead<Option<BarName>> {
+    if cursor.is(&TokenKind::Slash) {
         return Ok(None);
     }
     let glued = cursor.word(0).and_then(glued_bar);
@@ -90,13 +90,13 @@ fn bar(cursor: &mut Cursor<'_, '_>) -> Read<Option<BarName>> {
     }
     let label = match (glued, cursor.kind(0)) {
         (Some(label), _) => label.to_owned(),
-        (None, Some(Kind::Number(label) | Kind::Word(label))) => (*label).to_owned(),
-        (None, Some(Kind::Quoted(label))) => label.clone(),
+        (None, Some(TokenKind::Number(label) | TokenKind::Word(label))) => (*label).to_owned(),
+        (None, Some(TokenKind::Quoted(label))) => label.clone(),
         _ => return Err(cursor.misread("a bar's number", None)),
     };
     cursor.at += 1;
     let nth = nth(cursor)?;
-    if cursor.is(&Kind::Dot) && cursor.is_glued(0) {
+    if cursor.is(&TokenKind::Dot) && cursor.is_glued(0) {
         // "37." is a bar with a full stop; "37.3" could be anything.
         if let (Some(beat), true) = (cursor.number(1), cursor.is_glued(1)) {
             let suggestion = Some(format!("{label}/{beat}"));
@@ -108,8 +108,8 @@ fn bar(cursor: &mut Cursor<'_, '_>) -> Read<Option<BarName>> {
 }
 
 /// `(2)`: the second bar of this number.
-fn nth(cursor: &mut Cursor<'_, '_>) -> Read<Option<u16>> {
-    if !cursor.take(&Kind::Open) {
+fn nth(cursor: &mut Cursor<'_, '_>) -> PointRead<Option<u16>> {
+    if !cursor.take(&TokenKind::Open) {
         return Ok(None);
     }
     let nth = cursor.number(0).and_then(|number| number.parse().ok()).filter(|nth| *nth > 0);
@@ -117,16 +117,16 @@ fn nth(cursor: &mut Cursor<'_, '_>) -> Read<Option<u16>> {
         return Err(cursor.misread("which of the bars with this number, such as (2)", None));
     };
     cursor.at += 1;
-    if !cursor.take(&Kind::Close) {
+    if !cursor.take(&TokenKind::Close) {
         return Err(cursor.misread("a closing bracket", None));
     }
     Ok(Some(nth))
 }
 
-fn within(cursor: &mut Cursor<'_, '_>) -> Read<Within> {
+fn within(cursor: &mut Cursor<'_, '_>) -> PointRead<Within> {
     let mut next = cursor.clone();
-    let comma = next.take(&Kind::Comma);
-    let slash = !comma && next.take(&Kind::Slash);
+    let comma = next.take(&TokenKind::Comma);
+    let slash = !comma && next.take(&TokenKind::Slash);
     let named = |role| next.word(0).is_some_and(|word| plays(word, role));
     let glued = next.word(0).is_some_and(|word| glued_note(word).is_some());
     let counted = next.number(1).is_some();
@@ -151,7 +151,7 @@ fn within(cursor: &mut Cursor<'_, '_>) -> Read<Within> {
     Ok(Within::Bar)
 }
 
-fn note(cursor: &mut Cursor<'_, '_>) -> Read<Within> {
+fn note(cursor: &mut Cursor<'_, '_>) -> PointRead<Within> {
     let glued = cursor.word(0).and_then(glued_note);
     if glued.is_none() {
         cursor.at += 1;

@@ -2,7 +2,7 @@
 
 use std::fmt::{self, Display, Formatter};
 
-use super::tokens::{Kind, tokens};
+use super::tokens::{TokenKind, tokens};
 use super::{BarName, Point, Within, passage};
 use crate::Length;
 use crate::words::roman;
@@ -122,14 +122,14 @@ pub fn label_said(word: &str, label: &str) -> String {
     let line = format!("{word} {label},");
     let (found, comment) = tokens(&line);
     let one = match found.as_slice() {
-        [_, label, comma] if comma.kind == Kind::Comma => Some(label),
+        [_, label, comma] if comma.kind == TokenKind::Comma => Some(label),
         _ => None,
     };
     let numbered = label.bytes().any(|letter| letter.is_ascii_digit());
     let plain = comment.is_none()
         && numbered
         && one.is_some_and(|token| {
-            matches!(token.kind, Kind::Number(_) | Kind::Word(_)) && token.text == label
+            matches!(token.kind, TokenKind::Number(_) | TokenKind::Word(_)) && token.text == label
         });
     if plain { label.to_owned() } else { quoted(label) }
 }

@@ -2,7 +2,7 @@
 
 /// What a token is.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Kind<'t> {
+pub enum TokenKind<'t> {
     /// Digits, with letters glued on where a bar is called so: `37`, `12a`.
     Number(&'t str),
     /// Letters, with digits, dots, apostrophes and inner hyphens: `Vn1`, `m.`, `down-bow`.
@@ -47,7 +47,7 @@ pub enum Kind<'t> {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Token<'t> {
     /// What it is.
-    pub kind: Kind<'t>,
+    pub kind: TokenKind<'t>,
     /// As typed.
     pub text: &'t str,
     /// Bytes from the start of the line.
@@ -57,12 +57,12 @@ pub struct Token<'t> {
     /// Characters.
     pub width: u32,
     /// Whether a space stands before it.
-    pub before: Before,
+    pub before: BeforeToken,
 }
 
 /// What stands before a token.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Before {
+pub enum BeforeToken {
     /// A space, or the start of the line.
     Space,
     /// Another token.
@@ -118,26 +118,26 @@ struct Lexer<'t> {
 
 impl<'t> Lexer<'t> {
     fn run(&mut self) -> Option<&'t str> {
-        let mut before = Before::Space;
+        let mut before = BeforeToken::Space;
         while let Some(letter) = self.rest().chars().next() {
             if letter.is_whitespace() || letter == '\u{feff}' {
                 self.step(letter.len_utf8());
-                before = Before::Space;
+                before = BeforeToken::Space;
                 continue;
             }
-            if letter == '#' && before == Before::Space {
+            if letter == '#' && before == BeforeToken::Space {
                 return Some(self.rest()[1..].trim());
             }
             let wants_pitch = matches!(
                 self.found.last(),
-                Some(Token { kind: Kind::Word(word), .. }) if word.eq_ignore_ascii_case("pitch")
+                Some(Token { kind: TokenKind::Word(word), .. }) if word.eq_ignore_ascii_case("pitch")
             );
             let (kind, length) = if wants_pitch { raw(self.rest()) } else { self.kind(letter) };
             let text = &self.rest()[..length];
             let width = count(text);
             self.found.push(Token { kind, text, at: self.at, column: self.column, width, before });
             self.step(length);
-            before = Before::Token;
+            before = BeforeToken::Token;
         }
         None
     }
@@ -151,38 +151,38 @@ impl<'t> Lexer<'t> {
         self.at += length;
     }
 
-    fn kind(&self, letter: char) -> (Kind<'t>, usize) {
+    fn kind(&self, letter: char) -> (TokenKind<'t>, usize) {
         let rest = self.rest();
         let one = letter.len_utf8();
         if letter.is_ascii_digit() {
             let length = span(rest, |letter| letter.is_ascii_digit());
             let letters = span(&rest[length..], |letter| letter.is_alphabetic());
             let text = &rest[..length + letters];
-            return (Kind::Number(text), text.len());
+            return (TokenKind::Number(text), text.len());
         }
         if let Some((numerator, denominator)) = fraction_of(letter) {
-            return (Kind::Fraction(numerator, denominator), one);
+            return (TokenKind::Fraction(numerator, denominator), one);
         }
         let sign = match letter {
-            '/' => Kind::Slash,
-            '-' | '\u{2010}'..='\u{2015}' | '−' => Kind::Dash,
-            '+' => Kind::Plus,
-            '&' => Kind::Ampersand,
-            ',' => Kind::Comma,
-            ';' => Kind::Semicolon,
-            ':' => Kind::Colon,
-            '(' => Kind::Open,
-            ')' => Kind::Close,
-            '⊓' | '∏' | 'Π' | '\u{1d1aa}' => Kind::DownSign,
-            '\u{1d1ab}' | '∨' => Kind::UpSign,
-            '.' if rest.starts_with("..") => return (Kind::Dash, span(rest, |letter| letter == '.')),
-            '.' => Kind::Dot,
+            '/' => TokenKind::Slash,
+            '-' | '\u{2010}'..='\u{2015}' | '−' => TokenKind::Dash,
+            '+' => TokenKind::Plus,
+            '&' => TokenKind::Ampersand,
+            ',' => TokenKind::Comma,
+            ';' => TokenKind::Semicolon,
+            ':' => TokenKind::Colon,
+            '(' => TokenKind::Open,
+            ')' => TokenKind::Close,
+            '⊓' | '∏' | 'Π' | '\u{1d1aa}' => TokenKind::DownSign,
+            '\u{1d1ab}' | '∨' => TokenKind::UpSign,
+            '.' if rest.starts_with("..") => return (TokenKind::Dash, span(rest, |letter| letter == '.')),
+            '.' => TokenKind::Dot,
             '"' | '“' | '„' | '«' => return quoted(rest, letter),
             _ if pitch_length(rest) > 0 => {
-                return (Kind::Raw(&rest[..pitch_length(rest)]), pitch_length(rest));
+                return (TokenKind::Raw(&rest[..pitch_length(rest)]), pitch_length(rest));
             }
             _ if letter.is_alphabetic() => return word(rest),
-            _ => Kind::Strange(letter),
+            _ => TokenKind::Strange(letter),
         };
         (sign, one)
     }
@@ -196,11 +196,11 @@ fn span(text: &str, belongs: impl Fn(char) -> bool) -> usize {
     text.find(|letter| !belongs(letter)).unwrap_or(text.len())
 }
 
-fn raw(text: &str) -> (Kind<'_>, usize) {
+fn raw(text: &str) -> (TokenKind<'_>, usize) {
     let length = span(text, |letter| !letter.is_whitespace() && !matches!(letter, ',' | ';'));
     match length {
-        0 => (Kind::Strange(' '), text.chars().next().map_or(0, char::len_utf8)),
-        _ => (Kind::Raw(&text[..length]), length),
+        0 => (TokenKind::Strange(' '), text.chars().next().map_or(0, char::len_utf8)),
+        _ => (TokenKind::Raw(&text[..length]), length),
     }
 }
 
@@ -223,7 +223,7 @@ fn pitch_length(text: &str) -> usize {
 }
 
 /// Letters, digits, dots, apostrophes and accents; a hyphen between two letters belongs to the word.
-fn word(text: &str) -> (Kind<'_>, usize) {
+fn word(text: &str) -> (TokenKind<'_>, usize) {
     let mut length = 0;
     let mut letters = text.char_indices().peekable();
     let mut before = ' ';
@@ -241,11 +241,11 @@ fn word(text: &str) -> (Kind<'_>, usize) {
         length = at + letter.len_utf8();
         before = letter;
     }
-    (Kind::Word(&text[..length]), length)
+    (TokenKind::Word(&text[..length]), length)
 }
 
 /// Text up to the closing mark; `\"`, `\\`, `\n` and `\r` stand for what cannot be typed.
-fn quoted(text: &str, opening: char) -> (Kind<'_>, usize) {
+fn quoted(text: &str, opening: char) -> (TokenKind<'_>, usize) {
     let closing: &[char] = match opening {
         '"' => &['"'],
         '«' => &['»'],
@@ -255,7 +255,7 @@ fn quoted(text: &str, opening: char) -> (Kind<'_>, usize) {
     let mut letters = text.char_indices().skip(1);
     while let Some((at, letter)) = letters.next() {
         if closing.contains(&letter) {
-            return (Kind::Quoted(said), at + letter.len_utf8());
+            return (TokenKind::Quoted(said), at + letter.len_utf8());
         }
         if letter != '\\' {
             said.push(letter);
@@ -268,20 +268,20 @@ fn quoted(text: &str, opening: char) -> (Kind<'_>, usize) {
             None => {}
         }
     }
-    (Kind::Unclosed, text.len())
+    (TokenKind::Unclosed, text.len())
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    fn kinds(line: &str) -> Vec<Kind<'_>> {
+    fn kinds(line: &str) -> Vec<TokenKind<'_>> {
         tokens(line).0.into_iter().map(|token| token.kind).collect()
     }
 
     #[test]
     fn bars_beats_and_words_are_told_apart() {
-        use Kind::{Dash, Fraction, Number, Slash, Word};
+        use TokenKind::{Dash, Fraction, Number, Slash, Word};
         assert_eq!(kinds("Vn1 37/3 down"), [Word("Vn1"), Number("37"), Slash, Number("3"), Word("down")]);
         assert_eq!(kinds("12a/3½"), [Number("12a"), Slash, Number("3"), Fraction(1, 2)]);
         assert_eq!(kinds("41–42..43"), [Number("41"), Dash, Number("42"), Dash, Number("43")]);
@@ -292,19 +292,22 @@ mod tests {
     fn comments_need_a_space_before_them() {
         assert_eq!(tokens("# whole").1, Some("whole"));
         assert_eq!(tokens("37 down # why").1, Some("why"));
-        assert_eq!(kinds("37 pitch F#5"), [Kind::Number("37"), Kind::Word("pitch"), Kind::Raw("F#5")]);
+        assert_eq!(
+            kinds("37 pitch F#5"),
+            [TokenKind::Number("37"), TokenKind::Word("pitch"), TokenKind::Raw("F#5")]
+        );
     }
 
     #[test]
     fn columns_count_characters() {
         let (found, _) = tokens("é „già“ 4");
         assert_eq!(found.iter().map(|token| token.column).collect::<Vec<_>>(), [1, 3, 9]);
-        assert_eq!(found[1].kind, Kind::Quoted("già".into()));
+        assert_eq!(found[1].kind, TokenKind::Quoted("già".into()));
     }
 
     #[test]
     fn quotes_can_hold_quotes() {
-        assert_eq!(kinds(r#""a \"b\" \\ \n""#), [Kind::Quoted("a \"b\" \\ \n".into())]);
-        assert_eq!(kinds("\"open"), [Kind::Unclosed]);
+        assert_eq!(kinds(r#""a \"b\" \\ \n""#), [TokenKind::Quoted("a \"b\" \\ \n".into())]);
+        assert_eq!(kinds("\"open"), [TokenKind::Unclosed]);
     }
 }

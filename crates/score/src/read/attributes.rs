@@ -9,17 +9,17 @@ use crate::{BeatGroup, ClefChange, ClefSign, Meter, MeterSymbol, ProblemKind};
 
 impl PartReader {
     pub(super) fn read_attributes(&mut self, element: Element<'_>) {
-        let (mut keyed, mut timed) = (Seen::No, Seen::No);
+        let (mut keyed, mut timed) = (SeenAttribute::No, SeenAttribute::No);
         for child in element.children() {
             match child.tag() {
                 Tag::DIVISIONS => self.read_divisions(child),
                 // A part with several staves may give each its own; players count by the first.
-                Tag::KEY if keyed == Seen::No => {
-                    keyed = Seen::Yes;
+                Tag::KEY if keyed == SeenAttribute::No => {
+                    keyed = SeenAttribute::Yes;
                     self.read_key(child);
                 }
-                Tag::TIME if timed == Seen::No => {
-                    timed = Seen::Yes;
+                Tag::TIME if timed == SeenAttribute::No => {
+                    timed = SeenAttribute::Yes;
                     self.read_time(child);
                 }
                 Tag::STAVES => {
@@ -101,7 +101,7 @@ fn read_clef(element: Element<'_>, bar: u32) -> ClefChange {
 }
 
 #[derive(PartialEq, Eq)]
-enum Seen {
+enum SeenAttribute {
     No,
     Yes,
 }

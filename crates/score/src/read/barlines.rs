@@ -2,7 +2,7 @@
 
 use arcata_xml::{Element, NodeId, Tag};
 
-use super::movements::{Layout, Opening};
+use super::movements::{BarLayout, BarOpening};
 use super::numbers::passes;
 use crate::words::heading;
 use crate::{BarKind, Barline, BarlineStyle, Ending, EndingEdge, Jump, RepeatSign};
@@ -17,7 +17,7 @@ pub(super) struct SharedBar {
     pub(super) right: Barline,
     pub(super) rehearsal: Option<String>,
     pub(super) jumps: Vec<Jump>,
-    pub(super) opening: Opening,
+    pub(super) opening: BarOpening,
 }
 
 impl SharedBar {
@@ -74,7 +74,7 @@ impl SharedBar {
 
     pub(super) fn read_print(&mut self, element: Element<'_>) {
         if element.attribute("new-page").as_deref() == Some("yes") {
-            self.opening.layout = Layout::NewPage;
+            self.opening.layout = BarLayout::NewPage;
         }
     }
 

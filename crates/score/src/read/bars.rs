@@ -4,8 +4,8 @@
 use arcata_xml::NodeId;
 
 use super::barlines::SharedBar;
-use super::movements::Opening;
-use super::problems::{Problems, Where};
+use super::movements::BarOpening;
+use super::problems::{ProblemPlace, Problems};
 use crate::{Bar, BarKind, EndingEdge, Jump, Length, Meter, Moment, Part, ProblemKind, RepeatSign};
 
 /// How much of a bar one part fills.
@@ -58,7 +58,7 @@ pub(super) fn lay_out(
     shared: Vec<SharedBar>,
     parts: &[PartBars<'_>],
     problems: &mut Problems,
-) -> (Vec<Bar>, Vec<Opening>) {
+) -> (Vec<Bar>, Vec<BarOpening>) {
     let mut start = Moment::START;
     let mut bars = Vec::with_capacity(shared.len());
     let mut openings = Vec::with_capacity(shared.len());
@@ -132,13 +132,14 @@ fn check_lengths(bars: &[Bar], parts: &[PartBars<'_>], problems: &mut Problems) 
         let all_agree = written.iter().all(|(_, other)| other.extent == bar.length);
         if all_agree {
             let signed = meter_length(parts[first].part, index);
-            let place = Where { node: shown.node, part: None, bar: Some(index as u32) };
+            let place = ProblemPlace { node: shown.node, part: None, bar: Some(index as u32) };
             report_length(bar, bar.length, signed, may_be_short(bars, index), place, problems);
             continue;
         }
         for (number, part_bar) in written {
             let signed = meter_length(parts[number].part, index);
-            let place = Where { node: part_bar.node, part: Some(number as u32), bar: Some(index as u32) };
+            let place =
+                ProblemPlace { node: part_bar.node, part: Some(number as u32), bar: Some(index as u32) };
             let expected =
                 if bar.kind == BarKind::Counted && signed.is_positive() { signed } else { bar.length };
             report_length(bar, part_bar.extent, expected, Short::Wrong, place, problems);
@@ -174,7 +175,7 @@ fn report_length(
     told: Length,
     expected: Length,
     short: Short,
-    place: Where,
+    place: ProblemPlace,
     problems: &mut Problems,
 ) {
     if !expected.is_positive() {
@@ -202,7 +203,7 @@ fn check_repeats(bars: &[Bar], parts: &[PartBars<'_>], problems: &mut Problems) 
     let mut report = |bar: usize, message: &str| {
         problems.add(
             ProblemKind::Repeat,
-            Where { node: node(bar), part: None, bar: Some(bar as u32) },
+            ProblemPlace { node: node(bar), part: None, bar: Some(bar as u32) },
             message,
         );
     };

@@ -12,13 +12,13 @@ pub(super) struct Clock {
     /// Ticks in a quarter note.
     divisions: Length,
     /// Whether the file has given any.
-    given: Given,
+    given: DivisionsGiven,
     known: [(i64, Length); REMEMBERED],
 }
 
 /// Whether `<divisions>` was seen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Given {
+pub(super) enum DivisionsGiven {
     /// Not yet: one tick is taken as a quarter note.
     No,
     /// Not yet, and that has been said.
@@ -29,7 +29,7 @@ pub(super) enum Given {
 
 impl Clock {
     pub(super) fn new() -> Self {
-        Self { divisions: Length::WHOLE, given: Given::No, known: [(0, Length::ZERO); REMEMBERED] }
+        Self { divisions: Length::WHOLE, given: DivisionsGiven::No, known: [(0, Length::ZERO); REMEMBERED] }
     }
 
     /// Takes up a new unit; must be positive.
@@ -38,10 +38,10 @@ impl Clock {
             self.known = [(0, Length::ZERO); REMEMBERED];
         }
         self.divisions = divisions;
-        self.given = Given::Yes;
+        self.given = DivisionsGiven::Yes;
     }
 
-    pub(super) fn given(&mut self) -> &mut Given {
+    pub(super) fn given(&mut self) -> &mut DivisionsGiven {
         &mut self.given
     }
 

@@ -9,7 +9,7 @@ use crate::{Length, NoteValue, Place, ProblemKind, Tempo, TempoKind};
 
 /// One side of a metronome mark.
 #[derive(Clone, Copy)]
-enum Side {
+enum MetronomeSide {
     Value(Length),
     PerMinute(Length),
 }
@@ -34,33 +34,33 @@ fn metronome(element: Element<'_>) -> Option<TempoKind> {
         let (old, new) = relation(element)?;
         return Some(TempoKind::Modulation(old, new));
     }
-    let mut sides: Vec<Side> = Vec::with_capacity(2);
+    let mut sides: Vec<MetronomeSide> = Vec::with_capacity(2);
     for child in element.children() {
         match child.tag() {
             Tag::BEAT_UNIT => {
                 let following = element.children().skip_while(|other| other.id() != child.id()).skip(1);
-                sides.push(Side::Value(beat_unit(child, following)?));
+                sides.push(MetronomeSide::Value(beat_unit(child, following)?));
             }
             Tag::BEAT_UNIT_TIED => {
                 let unit = child.child(Tag::BEAT_UNIT)?;
                 let tied = beat_unit(unit, child.children().filter(|other| other.id() != unit.id()))?;
-                if let Some(Side::Value(value)) = sides.last_mut() {
+                if let Some(MetronomeSide::Value(value)) = sides.last_mut() {
                     *value += tied;
                 }
             }
             Tag::PER_MINUTE => {
                 let speed = first_decimal(&child.text()).filter(|speed| speed.is_positive())?;
-                sides.push(Side::PerMinute(speed));
+                sides.push(MetronomeSide::PerMinute(speed));
             }
             _ => {}
         }
     }
     match sides[..] {
-        [Side::Value(unit), Side::PerMinute(speed)] => {
+        [MetronomeSide::Value(unit), MetronomeSide::PerMinute(speed)] => {
             let quarters = unit.in_units_of(Length::QUARTER)?;
             Some(TempoKind::Marked(speed.scaled(quarters.numerator(), quarters.denominator())))
         }
-        [Side::Value(old), Side::Value(new)] => Some(TempoKind::Modulation(old, new)),
+        [MetronomeSide::Value(old), MetronomeSide::Value(new)] => Some(TempoKind::Modulation(old, new)),
         _ => None,
     }
 }

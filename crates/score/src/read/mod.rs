@@ -34,7 +34,7 @@ use arcata_xml::Document;
 use self::barlines::SharedBar;
 use self::bars::PartBars;
 use self::part_reader::PartReader;
-use self::problems::{Problems, Where};
+use self::problems::{ProblemPlace, Problems};
 use self::source::PartSource;
 use crate::instrument::players_of_score;
 use crate::{Bar, Meter, Moment, Place, ProblemKind, Score, TempoKind};
@@ -66,7 +66,7 @@ pub fn read(document: &Document) -> Score {
     let mut problems = Problems::default();
     let root = document.root();
     let Some(sources) = source::parts(document) else {
-        let place = Where { node: Some(root.id()), ..Where::default() };
+        let place = ProblemPlace { node: Some(root.id()), ..ProblemPlace::default() };
         let message = format!("This is XML, but not a score: it begins with <{}>.", root.name());
         problems.add(ProblemKind::NotAScore, place, message);
         return Score { problems: problems.in_document_order(), ..Score::default() };
@@ -86,7 +86,7 @@ fn read_parts(document: &Document, sources: Vec<PartSource<'_>>, problems: &mut 
     for (index, source) in sources.into_iter().enumerate() {
         let entry = listed.remove(source.id.as_ref());
         if entry.is_none() {
-            let place = Where { node: Some(source.element.id()), part: Some(index as u32), bar: None };
+            let place = ProblemPlace { node: Some(source.element.id()), part: Some(index as u32), bar: None };
             let message =
                 format!("The part \"{}\" is not in the list of parts, so it has no name.", source.id);
             problems.add(ProblemKind::PartMismatch, place, message);
@@ -102,7 +102,7 @@ fn read_parts(document: &Document, sources: Vec<PartSource<'_>>, problems: &mut 
         reader.part.players = players;
     }
     for entry in listed.values() {
-        let place = Where { node: Some(entry.node), ..Where::default() };
+        let place = ProblemPlace { node: Some(entry.node), ..ProblemPlace::default() };
         let message = format!("The part \"{}\" is in the list of parts, but has no music.", entry.name);
         problems.add(ProblemKind::PartMismatch, place, message);
     }
@@ -129,7 +129,7 @@ fn join_parts(mut readers: Vec<PartReader>, problems: &mut Problems) -> Score {
         if let (true, TempoKind::Marked(_) | TempoKind::Word(_), Some(opening)) =
             (opens, &tempo.kind, openings.get_mut(tempo.place.bar as usize))
         {
-            opening.tempo = movements::Tempo::Written;
+            opening.tempo = movements::BarTempo::Written;
         }
     }
     let movements = movements::movements(&bars, &openings);

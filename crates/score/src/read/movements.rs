@@ -17,18 +17,18 @@ use crate::{Bar, BarlineStyle, Jump, Movement};
 
 /// What is printed where a bar begins, besides what [`Bar`] keeps.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Opening {
+pub(super) struct BarOpening {
     /// Headings, in the order of the parts.
     pub(super) headings: Vec<String>,
     /// Whether the bar opens a page or a line.
-    pub(super) layout: Layout,
+    pub(super) layout: BarLayout,
     /// Whether a tempo is written at its beginning.
-    pub(super) tempo: Tempo,
+    pub(super) tempo: BarTempo,
 }
 
 /// Where on the page a bar stands.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Layout {
+pub(super) enum BarLayout {
     /// Behind the one before, as far as the file says.
     #[default]
     GoesOn,
@@ -38,7 +38,7 @@ pub(super) enum Layout {
 
 /// Whether a bar has a tempo of its own.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) enum Tempo {
+pub(super) enum BarTempo {
     /// None.
     #[default]
     GoesOn,
@@ -48,7 +48,7 @@ pub(super) enum Tempo {
 
 /// How sure it is that a movement begins.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Begins {
+enum MovementBegins {
     No,
     /// Unless a da capo leads back over it.
     Perhaps,
@@ -56,22 +56,22 @@ enum Begins {
 }
 
 /// The movements of a file, in order; one for a file without any sign of several.
-pub(super) fn movements(bars: &[Bar], openings: &[Opening]) -> Vec<Movement> {
+pub(super) fn movements(bars: &[Bar], openings: &[BarOpening]) -> Vec<Movement> {
     let mut numbers = Numbers::default();
-    let mut starts: Vec<(usize, Begins)> = Vec::new();
+    let mut starts: Vec<(usize, MovementBegins)> = Vec::new();
     for index in 0..bars.len() {
         let anew = numbers.next(bars, index);
-        let begins = if index == 0 { Begins::Yes } else { begins(bars, openings, index, anew) };
-        if begins != Begins::No {
+        let begins = if index == 0 { MovementBegins::Yes } else { begins(bars, openings, index, anew) };
+        if begins != MovementBegins::No {
             starts.push((index, begins));
         }
     }
     let mut kept: Vec<usize> = Vec::new();
     for (at, (start, begins)) in starts.iter().enumerate() {
-        let next = starts[at + 1..].iter().find(|(_, begins)| *begins == Begins::Yes);
+        let next = starts[at + 1..].iter().find(|(_, begins)| *begins == MovementBegins::Yes);
         let section = &bars[*start..next.map_or(bars.len(), |(next, _)| *next)];
         let sent_back = section.iter().any(|bar| bar.jumps.contains(&Jump::DaCapo));
-        if *begins == Begins::Yes || !sent_back {
+        if *begins == MovementBegins::Yes || !sent_back {
             kept.push(*start);
         }
     }
@@ -82,7 +82,7 @@ pub(super) fn movements(bars: &[Bar], openings: &[Opening]) -> Vec<Movement> {
     named(ranges.collect(), openings)
 }
 
-fn named(ranges: Vec<RangeInclusive<u32>>, openings: &[Opening]) -> Vec<Movement> {
+fn named(ranges: Vec<RangeInclusive<u32>>, openings: &[BarOpening]) -> Vec<Movement> {
     let mut named = Vec::with_capacity(ranges.len());
     for (index, bars) in ranges.into_iter().enumerate() {
         let printed = openings.get(*bars.start() as usize).map_or(&[][..], |opening| &opening.headings);
@@ -106,27 +106,27 @@ fn named(ranges: Vec<RangeInclusive<u32>>, openings: &[Opening]) -> Vec<Movement
     named
 }
 
-fn begins(bars: &[Bar], openings: &[Opening], index: usize, anew: Anew) -> Begins {
+fn begins(bars: &[Bar], openings: &[BarOpening], index: usize, anew: Anew) -> MovementBegins {
     let before = &bars[index - 1];
     let opening = openings.get(index);
     let heading_here =
         opening.into_iter().flat_map(|opening| &opening.headings).find_map(|text| heading(text));
     let is_final = before.right.style == BarlineStyle::Final;
-    let new_page = opening.is_some_and(|opening| opening.layout == Layout::NewPage);
-    let tempo = opening.is_some_and(|opening| opening.tempo == Tempo::Written);
+    let new_page = opening.is_some_and(|opening| opening.layout == BarLayout::NewPage);
+    let tempo = opening.is_some_and(|opening| opening.tempo == BarTempo::Written);
     // A repeat sign at the end of a movement is drawn in place of the final barline; a double one leads on at once.
     // A numeral behind any other barline is a string, or a player.
     let parted = before.right.repeat.is_some() || before.right.style == BarlineStyle::Double;
     let ended = is_final || parted && new_page;
     match (heading_here, anew) {
-        (Some(Heading::Within), _) => Begins::No,
-        (Some(Heading::Movement { .. }), Anew::Begins | Anew::GoesBack) => Begins::Yes,
-        (Some(Heading::Movement { .. }), Anew::GoesOn) if ended => Begins::Yes,
-        (_, Anew::Begins) if before.jumps.contains(&Jump::Fine) => Begins::Perhaps,
-        (_, Anew::Begins) => Begins::Yes,
-        (_, Anew::GoesBack) if is_final => Begins::Yes,
-        (_, Anew::GoesOn) if is_final && new_page && tempo => Begins::Perhaps,
-        _ => Begins::No,
+        (Some(Heading::Within), _) => MovementBegins::No,
+        (Some(Heading::Movement { .. }), Anew::Begins | Anew::GoesBack) => MovementBegins::Yes,
+        (Some(Heading::Movement { .. }), Anew::GoesOn) if ended => MovementBegins::Yes,
+        (_, Anew::Begins) if before.jumps.contains(&Jump::Fine) => MovementBegins::Perhaps,
+        (_, Anew::Begins) => MovementBegins::Yes,
+        (_, Anew::GoesBack) if is_final => MovementBegins::Yes,
+        (_, Anew::GoesOn) if is_final && new_page && tempo => MovementBegins::Perhaps,
+        _ => MovementBegins::No,
     }
 }
 

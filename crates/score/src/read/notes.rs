@@ -10,7 +10,7 @@ use crate::{
 };
 
 /// What the children of a `<note>` say.
-struct Facts<'d> {
+struct NoteFacts<'d> {
     pitch: Option<Pitch>,
     rest: RestKind,
     kind: NoteKind,
@@ -134,8 +134,8 @@ impl PartReader {
         }
     }
 
-    fn note_facts<'d>(&mut self, element: Element<'d>) -> Facts<'d> {
-        let mut facts = Facts {
+    fn note_facts<'d>(&mut self, element: Element<'d>) -> NoteFacts<'d> {
+        let mut facts = NoteFacts {
             pitch: None,
             rest: RestKind::Timed,
             kind: NoteKind::Ordinary,
@@ -180,7 +180,12 @@ impl PartReader {
     }
 
     /// How long a note lasts: by its duration, else by what is drawn, else no time.
-    fn note_length(&mut self, element: Element<'_>, facts: &Facts<'_>, written: Option<NoteValue>) -> Length {
+    fn note_length(
+        &mut self,
+        element: Element<'_>,
+        facts: &NoteFacts<'_>,
+        written: Option<NoteValue>,
+    ) -> Length {
         let grace = matches!(facts.kind, NoteKind::Grace | NoteKind::SlashedGrace);
         if grace || (facts.kind == NoteKind::Cue && facts.duration.is_none()) {
             return Length::ZERO;
@@ -215,7 +220,13 @@ impl PartReader {
         }
     }
 
-    fn compare_with_drawn(&mut self, element: Element<'_>, facts: &Facts<'_>, told: Length, drawn: Length) {
+    fn compare_with_drawn(
+        &mut self,
+        element: Element<'_>,
+        facts: &NoteFacts<'_>,
+        told: Length,
+        drawn: Length,
+    ) {
         let difference = if told > drawn { told - drawn } else { drawn - told };
         // Where the divisions are too coarse for a tuplet, writers round to the next tick. A whole rest
         // stands for a bar of any length. Two notes that alternate are drawn with twice their value.

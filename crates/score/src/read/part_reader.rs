@@ -8,9 +8,9 @@ use rustc_hash::FxHashMap;
 
 use super::barlines::SharedBar;
 use super::bars::PartBar;
-use super::clock::{Clock, Given};
+use super::clock::{Clock, DivisionsGiven};
 use super::numbers::{decimal_in, integer_in};
-use super::problems::{Problems, Where};
+use super::problems::{ProblemPlace, Problems};
 use super::slurs::SlurMark;
 use super::source::MeasureSource;
 use super::swells::SwellMark;
@@ -34,7 +34,7 @@ pub(super) struct PartReader {
     /// The first note of this bar in the part's list.
     pub(super) first_note: usize,
     /// Whether the notes of this bar stand in the order of time.
-    pub(super) order: Order,
+    pub(super) order: NoteOrder,
     pub(super) this_bar: PartBar,
     pub(super) shared: SharedBar,
     voices: Voices,
@@ -54,7 +54,7 @@ pub(super) struct PartReader {
 
 /// Whether notes stand in the order of time.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Order {
+pub(super) enum NoteOrder {
     /// As written.
     OfTime,
     /// A `<backup>` went back.
@@ -79,7 +79,7 @@ impl PartReader {
             clock: Clock::new(),
             cursor: Length::ZERO,
             first_note: 0,
-            order: Order::OfTime,
+            order: NoteOrder::OfTime,
             this_bar: PartBar::default(),
             shared: SharedBar::default(),
             voices: Voices::default(),
@@ -99,7 +99,7 @@ impl PartReader {
     /// Reads the next bar; `None` where the part has none.
     pub(super) fn read_bar(&mut self, source: Option<MeasureSource<'_>>) {
         self.cursor = Length::ZERO;
-        self.order = Order::OfTime;
+        self.order = NoteOrder::OfTime;
         self.first_note = self.part.notes.len();
         self.part.measures.push(source.map(|source| source.content.id()));
         if let Some(source) = source {
@@ -109,7 +109,7 @@ impl PartReader {
                 self.read_item(child);
             }
         }
-        if self.order == Order::Mixed {
+        if self.order == NoteOrder::Mixed {
             self.sort_bar();
         }
         self.bars.push(std::mem::take(&mut self.this_bar));
@@ -133,7 +133,7 @@ impl PartReader {
 
     fn go_back(&mut self, element: Element<'_>) {
         let Some(length) = self.duration_of(element) else { return };
-        self.order = Order::Mixed;
+        self.order = NoteOrder::Mixed;
         if length > self.cursor {
             let by = length - self.cursor;
             self.problem(
@@ -184,8 +184,8 @@ impl PartReader {
 
     /// Says once that the file has not told what a duration counts.
     fn miss_divisions(&mut self, element: Element<'_>) {
-        if *self.clock.given() == Given::No {
-            *self.clock.given() = Given::Reported;
+        if *self.clock.given() == DivisionsGiven::No {
+            *self.clock.given() = DivisionsGiven::Reported;
             self.problem(
                 ProblemKind::Divisions,
                 element.id(),
@@ -196,7 +196,7 @@ impl PartReader {
 
     /// Works out missing divisions from a note whose value is drawn.
     pub(super) fn infer_divisions(&mut self, duration: Element<'_>, drawn: Length) {
-        if *self.clock.given() == Given::No {
+        if *self.clock.given() == DivisionsGiven::No {
             self.miss_divisions(duration);
             let ticks = decimal_in(duration).filter(|ticks| ticks.is_positive());
             let quarters = drawn.in_units_of(Length::QUARTER);
@@ -234,7 +234,7 @@ impl PartReader {
     }
 
     pub(super) fn problem(&mut self, kind: ProblemKind, node: NodeId, message: impl Into<String>) {
-        let place = Where { node: Some(node), part: Some(self.index), bar: Some(self.bar) };
+        let place = ProblemPlace { node: Some(node), part: Some(self.index), bar: Some(self.bar) };
         self.problems.add(kind, place, message);
     }
 

@@ -13,7 +13,7 @@ pub(super) const UNKNOWN: Recognised =
     Recognised { instrument: Instrument::NotBowed, players: Players::Unknown, by: RecognisedBy::Nothing };
 
 /// A `<score-part>` and what it tells.
-pub(super) struct Listed {
+pub(super) struct ListedPart {
     pub(super) node: NodeId,
     pub(super) name: String,
     abbreviation: String,
@@ -21,7 +21,7 @@ pub(super) struct Listed {
 }
 
 /// The listed parts by their ids; of two with the same id the first.
-pub(super) fn part_list(root: Element<'_>) -> BTreeMap<String, Listed> {
+pub(super) fn part_list(root: Element<'_>) -> BTreeMap<String, ListedPart> {
     let mut listed = BTreeMap::new();
     let parts = root.child(Tag::PART_LIST).into_iter().flat_map(|list| list.children_named(Tag::SCORE_PART));
     for part in parts {
@@ -31,7 +31,7 @@ pub(super) fn part_list(root: Element<'_>) -> BTreeMap<String, Listed> {
     listed
 }
 
-fn read_listed(part: Element<'_>) -> Listed {
+fn read_listed(part: Element<'_>) -> ListedPart {
     let name = displayed(part, Tag::PART_NAME, Tag::PART_NAME_DISPLAY);
     let abbreviation = displayed(part, Tag::PART_ABBREVIATION, Tag::PART_ABBREVIATION_DISPLAY);
     let player = part.child(Tag::SCORE_INSTRUMENT);
@@ -54,7 +54,7 @@ fn read_listed(part: Element<'_>) -> Listed {
         Players::Unknown if inside(Tag::SOLO).is_some() => Players::Solo,
         known => known,
     };
-    Listed { node: part.id(), name, abbreviation, recognised }
+    ListedPart { node: part.id(), name, abbreviation, recognised }
 }
 
 /// The name as printed: the display form where there is one.
@@ -69,7 +69,7 @@ fn displayed(part: Element<'_>, plain: Tag, display: Tag) -> String {
 }
 
 /// A part without any music yet.
-pub(super) fn empty_part(id: &str, listed: Option<&Listed>) -> Part {
+pub(super) fn empty_part(id: &str, listed: Option<&ListedPart>) -> Part {
     let (name, abbreviation) =
         listed.map(|listed| (listed.name.clone(), listed.abbreviation.clone())).unwrap_or_default();
     let recognised = listed.map_or(UNKNOWN, |listed| listed.recognised);

@@ -6,7 +6,7 @@ use crate::{Problem, ProblemKind};
 
 /// Where a problem shows.
 #[derive(Clone, Copy, Debug, Default)]
-pub(super) struct Where {
+pub(super) struct ProblemPlace {
     pub(super) node: Option<NodeId>,
     pub(super) part: Option<u32>,
     pub(super) bar: Option<u32>,
@@ -17,7 +17,7 @@ pub(super) struct Where {
 pub(super) struct Problems(Vec<Problem>);
 
 impl Problems {
-    pub(super) fn add(&mut self, kind: ProblemKind, place: Where, message: impl Into<String>) {
+    pub(super) fn add(&mut self, kind: ProblemKind, place: ProblemPlace, message: impl Into<String>) {
         self.0.push(Problem {
             kind,
             node: place.node,

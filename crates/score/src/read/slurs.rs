@@ -11,7 +11,7 @@ use std::collections::BTreeSet;
 use arcata_xml::NodeId;
 
 use super::movements::Ends;
-use super::problems::{Problems, Where};
+use super::problems::{ProblemPlace, Problems};
 use crate::{Note, NoteId, OpenSlur, Part, ProblemKind, Slur, SlurEnd, SlurLine, SlurTold};
 
 /// One end of a slur as it stands in the file.
@@ -185,8 +185,8 @@ impl Pairing<'_> {
     }
 }
 
-fn at(mark: &SlurMark, part: u32) -> Where {
-    Where { node: Some(mark.node), part: Some(part), bar: Some(mark.bar) }
+fn at(mark: &SlurMark, part: u32) -> ProblemPlace {
+    ProblemPlace { node: Some(mark.node), part: Some(part), bar: Some(mark.bar) }
 }
 
 /// A number that begins again is sound only where the older slur ends on the very chord.
@@ -237,7 +237,7 @@ fn report_crossing(notes: &[Note], slurs: &[Slur], part: u32, problems: &mut Pro
             first.voice == start.voice && first.onset < start.onset && last.onset < end.onset
         });
         if crossed {
-            let place = Where { node: Some(slur.start_node), part: Some(part), bar: Some(start.bar) };
+            let place = ProblemPlace { node: Some(slur.start_node), part: Some(part), bar: Some(start.bar) };
             problems.add(
                 ProblemKind::Slur,
                 place,

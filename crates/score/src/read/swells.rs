@@ -3,7 +3,7 @@
 use arcata_xml::Element;
 
 use super::movements::Ends;
-use super::problems::{Problems, Where};
+use super::problems::{ProblemPlace, Problems};
 use crate::{Niente, Part, Place, ProblemKind, Swell, SwellKind, SwellWriting};
 
 /// Something about a swell, in document order.
@@ -65,7 +65,7 @@ const MOST_OPEN: usize = 32;
 
 /// Something that waits for its end.
 #[derive(Clone, Copy)]
-struct Open {
+struct OpenSwell {
     mark: SwellMark,
     /// The swell it belongs to; dashes may belong to none (they may draw out a rit.).
     swell: Option<usize>,
@@ -74,7 +74,7 @@ struct Open {
 /// Hairpins, or dashes, and what they lack so far.
 struct Pairs {
     what: &'static str,
-    open: Vec<Open>,
+    open: Vec<OpenSwell>,
     /// Ends that found no beginning before them: a `<backup>` may bring them first.
     early: Vec<SwellMark>,
 }
@@ -89,7 +89,8 @@ pub(super) fn join(
     let mut wedges = Pairs { what: "hairpin", open: Vec::new(), early: Vec::new() };
     let mut dashes = Pairs { what: "line of dashes", open: Vec::new(), early: Vec::new() };
     let mut report = |mark: &SwellMark, message: String| {
-        let place = Where { node: Some(mark.place.node), part: Some(index), bar: Some(mark.place.bar) };
+        let place =
+            ProblemPlace { node: Some(mark.place.node), part: Some(index), bar: Some(mark.place.bar) };
         problems.add(ProblemKind::Swell, place, message);
     };
     let swells = &mut part.swells;
@@ -154,7 +155,7 @@ impl Pairs {
             let older = self.open.remove(index);
             report(&older.mark, format!("A {} begins here and never ends.", self.what));
         }
-        self.open.push(Open { mark, swell });
+        self.open.push(OpenSwell { mark, swell });
     }
 
     fn close(&mut self, stop: SwellMark, swells: &mut [Swell], report: &mut impl FnMut(&SwellMark, String)) {
@@ -172,7 +173,7 @@ impl Pairs {
 
     /// The open mark that an end belongs to: of its number, begun not later, of its staff if possible.
     fn start_of(&self, stop: &SwellMark) -> Option<usize> {
-        let fits = |open: &Open| open.mark.number == stop.number && open.mark.place.at <= stop.place.at;
+        let fits = |open: &OpenSwell| open.mark.number == stop.number && open.mark.place.at <= stop.place.at;
         (0..self.open.len())
             .filter(|index| fits(&self.open[*index]))
             .max_by_key(|index| (self.open[*index].mark.place.staff == stop.place.staff, *index))

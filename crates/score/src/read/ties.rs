@@ -5,7 +5,7 @@
 //! voice, not more than a bar apart.
 
 use super::movements::Ends;
-use super::problems::{Problems, Where};
+use super::problems::{ProblemPlace, Problems};
 use crate::{Moment, Note, NoteId, Part, ProblemKind, TieEnd};
 
 /// A note that wants a partner after it.
@@ -50,7 +50,7 @@ pub(super) fn join(
         }
     }
     for (current, note) in notes.iter().enumerate() {
-        let place = Where { node: Some(note.node), part: Some(index), bar: Some(note.bar) };
+        let place = ProblemPlace { node: Some(note.node), part: Some(index), bar: Some(note.bar) };
         if note.tie.to_after == TieEnd::Open && ringing.binary_search(&(current as u32)).is_err() {
             problems.add(ProblemKind::Tie, place, "A tie begins here, but no note of its pitch follows.");
         }

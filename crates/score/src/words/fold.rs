@@ -2,15 +2,15 @@
 
 /// A word of a printed text.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct Token {
+pub(crate) struct WordToken {
     /// Lower case, accents taken off.
     pub(crate) text: String,
     /// A full stop follows at once: the word is an abbreviation or the end of a sentence.
     pub(crate) dot: Dot,
     /// What stands between this word and the next.
-    pub(crate) gap: Gap,
+    pub(crate) gap: WordGap,
     /// How it was printed.
-    pub(crate) case: Case,
+    pub(crate) case: LetterCase,
 }
 
 /// Whether a full stop follows.
@@ -24,7 +24,7 @@ pub(crate) enum Dot {
 
 /// What separates two words.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Gap {
+pub(crate) enum WordGap {
     /// Spaces, hyphens, brackets: a phrase may go on.
     Open,
     /// A comma and the like: a phrase ends here.
@@ -33,7 +33,7 @@ pub(crate) enum Gap {
 
 /// How a word was printed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Case {
+pub(crate) enum LetterCase {
     /// Small letters only (or no letters).
     Small,
     /// A capital somewhere.
@@ -41,19 +41,19 @@ pub(crate) enum Case {
 }
 
 /// Cuts a text into tokens.
-pub(crate) fn tokens(text: &str) -> Vec<Token> {
-    let mut found: Vec<Token> = Vec::new();
-    let mut open: Option<Token> = None;
+pub(crate) fn tokens(text: &str) -> Vec<WordToken> {
+    let mut found: Vec<WordToken> = Vec::new();
+    let mut open: Option<WordToken> = None;
     for letter in text.chars() {
         let plain = fold(letter);
         if matches!(plain, Folded::Dropped) {
             continue;
         }
         if let Folded::Letters(folded) = plain {
-            let token = open.get_or_insert_with(Token::empty);
+            let token = open.get_or_insert_with(WordToken::empty);
             folded.add_to(&mut token.text);
             if letter.is_uppercase() {
-                token.case = Case::Capital;
+                token.case = LetterCase::Capital;
             }
             continue;
         }
@@ -64,16 +64,16 @@ pub(crate) fn tokens(text: &str) -> Vec<Token> {
             found.push(token);
         }
         if let (Some(last), ',' | ';' | ':' | '/' | '|') = (found.last_mut(), letter) {
-            last.gap = Gap::Closed;
+            last.gap = WordGap::Closed;
         }
     }
     found.extend(open);
     found
 }
 
-impl Token {
+impl WordToken {
     fn empty() -> Self {
-        Self { text: String::new(), dot: Dot::None, gap: Gap::Open, case: Case::Small }
+        Self { text: String::new(), dot: Dot::None, gap: WordGap::Open, case: LetterCase::Small }
     }
 
     /// The whole number this token is, when it is one (`1`, `1er`, `2me`, `3fach`).
@@ -161,7 +161,7 @@ mod tests {
     #[test]
     fn dots_and_commas_are_remembered() {
         let read = tokens("arco, div. unis");
-        assert_eq!(read[0].gap, Gap::Closed);
+        assert_eq!(read[0].gap, WordGap::Closed);
         assert_eq!(read[1].dot, Dot::Printed);
         assert_eq!(read[2].dot, Dot::None);
         assert_eq!(texts("D.C."), ["d", "c"]);
@@ -171,7 +171,7 @@ mod tests {
     #[test]
     fn numbers_with_ordinal_endings_are_numbers() {
         let numbers: Vec<_> =
-            tokens("1 1º 1er 2me 12. 3fach Pult IV 999 q165").iter().map(Token::number).collect();
+            tokens("1 1º 1er 2me 12. 3fach Pult IV 999 q165").iter().map(WordToken::number).collect();
         assert_eq!(numbers, [Some(1), Some(1), Some(1), Some(2), Some(12), Some(3), None, None, None, None]);
     }
 

@@ -12,9 +12,9 @@ mod phrases;
 mod read;
 mod table;
 
-pub(crate) use fold::{Token, tokens};
+pub(crate) use fold::{WordToken, tokens};
 pub use headings::{Heading, from_roman, heading, is_roman, roman};
-pub use table::Language;
+pub use table::WordLanguage;
 
 use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoKind};
 

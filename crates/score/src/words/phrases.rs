@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
-use super::fold::{Dot, Gap, Token};
+use super::fold::{Dot, WordGap, WordToken};
 use super::table::{self, Sense, When};
 
 /// One way of printing one entry of the table.
@@ -44,7 +44,7 @@ static PHRASES: LazyLock<BTreeMap<String, Vec<Phrase>>> = LazyLock::new(|| {
 });
 
 /// The phrases that fit at the head of `tokens`, longest first, each with its number of tokens.
-pub(crate) fn fitting(tokens: &[Token]) -> impl Iterator<Item = (&'static Phrase, usize)> {
+pub(crate) fn fitting(tokens: &[WordToken]) -> impl Iterator<Item = (&'static Phrase, usize)> {
     let by_word = tokens.first().and_then(|token| PHRASES.get(token.text.as_str()));
     let by_number = tokens.first().filter(|token| token.number().is_some()).and_then(|_| PHRASES.get("#"));
     by_word
@@ -56,11 +56,11 @@ pub(crate) fn fitting(tokens: &[Token]) -> impl Iterator<Item = (&'static Phrase
 }
 
 impl Phrase {
-    fn fits(&self, tokens: &[Token]) -> bool {
+    fn fits(&self, tokens: &[WordToken]) -> bool {
         let count = self.words.len();
         tokens.len() >= count
             && self.words.iter().zip(tokens).all(|(word, token)| word.fits(token))
-            && tokens[..count - 1].iter().all(|token| token.gap == Gap::Open)
+            && tokens[..count - 1].iter().all(|token| token.gap == WordGap::Open)
     }
 }
 
@@ -80,7 +80,7 @@ impl Word {
         }
     }
 
-    fn fits(&self, token: &Token) -> bool {
+    fn fits(&self, token: &WordToken) -> bool {
         match self {
             Self::Plain(text) => *text == token.text,
             Self::Dotted(text) => *text == token.text && token.dot == Dot::Printed,

@@ -1,6 +1,6 @@
 //! From tokens to meanings.
 
-use super::fold::{Case, Gap, Token, tokens};
+use super::fold::{LetterCase, WordGap, WordToken, tokens};
 use super::phrases::{self, Phrase};
 use super::table::{COMPANIONS, Sense, When};
 use super::{WordMeaning, metronome};
@@ -47,7 +47,7 @@ struct Context {
 }
 
 impl Context {
-    fn of(text: &str, tokens: &[Token]) -> Self {
+    fn of(text: &str, tokens: &[WordToken]) -> Self {
         let heading = text.chars().find(|letter| letter.is_alphabetic()).is_some_and(char::is_uppercase);
         let mut unknown = 0;
         let mut at = 0;
@@ -64,13 +64,13 @@ impl Context {
         Self { heading, unknown, all: tokens.len() }
     }
 
-    fn allows(&self, phrase: &Phrase, tokens: &[Token]) -> bool {
+    fn allows(&self, phrase: &Phrase, tokens: &[WordToken]) -> bool {
         let at_home = self.unknown * 2 <= self.all;
         match phrase.when {
             When::Anywhere => true,
             When::Heading => self.heading,
             When::Doubtful => at_home,
-            When::Letters => at_home && tokens.iter().all(|token| token.case == Case::Small),
+            When::Letters => at_home && tokens.iter().all(|token| token.case == LetterCase::Small),
             When::Alone => self.all == tokens.len(),
             When::Title => self.heading && self.all == tokens.len(),
         }
@@ -109,7 +109,7 @@ const TOO_MUCH: &[&str] = &["troppo", "tanto", "trop", "zu", "too", "so", "allzu
 const BETWEEN: &[&str] =
     &["piu", "plus", "mehr", "more", "molto", "sehr", "tres", "very", "il", "la", "le", "any", "de", "di"];
 
-fn hits(tokens: &[Token], context: &Context) -> Vec<Hit> {
+fn hits(tokens: &[WordToken], context: &Context) -> Vec<Hit> {
     let mut hits = Vec::new();
     let mut denied = Denial::None;
     let mut at = 0;
@@ -134,14 +134,19 @@ fn hits(tokens: &[Token], context: &Context) -> Vec<Hit> {
             }
         };
         at += count;
-        if tokens[at - 1].gap == Gap::Closed {
+        if tokens[at - 1].gap == WordGap::Closed {
             denied = Denial::None;
         }
     }
     hits
 }
 
-fn meaning_of(sense: Sense, hit: &Hit, tokens: &[Token], mark: Option<&TempoKind>) -> Option<WordMeaning> {
+fn meaning_of(
+    sense: Sense,
+    hit: &Hit,
+    tokens: &[WordToken],
+    mark: Option<&TempoKind>,
+) -> Option<WordMeaning> {
     if hit.denied != Denial::None {
         return None;
     }
@@ -193,8 +198,8 @@ const COUNTS: &[(&str, u8)] = &[
 
 /// How many parts a division makes: said after it ("div. a 3", "divisi in 4 parti") or before
 /// ("dreifach geteilt", "in 3 geteilt"); two when nothing is said. Source: common practice.
-fn parts(hit: &Hit, tokens: &[Token]) -> u8 {
-    let count = |token: &Token| {
+fn parts(hit: &Hit, tokens: &[WordToken]) -> u8 {
+    let count = |token: &WordToken| {
         token
             .number()
             .or_else(|| COUNTS.iter().find(|(word, _)| *word == token.text).map(|(_, count)| *count))
@@ -226,7 +231,7 @@ const LITTLE: &[&str] = &[
 ];
 
 /// How far a change goes, by its own words and the two before it.
-fn degree(words: &[Token]) -> Degree {
+fn degree(words: &[WordToken]) -> Degree {
     let any = |list: &[&str]| words.iter().any(|token| list.contains(&token.text.as_str()));
     if any(LITTLE) {
         Degree::Little
@@ -246,7 +251,7 @@ fn names_a_tempo(hits: &[Hit]) -> bool {
 
 /// The tempo that the text's tempo words name together, in beats a minute: one alone, or the mean of the
 /// first two ("Allegro moderato", "Andante quasi allegretto"), shaded by "molto", "ma non troppo" and the like.
-fn tempo_word(hits: &[Hit], tokens: &[Token]) -> Option<Length> {
+fn tempo_word(hits: &[Hit], tokens: &[WordToken]) -> Option<Length> {
     // A capital that begins "Cresc. e sostenuto" does not make a heading of what follows.
     let heads = |hit: &Hit| matches!(hit.phrase.senses, [] | [Sense::TempoWord(_)]);
     let headed = hits.first().is_some_and(heads);
@@ -293,9 +298,10 @@ enum Shade {
 }
 
 /// The shade of a tempo word that stands alone.
-fn shade(hit: &Hit, tokens: &[Token]) -> Shade {
-    let says =
-        |list: &[&str], token: Option<&Token>| token.is_some_and(|token| list.contains(&token.text.as_str()));
+fn shade(hit: &Hit, tokens: &[WordToken]) -> Shade {
+    let says = |list: &[&str], token: Option<&WordToken>| {
+        token.is_some_and(|token| list.contains(&token.text.as_str()))
+    };
     let before = hit.from.checked_sub(1).and_then(|index| tokens.get(index));
     let after = tokens[hit.to..].iter().find(|token| token.text != "di");
     if held_back(hit, tokens) || says(LITTLE, before) {
@@ -308,7 +314,7 @@ fn shade(hit: &Hit, tokens: &[Token]) -> Shade {
 }
 
 /// "non troppo" before a tempo word, or "ma non troppo" behind it.
-fn held_back(hit: &Hit, tokens: &[Token]) -> bool {
+fn held_back(hit: &Hit, tokens: &[WordToken]) -> bool {
     let after = tokens[hit.to..].iter().map(|token| token.text.as_str());
     let mut after = after.skip_while(|word| matches!(*word, "ma" | "mais" | "aber"));
     let measured = |word: &str| TOO_MUCH.contains(&word) || MUCH.contains(&word);

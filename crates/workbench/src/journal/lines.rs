@@ -17,18 +17,18 @@ const VERSION: u64 = 2;
 
 /// What a journal's file holds.
 #[derive(Debug, Default)]
-pub(super) struct Lines {
+pub(super) struct JournalContent {
     pub(super) steps: Vec<JournalLine>,
     /// Whether it has a heading; those of the first form have none.
     pub(super) headed: bool,
     /// How many bytes of it are whole.
     pub(super) good: usize,
-    pub(super) end: End,
+    pub(super) end: JournalEnd,
 }
 
 /// How it ends.
 #[derive(Debug, Default)]
-pub(super) enum End {
+pub(super) enum JournalEnd {
     #[default]
     Whole,
     /// In a line without its end: it was never confirmed.
@@ -38,25 +38,25 @@ pub(super) enum End {
 }
 
 #[derive(Deserialize)]
-struct Heading {
+struct JournalHeading {
     format: String,
     version: u64,
 }
 
-impl Lines {
+impl JournalContent {
     pub(super) fn read(bytes: &[u8]) -> Self {
         let mut read = Self::default();
         for (index, line) in bytes.split_inclusive(|byte| *byte == b'\n').enumerate() {
             let Some(text) = line.strip_suffix(b"\n") else {
-                read.end = End::Torn;
+                read.end = JournalEnd::Torn;
                 break;
             };
-            let taken = match (index, serde_json::from_slice::<Heading>(text)) {
+            let taken = match (index, serde_json::from_slice::<JournalHeading>(text)) {
                 (0, Ok(heading)) => read.head(&heading),
                 _ => read.step(text).map_err(|why| format!("line {} {why}", index + 1)),
             };
             if let Err(why) = taken {
-                read.end = End::Broken { why };
+                read.end = JournalEnd::Broken { why };
                 break;
             }
             read.good += line.len();
@@ -64,7 +64,7 @@ impl Lines {
         read
     }
 
-    fn head(&mut self, heading: &Heading) -> Result<(), String> {
+    fn head(&mut self, heading: &JournalHeading) -> Result<(), String> {
         if heading.format != FORMAT {
             return Err(format!("it says that it is {}, which is no journal", heading.format));
         }

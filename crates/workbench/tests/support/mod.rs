@@ -7,7 +7,7 @@ use std::net::SocketAddr;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use arcata_workbench::{Key, Session, Shared, router};
+use arcata_workbench::{AccessKey, Session, Shared, router};
 use axum::Router;
 use axum::body::Body;
 use axum::http::{Method, Request, StatusCode, header};
@@ -35,14 +35,14 @@ pub(crate) fn bench() -> Bench {
 }
 
 pub(crate) fn bench_of(xml: &str) -> Bench {
-    bench_for(xml, Key::of("right"))
+    bench_for(xml, AccessKey::of("right"))
 }
 
-pub(crate) fn bench_with(key: Key) -> Bench {
+pub(crate) fn bench_with(key: AccessKey) -> Bench {
     bench_for(&arcata_testkit::musicxml(MUSIC), key)
 }
 
-fn bench_for(xml: &str, key: Key) -> Bench {
+fn bench_for(xml: &str, key: AccessKey) -> Bench {
     let folder = tempfile::tempdir().expect("a folder");
     let score = folder.path().join("study.musicxml");
     std::fs::write(&score, xml).expect("a score");

@@ -1,6 +1,6 @@
 //! One clear error for each thing that may be wrong with a document.
 
-use arcata_xml::{Document, Limits, Place, XmlErrorKind};
+use arcata_xml::{Document, Limits, TextPlace, XmlErrorKind};
 
 use crate::support::{Written, parse, refuse};
 
@@ -29,7 +29,7 @@ fn other_kinds_of_files() {
 fn binary_behind_a_tag() {
     let error = refuse(b"<a>\n\x00\x01".to_vec());
     assert_eq!(error.kind(), &XmlErrorKind::ForbiddenCharacter { code: 0 });
-    assert_eq!(error.place(), Some(Place { line: 2, column: 1 }));
+    assert_eq!(error.place(), Some(TextPlace { line: 2, column: 1 }));
 }
 
 #[test]
@@ -62,7 +62,7 @@ fn a_file_cut_short_says_where() {
 #[test]
 fn wrong_nesting() {
     let error = refuse("<a>\n<b>♯</a></b>");
-    assert_eq!(error.place(), Some(Place { line: 2, column: 5 }));
+    assert_eq!(error.place(), Some(TextPlace { line: 2, column: 5 }));
     assert!(matches!(error.kind(), XmlErrorKind::MismatchedEnd { .. }));
     assert!(matches!(refuse("<a/></b>").kind(), XmlErrorKind::StrayEnd { .. }));
     assert!(matches!(refuse("</a>").kind(), XmlErrorKind::StrayEnd { .. }));
@@ -73,7 +73,7 @@ fn wrong_nesting() {
 fn text_outside_the_root() {
     let error = refuse("<a/>\n  ♯ lost");
     assert_eq!(error.kind(), &XmlErrorKind::TextOutsideRoot);
-    assert_eq!(error.place(), Some(Place { line: 2, column: 3 }));
+    assert_eq!(error.place(), Some(TextPlace { line: 2, column: 3 }));
     assert_eq!(refuse("<a/><![CDATA[x]]>").kind(), &XmlErrorKind::TextOutsideRoot);
     assert_eq!(refuse("<a/>&amp;").kind(), &XmlErrorKind::TextOutsideRoot);
     assert_eq!(refuse("\u{FEFF}\u{FEFF}<a/>").kind(), &XmlErrorKind::NotXml);
@@ -87,7 +87,7 @@ fn attributes_that_are_none() {
     parse(&format!("<a{many}/>"));
     let error = refuse(format!("<a{many} a3=''/>"));
     assert_eq!(error.kind(), &XmlErrorKind::DuplicateAttribute { name: "a3".into() });
-    assert_eq!(error.place(), Some(Place { line: 1, column: many.len() + 4 }));
+    assert_eq!(error.place(), Some(TextPlace { line: 1, column: many.len() + 4 }));
     for text in ["<a b/>", "<a b=c/>", "<a b='1'c='2'/>", "<a b='<'/>", "<a 'b'/>", "<a b = />", "<a / >"] {
         assert!(matches!(refuse(text).kind(), XmlErrorKind::BadAttribute { .. }), "{text}");
     }
@@ -108,7 +108,7 @@ fn references_that_are_none() {
         assert_eq!(error.kind(), &XmlErrorKind::LoneAmpersand, "{text}: {error}");
     }
     assert_eq!(refuse("<a b='&'/>").kind(), &XmlErrorKind::LoneAmpersand);
-    assert_eq!(refuse("<a b='&amp;&x'/>").place(), Some(Place { line: 1, column: 12 }));
+    assert_eq!(refuse("<a b='&amp;&x'/>").place(), Some(TextPlace { line: 1, column: 12 }));
     for text in ["<a>&#0;</a>", "<a>&#xD800;</a>", "<a>&#x110000;</a>", "<a>&#;</a>", "<a b='&#8;'/>"] {
         assert!(matches!(refuse(text).kind(), XmlErrorKind::BadReference { .. }), "{text}");
     }
@@ -135,7 +135,7 @@ fn bytes_that_are_not_in_the_encoding() {
     let error = refuse(b"<?xml version='1.0' encoding='UTF-8'?><a>\xE9</a>".to_vec());
     assert!(error.to_string().starts_with("line 1, column 42: the file claims to be UTF-8, but"));
     let error = refuse(b"<?xml version='1.0' encoding='us-ascii'?>\n<a>\xC3\xA9</a>".to_vec());
-    assert_eq!(error.place(), Some(Place { line: 2, column: 4 }));
+    assert_eq!(error.place(), Some(TextPlace { line: 2, column: 4 }));
     let error = refuse("<?xml version='1.0' encoding='UTF-16'?><a/>");
     assert!(error.to_string().contains("claims to be UTF-16, but its characters have single bytes"));
     let error = refuse(Written::LittleEndian.bytes("<?xml version='1.0' encoding='UTF-8'?><a/>"));
@@ -163,7 +163,7 @@ fn half_characters_of_utf16() {
     let mut bytes = Written::BigEndian.bytes("<a>\n♯</a>");
     bytes[10..12].copy_from_slice(&[0xD8, 0x00]);
     let error = refuse(bytes);
-    assert_eq!(error.place(), Some(Place { line: 2, column: 1 }));
+    assert_eq!(error.place(), Some(TextPlace { line: 2, column: 1 }));
     assert!(matches!(error.kind(), XmlErrorKind::EncodingContradicted { .. }));
 }
 

@@ -1,6 +1,6 @@
 //! What a cursor says about an element.
 
-use arcata_xml::{NodeId, Place, RemarkKind, Tag};
+use arcata_xml::{NodeId, RemarkKind, Tag, TextPlace};
 
 use crate::support::{find, find_named, parse, walk};
 
@@ -56,7 +56,7 @@ fn ranges_cut_out_what_they_name() {
     assert!(dot.is_empty_tag());
     assert_eq!(document.slice(dot.range()), "<dot/>");
     assert!(dot.content_range().is_empty());
-    assert_eq!(dot.line_column(), Place { line: 4, column: 5 });
+    assert_eq!(dot.line_column(), TextPlace { line: 4, column: 5 });
 }
 
 #[test]
@@ -82,7 +82,7 @@ fn entities_stay_as_written_and_are_remarked_once() {
     let remarks = document.remarks();
     assert_eq!(remarks.len(), 2);
     assert_eq!((&remarks[0].kind, remarks[0].count), (&RemarkKind::Entity { name: "x".into() }, 3));
-    assert_eq!(remarks[1].place, Place { line: 2, column: 12 });
+    assert_eq!(remarks[1].place, TextPlace { line: 2, column: 12 });
     assert_eq!(
         remarks[0].to_string(),
         "line 2, column 7: &x; is kept as it is written, not resolved (it stands 3 times in the file); \

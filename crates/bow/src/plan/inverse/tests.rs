@@ -58,7 +58,7 @@ fn onward(
     ways: &[(BowDirection, usize, usize, i64)],
 ) -> f64 {
     let approach = costs.approach(1);
-    let from = Stand { direction, cell };
+    let from = DirectionAndCell { direction, cell };
     let mut sum = 0.0;
     for (direction, start, _, paid) in ways {
         for link in [Link::Change, Link::Hooked, Link::Retake, Link::Reset] {
@@ -66,7 +66,7 @@ fn onward(
             if costs.link(
                 approach.as_ref(),
                 link,
-                (from, Stand { direction: *direction, cell: *start }),
+                (from, DirectionAndCell { direction: *direction, cell: *start }),
                 &mut price,
             ) {
                 sum += counts(price as f64);

@@ -2,17 +2,17 @@
 
 use std::ops::Range;
 
-use super::lattice::{Change, Lattice};
+use super::lattice::{Lattice, LatticeChange};
 use super::notation::{Borders, price};
 use super::search::{Way, ways};
 use super::{ChangeKind, NotationChange, RepairRequest, Repaired};
-use crate::lines::{Binding, Extent, Maker};
+use crate::lines::{Binding, Extent, StrokeMaker};
 use crate::plan::anchors::printed_allows;
 use crate::plan::{Allowed, Anchor, PlanSettings, Weights, plan};
 use crate::{Cost, Join, Line, LineSource, Stroke, Term};
 
 /// The strokes of a line, piece by piece.
-pub(super) type Pieces = Vec<(Extent, Binding)>;
+pub(super) type StrokePieces = Vec<(Extent, Binding)>;
 
 /// The passages of a line, from free joint to free joint: nothing outside one bears on it.
 pub(crate) fn passages(line: &Line) -> Vec<Range<usize>> {
@@ -58,7 +58,7 @@ fn overlap(one: &Range<usize>, other: &Range<usize>) -> bool {
 
 fn offers(
     source: &LineSource<'_>,
-    maker: &Maker<'_>,
+    maker: &StrokeMaker<'_>,
     request: &RepairRequest<'_>,
     passage: &Range<usize>,
 ) -> Offers {
@@ -133,8 +133,12 @@ fn shares(offers: &[Offers], most: usize) -> Vec<Option<Vec<usize>>> {
 }
 
 /// The pieces of the whole line and the changes that make them.
-fn put_together(source: &LineSource<'_>, offers: &[Offers], share: &[usize]) -> (Pieces, Vec<Change>) {
-    let mut pieces: Pieces = Vec::new();
+fn put_together(
+    source: &LineSource<'_>,
+    offers: &[Offers],
+    share: &[usize],
+) -> (StrokePieces, Vec<LatticeChange>) {
+    let mut pieces: StrokePieces = Vec::new();
     let mut changes = Vec::new();
     let printed = source.extents();
     let mut at = 0;
@@ -159,7 +163,7 @@ fn put_together(source: &LineSource<'_>, offers: &[Offers], share: &[usize]) -> 
 }
 
 /// The settings of the printed line for a line of other pieces.
-fn settings_for(source: &LineSource<'_>, request: &RepairRequest<'_>, pieces: &Pieces) -> PlanSettings {
+fn settings_for(source: &LineSource<'_>, request: &RepairRequest<'_>, pieces: &StrokePieces) -> PlanSettings {
     let mut settings = request.settings.clone();
     settings.anchors = pieces
         .iter()
@@ -175,10 +179,10 @@ fn settings_for(source: &LineSource<'_>, request: &RepairRequest<'_>, pieces: &P
 /// The plan of the line with its changes; `before` is what the printed notation costs.
 pub(super) fn repaired(
     source: &LineSource<'_>,
-    maker: &Maker<'_>,
+    maker: &StrokeMaker<'_>,
     request: &RepairRequest<'_>,
-    pieces: &Pieces,
-    changes: &[Change],
+    pieces: &StrokePieces,
+    changes: &[LatticeChange],
     before: Option<Cost>,
 ) -> Repaired {
     let mut line = source.rebuilt(maker, pieces);
@@ -191,12 +195,12 @@ pub(super) fn repaired(
 }
 
 /// What changes cost.
-fn notation(weights: &Weights, changes: &[Change]) -> Cost {
+fn notation(weights: &Weights, changes: &[LatticeChange]) -> Cost {
     Cost::of(Term::Notation, changes.iter().map(|change| price(weights, change.kind)).sum())
 }
 
 /// A change with its place and the strokes before and after.
-fn told(source: &LineSource<'_>, pieces: &Pieces, change: Change) -> NotationChange {
+fn told(source: &LineSource<'_>, pieces: &StrokePieces, change: LatticeChange) -> NotationChange {
     let (bar, offset, note) = source.place(change.event);
     let around = |event: usize| (event.saturating_sub(1), event);
     let printed_at = match change.kind {

@@ -9,59 +9,61 @@ use crate::plan::Weights;
 
 /// One change of the notation at an event.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) struct Change {
+pub(super) struct LatticeChange {
     pub(super) event: usize,
     pub(super) kind: ChangeKind,
 }
 
 /// How a stroke begins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Begin {
+enum StrokeBegin {
     /// Where one is printed.
     Printed,
     /// By a change that this stroke pays: a cut, or a beginning moved from one note later.
-    Paid(Change),
+    Paid(LatticeChange),
     /// By a change that the stroke before pays.
     Given,
 }
 
 /// How a stroke ends.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum End {
+enum StrokeEnd {
     /// Where one is printed.
     Printed,
     /// Inside a printed stroke; the next stroke pays.
     Open,
     /// Inside a printed stroke, moved there from one note earlier; this stroke has paid.
-    Paid(Change),
+    Paid(LatticeChange),
 }
 
 /// A stroke that repairs could make, with the changes that make it.
 #[derive(Clone, Debug)]
-pub(super) struct Node {
+pub(super) struct LatticeNode {
     pub(super) extent: Extent,
     /// Index of its stroke among those with the same notes and binding.
     pub(super) shape: usize,
-    begin: Begin,
-    end: End,
-    pub(super) changes: Vec<Change>,
+    begin: StrokeBegin,
+    end: StrokeEnd,
+    pub(super) changes: Vec<LatticeChange>,
     /// Their price.
     pub(super) price: i64,
 }
 
-impl Node {
+impl LatticeNode {
     /// Whether the other stroke may follow this one; it must begin where this one ends.
     pub(super) fn may_precede(&self, next: &Self) -> bool {
         matches!(
             (self.end, next.begin),
-            (End::Printed, Begin::Printed) | (End::Open, Begin::Paid(_)) | (End::Paid(_), Begin::Given)
+            (StrokeEnd::Printed, StrokeBegin::Printed)
+                | (StrokeEnd::Open, StrokeBegin::Paid(_))
+                | (StrokeEnd::Paid(_), StrokeBegin::Given)
         )
     }
 }
 
 /// All strokes that repairs with at most so many changes could make, in order of their first event.
 pub(super) struct Lattice {
-    pub(super) nodes: Vec<Node>,
+    pub(super) nodes: Vec<LatticeNode>,
     /// The notes and binding of each shape.
     pub(super) shapes: Vec<(Extent, Binding)>,
     pub(super) events: Range<usize>,
@@ -91,7 +93,7 @@ impl Lattice {
                 let border = growing.borders.at(end - 1);
                 if border.is_printed() {
                     let Some(kind) = border.slur() else { return };
-                    gone.push(Change { event: end - 1, kind });
+                    gone.push(LatticeChange { event: end - 1, kind });
                 }
             }
             // The two ends may each pay for one of the borders that are gone.
@@ -120,15 +122,15 @@ impl Lattice {
         let mut changes = Vec::new();
         for end in first + 2..=self.events.end.min(first + 1 + growing.most) {
             let Some(kind) = growing.borders.at(end - 1).hook() else { return };
-            changes.push(Change { event: end - 1, kind });
+            changes.push(LatticeChange { event: end - 1, kind });
             let printed_end = end == self.events.end || growing.borders.at(end).is_printed();
             if !printed_end {
                 return;
             }
             let (extent, shape) = (Extent { first, end }, self.shapes.len());
             let price = changes.iter().map(|change| price(growing.weights, change.kind)).sum();
-            let (begin, end) = (Begin::Printed, End::Printed);
-            self.nodes.push(Node { extent, shape, begin, end, changes: changes.clone(), price });
+            let (begin, end) = (StrokeBegin::Printed, StrokeEnd::Printed);
+            self.nodes.push(LatticeNode { extent, shape, begin, end, changes: changes.clone(), price });
             self.shapes.push((extent, Binding::Stopped));
         }
     }
@@ -143,39 +145,46 @@ struct Growing<'a> {
 
 impl Growing<'_> {
     /// The ways in which a stroke may begin with an event.
-    fn begins(&self, event: usize) -> Vec<Begin> {
+    fn begins(&self, event: usize) -> Vec<StrokeBegin> {
         let border = self.borders.at(event);
         if border.is_printed() {
-            return vec![Begin::Printed];
+            return vec![StrokeBegin::Printed];
         }
         if self.most == 0 {
             return Vec::new();
         }
         let mut begins = Vec::new();
-        let paid = |kind| Begin::Paid(Change { event, kind });
+        let paid = |kind| StrokeBegin::Paid(LatticeChange { event, kind });
         begins.extend(border.cut().map(paid));
         begins.extend(self.borders.at(event + 1).earlier().map(paid));
-        begins.extend(self.borders.at(event - 1).later().map(|_| Begin::Given));
+        begins.extend(self.borders.at(event - 1).later().map(|_| StrokeBegin::Given));
         begins
     }
 
     /// The ways in which a stroke may end.
-    fn ends(&self, extent: Extent, last: usize) -> Vec<End> {
+    fn ends(&self, extent: Extent, last: usize) -> Vec<StrokeEnd> {
         if extent.end == last || self.borders.at(extent.end).is_printed() {
-            return vec![End::Printed];
+            return vec![StrokeEnd::Printed];
         }
         if self.most == 0 {
             return Vec::new();
         }
-        let mut ends = vec![End::Open];
+        let mut ends = vec![StrokeEnd::Open];
         if extent.end > extent.first + 1 {
             let later = self.borders.at(extent.end - 1).later();
-            ends.extend(later.map(|kind| End::Paid(Change { event: extent.end, kind })));
+            ends.extend(later.map(|kind| StrokeEnd::Paid(LatticeChange { event: extent.end, kind })));
         }
         ends
     }
 
-    fn node(&self, extent: Extent, shape: usize, begin: Begin, end: End, gone: &[Change]) -> Option<Node> {
+    fn node(
+        &self,
+        extent: Extent,
+        shape: usize,
+        begin: StrokeBegin,
+        end: StrokeEnd,
+        gone: &[LatticeChange],
+    ) -> Option<LatticeNode> {
         let mut changes = gone.to_vec();
         // A border that has only moved is not gone.
         let mut moved = |event: usize| {
@@ -183,13 +192,13 @@ impl Growing<'_> {
             at.map(|at| changes.remove(at)).is_some()
         };
         let mut paid = Vec::new();
-        if let Begin::Paid(change) = begin {
+        if let StrokeBegin::Paid(change) = begin {
             if change.kind == ChangeKind::HandOverEarlier && !moved(change.event + 1) {
                 return None;
             }
             paid.push(change);
         }
-        if let End::Paid(change) = end {
+        if let StrokeEnd::Paid(change) = end {
             if !moved(change.event - 1) {
                 return None;
             }
@@ -201,6 +210,6 @@ impl Growing<'_> {
             return None;
         }
         let price = changes.iter().map(|change| price(self.weights, change.kind)).sum();
-        Some(Node { extent, shape, begin, end, changes, price })
+        Some(LatticeNode { extent, shape, begin, end, changes, price })
     }
 }

@@ -42,13 +42,13 @@ pub struct RepairRequest<'a> {
     /// The most changes.
     pub most: usize,
     /// The bow on which a note must sound, whatever is changed.
-    pub ending: Option<Ending>,
+    pub ending: Option<WishedEnding>,
 }
 
 /// That a note sounds on a certain bow: the last note of a printed stroke that begins before a moment,
 /// such as the end of a bar.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Ending {
+pub struct WishedEnding {
     /// Index of the printed stroke.
     pub stroke: usize,
     /// The moment.

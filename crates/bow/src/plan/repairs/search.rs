@@ -1,11 +1,11 @@
 //! The cheapest way through a lattice for every number of changes.
 
-use super::lattice::{Lattice, Node};
+use super::lattice::{Lattice, LatticeNode};
 use crate::Stroke;
 use crate::plan::costs::Costs;
 use crate::plan::course::Course;
 use crate::plan::links::Approach;
-use crate::plan::search::{NEVER, Row, Search, Settled, Stand, cheapest};
+use crate::plan::search::{DirectionAndCell, LineSearch, NEVER, Row, SettledRow, cheapest};
 use crate::plan::{Allowed, PlanSettings};
 
 /// The cheapest way with a number of changes: which strokes, and what it all costs.
@@ -48,10 +48,10 @@ pub(super) fn ways_on<const CELLS: usize>(
         let (extent, _) = lattice.shapes[shape];
         begins_with[extent.end - lattice.events.start]
     };
-    let mut walk = Walk::<CELLS> {
+    let mut walk = RepairWalk::<CELLS> {
         lattice,
         strokes,
-        search: Search::over(costs, allowed, next),
+        search: LineSearch::over(costs, allowed, next),
         ending: vec![Vec::new(); lattice.events.len() + 1],
         most,
         rows: Vec::with_capacity(lattice.nodes.len() * (most + 1)),
@@ -63,10 +63,10 @@ pub(super) fn ways_on<const CELLS: usize>(
 /// What is known at the end of a node with a number of changes made.
 type Reached<const CELLS: usize> = Option<(i64, Row<CELLS>)>;
 
-struct Walk<'a, const CELLS: usize> {
+struct RepairWalk<'a, const CELLS: usize> {
     lattice: &'a Lattice,
     strokes: &'a [Stroke],
-    search: Search<'a, CELLS>,
+    search: LineSearch<'a, CELLS>,
     /// The nodes that end before an event.
     ending: Vec<Vec<usize>>,
     most: usize,
@@ -74,7 +74,7 @@ struct Walk<'a, const CELLS: usize> {
     rows: Vec<Reached<CELLS>>,
 }
 
-impl<const CELLS: usize> Walk<'_, CELLS> {
+impl<const CELLS: usize> RepairWalk<'_, CELLS> {
     fn row(&self, node: usize, changes: usize) -> Option<&(i64, Row<CELLS>)> {
         self.rows[node * (self.most + 1) + changes].as_ref()
     }
@@ -87,7 +87,7 @@ impl<const CELLS: usize> Walk<'_, CELLS> {
                 let landed =
                     changes.checked_sub(node.changes.len()).and_then(|made| self.landed(node, &before, made));
                 let reached = landed.and_then(|(base, begins)| {
-                    let Settled { row, base: taken } = self.search.travelled(node.shape, &begins);
+                    let SettledRow { row, base: taken } = self.search.travelled(node.shape, &begins);
                     (taken < i64::from(NEVER)).then(|| (base + taken + node.price, row))
                 });
                 self.rows.push(reached);
@@ -97,7 +97,7 @@ impl<const CELLS: usize> Walk<'_, CELLS> {
     }
 
     /// The nodes that may come before one, grouped by how it is reached from them.
-    fn before(&self, node: &Node) -> Vec<(Approach, Vec<usize>)> {
+    fn before(&self, node: &LatticeNode) -> Vec<(Approach, Vec<usize>)> {
         let mut groups: Vec<(Approach, Vec<usize>)> = Vec::new();
         for index in &self.ending[node.extent.first - self.lattice.events.start] {
             let before = &self.lattice.nodes[*index];
@@ -113,14 +113,14 @@ impl<const CELLS: usize> Walk<'_, CELLS> {
         groups
     }
 
-    fn approach(&self, before: &Node, node: &Node) -> Approach {
+    fn approach(&self, before: &LatticeNode, node: &LatticeNode) -> Approach {
         self.search.costs.tried(&self.strokes[before.shape], &self.strokes[node.shape])
     }
 
     /// What setting the bow down for a node costs when `made` changes were made before it.
     fn landed(
         &self,
-        node: &Node,
+        node: &LatticeNode,
         before: &[(Approach, Vec<usize>)],
         made: usize,
     ) -> Option<(i64, Row<CELLS>)> {
@@ -160,9 +160,14 @@ impl<const CELLS: usize> Walk<'_, CELLS> {
     }
 
     /// From which node, and from where on the bow, a node is cheapest reached.
-    fn came_from(&self, node: usize, made: usize, stand: Stand) -> Option<(usize, Stand)> {
+    fn came_from(
+        &self,
+        node: usize,
+        made: usize,
+        stand: DirectionAndCell,
+    ) -> Option<(usize, DirectionAndCell)> {
         let node = &self.lattice.nodes[node];
-        let mut best: Option<(i64, usize, Stand)> = None;
+        let mut best: Option<(i64, usize, DirectionAndCell)> = None;
         for index in &self.ending[node.extent.first - self.lattice.events.start] {
             let before = &self.lattice.nodes[*index];
             let Some((base, row)) = self.row(*index, made).filter(|_| before.may_precede(node)) else {

@@ -2,8 +2,8 @@
 
 use std::ops::Range;
 
-use super::forward::{Pieces, repaired};
-use super::lattice::Change;
+use super::forward::{StrokePieces, repaired};
+use super::lattice::LatticeChange;
 use super::notation::{Border, Borders};
 use super::{ChangeKind, RepairRequest, Repaired};
 use crate::LineSource;
@@ -17,7 +17,7 @@ pub fn singly(source: &LineSource<'_>, request: &RepairRequest<'_>, stretch: &Ra
     let maker = source.maker();
     let borders = Borders::new(source, request.settings, stretch, &request.window);
     let printed: Vec<Extent> = source.extents()[stretch.clone()].to_vec();
-    let as_printed: Pieces = printed.iter().map(|extent| (*extent, Binding::Written)).collect();
+    let as_printed: StrokePieces = printed.iter().map(|extent| (*extent, Binding::Written)).collect();
     let plain = repaired(source, &maker, request, &as_printed, &[], None);
     let before = plain.cost;
     let mut found = vec![plain];
@@ -36,9 +36,9 @@ pub fn singly(source: &LineSource<'_>, request: &RepairRequest<'_>, stretch: &Ra
 }
 
 /// The changes that a border offers.
-fn changes_at(border: Border, event: usize) -> Vec<Change> {
-    let at = |event: usize| move |kind: ChangeKind| Change { event, kind };
-    let mut changes: Vec<Change> = Vec::new();
+fn changes_at(border: Border, event: usize) -> Vec<LatticeChange> {
+    let at = |event: usize| move |kind: ChangeKind| LatticeChange { event, kind };
+    let mut changes: Vec<LatticeChange> = Vec::new();
     changes.extend(border.cut().map(at(event)));
     changes.extend(border.slur().map(at(event)));
     changes.extend(border.hook().map(at(event)));
@@ -48,7 +48,7 @@ fn changes_at(border: Border, event: usize) -> Vec<Change> {
 }
 
 /// The pieces of the printed strokes with one change at the border before `event`.
-fn with(printed: &[Extent], event: usize, change: Change) -> Pieces {
+fn with(printed: &[Extent], event: usize, change: LatticeChange) -> StrokePieces {
     let mut starts: Vec<usize> = printed.iter().map(|extent| extent.first).collect();
     match starts.binary_search(&event) {
         Ok(at) if change.event == event => drop(starts.remove(at)),

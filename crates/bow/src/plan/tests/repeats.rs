@@ -2,7 +2,7 @@
 //! course against a player who turns the pages.
 
 use super::*;
-use crate::plan::course::{By, Course};
+use crate::plan::course::{Course, WalkBy};
 
 fn any_stretch(count: usize) -> impl Strategy<Value = Option<RepeatedStretch>> {
     let roads = prop::sample::select(vec![Road::RepeatSign, Road::RepeatSign, Road::DalSegno, Road::DaCapo]);
@@ -11,7 +11,7 @@ fn any_stretch(count: usize) -> impl Strategy<Value = Option<RepeatedStretch>> {
         move |(cuts, road, [later, anew], silences)| {
             let mut cuts = cuts.map(|cut| cut.index(count + 1));
             cuts.sort_unstable();
-            let silences = silences.map(Seconds::from_micros);
+            let silences = silences.map(RealTime::from_micros);
             let ending = LaterEnding {
                 strokes: cuts[3] - cuts[2],
                 silence_at_turn: silences[2],
@@ -85,7 +85,7 @@ proptest! {
             reached[to] = true;
             taken.insert((from, to));
         }
-        let first_ways = course.into.iter().enumerate().filter(|(_, way)| way.by != By::Anew);
+        let first_ways = course.into.iter().enumerate().filter(|(_, way)| way.by != WalkBy::Anew);
         let ways = first_ways
             .filter_map(|(to, way)| Some((way.before?, to)))
             .chain(course.returns.iter().map(|way| (way.from, way.to)));
@@ -142,12 +142,12 @@ impl Builder {
             }
             at = end;
         }
-        let silence = Seconds::from_micros(40_000 * self.draw(20) as i64);
+        let silence = RealTime::from_micros(40_000 * self.draw(20) as i64);
         let ends: Vec<usize> = endings.iter().skip(1).map(|(at, _)| *at).chain(std::iter::once(at)).collect();
         let later = ends.windows(2).map(|pair| LaterEnding {
             strokes: pair[1] - pair[0],
             silence_at_turn: silence,
-            silence_at_skip: Seconds::default(),
+            silence_at_skip: RealTime::default(),
         });
         self.repeats.push(RepeatedStretch {
             body_end,
@@ -172,8 +172,8 @@ impl Builder {
 #[test]
 fn a_segno_inside_another_repeat_is_paid_afterwards() {
     let mut line = line_of((0..6).map(plain_stroke).collect(), Vec::new());
-    line.repeats.push(RepeatedStretch::between(0, 4, Seconds::default()));
-    let dal_segno = RepeatedStretch::between(2, 6, Seconds::default());
+    line.repeats.push(RepeatedStretch::between(0, 4, RealTime::default()));
+    let dal_segno = RepeatedStretch::between(2, 6, RealTime::default());
     line.repeats.push(RepeatedStretch { road: Road::DalSegno, onward: Onward::Anew, ..dal_segno });
     let plan = plan(&line, &PlanSettings::default());
     let told: Vec<_> = plan.turns.iter().map(|turn| (turn.from, turn.to, turn.weighed)).collect();

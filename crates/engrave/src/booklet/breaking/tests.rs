@@ -3,15 +3,15 @@ use arcata_testkit::Random;
 use super::*;
 
 fn rest(millis: i64) -> TurnTime {
-    TurnTime { rest: Seconds::from_micros(millis * 1000), ..TurnTime::default() }
+    TurnTime { rest: RealTime::from_micros(millis * 1000), ..TurnTime::default() }
 }
 
-fn unit(width: i64, rest_before: i64) -> Measured {
-    Measured { width, front: 500, above: 400, below: 400, turn: rest(rest_before), opens: None }
+fn unit(width: i64, rest_before: i64) -> MeasuredUnit {
+    MeasuredUnit { width, front: 500, above: 400, below: 400, turn: rest(rest_before), opens: None }
 }
 
-fn room() -> Room {
-    Room {
+fn room() -> PaperRoom {
+    PaperRoom {
         width: 18_000,
         first_height: 22_000,
         height: 25_000,
@@ -20,15 +20,15 @@ fn room() -> Room {
         apart: 800,
         systems_first: 10,
         systems: 11,
-        first: Side::Right,
-        turn: Seconds::from_micros(3_000_000),
+        first: BookletSide::Right,
+        turn: RealTime::from_micros(3_000_000),
         blank: Blank::Never,
         movements: MovementPages::Anywhere,
     }
 }
 
-fn chosen(units: &[Measured], room: &Room, rushed: Rushed) -> Option<Chosen> {
-    let lines = Lines::of(units, room);
+fn chosen(units: &[MeasuredUnit], room: &PaperRoom, rushed: Rushed) -> Option<Chosen> {
+    let lines = PossibleLines::of(units, room);
     let turns: Vec<TurnTime> = units.iter().map(|unit| unit.turn).collect();
     let outlines = Outlines { units, room };
     choose(&lines, &turns, room, rushed, |upper, lower| {
@@ -36,7 +36,7 @@ fn chosen(units: &[Measured], room: &Room, rushed: Rushed) -> Option<Chosen> {
     })
 }
 
-fn systems(units: &[Measured], room: &Room) -> Vec<System> {
+fn systems(units: &[MeasuredUnit], room: &PaperRoom) -> Vec<System> {
     chosen(units, room, Rushed::Priced).expect("a way").systems
 }
 
@@ -47,7 +47,7 @@ fn pages(systems: &[System]) -> Vec<usize> {
 
 #[test]
 fn every_unit_stands_on_one_line_and_no_line_is_overfull() {
-    let units: Vec<Measured> = (0..200).map(|index| unit(2500 + index % 7 * 700, 0)).collect();
+    let units: Vec<MeasuredUnit> = (0..200).map(|index| unit(2500 + index % 7 * 700, 0)).collect();
     let systems = systems(&units, &room());
     assert_eq!(systems[0].first, 0);
     assert!(systems.windows(2).all(|pair| pair[0].end == pair[1].first && pair[0].page <= pair[1].page));
@@ -62,7 +62,7 @@ fn every_unit_stands_on_one_line_and_no_line_is_overfull() {
 #[test]
 fn a_right_page_ends_where_the_player_rests() {
     // Five or six bars a line, ten lines a page: a long rest stands before bar 52, none at the end of the page.
-    let units: Vec<Measured> = (0..110).map(|bar| unit(2700, if bar == 52 { 4000 } else { 0 })).collect();
+    let units: Vec<MeasuredUnit> = (0..110).map(|bar| unit(2700, if bar == 52 { 4000 } else { 0 })).collect();
     let systems = systems(&units, &room());
     let second = systems.iter().find(|system| system.page == 1).expect("two pages");
     assert_eq!(second.first, 52);
@@ -70,8 +70,8 @@ fn a_right_page_ends_where_the_player_rests() {
 
 #[test]
 fn on_facing_pages_no_rest_is_looked_for() {
-    let units: Vec<Measured> = (0..110).map(|bar| unit(2700, if bar == 30 { 4000 } else { 0 })).collect();
-    let left = Room { first: Side::Left, ..room() };
+    let units: Vec<MeasuredUnit> = (0..110).map(|bar| unit(2700, if bar == 30 { 4000 } else { 0 })).collect();
+    let left = PaperRoom { first: BookletSide::Left, ..room() };
     let systems = systems(&units, &left);
     let second = systems.iter().find(|system| system.page == 1).expect("two pages");
     assert!(second.first > 40, "the first page is filled: {second:?}");
@@ -80,7 +80,7 @@ fn on_facing_pages_no_rest_is_looked_for() {
 #[test]
 fn the_last_page_does_not_hold_a_single_line() {
     // 61 bars of six a line: eleven lines, of which ten fit on the first page.
-    let units: Vec<Measured> = (0..61).map(|_| unit(2700, 5000)).collect();
+    let units: Vec<MeasuredUnit> = (0..61).map(|_| unit(2700, 5000)).collect();
     let found = pages(&systems(&units, &room()));
     assert!(found.len() == 1 || found[found.len() - 1] > 1, "{found:?}");
 }
@@ -94,12 +94,12 @@ fn a_unit_wider_than_the_line_stands_alone() {
 
 #[test]
 fn a_movement_begins_a_line_and_a_page_where_the_house_wants_it() {
-    let opens = Some(Opening { indent: 1500, heading: 800 });
-    let units: Vec<Measured> =
-        (0..60).map(|bar| Measured { opens: opens.filter(|_| bar == 33), ..unit(2700, 5000) }).collect();
+    let opens = Some(MovementOpening { indent: 1500, heading: 800 });
+    let units: Vec<MeasuredUnit> =
+        (0..60).map(|bar| MeasuredUnit { opens: opens.filter(|_| bar == 33), ..unit(2700, 5000) }).collect();
     let found = systems(&units, &room());
     assert!(found.iter().any(|system| system.first == 33), "{found:?}");
-    let own = Room { movements: MovementPages::NewPage, ..room() };
+    let own = PaperRoom { movements: MovementPages::NewPage, ..room() };
     let found = systems(&units, &own);
     let opened = found.iter().find(|system| system.first == 33).expect("a line");
     assert!(found.iter().all(|system| (system.page < opened.page) == (system.first < 33)), "{found:?}");
@@ -108,9 +108,9 @@ fn a_movement_begins_a_line_and_a_page_where_the_house_wants_it() {
 #[test]
 fn a_blank_left_page_puts_the_turn_off() {
     // The only rest stands before bar 170: three pages on, after a left page.
-    let units: Vec<Measured> =
+    let units: Vec<MeasuredUnit> =
         (0..230).map(|bar| unit(2700, if [52, 105].contains(&bar) { 9000 } else { 0 })).collect();
-    let blank = Room { blank: Blank::LeftPages, ..room() };
+    let blank = PaperRoom { blank: Blank::LeftPages, ..room() };
     let (with, without) = (chosen(&units, &blank, Rushed::Priced), chosen(&units, &room(), Rushed::Priced));
     let (with, without) = (with.expect("a way"), without.expect("a way"));
     assert!(with.cost < without.cost && pages(&with.systems).contains(&0), "{:?}", pages(&with.systems));
@@ -118,24 +118,24 @@ fn a_blank_left_page_puts_the_turn_off() {
 
 #[test]
 fn where_no_turn_has_time_there_is_no_way_without_a_quick_one() {
-    let units: Vec<Measured> = (0..110).map(|_| unit(2700, 0)).collect();
+    let units: Vec<MeasuredUnit> = (0..110).map(|_| unit(2700, 0)).collect();
     assert_eq!(chosen(&units, &room(), Rushed::Refused), None);
 }
 
 /// The cost of lines on pages, counted from the words of the costs and nothing else: each page with its lines, and
 /// whether a blank one comes before it. None where it does not fit.
-fn cost_of(way: &[(bool, Vec<Line>)], units: &[Measured], room: &Room) -> Option<i64> {
+fn cost_of(way: &[(bool, Vec<PossibleLine>)], units: &[MeasuredUnit], room: &PaperRoom) -> Option<i64> {
     let mut cost = 0;
     let mut side = room.first;
     for (number, (after_blank, lines)) in way.iter().enumerate() {
         if number > 0 {
             let time = units[lines[0].first].turn;
-            if side == Side::Right {
+            if side == BookletSide::Right {
                 cost += room.turn_cost(time);
             }
             cost += costs::PAGE;
             if *after_blank {
-                if side == Side::Left || room.blank == Blank::Never {
+                if side == BookletSide::Left || room.blank == Blank::Never {
                     return None;
                 }
                 cost += costs::PAGE + costs::BLANK;
@@ -153,7 +153,7 @@ fn cost_of(way: &[(bool, Vec<Line>)], units: &[Measured], room: &Room) -> Option
         if lines.len() > 1 && used > height || lines.len() > most {
             return None;
         }
-        let new_page = |line: &Line| line.is_movement() && room.movements == MovementPages::NewPage;
+        let new_page = |line: &PossibleLine| line.is_movement() && room.movements == MovementPages::NewPage;
         if lines[1..].iter().any(new_page) {
             return None;
         }
@@ -179,11 +179,11 @@ fn cost_of(way: &[(bool, Vec<Line>)], units: &[Measured], room: &Room) -> Option
 
 /// Every way to put lines on pages.
 fn every_way(
-    lines: &Lines,
+    lines: &PossibleLines,
     at: usize,
     end: usize,
-    way: &mut Vec<(bool, Vec<Line>)>,
-    each: &mut impl FnMut(&[(bool, Vec<Line>)]),
+    way: &mut Vec<(bool, Vec<PossibleLine>)>,
+    each: &mut impl FnMut(&[(bool, Vec<PossibleLine>)]),
 ) {
     if at == end {
         return each(way);
@@ -211,32 +211,33 @@ fn nothing_is_cheaper_than_what_is_chosen() {
     let mut several_pages = 0;
     for _ in 0..400 {
         let count = 3 + random.below(4);
-        let units: Vec<Measured> = (0..count)
-            .map(|index| Measured {
+        let units: Vec<MeasuredUnit> = (0..count)
+            .map(|index| MeasuredUnit {
                 width: 3000 + 100 * random.below(80) as i64,
                 front: 600,
                 above: 100 * random.below(12) as i64,
                 below: 100 * random.below(12) as i64,
                 turn: TurnTime {
-                    back: random.chance(20).then(|| Seconds::from_micros(500_000 * random.below(8) as i64)),
+                    back: random.chance(20).then(|| RealTime::from_micros(500_000 * random.below(8) as i64)),
                     ..rest(500 * random.below(9) as i64)
                 },
-                opens: (index == 0 || random.chance(15)).then_some(Opening { indent: 1500, heading: 800 }),
+                opens: (index == 0 || random.chance(15))
+                    .then_some(MovementOpening { indent: 1500, heading: 800 }),
             })
             .collect();
-        let room = Room {
+        let room = PaperRoom {
             // Small pages, so that a few lines fill several.
             first_height: 2500 + 500 * random.below(6) as i64,
             height: 3500 + 500 * random.below(6) as i64,
             between: 150,
             systems_first: 1 + random.below(5),
             systems: 1 + random.below(5),
-            first: *random.pick(&[Side::Left, Side::Right]),
+            first: *random.pick(&[BookletSide::Left, BookletSide::Right]),
             blank: *random.pick(&[Blank::Never, Blank::LeftPages]),
             movements: *random.pick(&[MovementPages::Anywhere, MovementPages::NewPage]),
             ..room()
         };
-        let lines = Lines::of(&units, &room);
+        let lines = PossibleLines::of(&units, &room);
         let mut least: Option<i64> = None;
         every_way(&lines, 0, units.len(), &mut Vec::new(), &mut |way| {
             if let Some(cost) = cost_of(way, &units, &room) {

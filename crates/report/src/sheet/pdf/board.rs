@@ -34,7 +34,7 @@ pub(super) enum Face {
 }
 
 /// One thing to draw.
-enum Drawing {
+enum BoardItem {
     Text { face: Face, size: f32, x: f32, y: f32, text: String },
     Rule { x: f32, to: f32, y: f32, weight: f32 },
     Box { x: f32, y: f32, width: f32, height: f32 },
@@ -46,7 +46,7 @@ enum Drawing {
 struct Sheet {
     footer: String,
     number: usize,
-    drawings: Vec<Drawing>,
+    drawings: Vec<BoardItem>,
 }
 
 /// All pages, drawn when they are finished.
@@ -109,7 +109,7 @@ impl Board {
         self.pages.push(Sheet { footer, number, drawings: Vec::new() });
     }
 
-    fn draw(&mut self, drawing: Drawing) {
+    fn draw(&mut self, drawing: BoardItem) {
         if let Some(page) = self.pages.last_mut() {
             page.drawings.push(drawing);
         }
@@ -118,7 +118,7 @@ impl Board {
     pub(super) fn text(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
         let text = printable(text);
         if !text.is_empty() {
-            self.draw(Drawing::Text { face, size, x, y, text });
+            self.draw(BoardItem::Text { face, size, x, y, text });
         }
     }
 
@@ -129,16 +129,16 @@ impl Board {
 
     pub(super) fn boxed(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
         let width = self.measure(face, size, text) + 6.0;
-        self.draw(Drawing::Box { x, y: y - size, width, height: size + 3.0 });
+        self.draw(BoardItem::Box { x, y: y - size, width, height: size + 3.0 });
         self.text(face, size, x + 3.0, y - 0.5, text);
     }
 
     pub(super) fn rule(&mut self, x: f32, to: f32, y: f32, weight: f32) {
-        self.draw(Drawing::Rule { x, to, y, weight });
+        self.draw(BoardItem::Rule { x, to, y, weight });
     }
 
     pub(super) fn outline(&mut self, corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32) {
-        self.draw(Drawing::Outline { corners, x, y, scale });
+        self.draw(BoardItem::Outline { corners, x, y, scale });
     }
 
     /// A picture in its own size; one that cannot be read is left out, its words stand there all the same.
@@ -147,7 +147,7 @@ impl Board {
         let points = |millimetres: f32| millimetres * POINTS_A_MILLIMETRE;
         let size = Size::from_wh(points(picture.width), points(picture.height));
         if let Some((tree, size)) = tree.zip(size) {
-            self.draw(Drawing::Picture { tree: Box::new(tree), x, y, size });
+            self.draw(BoardItem::Picture { tree: Box::new(tree), x, y, size });
         }
     }
 
@@ -247,7 +247,8 @@ impl Board {
             let footer = self.clipped(Face::Regular, SIZE, &self.pages[index].footer, room);
             let x = self.right() - self.measure(Face::Regular, SIZE, &number);
             let texts = [(SIDE, footer), (x, number)];
-            let drawn = texts.map(|(x, text)| Drawing::Text { face: Face::Regular, size: SIZE, x, y, text });
+            let drawn =
+                texts.map(|(x, text)| BoardItem::Text { face: Face::Regular, size: SIZE, x, y, text });
             self.pages[index].drawings.extend(drawn);
         }
     }
@@ -258,11 +259,11 @@ fn printable(text: &str) -> String {
     text.chars().map(|letter| if letter.is_control() { ' ' } else { letter }).collect()
 }
 
-fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &Drawing, regular: &Font, bold: &Font) {
+fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &BoardItem, regular: &Font, bold: &Font) {
     let black =
         || Fill { paint: rgb::Color::black().into(), opacity: NormalizedF32::ONE, rule: FillRule::NonZero };
     match drawing {
-        Drawing::Text { face, size, x, y, text } => {
+        BoardItem::Text { face, size, x, y, text } => {
             let font = match face {
                 Face::Regular => regular,
                 Face::Bold => bold,
@@ -272,26 +273,26 @@ fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &Drawing, regular: &
             let at = Point::from_xy(*x, *y);
             surface.draw_text(at, font.clone(), *size, text, false, TextDirection::Auto);
         }
-        Drawing::Rule { x, to, y, weight } => {
+        BoardItem::Rule { x, to, y, weight } => {
             let mut path = PathBuilder::new();
             path.move_to(*x, *y);
             path.line_to(*to, *y);
             stroked(surface, path, *weight);
         }
-        Drawing::Box { x, y, width, height } => {
+        BoardItem::Box { x, y, width, height } => {
             if let Some(shape) = Rect::from_xywh(*x, *y, *width, *height) {
                 let mut path = PathBuilder::new();
                 path.push_rect(shape);
                 stroked(surface, path, 0.8);
             }
         }
-        Drawing::Picture { tree, x, y, size } => {
+        BoardItem::Picture { tree, x, y, size } => {
             surface.push_transform(&Transform::from_translate(*x, *y));
             // Nothing is drawn only where the size is nothing, and then nothing is to be seen.
             let _ = surface.draw_svg(tree, *size, SvgSettings::default());
             surface.pop();
         }
-        Drawing::Outline { corners, x, y, scale } => {
+        BoardItem::Outline { corners, x, y, scale } => {
             let mut path = PathBuilder::new();
             for (index, (right, down)) in corners.iter().enumerate() {
                 let (across, along) = (x + right * scale, y + down * scale);

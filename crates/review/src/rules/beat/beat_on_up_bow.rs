@@ -35,7 +35,7 @@ use arcata_bow::Stroke;
 use arcata_score::BowDirection;
 
 use crate::other_bow::with_bow;
-use crate::other_notation::Sounding;
+use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
 
@@ -108,5 +108,5 @@ fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
             "times a plain downbeat",
         )
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
-    with_bow(piece, draft, (at, index), BowDirection::Down, ("the accent", Sounding::Begins))
+    with_bow(piece, draft, (at, index), BowDirection::Down, ("the accent", WishedNote::Begins))
 }

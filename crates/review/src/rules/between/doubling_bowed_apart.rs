@@ -32,7 +32,7 @@ use arcata_score::{Instrument, NoteId, Part, Score};
 use crate::bow_starts::bow_starts;
 use crate::doublings::{Doubling, doublings};
 use crate::slur_copy;
-use crate::ways::Ways;
+use crate::ways::WaysOfPlaying;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -55,7 +55,8 @@ impl Rule for DoublingBowedApart {
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         let starts: Vec<BTreeSet<NoteId>> = piece.score.parts.iter().map(bow_starts).collect();
-        let ways: Vec<Ways<'_>> = piece.score.parts.iter().map(|part| Ways::new(piece.score, part)).collect();
+        let ways: Vec<WaysOfPlaying<'_>> =
+            piece.score.parts.iter().map(|part| WaysOfPlaying::new(piece.score, part)).collect();
         for doubling in doublings(piece.score) {
             let (one, other) = doubling.parts;
             let bowed = |part: usize| piece.score.parts[part].instrument.is_bowed();

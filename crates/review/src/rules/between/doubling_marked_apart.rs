@@ -36,7 +36,7 @@ use crate::attack_marks::{SHORT, take_marks};
 use crate::change::Change;
 use crate::doublings::{Doubling, doublings};
 use crate::under_slur::note;
-use crate::ways::Ways;
+use crate::ways::WaysOfPlaying;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -63,7 +63,8 @@ impl Rule for DoublingMarkedApart {
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         let parts = &piece.score.parts;
-        let ways: Vec<Ways<'_>> = parts.iter().map(|part| Ways::new(piece.score, part)).collect();
+        let ways: Vec<WaysOfPlaying<'_>> =
+            parts.iter().map(|part| WaysOfPlaying::new(piece.score, part)).collect();
         // Of three parts on one line the odd one differs from both others: it is told once.
         let mut told: BTreeSet<(usize, NoteId)> = BTreeSet::new();
         for doubling in doublings(piece.score) {
@@ -153,7 +154,7 @@ struct Reason {
 struct Both<'a> {
     upper: &'a Part,
     lower: &'a Part,
-    ways: (&'a Ways<'a>, &'a Ways<'a>),
+    ways: (&'a WaysOfPlaying<'a>, &'a WaysOfPlaying<'a>),
 }
 
 impl Both<'_> {
@@ -199,7 +200,8 @@ impl Both<'_> {
 
     /// Pizz., mute, place on the string.
     fn state_apart(&self, notes: &[(NoteId, NoteId)]) -> Option<Reason> {
-        let state = |ways: &Ways<'_>, id| ways.at(id).map(|state| (state.contact, state.mute, state.place));
+        let state =
+            |ways: &WaysOfPlaying<'_>, id| ways.at(id).map(|state| (state.contact, state.mute, state.place));
         let differ = |pair: &&(NoteId, NoteId)| state(self.ways.0, pair.0) != state(self.ways.1, pair.1);
         let apart: Vec<(NoteId, NoteId)> = notes.iter().filter(differ).copied().collect();
         (!apart.is_empty() && apart.len() * 100 <= notes.len() * STATE_MEANT)

@@ -32,7 +32,7 @@ use arcata_score::{Moment, NoteId};
 use crate::bow_starts::bow_starts;
 use crate::doublings::doublings;
 use crate::under_slur::note;
-use crate::ways::Ways;
+use crate::ways::WaysOfPlaying;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -66,7 +66,8 @@ impl Rule for WindsPhraseApart {
             return;
         }
         let starts: Vec<BTreeSet<NoteId>> = parts.iter().map(bow_starts).collect();
-        let ways: Vec<Ways<'_>> = parts.iter().map(|part| Ways::new(piece.score, part)).collect();
+        let ways: Vec<WaysOfPlaying<'_>> =
+            parts.iter().map(|part| WaysOfPlaying::new(piece.score, part)).collect();
         // By string part and wind part: what they play together, passage after passage.
         let mut pairs: BTreeMap<(usize, usize), Together> = BTreeMap::new();
         for doubling in doublings(piece.score) {

@@ -33,7 +33,7 @@ use arcata_score::BowDirection;
 
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
-use crate::other_notation::Sounding;
+use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
 use crate::words::a_bow;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
@@ -102,5 +102,5 @@ fn thin(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Dra
         .say(sentence)
         .evidence("begins at", Figure::Whole(i64::from(planned.start) / 10), "% of the bow")
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
-    with_bow(piece, draft, (at, index), planned.direction.other(), ("the accent", Sounding::Begins))
+    with_bow(piece, draft, (at, index), planned.direction.other(), ("the accent", WishedNote::Begins))
 }

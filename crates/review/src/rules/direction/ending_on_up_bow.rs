@@ -33,7 +33,7 @@ use arcata_score::{BarlineStyle, BowDirection};
 
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
-use crate::other_notation::Sounding;
+use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity, Thresholds};
 
@@ -124,5 +124,5 @@ fn ended(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Dr
         .seconds("last note lasts", stroke.duration.micros)
         .evidence("dynamic", Figure::Word(dynamic.to_owned()), "")
         .cause(format!("{}/{}", stroke.length, stroke.offset));
-    with_bow(piece, draft, (at, index), BowDirection::Down, ("the ending", Sounding::Ends))
+    with_bow(piece, draft, (at, index), BowDirection::Down, ("the ending", WishedNote::Ends))
 }

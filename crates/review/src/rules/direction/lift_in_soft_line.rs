@@ -31,7 +31,7 @@ use arcata_score::{BowDirection, Note};
 use crate::change::take_out_mark;
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
-use crate::other_notation::{Sounding, Wish};
+use crate::other_notation::{BowWish, WishedNote};
 use crate::under_slur::note;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
@@ -152,13 +152,14 @@ fn lifted(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> O
     let draft = match forcing_mark(piece, at, index) {
         Some(last) => without_mark(piece, draft, at, last),
         None => {
-            let draft = with_bow(piece, draft, (at, index), other, (what, Sounding::Begins));
+            let draft = with_bow(piece, draft, (at, index), other, (what, WishedNote::Begins));
             // What the plan chose for little is no fault of the page.
             draft.last_price().filter(|price| *price >= piece.thresholds().forced_lift)?;
             draft
         }
     };
     // From the writer another thing is wanted than from the arm: slurs that bring the bow which the lift brings.
-    let draft = draft.wishing(Wish { line: at, stroke: index, direction, what, sounding: Sounding::Begins });
+    let draft =
+        draft.wishing(BowWish { line: at, stroke: index, direction, what, sounding: WishedNote::Begins });
     Some(piece.with_tempo_assumption(draft, &piece.lines[at]))
 }

@@ -35,7 +35,7 @@
 use arcata_bow::{Link, Stroke};
 
 use crate::change::Change;
-use crate::player::Lift;
+use crate::player::LiftSeconds;
 use crate::under_slur::note;
 use crate::words::{a_bow, bow};
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
@@ -120,7 +120,13 @@ fn printed_row(strokes: &[Stroke], index: usize) -> Option<(usize, usize)> {
     (before > 0).then_some((index - before, before + after))
 }
 
-fn late(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize, lift: Lift) -> Option<Draft> {
+fn late(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    at: usize,
+    index: usize,
+    lift: LiftSeconds,
+) -> Option<Draft> {
     let line = &piece.lines[at];
     let direction = piece.planned(at).get(index)?.direction;
     if lift.lacks() < piece.thresholds().retake_lack {

@@ -28,7 +28,7 @@ use arcata_bow::Join;
 
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
-use crate::other_notation::Sounding;
+use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
 use crate::words::a_bow;
 use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
@@ -85,5 +85,5 @@ fn bump(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Dra
         .say(sentence)
         .evidence("begins at", Figure::Whole(i64::from(planned.start) / 10), "% of the bow")
         .cause("soft");
-    with_bow(piece, draft, (at, index), planned.direction.other(), ("the entry", Sounding::Begins))
+    with_bow(piece, draft, (at, index), planned.direction.other(), ("the entry", WishedNote::Begins))
 }

@@ -33,7 +33,7 @@ use arcata_score::{BowDirection, Swell};
 
 use crate::mechanics::{dynamic_name, planned_travel, share_of_longest};
 use crate::other_bow::with_bow;
-use crate::other_notation::Sounding;
+use crate::other_notation::WishedNote;
 use crate::split;
 use crate::taste::Otherwise;
 use crate::words::bow;
@@ -125,7 +125,7 @@ fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
         .seconds("stroke lasts", stroke.duration.micros)
         .cause(format!("{}/{}/{steps}", stroke.length, bow(planned.direction)));
     let draft =
-        with_bow(piece, draft, (at, index), planned.direction.other(), ("the swell", Sounding::Begins));
+        with_bow(piece, draft, (at, index), planned.direction.other(), ("the swell", WishedNote::Begins));
     let draft = draft.propose(
         Grade::WritersChoice,
         ProposalKind::Split,

@@ -28,7 +28,7 @@ use arcata_score::{Note, NoteKind, Part, Slur, TremoloRole};
 
 use crate::attack_marks::StrokeWords;
 use crate::under_slur::{is_main, solid_slurs, tied_from_before};
-use crate::ways::Ways;
+use crate::ways::WaysOfPlaying;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -56,7 +56,7 @@ impl Rule for SlurredTremolo {
             }
             let words: Vec<StrokeWords> =
                 (1..=part.staves.max(1)).map(|staff| StrokeWords::new(part, staff)).collect();
-            let ways = Ways::new(piece.score, part);
+            let ways = WaysOfPlaying::new(piece.score, part);
             for (slur, start, end) in solid_slurs(part) {
                 let said = words.get(usize::from(start.staff.saturating_sub(1)));
                 let explained = said.is_some_and(|words| words.at(start.onset).is_some());

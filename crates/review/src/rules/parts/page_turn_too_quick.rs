@@ -24,7 +24,7 @@
 //! ## Sources
 //! Quince; Boston Conservatory's guide for parts: 3 s of rest for a turn.
 
-use arcata_bow::Seconds;
+use arcata_bow::RealTime;
 use arcata_bow::turns::turn_times;
 use arcata_score::{Moment, Part};
 use arcata_xml::Tag;
@@ -49,9 +49,9 @@ impl Rule for PageTurnTooQuick {
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         let [part] = piece.score.parts.as_slice() else { return };
         let Some(reading) = piece.reading.filter(|_| part.instrument.is_bowed()) else { return };
-        let needed = Seconds::from_micros(piece.profile.times.page_turn.value * 1000);
+        let needed = RealTime::from_micros(piece.profile.times.page_turn.value * 1000);
         let stops = piece.document.map_or_else(Vec::new, |document| piece.score.stops(document));
-        let times = turn_times(piece.score, part, &reading.tempo, (&stops, Seconds::default()));
+        let times = turn_times(piece.score, part, &reading.tempo, (&stops, RealTime::default()));
         let sounding = || part.notes.iter().filter(|note| !note.pitch.is_rest());
         for bar in turned_to(piece, part) {
             let Some(at) = piece.score.bars.get(bar as usize).map(|bar| bar.start) else { continue };

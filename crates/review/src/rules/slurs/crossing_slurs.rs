@@ -26,7 +26,7 @@
 use arcata_score::{Note, NoteId, Part, Slur};
 
 use crate::change::Change;
-use crate::under_slur::{Point, main_notes, point, solid_slurs};
+use crate::under_slur::{VoicePoint, main_notes, point, solid_slurs};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -62,8 +62,8 @@ impl Rule for CrossingSlurs {
 /// A slur as a span of its voice.
 #[derive(Clone, Copy)]
 struct Span<'a> {
-    from: Point,
-    to: Point,
+    from: VoicePoint,
+    to: VoicePoint,
     slur: &'a Slur,
     start: &'a Note,
 }

@@ -32,7 +32,7 @@ use arcata_score::{Instruction, Meaning, Moment, Note, NoteId, Part, Score};
 
 use crate::attack_marks::is_for;
 use crate::under_slur::{is_main, tied_from_before};
-use crate::ways::Ways;
+use crate::ways::WaysOfPlaying;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -85,7 +85,7 @@ impl Rule for LegatoWithoutSlurs {
 
 /// The notes of a part in some bars that are bowed one by one, as far as signs go.
 fn moving<'a>(score: &Score, part: &'a Part, bars: &RangeInclusive<u32>) -> Vec<(NoteId, &'a Note)> {
-    let ways = Ways::new(score, part);
+    let ways = WaysOfPlaying::new(score, part);
     let from = part.notes.partition_point(|note| note.bar < *bars.start());
     let ids = (0u32..).map(NoteId).zip(&part.notes).skip(from);
     let here = ids.take_while(|(_, note)| note.bar <= *bars.end());

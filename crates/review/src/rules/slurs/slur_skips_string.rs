@@ -26,7 +26,7 @@
 //! Counted in an open set of thirty played pieces with strings and bows (YTVF); the time is from memory.
 
 use arcata_bow::{Line, Stroke};
-use arcata_hand::{Fingerboard, Step, crossings};
+use arcata_hand::{Fingerboard, PassageNote, crossings};
 use arcata_score::{NoteId, Part};
 
 use crate::left_hand::{chords, fingerboard, time_of};
@@ -66,7 +66,7 @@ impl Rule for SlurSkipsString {
 /// A note of a slur: its id, its pitch, how long it lasts.
 struct Slurred {
     id: NoteId,
-    step: Step,
+    step: PassageNote,
 }
 
 fn skipping(
@@ -87,7 +87,7 @@ fn skipping(
     if !slurred.windows(2).any(leap) {
         return None;
     }
-    let steps: Vec<Step> = slurred.iter().map(|note| note.step).collect();
+    let steps: Vec<PassageNote> = slurred.iter().map(|note| note.step).collect();
     let ways = crossings(board, &steps, limits.string_skip);
     let hurried = |before: usize| slurred[before].step.lasts < limits.string_skip;
     let mut skips = ways.iter().enumerate().filter(|(before, way)| way.skipped() > 0 && hurried(*before));
@@ -133,7 +133,10 @@ fn slurred(part: &Part, stroke: &Stroke) -> Option<Vec<Slurred>> {
     let last = chords.last().map(|last| (last, stroke.duration.micros));
     let found = pairs
         .chain(last)
-        .map(|(chord, lasts)| Slurred { id: chord.notes[0], step: Step { pitch: chord.pitches[0], lasts } })
+        .map(|(chord, lasts)| Slurred {
+            id: chord.notes[0],
+            step: PassageNote { pitch: chord.pitches[0], lasts },
+        })
         .collect();
     Some(found)
 }

@@ -32,7 +32,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use arcata_score::{Instruction, Meaning, Moment, Note, NoteId, NoteKind, Part, Plucked, TremoloRole};
 
 use crate::change::{direction_before, take_out};
-use crate::under_slur::{Sounding, is_main, note, solid_slurs, sounding_at, sounding_changes};
+use crate::under_slur::{SoundedBy, is_main, note, solid_slurs, sounding_at, sounding_changes};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -131,7 +131,7 @@ fn bowed_while_plucked(piece: &Piece<'_>, found: &Findings<'_>, part_index: usiz
     let mut manner: BTreeSet<Moment> = BTreeSet::new();
     let notes = (0u32..).map(NoteId).zip(&part.notes).filter(|(_, note)| note.staff == staff);
     for (id, note) in notes {
-        let Sounding::Plucked(since) = sounding_at(&changes, note.onset) else { continue };
+        let SoundedBy::Plucked(since) = sounding_at(&changes, note.onset) else { continue };
         let sign = sign_of_bow(note).map(|sign| (Severity::A, sign, id));
         let under =
             slurred.get(&id).filter(|_| note.technical.plucked == Plucked::None && !arco_comes(part, id));

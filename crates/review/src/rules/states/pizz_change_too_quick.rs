@@ -27,7 +27,7 @@
 
 use arcata_score::{Moment, Note, Part};
 
-use crate::under_slur::{Sounding, sounding_at, sounding_changes};
+use crate::under_slur::{SoundedBy, sounding_at, sounding_changes};
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -54,7 +54,7 @@ impl Rule for PizzChangeTooQuick {
             for staff in 1..=part.staves.max(1) {
                 let changes = sounding_changes(piece.score, part, staff);
                 for (from, to) in hand_overs(part, staff, &changes) {
-                    let plucked = sounding_at(&changes, to.onset) != Sounding::Bowed;
+                    let plucked = sounding_at(&changes, to.onset) != SoundedBy::Bowed;
                     let needed = piece.time_to_change(plucked);
                     // A plucked note rings by itself; a bowed one must be played out, but for a share of it.
                     let freed = if plucked { from.onset + from.length.scaled(3, 4) } else { from.onset };
@@ -73,13 +73,13 @@ impl Rule for PizzChangeTooQuick {
 const PLUCKED_WITH_THE_BOW: usize = 3;
 
 /// The last note before and the first after each change, where more than a note or two is plucked.
-fn hand_overs<'a>(part: &'a Part, staff: u8, changes: &[(Moment, Sounding)]) -> Vec<(&'a Note, &'a Note)> {
+fn hand_overs<'a>(part: &'a Part, staff: u8, changes: &[(Moment, SoundedBy)]) -> Vec<(&'a Note, &'a Note)> {
     let sounding: Vec<&Note> = part
         .notes
         .iter()
         .filter(|note| note.staff == staff && crate::under_slur::is_main(note) && !note.pitch.is_rest())
         .collect();
-    let kind = |note: &Note| sounding_at(changes, note.onset) != Sounding::Bowed;
+    let kind = |note: &Note| sounding_at(changes, note.onset) != SoundedBy::Bowed;
     let mut overs = Vec::new();
     for at in 1..sounding.len() {
         let (from, to) = (sounding[at - 1], sounding[at]);

@@ -25,7 +25,7 @@
 use arcata_score::{Instrument, Note};
 
 use crate::speed::{rate, rate_text};
-use crate::under_slur::{Sounding, is_main, sounding_at, sounding_changes};
+use crate::under_slur::{SoundedBy, is_main, sounding_at, sounding_changes};
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -62,7 +62,7 @@ impl Rule for PizzTooFast {
                     let notes: Vec<&Note> = part.notes.iter().filter(plucked).collect();
                     let fast = |pair: &[&Note]| {
                         let (from, to) = (pair[0], pair[1]);
-                        let finger = |note: &Note| sounding_at(&changes, note.onset) != Sounding::Bowed;
+                        let finger = |note: &Note| sounding_at(&changes, note.onset) != SoundedBy::Bowed;
                         let sounds =
                             !from.pitch.is_rest() && !to.pitch.is_rest() && finger(from) && finger(to);
                         let micros = reading.tempo.between(from.onset, to.onset).micros;

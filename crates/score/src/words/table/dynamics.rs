@@ -1,11 +1,11 @@
 //! How loud: levels in words and letters, growing and fading.
 
-use super::{Entry, Sense, When, entry, only};
+use super::{Sense, TableEntry, When, entry, only};
 use crate::DynamicKind::{Accented, Level as Lasting, Shape};
 use crate::Level::{F, Ff, Fff, Mf, Mp, P, Pp, Ppp};
 use crate::Meaning::{LevelWord, Subito};
 use crate::SwellKind::{Fading, Growing};
-use crate::words::Language::{English, French, German, Italian};
+use crate::words::WordLanguage::{English, French, German, Italian};
 
 const GROWING: &[Sense] = &[Sense::Swell(Growing)];
 const FADING: &[Sense] = &[Sense::Swell(Fading)];
@@ -29,7 +29,7 @@ macro_rules! letters {
     };
 }
 
-pub(super) const ENTRIES: &[Entry] = &[
+pub(super) const ENTRIES: &[TableEntry] = &[
     entry(
         Italian,
         GROWING,

@@ -22,7 +22,7 @@ use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoBack};
 
 /// The language of a phrase.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Language {
+pub enum WordLanguage {
     /// English.
     English,
     /// Italian, and what all languages borrow from it.
@@ -35,10 +35,10 @@ pub enum Language {
 
 /// An entry of the table.
 #[derive(Clone, Copy)]
-pub(crate) struct Entry {
+pub(crate) struct TableEntry {
     /// Whose words these are.
     #[cfg_attr(not(test), expect(dead_code, reason = "the table tells its readers; tests count by it"))]
-    pub(crate) language: Language,
+    pub(crate) language: WordLanguage,
     /// What they say; nothing for phrases that would be misread otherwise.
     pub(crate) senses: &'static [Sense],
     /// When they count.
@@ -86,28 +86,32 @@ pub(crate) enum Sense {
     /// Gradually faster.
     Quickening,
     /// At once slower or faster.
-    Change(tempo_words::Change),
+    Change(tempo_words::TempoChange),
     /// Back to an earlier tempo.
     Back(TempoBack),
 }
 
 /// An entry whose phrases count wherever they stand.
-const fn entry(language: Language, senses: &'static [Sense], phrases: &'static [&'static str]) -> Entry {
-    Entry { language, senses, when: When::Anywhere, phrases }
+const fn entry(
+    language: WordLanguage,
+    senses: &'static [Sense],
+    phrases: &'static [&'static str],
+) -> TableEntry {
+    TableEntry { language, senses, when: When::Anywhere, phrases }
 }
 
 /// An entry with a condition.
 const fn only(
     when: When,
-    language: Language,
+    language: WordLanguage,
     senses: &'static [Sense],
     phrases: &'static [&'static str],
-) -> Entry {
-    Entry { language, senses, when, phrases }
+) -> TableEntry {
+    TableEntry { language, senses, when, phrases }
 }
 
 /// All entries.
-pub(crate) fn entries() -> impl Iterator<Item = Entry> {
+pub(crate) fn entries() -> impl Iterator<Item = TableEntry> {
     playing::ENTRIES
         .iter()
         .chain(players::ENTRIES)
@@ -136,7 +140,9 @@ mod tests {
 
     #[test]
     fn four_languages_are_in_the_table() {
-        for language in [Language::English, Language::Italian, Language::French, Language::German] {
+        for language in
+            [WordLanguage::English, WordLanguage::Italian, WordLanguage::French, WordLanguage::German]
+        {
             let phrases: usize =
                 entries().filter(|entry| entry.language == language).map(|entry| entry.phrases.len()).sum();
             assert!(phrases >= 40, "{language:?} has only {phrases} patterns");

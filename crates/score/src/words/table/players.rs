@@ -1,8 +1,8 @@
 //! Who plays: divided, together, one, a few, all.
 
-use super::{Entry, Sense, When, entry, only};
+use super::{Sense, TableEntry, When, entry, only};
 use crate::Meaning::{HalfSection, NonDivisi, Solo, Tutti, Unison};
-use crate::words::Language::{English, French, German, Italian};
+use crate::words::WordLanguage::{English, French, German, Italian};
 
 const DIVISI: &[Sense] = &[Sense::Divisi];
 const UNISON: &[Sense] = &[Sense::Instruction(Unison)];
@@ -11,7 +11,7 @@ const SOLO: &[Sense] = &[Sense::Instruction(Solo)];
 const TUTTI: &[Sense] = &[Sense::Instruction(Tutti)];
 const HALF: &[Sense] = &[Sense::Instruction(HalfSection)];
 
-pub(super) const ENTRIES: &[Entry] = &[
+pub(super) const ENTRIES: &[TableEntry] = &[
     entry(Italian, DIVISI, &["divisi/divise/diviso/divis", "div."]),
     only(When::Doubtful, Italian, DIVISI, &["div"]),
     entry(English, DIVISI, &["divided"]),

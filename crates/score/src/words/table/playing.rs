@@ -1,10 +1,10 @@
 //! What the hand does: plucked or bowed, muted, where on the string.
 
-use super::{Entry, Sense, When, entry, only};
+use super::{Sense, TableEntry, When, entry, only};
 use crate::Meaning::{
     Arco, ColLegno, ColLegnoBattuto, MuteOff, MuteOn, Ordinario, Pizzicato, SulPonticello, SulTasto,
 };
-use crate::words::Language::{English, French, German, Italian};
+use crate::words::WordLanguage::{English, French, German, Italian};
 
 const PIZZICATO: &[Sense] = &[Sense::Instruction(Pizzicato)];
 const ARCO: &[Sense] = &[Sense::Instruction(Arco)];
@@ -16,7 +16,7 @@ const ORDINARIO: &[Sense] = &[Sense::Instruction(Ordinario)];
 const LEGNO: &[Sense] = &[Sense::Instruction(ColLegno)];
 const LEGNO_BATTUTO: &[Sense] = &[Sense::Instruction(ColLegnoBattuto)];
 
-pub(super) const ENTRIES: &[Entry] = &[
+pub(super) const ENTRIES: &[TableEntry] = &[
     entry(Italian, PIZZICATO, &["pizzicato/pizzicati/pizzic/pizz/piz"]),
     entry(English, PIZZICATO, &["plucked"]),
     entry(French, PIZZICATO, &["pince/pinces/pincez"]),

@@ -1,10 +1,10 @@
 //! Signs of the road.
 
-use super::{Entry, Sense, When, entry, only};
+use super::{Sense, TableEntry, When, entry, only};
 use crate::Jump::{Coda, DaCapo, DalSegno, Fine, Segno, ToCoda};
-use crate::words::Language::{English, French, German, Italian};
+use crate::words::WordLanguage::{English, French, German, Italian};
 
-pub(super) const ENTRIES: &[Entry] = &[
+pub(super) const ENTRIES: &[TableEntry] = &[
     entry(
         Italian,
         &[Sense::Jump(DaCapo)],

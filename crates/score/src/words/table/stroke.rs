@@ -1,11 +1,11 @@
 //! How the bow goes: kinds of stroke, parts of the bow, bowing orders.
 
-use super::{Entry, Sense, When, entry, only};
+use super::{Sense, TableEntry, When, entry, only};
 use crate::Meaning::{
     AllDownBows, AllUpBows, AsItComes, AtFrog, AtTip, Detache, FreeBowing, Legato, Martele, MiddleOfBow,
     OffString, OnString, Sautille, Simile, Spiccato, StaccatoWord, TenutoWord, Thrown, TremoloWord, WholeBow,
 };
-use crate::words::Language::{English, French, German, Italian};
+use crate::words::WordLanguage::{English, French, German, Italian};
 
 const SPICCATO: &[Sense] = &[Sense::Instruction(Spiccato)];
 const SAUTILLE: &[Sense] = &[Sense::Instruction(Sautille)];
@@ -28,7 +28,7 @@ const COMES: &[Sense] = &[Sense::Instruction(AsItComes)];
 const TREMOLO: &[Sense] = &[Sense::Instruction(TremoloWord)];
 const SIMILE: &[Sense] = &[Sense::Instruction(Simile)];
 
-pub(super) const ENTRIES: &[Entry] = &[
+pub(super) const ENTRIES: &[TableEntry] = &[
     entry(Italian, SPICCATO, &["spiccato/spicc/spiccatissimo", "saltando/saltato/saltellato/balzato"]),
     only(When::Doubtful, Italian, SPICCATO, &["salt.", "spic."]),
     entry(German, SPICCATO, &["springend", "springbogen", "mit springendem bogen"]),

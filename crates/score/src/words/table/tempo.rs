@@ -1,17 +1,17 @@
 //! Tempo: words, ramps, changes and returns.
 
-use super::{Entry, Sense, When, entry, only};
+use super::{Sense, TableEntry, When, entry, only};
 use crate::TempoBack::{First, Previous};
-use crate::tempo_words::{Change, TEMPO_WORDS, TempoSense};
-use crate::words::Language::{English, French, German, Italian};
+use crate::tempo_words::{TEMPO_WORDS, TempoChange, TempoSense};
+use crate::words::WordLanguage::{English, French, German, Italian};
 
 const SLOWING: &[Sense] = &[Sense::Slowing];
 const QUICKENING: &[Sense] = &[Sense::Quickening];
-const FASTER: &[Sense] = &[Sense::Change(Change::Faster)];
-const SLOWER: &[Sense] = &[Sense::Change(Change::Slower)];
-const SAME: &[Sense] = &[Sense::Change(Change::Same)];
-const DOUBLE: &[Sense] = &[Sense::Change(Change::Double)];
-const HALF: &[Sense] = &[Sense::Change(Change::Half)];
+const FASTER: &[Sense] = &[Sense::Change(TempoChange::Faster)];
+const SLOWER: &[Sense] = &[Sense::Change(TempoChange::Slower)];
+const SAME: &[Sense] = &[Sense::Change(TempoChange::Same)];
+const DOUBLE: &[Sense] = &[Sense::Change(TempoChange::Double)];
+const HALF: &[Sense] = &[Sense::Change(TempoChange::Half)];
 const BACK: &[Sense] = &[Sense::Back(Previous)];
 const FIRST: &[Sense] = &[Sense::Back(First)];
 
@@ -27,8 +27,8 @@ static SENSES: [[Sense; 1]; TEMPO_WORDS.len()] = {
 };
 
 /// The tempo words of [`TEMPO_WORDS`] as entries of the table.
-pub(super) fn words() -> impl Iterator<Item = Entry> {
-    TEMPO_WORDS.iter().zip(&SENSES).map(|(word, sense)| Entry {
+pub(super) fn words() -> impl Iterator<Item = TableEntry> {
+    TEMPO_WORDS.iter().zip(&SENSES).map(|(word, sense)| TableEntry {
         language: word.language,
         senses: sense,
         when: if word.sense == TempoSense::Tempo { When::Anywhere } else { When::Heading },
@@ -36,7 +36,7 @@ pub(super) fn words() -> impl Iterator<Item = Entry> {
     })
 }
 
-pub(super) const ENTRIES: &[Entry] = &[
+pub(super) const ENTRIES: &[TableEntry] = &[
     entry(
         Italian,
         SLOWING,

@@ -4,9 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::NoteId;
 
-use crate::address::Found;
-use crate::model::{Layer, Mark, Question, State};
-use crate::session::Session;
+use crate::address::NamedNote;
+use crate::model::{EntryState, Layer, Mark, Question};
+use crate::session::LayerSession;
 
 /// The two ends of a slur of a part.
 pub(crate) type SlurKey = (usize, NoteId, NoteId);
@@ -15,15 +15,15 @@ pub(crate) type SlurKey = (usize, NoteId, NoteId);
 #[derive(Default)]
 pub(crate) struct Quarrels {
     /// Questions that several entries answer differently.
-    answers: BTreeMap<(Found, Question), usize>,
+    answers: BTreeMap<(NamedNote, Question), usize>,
     /// What else the layer says of the slur between the same two notes.
-    slurs: BTreeMap<(Found, Mark), String>,
+    slurs: BTreeMap<(NamedNote, Mark), String>,
 }
 
 impl Quarrels {
     /// Of a layer.
-    pub(crate) fn of(session: &Session<'_, '_>, layer: &Layer) -> Self {
-        let mut answers: BTreeMap<(Found, Question), Vec<&Mark>> = BTreeMap::new();
+    pub(crate) fn of(session: &LayerSession<'_, '_>, layer: &Layer) -> Self {
+        let mut answers: BTreeMap<(NamedNote, Question), Vec<&Mark>> = BTreeMap::new();
         for entry in &layer.entries {
             if let Ok(found) = session.addresses.find(&entry.place) {
                 let given = answers.entry((found, entry.mark.question())).or_default();
@@ -40,7 +40,7 @@ impl Quarrels {
     }
 
     /// Why an entry contradicts another one: the end of a sentence that begins with its place.
-    pub(crate) fn why(&self, at: Found, mark: &Mark) -> Option<String> {
+    pub(crate) fn why(&self, at: NamedNote, mark: &Mark) -> Option<String> {
         match self.of_count(at, mark) {
             Some(count) => Some(format!("the layer says {count} different things about it; keep one")),
             None => self.slurs.get(&(at, mark.clone())).cloned(),
@@ -48,31 +48,31 @@ impl Quarrels {
     }
 
     /// How many answers its question has, where these are several.
-    pub(crate) fn of_count(&self, at: Found, mark: &Mark) -> Option<usize> {
+    pub(crate) fn of_count(&self, at: NamedNote, mark: &Mark) -> Option<usize> {
         self.answers.get(&(at, mark.question())).copied()
     }
 
     /// What else is said of its slur.
-    pub(crate) fn of_slur(&self, at: Found, mark: &Mark) -> Option<&str> {
+    pub(crate) fn of_slur(&self, at: NamedNote, mark: &Mark) -> Option<&str> {
         self.slurs.get(&(at, mark.clone())).map(String::as_str)
     }
 
     /// Whether an entry contradicts another.
-    pub(crate) fn has(&self, at: Found, mark: &Mark) -> bool {
+    pub(crate) fn has(&self, at: NamedNote, mark: &Mark) -> bool {
         self.of_count(at, mark).is_some() || self.of_slur(at, mark).is_some()
     }
 }
 
 /// An entry that takes a slur off or draws one.
 struct SlurWish<'l> {
-    at: Found,
+    at: NamedNote,
     mark: &'l Mark,
     said: String,
     takes: Option<SlurKey>,
     draws: Option<SlurKey>,
 }
 
-fn slur_wishes<'l>(session: &Session<'_, '_>, layer: &'l Layer) -> Vec<SlurWish<'l>> {
+fn slur_wishes<'l>(session: &LayerSession<'_, '_>, layer: &'l Layer) -> Vec<SlurWish<'l>> {
     let wish = |entry: &'l crate::model::Entry| {
         if !matches!(entry.mark.question(), Question::Slur(_)) {
             return None;
@@ -98,7 +98,7 @@ fn slur_wishes<'l>(session: &Session<'_, '_>, layer: &'l Layer) -> Vec<SlurWish<
 /// Between two notes a slur is taken off once, or drawn once, or moved to where none is drawn. Whatever order the
 /// entries came in would decide the rest, and applying the layer again would take off what it had drawn itself.
 /// Asking for the same slur in two ways of naming its notes is no contradiction.
-fn slur_quarrels(session: &Session<'_, '_>, layer: &Layer) -> BTreeMap<(Found, Mark), String> {
+fn slur_quarrels(session: &LayerSession<'_, '_>, layer: &Layer) -> BTreeMap<(NamedNote, Mark), String> {
     let wishes = slur_wishes(session, layer);
     let mut about: BTreeMap<SlurKey, Vec<&SlurWish<'_>>> = BTreeMap::new();
     for wish in &wishes {
@@ -130,7 +130,7 @@ pub(crate) struct SlurWishes {
 
 impl SlurWishes {
     /// Of a layer, contradictions aside.
-    pub(crate) fn of(session: &Session<'_, '_>, layer: &Layer, quarrels: &Quarrels) -> Self {
+    pub(crate) fn of(session: &LayerSession<'_, '_>, layer: &Layer, quarrels: &Quarrels) -> Self {
         let mut wishes = Self::default();
         for wish in slur_wishes(session, layer) {
             if !quarrels.has(wish.at, wish.mark) {
@@ -142,7 +142,7 @@ impl SlurWishes {
     }
 
     /// The slurs of a part when the layer is on it.
-    pub(crate) fn standing(&self, session: &mut Session<'_, '_>, part: usize) -> Vec<(NoteId, NoteId)> {
+    pub(crate) fn standing(&self, session: &mut LayerSession<'_, '_>, part: usize) -> Vec<(NoteId, NoteId)> {
         let mut slurs = session.slurs(part).pairs();
         slurs.retain(|(from, to)| !self.taken.contains(&(part, *from, *to)));
         slurs.extend(self.drawn.iter().filter(|(of, _, _)| *of == part).map(|(_, from, to)| (*from, *to)));
@@ -155,23 +155,23 @@ impl SlurWishes {
 /// What the layers below have put where.
 #[derive(Default)]
 pub(crate) struct Below {
-    pub(crate) marks: BTreeSet<(Found, Mark)>,
+    pub(crate) marks: BTreeSet<(NamedNote, Mark)>,
     /// Slurs that they draw, with what is said of them: the last layer's word.
     pub(crate) drawn: BTreeMap<SlurKey, crate::model::Entry>,
     /// Slurs that they take off.
     pub(crate) taken: BTreeMap<SlurKey, crate::model::Entry>,
     /// Bows that they ask for: the last layer's word.
-    pub(crate) bows: BTreeMap<Found, crate::model::Entry>,
+    pub(crate) bows: BTreeMap<NamedNote, crate::model::Entry>,
 }
 
 impl Below {
-    pub(crate) fn of(session: &Session<'_, '_>, below: &[Layer]) -> Self {
+    pub(crate) fn of(session: &LayerSession<'_, '_>, below: &[Layer]) -> Self {
         let mut said = Self::default();
         for layer in below {
             for entry in &layer.entries {
                 let Ok(at) = session.addresses.find(&entry.place) else { continue };
                 said.marks.insert((at, entry.mark.clone()));
-                if entry.state == State::LeftOut {
+                if entry.state == EntryState::LeftOut {
                     continue;
                 }
                 if entry.mark.question() == Question::Bow {

@@ -8,13 +8,13 @@ use super::syntax::Typed;
 
 /// A complaint about a text of shorthand.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Complaint {
+pub struct ShorthandProblem {
     /// Where in the text.
     pub at: Typed,
     /// Whether the text can be used all the same.
     pub gravity: Gravity,
     /// What is wrong.
-    pub trouble: Trouble,
+    pub trouble: ShorthandProblemKind,
 }
 
 /// Whether a text with this complaint can be used.
@@ -28,7 +28,7 @@ pub enum Gravity {
 
 /// What is wrong.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Trouble {
+pub enum ShorthandProblemKind {
     /// The text is larger than is read.
     TooLarge {
         /// The most that is read, in bytes or characters.
@@ -164,12 +164,12 @@ pub enum Trouble {
     },
 }
 
-impl Complaint {
-    pub(super) fn wrong(at: Typed, trouble: Trouble) -> Self {
+impl ShorthandProblem {
+    pub(super) fn wrong(at: Typed, trouble: ShorthandProblemKind) -> Self {
         Self { at, gravity: Gravity::Wrong, trouble }
     }
 
-    pub(super) fn remark(at: Typed, trouble: Trouble) -> Self {
+    pub(super) fn remark(at: Typed, trouble: ShorthandProblemKind) -> Self {
         Self { at, gravity: Gravity::Remark, trouble }
     }
 
@@ -192,16 +192,16 @@ impl Complaint {
     }
 }
 
-impl fmt::Display for Complaint {
+impl fmt::Display for ShorthandProblem {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         let remark = if self.gravity == Gravity::Remark { "note: " } else { "" };
         write!(out, "line {}, column {}: {remark}{}", self.at.line, self.at.column, self.trouble)
     }
 }
 
-impl From<Box<Misread>> for Box<Complaint> {
+impl From<Box<Misread>> for Box<ShorthandProblem> {
     fn from(misread: Box<Misread>) -> Self {
-        Self::new(Complaint::wrong(misread.at, Trouble::NoPlace(*misread)))
+        Self::new(ShorthandProblem::wrong(misread.at, ShorthandProblemKind::NoPlace(*misread)))
     }
 }
 
@@ -209,7 +209,7 @@ fn meant(suggestion: Option<&String>) -> String {
     suggestion.map_or_else(String::new, |name| format!(" Did you mean \"{name}\"?"))
 }
 
-impl fmt::Display for Trouble {
+impl fmt::Display for ShorthandProblemKind {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::TooLarge { most } => {

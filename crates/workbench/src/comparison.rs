@@ -11,7 +11,7 @@ use utoipa::ToSchema;
 use crate::act::ByteEdit;
 use crate::desk::{ChangedLine, Desk};
 use crate::drawing::{self, PictureView};
-use crate::state::State;
+use crate::state::SessionState;
 use crate::views::mark_words;
 
 /// A passage holds no more bars than this.
@@ -96,7 +96,7 @@ pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageVi
 /// Where there are no such bars, or they cannot be engraved; in words.
 pub(crate) fn picture(
     desk: &Desk,
-    (state, layer): (&State, &Layer),
+    (state, layer): (&SessionState, &Layer),
     (line, first, last): (usize, u32, u32),
     drawing: (&Engraver, u64),
 ) -> Result<PictureView, String> {
@@ -110,7 +110,7 @@ pub(crate) fn picture(
 /// As for [`picture`], and edits that do not fit.
 pub(crate) fn changed_picture(
     desk: &Desk,
-    (state, edits): (&State, &[ByteEdit]),
+    (state, edits): (&SessionState, &[ByteEdit]),
     (line, first, last): (usize, u32, u32),
     drawing: (&Engraver, u64),
 ) -> Result<PictureView, String> {

@@ -2,10 +2,10 @@
 
 use rustc_hash::FxHashMap;
 
-use super::search::{NEVER, Row, Settled};
+use super::search::{NEVER, Row, SettledRow};
 
 /// Rows of several walks through the same strokes, each different row kept once.
-pub(super) struct Sheaf<const CELLS: usize> {
+pub(super) struct DistinctRows<const CELLS: usize> {
     rows: Vec<Row<CELLS>>,
     /// For each walk its row, and what was taken off it.
     walks: Vec<(usize, i64)>,
@@ -30,9 +30,9 @@ impl<const CELLS: usize> Gathering<CELLS> {
     }
 }
 
-impl<const CELLS: usize> Sheaf<CELLS> {
+impl<const CELLS: usize> DistinctRows<CELLS> {
     /// The walks that have come to these rows.
-    pub(super) fn gather(settled: impl Iterator<Item = Settled<CELLS>>) -> Self {
+    pub(super) fn gather(settled: impl Iterator<Item = SettledRow<CELLS>>) -> Self {
         let mut gathering = Gathering::new();
         let walks = settled.map(|settled| (gathering.place(settled.row), settled.base)).collect();
         Self { rows: gathering.rows, walks }
@@ -50,7 +50,7 @@ impl<const CELLS: usize> Sheaf<CELLS> {
     }
 
     /// All walks one step on: each different row is led once (it is given with its index).
-    pub(super) fn led(&self, mut step: impl FnMut(usize, &Row<CELLS>) -> Settled<CELLS>) -> Self {
+    pub(super) fn led(&self, mut step: impl FnMut(usize, &Row<CELLS>) -> SettledRow<CELLS>) -> Self {
         let mut gathering = Gathering::new();
         let led: Vec<(usize, i64)> = self
             .rows
@@ -66,7 +66,7 @@ impl<const CELLS: usize> Sheaf<CELLS> {
     }
 
     /// All walks one step on, each by itself.
-    pub(super) fn apart(&self, mut step: impl FnMut(usize, &Row<CELLS>, i64) -> Settled<CELLS>) -> Self {
+    pub(super) fn apart(&self, mut step: impl FnMut(usize, &Row<CELLS>, i64) -> SettledRow<CELLS>) -> Self {
         Self::gather((0..self.walks.len()).map(|walk| {
             let (row, base) = self.walk(walk);
             step(walk, row, base)

@@ -6,7 +6,7 @@ use arcata_review::{Aside, AsideEntry, SlurEntry};
 use arcata_score::{Score, SlurTold};
 
 use crate::act::SlurIs;
-use crate::state::State;
+use crate::state::SessionState;
 
 /// It is read up to this size.
 const LARGEST: usize = 4 << 20;
@@ -43,7 +43,7 @@ fn sound(score: &Path, text: &str) -> Result<Aside, String> {
 ///
 /// # Errors
 /// Where the file cannot be read: it is not written over.
-pub(crate) fn with(score: &Path, music: &Score, state: &State) -> Result<String, String> {
+pub(crate) fn with(score: &Path, music: &Score, state: &SessionState) -> Result<String, String> {
     let name = score.file_name().unwrap_or_default().to_string_lossy();
     let mut out = text(score)?.unwrap_or_else(|| Aside::head(&name));
     let known = sound(score, &out)?;
@@ -82,8 +82,8 @@ fn movement_of(music: &Score, ordinal: u32) -> Option<usize> {
 }
 
 /// What a session has set aside, as the file says it.
-pub(crate) fn entries(state: &State) -> Vec<AsideEntry> {
-    let entry = |one: &crate::state::SetAside| AsideEntry {
+pub(crate) fn entries(state: &SessionState) -> Vec<AsideEntry> {
+    let entry = |one: &crate::state::FindingAside| AsideEntry {
         rule: Some(one.rule.clone()),
         part: one.part.clone(),
         bars: Some((one.bar.clone(), one.bar.clone())),

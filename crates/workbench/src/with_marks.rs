@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use arcata_analysis::WithLayer;
-use arcata_layer::{Addresses, Entry, Mark, Place};
+use arcata_layer::{Address, Addresses, Entry, Mark};
 use arcata_score::{NoteId, Score};
 
 use crate::act::ByteEdit;
@@ -106,7 +106,7 @@ fn only(
     one.iter().flat_map(missing).collect()
 }
 
-fn entry(place: Option<Place>, mark: Option<Mark>) -> Result<Entry, String> {
+fn entry(place: Option<Address>, mark: Option<Mark>) -> Result<Entry, String> {
     let found = place.zip(mark).map(|(place, mark)| Entry::new(place, mark));
     found.ok_or_else(|| "a note has no address that a layer can name".to_owned())
 }
