@@ -11,10 +11,15 @@ use crate::{BarCount, BarEnd, Emphasis, Loudness, MetricPlace, Stroke};
 /// Strengths by place, hundredths of a downbeat (rule of thumb; only their order and rough spacing
 /// matter, as the planner weighs places and not strengths).
 const DOWNBEAT: u16 = 100;
+/// The middle of an even bar (rule of thumb).
 const MID_BAR: u16 = 50;
+/// Another beat (rule of thumb).
 const BEAT: u16 = 30;
+/// The division of a beat (rule of thumb).
 const DIVISION: u16 = 10;
+/// What is finer (rule of thumb).
 const FINER: u16 = 3;
+/// The strongest that signs make an onset (rule of thumb).
 const STRONGEST: u16 = 300;
 
 /// The beats of a time signature.

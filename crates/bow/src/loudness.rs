@@ -45,11 +45,12 @@ struct CurveCorner {
     after: i32,
 }
 
-/// How far after the end of a swell its dynamic may stand: engravers put it under the next note.
+/// How far after the end of a swell its dynamic may stand: engravers put it under the next note (common practice).
 const GOAL_WITHIN: Length = Length::QUARTER;
-/// The loudest and softest that a swell without a goal reaches.
-const SOFTEST_GOAL: i32 = 100;
-const LOUDEST_GOAL: i32 = 800;
+/// The loudest and softest that a swell without a goal reaches (rule of thumb).
+const SOFTEST_GOAL: i32 = Loudness::PPP.0;
+/// See [`SOFTEST_GOAL`] (rule of thumb).
+const LOUDEST_GOAL: i32 = Loudness::FFF.0;
 
 impl LoudnessCurve {
     /// The loudness of the voices of one staff.

@@ -5,9 +5,9 @@ use arcata_score::{Articulation, BarlineStyle, Fermata, Length, Score};
 use crate::lines::{Event, Extent};
 use crate::{Stroke, StrokeKind};
 
-/// What is certainly a joint.
+/// What is certainly a joint (by definition).
 const FULL: u16 = 100;
-/// From here on a joint begins a new count of bars.
+/// From here on a joint begins a new count of bars (rule of thumb).
 pub(crate) const CLEAR: u16 = 50;
 
 /// The joints of a line.

@@ -203,6 +203,25 @@ pub struct Stroke {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Loudness(pub i32);
 
+impl Loudness {
+    /// ppp.
+    pub const PPP: Self = Self(100);
+    /// pp.
+    pub const PP: Self = Self(200);
+    /// p.
+    pub const P: Self = Self(300);
+    /// mp.
+    pub const MP: Self = Self(400);
+    /// mf.
+    pub const MF: Self = Self(500);
+    /// f.
+    pub const F: Self = Self(600);
+    /// ff.
+    pub const FF: Self = Self(700);
+    /// fff.
+    pub const FFF: Self = Self(800);
+}
+
 /// Bow speeds for one dynamic on one instrument, micrometres a second.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct SpeedWindow {

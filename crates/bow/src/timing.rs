@@ -61,10 +61,11 @@ struct Segment {
     ramp: Option<(Length, i128)>,
 }
 
-/// Picoseconds of a whole note at one quarter a minute.
+/// Picoseconds of a whole note at one quarter a minute (by definition).
 const WHOLE_AT_ONE: i128 = 240_000_000_000_000;
-/// Tempos outside these bounds are slips of the file, quarters a minute.
+/// Tempos outside these bounds are slips of the file, quarters a minute (a limit).
 const SLOWEST: Length = Length::WHOLE;
+/// See [`SLOWEST`], quarters a minute (a limit).
 const FASTEST: i64 = 2000;
 
 fn pace(quarters: Length) -> i128 {

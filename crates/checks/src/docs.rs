@@ -1,4 +1,4 @@
-//! Pages made from the code: the rules' manual, the player profiles, the stops of two notes, and the schemas of what is written as
+//! Pages made from the code: the rules' manual, the player profiles, the constants beside the code, the stops of two notes, and the schemas of what is written as
 //! JSON.
 
 use std::collections::BTreeMap;
@@ -11,9 +11,9 @@ use arcata_report::Page;
 use arcata_review::{Family, REGISTER};
 use arcata_testkit::Fixture;
 
-use crate::docs_stops;
 use crate::outcome::{CheckOutcome, Result};
 use crate::setting::{CheckSetting, read_text, write};
+use crate::{docs_constants, docs_stops};
 
 /// Folders that hold nothing but made pages.
 const FOLDERS: [&str; 3] = ["docs/rules", "docs/schema", EXAMPLES];
@@ -24,7 +24,7 @@ const EXAMPLES_LIST: &str = "crates/examples/src/table.rs";
 
 /// Writes the pages, or with `--check` only compares them.
 pub(crate) fn run(setting: &CheckSetting, arguments: &[String], outcome: &mut CheckOutcome) -> Result<()> {
-    let pages = pages()?;
+    let pages = pages(setting)?;
     match arguments {
         [] => write_all(setting, &pages),
         [only] if only == "--check" => compare(setting, &pages, outcome),
@@ -33,7 +33,7 @@ pub(crate) fn run(setting: &CheckSetting, arguments: &[String], outcome: &mut Ch
 }
 
 /// Every page by its path in the checkout.
-fn pages() -> Result<BTreeMap<String, String>> {
+fn pages(setting: &CheckSetting) -> Result<BTreeMap<String, String>> {
     let mut pages = BTreeMap::new();
     let mut table = "//! Made by `cargo xtask docs`: the music of each rule's example.\n\n/// Rules with the MusicXML of their \
                      examples.\npub const MUSIC: &[(&str, &str)] = &[\n"
@@ -60,6 +60,7 @@ fn pages() -> Result<BTreeMap<String, String>> {
     let explained = explained.iter().map(|(id, page)| (*id, page.as_str()));
     pages.insert("crates/languages/texts/rules.en.ftl".to_owned(), arcata_languages::rules_file(explained));
     pages.insert("docs/profiles.md".to_owned(), Profile::manual());
+    pages.insert("docs/constants.md".to_owned(), docs_constants::page(setting)?);
     pages.insert("docs/stops.md".to_owned(), docs_stops::page());
     let schemas = [
         ("review", arcata_report::review_schema()),

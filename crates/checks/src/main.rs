@@ -12,6 +12,7 @@ mod bench;
 mod bench_list;
 mod bench_repairs;
 mod docs;
+mod docs_constants;
 mod docs_stops;
 mod examples;
 mod hidden_marks;

@@ -12,11 +12,11 @@ use crate::LEARNED;
 
 /// The name that the file gives its format.
 const FORMAT: &str = "arcata-habits";
-/// The version that is read and written.
+/// The version that is read and written (by definition).
 const VERSION: u32 = 1;
-/// A learned price is at most so many times the style's, and at least that part of it.
+/// A learned price is at most so many times the style's, and at least that part of it (rule of thumb).
 const FARTHEST: i64 = 100;
-/// What a price of nothing may become, thousandths of a point.
+/// What a price of nothing may become, thousandths of a point (rule of thumb).
 const FROM_NOTHING: i64 = 5000;
 
 /// What a leader prices otherwise than a style does.

@@ -22,19 +22,19 @@ pub struct Marked {
     pub work: usize,
 }
 
-/// Below this many marked strokes nothing is learned: with fewer the trial itself says little.
+/// Below this many marked strokes nothing is learned: with fewer the trial itself says little (rule of thumb).
 pub const LEAST_STROKES: usize = 50;
 
 /// The same where marks are sparse: each stands where a leader departs from what comes anyway, and says little of the strokes
-/// between.
+/// between (rule of thumb).
 pub const LEAST_SPARSE: usize = 300;
 /// What sparse marks cannot tell: hooks and retakes are marked where they are made, and never where they are not.
 const EXCEPTIONS: [&str; 7] =
     ["hook", "hook_last_two", "hook_by_slur", "hook_slurs", "retake", "retake_apart", "retake_up"];
 
-/// From so many tenths of the strokes soon after marked ones on, marks are taken as complete.
+/// From so many tenths of the strokes soon after marked ones on, marks are taken as complete (rule of thumb).
 const DENSE: usize = 6;
-/// So many strokes after a marked one are looked at.
+/// So many strokes after a marked one are looked at (rule of thumb).
 const AFTER: usize = 8;
 
 /// Whether many strokes soon after marked ones have no mark.
@@ -87,13 +87,13 @@ pub enum Refusal {
     },
 }
 
-/// So many bars in a row are left out together: neighbouring strokes hang together.
+/// So many bars in a row are left out together: neighbouring strokes hang together (rule of thumb).
 const BLOCK: u32 = 8;
-/// Every fifth block is left out at a time.
+/// Every fifth block is left out at a time (rule of thumb).
 const FOLDS: usize = 5;
-/// A leader's price may well be twice the style's or half of it: the spread of its logarithm.
+/// A leader's price may well be twice the style's or half of it: the spread of its logarithm (rule of thumb).
 pub const SPREAD: f64 = 0.7;
-/// A price of nothing begins here, thousandths of a point, so that it can be learned.
+/// A price of nothing begins here, thousandths of a point, so that it can be learned (rule of thumb).
 const LEAST: f64 = 40.0;
 
 /// Learns what a leader prices otherwise than a profile's style does.

@@ -45,7 +45,7 @@ pub const LEARNED: [&str; 29] = [
     "swell",
 ];
 
-/// The search ends after so many rounds at the latest.
+/// The search ends after so many rounds at the latest (rule of thumb).
 const ROUNDS: u64 = 60;
 
 /// A line of which some directions are known.

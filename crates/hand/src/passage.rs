@@ -42,9 +42,13 @@ struct HandState {
     hand: i64,
 }
 
+/// A position that there is no time for weighs more than all that follows (by definition).
 const HURRIED: i64 = 100_000_000;
+/// A string jumped over weighs more than shifts (by definition).
 const SKIPPED: i64 = 1_000_000;
+/// A shift weighs more than crossings (by definition).
 const SHIFTED: i64 = 1_000;
+/// A string crossed (by definition).
 const CROSSED: i64 = 100;
 
 /// The best way through the notes: an entry between each two; empty where a note lies on no string.

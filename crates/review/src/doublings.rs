@@ -19,12 +19,12 @@ pub struct Doubling {
     pub notes: Vec<(NoteId, NoteId)>,
 }
 
-/// Fewer notes in common are a coincidence: two bars of quarters.
+/// Fewer notes in common are a coincidence: two bars of quarters (rule of thumb).
 const LEAST_NOTES: usize = 6;
-/// Fewer bars in a row are one, too.
+/// Fewer bars in a row are one, too (rule of thumb).
 const LEAST_BARS: u32 = 2;
 /// So many of the notes of a bar must sound in both parts, hundredths: an ornament written out, a passing note
-/// left out.
+/// left out (rule of thumb).
 const SHARE: usize = 75;
 
 /// One note of a part's line.

@@ -35,9 +35,9 @@ pub(crate) fn with_bow(
 }
 
 /// How far around the stroke the passage is planned again: beyond it the plan stays as it is, because
-/// the strokes at the edges keep their bows.
+/// the strokes at the edges keep their bows (rule of thumb).
 const BEFORE: usize = 24;
-/// See [`BEFORE`]. Twelve did not see the accent two bars on that comes out on the wrong bow then.
+/// See [`BEFORE`]. Twelve did not see the accent two bars on that comes out on the wrong bow then (rule of thumb).
 const AFTER: usize = 24;
 
 struct Remedy {

@@ -6,7 +6,7 @@ use crate::mechanics::longest_bow;
 use crate::under_slur::{main_notes, solid_slurs};
 use crate::{Piece, rules};
 
-/// From this weight on a slur is a phrase mark: two strong signs, or a strong one and two weak ones.
+/// From this weight on a slur is a phrase mark: two strong signs, or a strong one and two weak ones (rule of thumb).
 const PHRASE: u32 = 4;
 
 /// One thing that speaks for a phrase mark.

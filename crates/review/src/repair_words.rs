@@ -42,7 +42,7 @@ pub fn what(score: &Score, part: usize, change: &NotationChange) -> String {
     }
 }
 
-/// What comes of a change is told up to so many bars away: further on it is not seen on the page.
+/// What comes of a change is told up to so many bars away: further on it is not seen on the page (rule of thumb).
 const NEAR: u32 = 8;
 
 /// A whole sentence for one of the changes of a repair: what is done, and what comes of it up to the

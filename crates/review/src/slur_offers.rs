@@ -9,7 +9,7 @@ use crate::repair_words;
 use crate::slur_change;
 use crate::{Grade, Piece, Proposal};
 
-/// Strokes to each side whose slurs may be changed.
+/// Strokes to each side whose slurs may be changed (rule of thumb).
 const AROUND: usize = 2;
 
 /// Changes of the slurs near a stroke of a line that can be written into the file, the one that costs the arm least first. The

@@ -7,7 +7,7 @@ use crate::Piece;
 use crate::change::Change;
 use crate::under_slur::note;
 
-/// The number of a slur that is put in: high, so that it is not one that is open there.
+/// The number of a slur that is put in: high, so that it is not one that is open there (by definition).
 const NUMBER: u8 = 16;
 
 /// What the two ends of a line are called.

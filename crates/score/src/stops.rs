@@ -4,7 +4,7 @@ use arcata_xml::{Document, Tag};
 
 use crate::Score;
 
-/// Bars before the end of a movement in which "attacca" may stand.
+/// Bars before the end of a movement in which "attacca" may stand (rule of thumb).
 const LAST_BARS: u32 = 8;
 
 impl Score {

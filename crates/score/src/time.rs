@@ -23,7 +23,7 @@ pub struct Length(Ratio<i64>);
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 pub struct Moment(pub Length);
 
-/// Denominators beyond this are not musical; results are rounded to it (saturation, see [`Length`]).
+/// Denominators beyond this are not musical; results are rounded to it (saturation, see [`Length`]) (a limit).
 const LARGEST_DENOMINATOR: i64 = 1 << 31;
 
 impl Length {

@@ -21,7 +21,7 @@ pub(super) enum Effect {
     LaterFigure,
 }
 
-/// The longest figure that is looked for, strokes.
+/// The longest figure that is looked for, strokes (rule of thumb).
 const LONGEST_FIGURE: usize = 24;
 
 /// The strokes that are part of an effect; `against` tells which go against alternation, `unmarked` is the best plan

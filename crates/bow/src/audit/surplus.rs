@@ -64,9 +64,9 @@ fn settled(
 }
 
 /// So many times only the mark nearest to each changed stroke stays; then each round keeps twice as many
-/// around it, so that the last one leaves few to try. If strokes change even then, all marks stay.
+/// around it, so that the last one leaves few to try. If strokes change even then, all marks stay (rule of thumb).
 const NARROW_ROUNDS: u32 = 16;
-/// See [`NARROW_ROUNDS`].
+/// See [`NARROW_ROUNDS`] (rule of thumb).
 const ROUNDS: u32 = NARROW_ROUNDS + 8;
 
 /// The marks that held a changed stroke back: the nearest ones, up to so many on either side.

@@ -24,7 +24,7 @@ struct SlurSpan {
     last: usize,
 }
 
-/// A rest longer than this under a slur ends the stroke.
+/// A rest longer than this under a slur ends the stroke (rule of thumb).
 const STOP_UNDER_SLUR: Length = Length::QUARTER;
 
 /// How each event goes on; grace notes that a slur joins to the note before are moved there.

@@ -8,7 +8,7 @@ use arcata_score::{
 use super::voices::VoiceGroup;
 use crate::techniques::{Contact, Division, Techniques};
 
-/// Not in this line.
+/// Not in this line (by definition).
 const ELSEWHERE: u32 = u32::MAX;
 
 /// All that begins at one moment.

@@ -43,12 +43,12 @@ pub(crate) enum Binding {
     Stopped,
 }
 
-/// A stroke takes this share of the hair before it may live anywhere, percent.
+/// A stroke takes this share of the hair before it may live anywhere, percent (rule of thumb).
 const LONG_SHARE: i64 = 60;
 
 /// So many notes from a printed bow somebody has looked at the bows: a phrase or so (rule of thumb).
 pub const MARKED_AROUND: usize = 16;
-/// Nobody writes rests shorter than this part of a whole note.
+/// Nobody writes rests shorter than this part of a whole note (a limit).
 const SHORTEST_REST: i64 = 512;
 
 impl<'a> Material<'a> {
@@ -340,9 +340,10 @@ fn bound(events: &[Event], binding: Binding) -> Cow<'_, [Event]> {
     }
 }
 
-/// A dynamic from which strokes are loud, and up to which they are soft.
-const LOUD: i32 = 600;
-const SOFT: i32 = 300;
+/// A dynamic from which strokes are loud, and up to which they are soft (by definition).
+const LOUD: i32 = Loudness::F.0;
+/// See [`LOUD`] (by definition).
+const SOFT: i32 = Loudness::P.0;
 
 fn home(homes: &Homes, stroke: &Stroke) -> BowInterval {
     let level = i32::midpoint(stroke.level_start.0, stroke.level_end.0);

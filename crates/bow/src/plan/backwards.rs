@@ -88,7 +88,7 @@ impl DemandedBy {
 }
 
 /// From here on two demands together cost so much more than apart that it is told: half of what an
-/// up-bow on a main beat costs, thousandths of a point. Below it lies what the place in the bow makes.
+/// up-bow on a main beat costs, thousandths of a point. Below it lies what the place in the bow makes (rule of thumb).
 const TOLD: i64 = 500;
 
 /// The best plan of a line with the anchors in the settings, what they cost, and what clashes. Leanings give way around them

@@ -53,15 +53,16 @@ impl Default for BowReach {
     }
 }
 
-/// A stroke of about a bar begins here, one of several here, hundredths of a bar.
+/// A stroke of about a bar begins here, one of several here, hundredths of a bar (rule of thumb).
 const A_BAR: u16 = 90;
+/// See [`A_BAR`] (rule of thumb).
 const TWO_BARS: u16 = 180;
 /// A stroke longer than this does not lead to the next beat but has a weight of its own, hundredths of a bar:
-/// a beat of three.
+/// a beat of three (rule of thumb).
 const LEADING: u16 = 34;
-/// Up to here an entry is soft: p.
-const SOFT: i32 = 300;
-/// Notes up to here have no time to shape a long way of the bow: it is heard as a jerk.
+/// Up to here an entry is soft: p (by definition).
+const SOFT: i32 = crate::Loudness::P.0;
+/// Notes up to here have no time to shape a long way of the bow: it is heard as a jerk (rule of thumb).
 const ORDINARY: i64 = 600_000;
 
 /// The costs of a line on a grid of `cells` places in the bow.

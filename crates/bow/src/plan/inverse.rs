@@ -19,9 +19,10 @@ use super::search::DirectionAndCell;
 use super::{Link, PlanSettings, Weights};
 use crate::{BowInterval, Join, Line, SpeedWindow};
 
+/// Places on the bow that chances are summed over: half of the plan's, as neighbours hardly differ (by definition).
 const CELLS: usize = 24;
 const DIRECTIONS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
-/// What a weight is tried at to find how often it is paid: large, so that whole numbers round little.
+/// What a weight is tried at to find how often it is paid: large, so that whole numbers round little (by definition).
 const UNIT: i64 = 1_000_000;
 
 /// Chances by direction and place.

@@ -17,12 +17,12 @@ use super::search::DirectionAndCell;
 use super::{Link, MarkReading};
 use crate::{BarEnd, Join, RealTime, Stroke, StrokeKind, Term};
 
-/// Up to here an onset is not accented enough for a lift to be part of it, hundredths.
+/// Up to here an onset is not accented enough for a lift to be part of it, hundredths (rule of thumb).
 const ACCENTED: u16 = 50;
-/// From here on a note is loud enough for that.
-const LOUD: i32 = 500;
+/// From here on a note is loud enough for that (rule of thumb).
+const LOUD: i32 = crate::Loudness::MF.0;
 /// The last two strokes of a bar are long enough to be hooked without a thought from here on, hundredths of
-/// the bar: a beat of four.
+/// the bar: a beat of four (rule of thumb).
 const BEAT_OF_FOUR: u16 = 25;
 
 /// How a stroke is reached from another.

@@ -7,7 +7,7 @@ use std::ops::RangeInclusive;
 
 use super::search::NEVER;
 
-/// Cells worked on together.
+/// Cells worked on together (by definition).
 const LANES: usize = 8;
 
 /// A cost by distance, with room before and behind so that blocks may reach over its ends.

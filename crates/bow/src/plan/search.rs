@@ -17,7 +17,7 @@ use super::{Allowed, Confined, Link};
 use crate::{BowInterval, Join, SpeedWindow, Stroke};
 use rustc_hash::FxHashMap;
 
-/// More than any plan of one step can cost; added to itself it does not overflow.
+/// More than any plan of one step can cost; added to itself it does not overflow (by definition).
 pub(crate) const NEVER: i32 = 1 << 29;
 
 const DIRECTIONS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];

@@ -20,7 +20,7 @@ pub enum Standing {
     LastTwoHooked,
 }
 
-/// Fewer strokes of a bar leave nothing to alternate with.
+/// Fewer strokes of a bar leave nothing to alternate with (rule of thumb).
 const ODD_BAR: usize = 3;
 
 impl Standing {

@@ -13,7 +13,7 @@ use crate::{Line, StrokeKind};
 /// (`cargo xtask played` prints how far off it is, also where each piece is told by what the others say).
 const PLAYED: [(u32, u32); 7] =
     [(0, 50), (5_000, 62), (6_000, 73), (7_500, 76), (9_500, 88), (9_935, 96), (9_985, 99)];
-/// Below this many in a hundred a stroke is open: two ways are nearly equal.
+/// Below this many in a hundred a stroke is open: two ways are nearly equal (rule of thumb).
 const OPEN: u8 = 80;
 
 /// How many players in a hundred would go as planned.

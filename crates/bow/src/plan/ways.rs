@@ -38,7 +38,7 @@ pub struct WayThere {
     pub more: Cost,
 }
 
-/// The most changes of the notation in one way.
+/// The most changes of the notation in one way (rule of thumb).
 const MOST: usize = 2;
 
 /// The `count` cheapest ways to have a note on the bow that `ending` asks for: the best plans that differ

@@ -32,9 +32,9 @@ const INTRODUCTION: &str = "\
 
 Made by `cargo xtask docs` from `crates/bow/profiles`.
 
-A profile holds every constant that shapes a plan or a review. `--profile` takes one of those below by its
-name, or a file of your own. Such a file says which profile it extends and gives only what is to differ, as
-bare numbers:
+A profile holds what players may want otherwise: times, lengths, speeds, prices, thresholds. (The numbers that bound a search or say
+what makes a passage stand with their reasons among the [constants](constants.md).) `--profile` takes one of those below by its
+name, or a file of your own. Such a file says which profile it extends and gives only what is to differ, as bare numbers:
 
 ```toml
 extends = \"amateur\"

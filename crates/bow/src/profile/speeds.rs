@@ -15,10 +15,10 @@ pub struct SpeedTable {
     windows: Vec<SpeedWindow>,
 }
 
-/// The loudness of ppp, and of one step.
-const STEP: i32 = 100;
-/// The loudness of fff.
-const LOUDEST: i32 = 800;
+/// The loudness of ppp, and of one step (by definition).
+const STEP: i32 = Loudness::PPP.0;
+/// The loudness of fff (by definition).
+const LOUDEST: i32 = Loudness::FFF.0;
 
 impl SpeedTable {
     /// The table of an instrument.
@@ -62,6 +62,7 @@ fn window([slowest, preferred, fastest]: [u32; 3]) -> SpeedWindow {
 /// Powers come from repeated square roots, which every machine rounds alike.
 #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "speeds are small and positive")]
 fn between(low: u32, high: u32) -> [u32; STEP as usize] {
+    /// Bits behind the point of a table's steps (by definition).
     const BITS: usize = 16;
     let mut roots = [0.0; BITS];
     let mut root = f64::from(high) / f64::from(low.max(1));

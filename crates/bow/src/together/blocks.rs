@@ -51,7 +51,7 @@ struct Block {
     before: Vec<(Vec<Leaning>, Plans)>,
 }
 
-/// So many leanings of a block are remembered with their plans.
+/// So many leanings of a block are remembered with their plans (rule of thumb).
 const REMEMBERED: usize = 6;
 
 #[derive(Default)]

@@ -48,7 +48,7 @@ impl Relation {
 }
 
 /// What a bar must have in common, parts in four of the longer bar: the rest may be an ornament, or a
-/// note held where others repeat it.
+/// note held where others repeat it (rule of thumb).
 const COMMON: (usize, usize) = (3, 4);
 
 /// Where a stroke stands in its bar, and how long it lasts.

@@ -31,15 +31,15 @@ pub struct Together {
     pub apart: i64,
 }
 
-/// Up to so many agreements all wishes are tried.
+/// Up to so many agreements all wishes are tried (rule of thumb).
 const EXACT: usize = 10;
-/// Planning and wishing anew hardly ever takes so many turns.
+/// Planning and wishing anew hardly ever takes so many turns (rule of thumb).
 const TURNS: usize = 16;
-/// So many lines at most are tried as leaders.
+/// So many lines at most are tried as leaders (rule of thumb).
 const LEADERS: usize = 4;
-/// No comfort of a stroke's neighbours comes to so much, thousandths of a point.
+/// No comfort of a stroke's neighbours comes to so much, thousandths of a point (by definition).
 const FORCED: i64 = 1_000_000;
-/// Blocks of more strokes are not turned round piece by piece: each piece would plan the whole block.
+/// Blocks of more strokes are not turned round piece by piece: each piece would plan the whole block (rule of thumb).
 const LONGEST: usize = 600;
 
 /// Plans lines together. `settings` are one for each line, without leanings.

@@ -10,20 +10,20 @@ use std::ops::Range;
 use super::features::{Features, Likeness};
 
 /// Bars less alike than this (thousandths) are no revisions of each other. Bars that share nothing but their
-/// rhythm reach 200, a transposed bar 600 (see `features`).
+/// rhythm reach 200, a transposed bar 600 (see `features`) (rule of thumb).
 const ALIKE: i32 = 350;
 
-/// What a run of bars without a partner costs: as much as three quarters of a well matched bar gains.
+/// What a run of bars without a partner costs: as much as three quarters of a well matched bar gains (rule of thumb).
 const RUN: i32 = 450;
 
 /// Another pair that counts within this much of the best is a rival: a bar more or less that differs in one
-/// note of five.
+/// note of five (rule of thumb).
 const RIVAL: i32 = 200;
 
-/// More cells than this are never laid out at once; a movement of 4,000 bars against itself fits.
+/// More cells than this are never laid out at once; a movement of 4,000 bars against itself fits (a limit).
 const MOST_CELLS: usize = 16_000_000;
 
-/// Worse than any sum.
+/// Worse than any sum (by definition).
 const NEVER: i32 = i32::MIN / 4;
 
 /// A pair of bars.

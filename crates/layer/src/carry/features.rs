@@ -7,9 +7,11 @@ use arcata_score::{Length, Note, NoteKind, Part, Score};
 use rustc_hash::FxHasher;
 
 /// What a note counts where its sound, its step and its rhythm are there again. A transposed note keeps
-/// step and rhythm, 3 of 5; a note of another pitch only its rhythm.
+/// step and rhythm, 3 of 5; a note of another pitch only its rhythm (rule of thumb).
 const SOUND: u32 = 2;
+/// See [`SOUND`] (rule of thumb).
 const STEP: u32 = 2;
+/// See [`SOUND`] (rule of thumb).
 const RHYTHM: u32 = 1;
 
 /// A piece of a bar's content.
@@ -124,7 +126,7 @@ pub(super) struct Likeness {
     cells: Vec<u16>,
 }
 
-/// Two bars in which nobody plays: alike, but no landmark.
+/// Two bars in which nobody plays: alike, but no landmark (rule of thumb).
 const BOTH_SILENT: u16 = 400;
 
 impl Likeness {

@@ -130,7 +130,7 @@ impl fmt::Display for Orphan {
     }
 }
 
-/// Bars of which less than this stayed (thousandths) count as rewritten.
+/// Bars of which less than this stayed (thousandths) count as rewritten (rule of thumb).
 const REWRITTEN: i32 = 450;
 
 /// Carries a layer from the score it belongs to over to a revision of it.

@@ -17,7 +17,7 @@ use crate::model::{
     MarkBefore, NotReached, PitchName, ScoreIdentity, Spot, Taken, TakenKind, VERSION,
 };
 
-/// Largest file that is read. A symphony with a mark on every note takes under 30 MB.
+/// Largest file that is read. A symphony with a mark on every note takes under 30 MB (a limit).
 const LARGEST_FILE: usize = 256 << 20;
 
 /// Why a layer cannot be read.

@@ -14,7 +14,7 @@ use serde_json::{Map, Value};
 
 use crate::address::Addresses;
 
-/// The version of the format that this crate reads and writes.
+/// The version of the format that this crate reads and writes (by definition).
 pub const VERSION: u32 = 1;
 
 /// A named, owned record of bowings apart from the score.

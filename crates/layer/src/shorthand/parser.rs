@@ -9,9 +9,9 @@ use arcata_score::places::{Cursor, Typed, begins_point};
 use super::statement;
 use super::syntax::{Item, ShorthandLine, Text};
 
-/// The largest text that is read, in bytes: some 30,000 lines.
+/// The largest text that is read, in bytes: some 30,000 lines (a limit).
 pub const LARGEST_TEXT: usize = 1 << 20;
-/// The longest line that is read, in bytes.
+/// The longest line that is read, in bytes (a limit).
 pub const LONGEST_LINE: usize = 4096;
 
 /// Reads a text of shorthand, without looking at a score.

@@ -178,6 +178,7 @@ impl ShorthandProblem {
     /// `text` is the text that was read.
     #[must_use]
     pub fn shown(&self, text: &str) -> String {
+        /// The widest that a line of a text is shown, letters (a limit).
         const WIDEST: usize = 160;
         let index = usize::try_from(self.at.line.saturating_sub(1)).unwrap_or(usize::MAX);
         let Some(line) = text.lines().nth(index) else { return self.to_string() };

@@ -11,8 +11,9 @@ use super::syntax::{Also, At, Bow, Statement, Typed};
 use super::words::{MarkWord, mark, nearest_mark};
 use crate::model::{EntryForce, HookSign};
 
-/// The most strokes that one hook may join, and the most directions in a row.
+/// The most strokes that one hook may join, and the most directions in a row (a limit).
 pub(super) const MOST_HOOKED: u8 = 16;
+/// See [`MOST_HOOKED`] (a limit).
 const MOST_DIRECTIONS: usize = 64;
 
 const A_MARK: &str =

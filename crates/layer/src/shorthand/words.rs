@@ -114,6 +114,7 @@ pub(super) fn nearest_mark(word: &str) -> Option<String> {
 
 /// The name nearest to what was typed: at most a third of its letters apart, the first of equals.
 pub(super) fn nearest<'n>(typed: &str, names: impl Iterator<Item = &'n str>) -> Option<String> {
+    /// The longest word that is looked up, letters (a limit).
     const LONGEST: usize = 64;
     let typed: Vec<char> = folded_words(typed).join(" ").chars().take(LONGEST).collect();
     let most = (typed.len() / 3).max(1);

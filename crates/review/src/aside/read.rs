@@ -12,7 +12,7 @@ use super::{Aside, AsideEntry, SlurEntry};
 
 /// The name that the file gives its format.
 const FORMAT: &str = "arcata-aside";
-/// The version that is read and written.
+/// The version that is read and written (by definition).
 const VERSION: u32 = 1;
 
 /// Why a file of findings set aside cannot be read.

@@ -90,6 +90,7 @@ impl Pitch {
     /// The written pitch in cents above C-1 (MIDI note 60 = 6000); `None` for rests and unpitched notes.
     #[must_use]
     pub fn cents(self) -> Option<i32> {
+        /// Cents above C of the seven letters (by definition).
         const STEPS: [i32; 7] = [0, 200, 400, 500, 700, 900, 1100];
         match self {
             Self::Pitched { step, alter, octave } => {

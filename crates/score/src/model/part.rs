@@ -142,7 +142,7 @@ impl Part {
     /// The first note of the chord that a note belongs to; the note itself where it stands alone.
     #[must_use]
     pub fn chord_head(&self, id: NoteId) -> NoteId {
-        /// No hand holds more, and a hostile file could make the search slow.
+        /// No hand holds more, and a hostile file could make the search slow (a limit).
         const LARGEST_CHORD: u32 = 64;
         let least = id.0.saturating_sub(LARGEST_CHORD);
         let head = (least..=id.0).rev().map(NoteId).find(|id| self.note(*id).chord == ChordRole::Main);

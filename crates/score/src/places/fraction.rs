@@ -7,11 +7,11 @@ use crate::Length;
 
 const A_BEAT: &str = "a beat such as 3, 3½, 3.5, 7/2 or 3+1/3";
 const A_NOTE_VALUE: &str = "a note value such as 1/4 or 3/8";
-/// Digits of a number that is read.
+/// Digits of a number that is read (a limit).
 const MOST_DIGITS: usize = 15;
-/// The last beat that a bar can have; music has no longer ones.
+/// The last beat that a bar can have; music has no longer ones (a limit).
 const LAST_BEAT: i64 = 999_999;
-/// The largest number that another is divided by: score time is no finer.
+/// The largest number that another is divided by: score time is no finer (a limit).
 const LARGEST_BELOW: i64 = 1 << 31;
 
 type FractionRead<T> = Result<T, Box<Misread>>;

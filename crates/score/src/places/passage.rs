@@ -10,7 +10,7 @@ use super::{BarName, Passage, Point, Within};
 use crate::Length;
 use crate::words::is_roman;
 
-/// Longer texts are no places, in bytes.
+/// Longer texts are no places, in bytes (a limit).
 pub(super) const LONGEST_PLACE: usize = 4096;
 
 /// Reads a text that is a place or a stretch: `12`, `41-42`, `II: 12/3½`, `Viola, bar 12, beat 3`,

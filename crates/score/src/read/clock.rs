@@ -3,7 +3,7 @@
 use crate::Length;
 
 /// Ticks up to this many are looked up instead of computed again: nearly all notes of a score have one of
-/// a handful of durations.
+/// a handful of durations (a limit).
 const REMEMBERED: usize = 64;
 
 /// The file's unit of time in one part.

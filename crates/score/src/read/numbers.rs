@@ -4,7 +4,7 @@ use arcata_xml::Element;
 
 use crate::Length;
 
-/// More decimals than this say nothing about music.
+/// More decimals than this say nothing about music (rule of thumb).
 const MOST_DECIMALS: usize = 9;
 
 /// A whole number, with blanks around it forgiven.
@@ -56,7 +56,7 @@ pub(super) fn decimal_in(element: Element<'_>) -> Option<Length> {
 
 /// Passes of an ending: "1", "1, 2", "1-3", "1.".
 pub(super) fn passes(text: &str) -> Vec<u16> {
-    /// A bracket for more passes than this is a slip of the pen.
+    /// A bracket for more passes than this is a slip of the pen (a limit).
     const MOST: u16 = 64;
     let mut passes = Vec::new();
     for part in text.split([',', ' ', ';', '&']).map(|part| part.trim_end_matches('.')) {

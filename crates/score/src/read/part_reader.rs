@@ -19,7 +19,7 @@ use super::wavy::WavyMark;
 use crate::{Length, Moment, Part, Place, ProblemKind, Tempo};
 
 /// Whole notes that no single duration exceeds: a note of them lasts hours. The sum of all durations of a
-/// file stays exact below it.
+/// file stays exact below it (a limit).
 const LONGEST: i64 = 4096;
 
 /// A part while it is read.

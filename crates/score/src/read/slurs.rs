@@ -28,7 +28,7 @@ pub(super) struct SlurMark {
     pub(super) node: NodeId,
 }
 
-/// Of one number no more slurs than this are kept open: beyond it a file is broken, and would be slow.
+/// Of one number no more slurs than this are kept open: beyond it a file is broken, and would be slow (a limit).
 const MOST_OPEN: usize = 64;
 
 /// A start whose number has begun again is given up when no stop comes within this many bars. Reason: files

@@ -60,7 +60,7 @@ fn number(element: Element<'_>) -> u8 {
     element.attribute("number").and_then(|number| number.trim().parse().ok()).unwrap_or(1)
 }
 
-/// More swells of one sort than this are not open at once in music, and would be slow.
+/// More swells of one sort than this are not open at once in music, and would be slow (a limit).
 const MOST_OPEN: usize = 32;
 
 /// Something that waits for its end.

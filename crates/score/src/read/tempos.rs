@@ -6,7 +6,7 @@
 use super::movements::Ends;
 use crate::{Tempo, TempoKind};
 
-/// A hostile file could make the search for doubles slow.
+/// A hostile file could make the search for doubles slow (a limit).
 const MOST_AT_ONCE: usize = 64;
 
 /// Tempo events in the order of time, each told once. What stands at the end of a movement and what stands at the

@@ -89,6 +89,7 @@ fn lasting(kind: DynamicKind) -> Option<Level> {
 }
 
 fn neighbour(level: Level, way: SwellKind) -> Level {
+    /// The dynamics from soft to loud (by definition).
     const SCALE: [Level; 8] =
         [Level::Ppp, Level::Pp, Level::P, Level::Mp, Level::Mf, Level::F, Level::Ff, Level::Fff];
     let here = SCALE.iter().position(|known| *known == level).unwrap_or(0);

@@ -16,7 +16,7 @@ struct Waiting {
     pitch: Option<i32>,
 }
 
-/// More ties than this are not open at one moment in music, and would be slow.
+/// More ties than this are not open at one moment in music, and would be slow (a limit).
 const MOST_OPEN: usize = 256;
 
 /// Joins the ties of a part whose notes have their absolute moments. `ringing` are notes whose tie leads

@@ -36,7 +36,7 @@ const WITHIN: [&str; 18] = [
     "tema",
 ];
 
-/// Longer texts are no headings.
+/// Longer texts are no headings (rule of thumb).
 const LONGEST: usize = 80;
 
 /// Reads a text that stands where a bar begins as a heading; `None` when it is none.
@@ -98,6 +98,7 @@ pub fn is_roman(text: &str) -> bool {
 /// A number as a Roman numeral; a plain one from 400 on.
 #[must_use]
 pub fn roman(number: usize) -> String {
+    /// Roman numerals by value (by definition).
     const SIGNS: [(usize, &str); 9] =
         [(100, "C"), (90, "XC"), (50, "L"), (40, "XL"), (10, "X"), (9, "IX"), (5, "V"), (4, "IV"), (1, "I")];
     if number >= 400 {

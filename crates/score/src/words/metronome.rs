@@ -49,7 +49,7 @@ const DOTS: &[char] = &['.', '\u{1D16D}', '\u{ECB7}', '\u{E1E7}', '·'];
 /// for unusual beats. Status: from memory.
 const BELIEVED: RangeInclusive<i64> = 8..=600;
 
-/// The same where the note is only a letter: "e = 30" may be anything.
+/// The same where the note is only a letter: "e = 30" may be anything (rule of thumb).
 const BELIEVED_OF_LETTERS: RangeInclusive<i64> = 40..=300;
 
 /// The tempo that a text prints as an equation, when it does.

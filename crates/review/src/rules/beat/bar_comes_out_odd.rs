@@ -41,7 +41,7 @@ pub struct BarComesOutOdd;
 
 /// So many equal strokes in a bar are a row (rule of thumb).
 const MANY: usize = 5;
-/// Fewer turns are soon over.
+/// Fewer turns are soon over (rule of thumb).
 const TIMES: usize = 4;
 /// In a shorter bar players go on as it comes, microseconds (common practice in scherzos; the figure is a rule of thumb).
 const QUICK: i64 = 1_000_000;
@@ -118,7 +118,7 @@ fn run(line: &Line, bars: &[Range<usize>]) -> usize {
 
 /// What the best bowing does about it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Bowed {
+enum OddBarBowed {
     /// The bars begin on the other bow each time.
     Turning,
     /// Every bar that does not turn is hooked, or lifted.
@@ -126,7 +126,7 @@ enum Bowed {
 }
 
 /// How the bars are bowed; `None` where they begin alike by themselves, or printed marks say how.
-fn bowed(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Option<Bowed> {
+fn bowed(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Option<OddBarBowed> {
     let (planned, strokes) = (piece.planned(at), &piece.lines[at].strokes);
     let all = bars.first()?.start..bars.last()?.end;
     if planned.is_empty() || strokes[all].iter().any(|stroke| stroke.printed.is_some()) {
@@ -138,15 +138,21 @@ fn bowed(piece: &Piece<'_>, at: usize, bars: &[Range<usize>]) -> Option<Bowed> {
     };
     let turns = |pair: &[Range<usize>]| planned[pair[0].start].direction != planned[pair[1].start].direction;
     if bars.windows(2).all(turns) {
-        Some(Bowed::Turning)
+        Some(OddBarBowed::Turning)
     } else if bars.windows(2).all(|pair| turns(pair) || held(&pair[0])) {
-        Some(Bowed::Evened)
+        Some(OddBarBowed::Evened)
     } else {
         None
     }
 }
 
-fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>], bowed: Bowed) -> Draft {
+fn odd(
+    piece: &Piece<'_>,
+    found: &Findings<'_>,
+    at: usize,
+    bars: &[Range<usize>],
+    bowed: OddBarBowed,
+) -> Draft {
     let draft = found.at_stroke(Severity::C, at, bars[0].start);
     let sentence = format!(
         "From {} the same {} is played {} times with {} bows: as it comes, it begins on the other bow each time{}.",
@@ -155,8 +161,8 @@ fn odd(piece: &Piece<'_>, found: &Findings<'_>, at: usize, bars: &[Range<usize>]
         bars.len(),
         bars[0].len(),
         match bowed {
-            Bowed::Turning => "",
-            Bowed::Evened => ", unless it is hooked or lifted",
+            OddBarBowed::Turning => "",
+            OddBarBowed::Evened => ", unless it is hooked or lifted",
         },
     );
     let number = |count: usize| Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX));

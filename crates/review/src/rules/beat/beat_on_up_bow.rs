@@ -78,11 +78,11 @@ impl Rule for BeatOnUpBow {
     }
 }
 
-/// Loudness from which an accent is made by weight: mezzo-forte, hundredths of a dynamic step.
-const LOUD: i32 = 500;
-/// Sforzando, or the upright accent, hundredths: they want weight however long the stroke is.
+/// Loudness from which an accent is made by weight: mezzo-forte, hundredths of a dynamic step (rule of thumb).
+const LOUD: i32 = arcata_bow::Loudness::MF.0;
+/// Sforzando, or the upright accent, hundredths: they want weight however long the stroke is (rule of thumb).
 const HEAVY: u16 = 90;
-/// Up to here the beginning of a stroke is most of what is heard of it, hundredths of a bar.
+/// Up to here the beginning of a stroke is most of what is heard of it, hundredths of a bar (rule of thumb).
 const SHORTER_THAN_A_BAR: u16 = 90;
 
 /// Whether a stroke begins with an accent that the hand makes, rather than the bow's speed.

@@ -116,9 +116,9 @@ fn part_at(part: &Part, at: Moment) -> Spoken {
     if holds || continues { Spoken::HeldOver } else { Spoken::Silent }
 }
 
-/// One part that holds a note over is alone, and nobody has to come in with it.
+/// One part that holds a note over is alone, and nobody has to come in with it (rule of thumb).
 const SOUNDING: usize = 2;
-/// A held note is looked for among so many notes before: four voices of thirty-second notes in a bar.
+/// A held note is looked for among so many notes before: four voices of thirty-second notes in a bar (a limit).
 const LOOK_BACK: usize = 128;
 
 fn is_played(note: &Note) -> bool {

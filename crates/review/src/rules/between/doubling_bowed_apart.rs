@@ -39,7 +39,7 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 #[derive(Debug)]
 pub struct DoublingBowedApart;
 
-/// From this share of the bows on, hundredths, the difference is meant.
+/// From this share of the bows on, hundredths, the difference is meant (rule of thumb).
 const MEANT: usize = 20;
 
 impl Rule for DoublingBowedApart {

@@ -43,11 +43,12 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 #[derive(Debug)]
 pub struct DoublingMarkedApart;
 
-/// Above this share, hundredths, of the marks of a kind, or of the notes with another dynamic, the difference is meant.
+/// Above this share, hundredths, of the marks of a kind, or of the notes with another dynamic, the difference is meant
+/// (rule of thumb).
 const MEANT: usize = 60;
-/// The same for notes in another state: what one part plucks and the other bows is mostly meant so.
+/// The same for notes in another state: what one part plucks and the other bows is mostly meant so (rule of thumb).
 const STATE_MEANT: usize = 20;
-/// So many notes in a row must have another dynamic: a mark that is drawn a note late is no other dynamic.
+/// So many notes in a row must have another dynamic: a mark that is drawn a note late is no other dynamic (rule of thumb).
 const LEVEL_RUN: usize = 3;
 
 impl Rule for DoublingMarkedApart {
@@ -87,7 +88,7 @@ impl Rule for DoublingMarkedApart {
 
 /// In what two parts differ.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Sign {
+enum MarkedIn {
     Short,
     Accent,
     Long,
@@ -96,7 +97,7 @@ enum Sign {
     State,
 }
 
-impl Sign {
+impl MarkedIn {
     const ON_NOTES: [Self; 4] = [Self::Short, Self::Accent, Self::Long, Self::Sforzato];
 
     fn word(self) -> &'static str {
@@ -145,8 +146,8 @@ impl Sign {
 }
 
 /// A kind of difference and the common notes that show it.
-struct Reason {
-    sign: Sign,
+struct MarkedApart {
+    sign: MarkedIn,
     notes: Vec<(NoteId, NoteId)>,
 }
 
@@ -158,15 +159,15 @@ struct Both<'a> {
 }
 
 impl Both<'_> {
-    fn reasons(&self, notes: &[(NoteId, NoteId)]) -> Vec<Reason> {
+    fn reasons(&self, notes: &[(NoteId, NoteId)]) -> Vec<MarkedApart> {
         let plain = |pair: &&(NoteId, NoteId)| self.ways.0.is_plain(pair.0) && self.ways.1.is_plain(pair.1);
         let bowed: Vec<(NoteId, NoteId)> = notes.iter().filter(plain).copied().collect();
-        let signs = Sign::ON_NOTES.into_iter().filter_map(|sign| self.signed_apart(sign, &bowed));
+        let signs = MarkedIn::ON_NOTES.into_iter().filter_map(|sign| self.signed_apart(sign, &bowed));
         signs.chain(self.level_apart(notes)).chain(self.state_apart(notes)).collect()
     }
 
     /// Signs on notes: both parts carry them, and the greater part of them alike.
-    fn signed_apart(&self, sign: Sign, notes: &[(NoteId, NoteId)]) -> Option<Reason> {
+    fn signed_apart(&self, sign: MarkedIn, notes: &[(NoteId, NoteId)]) -> Option<MarkedApart> {
         let on = |pair: &(NoteId, NoteId)| (sign.on(self.upper, pair.0), sign.on(self.lower, pair.1));
         let (mut upper, mut lower, mut either, mut apart) = (0, 0, 0, Vec::new());
         for pair in notes {
@@ -179,11 +180,11 @@ impl Both<'_> {
             }
         }
         let slip = upper > 0 && lower > 0 && !apart.is_empty() && apart.len() * 100 <= either * MEANT;
-        slip.then_some(Reason { sign, notes: apart })
+        slip.then_some(MarkedApart { sign, notes: apart })
     }
 
     /// Lasting dynamics: other ones for a few notes in a row, and the same for most.
-    fn level_apart(&self, notes: &[(NoteId, NoteId)]) -> Option<Reason> {
+    fn level_apart(&self, notes: &[(NoteId, NoteId)]) -> Option<MarkedApart> {
         let differ = |pair: &&(NoteId, NoteId)| {
             let levels = (level_on(self.upper, pair.0), level_on(self.lower, pair.1));
             matches!(levels, (Some(upper), Some(lower)) if upper != lower)
@@ -195,17 +196,17 @@ impl Both<'_> {
             }
         }
         (!apart.is_empty() && apart.len() * 100 <= notes.len() * MEANT)
-            .then_some(Reason { sign: Sign::Level, notes: apart })
+            .then_some(MarkedApart { sign: MarkedIn::Level, notes: apart })
     }
 
     /// Pizz., mute, place on the string.
-    fn state_apart(&self, notes: &[(NoteId, NoteId)]) -> Option<Reason> {
+    fn state_apart(&self, notes: &[(NoteId, NoteId)]) -> Option<MarkedApart> {
         let state =
             |ways: &WaysOfPlaying<'_>, id| ways.at(id).map(|state| (state.contact, state.mute, state.place));
         let differ = |pair: &&(NoteId, NoteId)| state(self.ways.0, pair.0) != state(self.ways.1, pair.1);
         let apart: Vec<(NoteId, NoteId)> = notes.iter().filter(differ).copied().collect();
         (!apart.is_empty() && apart.len() * 100 <= notes.len() * STATE_MEANT)
-            .then_some(Reason { sign: Sign::State, notes: apart })
+            .then_some(MarkedApart { sign: MarkedIn::State, notes: apart })
     }
 }
 
@@ -223,7 +224,7 @@ fn marked_apart(
     piece: &Piece<'_>,
     found: &Findings<'_>,
     doubling: &Doubling,
-    reasons: &[Reason],
+    reasons: &[MarkedApart],
     first: (NoteId, NoteId),
 ) -> Draft {
     let (one, other) = doubling.parts;
@@ -258,14 +259,14 @@ fn marked_apart(
 }
 
 /// The signs of the upper part put on the notes of the lower one; nothing where more than signs on notes differ.
-fn copied(piece: &Piece<'_>, (upper, lower): (&Part, &Part), reasons: &[Reason]) -> Vec<Change> {
+fn copied(piece: &Piece<'_>, (upper, lower): (&Part, &Part), reasons: &[MarkedApart]) -> Vec<Change> {
     let mut changes = Vec::new();
-    for Reason { sign, notes } in reasons {
+    for MarkedApart { sign, notes } in reasons {
         let (element, all): (&str, &[Tag]) = match sign {
-            Sign::Short => ("staccato", &SHORT),
-            Sign::Accent => ("accent", &[Tag::ACCENT, Tag::STRONG_ACCENT]),
-            Sign::Long => ("tenuto", &[Tag::TENUTO]),
-            Sign::Sforzato | Sign::Level | Sign::State => return Vec::new(),
+            MarkedIn::Short => ("staccato", &SHORT),
+            MarkedIn::Accent => ("accent", &[Tag::ACCENT, Tag::STRONG_ACCENT]),
+            MarkedIn::Long => ("tenuto", &[Tag::TENUTO]),
+            MarkedIn::Sforzato | MarkedIn::Level | MarkedIn::State => return Vec::new(),
         };
         for (a, b) in notes {
             let Some(target) = note(lower, *b) else { return Vec::new() };

@@ -35,9 +35,9 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 #[derive(Debug)]
 pub struct ParallelBowedApart;
 
-/// So many bars must agree before the odd one is believed to be a slip.
+/// So many bars must agree before the odd one is believed to be a slip (rule of thumb).
 const ALIKE: usize = 3;
-/// Notes of a bar that is more than a commonplace.
+/// Notes of a bar that is more than a commonplace (rule of thumb).
 const NOTES: usize = 4;
 
 impl Rule for ParallelBowedApart {
@@ -68,7 +68,7 @@ impl Rule for ParallelBowedApart {
     }
 }
 
-/// So many bars before a bar a word may stand that speaks for it.
+/// So many bars before a bar a word may stand that speaks for it (rule of thumb).
 const WORD_WITHIN: u32 = 4;
 
 /// Whether a word says that what was written before goes on, so that the slurs need not be drawn.
@@ -80,7 +80,7 @@ fn goes_on_in_words(part: &Part, bar: u32) -> bool {
 }
 
 /// A bar of a part: its notes and on which of them a bow begins.
-struct Bar {
+struct SoundedBar {
     number: u32,
     notes: Vec<NoteId>,
     bows: Vec<bool>,
@@ -90,9 +90,9 @@ struct Bar {
 type Sound = Vec<(u16, Length, Length, Option<i32>, u32, bool)>;
 
 /// Bars by what sounds in them.
-fn same_bars(piece: &Piece<'_>, part: &Part) -> BTreeMap<Sound, Vec<Bar>> {
+fn same_bars(piece: &Piece<'_>, part: &Part) -> BTreeMap<Sound, Vec<SoundedBar>> {
     let starts = bow_starts(part);
-    let mut found: BTreeMap<Sound, Vec<Bar>> = BTreeMap::new();
+    let mut found: BTreeMap<Sound, Vec<SoundedBar>> = BTreeMap::new();
     let mut at = 0;
     while at < part.notes.len() {
         let number = part.notes[at].bar;
@@ -110,7 +110,7 @@ fn same_bars(piece: &Piece<'_>, part: &Part) -> BTreeMap<Sound, Vec<Bar>> {
             }
         }
         if notes.len() >= NOTES {
-            found.entry(sound).or_default().push(Bar { number, notes, bows });
+            found.entry(sound).or_default().push(SoundedBar { number, notes, bows });
         }
         at = end;
     }
@@ -119,11 +119,11 @@ fn same_bars(piece: &Piece<'_>, part: &Part) -> BTreeMap<Sound, Vec<Bar>> {
 
 /// The one bar whose bows begin otherwise while all others agree, with one of those; not the last of a run, after
 /// which something new comes, and not one that differs only in how it is entered.
-fn odd_one(bars: &[Bar]) -> Option<(&Bar, &Bar)> {
+fn odd_one(bars: &[SoundedBar]) -> Option<(&SoundedBar, &SoundedBar)> {
     if bars.len() <= ALIKE {
         return None;
     }
-    let inner = |bar: &Bar| bar.bows.get(1..).map(<[bool]>::to_vec);
+    let inner = |bar: &SoundedBar| bar.bows.get(1..).map(<[bool]>::to_vec);
     let (first, second, third) = (inner(&bars[0]), inner(&bars[1]), inner(&bars[2]));
     let usual = if first == second || first == third { first } else { second };
     let mut odd = bars.iter().filter(|bar| inner(bar) != usual);
@@ -137,8 +137,8 @@ fn apart(
     piece: &Piece<'_>,
     found: &Findings<'_>,
     part_index: usize,
-    odd: &Bar,
-    model: &Bar,
+    odd: &SoundedBar,
+    model: &SoundedBar,
     others: usize,
 ) -> Draft {
     let differs = odd.bows.iter().zip(&model.bows).skip(1).position(|(one, other)| one != other);

@@ -39,13 +39,13 @@ use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity}
 #[derive(Debug)]
 pub struct WindsPhraseApart;
 
-/// Shorter passages are not worth a look.
+/// Shorter passages are not worth a look (rule of thumb).
 const BARS: u32 = 4;
-/// From this share of the beginnings on, hundredths, the difference is meant.
+/// From this share of the beginnings on, hundredths, the difference is meant (rule of thumb).
 const MEANT: usize = 20;
-/// One slur set otherwise changes the beginnings of two bows at most.
+/// One slur set otherwise changes the beginnings of two bows at most (by definition).
 const ONE_SLUR: usize = 2;
-/// Fewer slurs in one of the parts say nothing about what it means by them.
+/// Fewer slurs in one of the parts say nothing about what it means by them (rule of thumb).
 const SLURRED: usize = 4;
 
 impl Rule for WindsPhraseApart {
@@ -69,7 +69,7 @@ impl Rule for WindsPhraseApart {
         let ways: Vec<WaysOfPlaying<'_>> =
             parts.iter().map(|part| WaysOfPlaying::new(piece.score, part)).collect();
         // By string part and wind part: what they play together, passage after passage.
-        let mut pairs: BTreeMap<(usize, usize), Together> = BTreeMap::new();
+        let mut pairs: BTreeMap<(usize, usize), PhrasedTogether> = BTreeMap::new();
         for doubling in doublings(piece.score) {
             let (one, other) = doubling.parts;
             if bowed(one) == bowed(other) || doubling.bars.end - doubling.bars.start < BARS {
@@ -81,7 +81,7 @@ impl Rule for WindsPhraseApart {
             let notes: Vec<(NoteId, NoteId)> = ordered.collect();
             let pair = if bowed(one) { (one, other) } else { (other, one) };
             let together = pairs.entry(pair).or_default();
-            if let Some(passage) = Together::of(&notes, &starts[pair.0], &starts[pair.1]) {
+            if let Some(passage) = PhrasedTogether::of(&notes, &starts[pair.0], &starts[pair.1]) {
                 together.take_in(passage, doubling.bars.end - doubling.bars.start);
             }
         }
@@ -99,13 +99,13 @@ impl Rule for WindsPhraseApart {
 
 /// What a wind and a string part play together where they mean the same by their slurs.
 #[derive(Default)]
-struct Together {
+struct PhrasedTogether {
     /// Notes of the string part that begin a slur, or a bow, in one part only.
     apart: Vec<NoteId>,
     bars: u32,
 }
 
-impl Together {
+impl PhrasedTogether {
     /// One passage; `None` where the two parts slur each in its own way, or one of them not at all.
     fn of(notes: &[(NoteId, NoteId)], strings: &BTreeSet<NoteId>, wind: &BTreeSet<NoteId>) -> Option<Self> {
         let begins = |(a, b): &(NoteId, NoteId)| (strings.contains(a), wind.contains(b));
@@ -131,7 +131,7 @@ fn said(
     piece: &Piece<'_>,
     found: &Findings<'_>,
     (strings, wind): (usize, usize),
-    together: &Together,
+    together: &PhrasedTogether,
 ) -> Option<Draft> {
     let severity = if together.apart.len() <= ONE_SLUR { Severity::C } else { Severity::D };
     let draft = found.at_notes(severity, strings, &[*together.apart.first()?]);

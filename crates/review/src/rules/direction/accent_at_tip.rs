@@ -69,9 +69,9 @@ impl Rule for AccentAtTip {
     }
 }
 
-/// Loudness from which an accent needs weight: mezzo-forte, hundredths of a dynamic step.
-const LOUD: i32 = 500;
-/// Sforzando, or the upright accent; lighter signs are met by the bow's speed, hundredths.
+/// Loudness from which an accent needs weight: mezzo-forte, hundredths of a dynamic step (rule of thumb).
+const LOUD: i32 = arcata_bow::Loudness::MF.0;
+/// Sforzando, or the upright accent; lighter signs are met by the bow's speed, hundredths (rule of thumb).
 const HEAVY: u16 = 90;
 
 fn is_light(piece: &Piece<'_>, stroke: &Stroke, planned: &PlannedStroke) -> bool {

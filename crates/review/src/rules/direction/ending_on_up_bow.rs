@@ -77,7 +77,7 @@ impl Rule for EndingOnUpBow {
 }
 
 /// The softest dynamic that still closes on a bow: below it the ending is a matter of the string, not of the direction
-/// (pp = 200, half-way to p).
+/// (pp = 200, half-way to p) (rule of thumb).
 const DYING: i32 = 250;
 
 /// Whether a stroke ends in pp or softer, or fades.

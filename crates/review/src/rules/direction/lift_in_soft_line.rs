@@ -40,7 +40,7 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 #[derive(Debug)]
 pub struct LiftInSoftLine;
 
-/// Above this loudness a lift is covered (half-way from p = 300 to mp).
+/// Above this loudness a lift is covered (half-way from p = 300 to mp) (rule of thumb).
 const SOFT: i32 = 350;
 
 impl Rule for LiftInSoftLine {

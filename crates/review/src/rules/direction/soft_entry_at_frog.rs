@@ -67,8 +67,8 @@ impl Rule for SoftEntryAtFrog {
     }
 }
 
-/// Pianissimo, hundredths of a dynamic step.
-const SOFT: i32 = 200;
+/// Pianissimo, hundredths of a dynamic step (rule of thumb).
+const SOFT: i32 = arcata_bow::Loudness::PP.0;
 
 fn bump(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {
     let stroke = &piece.lines[at].strokes[index];

@@ -33,8 +33,8 @@ use crate::under_slur::note;
 use crate::words::seconds;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
-/// Loudness of f, hundredths of a step.
-const FORTE: i32 = 600;
+/// Loudness of f, hundredths of a step (rule of thumb).
+const FORTE: i32 = arcata_bow::Loudness::F.0;
 
 /// See the module's page.
 #[derive(Debug)]

@@ -62,7 +62,7 @@ impl Rule for DotsUnderSlur {
             let Some(part) = piece.score.parts.get(line.part) else { continue };
             let words = StrokeWords::new(part, line.staff);
             // The first slur of each stretch between two words; a word there speaks for the rest.
-            let mut first: BTreeMap<(Moment, Doubt), NoteId> = BTreeMap::new();
+            let mut first: BTreeMap<(Moment, SpeedLeaves), NoteId> = BTreeMap::new();
             for (index, stroke) in line.strokes.iter().enumerate() {
                 if words.at(stroke.onset).is_some() {
                     continue;
@@ -78,13 +78,13 @@ impl Rule for DotsUnderSlur {
 
 /// What a group of dots under a slur can be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Reading {
+enum DotsMean {
     Portato,
     Staccato,
     Thrown,
 }
 
-impl Reading {
+impl DotsMean {
     fn name(self) -> &'static str {
         match self {
             Self::Portato => "portato",
@@ -96,22 +96,22 @@ impl Reading {
 
 /// The two readings that a speed leaves.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Doubt {
+enum SpeedLeaves {
     PortatoOrStaccato,
     StaccatoOrThrown,
 }
 
-impl Doubt {
-    fn readings(self) -> [Reading; 2] {
+impl SpeedLeaves {
+    fn readings(self) -> [DotsMean; 2] {
         match self {
-            Self::PortatoOrStaccato => [Reading::Portato, Reading::Staccato],
-            Self::StaccatoOrThrown => [Reading::Staccato, Reading::Thrown],
+            Self::PortatoOrStaccato => [DotsMean::Portato, DotsMean::Staccato],
+            Self::StaccatoOrThrown => [DotsMean::Staccato, DotsMean::Thrown],
         }
     }
 }
 
 /// The readings of a stroke and the likelier one, when there are two.
-fn readings(piece: &Piece<'_>, part: &Part, line: &Line, stroke: &Stroke) -> Option<(Doubt, Reading)> {
+fn readings(piece: &Piece<'_>, part: &Part, line: &Line, stroke: &Stroke) -> Option<(SpeedLeaves, DotsMean)> {
     if stroke.kind != StrokeKind::Pulsed || stroke.note_count < 3 || !is_open(part, stroke) {
         return None;
     }
@@ -122,15 +122,15 @@ fn readings(piece: &Piece<'_>, part: &Part, line: &Line, stroke: &Stroke) -> Opt
     let few = i64::from(stroke.note_count) <= piece.profile.thresholds.thrown_notes.value;
     // A bass section throws no runs.
     let throws = few && line.instrument != arcata_score::Instrument::Bass;
-    let nearer = |low: i64, high: i64, slow: Reading, fast: Reading| {
+    let nearer = |low: i64, high: i64, slow: DotsMean, fast: DotsMean| {
         if rate * 2 <= low + high { slow } else { fast }
     };
     if (stopped..=portato).contains(&rate) {
-        let likely = nearer(stopped, portato, Reading::Portato, Reading::Staccato);
-        Some((Doubt::PortatoOrStaccato, likely))
+        let likely = nearer(stopped, portato, DotsMean::Portato, DotsMean::Staccato);
+        Some((SpeedLeaves::PortatoOrStaccato, likely))
     } else if throws && (thrown..=stopped_most).contains(&rate) {
-        let likely = nearer(thrown, stopped_most, Reading::Staccato, Reading::Thrown);
-        Some((Doubt::StaccatoOrThrown, likely))
+        let likely = nearer(thrown, stopped_most, DotsMean::Staccato, DotsMean::Thrown);
+        Some((SpeedLeaves::StaccatoOrThrown, likely))
     } else {
         None
     }
@@ -164,8 +164,8 @@ fn told(
     piece: &Piece<'_>,
     found: &Findings<'_>,
     (at, index): (usize, usize),
-    doubt: Doubt,
-    likely: Reading,
+    doubt: SpeedLeaves,
+    likely: DotsMean,
     leads: NoteId,
 ) -> Draft {
     let line = &piece.lines[at];
@@ -203,7 +203,7 @@ fn offer(
     draft: Draft,
     line: &Line,
     stroke: &Stroke,
-    reading: Reading,
+    reading: DotsMean,
     leads: NoteId,
 ) -> Draft {
     let part = &piece.score.parts[line.part];
@@ -212,11 +212,11 @@ fn offer(
             .map(|note| direction_before(note, part.staves, "above", &format!("<words>{word}</words>")))
     };
     let (sentence, changes) = match reading {
-        Reading::Portato => ("Put dashes in place of the dots, for a portato.", dashes(piece, part, stroke)),
-        Reading::Staccato => {
+        DotsMean::Portato => ("Put dashes in place of the dots, for a portato.", dashes(piece, part, stroke)),
+        DotsMean::Staccato => {
             ("Write staccato over the first, for a bow that stops.", word("staccato").into_iter().collect())
         }
-        Reading::Thrown => {
+        DotsMean::Thrown => {
             ("Write gettato over the first, for a thrown bow.", word("gettato").into_iter().collect())
         }
     };

@@ -97,8 +97,8 @@ impl Rule for OnOrOffString {
 
 /// So many notes are a passage (rule of thumb).
 const PASSAGE: usize = 8;
-/// Above forte players stay on the string, or lift, as the weight wants it; hundredths of a dynamic step.
-const FORTE: i32 = 600;
+/// Above forte players stay on the string, or lift, as the weight wants it; hundredths of a dynamic step (rule of thumb).
+const FORTE: i32 = arcata_bow::Loudness::F.0;
 
 /// Whether any string part says how such notes are played.
 fn is_said(piece: &Piece<'_>) -> bool {

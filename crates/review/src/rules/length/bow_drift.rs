@@ -44,7 +44,7 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 pub struct BowDrift;
 
 /// Patterns of up to so many strokes are looked for; with an odd number of strokes the directions turn
-/// round each time and the drift with them.
+/// round each time and the drift with them (rule of thumb).
 const PATTERN_LENGTHS: [usize; 3] = [2, 4, 6];
 
 impl Rule for BowDrift {

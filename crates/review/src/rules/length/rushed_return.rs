@@ -44,7 +44,7 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 pub struct RushedReturn;
 
 /// The planner knows places to a cell of its grid: so much travel, in thousandths of the hair, may be
-/// the grid's and is not held against the player (one cell of 48).
+/// the grid's and is not held against the player (one cell of 48) (by definition).
 const GRID_TRAVEL: i64 = 21;
 
 impl Rule for RushedReturn {

@@ -84,7 +84,7 @@ struct Figured {
     period: usize,
 }
 
-/// The longest figure that is looked for, strokes.
+/// The longest figure that is looked for, strokes (rule of thumb).
 const LONGEST: usize = 24;
 
 fn alike(one: &Stroke, other: &Stroke) -> bool {

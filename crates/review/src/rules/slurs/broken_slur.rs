@@ -75,7 +75,7 @@ impl Rule for BrokenSlur {
     }
 }
 
-/// More of them in one part are no slips of the writer: ends were lost on the way between programs.
+/// More of them in one part are no slips of the writer: ends were lost on the way between programs (rule of thumb).
 const SLIPS: usize = 1;
 
 /// The other end of a slur on a single note: two loose ends of one number.

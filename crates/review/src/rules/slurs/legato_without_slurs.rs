@@ -39,17 +39,17 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 #[derive(Debug)]
 pub struct LegatoWithoutSlurs;
 
-/// Fewer notes under the word are an ending.
+/// Fewer notes under the word are an ending (rule of thumb).
 const UNDER_WORD: usize = 8;
-/// A slur so many bars before the word is a model for what follows.
+/// A slur so many bars before the word is a model for what follows (rule of thumb).
 const MODEL_BARS: u32 = 4;
-/// Fewer notes of a movement are a scrap.
+/// Fewer notes of a movement are a scrap (rule of thumb).
 const SINGING: usize = 16;
-/// So many of its moves, hundredths, go by step or third.
+/// So many of its moves, hundredths, go by step or third (rule of thumb).
 const BY_STEP: usize = 70;
-/// A step, or a third, cents.
+/// A step, or a third, cents (rule of thumb).
 const STEP: i32 = 400;
-/// Faster notes are figures, microseconds a note.
+/// Faster notes are figures, microseconds a note (rule of thumb).
 const SLOW: i64 = 250_000;
 
 impl Rule for LegatoWithoutSlurs {

@@ -55,7 +55,12 @@ impl Rule for SlurredStops {
                 for pair in chords.windows(2) {
                     let lasts = time_of(stroke, &pair[0], &pair[1]);
                     let shift = lasts >= 2 * piece.thresholds().string_skip;
-                    if is_apart(&board, &pair[0], &pair[1], if shift { Hand::Moves } else { Hand::Stays }) {
+                    if is_apart(
+                        &board,
+                        &pair[0],
+                        &pair[1],
+                        if shift { PositionTime::Moves } else { PositionTime::Stays },
+                    ) {
                         let draft = apart(piece, found, line.part, &pair[0], &pair[1]);
                         found.report(draft);
                     }
@@ -67,12 +72,12 @@ impl Rule for SlurredStops {
 
 /// Whether there is time for another position.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Hand {
+enum PositionTime {
     Stays,
     Moves,
 }
 
-fn is_apart(board: &Fingerboard, first: &Chord, second: &Chord, hand: Hand) -> bool {
+fn is_apart(board: &Fingerboard, first: &Chord, second: &Chord, hand: PositionTime) -> bool {
     if first.pitches.len() != 2 || second.pitches.len() != 2 {
         return false;
     }
@@ -80,7 +85,7 @@ fn is_apart(board: &Fingerboard, first: &Chord, second: &Chord, hand: Hand) -> b
     let joins = |one: &Stopping, other: &Stopping| {
         let way = (board.place(one.position()) - board.place(other.position())).abs();
         let reached =
-            hand == Hand::Moves || one.position() == 0 || other.position() == 0 || way <= board.close;
+            hand == PositionTime::Moves || one.position() == 0 || other.position() == 0 || way <= board.close;
         reached && one.strings().0.abs_diff(other.strings().0) <= 1
     };
     // What cannot be stopped at all is another rule's.

@@ -81,7 +81,7 @@ fn sign_of_bow(note: &Note) -> Option<&'static str> {
     }
 }
 
-/// Fewer notes under a slur are let ring, or the left hand stops the second one.
+/// Fewer notes under a slur are let ring, or the left hand stops the second one (rule of thumb).
 const SLURRED: usize = 3;
 
 /// The notes that begin a slur to another moment, with how many notes of their voice stand under it.

@@ -69,7 +69,7 @@ impl Rule for PizzChangeTooQuick {
     }
 }
 
-/// Fewer plucked notes are taken with the bow in the hand.
+/// Fewer plucked notes are taken with the bow in the hand (rule of thumb).
 const PLUCKED_WITH_THE_BOW: usize = 3;
 
 /// The last note before and the first after each change, where more than a note or two is plucked.

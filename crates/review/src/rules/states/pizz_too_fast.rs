@@ -32,7 +32,7 @@ use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, R
 #[derive(Debug)]
 pub struct PizzTooFast;
 
-/// Fewer are a figure that the hand still catches.
+/// Fewer are a figure that the hand still catches (rule of thumb).
 const RUN: usize = 6;
 
 impl Rule for PizzTooFast {

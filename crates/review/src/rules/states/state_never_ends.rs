@@ -114,7 +114,7 @@ fn same_kind(one: Meaning, other: Meaning) -> bool {
     switch(one).is_some() && switch(one) == switch(other)
 }
 
-/// The switch of the place on the string.
+/// The switch of the place on the string (by definition).
 const PLACE: u8 = 1;
 
 /// The switches that are looked at.
@@ -229,7 +229,7 @@ fn left_on(
     ))
 }
 
-/// So many bars of playing are no last passage any more.
+/// So many bars of playing are no last passage any more (rule of thumb).
 const BARS: usize = 16;
 
 /// unis. over two voices with different notes.
