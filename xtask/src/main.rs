@@ -23,7 +23,7 @@ const HELP: &str = "\
 cargo xtask COMMAND
 
   test [--only STEP]...   all that must hold; ends with a line of counts
-                          STEP: format, lints, tests, doc-tests, pages, browser, api, outside, fuzz
+                          STEP: format, lints, wasm, tests, doc-tests, pages, browser, api, outside, fuzz
   outside [CHECK]...      the outside checks
                           CHECK: examples, ryan, reader, laws, layers, movements, paper, schemas, pictures,
                           alarms, worse, plants (all of them without a name); paper takes scores, too

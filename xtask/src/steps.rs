@@ -15,9 +15,10 @@ use crate::tools;
 /// A step: its name and what it does.
 type GateStep = (&'static str, fn(&Folders) -> Result<CheckTally, String>);
 
-const STEPS: [GateStep; 9] = [
+const STEPS: [GateStep; 10] = [
     ("format", format),
     ("lints", lints),
+    ("wasm", wasm),
     ("tests", tests),
     ("doc-tests", doc_tests),
     ("pages", pages),
@@ -103,6 +104,33 @@ fn list(folder: &Path) -> Result<Vec<PathBuf>, String> {
 
 fn lints(places: &Folders) -> Result<CheckTally, String> {
     plain(places, &["clippy", "--quiet", "--workspace", "--all-targets", "--", "-D", "warnings"])
+}
+
+/// The crates that compute and nothing else, with all that they use: they compile where there are no files, clocks or threads.
+const PURE: [&str; 5] =
+    ["arcata-analysis", "arcata-review", "arcata-layer", "arcata-report", "arcata-languages"];
+
+/// The system that a browser is.
+const BROWSER: &str = "wasm32-unknown-unknown";
+
+/// Whether the pure crates compile for a browser. Left out, and told, where the standard library for it cannot be had.
+fn wasm(places: &Folders) -> Result<CheckTally, String> {
+    let mut libraries = Command::new("rustc");
+    let there = answer(libraries.args(["--print", "target-libdir", "--target", BROWSER]));
+    if !there.is_some_and(|folder| Path::new(folder.trim()).is_dir()) {
+        let mut add = Command::new("rustup");
+        if answer(add.args(["target", "add", BROWSER])).is_none() {
+            println!(
+                "  left out: this toolchain has no standard library for {BROWSER}, and rustup could not get it"
+            );
+            return Ok(CheckTally { skipped: 1, ..CheckTally::default() });
+        }
+    }
+    let packages = PURE.iter().flat_map(|package| ["--package", package]);
+    let arguments: Vec<&str> =
+        ["check", "--quiet", "--target", BROWSER].into_iter().chain(packages).collect();
+    let well = run(&mut cargo(places, &arguments), "  ")?.well;
+    Ok(CheckTally { passed: u64::from(well), ..CheckTally::default() }.of_run(well))
 }
 
 fn tests(places: &Folders) -> Result<CheckTally, String> {

@@ -8,7 +8,38 @@ use arcata_bow::{Profile, Style};
 use serde::Deserialize;
 use toml::Spanned;
 
-use crate::LEARNED;
+/// What is learned: what depends on direction and link. Speeds and places are mechanics and stay.
+pub const LEARNED: [&str; 29] = [
+    "downbeat",
+    "downbeat_slurred",
+    "downbeat_bar",
+    "downbeat_bars",
+    "downbeat_even",
+    "mid_bar",
+    "mid_bar_slurred",
+    "half_bar",
+    "beat",
+    "offbeat",
+    "upbeat",
+    "upbeat_slurred",
+    "upbeat_long",
+    "flow_slurred",
+    "flow_long",
+    "upbeat_mid_bar",
+    "entry",
+    "entry_elsewhere",
+    "before_rest",
+    "ending",
+    "hook",
+    "hook_last_two",
+    "hook_by_slur",
+    "hook_slurs",
+    "retake",
+    "retake_apart",
+    "retake_up",
+    "reset",
+    "swell",
+];
 
 /// The name that the file gives its format.
 const FORMAT: &str = "arcata-habits";

@@ -8,8 +8,8 @@ use arcata_score::BowDirection;
 use rayon::prelude::*;
 
 use crate::file::measure;
-use crate::problem::{LEARNED, LearningProblem, Sample};
-use crate::{Habits, Trial};
+use crate::problem::{LearningProblem, Sample};
+use crate::{Habits, LEARNED, Trial};
 
 /// A line with the bows that are marked in it.
 #[derive(Clone, Debug)]

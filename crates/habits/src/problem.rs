@@ -10,40 +10,8 @@ use argmin::solver::linesearch::MoreThuenteLineSearch;
 use argmin::solver::quasinewton::LBFGS;
 use rayon::prelude::*;
 
+use crate::LEARNED;
 use crate::arithmetic::{exponential, logarithm};
-
-/// What is learned: what depends on direction and link. Speeds and places are mechanics and stay.
-pub const LEARNED: [&str; 29] = [
-    "downbeat",
-    "downbeat_slurred",
-    "downbeat_bar",
-    "downbeat_bars",
-    "downbeat_even",
-    "mid_bar",
-    "mid_bar_slurred",
-    "half_bar",
-    "beat",
-    "offbeat",
-    "upbeat",
-    "upbeat_slurred",
-    "upbeat_long",
-    "flow_slurred",
-    "flow_long",
-    "upbeat_mid_bar",
-    "entry",
-    "entry_elsewhere",
-    "before_rest",
-    "ending",
-    "hook",
-    "hook_last_two",
-    "hook_by_slur",
-    "hook_slurs",
-    "retake",
-    "retake_apart",
-    "retake_up",
-    "reset",
-    "swell",
-];
 
 /// The search ends after so many rounds at the latest (rule of thumb).
 const ROUNDS: u64 = 60;
