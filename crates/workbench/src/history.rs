@@ -6,6 +6,7 @@
 use std::borrow::Cow;
 use std::cell::OnceCell;
 use std::collections::BTreeMap;
+use std::rc::Rc;
 use std::sync::Arc;
 
 use arcata_analysis::Source;
@@ -205,20 +206,46 @@ struct ActedScore<'d> {
     like: &'d Document,
     text: Cow<'d, str>,
     score: PageMusic<'d>,
+    /// Music with the same notes: the score itself, or one before it from which only signs on notes tell it.
+    notes: PageMusic<'d>,
     sum: OnceCell<String>,
 }
 
 /// The music of a page.
+#[derive(Clone)]
 enum PageMusic<'d> {
     /// As somebody has read it before.
     Before(&'d Score),
     /// To be read where it is asked for.
-    Once(OnceCell<Score>),
+    Once(Rc<OnceCell<Score>>),
+}
+
+/// Elements of signs on notes: with or without them the notes are the same, and stand at the same places.
+const SIGNS: [&str; 7] = ["notations", "slur", "technical", "down-bow", "up-bow", "articulations", "tied"];
+
+/// Whether a change of a text puts in and takes out nothing but signs on notes.
+fn changes_signs_alone(text: &str, edits: &EditList) -> bool {
+    edits.edits().iter().all(|edit| {
+        let gone = text.get(edit.range.clone());
+        gone.is_some_and(holds_signs_alone) && holds_signs_alone(&edit.insert)
+    })
+}
+
+/// Whether a piece of a file is whole elements of signs.
+fn holds_signs_alone(piece: &str) -> bool {
+    let mut tags = piece.split('<');
+    let before = tags.next().unwrap_or_default();
+    before.trim().is_empty()
+        && tags.all(|tag| {
+            let Some((tag, after)) = tag.split_once('>') else { return false };
+            let name = tag.trim_start_matches('/').split(|c: char| c == '/' || c.is_whitespace()).next();
+            after.trim().is_empty() && name.is_some_and(|name| SIGNS.contains(&name))
+        })
 }
 
 impl<'d> ActedScore<'d> {
     fn new(like: &'d Document, text: Cow<'d, str>, score: PageMusic<'d>) -> Self {
-        Self { like, text, score, sum: OnceCell::new() }
+        Self { like, text, notes: score.clone(), score, sum: OnceCell::new() }
     }
 
     fn score(&self) -> &Score {
@@ -233,6 +260,14 @@ impl<'d> ActedScore<'d> {
         })
     }
 
+    /// A score with these notes, signs on them aside.
+    fn notes(&self) -> &Score {
+        match &self.notes {
+            PageMusic::Before(score) => score,
+            PageMusic::Once(once) => once.get().unwrap_or_else(|| self.score()),
+        }
+    }
+
     fn checksum(&self) -> &str {
         self.sum.get_or_init(|| checksum(&self.like.encoded(&self.text)))
     }
@@ -240,7 +275,9 @@ impl<'d> ActedScore<'d> {
     /// The same with edits in it.
     fn with(&self, edits: &EditList) -> Result<Self, String> {
         let text = edits.apply_to(&self.text).map_err(|problem| problem.to_string())?;
-        Ok(Self::new(self.like, Cow::Owned(text), PageMusic::Once(OnceCell::new())))
+        let changed = Self::new(self.like, Cow::Owned(text), PageMusic::Once(Rc::default()));
+        let same_notes = changes_signs_alone(&self.text, edits);
+        Ok(if same_notes { Self { notes: self.notes.clone(), ..changed } } else { changed })
     }
 }
 
@@ -264,7 +301,7 @@ fn fold(source: &Source, acts: &[Act], given: &Given, most: Most) -> FoldedActs 
     while done < acts.len() {
         // Until the score itself changes, acts name the notes of one score.
         let mut changed = None;
-        let addresses = OnceCell::new();
+        let addresses = NamedOn::default();
         while let Some(act) = acts.get(done) {
             done += 1;
             changed = one_more(&page, act, &mut state, &mut lost, &addresses);
@@ -281,13 +318,20 @@ fn fold(source: &Source, acts: &[Act], given: &Given, most: Most) -> FoldedActs 
     FoldedActs { state: Arc::new(state), last, lost }
 }
 
+/// The addresses of a page, made where an act asks for them: of its notes, and of all that it says.
+#[derive(Default)]
+struct NamedOn<'p> {
+    notes: OnceCell<Addresses<'p>>,
+    score: OnceCell<Addresses<'p>>,
+}
+
 /// Does one act more; hands back the score where the act has changed it.
 fn one_more<'p, 'd>(
     page: &'p ActedScore<'d>,
     act: &Act,
     state: &mut SessionState,
     lost: &mut Vec<String>,
-    addresses: &OnceCell<Addresses<'p>>,
+    addresses: &NamedOn<'p>,
 ) -> Option<ActedScore<'d>> {
     if let Act::Change { sentence, of: Some(of), .. } = act
         && of != page.checksum()
@@ -295,8 +339,12 @@ fn one_more<'p, 'd>(
         lost.push(format!("\"{sentence}\" was for the file as it was"));
         return None;
     }
-    let mut next = state.clone();
-    if let Err(why) = next.act(act, || addresses.get_or_init(|| Addresses::new(page.score()))) {
+    let on_page = || match act {
+        // A bow is asked of a note, whatever signs it bears.
+        Act::Bow { .. } => addresses.notes.get_or_init(|| Addresses::new(page.notes())),
+        _ => addresses.score.get_or_init(|| Addresses::new(page.score())),
+    };
+    if let Err(why) = state.act(act, on_page) {
         lost.push(why);
         return None;
     }
@@ -304,16 +352,11 @@ fn one_more<'p, 'd>(
         // What did not fit was for the file as it was before; the layer was carried over from it whole.
         lost.clear();
     }
-    let Act::Change { edits, .. } = act else {
-        *state = next;
-        return None;
-    };
+    let Act::Change { edits, .. } = act else { return None };
     match edit_list(edits).and_then(|edits| page.with(&edits)) {
-        Ok(changed) => {
-            *state = next;
-            Some(changed)
-        }
+        Ok(changed) => Some(changed),
         Err(why) => {
+            state.edits.pop();
             lost.push(why);
             None
         }
@@ -338,7 +381,17 @@ mod tests {
     /// Something that somebody could do now.
     fn any_act(now: &ActMoment, random: &mut Random) -> Act {
         let base = &now.desk.base;
-        match random.below(6) {
+        match random.below(7) {
+            6 => {
+                // A sign on some note: the bows that are asked for before and after find their notes.
+                let text = base.file().document().text();
+                let ends: Vec<usize> = text.match_indices("</note>").map(|(at, _)| at).collect();
+                let at = *random.pick(&ends);
+                let insert = "<notations><technical><down-bow/></technical></notations>".to_owned();
+                let of = Some(checksum(base.file().document().bytes()));
+                let edits = vec![ByteEdit { from: at, to: at, insert }];
+                Act::Change { sentence: "a bow".to_owned(), edits, of }
+            }
             0 => Act::Tempo { quarters: Some(60 + u32::try_from(random.below(3)).unwrap()) },
             1 => {
                 // A comment behind the root: other bytes, the same music.
@@ -383,6 +436,21 @@ mod tests {
         assert_eq!(history.now().desk.hook_signs, fresh.now().desk.hook_signs);
         let bytes = |history: &History| history.now().desk.base.document().bytes().to_vec();
         assert_eq!(bytes(history), bytes(&fresh));
+    }
+
+    #[test]
+    fn signs_are_told_from_notes() {
+        assert!(holds_signs_alone(" <notations>\n<slur number=\"1\" type=\"stop\"/></notations> "));
+        assert!(holds_signs_alone(""));
+        for other in [
+            "<note>",
+            "<duration>4</duration>",
+            "<technical><fingering>1</fingering></technical>",
+            "<slur",
+            "4",
+        ] {
+            assert!(!holds_signs_alone(other), "{other}");
+        }
     }
 
     proptest! {

@@ -94,7 +94,13 @@ impl SessionState {
                 if asks.is_empty() {
                     return Err("nothing is asked for".to_owned());
                 }
-                asks.iter().try_for_each(|asked| self.bow(&asked.place, asked.ask, addresses()))
+                // One alone changes nothing where it fails; of several the first may have been done.
+                let before = (asks.len() > 1).then(|| self.layers.clone());
+                let done = asks.iter().try_for_each(|asked| self.bow(&asked.place, asked.ask, addresses()));
+                if let (Err(_), Some(before)) = (&done, before) {
+                    self.layers = before;
+                }
+                done
             }
             Act::Layer { name, text } => self.layers.add(name, text.as_deref()),
             Act::Show { name, shown } => self.layers.show(name, *shown),
@@ -191,21 +197,20 @@ impl SessionState {
         };
         let same_note =
             |spot: &Spot| spot.bar_ordinal == place.spot.bar_ordinal && spot.offset == place.spot.offset;
-        let layer = self.layers.write();
-        let before = layer.entries.len();
-        layer.entries.retain(|entry| {
-            !(entry.place.part == place.part
+        let answers = |entry: &Entry| {
+            entry.place.part == place.part
                 && same_note(&entry.place.spot)
                 && entry.place.spot.voice == place.spot.voice
                 && entry.place.spot.grace == place.spot.grace
-                && entry.mark.question() == Question::Bow)
-        });
-        match mark {
-            Some(mark) => layer.entries.push(Entry::new(place, mark)),
-            None if layer.entries.len() == before => {
-                return Err("nothing was asked for there".to_owned());
-            }
-            None => {}
+                && entry.mark.question() == Question::Bow
+        };
+        if mark.is_none() && !self.layers.written().layer.entries.iter().any(answers) {
+            return Err("nothing was asked for there".to_owned());
+        }
+        let layer = self.layers.write();
+        layer.entries.retain(|entry| !answers(entry));
+        if let Some(mark) = mark {
+            layer.entries.push(Entry::new(place, mark));
         }
         layer.put_in_order();
         Ok(())
