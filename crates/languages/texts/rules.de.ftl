@@ -220,9 +220,9 @@ mute-change-too-quick = Den Dämpfer zu schnell auf- oder absetzen
 
 nested-slurs = Ein Bindebogen im anderen
     .finds =
-        Ein durchgezogener Bogen, der einen oder mehrere kürzere durchgezogene Bögen seiner Stimme enthält. Bögen von
-        Vorschlagsnoten sind Verzierungen und zählen nicht, ebenso wenig ein Bogen über zwei Noten, der mit einem Haltebogen das
-        Ende des äußeren teilt.
+        Ein durchgezogener Bogen, der einen oder mehrere kürzere durchgezogene Bögen seiner Stimme enthält, jeden von einer
+        ihrer Noten zu einer anderen. Bögen von Vorschlagsnoten sind Verzierungen und zählen nicht, ebenso wenig ein Bogen über
+        zwei Noten, der mit einem Haltebogen das Ende des äußeren teilt.
     .why =
         Eine der beiden Linien muss ein Phrasierungsbogen sein, aber sie sehen gleich aus: erst beim Probieren zeigt sich, welche
         der Strich ist, und in einer Gruppe probieren mehrere.
@@ -371,10 +371,11 @@ slur-covers-beat = Ein Bindebogen über einem Schlag, der gesprochen sein will
 
 slur-misses-tie = Ein Bindebogen, der das Ende eines Haltebogens verfehlt
     .finds =
-        Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt,
-        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen (D).
-        Sind in einem Satz die meisten so gezeichnet, und mindestens drei, so ist es die Art der Ausgabe, und nichts wird gesagt. Wo sich zwei Bindebögen auf einer gehaltenen
-        Note treffen, wird gefragt, ob ein Strich gemeint ist oder zwei: gespielt und geplant wird der Wechsel auf der gehaltenen Note (D).
+        Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt, wo kein
+        anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen
+        (D). Sind in einem Satz drei so gezeichnet, so ist es die Art der Ausgabe, und nichts wird gesagt. Wo sich zwei
+        Bindebögen auf einer gehaltenen Note treffen, wird gefragt, ob ein Strich gemeint ist oder zwei: gespielt und geplant
+        wird der Wechsel auf der gehaltenen Note (D).
     .why =
         Der Strich nimmt die gehaltene Note ganz; ein Bogen zum falschen Ende lässt einen Wechsel suchen, den niemand machen kann.
         Gezeichnet wird bis zur letzten gehaltenen Note und von der ersten an.

@@ -220,7 +220,7 @@ mute-change-too-quick = A mute put on or taken off too quickly
 
 nested-slurs = A slur inside a slur
     .finds =
-        A solid slur that holds one or more shorter solid slurs of its voice. Slurs of grace notes are ornaments and are
+        A solid slur that holds one or more shorter solid slurs of its voice, each from one note of it to another. Slurs of grace notes are ornaments and are
         left out, and so is a slur over two notes that share the outer one's end with a tie. Where the outer slur takes in one
         more note, with a dot or a dash, it is the bow: that note is hooked on, and the inner slur says what is legato in it.
     .why =
@@ -371,8 +371,8 @@ slur-misses-tie = A slur that misses the end of a tie
     .finds =
         A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
         slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-        part (of a movement), with all its places (D). Where more slurs of a movement are drawn so than over the whole of
-        their ties, and three at least, it is the page's own manner, as in many old editions, and nothing is told of them.
+        part (of a movement), with all its places (D). Where three slurs of a movement are drawn so, it is the page's own
+        manner, as in many old editions: players have met it before, and nothing is told of them.
 
         Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
         not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked

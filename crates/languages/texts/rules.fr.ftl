@@ -215,9 +215,9 @@ mute-change-too-quick = Sourdine mise ou ôtée trop vite
 
 nested-slurs = Une liaison dans une autre
     .finds =
-        Une liaison pleine qui en contient une ou plusieurs plus courtes, pleines, de sa voix. Les liaisons des petites notes sont
-        des ornements et ne comptent pas, ni une liaison sur deux notes qui partage avec une liaison de prolongation le bout de
-        celle du dehors.
+        Une liaison pleine qui en contient une ou plusieurs plus courtes, pleines, de sa voix, chacune d'une de ses notes à une
+        autre. Les liaisons des petites notes sont des ornements et ne comptent pas, ni une liaison sur deux notes qui partage
+        avec une liaison de prolongation le bout de celle du dehors.
     .why =
         L'une des deux doit être de phrase, mais elles se ressemblent : on n'apprend qu'en essayant laquelle est l'archet, et dans
         un pupitre plusieurs essaient.
@@ -364,10 +364,11 @@ slur-covers-beat = Une liaison sur un temps qui veut être dit
 
 slur-misses-tie = Une liaison qui manque le bout d'une prolongation
     .finds =
-        Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune
-        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses endroits (D).
-        Si la plupart sont dessinées ainsi dans un mouvement, et trois au moins, c'est la manière de la page et rien n'est dit. Où deux liaisons se
-        rencontrent sur une note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note prolongée, et le plan aussi (D).
+        Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune autre ne
+        commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses
+        endroits (D). Si trois sont dessinées ainsi dans un mouvement, c'est la manière de la page et rien n'est dit. Où deux
+        liaisons se rencontrent sur une note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note
+        prolongée, et le plan aussi (D).
     .why =
         L'archet prend la note entière ; une liaison tracée au mauvais bout fait chercher un changement que personne ne peut faire.
         On la trace jusqu'à la dernière note prolongée, et depuis la première.

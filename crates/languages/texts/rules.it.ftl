@@ -213,9 +213,9 @@ mute-change-too-quick = Sordina messa o tolta troppo in fretta
 
 nested-slurs = Una legatura dentro l'altra
     .finds =
-        Una legatura continua che ne contiene una o più brevi, continue, della stessa voce. Le legature delle acciaccature sono
-        ornamenti e non contano, e nemmeno una legatura su due note che condivide con una legatura di valore il capo di quella
-        esterna.
+        Una legatura continua che ne contiene una o più brevi, continue, della stessa voce, ciascuna da una sua nota a un'altra.
+        Le legature delle acciaccature sono ornamenti e non contano, e nemmeno una legatura su due note che condivide con una
+        legatura di valore il capo di quella esterna.
     .why =
         Una delle due dev'essere di frase, ma sono uguali alla vista: solo provando si scopre quale è l'arco, e in una fila più
         d'uno prova.
@@ -361,10 +361,10 @@ slur-covers-beat = Una legatura sopra un tempo che vuole essere detto
 
 slur-misses-tie = Una legatura che manca la fine di una legatura di valore
     .finds =
-        Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra
-        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D).
-        Se in un movimento la maggior parte è disegnata così, e almeno tre, è la maniera della pagina e non si dice nulla. Dove due legature si
-        incontrano su una nota tenuta si chiede se è intesa un'arcata o due: si cambia sulla nota tenuta, e così fa il piano (D).
+        Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra comincia o
+        finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D). Se in un
+        movimento tre sono disegnate così è la maniera della pagina e non si dice nulla. Dove due legature si incontrano su una
+        nota tenuta si chiede se è intesa un'arcata o due: si cambia sulla nota tenuta, e così fa il piano (D).
     .why =
         L'arco prende la nota intera; una linea tirata al capo sbagliato fa cercare un cambio d'arco che nessuno può fare. Si
         disegna fino all'ultima nota prolungata, e dalla prima.
