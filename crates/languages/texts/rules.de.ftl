@@ -11,9 +11,11 @@ accent-at-tip = Ein Akzent, wo der Bogen kein Gewicht hat
 
 bar-comes-out-odd = Ein Takt, der nicht aufgeht
     .finds =
-        Derselbe Takt, gleich in Rhythmus und Bögen, viermal oder öfter hintereinander mit einer ungeraden Zahl von Strichen: wie
-        es kommt, beginnt er jedes Mal auf dem anderen Strich, und auch im besten Strich, den es gibt, ist das so, oder es wird
-        jedes Mal angebunden oder neu angesetzt. Takte unter einer Sekunde gehen, wie es kommt.
+        Derselbe Takt, gleich in Rhythmus und Bögen, viermal oder öfter hintereinander mit einer ungeraden Zahl von Strichen:
+        wie es kommt, beginnt er jedes Mal auf dem anderen Strich, und auch im besten Strich, den es gibt, ist das so, oder es
+        wird jedes Mal angebunden oder neu angesetzt. Wie es kommt, geht, was keine Gestalt zu zeigen hat (fünf gleiche Striche
+        oder mehr, drei gleiche Bögen, ein Ton, der sich durch den Takt wiederholt), was sein Gewicht nicht auf dem ersten
+        Strich will (eine Synkope über die Taktmitte, ein Akzent an anderer Stelle), und Takte unter einer Sekunde.
     .why =
         Die Figur klingt vom Abstrich so und vom Aufstrich anders; was gleich dasteht, kommt abwechselnd auf zweierlei Art heraus.
 
@@ -352,10 +354,13 @@ rushed-return = Eine kurze Note muss einen langen Bogen zurückholen
 
 silent-downbeat = Ein Taktanfang, den keine Streichergruppe beginnt
     .finds =
-        Ein Takt, in dem etwas Neues beginnt (Tempo, Taktart, Studierzeichen oder der Einsatz mehrerer Bläser nach einer Pause) und
-        keine Streichergruppe auf der Eins einen Strich beginnt, obwohl mindestens eine darüber hinweg hält. Bei neuem Tempo B,
-        sonst C. Auch vier oder mehr Takte hintereinander, deren Eins niemand beginnt (C); ein Takt, in dem eine Gruppe, die auf
-        der Eins pausiert, auf einem anderen Schlag einsetzt, gibt den Puls und unterbricht die Reihe.
+        Ein Takt, in dem etwas Neues beginnt (Tempo, Taktart, Studierzeichen oder der Einsatz mehrerer Bläser nach einer Pause)
+        und keine Streichergruppe auf der Eins einen Strich beginnt, obwohl mindestens eine darüber hinweg hält. Bei neuem Tempo
+        B, sonst C. Auch vier oder mehr Takte hintereinander, deren Eins niemand beginnt (C); ein Takt, in dem eine Gruppe, die
+        auf der Eins pausiert, auf einem anderen Schlag einsetzt, gibt den Puls und unterbricht die Reihe. Ebenso ein Strich,
+        der in jedem Takt oder in jedem zweiten auf dieselbe Stelle fällt: eine Synkope, die weitergeht, hört man als solche.
+        Ein Bogen, der weniger als einen Schlag vor der Eins beginnt und auf ihr endet, führt hin. Eine Metronomzahl, die nur
+        einen Takt lang gilt, ist ein Breiterwerden in Zahlen und kein neues Tempo.
     .why =
         Streicher zeigen einander den Schlag, indem sie darauf wechseln. Ist jede Gruppe über den Taktstrich gebunden, so gehört
         das neue Tempo niemandem, und das Ensemble rutscht bis zum nächsten Strich.

@@ -12,9 +12,11 @@ accent-at-tip = An accent where the bow has no weight
 bar-comes-out-odd = A bar that comes out odd
     .finds =
         The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
-        the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. Five or
-        more equal strokes have no shape that the bow would have to show, and are left to go on as they come; so are bars
-        shorter than a second, where nobody has the time to set anything right.
+        the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. What has no
+        shape that the bow would have to show is left to go on as it comes: five or more equal strokes, three equal slurs, a
+        note repeated through each bar; and what does not want its weight on the first stroke: a syncopation over the middle of
+        the bar, an accent that stands elsewhere. So are bars shorter than a second, where nobody has the time to set anything
+        right.
     .why =
         The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
         kinds by turns.
@@ -353,8 +355,12 @@ silent-downbeat = A downbeat that no string section begins
     .finds =
         A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
         rest) and no string section begins a stroke on the downbeat, though at least two hold a note over it.
-        At a new tempo B, else C. Also runs of four or more bars whose downbeat nobody begins (C); a bar in which
-        a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run.
+        At a new tempo B, else C. Also runs of four or more bars on whose downbeat nobody moves (C); a bar in which
+        a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run. So does a
+        stroke that falls on the same place of every bar, or of every other: a syncopation that goes on is heard as one, and
+        players count from it.
+        A slur that begins less than a beat before the downbeat and ends there leads into it, and is no silence. A metronome
+        figure that holds for no longer than a bar is a broadening in figures, and no new tempo.
     .why =
         Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
         barline, the new tempo is nobody's, and the ensemble slips until the next stroke.

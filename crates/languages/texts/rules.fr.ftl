@@ -11,9 +11,11 @@ accent-at-tip = Un accent là où l'archet n'a pas de poids
 
 bar-comes-out-odd = Une mesure qui tombe à l'envers
     .finds =
-        La même mesure, rythme et liaisons pareils, quatre fois ou plus de suite avec un nombre impair de coups d'archet : comme ça
-        vient, elle commence chaque fois sur l'autre sens, et même dans les meilleurs coups d'archet c'est ainsi, ou bien il faut
-        chaque fois accrocher ou reprendre. Les mesures de moins d'une seconde vont comme ça vient.
+        La même mesure, rythme et liaisons pareils, quatre fois ou plus de suite avec un nombre impair de coups d'archet : comme
+        ça vient, elle commence chaque fois sur l'autre sens, et même dans les meilleurs coups d'archet c'est ainsi, ou bien il
+        faut chaque fois accrocher ou reprendre. Va comme ça vient ce qui n'a pas de forme à montrer (cinq coups égaux ou plus,
+        trois liaisons égales, une note répétée dans toute la mesure), ce qui ne veut pas son poids sur le premier coup (une
+        syncope par-dessus le milieu de la mesure, un accent ailleurs), et les mesures de moins d'une seconde.
     .why =
         Le motif sonne d'une façon en tirant et d'une autre en poussant ; ce qui est écrit pareil sort tour à tour de deux façons.
 
@@ -345,10 +347,13 @@ rushed-return = Une note brève doit rattraper un long archet
 
 silent-downbeat = Un premier temps qu'aucun pupitre de cordes n'attaque
     .finds =
-        Une mesure où commence du nouveau (tempo, mètre, lettre, ou l'entrée de plusieurs vents après un silence) et où aucun pupitre
-        de cordes ne commence un coup sur le premier temps, bien qu'un au moins y tienne une note. À un nouveau tempo B, sinon C.
-        Aussi quatre mesures ou plus de suite dont personne n'attaque le premier temps (C) ; une mesure où un pupitre, en silence
-        sur le premier temps, entre sur un autre donne le pouls et rompt la série.
+        Une mesure où commence du nouveau (tempo, mètre, lettre, ou l'entrée de plusieurs vents après un silence) et où aucun
+        pupitre de cordes ne commence un coup sur le premier temps, bien qu'un au moins y tienne une note. À un nouveau tempo B,
+        sinon C. Aussi quatre mesures ou plus de suite dont personne n'attaque le premier temps (C) ; une mesure où un pupitre,
+        en silence sur le premier temps, entre sur un autre donne le pouls et rompt la série. De même un coup qui tombe au même
+        endroit de chaque mesure, ou d'une sur deux : une syncope qui continue s'entend comme telle. Une liaison qui commence
+        moins d'un temps avant le premier temps et y finit y conduit. Un chiffre de métronome qui ne vaut qu'une mesure est un
+        élargissement en chiffres, non un nouveau tempo.
     .why =
         Les cordes montrent le temps en changeant d'archet. Si chaque pupitre est lié par-dessus la barre, le nouveau tempo n'est à
         personne, et l'ensemble glisse jusqu'au coup suivant.

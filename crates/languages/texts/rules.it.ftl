@@ -12,8 +12,10 @@ accent-at-tip = Un accento dove l'arco non ha peso
 bar-comes-out-odd = Una battuta che non torna
     .finds =
         La stessa battuta, uguale per ritmo e legature, quattro o più volte di seguito con un numero dispari di arcate: come
-        viene, comincia ogni volta con l'altra arcata, e anche nella migliore arcata possibile è così, oppure ogni volta
-        bisogna agganciare o riprendere. Le battute più corte di un secondo si lasciano andare come viene.
+        viene, comincia ogni volta con l'altra arcata, e anche nella migliore arcata possibile è così, oppure ogni volta bisogna
+        agganciare o riprendere. Si lascia andare come viene ciò che non ha una forma da mostrare (cinque o più arcate uguali,
+        tre legature uguali, una nota ripetuta per tutta la battuta), ciò che non vuole il peso sulla prima arcata (una sincope
+        sopra la metà della battuta, un accento altrove), e le battute più corte di un secondo.
     .why =
         La figura suona in un modo in giù e in un altro in su; ciò che è scritto uguale esce, a turno, in due modi diversi.
 
@@ -345,7 +347,10 @@ silent-downbeat = Un battere che nessuna fila di archi attacca
         Una battuta in cui comincia qualcosa di nuovo (tempo, metro, lettera, o l'entrata di più fiati dopo una pausa) e nessuna
         fila di archi comincia un'arcata sul battere, benché almeno una vi tenga una nota. A un nuovo tempo B, altrimenti C.
         Anche quattro o più battute di seguito il cui battere non lo attacca nessuno (C); una battuta in cui una fila, in pausa
-        sul battere, entra su un altro tempo dà il polso e interrompe la serie.
+        sul battere, entra su un altro tempo dà il polso e interrompe la serie. Lo stesso fa un'arcata che cade sullo stesso
+        punto di ogni battuta, o di una su due: una sincope che continua si sente come tale. Una legatura che comincia meno di
+        un tempo prima del battere e vi finisce vi conduce. Una cifra di metronomo che vale una sola battuta è un allargando in
+        cifre, non un nuovo tempo.
     .why =
         Gli archi mostrano il tempo cambiando arco. Se ogni fila è legata oltre la stanghetta, il nuovo tempo non è di nessuno,
         e l'insieme scivola fino alla prossima arcata.
