@@ -4,7 +4,8 @@ accent-at-tip = Ein Akzent, wo der Bogen kein Gewicht hat
     .finds =
         Ein schwerer Akzent (sf, fz, das aufrechte Zeichen), mezzoforte oder lauter, der im besten Strich der Stelle nahe der
         Spitze beginnt (C). Akzente auf schweren Schlägen, die auf einen Aufstrich kommen, meldet `beat-on-up-bow`; sie zählen
-        hier nicht, und auch nicht die, deren Strich gedruckt ist.
+        hier nicht, und auch nicht die, deren Strich gedruckt ist. Ebenso wenig die nach einer Pause, in der sich der Bogen zum
+        Frosch tragen lässt.
     .why =
         Am Frosch liegt der Bogen mit seinem eigenen Gewicht auf der Saite; an der Spitze bleibt ein Sechstel davon, und die Hand
         muss den Akzent allein machen. Er kommt dünn oder zu spät.
@@ -124,9 +125,10 @@ effect-marked-again = Eine Wirkung, die immer wieder bezeichnet wird
 
 ending-on-up-bow = Eine Phrase endet im Aufstrich
     .finds =
-        Die letzte Note einer Phrase, auf einem Schlag, lang, oder laut und mindestens halb so lang, weder
-        anschwellend noch verlöschend, die im besten Plan auf einem Aufstrich endet. Eine Phrase endet vor einer
-        langen Pause, am Doppelstrich mit neuem Tempo oder Wiederholung und am Schluss.
+        Die letzte Note einer Phrase oder ihr letzter Akkord, auf einem Schlag, für sich angestrichen, forte oder lauter und
+        nicht zu kurz, weder anschwellend noch verlöschend, die im besten Plan auf einem Aufstrich enden. Eine Phrase endet vor
+        einer langen Pause, am Doppelstrich mit neuem Tempo und am Schluss; nicht, wo ein Atemzeichen vor der Note den Bogen
+        frei macht.
     .why =
         Ein Abstrich schließt: er kann ausklingen und verlöschen. Ein Aufstrich endet am Frosch, wo der Ton abreißt oder schwillt.
 
@@ -436,7 +438,8 @@ slurred-tremolo = Ein gebundenes Tremolo, das man zweifach lesen kann
 
 soft-entry-at-frog = Ein leiser Einsatz, wo der Bogen schwer ist
     .finds =
-        Ein Einsatz aus der Stille, pianissimo oder leiser, der im besten Strich der Stelle nahe dem Frosch beginnt (D).
+        Ein Einsatz aus der Stille, pianissimo oder leiser, mit gedrucktem Strich, der im besten Strich der Stelle nahe dem
+        Frosch beginnt (D).
     .why =
         Am Frosch steht das ganze Gewicht von Bogen und Arm auf der Saite, und ein Pianissimo beginnt mit einem Stoß. Leise
         Einsätze legt man in die obere Hälfte, wo die Stange sich selbst trägt.
@@ -485,7 +488,8 @@ stroke-out-of-speed = Eine genannte Strichart in einem Tempo, das sie nicht hat
 swell-against-bow = Ein Schweller gegen den Strich
     .finds =
         Ein langer Strich über den größten Teil des Bogens, der im Abstrich wächst oder im Aufstrich abnimmt, um eine dynamische
-        Stufe oder mehr, im besten Plan.
+        Stufe oder mehr, im besten Plan. Der Schweller gehört dem Strich: einen, der früher beginnt oder weitergeht, machen
+        mehrere Striche, und einen, dem im selben Strich der umgekehrte antwortet, macht die Hand.
     .why =
         Das Gewicht des Bogens auf der Saite nimmt vom Frosch zur Spitze ab: sich selbst überlassen verklingt ein Abstrich, und ein
         Aufstrich wächst. Dagegen muss die Hand drücken, und einem langen Schweller geht der Bogen oder der Ton aus.

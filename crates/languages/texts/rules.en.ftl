@@ -4,7 +4,7 @@ accent-at-tip = An accent where the bow has no weight
     .finds =
         A heavy accent (sf, fz, the upright sign), at mezzo-forte or louder, that begins close to the tip in the best bowing of
         the passage, and in all that cost hardly more (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
-        so are those whose bow is printed.
+        so are those whose bow is printed, and those after a rest in which the bow can be carried to the frog.
     .why =
         At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
         hand has to make the accent alone. It comes out thin, or late.
@@ -124,9 +124,9 @@ effect-marked-again = An effect that is marked again and again
 
 ending-on-up-bow = A phrase ends on an up-bow
     .finds =
-        A phrase's last note on a beat, long, or loud and at least half as long, neither growing nor dying away, that ends on
-        an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
-        and at the end.
+        A phrase's last note or chord on a beat, struck by itself, in forte or louder and not too short, neither growing nor
+        dying away, that ends on an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a
+        long rest, at a double bar with a new tempo, and at the end; not where a breath mark before the note frees the bow.
     .why =
         A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
         swells.
@@ -437,8 +437,8 @@ slurred-tremolo = A slurred tremolo that can be read in two ways
 
 soft-entry-at-frog = A soft entry where the bow is heavy
     .finds =
-        An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage,
-        and in all that cost hardly more (D).
+        An entry out of silence at pianissimo or softer, on a printed bow, that begins close to the frog in the best bowing of
+        the passage, and in all that cost hardly more (D).
     .why =
         At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
         soft entries in the upper half, where the stick carries itself.
@@ -488,7 +488,9 @@ stroke-out-of-speed = A named stroke at a speed it does not have
 swell-against-bow = A swell against the bow
     .finds =
         One long stroke, over most of the bow, that grows on a down-bow, or fades on an up-bow, by a dynamic
-        step or more, in the best plan there is, and in all that cost hardly more.
+        step or more, in the best plan there is, and in all that cost hardly more. The swell belongs to the stroke: one that
+        begins before it or goes on after it is made by several bows, of which every second goes against it, and one that is
+        answered by its reverse under the same bow is made by the hand.
     .why =
         The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
         grows. Against that the hand must press, and a long swell runs out of bow or of tone.

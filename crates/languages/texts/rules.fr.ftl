@@ -2,9 +2,10 @@
 
 accent-at-tip = Un accent là où l'archet n'a pas de poids
     .finds =
-        Un accent lourd (sf, fz, l'accent vertical), mezzo-forte ou plus fort, qui commence près de la pointe dans le meilleur coup
-        d'archet du passage (C). Les accents sur temps forts qui viennent en poussé sont signalés par `beat-on-up-bow` et ne
-        comptent pas ici, ni ceux dont le coup d'archet est imprimé.
+        Un accent lourd (sf, fz, l'accent vertical), mezzo-forte ou plus fort, qui commence près de la pointe dans le meilleur
+        coup d'archet du passage (C). Les accents sur temps forts qui viennent en poussé sont signalés par `beat-on-up-bow` et
+        ne comptent pas ici, ni ceux dont le coup d'archet est imprimé. Ni ceux qui suivent un silence où l'archet peut être
+        porté au talon.
     .why =
         Au talon, l'archet repose sur la corde de son propre poids ; à la pointe il en reste un sixième, et la main doit faire
         l'accent seule. Il sort mince, ou en retard.
@@ -121,9 +122,10 @@ effect-marked-again = Un effet marqué encore et encore
 
 ending-on-up-bow = Une phrase finit en poussé
     .finds =
-        La dernière note d'une phrase, sur un temps, longue, ou forte et au moins moitié moins longue, qui ne croît ni
-        ne s'éteint, et qui finit en poussé dans le meilleur plan possible. Une phrase finit avant un long silence, à
-        une double barre avec un nouveau tempo ou une reprise, et à la fin.
+        La dernière note ou le dernier accord d'une phrase, sur un temps, attaqués à part, forte ou plus et pas trop brefs, qui
+        ne croissent ni ne s'éteignent, et qui finissent en poussé dans le meilleur plan possible. Une phrase finit avant un
+        long silence, à une double barre avec un nouveau tempo, et à la fin ; non là où une respiration avant la note libère
+        l'archet.
     .why =
         Un tiré conclut : il peut résonner et s'éteindre. Un poussé finit au talon, où le son s'arrête net ou enfle.
 
@@ -428,8 +430,8 @@ slurred-tremolo = Un trémolo lié qui se lit de deux façons
 
 soft-entry-at-frog = Une entrée douce là où l'archet est lourd
     .finds =
-        Une entrée sortie du silence, pianissimo ou plus douce, qui commence près du talon dans le meilleur coup d'archet du
-        passage (D).
+        Une entrée sortie du silence, pianissimo ou plus douce, au coup d'archet imprimé, qui commence près du talon dans le
+        meilleur coup d'archet du passage (D).
     .why =
         Au talon tout le poids de l'archet et du bras est sur la corde, et un pianissimo commence par un choc. On met les entrées
         douces dans la moitié supérieure, où la baguette se porte seule.
@@ -477,8 +479,9 @@ stroke-out-of-speed = Un coup d'archet nommé à une vitesse qu'il n'a pas
 
 swell-against-bow = Un soufflet contre l'archet
     .finds =
-        Un long coup, sur presque tout l'archet, qui croît en tirant ou décroît en poussant, d'un degré de nuance ou plus, dans le
-        meilleur plan possible.
+        Un long coup, sur presque tout l'archet, qui croît en tirant ou décroît en poussant, d'un degré de nuance ou plus, dans
+        le meilleur plan possible. Le soufflet est celui du coup : s'il commence avant ou continue après, plusieurs coups le
+        font, et si le contraire lui répond dans le même coup, c'est la main.
     .why =
         Le poids de l'archet sur la corde diminue du talon à la pointe : laissé à lui-même, un tiré décroît et un poussé croît. Là
         contre la main doit presser, et un long soufflet manque d'archet ou de son.

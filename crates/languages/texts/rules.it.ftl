@@ -4,7 +4,7 @@ accent-at-tip = Un accento dove l'arco non ha peso
     .finds =
         Un accento forte (sf, fz, l'accento verticale), dal mezzoforte in su, che nella migliore arcata del passo comincia
         vicino alla punta (C). Gli accenti sui tempi forti che capitano in su sono detti da `beat-on-up-bow` e qui non contano,
-        e nemmeno quelli la cui arcata è scritta.
+        e nemmeno quelli la cui arcata è scritta. Nemmeno quelli dopo una pausa in cui l'arco si può portare al tallone.
     .why =
         Al tallone l'arco sta sulla corda con il proprio peso; alla punta ne resta un sesto, e l'accento lo deve fare la mano
         da sola. Viene sottile, o in ritardo.
@@ -119,9 +119,9 @@ effect-marked-again = Un effetto segnato ancora e ancora
 
 ending-on-up-bow = Una frase finisce in su
     .finds =
-        L'ultima nota di una frase, su un tempo, lunga, o forte e lunga almeno la metà, che non cresce né si spegne, e
-        che nel piano migliore finisce in su. Una frase finisce prima di una lunga pausa, a una doppia stanghetta con
-        nuovo tempo o ritornello, e alla fine.
+        L'ultima nota o l'ultimo accordo di una frase, su un tempo, attaccati da soli, dal forte in su e non troppo brevi, che
+        non crescono né si spengono, e che nel piano migliore finiscono in su. Una frase finisce prima di una lunga pausa, a una
+        doppia stanghetta con nuovo tempo, e alla fine; non dove un respiro prima della nota libera l'arco.
     .why =
         L'arcata in giù chiude: può risuonare e spegnersi. L'arcata in su finisce al tallone, dove il suono si ferma di colpo o
         si gonfia.
@@ -424,7 +424,8 @@ slurred-tremolo = Un tremolo legato che si legge in due modi
 
 soft-entry-at-frog = Un attacco piano dove l'arco è pesante
     .finds =
-        Un attacco dal silenzio, pianissimo o meno, che nella migliore arcata del passo comincia vicino al tallone (D).
+        Un attacco dal silenzio, pianissimo o meno, con l'arcata scritta, che nella migliore arcata del passo comincia vicino al
+        tallone (D).
     .why =
         Al tallone tutto il peso di arco e braccio sta sulla corda, e un pianissimo comincia con un colpo. Gli attacchi piano si
         mettono nella metà superiore, dove la bacchetta si porta da sé.
@@ -472,7 +473,8 @@ stroke-out-of-speed = Un colpo d'arco a una velocità che non ha
 swell-against-bow = Una forcella contro l'arco
     .finds =
         Una lunga arcata, su quasi tutto l'arco, che cresce in giù o cala in su, di un grado di dinamica o più, nel miglior
-        piano possibile.
+        piano possibile. La forcella è dell'arcata: quella che comincia prima o continua dopo la fanno più arcate, e quella a
+        cui risponde la contraria nella stessa arcata la fa la mano.
     .why =
         Il peso dell'arco sulla corda diminuisce dal tallone alla punta: da sola l'arcata in giù cala e quella in su cresce.
         Contro questo la mano deve premere, e una forcella lunga resta senza arco o senza suono.
