@@ -65,7 +65,8 @@ chords-too-close = Akkorde im Abstrich zu dicht hintereinander
 countable-tremolo = Ein Tremolo, das sich zählen lässt
     .finds =
         Tremolo mit drei Balken oder mehr, bei dem das Tempo so wenige Striche in der Sekunde ergibt, dass man sie als Noten
-        zählt (B), und kein Wort sagt Tremolo. Ein Befund je Stimme.
+        zählt (B), und kein Wort sagt Tremolo. Ein Befund je Stimme. Wo eine andere Gruppe zugleich ein Tremolo mit drei Balken
+        hat, ist es eine Farbe des Akkords, und niemand zählt.
     .why =
         Drei Balken sind im langsamen Tempo Zweiunddreißigstel und im schnellen ein Flirren. Wo die Zweiunddreißigstel langsam
         sind, spielt die halbe Gruppe sie aus, und die andere flirrt.
@@ -79,7 +80,7 @@ crossing-slurs = Bindebögen, die sich kreuzen
 
 dots-on-pizzicato = Punkte auf gezupften Noten
     .finds =
-        Punkte, Keile oder Spiccatozeichen auf gezupften Noten (D), ein Befund je Stimme.
+        Punkte, Keile oder Spiccatozeichen auf gezupften Noten, die ohne Pause aufeinander folgen (D), ein Befund je Stimme.
     .why =
         Eine gezupfte Note ist ohnehin kurz. Punkte, die von einer gestrichenen Fassung übrig sind, lassen die Spieler das arco
         suchen, das sie übersehen haben könnten.

@@ -68,7 +68,8 @@ chords-too-close = Chords on down-bows too close to each other
 countable-tremolo = A tremolo slow enough to be counted
     .finds =
         Tremolo written with three beams or more, for which the tempo gives so few strokes a second that players
-        will count them as notes (B), and no word that says tremolo. One finding for each part.
+        will count them as notes (B), and no word that says tremolo. One finding for each part. Where another section has a
+        tremolo of three beams at the same time, it is a colour of the whole chord, and everybody shimmers.
     .why =
         Three beams are thirty-seconds in a slow tempo and a shimmer in a quick one. Where the thirty-seconds are slow,
         half of a section plays them and the other half shimmers.
@@ -82,7 +83,7 @@ crossing-slurs = Slurs that cross
 
 dots-on-pizzicato = Dots on plucked notes
     .finds =
-        Dots, wedges or spiccato signs on notes that are plucked (D), one finding for each part.
+        Dots, wedges or spiccato signs on plucked notes that follow each other (D), one finding for each part.
     .why =
         A plucked note is short anyway. Dots left over from a bowed version make players look for the arco that
         they may have missed.

@@ -65,7 +65,8 @@ chords-too-close = Accords en tirant trop rapprochés
 countable-tremolo = Un trémolo assez lent pour être compté
     .finds =
         Trémolo écrit avec trois barres ou plus, auquel le tempo donne si peu de coups par seconde qu'on les comptera comme des
-        notes (B), sans aucun mot qui dise trémolo. Une remarque par partie.
+        notes (B), sans aucun mot qui dise trémolo. Une remarque par partie. Là où un autre pupitre a en même temps un trémolo à
+        trois barres, c'est une couleur de l'accord, et personne ne compte.
     .why =
         Trois barres sont des triples croches dans un tempo lent et un frémissement dans un tempo vif. Où les triples sont lentes,
         la moitié du pupitre les joue et l'autre frémit.
@@ -79,7 +80,7 @@ crossing-slurs = Des liaisons qui se croisent
 
 dots-on-pizzicato = Des points sur des notes pincées
     .finds =
-        Points, coins ou signes de spiccato sur des notes pincées (D), une remarque par partie.
+        Points, coins ou signes de spiccato sur des notes pincées qui se suivent sans silence (D), une remarque par partie.
     .why =
         Une note pincée est brève de toute façon. Des points restés d'une version à l'archet font chercher l'arco qu'on aurait
         manqué.

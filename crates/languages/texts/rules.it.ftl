@@ -63,7 +63,8 @@ chords-too-close = Accordi in giù troppo vicini
 countable-tremolo = Un tremolo così lento che si conta
     .finds =
         Tremolo scritto con tre o più tagli, a un tempo che dà così poche arcate al secondo che si conteranno come note (B), e
-        nessuna parola che dica tremolo. Un'osservazione per parte.
+        nessuna parola che dica tremolo. Un'osservazione per parte. Dove un'altra fila ha nello stesso momento un tremolo di tre
+        tagli, è un colore dell'accordo, e non si conta.
     .why =
         Tre tagli sono biscrome in un tempo lento e un fremito in uno veloce. Dove le biscrome sono lente, metà della fila le
         suona e l'altra metà freme.
@@ -76,7 +77,7 @@ crossing-slurs = Legature che si incrociano
 
 dots-on-pizzicato = Punti su note pizzicate
     .finds =
-        Punti, cunei o segni di spiccato su note pizzicate (D), un'osservazione per parte.
+        Punti, cunei o segni di spiccato su note pizzicate che si seguono senza pausa (D), un'osservazione per parte.
     .why =
         Una nota pizzicata è breve comunque. I punti rimasti da una versione con l'arco fanno cercare l'arco che forse è
         sfuggito.
