@@ -117,9 +117,9 @@ doubling-marked-apart = Eine verdoppelte Linie mit zweierlei Zeichen
 
 effect-marked-again = Eine Wirkung, die immer wieder bezeichnet wird
     .finds =
-        Eine Figur, die dreimal oder öfter hintereinander mit denselben Strichzeichen kommt, von denen einige eine Wirkung machen:
-        Aufstriche in einen starken Abstrich, ein Absetzen, ein Strich gegen das Abwechseln. Vom dritten Mal an sind die Zeichen
-        überflüssig (D).
+        Eine Figur, die fünfmal oder öfter hintereinander mit denselben Strichzeichen kommt, von denen einige eine Wirkung
+        machen: Aufstriche in einen starken Abstrich, ein Absetzen, ein Strich gegen das Abwechseln. Vom dritten Mal an sind die
+        Zeichen überflüssig (D).
     .why =
         Zweimal lehrt die Figur; die Spieler führen sie fort. Was immer weiter bezeichnet wird, sieht jedes Mal wie eine Änderung
         aus und drängt sich in der Stimme.
@@ -181,8 +181,9 @@ mark-cannot-be = Ein Strichzeichen, das nicht sein kann
 mark-on-every-note = Ein Strichzeichen auf fast jedem Strich
     .finds =
         Takte hintereinander, in denen fast jeder Strich ein Ab- oder Aufstrichzeichen trägt, ein Dutzend Striche lang und mehr
-        (D). Zeichen, die die Richtung des vorigen wiederholen, zählen nicht: Reihen von Abstrichen und Paare von Aufstrichen sind
-        Wirkungen.
+        (D). Zeichen, die die Richtung des vorigen wiederholen, zählen nicht: Reihen von Abstrichen und Paare von Aufstrichen
+        sind Wirkungen. Eine Stelle, deren erste bezeichnete Eins ein Aufstrich ist, geht andersherum: die Zeichen sagen, dass
+        es so gemeint ist, und nichts wird gesagt.
     .why =
         Spieler lesen ein Zeichen als Ausnahme. Hat jede Note eines, so liest das Auge keines mehr, das wichtige geht unter, und
         ein anderer Stimmführer muss erst radieren, ehe er die Stimme einrichten kann.
@@ -191,9 +192,10 @@ mark-states-the-obvious = Ein Strichzeichen, das Selbstverständliches sagt
     .finds =
         Ein gedruckter Ab- oder Aufstrich, den man ohnehin nähme: er schließt unmittelbar an, das Abwechseln ergibt ihn, keine
         Reihe in einer Richtung beginnt oder endet dort, er steht für keinen ungewöhnlichen Strich ein (Akzent, Schweller oder
-        Schluss gegen die Regel), er gehört zu keiner Wirkung (eine Reihe lauter Abstriche, Aufstriche in einen starken Abstrich,
-        die ersten Male einer wiederholten Figur), und ohne ihn ist der beste Plan derselbe. Es sind die Zeichen, die
-        `arcata marks` als selbstverständlich zählt.
+        Schluss gegen die Regel), er gehört zu keiner Wirkung (eine Reihe lauter Abstriche, Aufstriche in einen starken
+        Abstrich, die ersten Male einer wiederholten Figur), und ohne ihn ist der beste Plan derselbe. Es sind die Zeichen, die
+        `arcata marks` als selbstverständlich zählt, außer Aufstrichen auf der Eins: sie kommen von selbst, aber gegen die
+        Regel, und das Zeichen sagt, dass es so gemeint ist.
     .why =
         Spieler lesen Zeichen als Ausnahmen. Trägt jede zweite Note eines, so gehen die wenigen wichtigen unter, und der
         Stimmführer muss die übrigen entfernen, ehe er die Stimme einrichtet.

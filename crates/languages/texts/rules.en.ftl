@@ -117,8 +117,9 @@ doubling-marked-apart = A doubled line marked in two ways
 
 effect-marked-again = An effect that is marked again and again
     .finds =
-        A figure that comes three times and more in a row with the same bow marks, some of them an effect: up-bows into
-        a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D).
+        A figure that comes five times and more in a row with the same bow marks, some of them an effect: up-bows into
+        a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D). As
+        many again as teach the pattern are no crowd, and left alone.
     .why =
         Two instances teach the pattern; players go on with it. What is marked on and on looks like a change each time,
         and crowds the part.
@@ -180,7 +181,8 @@ mark-on-every-note = A bow mark on nearly every stroke
     .finds =
         Bars in a row in which nearly every stroke carries a down-bow or an up-bow mark, for a dozen strokes and
         more (D). Marks that repeat the direction of the mark before are not counted: rows of down-bows and pairs of
-        up-bows are effects.
+        up-bows are effects. A passage whose first marked downbeat is up goes the other way about: the signs say that this is
+        meant, on and on, and nothing is told of them.
     .why =
         Players read a mark as an exception. Where every note has one, the eye stops reading them, the one that
         matters is missed, and another leader cannot bow the part without erasing it first.
@@ -191,7 +193,8 @@ mark-states-the-obvious = A bow mark that states the obvious
         gives it, no row in one direction begins or ends there, it vouches for no unusual bow (an accent, a
         swell or an ending against the rule), it belongs to no effect (a row of loud down-bows, up-bows into a
         strong down-bow, the first instances of a repeated figure), and without it the best plan is the same.
-        These are the marks that `arcata marks` counts as obvious.
+        These are the marks that `arcata marks` counts as obvious, but for up-bows on a downbeat: they come anyway, but against
+        the rule, and the sign says that this is meant.
     .why =
         Players read marks as exceptions. Where every second note carries one, the few that matter drown, and
         a leader must take the rest out before bowing the part.

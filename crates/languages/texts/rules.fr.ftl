@@ -116,8 +116,9 @@ doubling-marked-apart = Une ligne doublée avec deux sortes de signes
 
 effect-marked-again = Un effet marqué encore et encore
     .finds =
-        Un motif qui vient trois fois ou plus de suite avec les mêmes signes d'archet, dont certains font effet : des poussés vers
-        un fort tiré, une reprise d'archet, un coup contre l'alternance. Les signes à partir de la troisième fois sont de trop (D).
+        Un motif qui vient cinq fois ou plus de suite avec les mêmes signes d'archet, dont certains font effet : des poussés
+        vers un fort tiré, une reprise d'archet, un coup contre l'alternance. Les signes à partir de la troisième fois sont de
+        trop (D).
     .why =
         Deux fois apprennent le motif ; on le continue. Ce qui reste marqué semble chaque fois un changement, et encombre la partie.
 
@@ -176,8 +177,9 @@ mark-cannot-be = Un signe d'archet impossible
 
 mark-on-every-note = Un signe d'archet presque à chaque coup
     .finds =
-        Des mesures de suite où presque chaque coup porte un signe de tiré ou de poussé, sur une douzaine de coups et plus (D). Les
-        signes qui répètent le sens du précédent ne comptent pas : rangées de tirés et paires de poussés sont des effets.
+        Des mesures de suite où presque chaque coup porte un signe de tiré ou de poussé, sur une douzaine de coups et plus (D).
+        Les signes qui répètent le sens du précédent ne comptent pas : rangées de tirés et paires de poussés sont des effets. Un
+        passage dont le premier temps marqué est un poussé va à rebours : les signes disent que c'est voulu, et rien n'est dit.
     .why =
         On lit un signe comme une exception. Où chaque note en a un, l'œil cesse de les lire, celui qui compte échappe, et un autre
         chef de pupitre doit d'abord effacer.
@@ -185,9 +187,10 @@ mark-on-every-note = Un signe d'archet presque à chaque coup
 mark-states-the-obvious = Un signe d'archet qui dit l'évidence
     .finds =
         Un tiré ou un poussé imprimé qu'on prendrait de toute façon : il suit sans coupure, l'alternance le donne, aucune rangée
-        dans un sens n'y commence ni n'y finit, il ne garantit aucun coup inhabituel (accent, soufflet ou fin contre la règle), il
-        n'appartient à aucun effet (une rangée de forts tirés, des poussés vers un fort tiré, les premières fois d'un motif répété),
-        et sans lui le meilleur plan est le même. Ce sont les signes que `arcata marks` compte comme évidents.
+        dans un sens n'y commence ni n'y finit, il ne garantit aucun coup inhabituel (accent, soufflet ou fin contre la règle),
+        il n'appartient à aucun effet (une rangée de forts tirés, des poussés vers un fort tiré, les premières fois d'un motif
+        répété), et sans lui le meilleur plan est le même. Ce sont les signes que `arcata marks` compte comme évidents, sauf les
+        poussés sur le premier temps : ils viennent d'eux-mêmes, mais contre la règle, et le signe dit que c'est voulu.
     .why =
         On lit les signes comme des exceptions. Où une note sur deux en porte un, les rares qui comptent se noient, et un chef de
         pupitre doit ôter les autres avant de préparer la partie.

@@ -112,8 +112,9 @@ doubling-marked-apart = Una linea raddoppiata con due sorte di segni
 
 effect-marked-again = Un effetto segnato ancora e ancora
     .finds =
-        Una figura che torna tre o più volte di seguito con gli stessi segni d'arco, alcuni dei quali fanno effetto: arcate in
-        su verso una forte in giù, una ripresa, un'arcata contro l'alternanza. I segni dalla terza volta in poi sono di troppo (D).
+        Una figura che torna cinque o più volte di seguito con gli stessi segni d'arco, alcuni dei quali fanno effetto: arcate
+        in su verso una forte in giù, una ripresa, un'arcata contro l'alternanza. I segni dalla terza volta in poi sono di
+        troppo (D).
     .why =
         Due volte insegnano la figura; chi suona la continua. Ciò che resta segnato sembra ogni volta un cambiamento, e affolla
         la parte.
@@ -174,7 +175,8 @@ mark-cannot-be = Un segno d'arco impossibile
 mark-on-every-note = Un segno d'arco quasi a ogni nota
     .finds =
         Battute di seguito in cui quasi ogni arcata porta il segno in giù o in su, per una dozzina di arcate e più (D). I segni
-        che ripetono la direzione del precedente non contano: file di arcate in giù e coppie di arcate in su sono effetti.
+        che ripetono la direzione del precedente non contano: file di arcate in giù e coppie di arcate in su sono effetti. Un
+        passo il cui primo battere segnato è in su va alla rovescia: i segni dicono che è voluto, e non si dice nulla.
     .why =
         Chi suona legge il segno come eccezione. Dove ogni nota ne ha uno, l'occhio smette di leggerli, quello che conta sfugge,
         e un'altra spalla non può segnare la parte senza prima cancellare.
@@ -184,8 +186,8 @@ mark-states-the-obvious = Un segno d'arco che dice l'ovvio
         Un'arcata in giù o in su scritta che si farebbe comunque: segue senza stacco, la dà l'alternanza, non vi comincia né
         finisce una fila di arcate uguali, non garantisce un'arcata insolita (un accento, una forcella o una fine contro la
         regola), non fa parte di un effetto (una fila di arcate in giù forti, arcate in su verso una forte in giù, le prime
-        volte di una figura ripetuta), e senza di essa il miglior piano è lo stesso. Sono i segni che `arcata marks` conta
-        come ovvi.
+        volte di una figura ripetuta), e senza di essa il miglior piano è lo stesso. Sono i segni che `arcata marks` conta come
+        ovvi, tranne le arcate in su sul battere: vengono da sole, ma contro la regola, e il segno dice che è voluto.
     .why =
         Chi suona legge i segni come eccezioni. Dove ne porta uno ogni seconda nota, i pochi che contano affogano, e la spalla
         deve togliere gli altri prima di segnare la parte.
