@@ -143,9 +143,10 @@ entry-without-dynamic = Ein Einsatz ohne Dynamik
 
 landmarks-too-far = Studierzeichen zu weit auseinander
     .finds =
-        In Musik für Gruppen, oder wo überhaupt Studierzeichen gebraucht werden: von einem Zeichen zum nächsten, bis zum ersten
-        oder vom letzten bis zum Schluss mehr Takte, als man gern zählt (C, ein Befund für die Partitur). Auch der Anfang eines
-        Satzes ist ein Wegzeichen. Takte ohne Zahlen (C).
+        In Musik für Gruppen: von einem Zeichen zum nächsten, bis zum ersten oder vom letzten bis zum Schluss mehr Takte, als
+        man gern zählt (C, ein Befund für die Partitur). Auch der Anfang eines Satzes ist ein Wegzeichen. In Kammermusik, wo man
+        die Taktzahl nennt, nur wenn überhaupt Studierzeichen gebraucht werden und eine Stimme dazwischen mehr
+        als acht Takte Pause zählt. Takte ohne Zahlen (C).
     .why =
         „Einundvierzig vor D“ kostet jedes Mal eine Minute, und die halbe Gruppe setzt anderswo ein.
 

@@ -143,9 +143,10 @@ entry-without-dynamic = An entry without a dynamic
 
 landmarks-too-far = Rehearsal marks too far apart
     .finds =
-        In music for sections, or wherever rehearsal marks are used at all: more bars from one mark to the next, to the
-        first, or from the last to the end, than players like to count (C, one finding for the score). A movement's
-        beginning counts as one, too. Bars without numbers (C).
+        In music for sections: more bars from one mark to the next, to the first, or from the last to the end, than players
+        like to count (C, one finding for the score). A movement's beginning counts as one, too. In chamber music, where players
+        name a place by its bar, only if rehearsal marks are used at all, and a player counts a rest of more than eight bars in between, with
+        nothing to find the way back by. Bars without numbers (C).
     .why =
         "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
 

@@ -141,9 +141,10 @@ entry-without-dynamic = Une entrée sans nuance
 
 landmarks-too-far = Des repères trop éloignés
     .finds =
-        Dans la musique pour pupitres, ou partout où il y a des lettres de répétition : d'une lettre à l'autre, jusqu'à la première,
-        ou de la dernière à la fin, plus de mesures qu'on n'aime compter (C, une remarque pour la partition). Le début d'un
-        mouvement est aussi un repère. Mesures sans numéros (C).
+        Dans la musique pour pupitres : d'une lettre à l'autre, jusqu'à la première, ou de la dernière à la fin, plus de mesures
+        qu'on n'aime compter (C, une remarque pour la partition). Le début d'un mouvement est aussi un repère. En musique de
+        chambre, où l'on dit le numéro de la mesure, seulement s'il y a des lettres et qu'une partie compte entre-temps plus
+        de huit mesures de silence. Mesures sans numéros (C).
     .why =
         « Quarante et un avant D » coûte une minute chaque fois qu'on le dit, et la moitié du pupitre part ailleurs.
 

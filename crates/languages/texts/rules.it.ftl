@@ -138,9 +138,10 @@ entry-without-dynamic = Un attacco senza dinamica
 
 landmarks-too-far = Lettere di prova troppo lontane
     .finds =
-        Nella musica per file, o dovunque si usino lettere di prova: da una lettera all'altra, fino alla prima, o dall'ultima
-        alla fine, più battute di quante se ne contino volentieri (C, un'osservazione per la partitura). Anche l'inizio di un
-        movimento è un punto di riferimento. Battute senza numero (C).
+        Nella musica per file: da una lettera all'altra, fino alla prima, o dall'ultima alla fine, più battute di quante se ne
+        contino volentieri (C, un'osservazione per la partitura). Anche l'inizio di un movimento è un punto di riferimento.
+        Nella musica da camera, dove si dice il numero della battuta, solo se si usano lettere e una parte conta frattanto più
+        di otto battute di pausa. Battute senza numero (C).
     .why =
         «Quarantuno prima di D» costa un minuto ogni volta che lo si dice, e metà della fila attacca altrove.
 
