@@ -257,9 +257,10 @@ no-time-to-retake = Keine Zeit zum Neuansetzen
 
 note-outlasts-bow = Eine Note dauert länger als ein Bogen
     .finds =
-        Eine Note samt Haltebögen, die 1,2 mal so lang wie der langsamste Bogen ihrer Dynamik dauert oder länger: B beim einzelnen
-        Spieler (C bis 1,3 Bögen, wo sie nur gedehnt ist), D bei einer Gruppe. Orgelpunkte zählen nicht: eine Note über zwei Takte
-        oder mehr, während andere Stimmen sich bewegen.
+        Eine Note samt Haltebögen, die 1,2 mal so lang wie der langsamste Bogen ihrer Dynamik dauert oder länger: B beim
+        einzelnen Spieler (C bis 1,3 Bögen, wo sie nur gedehnt ist), D bei einer Gruppe. Orgelpunkte zählen nicht: eine Note
+        über zwei Takte oder mehr, während andere Stimmen sich bewegen. Auch nicht eine nur gedehnte Note unter einer Fermate,
+        die man hält, solange man will, oder mit einem Diminuendo um eine Stufe oder mehr, bei dem die Hand Bogen spart.
     .why =
         Ein einzelner Spieler muss in der Note wechseln, und man kann hören, wo. Eine Gruppe verbirgt den Wechsel, wenn jeder zu
         einer anderen Zeit wechselt; schreiben muss man es nicht, aber wissen sollte man es.
@@ -393,9 +394,10 @@ slur-misses-tie = Ein Bindebogen, der das Ende eines Haltebogens verfehlt
 
 slur-outlasts-bow = Ein Bindebogen dauert länger als ein Bogen
     .finds =
-        Noten unter einem Bindebogen, die zusammen länger dauern als der langsamste Bogen ihrer Dynamik: mindestens 1,1 mal, denn
-        die langsamsten Bögen sind runde Zahlen. Bis 1,3 Bögen ist er gedehnt (C), bis 2,5 wird irgendwo gewechselt (B), darüber
-        kann er nicht als ein Strich gemeint sein (A).
+        Noten unter einem Bindebogen, die zusammen länger dauern als der langsamste Bogen ihrer Dynamik: mindestens 1,1 mal,
+        denn die langsamsten Bögen sind runde Zahlen. Bis 1,3 Bögen ist er gedehnt (C; nichts, wo er um eine dynamische Stufe
+        oder mehr abnimmt, denn dann spart die Hand Bogen), bis 2,5 wird irgendwo gewechselt (B), darüber kann er nicht als ein
+        Strich gemeint sein (A).
     .why =
         Der Ton wird dünn, oder jeder wechselt, wo ihm der Arm ausgeht, und die Gruppe bespricht es in der Probe. Ein Bindebogen
         sagt Streichern „ein Strich“: wer eine Phrase meint, sage es auf andere Art.

@@ -258,6 +258,8 @@ note-outlasts-bow = A note lasts longer than one bow
     .finds =
         One note, with its ties, that lasts 1.2 times the slowest bow at its dynamic or longer: B for a player
         alone (C up to 1.3 bows, where it is only stretched), D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
+        So is a note that is only stretched, under a fermata, where the players hold it as long as they like and on as many bows,
+        or with a diminuendo of a dynamic step or more, where the hand saves bow.
     .why =
         A player alone must change bow inside the note, and a listener may hear where. A section hides the
         change if the players do it at different times; nothing need be written for that, but it should be
@@ -395,7 +397,8 @@ slur-misses-tie = A slur that misses the end of a tie
 slur-outlasts-bow = A slur lasts longer than one bow
     .finds =
         Notes under one slur that together last longer than the slowest bow at their dynamic: 1.1 times at least,
-        since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C), up to 2.5 it will be changed somewhere (B), above that it cannot have been
+        since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C; nothing where it fades by a dynamic
+        step or more, for then the hand saves bow), up to 2.5 it will be changed somewhere (B), above that it cannot have been
         meant as one bow (A).
     .why =
         The sound thins out, or each player changes where the arm happens to run out, and the section

@@ -254,7 +254,9 @@ note-outlasts-bow = Une note plus longue qu'un archet
     .finds =
         Une note, avec ses liaisons de prolongation, qui dure 1,2 fois l'archet le plus lent de sa nuance ou plus : B pour un
         musicien seul (C jusqu'à 1,3 archet, où elle est seulement étirée), D pour un pupitre. Les pédales ne comptent pas : une
-        note de deux mesures ou plus pendant que d'autres parties bougent.
+        note de deux mesures ou plus pendant que d'autres parties bougent. Ne compte pas non plus une note seulement étirée,
+        sous un point d'orgue, qu'on tient autant qu'on veut, ou avec un diminuendo d'un degré ou plus, où la main épargne
+        l'archet.
     .why =
         Un musicien seul doit changer dans la note, et l'on peut entendre où. Un pupitre cache le changement si chacun le fait à un
         autre moment ; rien n'est à écrire, mais il faut le savoir.
@@ -387,9 +389,10 @@ slur-misses-tie = Une liaison qui manque le bout d'une prolongation
 
 slur-outlasts-bow = Une liaison plus longue qu'un archet
     .finds =
-        Des notes sous une liaison qui durent ensemble plus que l'archet le plus lent de leur nuance : au moins 1,1 fois, car les
-        archets les plus lents sont des chiffres ronds. Jusqu'à 1,3 archet la liaison est étirée (C), jusqu'à 2,5 on changera
-        quelque part (B), au-delà elle n'a pu être pensée comme un archet (A).
+        Des notes sous une liaison qui durent ensemble plus que l'archet le plus lent de leur nuance : au moins 1,1 fois, car
+        les archets les plus lents sont des chiffres ronds. Jusqu'à 1,3 archet la liaison est étirée (C ; rien si elle décroît
+        d'un degré de nuance ou plus, car la main épargne l'archet), jusqu'à 2,5 on changera quelque part (B), au-delà elle n'a
+        pu être pensée comme un archet (A).
     .why =
         Le son s'amincit, ou chacun change où son bras s'arrête, et le pupitre en discute. Une liaison dit aux cordes « un seul
         archet » : qui pense une phrase le dise autrement.

@@ -247,9 +247,10 @@ no-time-to-retake = Manca il tempo per la ripresa d'arco
 
 note-outlasts-bow = Una nota più lunga di un'arcata
     .finds =
-        Una nota, con le sue legature di valore, che dura 1,2 volte l'arcata più lenta alla sua dinamica o di più: B per chi suona
-        da solo (C fino a 1,3 arcate, dove è solo tirata), D per una fila. I pedali non contano: una nota di due o più battute
-        mentre altre parti si muovono.
+        Una nota, con le sue legature di valore, che dura 1,2 volte l'arcata più lenta alla sua dinamica o di più: B per chi
+        suona da solo (C fino a 1,3 arcate, dove è solo tirata), D per una fila. I pedali non contano: una nota di due o più
+        battute mentre altre parti si muovono. Non conta nemmeno una nota solo tirata, sotto una corona, che si tiene quanto si
+        vuole, o con un diminuendo di un grado o più, dove la mano risparmia arco.
     .why =
         Chi suona da solo deve cambiare arco dentro la nota, e si può sentire dove. Una fila nasconde il cambio se ciascuno lo
         fa in un momento diverso; non occorre scriverlo, ma bisogna saperlo.
@@ -381,8 +382,9 @@ slur-misses-tie = Una legatura che manca la fine di una legatura di valore
 slur-outlasts-bow = Una legatura più lunga di un'arcata
     .finds =
         Note sotto una legatura che insieme durano più dell'arcata più lenta alla loro dinamica: almeno 1,1 volte, perché le
-        arcate più lente sono cifre tonde. Fino a 1,3 arcate la legatura è tirata (C), fino a 2,5 sarà cambiata da qualche parte
-        (B), oltre non può essere stata pensata come una sola arcata (A).
+        arcate più lente sono cifre tonde. Fino a 1,3 arcate la legatura è tirata (C; nulla dove cala di un grado di dinamica o
+        più, perché la mano risparmia arco), fino a 2,5 sarà cambiata da qualche parte (B), oltre non può essere stata pensata
+        come una sola arcata (A).
     .why =
         Il suono si assottiglia, o ciascuno cambia dove gli finisce il braccio, e la fila ne discute in prova. A chi suona un
         arco una legatura dice «una sola arcata»: chi intende una frase la dica in un altro modo.
