@@ -29,7 +29,7 @@ cargo xtask COMMAND
                           alarms, worse, plants (all of them without a name); paper takes scores, too
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
   bench [FILE]            speed and memory, with a report
-  alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT for reading by hand
+  alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT, --seed NUMBER for reading by hand
   worse FILE...           every proposal made where the review offers it, and what comes of it
   movements FILE...       movements cut out of their files against the whole files, openings, repeats
   played FOLDER           bow directions as players took them (scores and strokes.json) against every style

@@ -147,15 +147,18 @@ fn count(paths: &[PathBuf], mut see: impl FnMut(&Path, &Finding)) -> Result<Alar
 }
 
 /// The table for files that the user names; with `--show RULE` every finding of a rule, with `--draw COUNT` some
-/// drawn by chance from a fixed seed, for reading by hand.
+/// drawn by chance from a fixed seed, for reading by hand; `--seed NUMBER` draws others.
 pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
-    let (mut show, mut draw, mut paths) = (Vec::new(), 0, Vec::new());
+    let (mut show, mut draw, mut seed, mut paths) = (Vec::new(), 0, DRAW_SEED, Vec::new());
     let mut rest = arguments.iter();
     while let Some(argument) = rest.next() {
         match argument.as_str() {
             "--show" => show.push(rest.next().ok_or("--show wants a rule")?.clone()),
             "--draw" => {
                 draw = rest.next().and_then(|count| count.parse().ok()).ok_or("--draw wants a number")?
+            }
+            "--seed" => {
+                seed = rest.next().and_then(|seed| seed.parse().ok()).ok_or("--seed wants a number")?
             }
             path => paths.push(PathBuf::from(path)),
         }
@@ -186,7 +189,7 @@ pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
         }
         all.push(said);
     })?;
-    let mut random = Random::new(DRAW_SEED);
+    let mut random = Random::new(seed);
     for _ in 0..draw {
         if !all.is_empty() {
             println!("{}", all.swap_remove(random.below(all.len())));

@@ -4,16 +4,19 @@ accent-at-tip = Ein Akzent, wo der Bogen kein Gewicht hat
     .finds =
         Ein schwerer Akzent (sf, fz, das aufrechte Zeichen), mezzoforte oder lauter, der im besten Strich der Stelle nahe der
         Spitze beginnt (C). Akzente auf schweren Schlägen, die auf einen Aufstrich kommen, meldet `beat-on-up-bow`; sie zählen
-        hier nicht, und auch nicht die, deren Strich gedruckt ist.
+        hier nicht, und auch nicht die, deren Strich gedruckt ist. Ebenso wenig die nach einer Pause, in der sich der Bogen zum
+        Frosch tragen lässt.
     .why =
         Am Frosch liegt der Bogen mit seinem eigenen Gewicht auf der Saite; an der Spitze bleibt ein Sechstel davon, und die Hand
         muss den Akzent allein machen. Er kommt dünn oder zu spät.
 
 bar-comes-out-odd = Ein Takt, der nicht aufgeht
     .finds =
-        Derselbe Takt, gleich in Rhythmus und Bögen, viermal oder öfter hintereinander mit einer ungeraden Zahl von Strichen: wie
-        es kommt, beginnt er jedes Mal auf dem anderen Strich, und auch im besten Strich, den es gibt, ist das so, oder es wird
-        jedes Mal angebunden oder neu angesetzt. Takte unter einer Sekunde gehen, wie es kommt.
+        Derselbe Takt, gleich in Rhythmus und Bögen, viermal oder öfter hintereinander mit einer ungeraden Zahl von Strichen:
+        wie es kommt, beginnt er jedes Mal auf dem anderen Strich, und auch im besten Strich, den es gibt, ist das so, oder es
+        wird jedes Mal angebunden oder neu angesetzt. Wie es kommt, geht, was keine Gestalt zu zeigen hat (fünf gleiche Striche
+        oder mehr, drei gleiche Bögen, ein Ton, der sich durch den Takt wiederholt), was sein Gewicht nicht auf dem ersten
+        Strich will (eine Synkope über die Taktmitte, ein Akzent an anderer Stelle), und Takte unter einer Sekunde.
     .why =
         Die Figur klingt vom Abstrich so und vom Aufstrich anders; was gleich dasteht, kommt abwechselnd auf zweierlei Art heraus.
 
@@ -62,7 +65,8 @@ chords-too-close = Akkorde im Abstrich zu dicht hintereinander
 countable-tremolo = Ein Tremolo, das sich zählen lässt
     .finds =
         Tremolo mit drei Balken oder mehr, bei dem das Tempo so wenige Striche in der Sekunde ergibt, dass man sie als Noten
-        zählt (B), und kein Wort sagt Tremolo. Ein Befund je Stimme.
+        zählt (B), und kein Wort sagt Tremolo. Ein Befund je Stimme. Wo eine andere Gruppe zugleich ein Tremolo mit drei Balken
+        hat, ist es eine Farbe des Akkords, und niemand zählt.
     .why =
         Drei Balken sind im langsamen Tempo Zweiunddreißigstel und im schnellen ein Flirren. Wo die Zweiunddreißigstel langsam
         sind, spielt die halbe Gruppe sie aus, und die andere flirrt.
@@ -76,7 +80,7 @@ crossing-slurs = Bindebögen, die sich kreuzen
 
 dots-on-pizzicato = Punkte auf gezupften Noten
     .finds =
-        Punkte, Keile oder Spiccatozeichen auf gezupften Noten (D), ein Befund je Stimme.
+        Punkte, Keile oder Spiccatozeichen auf gezupften Noten, die ohne Pause aufeinander folgen (D), ein Befund je Stimme.
     .why =
         Eine gezupfte Note ist ohnehin kurz. Punkte, die von einer gestrichenen Fassung übrig sind, lassen die Spieler das arco
         suchen, das sie übersehen haben könnten.
@@ -113,18 +117,19 @@ doubling-marked-apart = Eine verdoppelte Linie mit zweierlei Zeichen
 
 effect-marked-again = Eine Wirkung, die immer wieder bezeichnet wird
     .finds =
-        Eine Figur, die dreimal oder öfter hintereinander mit denselben Strichzeichen kommt, von denen einige eine Wirkung machen:
-        Aufstriche in einen starken Abstrich, ein Absetzen, ein Strich gegen das Abwechseln. Vom dritten Mal an sind die Zeichen
-        überflüssig (D).
+        Eine Figur, die fünfmal oder öfter hintereinander mit denselben Strichzeichen kommt, von denen einige eine Wirkung
+        machen: Aufstriche in einen starken Abstrich, ein Absetzen, ein Strich gegen das Abwechseln. Vom dritten Mal an sind die
+        Zeichen überflüssig (D).
     .why =
         Zweimal lehrt die Figur; die Spieler führen sie fort. Was immer weiter bezeichnet wird, sieht jedes Mal wie eine Änderung
         aus und drängt sich in der Stimme.
 
 ending-on-up-bow = Eine Phrase endet im Aufstrich
     .finds =
-        Die letzte Note einer Phrase, auf einem Schlag, lang, oder laut und mindestens halb so lang, weder
-        anschwellend noch verlöschend, die im besten Plan auf einem Aufstrich endet. Eine Phrase endet vor einer
-        langen Pause, am Doppelstrich mit neuem Tempo oder Wiederholung und am Schluss.
+        Die letzte Note einer Phrase oder ihr letzter Akkord, auf einem Schlag, für sich angestrichen, forte oder lauter und
+        nicht zu kurz, weder anschwellend noch verlöschend, die im besten Plan auf einem Aufstrich enden. Eine Phrase endet vor
+        einer langen Pause, am Doppelstrich mit neuem Tempo und am Schluss; nicht, wo ein Atemzeichen vor der Note den Bogen
+        frei macht.
     .why =
         Ein Abstrich schließt: er kann ausklingen und verlöschen. Ein Aufstrich endet am Frosch, wo der Ton abreißt oder schwillt.
 
@@ -138,9 +143,10 @@ entry-without-dynamic = Ein Einsatz ohne Dynamik
 
 landmarks-too-far = Studierzeichen zu weit auseinander
     .finds =
-        In Musik für Gruppen, oder wo überhaupt Studierzeichen gebraucht werden: von einem Zeichen zum nächsten, bis zum ersten
-        oder vom letzten bis zum Schluss mehr Takte, als man gern zählt (C, ein Befund für die Partitur). Auch der Anfang eines
-        Satzes ist ein Wegzeichen. Takte ohne Zahlen (C).
+        In Musik für Gruppen: von einem Zeichen zum nächsten, bis zum ersten oder vom letzten bis zum Schluss mehr Takte, als
+        man gern zählt (C, ein Befund für die Partitur). Auch der Anfang eines Satzes ist ein Wegzeichen. In Kammermusik, wo man
+        die Taktzahl nennt, nur wenn überhaupt Studierzeichen gebraucht werden und eine Stimme dazwischen mehr
+        als acht Takte Pause zählt. Takte ohne Zahlen (C).
     .why =
         „Einundvierzig vor D“ kostet jedes Mal eine Minute, und die halbe Gruppe setzt anderswo ein.
 
@@ -176,8 +182,9 @@ mark-cannot-be = Ein Strichzeichen, das nicht sein kann
 mark-on-every-note = Ein Strichzeichen auf fast jedem Strich
     .finds =
         Takte hintereinander, in denen fast jeder Strich ein Ab- oder Aufstrichzeichen trägt, ein Dutzend Striche lang und mehr
-        (D). Zeichen, die die Richtung des vorigen wiederholen, zählen nicht: Reihen von Abstrichen und Paare von Aufstrichen sind
-        Wirkungen.
+        (D). Zeichen, die die Richtung des vorigen wiederholen, zählen nicht: Reihen von Abstrichen und Paare von Aufstrichen
+        sind Wirkungen. Eine Stelle, deren erste bezeichnete Eins ein Aufstrich ist, geht andersherum: die Zeichen sagen, dass
+        es so gemeint ist, und nichts wird gesagt.
     .why =
         Spieler lesen ein Zeichen als Ausnahme. Hat jede Note eines, so liest das Auge keines mehr, das wichtige geht unter, und
         ein anderer Stimmführer muss erst radieren, ehe er die Stimme einrichten kann.
@@ -186,9 +193,10 @@ mark-states-the-obvious = Ein Strichzeichen, das Selbstverständliches sagt
     .finds =
         Ein gedruckter Ab- oder Aufstrich, den man ohnehin nähme: er schließt unmittelbar an, das Abwechseln ergibt ihn, keine
         Reihe in einer Richtung beginnt oder endet dort, er steht für keinen ungewöhnlichen Strich ein (Akzent, Schweller oder
-        Schluss gegen die Regel), er gehört zu keiner Wirkung (eine Reihe lauter Abstriche, Aufstriche in einen starken Abstrich,
-        die ersten Male einer wiederholten Figur), und ohne ihn ist der beste Plan derselbe. Es sind die Zeichen, die
-        `arcata marks` als selbstverständlich zählt.
+        Schluss gegen die Regel), er gehört zu keiner Wirkung (eine Reihe lauter Abstriche, Aufstriche in einen starken
+        Abstrich, die ersten Male einer wiederholten Figur), und ohne ihn ist der beste Plan derselbe. Es sind die Zeichen, die
+        `arcata marks` als selbstverständlich zählt, außer Aufstrichen auf der Eins: sie kommen von selbst, aber gegen die
+        Regel, und das Zeichen sagt, dass es so gemeint ist.
     .why =
         Spieler lesen Zeichen als Ausnahmen. Trägt jede zweite Note eines, so gehen die wenigen wichtigen unter, und der
         Stimmführer muss die übrigen entfernen, ehe er die Stimme einrichtet.
@@ -220,9 +228,9 @@ mute-change-too-quick = Den Dämpfer zu schnell auf- oder absetzen
 
 nested-slurs = Ein Bindebogen im anderen
     .finds =
-        Ein durchgezogener Bogen, der einen oder mehrere kürzere durchgezogene Bögen seiner Stimme enthält. Bögen von
-        Vorschlagsnoten sind Verzierungen und zählen nicht, ebenso wenig ein Bogen über zwei Noten, der mit einem Haltebogen das
-        Ende des äußeren teilt.
+        Ein durchgezogener Bogen, der einen oder mehrere kürzere durchgezogene Bögen seiner Stimme enthält, jeden von einer
+        ihrer Noten zu einer anderen. Bögen von Vorschlagsnoten sind Verzierungen und zählen nicht, ebenso wenig ein Bogen über
+        zwei Noten, der mit einem Haltebogen das Ende des äußeren teilt.
     .why =
         Eine der beiden Linien muss ein Phrasierungsbogen sein, aber sie sehen gleich aus: erst beim Probieren zeigt sich, welche
         der Strich ist, und in einer Gruppe probieren mehrere.
@@ -249,9 +257,10 @@ no-time-to-retake = Keine Zeit zum Neuansetzen
 
 note-outlasts-bow = Eine Note dauert länger als ein Bogen
     .finds =
-        Eine Note samt Haltebögen, die 1,2 mal so lang wie der langsamste Bogen ihrer Dynamik dauert oder länger: B beim einzelnen
-        Spieler (C bis 1,3 Bögen, wo sie nur gedehnt ist), D bei einer Gruppe. Orgelpunkte zählen nicht: eine Note über zwei Takte
-        oder mehr, während andere Stimmen sich bewegen.
+        Eine Note samt Haltebögen, die 1,2 mal so lang wie der langsamste Bogen ihrer Dynamik dauert oder länger: B beim
+        einzelnen Spieler (C bis 1,3 Bögen, wo sie nur gedehnt ist), D bei einer Gruppe. Orgelpunkte zählen nicht: eine Note
+        über zwei Takte oder mehr, während andere Stimmen sich bewegen. Auch nicht eine nur gedehnte Note unter einer Fermate,
+        die man hält, solange man will, oder mit einem Diminuendo um eine Stufe oder mehr, bei dem die Hand Bogen spart.
     .why =
         Ein einzelner Spieler muss in der Note wechseln, und man kann hören, wo. Eine Gruppe verbirgt den Wechsel, wenn jeder zu
         einer anderen Zeit wechselt; schreiben muss man es nicht, aber wissen sollte man es.
@@ -352,10 +361,13 @@ rushed-return = Eine kurze Note muss einen langen Bogen zurückholen
 
 silent-downbeat = Ein Taktanfang, den keine Streichergruppe beginnt
     .finds =
-        Ein Takt, in dem etwas Neues beginnt (Tempo, Taktart, Studierzeichen oder der Einsatz mehrerer Bläser nach einer Pause) und
-        keine Streichergruppe auf der Eins einen Strich beginnt, obwohl mindestens eine darüber hinweg hält. Bei neuem Tempo B,
-        sonst C. Auch vier oder mehr Takte hintereinander, deren Eins niemand beginnt (C); ein Takt, in dem eine Gruppe, die auf
-        der Eins pausiert, auf einem anderen Schlag einsetzt, gibt den Puls und unterbricht die Reihe.
+        Ein Takt, in dem etwas Neues beginnt (Tempo, Taktart, Studierzeichen oder der Einsatz mehrerer Bläser nach einer Pause)
+        und keine Streichergruppe auf der Eins einen Strich beginnt, obwohl mindestens eine darüber hinweg hält. Bei neuem Tempo
+        B, sonst C. Auch vier oder mehr Takte hintereinander, deren Eins niemand beginnt (C); ein Takt, in dem eine Gruppe, die
+        auf der Eins pausiert, auf einem anderen Schlag einsetzt, gibt den Puls und unterbricht die Reihe. Ebenso ein Strich,
+        der in jedem Takt oder in jedem zweiten auf dieselbe Stelle fällt: eine Synkope, die weitergeht, hört man als solche.
+        Ein Bogen, der weniger als einen Schlag vor der Eins beginnt und auf ihr endet, führt hin. Eine Metronomzahl, die nur
+        einen Takt lang gilt, ist ein Breiterwerden in Zahlen und kein neues Tempo.
     .why =
         Streicher zeigen einander den Schlag, indem sie darauf wechseln. Ist jede Gruppe über den Taktstrich gebunden, so gehört
         das neue Tempo niemandem, und das Ensemble rutscht bis zum nächsten Strich.
@@ -371,19 +383,21 @@ slur-covers-beat = Ein Bindebogen über einem Schlag, der gesprochen sein will
 
 slur-misses-tie = Ein Bindebogen, der das Ende eines Haltebogens verfehlt
     .finds =
-        Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt,
-        wo kein anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen (D).
-        Sind in einem Satz die meisten so gezeichnet, und mindestens drei, so ist es die Art der Ausgabe, und nichts wird gesagt. Wo sich zwei Bindebögen auf einer gehaltenen
-        Note treffen, wird gefragt, ob ein Strich gemeint ist oder zwei: gespielt und geplant wird der Wechsel auf der gehaltenen Note (D).
+        Ein Bindebogen, der auf einer Note endet, die weitergehalten wird, oder auf einer herübergehaltenen beginnt, wo kein
+        anderer beginnt oder endet: die Linie deckt nur ein Stück der klingenden Note. Ein Befund je Stimme mit allen Stellen
+        (D). Sind in einem Satz drei so gezeichnet, so ist es die Art der Ausgabe, und nichts wird gesagt. Wo sich zwei
+        Bindebögen auf einer gehaltenen Note treffen, wird gefragt, ob ein Strich gemeint ist oder zwei: gespielt und geplant
+        wird der Wechsel auf der gehaltenen Note (D).
     .why =
         Der Strich nimmt die gehaltene Note ganz; ein Bogen zum falschen Ende lässt einen Wechsel suchen, den niemand machen kann.
         Gezeichnet wird bis zur letzten gehaltenen Note und von der ersten an.
 
 slur-outlasts-bow = Ein Bindebogen dauert länger als ein Bogen
     .finds =
-        Noten unter einem Bindebogen, die zusammen länger dauern als der langsamste Bogen ihrer Dynamik: mindestens 1,1 mal, denn
-        die langsamsten Bögen sind runde Zahlen. Bis 1,3 Bögen ist er gedehnt (C), bis 2,5 wird irgendwo gewechselt (B), darüber
-        kann er nicht als ein Strich gemeint sein (A).
+        Noten unter einem Bindebogen, die zusammen länger dauern als der langsamste Bogen ihrer Dynamik: mindestens 1,1 mal,
+        denn die langsamsten Bögen sind runde Zahlen. Bis 1,3 Bögen ist er gedehnt (C; nichts, wo er um eine dynamische Stufe
+        oder mehr abnimmt, denn dann spart die Hand Bogen), bis 2,5 wird irgendwo gewechselt (B), darüber kann er nicht als ein
+        Strich gemeint sein (A).
     .why =
         Der Ton wird dünn, oder jeder wechselt, wo ihm der Arm ausgeht, und die Gruppe bespricht es in der Probe. Ein Bindebogen
         sagt Streichern „ein Strich“: wer eine Phrase meint, sage es auf andere Art.
@@ -430,7 +444,8 @@ slurred-tremolo = Ein gebundenes Tremolo, das man zweifach lesen kann
 
 soft-entry-at-frog = Ein leiser Einsatz, wo der Bogen schwer ist
     .finds =
-        Ein Einsatz aus der Stille, pianissimo oder leiser, der im besten Strich der Stelle nahe dem Frosch beginnt (D).
+        Ein Einsatz aus der Stille, pianissimo oder leiser, mit gedrucktem Strich, der im besten Strich der Stelle nahe dem
+        Frosch beginnt (D).
     .why =
         Am Frosch steht das ganze Gewicht von Bogen und Arm auf der Saite, und ein Pianissimo beginnt mit einem Stoß. Leise
         Einsätze legt man in die obere Hälfte, wo die Stange sich selbst trägt.
@@ -479,7 +494,8 @@ stroke-out-of-speed = Eine genannte Strichart in einem Tempo, das sie nicht hat
 swell-against-bow = Ein Schweller gegen den Strich
     .finds =
         Ein langer Strich über den größten Teil des Bogens, der im Abstrich wächst oder im Aufstrich abnimmt, um eine dynamische
-        Stufe oder mehr, im besten Plan.
+        Stufe oder mehr, im besten Plan. Der Schweller gehört dem Strich: einen, der früher beginnt oder weitergeht, machen
+        mehrere Striche, und einen, dem im selben Strich der umgekehrte antwortet, macht die Hand.
     .why =
         Das Gewicht des Bogens auf der Saite nimmt vom Frosch zur Spitze ab: sich selbst überlassen verklingt ein Abstrich, und ein
         Aufstrich wächst. Dagegen muss die Hand drücken, und einem langen Schweller geht der Bogen oder der Ton aus.

@@ -4,7 +4,7 @@ accent-at-tip = An accent where the bow has no weight
     .finds =
         A heavy accent (sf, fz, the upright sign), at mezzo-forte or louder, that begins close to the tip in the best bowing of
         the passage, and in all that cost hardly more (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
-        so are those whose bow is printed.
+        so are those whose bow is printed, and those after a rest in which the bow can be carried to the frog.
     .why =
         At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
         hand has to make the accent alone. It comes out thin, or late.
@@ -12,9 +12,11 @@ accent-at-tip = An accent where the bow has no weight
 bar-comes-out-odd = A bar that comes out odd
     .finds =
         The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
-        the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. Five or
-        more equal strokes have no shape that the bow would have to show, and are left to go on as they come; so are bars
-        shorter than a second, where nobody has the time to set anything right.
+        the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. What has no
+        shape that the bow would have to show is left to go on as it comes: five or more equal strokes, three equal slurs, a
+        note repeated through each bar; and what does not want its weight on the first stroke: a syncopation over the middle of
+        the bar, an accent that stands elsewhere. So are bars shorter than a second, where nobody has the time to set anything
+        right.
     .why =
         The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
         kinds by turns.
@@ -66,7 +68,8 @@ chords-too-close = Chords on down-bows too close to each other
 countable-tremolo = A tremolo slow enough to be counted
     .finds =
         Tremolo written with three beams or more, for which the tempo gives so few strokes a second that players
-        will count them as notes (B), and no word that says tremolo. One finding for each part.
+        will count them as notes (B), and no word that says tremolo. One finding for each part. Where another section has a
+        tremolo of three beams at the same time, it is a colour of the whole chord, and everybody shimmers.
     .why =
         Three beams are thirty-seconds in a slow tempo and a shimmer in a quick one. Where the thirty-seconds are slow,
         half of a section plays them and the other half shimmers.
@@ -80,7 +83,7 @@ crossing-slurs = Slurs that cross
 
 dots-on-pizzicato = Dots on plucked notes
     .finds =
-        Dots, wedges or spiccato signs on notes that are plucked (D), one finding for each part.
+        Dots, wedges or spiccato signs on plucked notes that follow each other (D), one finding for each part.
     .why =
         A plucked note is short anyway. Dots left over from a bowed version make players look for the arco that
         they may have missed.
@@ -114,17 +117,18 @@ doubling-marked-apart = A doubled line marked in two ways
 
 effect-marked-again = An effect that is marked again and again
     .finds =
-        A figure that comes three times and more in a row with the same bow marks, some of them an effect: up-bows into
-        a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D).
+        A figure that comes five times and more in a row with the same bow marks, some of them an effect: up-bows into
+        a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D). As
+        many again as teach the pattern are no crowd, and left alone.
     .why =
         Two instances teach the pattern; players go on with it. What is marked on and on looks like a change each time,
         and crowds the part.
 
 ending-on-up-bow = A phrase ends on an up-bow
     .finds =
-        A phrase's last note on a beat, long, or loud and at least half as long, neither growing nor dying away, that ends on
-        an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a long rest, at a double bar with a new tempo or a repeat,
-        and at the end.
+        A phrase's last note or chord on a beat, struck by itself, in forte or louder and not too short, neither growing nor
+        dying away, that ends on an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a
+        long rest, at a double bar with a new tempo, and at the end; not where a breath mark before the note frees the bow.
     .why =
         A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
         swells.
@@ -139,9 +143,10 @@ entry-without-dynamic = An entry without a dynamic
 
 landmarks-too-far = Rehearsal marks too far apart
     .finds =
-        In music for sections, or wherever rehearsal marks are used at all: more bars from one mark to the next, to the
-        first, or from the last to the end, than players like to count (C, one finding for the score). A movement's
-        beginning counts as one, too. Bars without numbers (C).
+        In music for sections: more bars from one mark to the next, to the first, or from the last to the end, than players
+        like to count (C, one finding for the score). A movement's beginning counts as one, too. In chamber music, where players
+        name a place by its bar, only if rehearsal marks are used at all, and a player counts a rest of more than eight bars in between, with
+        nothing to find the way back by. Bars without numbers (C).
     .why =
         "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
 
@@ -177,7 +182,8 @@ mark-on-every-note = A bow mark on nearly every stroke
     .finds =
         Bars in a row in which nearly every stroke carries a down-bow or an up-bow mark, for a dozen strokes and
         more (D). Marks that repeat the direction of the mark before are not counted: rows of down-bows and pairs of
-        up-bows are effects.
+        up-bows are effects. A passage whose first marked downbeat is up goes the other way about: the signs say that this is
+        meant, on and on, and nothing is told of them.
     .why =
         Players read a mark as an exception. Where every note has one, the eye stops reading them, the one that
         matters is missed, and another leader cannot bow the part without erasing it first.
@@ -188,7 +194,8 @@ mark-states-the-obvious = A bow mark that states the obvious
         gives it, no row in one direction begins or ends there, it vouches for no unusual bow (an accent, a
         swell or an ending against the rule), it belongs to no effect (a row of loud down-bows, up-bows into a
         strong down-bow, the first instances of a repeated figure), and without it the best plan is the same.
-        These are the marks that `arcata marks` counts as obvious.
+        These are the marks that `arcata marks` counts as obvious, but for up-bows on a downbeat: they come anyway, but against
+        the rule, and the sign says that this is meant.
     .why =
         Players read marks as exceptions. Where every second note carries one, the few that matter drown, and
         a leader must take the rest out before bowing the part.
@@ -220,7 +227,7 @@ mute-change-too-quick = A mute put on or taken off too quickly
 
 nested-slurs = A slur inside a slur
     .finds =
-        A solid slur that holds one or more shorter solid slurs of its voice. Slurs of grace notes are ornaments and are
+        A solid slur that holds one or more shorter solid slurs of its voice, each from one note of it to another. Slurs of grace notes are ornaments and are
         left out, and so is a slur over two notes that share the outer one's end with a tie. Where the outer slur takes in one
         more note, with a dot or a dash, it is the bow: that note is hooked on, and the inner slur says what is legato in it.
     .why =
@@ -251,6 +258,8 @@ note-outlasts-bow = A note lasts longer than one bow
     .finds =
         One note, with its ties, that lasts 1.2 times the slowest bow at its dynamic or longer: B for a player
         alone (C up to 1.3 bows, where it is only stretched), D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
+        So is a note that is only stretched, under a fermata, where the players hold it as long as they like and on as many bows,
+        or with a diminuendo of a dynamic step or more, where the hand saves bow.
     .why =
         A player alone must change bow inside the note, and a listener may hear where. A section hides the
         change if the players do it at different times; nothing need be written for that, but it should be
@@ -353,8 +362,12 @@ silent-downbeat = A downbeat that no string section begins
     .finds =
         A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
         rest) and no string section begins a stroke on the downbeat, though at least two hold a note over it.
-        At a new tempo B, else C. Also runs of four or more bars whose downbeat nobody begins (C); a bar in which
-        a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run.
+        At a new tempo B, else C. Also runs of four or more bars on whose downbeat nobody moves (C); a bar in which
+        a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run. So does a
+        stroke that falls on the same place of every bar, or of every other: a syncopation that goes on is heard as one, and
+        players count from it.
+        A slur that begins less than a beat before the downbeat and ends there leads into it, and is no silence. A metronome
+        figure that holds for no longer than a bar is a broadening in figures, and no new tempo.
     .why =
         Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
         barline, the new tempo is nobody's, and the ensemble slips until the next stroke.
@@ -371,8 +384,8 @@ slur-misses-tie = A slur that misses the end of a tie
     .finds =
         A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
         slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-        part (of a movement), with all its places (D). Where more slurs of a movement are drawn so than over the whole of
-        their ties, and three at least, it is the page's own manner, as in many old editions, and nothing is told of them.
+        part (of a movement), with all its places (D). Where three slurs of a movement are drawn so, it is the page's own
+        manner, as in many old editions: players have met it before, and nothing is told of them.
 
         Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
         not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
@@ -384,7 +397,8 @@ slur-misses-tie = A slur that misses the end of a tie
 slur-outlasts-bow = A slur lasts longer than one bow
     .finds =
         Notes under one slur that together last longer than the slowest bow at their dynamic: 1.1 times at least,
-        since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C), up to 2.5 it will be changed somewhere (B), above that it cannot have been
+        since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C; nothing where it fades by a dynamic
+        step or more, for then the hand saves bow), up to 2.5 it will be changed somewhere (B), above that it cannot have been
         meant as one bow (A).
     .why =
         The sound thins out, or each player changes where the arm happens to run out, and the section
@@ -431,8 +445,8 @@ slurred-tremolo = A slurred tremolo that can be read in two ways
 
 soft-entry-at-frog = A soft entry where the bow is heavy
     .finds =
-        An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage,
-        and in all that cost hardly more (D).
+        An entry out of silence at pianissimo or softer, on a printed bow, that begins close to the frog in the best bowing of
+        the passage, and in all that cost hardly more (D).
     .why =
         At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
         soft entries in the upper half, where the stick carries itself.
@@ -482,7 +496,9 @@ stroke-out-of-speed = A named stroke at a speed it does not have
 swell-against-bow = A swell against the bow
     .finds =
         One long stroke, over most of the bow, that grows on a down-bow, or fades on an up-bow, by a dynamic
-        step or more, in the best plan there is, and in all that cost hardly more.
+        step or more, in the best plan there is, and in all that cost hardly more. The swell belongs to the stroke: one that
+        begins before it or goes on after it is made by several bows, of which every second goes against it, and one that is
+        answered by its reverse under the same bow is made by the hand.
     .why =
         The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
         grows. Against that the hand must press, and a long swell runs out of bow or of tone.

@@ -2,18 +2,21 @@
 
 accent-at-tip = Un accent là où l'archet n'a pas de poids
     .finds =
-        Un accent lourd (sf, fz, l'accent vertical), mezzo-forte ou plus fort, qui commence près de la pointe dans le meilleur coup
-        d'archet du passage (C). Les accents sur temps forts qui viennent en poussé sont signalés par `beat-on-up-bow` et ne
-        comptent pas ici, ni ceux dont le coup d'archet est imprimé.
+        Un accent lourd (sf, fz, l'accent vertical), mezzo-forte ou plus fort, qui commence près de la pointe dans le meilleur
+        coup d'archet du passage (C). Les accents sur temps forts qui viennent en poussé sont signalés par `beat-on-up-bow` et
+        ne comptent pas ici, ni ceux dont le coup d'archet est imprimé. Ni ceux qui suivent un silence où l'archet peut être
+        porté au talon.
     .why =
         Au talon, l'archet repose sur la corde de son propre poids ; à la pointe il en reste un sixième, et la main doit faire
         l'accent seule. Il sort mince, ou en retard.
 
 bar-comes-out-odd = Une mesure qui tombe à l'envers
     .finds =
-        La même mesure, rythme et liaisons pareils, quatre fois ou plus de suite avec un nombre impair de coups d'archet : comme ça
-        vient, elle commence chaque fois sur l'autre sens, et même dans les meilleurs coups d'archet c'est ainsi, ou bien il faut
-        chaque fois accrocher ou reprendre. Les mesures de moins d'une seconde vont comme ça vient.
+        La même mesure, rythme et liaisons pareils, quatre fois ou plus de suite avec un nombre impair de coups d'archet : comme
+        ça vient, elle commence chaque fois sur l'autre sens, et même dans les meilleurs coups d'archet c'est ainsi, ou bien il
+        faut chaque fois accrocher ou reprendre. Va comme ça vient ce qui n'a pas de forme à montrer (cinq coups égaux ou plus,
+        trois liaisons égales, une note répétée dans toute la mesure), ce qui ne veut pas son poids sur le premier coup (une
+        syncope par-dessus le milieu de la mesure, un accent ailleurs), et les mesures de moins d'une seconde.
     .why =
         Le motif sonne d'une façon en tirant et d'une autre en poussant ; ce qui est écrit pareil sort tour à tour de deux façons.
 
@@ -62,7 +65,8 @@ chords-too-close = Accords en tirant trop rapprochés
 countable-tremolo = Un trémolo assez lent pour être compté
     .finds =
         Trémolo écrit avec trois barres ou plus, auquel le tempo donne si peu de coups par seconde qu'on les comptera comme des
-        notes (B), sans aucun mot qui dise trémolo. Une remarque par partie.
+        notes (B), sans aucun mot qui dise trémolo. Une remarque par partie. Là où un autre pupitre a en même temps un trémolo à
+        trois barres, c'est une couleur de l'accord, et personne ne compte.
     .why =
         Trois barres sont des triples croches dans un tempo lent et un frémissement dans un tempo vif. Où les triples sont lentes,
         la moitié du pupitre les joue et l'autre frémit.
@@ -76,7 +80,7 @@ crossing-slurs = Des liaisons qui se croisent
 
 dots-on-pizzicato = Des points sur des notes pincées
     .finds =
-        Points, coins ou signes de spiccato sur des notes pincées (D), une remarque par partie.
+        Points, coins ou signes de spiccato sur des notes pincées qui se suivent sans silence (D), une remarque par partie.
     .why =
         Une note pincée est brève de toute façon. Des points restés d'une version à l'archet font chercher l'arco qu'on aurait
         manqué.
@@ -112,16 +116,18 @@ doubling-marked-apart = Une ligne doublée avec deux sortes de signes
 
 effect-marked-again = Un effet marqué encore et encore
     .finds =
-        Un motif qui vient trois fois ou plus de suite avec les mêmes signes d'archet, dont certains font effet : des poussés vers
-        un fort tiré, une reprise d'archet, un coup contre l'alternance. Les signes à partir de la troisième fois sont de trop (D).
+        Un motif qui vient cinq fois ou plus de suite avec les mêmes signes d'archet, dont certains font effet : des poussés
+        vers un fort tiré, une reprise d'archet, un coup contre l'alternance. Les signes à partir de la troisième fois sont de
+        trop (D).
     .why =
         Deux fois apprennent le motif ; on le continue. Ce qui reste marqué semble chaque fois un changement, et encombre la partie.
 
 ending-on-up-bow = Une phrase finit en poussé
     .finds =
-        La dernière note d'une phrase, sur un temps, longue, ou forte et au moins moitié moins longue, qui ne croît ni
-        ne s'éteint, et qui finit en poussé dans le meilleur plan possible. Une phrase finit avant un long silence, à
-        une double barre avec un nouveau tempo ou une reprise, et à la fin.
+        La dernière note ou le dernier accord d'une phrase, sur un temps, attaqués à part, forte ou plus et pas trop brefs, qui
+        ne croissent ni ne s'éteignent, et qui finissent en poussé dans le meilleur plan possible. Une phrase finit avant un
+        long silence, à une double barre avec un nouveau tempo, et à la fin ; non là où une respiration avant la note libère
+        l'archet.
     .why =
         Un tiré conclut : il peut résonner et s'éteindre. Un poussé finit au talon, où le son s'arrête net ou enfle.
 
@@ -135,9 +141,10 @@ entry-without-dynamic = Une entrée sans nuance
 
 landmarks-too-far = Des repères trop éloignés
     .finds =
-        Dans la musique pour pupitres, ou partout où il y a des lettres de répétition : d'une lettre à l'autre, jusqu'à la première,
-        ou de la dernière à la fin, plus de mesures qu'on n'aime compter (C, une remarque pour la partition). Le début d'un
-        mouvement est aussi un repère. Mesures sans numéros (C).
+        Dans la musique pour pupitres : d'une lettre à l'autre, jusqu'à la première, ou de la dernière à la fin, plus de mesures
+        qu'on n'aime compter (C, une remarque pour la partition). Le début d'un mouvement est aussi un repère. En musique de
+        chambre, où l'on dit le numéro de la mesure, seulement s'il y a des lettres et qu'une partie compte entre-temps plus
+        de huit mesures de silence. Mesures sans numéros (C).
     .why =
         « Quarante et un avant D » coûte une minute chaque fois qu'on le dit, et la moitié du pupitre part ailleurs.
 
@@ -171,8 +178,9 @@ mark-cannot-be = Un signe d'archet impossible
 
 mark-on-every-note = Un signe d'archet presque à chaque coup
     .finds =
-        Des mesures de suite où presque chaque coup porte un signe de tiré ou de poussé, sur une douzaine de coups et plus (D). Les
-        signes qui répètent le sens du précédent ne comptent pas : rangées de tirés et paires de poussés sont des effets.
+        Des mesures de suite où presque chaque coup porte un signe de tiré ou de poussé, sur une douzaine de coups et plus (D).
+        Les signes qui répètent le sens du précédent ne comptent pas : rangées de tirés et paires de poussés sont des effets. Un
+        passage dont le premier temps marqué est un poussé va à rebours : les signes disent que c'est voulu, et rien n'est dit.
     .why =
         On lit un signe comme une exception. Où chaque note en a un, l'œil cesse de les lire, celui qui compte échappe, et un autre
         chef de pupitre doit d'abord effacer.
@@ -180,9 +188,10 @@ mark-on-every-note = Un signe d'archet presque à chaque coup
 mark-states-the-obvious = Un signe d'archet qui dit l'évidence
     .finds =
         Un tiré ou un poussé imprimé qu'on prendrait de toute façon : il suit sans coupure, l'alternance le donne, aucune rangée
-        dans un sens n'y commence ni n'y finit, il ne garantit aucun coup inhabituel (accent, soufflet ou fin contre la règle), il
-        n'appartient à aucun effet (une rangée de forts tirés, des poussés vers un fort tiré, les premières fois d'un motif répété),
-        et sans lui le meilleur plan est le même. Ce sont les signes que `arcata marks` compte comme évidents.
+        dans un sens n'y commence ni n'y finit, il ne garantit aucun coup inhabituel (accent, soufflet ou fin contre la règle),
+        il n'appartient à aucun effet (une rangée de forts tirés, des poussés vers un fort tiré, les premières fois d'un motif
+        répété), et sans lui le meilleur plan est le même. Ce sont les signes que `arcata marks` compte comme évidents, sauf les
+        poussés sur le premier temps : ils viennent d'eux-mêmes, mais contre la règle, et le signe dit que c'est voulu.
     .why =
         On lit les signes comme des exceptions. Où une note sur deux en porte un, les rares qui comptent se noient, et un chef de
         pupitre doit ôter les autres avant de préparer la partie.
@@ -215,9 +224,9 @@ mute-change-too-quick = Sourdine mise ou ôtée trop vite
 
 nested-slurs = Une liaison dans une autre
     .finds =
-        Une liaison pleine qui en contient une ou plusieurs plus courtes, pleines, de sa voix. Les liaisons des petites notes sont
-        des ornements et ne comptent pas, ni une liaison sur deux notes qui partage avec une liaison de prolongation le bout de
-        celle du dehors.
+        Une liaison pleine qui en contient une ou plusieurs plus courtes, pleines, de sa voix, chacune d'une de ses notes à une
+        autre. Les liaisons des petites notes sont des ornements et ne comptent pas, ni une liaison sur deux notes qui partage
+        avec une liaison de prolongation le bout de celle du dehors.
     .why =
         L'une des deux doit être de phrase, mais elles se ressemblent : on n'apprend qu'en essayant laquelle est l'archet, et dans
         un pupitre plusieurs essaient.
@@ -245,7 +254,9 @@ note-outlasts-bow = Une note plus longue qu'un archet
     .finds =
         Une note, avec ses liaisons de prolongation, qui dure 1,2 fois l'archet le plus lent de sa nuance ou plus : B pour un
         musicien seul (C jusqu'à 1,3 archet, où elle est seulement étirée), D pour un pupitre. Les pédales ne comptent pas : une
-        note de deux mesures ou plus pendant que d'autres parties bougent.
+        note de deux mesures ou plus pendant que d'autres parties bougent. Ne compte pas non plus une note seulement étirée,
+        sous un point d'orgue, qu'on tient autant qu'on veut, ou avec un diminuendo d'un degré ou plus, où la main épargne
+        l'archet.
     .why =
         Un musicien seul doit changer dans la note, et l'on peut entendre où. Un pupitre cache le changement si chacun le fait à un
         autre moment ; rien n'est à écrire, mais il faut le savoir.
@@ -345,10 +356,13 @@ rushed-return = Une note brève doit rattraper un long archet
 
 silent-downbeat = Un premier temps qu'aucun pupitre de cordes n'attaque
     .finds =
-        Une mesure où commence du nouveau (tempo, mètre, lettre, ou l'entrée de plusieurs vents après un silence) et où aucun pupitre
-        de cordes ne commence un coup sur le premier temps, bien qu'un au moins y tienne une note. À un nouveau tempo B, sinon C.
-        Aussi quatre mesures ou plus de suite dont personne n'attaque le premier temps (C) ; une mesure où un pupitre, en silence
-        sur le premier temps, entre sur un autre donne le pouls et rompt la série.
+        Une mesure où commence du nouveau (tempo, mètre, lettre, ou l'entrée de plusieurs vents après un silence) et où aucun
+        pupitre de cordes ne commence un coup sur le premier temps, bien qu'un au moins y tienne une note. À un nouveau tempo B,
+        sinon C. Aussi quatre mesures ou plus de suite dont personne n'attaque le premier temps (C) ; une mesure où un pupitre,
+        en silence sur le premier temps, entre sur un autre donne le pouls et rompt la série. De même un coup qui tombe au même
+        endroit de chaque mesure, ou d'une sur deux : une syncope qui continue s'entend comme telle. Une liaison qui commence
+        moins d'un temps avant le premier temps et y finit y conduit. Un chiffre de métronome qui ne vaut qu'une mesure est un
+        élargissement en chiffres, non un nouveau tempo.
     .why =
         Les cordes montrent le temps en changeant d'archet. Si chaque pupitre est lié par-dessus la barre, le nouveau tempo n'est à
         personne, et l'ensemble glisse jusqu'au coup suivant.
@@ -364,19 +378,21 @@ slur-covers-beat = Une liaison sur un temps qui veut être dit
 
 slur-misses-tie = Une liaison qui manque le bout d'une prolongation
     .finds =
-        Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune
-        autre ne commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses endroits (D).
-        Si la plupart sont dessinées ainsi dans un mouvement, et trois au moins, c'est la manière de la page et rien n'est dit. Où deux liaisons se
-        rencontrent sur une note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note prolongée, et le plan aussi (D).
+        Une liaison qui finit sur une note prolongée ensuite, ou commence sur une note prolongée d'avant, où aucune autre ne
+        commence ou ne finit : la ligne ne couvre qu'un morceau de la note qui sonne. Une remarque par partie, avec tous ses
+        endroits (D). Si trois sont dessinées ainsi dans un mouvement, c'est la manière de la page et rien n'est dit. Où deux
+        liaisons se rencontrent sur une note prolongée, on demande si un coup d'archet est voulu ou deux : on change sur la note
+        prolongée, et le plan aussi (D).
     .why =
         L'archet prend la note entière ; une liaison tracée au mauvais bout fait chercher un changement que personne ne peut faire.
         On la trace jusqu'à la dernière note prolongée, et depuis la première.
 
 slur-outlasts-bow = Une liaison plus longue qu'un archet
     .finds =
-        Des notes sous une liaison qui durent ensemble plus que l'archet le plus lent de leur nuance : au moins 1,1 fois, car les
-        archets les plus lents sont des chiffres ronds. Jusqu'à 1,3 archet la liaison est étirée (C), jusqu'à 2,5 on changera
-        quelque part (B), au-delà elle n'a pu être pensée comme un archet (A).
+        Des notes sous une liaison qui durent ensemble plus que l'archet le plus lent de leur nuance : au moins 1,1 fois, car
+        les archets les plus lents sont des chiffres ronds. Jusqu'à 1,3 archet la liaison est étirée (C ; rien si elle décroît
+        d'un degré de nuance ou plus, car la main épargne l'archet), jusqu'à 2,5 on changera quelque part (B), au-delà elle n'a
+        pu être pensée comme un archet (A).
     .why =
         Le son s'amincit, ou chacun change où son bras s'arrête, et le pupitre en discute. Une liaison dit aux cordes « un seul
         archet » : qui pense une phrase le dise autrement.
@@ -422,8 +438,8 @@ slurred-tremolo = Un trémolo lié qui se lit de deux façons
 
 soft-entry-at-frog = Une entrée douce là où l'archet est lourd
     .finds =
-        Une entrée sortie du silence, pianissimo ou plus douce, qui commence près du talon dans le meilleur coup d'archet du
-        passage (D).
+        Une entrée sortie du silence, pianissimo ou plus douce, au coup d'archet imprimé, qui commence près du talon dans le
+        meilleur coup d'archet du passage (D).
     .why =
         Au talon tout le poids de l'archet et du bras est sur la corde, et un pianissimo commence par un choc. On met les entrées
         douces dans la moitié supérieure, où la baguette se porte seule.
@@ -471,8 +487,9 @@ stroke-out-of-speed = Un coup d'archet nommé à une vitesse qu'il n'a pas
 
 swell-against-bow = Un soufflet contre l'archet
     .finds =
-        Un long coup, sur presque tout l'archet, qui croît en tirant ou décroît en poussant, d'un degré de nuance ou plus, dans le
-        meilleur plan possible.
+        Un long coup, sur presque tout l'archet, qui croît en tirant ou décroît en poussant, d'un degré de nuance ou plus, dans
+        le meilleur plan possible. Le soufflet est celui du coup : s'il commence avant ou continue après, plusieurs coups le
+        font, et si le contraire lui répond dans le même coup, c'est la main.
     .why =
         Le poids de l'archet sur la corde diminue du talon à la pointe : laissé à lui-même, un tiré décroît et un poussé croît. Là
         contre la main doit presser, et un long soufflet manque d'archet ou de son.

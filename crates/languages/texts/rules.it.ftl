@@ -4,7 +4,7 @@ accent-at-tip = Un accento dove l'arco non ha peso
     .finds =
         Un accento forte (sf, fz, l'accento verticale), dal mezzoforte in su, che nella migliore arcata del passo comincia
         vicino alla punta (C). Gli accenti sui tempi forti che capitano in su sono detti da `beat-on-up-bow` e qui non contano,
-        e nemmeno quelli la cui arcata è scritta.
+        e nemmeno quelli la cui arcata è scritta. Nemmeno quelli dopo una pausa in cui l'arco si può portare al tallone.
     .why =
         Al tallone l'arco sta sulla corda con il proprio peso; alla punta ne resta un sesto, e l'accento lo deve fare la mano
         da sola. Viene sottile, o in ritardo.
@@ -12,8 +12,10 @@ accent-at-tip = Un accento dove l'arco non ha peso
 bar-comes-out-odd = Una battuta che non torna
     .finds =
         La stessa battuta, uguale per ritmo e legature, quattro o più volte di seguito con un numero dispari di arcate: come
-        viene, comincia ogni volta con l'altra arcata, e anche nella migliore arcata possibile è così, oppure ogni volta
-        bisogna agganciare o riprendere. Le battute più corte di un secondo si lasciano andare come viene.
+        viene, comincia ogni volta con l'altra arcata, e anche nella migliore arcata possibile è così, oppure ogni volta bisogna
+        agganciare o riprendere. Si lascia andare come viene ciò che non ha una forma da mostrare (cinque o più arcate uguali,
+        tre legature uguali, una nota ripetuta per tutta la battuta), ciò che non vuole il peso sulla prima arcata (una sincope
+        sopra la metà della battuta, un accento altrove), e le battute più corte di un secondo.
     .why =
         La figura suona in un modo in giù e in un altro in su; ciò che è scritto uguale esce, a turno, in due modi diversi.
 
@@ -61,7 +63,8 @@ chords-too-close = Accordi in giù troppo vicini
 countable-tremolo = Un tremolo così lento che si conta
     .finds =
         Tremolo scritto con tre o più tagli, a un tempo che dà così poche arcate al secondo che si conteranno come note (B), e
-        nessuna parola che dica tremolo. Un'osservazione per parte.
+        nessuna parola che dica tremolo. Un'osservazione per parte. Dove un'altra fila ha nello stesso momento un tremolo di tre
+        tagli, è un colore dell'accordo, e non si conta.
     .why =
         Tre tagli sono biscrome in un tempo lento e un fremito in uno veloce. Dove le biscrome sono lente, metà della fila le
         suona e l'altra metà freme.
@@ -74,7 +77,7 @@ crossing-slurs = Legature che si incrociano
 
 dots-on-pizzicato = Punti su note pizzicate
     .finds =
-        Punti, cunei o segni di spiccato su note pizzicate (D), un'osservazione per parte.
+        Punti, cunei o segni di spiccato su note pizzicate che si seguono senza pausa (D), un'osservazione per parte.
     .why =
         Una nota pizzicata è breve comunque. I punti rimasti da una versione con l'arco fanno cercare l'arco che forse è
         sfuggito.
@@ -109,17 +112,18 @@ doubling-marked-apart = Una linea raddoppiata con due sorte di segni
 
 effect-marked-again = Un effetto segnato ancora e ancora
     .finds =
-        Una figura che torna tre o più volte di seguito con gli stessi segni d'arco, alcuni dei quali fanno effetto: arcate in
-        su verso una forte in giù, una ripresa, un'arcata contro l'alternanza. I segni dalla terza volta in poi sono di troppo (D).
+        Una figura che torna cinque o più volte di seguito con gli stessi segni d'arco, alcuni dei quali fanno effetto: arcate
+        in su verso una forte in giù, una ripresa, un'arcata contro l'alternanza. I segni dalla terza volta in poi sono di
+        troppo (D).
     .why =
         Due volte insegnano la figura; chi suona la continua. Ciò che resta segnato sembra ogni volta un cambiamento, e affolla
         la parte.
 
 ending-on-up-bow = Una frase finisce in su
     .finds =
-        L'ultima nota di una frase, su un tempo, lunga, o forte e lunga almeno la metà, che non cresce né si spegne, e
-        che nel piano migliore finisce in su. Una frase finisce prima di una lunga pausa, a una doppia stanghetta con
-        nuovo tempo o ritornello, e alla fine.
+        L'ultima nota o l'ultimo accordo di una frase, su un tempo, attaccati da soli, dal forte in su e non troppo brevi, che
+        non crescono né si spengono, e che nel piano migliore finiscono in su. Una frase finisce prima di una lunga pausa, a una
+        doppia stanghetta con nuovo tempo, e alla fine; non dove un respiro prima della nota libera l'arco.
     .why =
         L'arcata in giù chiude: può risuonare e spegnersi. L'arcata in su finisce al tallone, dove il suono si ferma di colpo o
         si gonfia.
@@ -134,9 +138,10 @@ entry-without-dynamic = Un attacco senza dinamica
 
 landmarks-too-far = Lettere di prova troppo lontane
     .finds =
-        Nella musica per file, o dovunque si usino lettere di prova: da una lettera all'altra, fino alla prima, o dall'ultima
-        alla fine, più battute di quante se ne contino volentieri (C, un'osservazione per la partitura). Anche l'inizio di un
-        movimento è un punto di riferimento. Battute senza numero (C).
+        Nella musica per file: da una lettera all'altra, fino alla prima, o dall'ultima alla fine, più battute di quante se ne
+        contino volentieri (C, un'osservazione per la partitura). Anche l'inizio di un movimento è un punto di riferimento.
+        Nella musica da camera, dove si dice il numero della battuta, solo se si usano lettere e una parte conta frattanto più
+        di otto battute di pausa. Battute senza numero (C).
     .why =
         «Quarantuno prima di D» costa un minuto ogni volta che lo si dice, e metà della fila attacca altrove.
 
@@ -171,7 +176,8 @@ mark-cannot-be = Un segno d'arco impossibile
 mark-on-every-note = Un segno d'arco quasi a ogni nota
     .finds =
         Battute di seguito in cui quasi ogni arcata porta il segno in giù o in su, per una dozzina di arcate e più (D). I segni
-        che ripetono la direzione del precedente non contano: file di arcate in giù e coppie di arcate in su sono effetti.
+        che ripetono la direzione del precedente non contano: file di arcate in giù e coppie di arcate in su sono effetti. Un
+        passo il cui primo battere segnato è in su va alla rovescia: i segni dicono che è voluto, e non si dice nulla.
     .why =
         Chi suona legge il segno come eccezione. Dove ogni nota ne ha uno, l'occhio smette di leggerli, quello che conta sfugge,
         e un'altra spalla non può segnare la parte senza prima cancellare.
@@ -181,8 +187,8 @@ mark-states-the-obvious = Un segno d'arco che dice l'ovvio
         Un'arcata in giù o in su scritta che si farebbe comunque: segue senza stacco, la dà l'alternanza, non vi comincia né
         finisce una fila di arcate uguali, non garantisce un'arcata insolita (un accento, una forcella o una fine contro la
         regola), non fa parte di un effetto (una fila di arcate in giù forti, arcate in su verso una forte in giù, le prime
-        volte di una figura ripetuta), e senza di essa il miglior piano è lo stesso. Sono i segni che `arcata marks` conta
-        come ovvi.
+        volte di una figura ripetuta), e senza di essa il miglior piano è lo stesso. Sono i segni che `arcata marks` conta come
+        ovvi, tranne le arcate in su sul battere: vengono da sole, ma contro la regola, e il segno dice che è voluto.
     .why =
         Chi suona legge i segni come eccezioni. Dove ne porta uno ogni seconda nota, i pochi che contano affogano, e la spalla
         deve togliere gli altri prima di segnare la parte.
@@ -213,9 +219,9 @@ mute-change-too-quick = Sordina messa o tolta troppo in fretta
 
 nested-slurs = Una legatura dentro l'altra
     .finds =
-        Una legatura continua che ne contiene una o più brevi, continue, della stessa voce. Le legature delle acciaccature sono
-        ornamenti e non contano, e nemmeno una legatura su due note che condivide con una legatura di valore il capo di quella
-        esterna.
+        Una legatura continua che ne contiene una o più brevi, continue, della stessa voce, ciascuna da una sua nota a un'altra.
+        Le legature delle acciaccature sono ornamenti e non contano, e nemmeno una legatura su due note che condivide con una
+        legatura di valore il capo di quella esterna.
     .why =
         Una delle due dev'essere di frase, ma sono uguali alla vista: solo provando si scopre quale è l'arco, e in una fila più
         d'uno prova.
@@ -241,9 +247,10 @@ no-time-to-retake = Manca il tempo per la ripresa d'arco
 
 note-outlasts-bow = Una nota più lunga di un'arcata
     .finds =
-        Una nota, con le sue legature di valore, che dura 1,2 volte l'arcata più lenta alla sua dinamica o di più: B per chi suona
-        da solo (C fino a 1,3 arcate, dove è solo tirata), D per una fila. I pedali non contano: una nota di due o più battute
-        mentre altre parti si muovono.
+        Una nota, con le sue legature di valore, che dura 1,2 volte l'arcata più lenta alla sua dinamica o di più: B per chi
+        suona da solo (C fino a 1,3 arcate, dove è solo tirata), D per una fila. I pedali non contano: una nota di due o più
+        battute mentre altre parti si muovono. Non conta nemmeno una nota solo tirata, sotto una corona, che si tiene quanto si
+        vuole, o con un diminuendo di un grado o più, dove la mano risparmia arco.
     .why =
         Chi suona da solo deve cambiare arco dentro la nota, e si può sentire dove. Una fila nasconde il cambio se ciascuno lo
         fa in un momento diverso; non occorre scriverlo, ma bisogna saperlo.
@@ -345,7 +352,10 @@ silent-downbeat = Un battere che nessuna fila di archi attacca
         Una battuta in cui comincia qualcosa di nuovo (tempo, metro, lettera, o l'entrata di più fiati dopo una pausa) e nessuna
         fila di archi comincia un'arcata sul battere, benché almeno una vi tenga una nota. A un nuovo tempo B, altrimenti C.
         Anche quattro o più battute di seguito il cui battere non lo attacca nessuno (C); una battuta in cui una fila, in pausa
-        sul battere, entra su un altro tempo dà il polso e interrompe la serie.
+        sul battere, entra su un altro tempo dà il polso e interrompe la serie. Lo stesso fa un'arcata che cade sullo stesso
+        punto di ogni battuta, o di una su due: una sincope che continua si sente come tale. Una legatura che comincia meno di
+        un tempo prima del battere e vi finisce vi conduce. Una cifra di metronomo che vale una sola battuta è un allargando in
+        cifre, non un nuovo tempo.
     .why =
         Gli archi mostrano il tempo cambiando arco. Se ogni fila è legata oltre la stanghetta, il nuovo tempo non è di nessuno,
         e l'insieme scivola fino alla prossima arcata.
@@ -361,10 +371,10 @@ slur-covers-beat = Una legatura sopra un tempo che vuole essere detto
 
 slur-misses-tie = Una legatura che manca la fine di una legatura di valore
     .finds =
-        Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra
-        comincia o finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D).
-        Se in un movimento la maggior parte è disegnata così, e almeno tre, è la maniera della pagina e non si dice nulla. Dove due legature si
-        incontrano su una nota tenuta si chiede se è intesa un'arcata o due: si cambia sulla nota tenuta, e così fa il piano (D).
+        Una legatura che finisce su una nota poi tenuta, o comincia su una nota tenuta da prima, dove nessun'altra comincia o
+        finisce: la linea copre solo un pezzo della nota che suona. Un rilievo per parte, con tutti i suoi punti (D). Se in un
+        movimento tre sono disegnate così è la maniera della pagina e non si dice nulla. Dove due legature si incontrano su una
+        nota tenuta si chiede se è intesa un'arcata o due: si cambia sulla nota tenuta, e così fa il piano (D).
     .why =
         L'arco prende la nota intera; una linea tirata al capo sbagliato fa cercare un cambio d'arco che nessuno può fare. Si
         disegna fino all'ultima nota prolungata, e dalla prima.
@@ -372,8 +382,9 @@ slur-misses-tie = Una legatura che manca la fine di una legatura di valore
 slur-outlasts-bow = Una legatura più lunga di un'arcata
     .finds =
         Note sotto una legatura che insieme durano più dell'arcata più lenta alla loro dinamica: almeno 1,1 volte, perché le
-        arcate più lente sono cifre tonde. Fino a 1,3 arcate la legatura è tirata (C), fino a 2,5 sarà cambiata da qualche parte
-        (B), oltre non può essere stata pensata come una sola arcata (A).
+        arcate più lente sono cifre tonde. Fino a 1,3 arcate la legatura è tirata (C; nulla dove cala di un grado di dinamica o
+        più, perché la mano risparmia arco), fino a 2,5 sarà cambiata da qualche parte (B), oltre non può essere stata pensata
+        come una sola arcata (A).
     .why =
         Il suono si assottiglia, o ciascuno cambia dove gli finisce il braccio, e la fila ne discute in prova. A chi suona un
         arco una legatura dice «una sola arcata»: chi intende una frase la dica in un altro modo.
@@ -419,7 +430,8 @@ slurred-tremolo = Un tremolo legato che si legge in due modi
 
 soft-entry-at-frog = Un attacco piano dove l'arco è pesante
     .finds =
-        Un attacco dal silenzio, pianissimo o meno, che nella migliore arcata del passo comincia vicino al tallone (D).
+        Un attacco dal silenzio, pianissimo o meno, con l'arcata scritta, che nella migliore arcata del passo comincia vicino al
+        tallone (D).
     .why =
         Al tallone tutto il peso di arco e braccio sta sulla corda, e un pianissimo comincia con un colpo. Gli attacchi piano si
         mettono nella metà superiore, dove la bacchetta si porta da sé.
@@ -467,7 +479,8 @@ stroke-out-of-speed = Un colpo d'arco a una velocità che non ha
 swell-against-bow = Una forcella contro l'arco
     .finds =
         Una lunga arcata, su quasi tutto l'arco, che cresce in giù o cala in su, di un grado di dinamica o più, nel miglior
-        piano possibile.
+        piano possibile. La forcella è dell'arcata: quella che comincia prima o continua dopo la fanno più arcate, e quella a
+        cui risponde la contraria nella stessa arcata la fa la mano.
     .why =
         Il peso dell'arco sulla corda diminuisce dal tallone alla punta: da sola l'arcata in giù cala e quella in su cresce.
         Contro questo la mano deve premere, e una forcella lunga resta senza arco o senza suono.

@@ -20,6 +20,16 @@ pub struct Findings<'a> {
     piece: Piece<'a>,
     card: Card,
     drafts: Vec<Draft>,
+    choices: Choices,
+}
+
+/// What becomes of findings that players can do away with for hardly more.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Choices {
+    /// They are the plan's own choice, and not told.
+    LeftOut,
+    /// They are told without a look at what else players could do, which takes most of the time.
+    NotLookedFor,
 }
 
 /// A finding and the cause by which it is gathered with others.
@@ -38,12 +48,17 @@ pub struct Draft {
 
 impl<'a> Findings<'a> {
     pub(crate) fn new(piece: Piece<'a>, card: Card) -> Self {
-        Self { piece, card, drafts: Vec::new() }
+        Self { piece, card, drafts: Vec::new(), choices: Choices::LeftOut }
+    }
+
+    /// The same with what becomes of the plan's choices.
+    pub(crate) fn with(self, choices: Choices) -> Self {
+        Self { choices, ..self }
     }
 
     /// Whether a finding is left out because players may as well do otherwise at a stroke.
     pub(crate) fn is_choice(&self, (line, stroke): (usize, usize), otherwise: Otherwise) -> bool {
-        self.piece.is_choice(line, stroke, otherwise)
+        self.choices == Choices::LeftOut && self.piece.is_choice(line, stroke, otherwise)
     }
 
     /// What has been handed in so far.

@@ -40,6 +40,12 @@ pub fn share_of_longest(stroke: &Stroke, hair: i64) -> i64 {
     stroke.duration.micros.saturating_mul(1000) / longest_bow(stroke, hair).max(1)
 }
 
+/// Whether a stroke that is merely stretched fades: the hand spends less bow than a mark would say, and it lasts.
+#[must_use]
+pub fn fades_out(stroke: &Stroke) -> bool {
+    stroke.level_end.0 + 100 <= stroke.level_start.0
+}
+
 /// Travel at the preferred speed, thousandths of the hair; not limited to the bow.
 #[must_use]
 pub fn preferred_travel(stroke: &Stroke, hair: i64) -> i64 {

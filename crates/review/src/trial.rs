@@ -11,6 +11,7 @@ use arcata_score::{Beginning, Length, NoteId, Score};
 use arcata_xml::{Document, NodeId};
 
 use crate::change::Change;
+use crate::findings::Choices;
 use crate::other_bow::passage;
 use crate::tried::{note_of, put_in, stands_at};
 use crate::{Finding, Findings, Piece, REGISTER, Reads, Sees, Severity};
@@ -70,37 +71,51 @@ impl<'a> ProposalTrial<'a> {
         if touched.is_empty() {
             return false;
         }
-        let after = self.told(&with, &touched, weight);
-        if after.is_empty() {
-            return false;
-        }
-        let before = self.told(&self.score, &touched, weight);
+        let (was, would_be) = (self.bowed_as(&self.score), self.bowed_as(&with));
+        let asked = |bowed: &AsBowed<'_>, choices| self.told(bowed, &touched, weight, choices);
         let times = |told: &BTreeMap<ToldFinding, usize>, finding: &ToldFinding| {
             told.get(finding).copied().unwrap_or(0)
         };
-        let stays =
-            |gone: &ToldFinding| before.contains_key(gone) && times(&after, gone) >= times(&before, gone);
-        gone.is_some_and(stays)
-            || after.keys().any(|finding| times(&after, finding) > times(&before, finding))
+        let failed = |choices: Choices| {
+            let after = asked(&would_be, choices);
+            if after.is_empty() {
+                return false;
+            }
+            let before = asked(&was, choices);
+            let stays =
+                |gone: &ToldFinding| before.contains_key(gone) && times(&after, gone) >= times(&before, gone);
+            gone.is_some_and(stays) || after.keys().any(|found| times(&after, found) > times(&before, found))
+        };
+        // Most changes bring nothing, choices or not.
+        failed(Choices::NotLookedFor) && failed(Choices::LeftOut)
+    }
+
+    /// The bars read and bowed.
+    fn bowed_as<'s>(&'s self, score: &'s Score) -> AsBowed<'s> {
+        let reading = self.reading.of_excerpt(score, &self.beginning);
+        let lines: Vec<Line> = reading
+            .iter()
+            .flat_map(|reading| self.parts.iter().flat_map(|part| reading.lines(*part)))
+            .collect();
+        let plans = lines.iter().map(|line| Arc::new(self.bowed(line))).collect();
+        AsBowed { score, lines, plans }
     }
 
     /// What the rules that read one of some things say of the bars, and how often at one place.
     fn told(
         &self,
-        score: &Score,
+        AsBowed { score, lines, plans }: &AsBowed<'_>,
         touched: &BTreeSet<Reads>,
         weight: Severity,
+        choices: Choices,
     ) -> BTreeMap<ToldFinding, usize> {
-        let Some(reading) = self.reading.of_excerpt(score, &self.beginning) else { return BTreeMap::new() };
-        let lines: Vec<Line> = self.parts.iter().flat_map(|part| reading.lines(*part)).collect();
-        let plans: Vec<Arc<Plan>> = lines.iter().map(|line| Arc::new(self.bowed(line))).collect();
         let piece = Piece {
             // Without a document no rule looks for a remedy: it is only asked what it sees.
             document: None,
             reading: None,
             score,
-            lines: &lines,
-            plans: &plans,
+            lines,
+            plans,
             beside: &[],
             ..*self.piece
         };
@@ -109,7 +124,7 @@ impl<'a> ProposalTrial<'a> {
         });
         let mut all = BTreeMap::new();
         for rule in asked {
-            let mut found = Findings::new(piece, rule.card);
+            let mut found = Findings::new(piece, rule.card).with(choices);
             (rule.check)(&piece, &mut found);
             let grave = found.drafts().iter().filter(|draft| draft.severity() <= weight);
             for place in grave.map(crate::Draft::place) {
@@ -156,6 +171,13 @@ impl<'a> ProposalTrial<'a> {
             line.strokes.iter().position(begins).map(|index| (at, index))
         })
     }
+}
+
+/// The bars as they are bowed, with a proposal or without.
+struct AsBowed<'s> {
+    score: &'s Score,
+    lines: Vec<Line>,
+    plans: Vec<Arc<Plan>>,
 }
 
 /// Where a change stands.

@@ -2,9 +2,11 @@
 //!
 //! ## What it finds
 //! The same bar, rhythm and slurs alike, four times or more in a row with an odd number of bows: as it comes it begins on
-//! the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. Five or
-//! more equal strokes have no shape that the bow would have to show, and are left to go on as they come; so are bars
-//! shorter than a second, where nobody has the time to set anything right.
+//! the other bow each time, and in the best bowing there is it does so too, or is hooked or lifted every time. What has no
+//! shape that the bow would have to show is left to go on as it comes: five or more equal strokes, three equal slurs, a
+//! note repeated through each bar; and what does not want its weight on the first stroke: a syncopation over the middle of
+//! the bar, an accent that stands elsewhere. So are bars shorter than a second, where nobody has the time to set anything
+//! right.
 //!
 //! ## Why it matters
 //! The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
@@ -28,11 +30,12 @@
 
 use std::ops::Range;
 
-use arcata_bow::{Join, Line, Link, StrokeKind};
+use arcata_bow::{Join, Line, Link, Stroke, StrokeKind};
 use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::other_bow::marks;
+use crate::under_slur::note;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -65,6 +68,7 @@ impl Rule for BarComesOutOdd {
                 let run = run(line, &bars[first..]);
                 let same = &bars[first..first + run];
                 if run >= TIMES
+                    && wants_its_downbeat(piece, line, same)
                     && let Some(bowed) = bowed(piece, at, same)
                 {
                     let draft = odd(piece, found, at, same, bowed);
@@ -104,7 +108,7 @@ fn run(line: &Line, bars: &[Range<usize>]) -> usize {
     let again = |bar: &Range<usize>, number: usize| {
         let strokes = &line.strokes[bar.clone()];
         let follows = line.strokes[first.start].bar as usize + number == strokes[0].bar as usize;
-        let alike = |(one, other): (&arcata_bow::Stroke, &arcata_bow::Stroke)| {
+        let alike = |(one, other): (&Stroke, &Stroke)| {
             one.offset == other.offset && one.length == other.length && one.kind == other.kind
         };
         let straight = strokes
@@ -114,6 +118,39 @@ fn run(line: &Line, bars: &[Range<usize>]) -> usize {
         follows && straight && strokes.len() == pattern.len() && pattern.iter().zip(strokes).all(alike)
     };
     bars.iter().enumerate().take_while(|(number, bar)| again(bar, *number)).count().max(1)
+}
+
+/// Whether it matters to the bars on which bow they begin.
+fn wants_its_downbeat(piece: &Piece<'_>, line: &Line, bars: &[Range<usize>]) -> bool {
+    let Some(pattern) = bars.first().map(|bar| &line.strokes[bar.clone()]) else { return false };
+    let heavier = pattern.iter().skip(1).any(|stroke| stroke.emphasis.accent > pattern[0].emphasis.accent);
+    let equal = pattern.iter().all(|stroke| stroke.length == pattern[0].length);
+    let slurs = equal && pattern.iter().all(|stroke| stroke.note_count > 1);
+    let pitch = |stroke: &Stroke| {
+        let first = piece.score.parts.get(line.part).and_then(|part| note(part, *stroke.notes.first()?));
+        first.map(|note| note.pitch)
+    };
+    let repeated = equal
+        && bars
+            .iter()
+            .all(|bar| line.strokes[bar.clone()].windows(2).all(|pair| pitch(&pair[0]) == pitch(&pair[1])));
+    !heavier && !slurs && !repeated && !is_syncopated(piece, pattern)
+}
+
+/// Whether a note that begins within the first half of the bar is held over the middle, in a metre that has one.
+fn is_syncopated(piece: &Piece<'_>, pattern: &[Stroke]) -> bool {
+    let Some(bar) = pattern.first().and_then(|first| piece.score.bars.get(first.bar as usize)) else {
+        return false;
+    };
+    let middle = bar.length.scaled(1, 2);
+    let even = bar.length.numerator().count_ones() == 1;
+    let over = |stroke: &Stroke| {
+        stroke.note_count == 1
+            && !stroke.offset.is_zero()
+            && stroke.offset < middle
+            && stroke.offset + stroke.length > middle
+    };
+    even && pattern.iter().any(over)
 }
 
 /// What the best bowing does about it.

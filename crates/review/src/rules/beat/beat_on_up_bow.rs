@@ -26,12 +26,14 @@
 //! Whether a lighter accent is wanted, or the line before matters more than the beat. Soft accents, and accents on a long
 //! stroke, are made by the bow's speed and left out; so is what players can have down for a point or less: that is theirs to
 //! choose, and after a dotted upbeat, which is hooked. Of accents one after the other every second is up: it is told where the first of them is.
+//! Within a row of equal strokes the arm makes the accents on either bow. Where a down-bow is printed on a weaker note right
+//! after the accent, the accent is down, too: nobody prints what alternation would not give, but for "down again".
 //!
 //! ## Sources
 //! The rule of the down-bow: Muffat 1698 and Leopold Mozart 1756 (from memory); accents in printed quartets
 //! are 80 % down-bows (counted, 21 marked quartets, CC0).
 
-use arcata_bow::Stroke;
+use arcata_bow::{Join, Stroke};
 use arcata_score::BowDirection;
 
 use crate::other_bow::with_bow;
@@ -66,6 +68,7 @@ impl Rule for BeatOnUpBow {
             })
             .filter(|(line, index, stroke, _)| !piece.follows_like_accent(*line, *index, stroke))
             .filter(|(line, index, ..)| !piece.follows_dotted_upbeat(*line, *index))
+            .filter(|(line, index, ..)| !in_row(piece, *line, *index) && !down_again(piece, *line, *index))
             .filter(|(line, index, ..)| {
                 !found.is_choice((*line, *index), Otherwise::Goes(BowDirection::Down))
             })
@@ -91,6 +94,28 @@ fn wants_weight(stroke: &Stroke) -> bool {
     emphasis.accent > 0
         && stroke.level_start.0 >= LOUD
         && (emphasis.accent >= HEAVY || emphasis.bars < SHORTER_THAN_A_BAR)
+}
+
+/// So many equal strokes before an accent, and two after it, make a row (rule of thumb).
+const ROW: usize = 4;
+
+/// Whether a stroke stands within a row of equal single strokes, straight on.
+fn in_row(piece: &Piece<'_>, line: usize, index: usize) -> bool {
+    let row = index.checked_sub(ROW).and_then(|from| piece.lines.get(line)?.strokes.get(from..index + 3));
+    row.is_some_and(|row| {
+        let alike = |stroke: &Stroke| stroke.length == row[0].length && stroke.note_count == 1;
+        row.iter().all(alike) && row[1..].iter().all(|stroke| stroke.join == Join::Continues)
+    })
+}
+
+/// Whether the next note, on a weaker place, carries a printed down-bow: the one before it is down then, and it again.
+fn down_again(piece: &Piece<'_>, line: usize, index: usize) -> bool {
+    let pair = piece.lines.get(line).and_then(|line| line.strokes.get(index..index + 2));
+    pair.is_some_and(|pair| {
+        pair[1].printed == Some(BowDirection::Down)
+            && pair[1].join == Join::Continues
+            && pair[1].emphasis.metric > pair[0].emphasis.metric
+    })
 }
 
 fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {

@@ -3,8 +3,12 @@
 //! ## What it finds
 //! A bar where something new begins (tempo, metre, rehearsal mark, or the entry of several winds after a
 //! rest) and no string section begins a stroke on the downbeat, though at least two hold a note over it.
-//! At a new tempo B, else C. Also runs of four or more bars whose downbeat nobody begins (C); a bar in which
-//! a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run.
+//! At a new tempo B, else C. Also runs of four or more bars on whose downbeat nobody moves (C); a bar in which
+//! a section that rests on the downbeat comes in on another beat gives the pulse and breaks a run. So does a
+//! stroke that falls on the same place of every bar, or of every other: a syncopation that goes on is heard as one, and
+//! players count from it.
+//! A slur that begins less than a beat before the downbeat and ends there leads into it, and is no silence. A metronome
+//! figure that holds for no longer than a bar is a broadening in figures, and no new tempo.
 //!
 //! ## Why it matters
 //! Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
@@ -22,17 +26,19 @@
 //! least, a slur before a tie, an inner part before an outer one (split, writer's choice).
 //!
 //! ## What it cannot know
-//! Whether the effect is wanted (a tempo that creeps in, a syncopated climax), and what a conductor will
+//! Whether the effect is wanted (a tempo that creeps in, a climax without a beat), and what a conductor will
 //! give. Harmony is not read.
 //!
 //! ## Sources
 //! Common practice.
 
+use std::collections::BTreeSet;
 use std::ops::Range;
 
-use arcata_score::{Bar, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur};
+use arcata_score::{Bar, Length, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur, TempoKind};
 
 use crate::beats::beat_length;
+use crate::bow_starts::bow_starts;
 use crate::change::Change;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
@@ -67,8 +73,12 @@ impl Rule for SilentDownbeat {
         let spoken: Vec<Spoken> =
             piece.score.bars.iter().map(|bar| spoken(piece, &strings, bar.start)).collect();
         let pulse = |bar: usize| gives_the_pulse(piece, &strings, bar);
-        let unheard: Vec<bool> =
-            (0..spoken.len()).map(|bar| spoken[bar] == Spoken::HeldOver && !pulse(bar)).collect();
+        let moves = |bar: usize| {
+            strings.iter().any(|part| moves_at(&piece.score.parts[*part], piece.score.bars[bar].start))
+        };
+        let unheard: Vec<bool> = (0..spoken.len())
+            .map(|bar| spoken[bar] == Spoken::HeldOver && !pulse(bar) && !moves(bar))
+            .collect();
         let runs = runs(&unheard, piece.thresholds().silent_downbeat_run);
         for (bar, spoken) in spoken.iter().enumerate() {
             // Within a run the run is the cause; only a new tempo is told by itself.
@@ -78,8 +88,8 @@ impl Rule for SilentDownbeat {
                 found.report(draft);
             }
         }
-        for run in runs {
-            let draft = whole_run(piece, found, &strings, &run);
+        for run in runs.iter().filter(|run| !is_syncopated_alike(piece, &strings, run)) {
+            let draft = whole_run(piece, found, &strings, run);
             found.report(draft);
         }
     }
@@ -126,7 +136,36 @@ fn is_played(note: &Note) -> bool {
 }
 
 fn slurred_into(part: &Part, note: &Note, at: Moment) -> bool {
-    solid_slurs(part).any(|(_, start, end)| start.voice == note.voice && start.onset < at && end.onset >= at)
+    let beat = part.meter_at(note.bar).map_or(Length::QUARTER, beat_length);
+    // A short upbeat slurred into the downbeat leads there: everybody hears where it is.
+    let leads_in = |start: &Note, end: &Note| end.onset == at && at - start.onset < beat;
+    solid_slurs(part).any(|(_, start, end)| {
+        start.voice == note.voice && start.onset < at && end.onset >= at && !leads_in(start, end)
+    })
+}
+
+/// Whether a note begins at a moment, under a slur or not.
+fn moves_at(part: &Part, at: Moment) -> bool {
+    let first = part.notes.partition_point(|note| note.onset < at);
+    let mut here = part.notes[first..].iter().take_while(|note| note.onset == at);
+    here.any(|note| is_played(note) && !tied_from_before(note))
+}
+
+/// Whether a section begins a stroke on the same place in every bar of a run, or in every other: the syncopation gives the
+/// pulse.
+fn is_syncopated_alike(piece: &Piece<'_>, strings: &[usize], run: &Range<usize>) -> bool {
+    let Some(first) = piece.score.bars.get(run.start) else { return false };
+    strings.iter().map(|part| &piece.score.parts[*part]).any(|part| {
+        let begun = bow_starts(part);
+        let onsets: BTreeSet<Moment> = begun.iter().map(|id| part.note(*id).onset).collect();
+        let second = first.start + first.length;
+        let places = onsets.range(first.start..second + first.length);
+        places.into_iter().any(|at| {
+            let place = *at - if *at < second { first.start } else { second };
+            let bars = &piece.score.bars[run.clone()];
+            bars.windows(2).all(|pair| pair.iter().any(|bar| onsets.contains(&(bar.start + place))))
+        })
+    })
 }
 
 fn spoken(piece: &Piece<'_>, strings: &[usize], at: Moment) -> Spoken {
@@ -161,8 +200,15 @@ fn reason(piece: &Piece<'_>, strings: &[usize], index: usize) -> Option<(Severit
     }
 }
 
+/// A tempo that lasts longer than the bar: one of a row of figures, bar by bar, is a way to write a broadening.
 fn new_tempo(piece: &Piece<'_>, bar: &Bar) -> bool {
-    piece.score.tempos.iter().any(|tempo| tempo.place.at == bar.start && tempo.begins_at_once())
+    let read = || piece.score.tempos.iter().filter(|tempo| tempo.begins_at_once());
+    let end = bar.start + bar.length;
+    let passes = |figure: &TempoKind| {
+        matches!(figure, TempoKind::Marked(_))
+            && read().any(|next| next.place.at > bar.start && next.place.at <= end)
+    };
+    read().any(|tempo| tempo.place.at == bar.start && !passes(&tempo.kind))
 }
 
 fn new_meter(piece: &Piece<'_>, index: usize) -> bool {

@@ -20,19 +20,18 @@
 //!
 //! ## What it cannot know
 //! Whether the impulse inside the bow is the effect that is wanted: where the same part does so in several places it is
-//! told once, with their number. A slur that begins less than a beat before and ends there leads into it. Slurs
-//! over the beats of slow syncopation, and notes with a breath of silence before them, are left out.
+//! told once, with their number. A slur that ends on the note leads into it, as a run into its goal, and is left out. So are
+//! slurs over the beats of slow syncopation, notes with a breath of silence before them, and ornaments.
 //!
 //! ## Sources
 //! Common practice.
 
 use std::collections::BTreeSet;
 
-use arcata_score::{Articulation, DynamicKind, Length, Moment, Note, NoteId, Part, Slur, TempoKind};
+use arcata_score::{Articulation, DynamicKind, Moment, Note, NoteId, Part, Slur, TempoKind};
 
-use crate::beats::beat_length;
 use crate::split::{self, Keep};
-use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
+use crate::under_slur::{is_main, main_notes, solid_slurs, tied_from_before};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -84,7 +83,8 @@ fn wanted(
     starts: &BTreeSet<Moment>,
 ) -> Vec<(NoteId, &'static str)> {
     let under = main_notes(part, start.voice)
-        .filter(|(_, note)| note.onset > start.onset && note.onset <= end.onset && !tied_from_before(note));
+        .filter(|(_, note)| note.onset > start.onset && note.onset <= end.onset)
+        .filter(|(_, note)| is_main(note) && !tied_from_before(note));
     let why = |note: &Note| {
         if starts.contains(&note.onset) && begun_elsewhere(piece, part, note.onset) {
             Some("a new tempo begins")
@@ -94,18 +94,16 @@ fn wanted(
             None
         }
     };
-    let wanted = under.filter(|(_, note)| !is_led_into(part, (start, end), note));
+    let wanted = under.filter(|(_, note)| !is_led_into(part, end, note));
     wanted.filter_map(|(id, note)| Some((id, why(note)?))).collect()
 }
 
-/// Whether the slur is an upbeat that leads into the note: it begins less than a beat before, and ends on it.
-fn is_led_into(part: &Part, (start, end): (&Note, &Note), note: &Note) -> bool {
-    let beat = part.meter_at(note.bar).map_or(Length::QUARTER, beat_length);
-    let tied = note.onset == end.onset
+/// Whether the slur leads into the note: it ends on it, or on what is tied to it.
+fn is_led_into(part: &Part, end: &Note, note: &Note) -> bool {
+    note.onset == end.onset
         || !main_notes(part, note.voice).any(|(_, other)| {
             other.onset > note.onset && other.onset <= end.onset && !tied_from_before(other)
-        });
-    tied && note.onset - start.onset < beat
+        })
 }
 
 /// Whether another bowed part begins a note there.

@@ -19,7 +19,8 @@
 //! To give the lower part the slurs of the upper one (copy, writer's choice).
 //!
 //! ## What it cannot know
-//! Which of the two is meant. Where a fifth of the bows or more differ, the writer wants two articulations of one line, and
+//! Which of the two is meant. A bow that begins otherwise because one part plays a note in between, an upbeat say, that the
+//! other has not, is left out. Where a fifth of the bows or more differ, the writer wants two articulations of one line, and
 //! nothing is said; nor where one of the two is plucked or plays a tremolo, whose bows are no legato. Opposite bows without marks are no difference in cellos and basses, whose bows go as they come.
 //!
 //! ## Sources
@@ -27,7 +28,7 @@
 
 use std::collections::BTreeSet;
 
-use arcata_score::{Instrument, NoteId, Part, Score};
+use arcata_score::{Instrument, NoteId, NoteKind, Part, Score};
 
 use crate::bow_starts::bow_starts;
 use crate::doublings::{Doubling, doublings};
@@ -90,7 +91,20 @@ fn apart(score: &Score, doubling: &Doubling, starts: &[BTreeSet<NoteId>]) -> Vec
         (first != second && !more) || (!bass && opposite(upper, lower, *a, *b))
     };
     // A bow may begin otherwise only where both play on from a note they share.
-    doubling.notes.iter().skip(1).filter(differs).copied().collect()
+    let pairs = doubling
+        .notes
+        .windows(2)
+        .filter(|pair| goes_on(upper, pair[0].0, pair[1].0) == goes_on(lower, pair[0].1, pair[1].1));
+    pairs.map(|pair| &pair[1]).filter(differs).copied().collect()
+}
+
+/// Whether a part plays nothing of its own between two notes.
+fn goes_on(part: &Part, from: NoteId, to: NoteId) -> bool {
+    let between = part.notes.get(from.0 as usize + 1..to.0 as usize).unwrap_or(&[]);
+    let (from, to) = (part.note(from).onset, part.note(to).onset);
+    !between.iter().any(|note| {
+        note.onset > from && note.onset < to && note.kind == NoteKind::Ordinary && !note.pitch.is_rest()
+    })
 }
 
 fn opposite(upper: &Part, lower: &Part, a: NoteId, b: NoteId) -> bool {

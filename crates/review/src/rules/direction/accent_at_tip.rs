@@ -3,7 +3,7 @@
 //! ## What it finds
 //! A heavy accent (sf, fz, the upright sign), at mezzo-forte or louder, that begins close to the tip in the best bowing of
 //! the passage, and in all that cost hardly more (C). Accents on strong beats that come on an up-bow are told by `beat-on-up-bow` and left out here;
-//! so are those whose bow is printed.
+//! so are those whose bow is printed, and those after a rest in which the bow can be carried to the frog.
 //!
 //! ## Why it matters
 //! At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
@@ -58,6 +58,7 @@ impl Rule for AccentAtTip {
             .planned_strokes()
             .filter(|(_, _, stroke, planned)| is_light(piece, stroke, planned))
             .filter(|(line, index, stroke, _)| !piece.follows_like_accent(*line, *index, stroke))
+            .filter(|(line, index, ..)| !is_free_before(piece, *line, *index))
             .filter(|(line, index, ..)| {
                 !found.is_choice((*line, *index), Otherwise::Begins(0, piece.thresholds().accent_at_tip))
             })
@@ -73,6 +74,13 @@ impl Rule for AccentAtTip {
 const LOUD: i32 = arcata_bow::Loudness::MF.0;
 /// Sforzando, or the upright accent; lighter signs are met by the bow's speed, hundredths (rule of thumb).
 const HEAVY: u16 = 90;
+
+/// Whether there is silence enough before a stroke to carry the bow over its whole length: the accent is begun where one
+/// likes.
+fn is_free_before(piece: &Piece<'_>, line: usize, index: usize) -> bool {
+    let before = index.checked_sub(1).and_then(|before| piece.lines.get(line)?.strokes.get(before));
+    before.is_none_or(|before| before.silence_after.micros >= piece.lift_time(0, 1000))
+}
 
 fn is_light(piece: &Piece<'_>, stroke: &Stroke, planned: &PlannedStroke) -> bool {
     let limits = piece.thresholds();

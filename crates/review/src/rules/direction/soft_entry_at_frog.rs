@@ -1,8 +1,8 @@
 //! # A soft entry where the bow is heavy
 //!
 //! ## What it finds
-//! An entry out of silence at pianissimo or softer that begins close to the frog in the best bowing of the passage,
-//! and in all that cost hardly more (D).
+//! An entry out of silence at pianissimo or softer, on a printed bow, that begins close to the frog in the best bowing of
+//! the passage, and in all that cost hardly more (D).
 //!
 //! ## Why it matters
 //! At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
@@ -18,7 +18,8 @@
 //! The cheapest way to take the entry on the other bow (start, player's choice), with what it costs.
 //!
 //! ## What it cannot know
-//! That an experienced player sets the bow down silently anywhere. Entries with an accent are left out.
+//! That an experienced player sets the bow down silently anywhere. Entries with an accent are left out, and those without
+//! a bow mark: out of silence players choose the bow by themselves, and begin up.
 //!
 //! ## Sources
 //! Weight on the string falls about 6:1 from frog to tip (arithmetic on a bow's mass and balance); soft entries
@@ -43,7 +44,7 @@ impl Rule for SoftEntryAtFrog {
         family: Family::Direction,
         gravest: Severity::D,
         lightest: Severity::D,
-        reads: &[Reads::Strokes, Reads::Bows],
+        reads: &[Reads::Strokes, Reads::Bows, Reads::BowMarks],
         since: "0.1",
         title: "A soft entry where the bow is heavy",
     };
@@ -54,6 +55,7 @@ impl Rule for SoftEntryAtFrog {
             .planned_strokes()
             .filter(|(_, _, stroke, planned)| {
                 stroke.join == Join::Entry
+                    && stroke.printed.is_some()
                     && stroke.level_start.0 <= SOFT
                     && stroke.emphasis.accent == 0
                     && planned.start < near

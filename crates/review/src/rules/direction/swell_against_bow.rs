@@ -2,7 +2,9 @@
 //!
 //! ## What it finds
 //! One long stroke, over most of the bow, that grows on a down-bow, or fades on an up-bow, by a dynamic
-//! step or more, in the best plan there is, and in all that cost hardly more.
+//! step or more, in the best plan there is, and in all that cost hardly more. The swell belongs to the stroke: one that
+//! begins before it or goes on after it is made by several bows, of which every second goes against it, and one that is
+//! answered by its reverse under the same bow is made by the hand.
 //!
 //! ## Why it matters
 //! The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
@@ -89,20 +91,26 @@ impl Rule for SwellAgainstBow {
     }
 }
 
-/// Whether a swell takes up half of a stroke or more; one at its end alone leaves the bow time.
+/// Whether a swell takes up half of a stroke or more, and is the stroke's own; one at its end alone leaves the bow time.
 fn fills(piece: &Piece<'_>, line: usize, stroke: &Stroke) -> bool {
     let Some(line) = piece.lines.get(line) else { return false };
     let Some(part) = piece.score.parts.get(line.part) else { return false };
     let (begins, ends) = (stroke.onset, stroke.onset + stroke.length);
     let here = |swell: &&Swell| swell.place.at < ends && swell.end.is_none_or(|end| end > begins);
     // Words without an end go on; what no swell draws comes from a dynamic within the stroke.
-    let mut swells = part.swells.iter().filter(here).peekable();
-    swells.peek().is_none()
-        || swells.any(|swell| {
-            let from = swell.place.at.max(begins);
-            let to = swell.end.unwrap_or(ends).min(ends);
-            (to - from).scaled(2, 1) >= stroke.length
-        })
+    let swells: Vec<&Swell> = part.swells.iter().filter(here).collect();
+    let own = |swell: &&Swell| swell.place.at >= begins && swell.end.is_none_or(|end| end <= ends);
+    let long = |swell: &&Swell| {
+        let from = swell.place.at.max(begins);
+        let to = swell.end.unwrap_or(ends).min(ends);
+        (to - from).scaled(2, 1) >= stroke.length
+    };
+    swells.is_empty() || swells.iter().all(own) && swells.iter().any(long) && !answered(&swells)
+}
+
+/// Whether growing and fading both stand in one stroke.
+fn answered(swells: &[&Swell]) -> bool {
+    swells.iter().any(|swell| swell.kind != swells[0].kind)
 }
 
 fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {

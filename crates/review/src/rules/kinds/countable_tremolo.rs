@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! Tremolo written with three beams or more, for which the tempo gives so few strokes a second that players
-//! will count them as notes (B), and no word that says tremolo. One finding for each part.
+//! will count them as notes (B), and no word that says tremolo. One finding for each part. Where another section has a
+//! tremolo of three beams at the same time, it is a colour of the whole chord, and everybody shimmers.
 //!
 //! ## Why it matters
 //! Three beams are thirty-seconds in a slow tempo and a shimmer in a quick one. Where the thirty-seconds are slow,
@@ -59,7 +60,8 @@ impl Rule for CountableTremolo {
                 if said.is_some_and(|said| said <= stroke.onset) {
                     break;
                 }
-                let Some(slow) = slow_tremolo(piece, part, stroke) else { continue };
+                let slow = slow_tremolo(piece, part, stroke);
+                let Some(slow) = slow.filter(|_| !is_colour(piece, line.part, stroke)) else { continue };
                 let leads = *leads.get_or_insert(slow.note);
                 found.report(counted(piece, found, (at, index), &slow, leads));
             }
@@ -71,6 +73,26 @@ impl Rule for CountableTremolo {
 fn first_said(part: &Part, staff: u8) -> Option<Moment> {
     let mut said = part.instructions.iter().filter(|said| is_for(part, said, staff));
     said.find(|said| said.meaning == Meaning::TremoloWord).map(|said| said.place.at)
+}
+
+/// Beams from which a tremolo can be a shimmer (common practice).
+const SHIMMER: u8 = 3;
+
+/// Whether another bowed part has a tremolo on one note, with as many beams, while a stroke sounds: notes that are to be
+/// counted in several parts at once are written out.
+fn is_colour(piece: &Piece<'_>, own: usize, stroke: &Stroke) -> bool {
+    let (from, to) = (stroke.onset, stroke.onset + stroke.length);
+    let others =
+        piece.score.parts.iter().enumerate().filter(|(at, part)| *at != own && part.instrument.is_bowed());
+    others.into_iter().any(|(_, part)| {
+        let before = part.notes.partition_point(|note| note.onset < to);
+        part.notes[..before].iter().any(|note| {
+            let shimmers = |tremolo: arcata_score::Tremolo| {
+                tremolo.role == TremoloRole::Single && tremolo.beams >= SHIMMER
+            };
+            note.onset + note.length > from && note.tremolo.is_some_and(shimmers)
+        })
+    })
 }
 
 /// A tremolo that will be counted.
@@ -87,7 +109,7 @@ fn slow_tremolo(piece: &Piece<'_>, part: &Part, stroke: &Stroke) -> Option<Slow>
     }
     let (id, first) = stroke.notes.iter().find_map(|id| Some((*id, note(part, *id)?)))?;
     let tremolo =
-        first.tremolo.filter(|tremolo| tremolo.role == TremoloRole::Single && tremolo.beams >= 3)?;
+        first.tremolo.filter(|tremolo| tremolo.role == TremoloRole::Single && tremolo.beams >= SHIMMER)?;
     // Beams through the stem divide the note as beams on quarters do; flags of shorter notes add theirs.
     let base = first.written.map_or(first.length, |written| written.base).min(Length::new(1, 4));
     let one = base.scaled(1, 1i64.checked_shl(u32::from(tremolo.beams)).filter(|parts| *parts > 0)?);

@@ -1,7 +1,7 @@
 //! # Dots on plucked notes
 //!
 //! ## What it finds
-//! Dots, wedges or spiccato signs on notes that are plucked (D), one finding for each part.
+//! Dots, wedges or spiccato signs on plucked notes that follow each other (D), one finding for each part.
 //!
 //! ## Why it matters
 //! A plucked note is short anyway. Dots left over from a bowed version make players look for the arco that
@@ -17,14 +17,15 @@
 //! To take the dots out (unmark, writer's choice).
 //!
 //! ## What it cannot know
-//! Whether the writer wants the note damped at once: then a word ("damp", "secco") says so, and dots do not.
+//! Whether the writer wants the notes damped at once, for which there are words ("damp", "secco"). On a note or chord
+//! before a rest a dot is read so, and left out: the string would ring into the silence.
 //! Notes plucked by the left hand or snapped against the fingerboard while the bow plays are left out.
 //!
 //! ## Sources
 //! Common practice.
 
 use arcata_bow::techniques::{Contact, Techniques};
-use arcata_score::{NoteId, NoteKind};
+use arcata_score::{NoteId, NoteKind, Part};
 
 use crate::attack_marks::{SHORT, is_dotted, take_marks};
 use crate::change::Change;
@@ -53,7 +54,8 @@ impl Rule for DotsOnPizzicato {
                 continue;
             }
             for staff in 1..=part.staves.max(1) {
-                for run in dotted_runs(piece, part_index, staff) {
+                let runs = dotted_runs(piece, part_index, staff).into_iter();
+                for run in runs.filter(|run| follow_each_other(part, run)) {
                     found.report(dots(piece, found, part_index, &run));
                 }
             }
@@ -87,17 +89,22 @@ fn dotted_runs(piece: &Piece<'_>, part_index: usize, staff: u8) -> Vec<Vec<NoteI
     runs
 }
 
+/// Whether notes of a run are plucked one after the other, with no rest between: there a dot damps nothing.
+fn follow_each_other(part: &Part, run: &[NoteId]) -> bool {
+    run.windows(2).any(|pair| {
+        let notes = note(part, pair[0]).zip(note(part, pair[1]));
+        notes.is_some_and(|(one, next)| one.onset < next.onset && one.onset + one.length == next.onset)
+    })
+}
+
 fn dots(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, run: &[NoteId]) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::D, part_index, run);
     let place = piece.where_is(draft.place());
-    let sentence = match run.len() {
-        1 => format!("The note at {place} is plucked and carries a dot: it is short anyway."),
-        count => format!(
-            "The {} notes from {place} are plucked and carry dots: they are short anyway.",
-            number(count)
-        ),
-    };
+    let sentence = format!(
+        "The {} notes from {place} are plucked and carry dots: they are short anyway.",
+        number(run.len())
+    );
     let changes: Vec<Change> = run
         .iter()
         .filter_map(|id| note(part, *id))

@@ -3,6 +3,8 @@
 //! ## What it finds
 //! One note, with its ties, that lasts 1.2 times the slowest bow at its dynamic or longer: B for a player
 //! alone (C up to 1.3 bows, where it is only stretched), D for a section. Pedal tones are left out: a note over two bars or more while other parts move.
+//! So is a note that is only stretched, under a fermata, where the players hold it as long as they like and on as many bows,
+//! or with a diminuendo of a dynamic step or more, where the hand saves bow.
 //!
 //! ## Why it matters
 //! A player alone must change bow inside the note, and a listener may hear where. A section hides the
@@ -27,11 +29,11 @@
 //! ## Sources
 //! R. Hoffmann, "Bow length duration on strings"; staggered changes: M. Berry, stringsection.co.uk.
 
-use arcata_bow::{Force, StrokeKind};
-use arcata_score::{Moment, NoteKind, Part};
+use arcata_bow::{Force, Stroke, StrokeKind};
+use arcata_score::{Fermata, Moment, NoteId, NoteKind, Part};
 
-use crate::mechanics::{dynamics_said, longest_bow, share_of_longest};
-use crate::under_slur::{free_bowing, tied_from_before};
+use crate::mechanics::{dynamics_said, fades_out, longest_bow, share_of_longest};
+use crate::under_slur::{free_bowing, note, tied_from_before};
 use crate::words::seconds;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
@@ -77,6 +79,7 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
     if ratio <= piece.thresholds().note_too_long
         || free_bowing(part, stroke.onset)
         || is_pedal(piece, at, index)
+        || ratio <= piece.thresholds().slur_stretched && is_left_to_players(part, stroke)
     {
         return None;
     }
@@ -113,6 +116,12 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         ),
     };
     Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// A stretched note under a fermata, whose length is for the players, and so is the bow; or one that fades.
+fn is_left_to_players(part: &Part, stroke: &Stroke) -> bool {
+    let held = |id: &NoteId| note(part, *id).is_some_and(|note| note.fermata == Fermata::Held);
+    fades_out(stroke) || stroke.notes.iter().any(held)
 }
 
 /// A note over two bars or more while others move.

@@ -21,7 +21,8 @@
 //!
 //! ## What it cannot know
 //! How much the player takes back by moving away from the bridge. Travel that may only come from the
-//! planner's grid of places is not held against the note.
+//! planner's grid of places is not held against the note. With a dot, in forte or louder, the note is thrown off the string
+//! and meant to bark: it is left out.
 //!
 //! ## Sources
 //! Broadley (1899), mixed bowings. Level is proportional to bow speed at one contact point: Cremer, *The
@@ -46,6 +47,9 @@ pub struct RushedReturn;
 /// The planner knows places to a cell of its grid: so much travel, in thousandths of the hair, may be
 /// the grid's and is not held against the player (one cell of 48) (by definition).
 const GRID_TRAVEL: i64 = 21;
+
+/// Forte, hundredths of a dynamic step (by definition).
+const LOUD: i32 = arcata_bow::Loudness::F.0;
 
 impl Rule for RushedReturn {
     const CARD: Card = Card {
@@ -116,7 +120,9 @@ fn rushed(
     let (stroke, planned) = (&line.strokes[index], piece.planned(at).get(index)?);
     let short = stroke.note_count == 1 && stroke.duration.micros <= thresholds.return_longest;
     let wants_weight = stroke.emphasis.accent > 0 || stroke.kind == StrokeKind::Tremolo;
-    if !short || wants_weight || !after_a_longer(piece, at, index) {
+    // With a dot, in forte, it is thrown off the string, and meant to bark.
+    let thrown = stroke.kind == StrokeKind::Short && stroke.level_start.0 >= LOUD;
+    if !short || wants_weight || thrown || !after_a_longer(piece, at, index) {
         return None;
     }
     let travel = (planned_travel(planned) - GRID_TRAVEL).max(0);

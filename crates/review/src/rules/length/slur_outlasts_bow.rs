@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! Notes under one slur that together last longer than the slowest bow at their dynamic: 1.1 times at least,
-//! since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C), up to 2.5 it will be changed somewhere (B), above that it cannot have been
+//! since the slowest bows are rounded figures. Up to 1.3 bows the slur is stretched (C; nothing where it fades by a dynamic
+//! step or more, for then the hand saves bow), up to 2.5 it will be changed somewhere (B), above that it cannot have been
 //! meant as one bow (A).
 //!
 //! ## Why it matters
@@ -34,7 +35,7 @@
 use arcata_bow::profile::SpeedTable;
 use arcata_bow::{Force, StrokeKind, Written};
 
-use crate::mechanics::{bow_lasts, dynamics_said, longest_bow, share_of_longest};
+use crate::mechanics::{bow_lasts, dynamics_said, fades_out, longest_bow, share_of_longest};
 use crate::phrase_verdict::{is_left_to_phrases, slur_from};
 use crate::under_slur::free_bowing;
 use crate::words::seconds;
@@ -80,6 +81,9 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     // On an assumed tempo nothing is sure enough to be called impossible.
     let lightest = if line.tempo_written == Written::Assumed { Severity::B } else { Severity::A };
     let severity = piece.thresholds().slur_severity(ratio)?.max(lightest);
+    if severity == Severity::C && fades_out(stroke) {
+        return None;
+    }
     let part = piece.score.parts.get(line.part)?;
     let slur = slur_from(part, &stroke.notes);
     if free_bowing(part, stroke.onset) || slur.is_some_and(|slur| is_left_to_phrases(piece, line.part, slur))

@@ -1,8 +1,9 @@
 //! # An effect that is marked again and again
 //!
 //! ## What it finds
-//! A figure that comes three times and more in a row with the same bow marks, some of them an effect: up-bows into
-//! a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D).
+//! A figure that comes five times and more in a row with the same bow marks, some of them an effect: up-bows into
+//! a strong down-bow, a lift, a bow against alternation. The marks of the third and later instances are surplus (D). As
+//! many again as teach the pattern are no crowd, and left alone.
 //!
 //! ## Why it matters
 //! Two instances teach the pattern; players go on with it. What is marked on and on looks like a change each time,
@@ -11,7 +12,7 @@
 //! ## Example
 //! ```music
 //! time 3/4  quarter=96
-//! violin: mf 1/4 C5!down D5!up E5!up | C5!down D5!up E5!up | C5!down D5!up E5!up | C5!down D5!up E5!up | 3/4 C5 |||
+//! violin: mf 1/4 C5!down D5!up E5!up | C5!down D5!up E5!up | C5!down D5!up E5!up | C5!down D5!up E5!up | C5!down D5!up E5!up | 3/4 C5 |||
 //! ```
 //!
 //! ## What it proposes
@@ -146,6 +147,9 @@ fn again(piece: &Piece<'_>, found: &Findings<'_>, at: usize, figure: &Figured) -
     let part = piece.score.parts.get(line.part)?;
     let instances = piece.thresholds().effect_instances;
     let later = figure.strokes.start + instances * figure.period..figure.strokes.end;
+    if later.len() <= instances * figure.period {
+        return None;
+    }
     let marked: Vec<usize> = later.filter(|index| line.strokes[*index].printed.is_some()).collect();
     // One mark more is no crowd.
     if marked.len() < 2 {

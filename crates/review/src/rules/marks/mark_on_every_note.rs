@@ -3,7 +3,8 @@
 //! ## What it finds
 //! Bars in a row in which nearly every stroke carries a down-bow or an up-bow mark, for a dozen strokes and
 //! more (D). Marks that repeat the direction of the mark before are not counted: rows of down-bows and pairs of
-//! up-bows are effects.
+//! up-bows are effects. A passage whose first marked downbeat is up goes the other way about: the signs say that this is
+//! meant, on and on, and nothing is told of them.
 //!
 //! ## Why it matters
 //! Players read a mark as an exception. Where every note has one, the eye stops reading them, the one that
@@ -30,8 +31,9 @@
 use std::collections::BTreeSet;
 use std::ops::Range;
 
-use arcata_bow::Stroke;
 use arcata_bow::audit::{MarkReason, audit};
+use arcata_bow::{MetricPlace, Stroke};
+use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::under_slur::note;
@@ -55,7 +57,8 @@ impl Rule for MarkOnEveryNote {
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
         for (at, line) in piece.lines.iter().enumerate() {
             let marked = counted_marks(&line.strokes);
-            let passages = dense(piece, &line.strokes, &marked);
+            let mut passages = dense(piece, &line.strokes, &marked);
+            passages.retain(|passage| !is_reversed(&line.strokes[passage.clone()]));
             if passages.is_empty() {
                 continue;
             }
@@ -65,6 +68,12 @@ impl Rule for MarkOnEveryNote {
             }
         }
     }
+}
+
+/// Whether the first downbeat with a mark is up.
+fn is_reversed(passage: &[Stroke]) -> bool {
+    let mut downbeats = passage.iter().filter(|stroke| stroke.emphasis.metric == MetricPlace::Downbeat);
+    downbeats.find_map(|stroke| stroke.printed) == Some(BowDirection::Up)
 }
 
 /// Which strokes carry a mark that counts.

@@ -5,7 +5,8 @@
 //! gives it, no row in one direction begins or ends there, it vouches for no unusual bow (an accent, a
 //! swell or an ending against the rule), it belongs to no effect (a row of loud down-bows, up-bows into a
 //! strong down-bow, the first instances of a repeated figure), and without it the best plan is the same.
-//! These are the marks that `arcata marks` counts as obvious.
+//! These are the marks that `arcata marks` counts as obvious, but for up-bows on a downbeat: they come anyway, but against
+//! the rule, and the sign says that this is meant.
 //!
 //! ## Why it matters
 //! Players read marks as exceptions. Where every second note carries one, the few that matter drown, and
@@ -28,7 +29,9 @@
 //! Bow marks in published chamber music stand mostly where the ordinary rule would give the other bow
 //! (counted, 21 marked quartets, CC0: alternation predicts the next mark in 67 %).
 
+use arcata_bow::MetricPlace;
 use arcata_bow::audit::{MarkReason, audit};
+use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::under_slur::note;
@@ -67,6 +70,9 @@ fn surplus(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> 
     let stroke = &line.strokes[index];
     let part = piece.score.parts.get(line.part)?;
     let mark = stroke.notes.iter().find_map(|id| note(part, *id)?.bow_mark)?;
+    if mark.direction == BowDirection::Up && stroke.emphasis.metric == MetricPlace::Downbeat {
+        return None;
+    }
     let draft = found.at_stroke(Severity::D, at, index);
     let sentence = format!(
         "The {} at {} is not needed: without the sign the bow is the same.",

@@ -1,9 +1,10 @@
 //! # Rehearsal marks too far apart
 //!
 //! ## What it finds
-//! In music for sections, or wherever rehearsal marks are used at all: more bars from one mark to the next, to the
-//! first, or from the last to the end, than players like to count (C, one finding for the score). A movement's
-//! beginning counts as one, too. Bars without numbers (C).
+//! In music for sections: more bars from one mark to the next, to the first, or from the last to the end, than players
+//! like to count (C, one finding for the score). A movement's beginning counts as one, too. In chamber music, where players
+//! name a place by its bar, only if rehearsal marks are used at all, and a player counts a rest of more than eight bars in between, with
+//! nothing to find the way back by. Bars without numbers (C).
 //!
 //! ## Why it matters
 //! "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
@@ -19,14 +20,14 @@
 //! choice). Only the writer knows where the music turns.
 //!
 //! ## What it cannot know
-//! Chamber players often go by bar numbers alone; without a single mark their scores are left alone.
+//! Chamber players go by bar numbers; without a single mark their scores are left alone.
 //!
 //! ## Sources
 //! Rehearsal marks where something changes, at most 24 bars apart (a school's hand-out); the limit of the profile is wider,
 //! rule of thumb.
 
 use arcata_bow::Force;
-use arcata_score::{BarKind, BarlineStyle, Moment, Score, TempoKind};
+use arcata_score::{Bar, BarKind, BarlineStyle, Moment, Score, TempoKind};
 
 use crate::words::number_first;
 use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
@@ -53,8 +54,9 @@ impl Rule for LandmarksTooFar {
         let marked = piece.score.bars.iter().any(|bar| bar.rehearsal.is_some());
         let section = piece.lines.iter().any(|line| line.force == Force::Section);
         if marked || section {
-            for gap in gaps(piece.score, piece.thresholds().landmark_bars) {
-                found.report(far(piece, found, &gap));
+            let gaps = gaps(piece.score, piece.thresholds().landmark_bars);
+            for gap in gaps.iter().filter(|gap| section || is_counted_through(piece, gap)) {
+                found.report(far(piece, found, gap));
             }
         }
     }
@@ -86,6 +88,21 @@ fn gaps(score: &Score, longest: usize) -> Vec<Gap> {
     }
     close(last, score.bars.len());
     gaps
+}
+
+/// Whether a bowed part rests in the gap for so many bars that its player loses the place.
+fn is_counted_through(piece: &Piece<'_>, gap: &Gap) -> bool {
+    let bars = &piece.score.bars[gap.from..gap.to];
+    let longest = piece.thresholds().reentry_bars;
+    piece.score.parts.iter().filter(|part| part.instrument.is_bowed()).any(|part| {
+        let sounds = |bar: &Bar| {
+            let first = part.notes.partition_point(|note| note.onset < bar.start);
+            let here = part.notes[first..].iter().take_while(|note| note.onset < bar.start + bar.length);
+            here.into_iter().any(|note| !note.pitch.is_rest())
+        };
+        let played: Vec<bool> = bars.iter().map(sounds).collect();
+        played.chunk_by(|one, next| one == next).any(|run| !run[0] && run.len() > longest)
+    })
 }
 
 fn far(piece: &Piece<'_>, found: &Findings<'_>, gap: &Gap) -> Draft {
@@ -155,9 +172,8 @@ fn turn(score: &Score, at: usize) -> Option<&'static str> {
 /// Counted bars without a number.
 fn unnumbered(piece: &Piece<'_>, found: &Findings<'_>) -> Option<Draft> {
     let bars = &piece.score.bars;
-    let bare = |bar: &arcata_score::Bar| {
-        bar.kind == BarKind::Counted && !bar.label.chars().any(|letter| letter.is_ascii_digit())
-    };
+    let bare =
+        |bar: &Bar| bar.kind == BarKind::Counted && !bar.label.chars().any(|letter| letter.is_ascii_digit());
     let count = bars.iter().filter(|bar| bare(bar)).count();
     let first = bars.iter().position(bare)?;
     let draft = found.at(Severity::C, None, u32::try_from(first).unwrap_or(0), bars[first].start);

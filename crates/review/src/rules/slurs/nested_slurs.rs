@@ -1,7 +1,7 @@
 //! # A slur inside a slur
 //!
 //! ## What it finds
-//! A solid slur that holds one or more shorter solid slurs of its voice. Slurs of grace notes are ornaments and are
+//! A solid slur that holds one or more shorter solid slurs of its voice, each from one note of it to another. Slurs of grace notes are ornaments and are
 //! left out, and so is a slur over two notes that share the outer one's end with a tie. Where the outer slur takes in one
 //! more note, with a dot or a dash, it is the bow: that note is hooked on, and the inner slur says what is legato in it.
 //!
@@ -70,7 +70,9 @@ pub(crate) fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> 
         let held = from <= begins && ends <= to && (begins, ends) != (from, to);
         let ornament = first.kind != NoteKind::Ordinary || start.kind != NoteKind::Ordinary;
         let hooked = end.articulations.stops_the_bow() && follows(part, last, end);
-        *slur != outer && first.voice == start.voice && held && ends > begins && !ornament && !hooked
+        // A slur from one voice into another one is a line of its own.
+        let one_voice = [first.voice, last.voice, end.voice].iter().all(|voice| *voice == start.voice);
+        *slur != outer && one_voice && held && ends > begins && !ornament && !hooked
     });
     inside.count()
 }

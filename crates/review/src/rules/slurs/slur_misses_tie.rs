@@ -3,8 +3,8 @@
 //! ## What it finds
 //! A slur that ends on a note which is tied on, or begins on a note which is tied from before, where no other
 //! slur begins or ends there: the line on the page covers only a piece of the sounding note. One finding for each
-//! part (of a movement), with all its places (D). Where more slurs of a movement are drawn so than over the whole of
-//! their ties, and three at least, it is the page's own manner, as in many old editions, and nothing is told of them.
+//! part (of a movement), with all its places (D). Where three slurs of a movement are drawn so, it is the page's own
+//! manner, as in many old editions: players have met it before, and nothing is told of them.
 //!
 //! Where two slurs meet on a tied note, one to it and one from it, the page says two things: one bow, for the note is
 //! not struck again, or two, for each slur is a bow. Players change on the tied note, and so does the plan. It is asked
@@ -75,24 +75,14 @@ impl Rule for SlurMissesTie {
     }
 }
 
-/// So many slurs that miss their ties make a manner (rule of thumb: two may be slips).
+/// So many slurs that miss their ties make a manner, whatever the others do (rule of thumb: two may be slips; what is
+/// met a third time has been played twice).
 const MANNER: usize = 3;
 
-/// Whether slurs are drawn to the near notes of ties throughout.
+/// Whether slurs are drawn to the near notes of ties as a matter of course.
 fn is_own_manner(piece: &Piece<'_>) -> bool {
-    let bowed = || piece.score.parts.iter().filter(|part| part.instrument.is_bowed());
-    let missed: usize = bowed().map(|part| missed_in(part).count()).sum();
-    missed >= MANNER && missed > bowed().map(covering).sum()
-}
-
-/// How many ends of slurs take in the whole of a tied note.
-fn covering(part: &Part) -> usize {
-    let ends_whole = |end: &Note| end.tie.from_before != TieEnd::None && end.tie.to_after == TieEnd::None;
-    let begins_whole =
-        |start: &Note| start.tie.from_before == TieEnd::None && start.tie.to_after != TieEnd::None;
-    solid_slurs(part)
-        .map(|(_, start, end)| usize::from(begins_whole(start)) + usize::from(ends_whole(end)))
-        .sum()
+    let bowed = piece.score.parts.iter().filter(|part| part.instrument.is_bowed());
+    bowed.flat_map(missed_in).take(MANNER).count() == MANNER
 }
 
 /// Slurs that miss the ends of ties.

@@ -21,14 +21,16 @@
 //!
 //! ## What it cannot know
 //! Which of the two was meant. Slurs over one pitch with a change of string or finger written on them mean the
-//! change, and are left out; so are notes with a tremolo or an ornament, and grace notes.
+//! change, and are left out; so are notes with a tremolo or an ornament, and grace notes. So are two unlike notes that
+//! fill a beat, or a plain value, from its beginning: one held note would be written as one, and the two are a rhythm.
 //!
 //! ## Sources
 //! Silverman (a slur between two notes of one pitch is a tie or wants dots); common practice for ties.
 
-use arcata_score::{Articulations, Note, NoteId, NoteKind, Part, Pitch, Slur, TieEnd};
+use arcata_score::{Articulations, Length, Note, NoteId, NoteKind, Part, Pitch, Slur, TieEnd};
 use arcata_xml::Tag;
 
+use crate::beats::beat_length;
 use crate::change::Change;
 use crate::tie_change;
 use crate::under_slur::{ends, main_notes, note, solid_slurs};
@@ -96,11 +98,24 @@ fn is_on_one_pitch(part: &Part, slur: &Slur, start: &Note, end: &Note) -> bool {
     });
     same && untied
         && neighbours
+        && !is_rhythm(part, start, end)
         && plain(start)
         && plain(end)
         && single(part, slur.start)
         && single(part, slur.end)
         && alone
+}
+
+/// Whether two notes of unlike length fill a value that one note could have been written for: a beat, or a plain note
+/// that begins on its own place.
+fn is_rhythm(part: &Part, start: &Note, end: &Note) -> bool {
+    let whole = start.length + end.length;
+    let plain = whole.numerator() == 1 && whole.denominator().count_ones() == 1;
+    let beat = part.meter_at(start.bar).map_or(Length::QUARTER, beat_length);
+    let bar_start = part.notes.iter().find(|note| note.bar == start.bar).map(|note| note.onset);
+    let offset = bar_start.map(|bar| start.onset - bar);
+    let placed = offset.and_then(|offset| offset.in_units_of(whole)).is_some_and(|at| at.denominator() == 1);
+    start.length != end.length && start.bar == end.bar && (plain || whole == beat) && placed
 }
 
 /// Whether one of the notes carries a finger: the change of finger or string is what the slur means.
