@@ -24,15 +24,28 @@ use crate::state::{Given, SessionState};
 /// How much is kept.
 #[derive(Clone, Copy, Debug)]
 struct Most {
-    /// States.
+    /// States, of few bowings each.
     states: usize,
+    /// Bowings in all of them: of layers with thousands fewer states are kept, though never fewer than [`FEWEST`].
+    bowings: usize,
     /// Scores that were read and planned: each change of the score itself, of tempo, player or style makes one.
     bases: usize,
 }
 
-/// Each moment holds its layers and the plan of a line. With 80 of them 10,000 acts on a quartet of 400 bars, which asked for
-/// thousands of bows, took 756 MB, with 48 of them 390 MB (`cargo bench -p arcata-workbench`).
-const MOST: Most = Most { states: 80, bases: 24 };
+/// Each moment holds its layers and the plan of a line. Unbounded, 80 of them took 756 MB after 10,000 acts on a quartet of 400
+/// bars, which had asked for thousands of bows (`cargo bench -p arcata-workbench`).
+const MOST: Most = Most { states: 80, bowings: 100_000, bases: 24 };
+
+/// So many acts can be undone without doing all the others again.
+const FEWEST: usize = 24;
+
+impl Most {
+    /// How many states like this one are kept.
+    fn like(&self, state: &SessionState) -> usize {
+        let bowings: usize = state.layers.all().iter().map(|one| one.layer.entries.len()).sum();
+        self.states.min((self.bowings / bowings.max(1)).max(FEWEST))
+    }
+}
 
 /// What the acts had come to at one moment.
 #[derive(Clone, Debug)]
@@ -161,7 +174,8 @@ impl History {
     fn keep(&mut self) {
         let ActMoment { state, desk } = self.now.clone();
         self.kept.insert(self.counting, Kept { state, desk: Some(desk) });
-        while self.kept.len() > self.most.states {
+        let most = self.most.like(&self.now.state);
+        while self.kept.len() > most {
             let first = self.kept.keys().next().copied().unwrap_or(0);
             let last = self.kept.keys().next_back().copied().unwrap_or(0);
             let from_now = |counting: usize| counting.abs_diff(self.counting);
@@ -463,7 +477,7 @@ mod tests {
         ) {
             let bytes = arcata_testkit::musicxml(MUSIC).into_bytes();
             let mut random = Random::new(seed);
-            let most = Most { states, bases };
+            let most = Most { states, bases, bowings: 100 };
             let (mut history, _) = History::keeping(most, (&bytes, read(&bytes)), Vec::new(), (0, Given::default())).unwrap();
             for step in steps {
                 let (behind, ahead) = history.reach();
