@@ -1,0 +1,42 @@
+//! A class in an evening: a task, what the hand-ins to it show, and the pages that say so.
+//!
+//! A [`Task`] is read from a small file. Of each hand-in that is bowed and reviewed ([`arcata_analysis`]) a [`Look`] finds what
+//! works and what does not, and chooses the few passages that a sheet shows; with their pictures that becomes a [`Record`], which
+//! is kept. [`pages`] makes sheets and class pages from records and nothing else, so that a run that was stopped goes on where it
+//! was, and a later task can tell what has gone and what is new.
+//!
+//! Nothing here opens a file, and nothing here grades: there is no number that stands for a person's work.
+
+pub mod alike;
+pub mod before;
+mod choose;
+mod class_view;
+mod conceal;
+mod given;
+mod hand;
+mod key;
+mod lacks;
+mod look;
+mod measures;
+pub mod pages;
+mod pictures;
+mod record;
+mod runs;
+mod said;
+mod task;
+mod works;
+
+pub use choose::{chosen, usefulness};
+pub use class_view::{ClassView, LEAST_GROUP, Outlier, RuleRow};
+pub use conceal::Concealed;
+pub use given::{Material, Melody, ModelScore};
+pub use hand::{Hand, Touch};
+pub use key::{Key, KeyError, Student, slug};
+pub use look::{Look, blamed, generic_names};
+pub use measures::{Measure, Measures};
+pub use pictures::Kept;
+pub use record::{Candidate, Course, HandIn, Outcome, Passage, Record, Repair, RestLine, Shown, Work};
+pub use said::{Said, Words};
+pub use task::{
+    Criterion, Expected, Given, Model, NameOf, Naming, Repairs, SheetSettings, Task, TaskError, nearest,
+};
