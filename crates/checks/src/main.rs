@@ -45,7 +45,7 @@ use setting::Setting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&Setting, &mut Outcome) -> Result<()>);
 
-const OUTSIDE: [Check; 12] = [
+const OUTSIDE: [Check; 13] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
@@ -58,6 +58,7 @@ const OUTSIDE: [Check; 12] = [
     ("alarms", alarms::check),
     ("worse", worse::check),
     ("plants", plants::check),
+    ("class", plants::check_class),
 ];
 
 fn main() -> ExitCode {

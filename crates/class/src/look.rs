@@ -22,6 +22,9 @@ const FURTHER: usize = 6;
 /// Pieces of a list of bars in a line for a rule.
 const LISTED: usize = 10;
 
+/// Bars by part; none is the whole score.
+type Places = BTreeMap<Option<usize>, Vec<u32>>;
+
 /// What was found in one hand-in.
 #[derive(Debug)]
 pub struct Look<'a> {
@@ -232,12 +235,12 @@ impl<'a> Look<'a> {
         let shown = |finding: &Finding| {
             chosen.iter().any(|chosen| chosen.rule == finding.rule && chosen.place == finding.place)
         };
-        let mut rules: Vec<(&Finding, BTreeMap<Option<usize>, Vec<u32>>)> = Vec::new();
+        let mut rules: Vec<(&Finding, Places)> = Vec::new();
         for finding in self.findings.iter().filter(|finding| !shown(finding)) {
             let places = std::iter::once(&finding.place).chain(&finding.further);
             let at = rules.iter().position(|(first, _)| first.rule == finding.rule);
             let at = at.unwrap_or_else(|| {
-                rules.push((finding, BTreeMap::new()));
+                rules.push((finding, Places::new()));
                 rules.len() - 1
             });
             for place in places {
@@ -249,7 +252,7 @@ impl<'a> Look<'a> {
             order(one).cmp(&order(other)).then_with(|| one.rule.cmp(other.rule))
         });
         let label = |bar: u32| score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone());
-        let line = |(finding, places): (&Finding, BTreeMap<Option<usize>, Vec<u32>>)| RestLine {
+        let line = |(finding, places): (&Finding, Places)| RestLine {
             rule: finding.rule.to_owned(),
             places: places
                 .into_iter()

@@ -50,7 +50,6 @@ pub struct Course {
 /// What a hand-in shows, or why it cannot be read.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
-#[expect(clippy::large_enum_variant, reason = "nearly every hand-in can be read")]
 pub enum Outcome {
     /// It was read.
     Read(Shown),

@@ -66,7 +66,7 @@ fn passages_are_of_different_kinds_and_the_gravest_comes_first() {
 
 #[test]
 fn an_empty_page_lacks_what_the_task_trains() {
-    let bars = vec!["1/4 C5 D5 E5 F5"; 12].join(" | ");
+    let bars = ["1/4 C5 D5 E5 F5"; 12].join(" | ");
     let bare = snapshot(arcata_testkit::musicxml(&format!("violin: {bars} |||")));
     let expects = task("[trains]\nexpects = [\"slurs\", \"dynamics\", \"tempo\", \"bow-marks\"]\n");
     let (found, _) = shown(&bare, &expects);
@@ -78,7 +78,7 @@ fn an_empty_page_lacks_what_the_task_trains() {
         "{:?}",
         found.works
     );
-    let slurred = vec!["(1/4 C5 D5) (E5 F5)"; 12].join(" | ");
+    let slurred = ["(1/4 C5 D5) (E5 F5)"; 12].join(" | ");
     let full = snapshot(arcata_testkit::musicxml(&format!("quarter=80\nviolin: mf {slurred} |||")));
     let (found, _) = shown(&full, &expects);
     assert!(

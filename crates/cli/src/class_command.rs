@@ -34,14 +34,17 @@ pub(crate) fn run(arguments: &ClassArguments) -> Result<ExitCode, Failure> {
     let words: Vec<Words> = task.languages.iter().map(|language| Words::of(*language)).collect();
     let known: BTreeSet<String> =
         key.students.iter().map(|student| student.name.clone()).chain(students.iter().cloned()).collect();
+    let known: Vec<String> = known.into_iter().collect();
+    let made_of = made_of(&text, arguments, &task)?;
     let request = Request {
-        made_of: made_of(&text, arguments, &task)?,
+        // Who comes later must not be named by a sheet that was made before.
+        made_of: hash(&[made_of.as_bytes(), known.join("\n").as_bytes()]),
         task: &task,
         material: &material,
         player: Player { profile, told: Vec::new() },
         engraver: &engraver,
         words: &words,
-        names: &known.into_iter().collect::<Vec<_>>(),
+        names: &known,
         naming: if arguments.named { Names::Own } else { Names::Pseudonyms },
         out: &arguments.out,
         before: arguments.before.as_deref(),

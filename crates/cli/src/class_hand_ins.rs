@@ -15,6 +15,9 @@ use crate::files;
 
 /// Archives with more members are refused: nobody hands in so much.
 const MOST_MEMBERS: usize = 10_000;
+/// A hand-in is at most so large, packed or not: more than the largest orchestral movement measured (26.5 MB), and little enough
+/// for several at once.
+const LARGEST: usize = 32 << 20;
 /// What lies in a class's folder and is no hand-in.
 const NO_HAND_INS: [&str; 6] = ["toml", "txt", "md", "html", "csv", "json"];
 
@@ -37,7 +40,7 @@ enum From {
 impl HandedIn {
     /// Its bytes; in words why there are none.
     pub(crate) fn bytes(&self) -> Result<Vec<u8>, String> {
-        let most = Limits::default().max_bytes;
+        let most = LARGEST;
         match &self.from {
             From::File(path) => files::read(path, most),
             From::Member { archive, index } => {
@@ -56,6 +59,11 @@ impl HandedIn {
             }
         }
     }
+}
+
+/// What hand-ins are read within.
+pub(crate) fn limits() -> Limits {
+    Limits { max_bytes: LARGEST, max_unpacked_bytes: LARGEST, ..Limits::default() }
 }
 
 /// All that was handed in, in order of file names. Two files of one name are two hand-ins: the second is told by a number.

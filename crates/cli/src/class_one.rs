@@ -10,9 +10,10 @@ use arcata_class::{
     Concealed, Course, Hand, Kept, Look, Material, Outcome, Record, Shown, Task, Touch, Words, generic_names,
 };
 use arcata_engrave::{Engraver, Picture, music_style_sheet};
+use arcata_xml::open_score;
 use sha2::{Digest, Sha256};
 
-use crate::class_hand_ins::HandedIn;
+use crate::class_hand_ins::{HandedIn, limits};
 use crate::failure::Failure;
 use crate::files;
 use crate::review_pictures::Scenes;
@@ -156,7 +157,8 @@ pub(crate) fn hash(pieces: &[&[u8]]) -> String {
 
 /// A hand-in as it is bowed for the task; parts are called by their instruments where no names are said.
 pub(crate) fn bowed(bytes: Vec<u8>, request: &Request<'_>) -> Result<(Desk, Concealed), String> {
-    let mut source = Source::open(bytes)?;
+    let file = open_score(bytes, &limits()).map_err(|error| error.to_string())?;
+    let mut source = Source::of(file)?;
     let concealed = match request.naming {
         Names::Pseudonyms => {
             generic_names(&mut source.score);

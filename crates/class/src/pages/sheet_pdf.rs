@@ -305,6 +305,10 @@ fn head(board: &mut Board, view: &SheetView<'_>, fit: Fit, top: f32) {
     let beside = format!("{}{due}", view.who);
     let beside = board.clipped(Face::Bold, fit.body, &beside, board.width() * 0.5);
     let room = board.width() - board.measure(Face::Bold, fit.body, &beside) - GUTTER;
+    // A long title is set smaller before it is cut.
+    let narrower = [1.6, 1.4, 1.2].map(|times| fit.body * times);
+    let fits = |size: &f32| board.measure(Face::Bold, *size, &view.title) <= room;
+    let size = narrower.into_iter().find(fits).unwrap_or(fit.body * 1.2);
     let title = board.clipped(Face::Bold, size, &view.title, room);
     board.begin(Role::Heading(1));
     board.text(Face::Bold, size, board.left(), base, &title);
