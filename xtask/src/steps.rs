@@ -235,8 +235,8 @@ fn checks(places: &Places, command: &str, arguments: &[String]) -> Result<Comman
     if command == "parts" {
         checks.env("ARCATA_BOOKLETS", engraving_example(places, "booklets")?);
     }
-    let asks_program =
-        arguments.is_empty() || arguments.iter().any(|name| ["paper", "schemas", "class"].contains(&name.as_str()));
+    let asks_program = arguments.is_empty()
+        || arguments.iter().any(|name| ["paper", "schemas", "class"].contains(&name.as_str()));
     if command == "outside" && asks_program {
         checks.env("ARCATA_PROGRAM", program(places)?);
     }

@@ -64,7 +64,7 @@ pub fn class_html(words: &Words, class: &ClassPage<'_>, told: Told) -> String {
             }
             @if class.course.len() > 1 && !small { (course(words, class)) }
             @if !small { (middles(words, &view)) }
-            (examples(words, &view))
+            @if !small { (examples(words, &view)) }
         }
         footer {
             p { (say("sheet-lane")) }

@@ -58,7 +58,9 @@ pub fn class_pdf(
         }
         board.end();
     }
-    examples(&mut board, words, &view, y, outlined);
+    if !small {
+        examples(&mut board, words, &view, y, outlined);
+    }
     board.finish()
 }
 
@@ -78,23 +80,32 @@ fn examples(
     if with.is_empty() {
         return;
     }
-    let high = HIGH * POINTS_A_MILLIMETRE;
-    y = next(board, y, high + 4.0 * LINE) - high - 2.0 * LINE;
-    y = heading(board, &words.word("class-examples"), y);
-    for row in with {
-        y = next(board, y, high + 2.0 * LINE) - high - LINE;
+    let column = (board.width() - 16.0) / 3.0;
+    let placed = |kept: &'_ Kept| {
+        #[expect(clippy::cast_possible_truncation, reason = "points of a page")]
+        let (wide, tall) = (kept.width as f32, kept.height as f32);
+        let scale = (column / POINTS_A_MILLIMETRE / wide.max(1.0)).min(HIGH / tall.max(1.0)).min(1.0);
+        (wide * scale, tall * scale)
+    };
+    y = next(board, y, LINE);
+    for (index, row) in with.into_iter().enumerate() {
+        let pictures: Vec<&Kept> = row.examples.iter().filter_map(|passage| passage.now.as_ref()).collect();
+        let high = pictures.iter().map(|kept| placed(kept).1).fold(0.0, f32::max) * POINTS_A_MILLIMETRE;
+        // The heading stays with its pictures, and the first one with the heading of all.
+        let above = if index == 0 { 3.0 * LINE } else { LINE };
+        y = next(board, y, above + high + LINE) - above - high - LINE;
+        if index == 0 {
+            y = heading(board, &words.word("class-examples"), y);
+        }
+        y += LINE;
         board.begin(Role::Heading(3));
         board.text(Face::Bold, BODY, board.left(), y, &words.title(&row.rule));
         board.end();
         let mut x = board.left();
-        let column = (board.width() - 16.0) / 3.0;
-        for now in row.examples.iter().filter_map(|passage| passage.now.as_ref()) {
-            if let Some(svg) = outlined(now) {
-                #[expect(clippy::cast_possible_truncation, reason = "points of a page")]
-                let (wide, tall) = (now.width as f32, now.height as f32);
-                let scale = (column / POINTS_A_MILLIMETRE / wide.max(1.0)).min(HIGH / tall.max(1.0)).min(1.0);
-                board.begin(Role::Picture(now.text.clone()));
-                board.picture(&svg, (wide * scale, tall * scale), x, y + 4.0);
+        for kept in pictures {
+            if let Some(svg) = outlined(kept) {
+                board.begin(Role::Picture(kept.text.clone()));
+                board.picture(&svg, placed(kept), x, y + 4.0);
                 board.end();
             }
             x += column + 8.0;
