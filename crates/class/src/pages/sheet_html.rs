@@ -1,4 +1,4 @@
-//! A sheet as one HTML file that needs nothing else and prints on one page.
+//! A sheet as one HTML file that needs nothing else. It holds all that there is; the PDF is the one that is fitted to a page.
 
 use maud::{Markup, html};
 
