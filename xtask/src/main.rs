@@ -26,7 +26,7 @@ cargo xtask COMMAND
                           STEP: format, lints, wasm, tests, doc-tests, pages, browser, api, outside, fuzz
   outside [CHECK]...      the outside checks
                           CHECK: examples, ryan, reader, laws, layers, movements, paper, schemas, pictures,
-                          alarms, worse, plants (all of them without a name); paper takes scores, too
+                          alarms, worse, plants, class (all of them without a name); paper takes scores, too
   tune [ARGUMENT]...      looks for better planner weights on one half of Ryan's collection
   bench [FILE]            speed and memory, with a report
   alarms [FILE]...        how often the review speaks, by rule; --show RULE, --draw COUNT, --seed NUMBER for reading by hand

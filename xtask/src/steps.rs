@@ -263,8 +263,8 @@ fn checks(places: &Folders, command: &str, arguments: &[String]) -> Result<Comma
     if command == "parts" {
         checks.env("ARCATA_BOOKLETS", engraving_example(places, "booklets")?);
     }
-    let asks_program =
-        arguments.is_empty() || arguments.iter().any(|name| name == "paper" || name == "schemas");
+    let asks_program = arguments.is_empty()
+        || arguments.iter().any(|name| ["paper", "schemas", "class"].contains(&name.as_str()));
     if command == "outside" && asks_program {
         checks.env("ARCATA_PROGRAM", program(places)?);
     }

@@ -46,7 +46,7 @@ use setting::CheckSetting;
 /// A check against an outside source: its name and what it does.
 type Check = (&'static str, fn(&CheckSetting, &mut CheckOutcome) -> Result<()>);
 
-const OUTSIDE: [Check; 12] = [
+const OUTSIDE: [Check; 13] = [
     ("examples", examples::check),
     ("ryan", ryan::check),
     ("reader", reader::check),
@@ -59,6 +59,7 @@ const OUTSIDE: [Check; 12] = [
     ("alarms", alarms::check),
     ("worse", worse::check),
     ("plants", plants::check),
+    ("class", plants::check_class),
 ];
 
 fn main() -> ExitCode {

@@ -7,6 +7,7 @@ use arcata_languages::Language;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::aside_command::AsideArguments;
+use crate::class_args::ClassArguments;
 use crate::habits_command::HabitsArguments;
 use crate::layer_args::LayerArguments;
 use crate::open_command::OpenArguments;
@@ -67,6 +68,11 @@ pub(crate) enum Command {
         after_help = "Exit codes: 0 all parts as they should be, 1 made but for what is listed, 2 could not run."
     )]
     Parts(PartsArguments),
+    /// Go through a class's hand-ins to one task: a sheet for each, and a page of the class; nothing is graded
+    #[command(
+        after_help = "Exit codes: 0 a sheet for every hand-in, 1 made but for what is listed, 2 could not run.\nThe sheets name nobody. Who is who stands in the key alone, which stays with you."
+    )]
+    Class(ClassArguments),
     /// Set a finding, a rule or a passage of a score aside, with a reason, in a small file beside the score
     Aside(AsideArguments),
     /// Learn how a leader bows from marked scores, into a small file of prices for --habits

@@ -105,6 +105,20 @@ pub(crate) enum Failure {
         text: String,
         why: String,
     },
+    /// A task that cannot be read, or what is given with it.
+    Task {
+        path: PathBuf,
+        why: String,
+    },
+    /// The key of a class.
+    Key {
+        path: PathBuf,
+        why: String,
+    },
+    /// Nothing was handed in.
+    NoHandIns {
+        path: PathBuf,
+    },
     /// Bars by number that several movements have.
     BarsOfSeveral {
         bars: String,
@@ -180,6 +194,13 @@ impl fmt::Display for Failure {
             Self::Aside { path, why } => {
                 write!(f, "{}, {} Mend it, or review with --tell-all.", path.display(), ended(why))
             }
+            Self::Task { path, why } => write!(f, "{}, {}", path.display(), ended(why)),
+            Self::Key { path, why } => write!(f, "The key {}, {}", path.display(), ended(why)),
+            Self::NoHandIns { path } => write!(
+                f,
+                "Nothing was handed in: {} holds no file. Name the folder or the .zip archive with the scores.",
+                path.display()
+            ),
             Self::AsideEntry { text, why } => write!(f, "Nothing was set aside: {text}: {}", ended(why)),
             Self::BarsOfSeveral { bars, movements, such_as } => {
                 let many = if bars.contains('-') { "bars" } else { "bar" };

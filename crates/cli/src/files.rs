@@ -91,6 +91,16 @@ pub(crate) fn make_folder(path: &Path) -> Result<(), Failure> {
         .map_err(|error| Failure::Folder { path: path.to_owned(), why: error.to_string() })
 }
 
+/// Takes away a page that this program made; nothing where there is none.
+pub(crate) fn take_away(path: &Path) -> Result<(), Failure> {
+    match std::fs::remove_file(path) {
+        Err(error) if error.kind() != std::io::ErrorKind::NotFound => {
+            Err(Failure::Folder { path: path.to_owned(), why: error.to_string() })
+        }
+        _ => Ok(()),
+    }
+}
+
 /// Whether two paths are one file.
 pub(crate) fn same(one: &Path, other: &Path) -> bool {
     match (one.canonicalize(), other.canonicalize()) {

@@ -1,11 +1,18 @@
 //! What a score makes the players' bows do: `arcata review`, `arcata plan`, `arcata marks`, `arcata layer`,
-//! `arcata parts`, `arcata aside`, `arcata habits`, `arcata rules` and `arcata open`.
+//! `arcata parts`, `arcata class`, `arcata aside`, `arcata habits`, `arcata rules` and `arcata open`.
 
 mod args;
 mod aside_command;
 mod aside_file;
 mod bars;
 mod bowed_score;
+mod class_args;
+mod class_command;
+mod class_given;
+mod class_hand_ins;
+mod class_key;
+mod class_one;
+mod class_pages;
 mod engraving;
 mod failure;
 mod files;
@@ -57,6 +64,7 @@ fn main() -> ExitCode {
         Command::Layer(layer) => layer_command::run(layer),
         Command::Marks(marks) => marks_command::run(marks),
         Command::Parts(parts) => parts_command::run(parts),
+        Command::Class(class) => class_command::run(class),
         Command::Aside(aside) => aside_command::run(aside),
         Command::Habits(habits) => habits_command::run(habits),
         Command::Rules(rules) => rules_command::run(rules),

@@ -22,6 +22,10 @@ use crate::studio::StudioScore;
 const MOST_BARS: u32 = 6;
 /// Parts in a picture of a finding that means the whole score: those that speak for the section.
 const MOST_PARTS: usize = 5;
+/// Width of narrow pictures, mm.
+const NARROW: f64 = 92.0;
+/// Bars and parts that a narrow picture shows at most.
+const NARROW_HOLDS: (u32, usize) = (3, 2);
 /// Strokes told one by one in the words of a picture.
 const TOLD: usize = 24;
 
@@ -32,6 +36,8 @@ pub(crate) struct Scenes<'a> {
     options: &'a LineOptions,
     engraver: &'a Engraver,
     style: PictureStyle,
+    most_bars: u32,
+    most_parts: usize,
 }
 
 /// Lines with their plans, of the score as it stands or of one with a proposal in it.
@@ -52,7 +58,14 @@ impl<'a> Scenes<'a> {
             tip: profile.words.tip.value.clone(),
             ..PictureStyle::column()
         };
-        Self { desk, profile, options, engraver, style }
+        Self { desk, profile, options, engraver, style, most_bars: MOST_BARS, most_parts: MOST_PARTS }
+    }
+
+    /// The same in narrower pictures, for sheets that have two of them beside each other on paper.
+    pub(crate) fn narrow(mut self) -> Self {
+        self.style.width = NARROW;
+        (self.most_bars, self.most_parts) = NARROW_HOLDS;
+        self
     }
 
     /// The pictures of all findings, on all cores. What cannot be drawn is left out: the words stand.
@@ -95,7 +108,7 @@ impl<'a> Scenes<'a> {
             || {
                 let mut parts: Vec<usize> = self.desk.lines().iter().map(|line| line.part).collect();
                 parts.dedup();
-                parts.truncate(MOST_PARTS);
+                parts.truncate(self.most_parts);
                 parts
             },
             |part| vec![part],
@@ -114,7 +127,7 @@ impl<'a> Scenes<'a> {
         let score = self.desk.score();
         let Some(movement) = score.movements.get(score.movement_of(place.bar)) else { return first..=last };
         let start = first.saturating_sub(1).max(*movement.bars.start());
-        let last = last.max(start + 2).min(start + MOST_BARS - 1).min(*movement.bars.end());
+        let last = last.max(start + 2).min(start + self.most_bars - 1).min(*movement.bars.end());
         start..=last
     }
 
@@ -158,7 +171,11 @@ impl<'a> Scenes<'a> {
     fn changed(&self, wave: &Wave<'_>) -> Option<(Document, Score)> {
         let bytes = self.desk.file().document().apply(&wave.edits()?).ok()?;
         let document = Document::parse(bytes, &Limits::default()).ok()?;
-        let score = arcata_score::read(&document);
+        let mut score = arcata_score::read(&document);
+        // Parts are called as on the desk, where they may be called otherwise than in the file.
+        for (part, known) in score.parts.iter_mut().zip(&self.desk.score().parts) {
+            part.name.clone_from(&known.name);
+        }
         Some((document, score))
     }
 

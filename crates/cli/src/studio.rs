@@ -32,6 +32,13 @@ pub(crate) struct StudioScore {
 }
 
 impl StudioScore {
+    /// All of a score.
+    pub(crate) fn whole(snapshot: Snapshot) -> Self {
+        let last = u32::try_from(snapshot.score().bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
+        let shown = (0..snapshot.lines().len()).collect();
+        Self { snapshot, bars: 0..=last, shown, slurs_without: Vec::new() }
+    }
+
     pub(crate) fn file(&self) -> &ScoreFile {
         self.snapshot.ground().source.file()
     }

@@ -4,8 +4,8 @@
 use std::path::{Path, PathBuf};
 
 /// Crates whose texts people read.
-const CRATES: [&str; 9] =
-    ["cli", "engrave", "files", "habits", "layer", "prepare", "report", "review", "workbench"];
+const CRATES: [&str; 10] =
+    ["class", "cli", "engrave", "files", "habits", "layer", "prepare", "report", "review", "workbench"];
 
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")

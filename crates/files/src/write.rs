@@ -40,6 +40,27 @@ pub fn write_new(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
     write_with(path, MustStand::Nothing, bytes, &NoFault)
 }
 
+/// Writes a file whole that only its owner may read, whoever could read it before (on systems that know permissions of files).
+///
+/// # Errors
+/// As for [`write_whole`].
+pub fn write_private(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::{OpenOptionsExt as _, PermissionsExt as _};
+        let failed = |error: std::io::Error| FileError::Write { path: path.to_owned(), why: said(&error) };
+        // The file is private before anything stands in it: what replaces it gets its permissions.
+        let made = OpenOptions::new().write(true).create_new(true).mode(0o600).open(path);
+        match made {
+            Err(error) if error.kind() == std::io::ErrorKind::AlreadyExists => {
+                std::fs::set_permissions(path, std::fs::Permissions::from_mode(0o600)).map_err(failed)?;
+            }
+            made => drop(made.map_err(failed)?),
+        }
+    }
+    write_whole(path, bytes)
+}
+
 /// What must stand there for a file to be written.
 #[derive(Clone, Copy, Debug)]
 enum MustStand<'b> {
@@ -562,5 +583,19 @@ mod tests {
             "{:?}",
             names(folder.path())
         );
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn what_is_private_is_private_from_the_first_byte_on() {
+        use std::os::unix::fs::PermissionsExt as _;
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("key.toml");
+        let mode = || std::fs::metadata(&path).expect("there").permissions().mode() & 0o777;
+        write_private(&path, b"one").expect("written");
+        assert_eq!(mode(), 0o600);
+        std::fs::set_permissions(&path, std::fs::Permissions::from_mode(0o644)).expect("opened up");
+        write_private(&path, b"two").expect("written");
+        assert_eq!((mode(), std::fs::read(&path).expect("read")), (0o600, b"two".to_vec()));
     }
 }

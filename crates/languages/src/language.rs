@@ -43,13 +43,29 @@ impl Language {
         }
     }
 
-    /// The Fluent files, `words` and `rules`.
-    pub(crate) const fn files(self) -> [&'static str; 2] {
+    /// The Fluent files, `words`, `rules` and `class`.
+    pub(crate) const fn files(self) -> [&'static str; 3] {
         match self {
-            Self::English => [include_str!("../texts/words.en.ftl"), include_str!("../texts/rules.en.ftl")],
-            Self::Italian => [include_str!("../texts/words.it.ftl"), include_str!("../texts/rules.it.ftl")],
-            Self::French => [include_str!("../texts/words.fr.ftl"), include_str!("../texts/rules.fr.ftl")],
-            Self::German => [include_str!("../texts/words.de.ftl"), include_str!("../texts/rules.de.ftl")],
+            Self::English => [
+                include_str!("../texts/words.en.ftl"),
+                include_str!("../texts/rules.en.ftl"),
+                include_str!("../texts/class.en.ftl"),
+            ],
+            Self::Italian => [
+                include_str!("../texts/words.it.ftl"),
+                include_str!("../texts/rules.it.ftl"),
+                include_str!("../texts/class.it.ftl"),
+            ],
+            Self::French => [
+                include_str!("../texts/words.fr.ftl"),
+                include_str!("../texts/rules.fr.ftl"),
+                include_str!("../texts/class.fr.ftl"),
+            ],
+            Self::German => [
+                include_str!("../texts/words.de.ftl"),
+                include_str!("../texts/rules.de.ftl"),
+                include_str!("../texts/class.de.ftl"),
+            ],
         }
     }
 }

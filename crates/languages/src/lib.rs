@@ -1,7 +1,7 @@
 //! Explanations in English, Italian, French and German.
 //!
 //! The texts are Fluent files ([Project Fluent syntax 1.0](https://projectfluent.org)) in `texts/`: `words` holds headings and
-//! single words, `rules` the heading and two paragraphs of every rule. `rules.en.ftl` is made from the rules' own pages by
+//! single words, `rules` the heading and two paragraphs of every rule, `class` the sheets and pages of a class. `rules.en.ftl` is made from the rules' own pages by
 //! `cargo xtask docs`; the others are translations. What a language lacks is said in English.
 //!
 //! ```

@@ -3,7 +3,7 @@
 use std::fmt;
 
 use fluent_bundle::concurrent::FluentBundle;
-use fluent_bundle::{FluentResource, FluentValue};
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
 use crate::Language;
@@ -56,6 +56,22 @@ impl Texts {
         self.text(key, None).unwrap_or_else(|| key.to_owned())
     }
 
+    /// A sentence by its key, with texts put in by name; the key itself where no language has it, or something is missing that it
+    /// wants.
+    ///
+    /// ```
+    /// use arcata_languages::{Language, Texts};
+    ///
+    /// let texts = Texts::new(Language::French);
+    /// assert_eq!(texts.said("class-of", &[("met", "11"), ("read", "24")]), "11 sur 24");
+    /// ```
+    #[must_use]
+    pub fn said(&self, key: &str, with: &[(&str, &str)]) -> String {
+        let args: FluentArgs<'_> =
+            with.iter().map(|(name, value)| (*name, FluentValue::from(*value))).collect();
+        self.text_with(key, None, Some(&args)).unwrap_or_else(|| key.to_owned())
+    }
+
     /// The explanation of a rule; `None` for a rule that there is not.
     #[must_use]
     pub fn rule(&self, rule: &str) -> Option<Explanation> {
@@ -75,6 +91,10 @@ impl Texts {
     }
 
     fn text(&self, key: &str, attribute: Option<&str>) -> Option<String> {
+        self.text_with(key, attribute, None)
+    }
+
+    fn text_with(&self, key: &str, attribute: Option<&str>, args: Option<&FluentArgs<'_>>) -> Option<String> {
         self.bundles.iter().find_map(|bundle| {
             let message = bundle.get_message(key)?;
             let pattern = match attribute {
@@ -82,7 +102,7 @@ impl Texts {
                 Some(name) => message.get_attribute(name)?.value(),
             };
             let mut troubles = Vec::new();
-            let text = bundle.format_pattern(pattern, None, &mut troubles);
+            let text = bundle.format_pattern(pattern, args, &mut troubles);
             troubles.is_empty().then(|| text.into_owned())
         })
     }

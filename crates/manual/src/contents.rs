@@ -20,9 +20,10 @@ pub(crate) struct BookPage {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 19] = [
+const WRITTEN: [&str; 20] = [
     "workbench",
     "review",
+    "class",
     "plan",
     "movements",
     "places",

@@ -13,6 +13,7 @@ mod lane;
 pub mod library_view;
 mod marks_text;
 pub mod marks_view;
+pub mod paper;
 pub mod plan_view;
 mod repairs_view;
 pub mod review_view;

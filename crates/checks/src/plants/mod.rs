@@ -5,6 +5,7 @@
 //! belongs to is asked. A passage in which the rule speaks there before the fault is planted is passed over.
 
 mod beside;
+mod class;
 mod faults;
 mod passage;
 
@@ -21,6 +22,8 @@ use crate::setting::CheckSetting;
 use crate::{alarms, scores};
 use faults::{FAULTS, FigurePlace, PlantedFault};
 use passage::{BARS, PlantPassage, Scale, passages};
+
+pub(crate) use class::check as check_class;
 
 /// Plants a rule.
 const PLANTS: usize = 200;
@@ -134,7 +137,8 @@ fn plant(fault: &PlantedFault, passage: &PlantPassage, random: &mut Random) -> O
     }
     let part = if fault.place == FigurePlace::Alone { 0 } else { part };
     let bars = fault.figure.split(" | ").count();
-    let first = random.below(BARS + 1 - bars.min(BARS));
+    let room = clean.parts[part].bars.len();
+    let first = random.below(room + 1 - bars.min(room));
     let scale = Scale::on(clean.parts[part].instrument, random);
     let mut faulty = clean.clone();
     if fault.rule == "entry-without-dynamic" {

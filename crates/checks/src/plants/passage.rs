@@ -1,6 +1,8 @@
 //! Passages of real works in the notation of fixtures: eight bars of common time of up to four bowed parts, as far as
 //! the notation needs no tuplets, grace notes or chords.
 
+use std::ops::Range;
+
 use crate::values::part_of_whole;
 use arcata_score::{Instrument, Length, Note, NoteKind, Part, Pitch, Score, TieEnd};
 use arcata_testkit::Random;
@@ -66,11 +68,18 @@ impl PlantPassage {
 pub(super) fn passages(score: &Score) -> Vec<PlantPassage> {
     let bowed: Vec<&Part> = score.parts.iter().filter(|part| part.instrument.is_bowed()).take(4).collect();
     let starts = (0..score.bars.len().saturating_sub(BARS)).step_by(BARS);
-    starts.filter_map(|start| passage(score, &bowed, start)).collect()
+    starts.filter_map(|start| passage(score, &bowed, start..start + BARS)).collect()
 }
 
-fn passage(score: &Score, parts: &[&Part], start: usize) -> Option<PlantPassage> {
-    let common = (start..start + BARS).all(|bar| score.bars[bar].length == Length::WHOLE);
+/// The first stretch of a score that is so many bars long.
+pub(super) fn stretch(score: &Score, bars: usize) -> Option<PlantPassage> {
+    let bowed: Vec<&Part> = score.parts.iter().filter(|part| part.instrument.is_bowed()).take(4).collect();
+    let mut starts = 0..score.bars.len().saturating_sub(bars);
+    starts.find_map(|start| passage(score, &bowed, start..start + bars))
+}
+
+fn passage(score: &Score, parts: &[&Part], range: Range<usize>) -> Option<PlantPassage> {
+    let common = range.clone().all(|bar| score.bars[bar].length == Length::WHOLE);
     let mut counts = [0_usize; 4];
     let lines: Option<Vec<PassageLine>> = parts
         .iter()
@@ -83,7 +92,7 @@ fn passage(score: &Score, parts: &[&Part], start: usize) -> Option<PlantPassage>
                 Instrument::OtherBowed | Instrument::NotBowed => return None,
             };
             counts[at] += 1;
-            let bars: Option<Vec<String>> = (start..start + BARS).map(|number| bar(part, number)).collect();
+            let bars: Option<Vec<String>> = range.clone().map(|number| bar(part, number)).collect();
             Some(PassageLine {
                 instrument: part.instrument,
                 name: format!("{name} {}", counts[at]),

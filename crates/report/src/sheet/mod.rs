@@ -11,9 +11,10 @@ mod signs;
 mod text;
 mod view;
 
+pub use crate::paper::{Paper, PdfError};
 pub use html::sheet_html;
 pub use least::marks_that_come_anyway;
-pub use pdf::{Paper, PdfError, sheet_pdf};
+pub use pdf::sheet_pdf;
 pub use settings::{CopyingSettings, SYMPHONY_STANDS};
 pub use text::{SheetEnd, sheet_text};
 pub use view::{

@@ -1,35 +1,9 @@
-//! The change sheet as PDF, for A4 and Letter; the fonts come along in the program.
-
-mod board;
-
-use std::fmt;
+//! The change sheet as PDF, for A4 and Letter.
 
 use super::signs;
 use super::text::summary;
 use super::view::{BarChanges, LeftList, SectionSheet, SheetView, key, time_words};
-use board::{Board, Face, POINTS_A_MILLIMETRE};
-
-/// The paper.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Paper {
-    /// 210 by 297 mm.
-    #[default]
-    A4,
-    /// 8½ by 11 inches.
-    Letter,
-}
-
-/// Why no PDF could be made.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct PdfError(String);
-
-impl fmt::Display for PdfError {
-    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(out, "the PDF could not be made: {}; write .html or .txt instead", self.0)
-    }
-}
-
-impl std::error::Error for PdfError {}
+use crate::paper::{Board, Face, POINTS_A_MILLIMETRE, Paper, PdfError};
 
 /// Room between bar blocks' columns, points.
 const GUTTER: f32 = 9.0 * POINTS_A_MILLIMETRE;
@@ -53,7 +27,7 @@ const LINE: f32 = 14.5;
 ///
 /// Only where the library that writes PDF refuses.
 pub fn sheet_pdf(view: &SheetView, paper: Paper) -> Result<Vec<u8>, PdfError> {
-    let mut board = Board::new(paper, &format!("{}: change sheet", view.work))?;
+    let mut board = Board::new(paper, &format!("{}: change sheet", view.work), "en")?;
     for section in &view.sections {
         section_pages(&mut board, view, section);
     }
@@ -203,7 +177,12 @@ impl<'v> BarBlock<'v> {
         }
         if let Some(music) = &self.bar.music {
             let foot = top + self.height - MUSIC / 2.0 - 2.0;
-            board.picture(music, left, foot - music.height * POINTS_A_MILLIMETRE);
+            board.picture(
+                &music.svg,
+                (music.width, music.height),
+                left,
+                foot - music.height * POINTS_A_MILLIMETRE,
+            );
         }
         board.rule(left, left + column, top + self.height - 1.0, 0.4);
     }

@@ -1,5 +1,7 @@
 //! Pages to draw on: text, rules and outlines, in points from the top left.
 
+use std::num::NonZeroU16;
+
 use krilla::Data;
 use krilla::Document;
 use krilla::color::rgb;
@@ -8,29 +10,45 @@ use krilla::metadata::Metadata;
 use krilla::num::NormalizedF32;
 use krilla::page::PageSettings;
 use krilla::paint::{Fill, FillRule, Stroke};
+use krilla::tagging::{
+    Artifact, ArtifactType, ContentTag, Identifier, SpanTag, Tag, TagGroup, TagKind, TagTree,
+};
 use krilla::text::{Font, TextDirection};
 use krilla_svg::{SurfaceExt as _, SvgSettings};
 use resvg::usvg::{Options, Tree};
 use rustybuzz::ttf_parser;
 
-use super::super::view::Excerpt;
 use super::{Paper, PdfError};
 
-pub(super) const POINTS_A_MILLIMETRE: f32 = 72.0 / 25.4;
+/// Points in a millimetre.
+pub const POINTS_A_MILLIMETRE: f32 = 72.0 / 25.4;
 
 /// Margins: room for holes and hands at the sides. Source: 15 mm sides, 10 mm top and bottom are an
 /// orchestra's rule for parts.
 const SIDE: f32 = 15.0 * POINTS_A_MILLIMETRE;
 const EDGE: f32 = 12.0 * POINTS_A_MILLIMETRE;
 
-static REGULAR: &[u8] = include_bytes!("../../../fonts/NotoSans-Regular.ttf");
-static BOLD: &[u8] = include_bytes!("../../../fonts/NotoSans-Bold.ttf");
+static REGULAR: &[u8] = include_bytes!("../../fonts/NotoSans-Regular.ttf");
+static BOLD: &[u8] = include_bytes!("../../fonts/NotoSans-Bold.ttf");
 
 /// Upright or heavy letters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Face {
+pub enum Face {
+    /// Upright.
     Regular,
+    /// Heavy.
     Bold,
+}
+
+/// What a piece of a page is, for those who have it read out.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ReadAs {
+    /// A heading of a level, from 1.
+    Heading(u16),
+    /// A paragraph.
+    Paragraph,
+    /// A picture, and what it shows.
+    Picture(String),
 }
 
 /// One thing to draw.
@@ -43,24 +61,35 @@ enum BoardItem {
 }
 
 #[derive(Default)]
-struct Sheet {
+struct BoardPage {
     footer: String,
     number: usize,
-    drawings: Vec<BoardItem>,
+    /// Each with the piece that it belongs to, by index; none where it is only for the eye.
+    drawings: Vec<(Option<usize>, BoardItem)>,
 }
 
-/// All pages, drawn when they are finished.
-pub(super) struct Board {
+/// All pages, drawn when they are finished. Lengths are points from the top left.
+#[expect(missing_debug_implementations, reason = "faces of fonts have none")]
+pub struct Board {
     width: f32,
     height: f32,
     title: String,
+    language: String,
+    /// The pieces of all pages in the order in which they are read.
+    pieces: Vec<ReadAs>,
+    /// What is drawn now belongs to this piece.
+    piece: Option<usize>,
     regular: ttf_parser::Face<'static>,
     bold: ttf_parser::Face<'static>,
-    pages: Vec<Sheet>,
+    pages: Vec<BoardPage>,
 }
 
 impl Board {
-    pub(super) fn new(paper: Paper, title: &str) -> Result<Self, PdfError> {
+    /// No page yet. `language` is that of the text, its two letters.
+    ///
+    /// # Errors
+    /// Fonts that cannot be read.
+    pub fn new(paper: Paper, title: &str, language: &str) -> Result<Self, PdfError> {
         let (width, height) = match paper {
             Paper::A4 => (210.0 * POINTS_A_MILLIMETRE, 297.0 * POINTS_A_MILLIMETRE),
             Paper::Letter => (612.0, 792.0),
@@ -70,89 +99,119 @@ impl Board {
             width,
             height,
             title: title.to_owned(),
+            language: language.to_owned(),
+            pieces: Vec::new(),
+            piece: None,
             regular: face(REGULAR)?,
             bold: face(BOLD)?,
             pages: Vec::new(),
         })
     }
 
-    pub(super) fn left(&self) -> f32 {
+    /// Where the text begins.
+    #[must_use]
+    pub fn left(&self) -> f32 {
         SIDE
     }
 
-    pub(super) fn right(&self) -> f32 {
+    /// Where it ends.
+    #[must_use]
+    pub fn right(&self) -> f32 {
         self.width - SIDE
     }
 
-    pub(super) fn width(&self) -> f32 {
+    /// From there to there.
+    #[must_use]
+    pub fn width(&self) -> f32 {
         self.width - 2.0 * SIDE
     }
 
-    pub(super) fn top(&self) -> f32 {
+    /// Below the upper margin.
+    #[must_use]
+    pub fn top(&self) -> f32 {
         EDGE
     }
 
     /// Above the foot line.
-    pub(super) fn bottom(&self) -> f32 {
+    #[must_use]
+    pub fn bottom(&self) -> f32 {
         self.height - EDGE - 16.0
     }
 
     /// A new page, its numbers beginning anew.
-    pub(super) fn start_section(&mut self, name: &str, work: &str) {
-        self.pages.push(Sheet { footer: format!("{name} · {work}"), number: 1, drawings: Vec::new() });
+    pub fn start_section(&mut self, name: &str, work: &str) {
+        self.pages.push(BoardPage { footer: format!("{name} · {work}"), number: 1, drawings: Vec::new() });
     }
 
     /// A further page of the section.
-    pub(super) fn start_page(&mut self) {
+    pub fn start_page(&mut self) {
         let (footer, number) =
             self.pages.last().map_or((String::new(), 1), |page| (page.footer.clone(), page.number + 1));
-        self.pages.push(Sheet { footer, number, drawings: Vec::new() });
+        self.pages.push(BoardPage { footer, number, drawings: Vec::new() });
     }
 
     fn draw(&mut self, drawing: BoardItem) {
         if let Some(page) = self.pages.last_mut() {
-            page.drawings.push(drawing);
+            page.drawings.push((self.piece, drawing));
         }
     }
 
-    pub(super) fn text(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
+    /// Begins a piece of the page: what is drawn from now on is read out as this.
+    pub fn begin(&mut self, role: ReadAs) {
+        self.pieces.push(role);
+        self.piece = Some(self.pieces.len() - 1);
+    }
+
+    /// Ends it: what is drawn from now on is only for the eye.
+    pub fn end(&mut self) {
+        self.piece = None;
+    }
+
+    /// A line of text on its base line.
+    pub fn text(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
         let text = printable(text);
         if !text.is_empty() {
             self.draw(BoardItem::Text { face, size, x, y, text });
         }
     }
 
-    pub(super) fn text_right(&mut self, face: Face, size: f32, right: f32, y: f32, text: &str) {
+    /// A line of text that ends somewhere.
+    pub fn text_right(&mut self, face: Face, size: f32, right: f32, y: f32, text: &str) {
         let x = right - self.measure(face, size, text);
         self.text(face, size, x, y, text);
     }
 
-    pub(super) fn boxed(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
+    /// A line of text in a box.
+    pub fn boxed(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
         let width = self.measure(face, size, text) + 6.0;
         self.draw(BoardItem::Box { x, y: y - size, width, height: size + 3.0 });
         self.text(face, size, x + 3.0, y - 0.5, text);
     }
 
-    pub(super) fn rule(&mut self, x: f32, to: f32, y: f32, weight: f32) {
+    /// A rule across.
+    pub fn rule(&mut self, x: f32, to: f32, y: f32, weight: f32) {
         self.draw(BoardItem::Rule { x, to, y, weight });
     }
 
-    pub(super) fn outline(&mut self, corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32) {
+    /// A filled outline.
+    pub fn outline(&mut self, corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32) {
         self.draw(BoardItem::Outline { corners, x, y, scale });
     }
 
     /// A picture in its own size; one that cannot be read is left out, its words stand there all the same.
-    pub(super) fn picture(&mut self, picture: &Excerpt, x: f32, y: f32) {
-        let tree = Tree::from_str(&picture.svg, &Options::default()).ok();
+    /// It needs no font; its size is in millimetres.
+    pub fn picture(&mut self, svg: &str, (width, height): (f32, f32), x: f32, y: f32) {
+        let tree = Tree::from_str(svg, &Options::default()).ok();
         let points = |millimetres: f32| millimetres * POINTS_A_MILLIMETRE;
-        let size = Size::from_wh(points(picture.width), points(picture.height));
+        let size = Size::from_wh(points(width), points(height));
         if let Some((tree, size)) = tree.zip(size) {
             self.draw(BoardItem::Picture { tree: Box::new(tree), x, y, size });
         }
     }
 
     /// How wide a text is. Kerning is left out: it only makes text narrower.
-    pub(super) fn measure(&self, face: Face, size: f32, text: &str) -> f32 {
+    #[must_use]
+    pub fn measure(&self, face: Face, size: f32, text: &str) -> f32 {
         let face = match face {
             Face::Regular => &self.regular,
             Face::Bold => &self.bold,
@@ -165,7 +224,8 @@ impl Board {
     }
 
     /// Text cut to a width, with an ellipsis where something is lost.
-    pub(super) fn clipped(&self, face: Face, size: f32, text: &str, room: f32) -> String {
+    #[must_use]
+    pub fn clipped(&self, face: Face, size: f32, text: &str, room: f32) -> String {
         let text = printable(text);
         if self.measure(face, size, &text) <= room {
             return text;
@@ -181,7 +241,8 @@ impl Board {
     }
 
     /// Text broken into lines; a word that is too long by itself is broken inside.
-    pub(super) fn wrapped(&self, face: Face, size: f32, text: &str, room: f32) -> Vec<String> {
+    #[must_use]
+    pub fn wrapped(&self, face: Face, size: f32, text: &str, room: f32) -> Vec<String> {
         let mut lines: Vec<String> = Vec::new();
         let mut line = String::new();
         for word in printable(text).split_whitespace() {
@@ -209,24 +270,45 @@ impl Board {
     }
 
     /// Draws all pages.
-    pub(super) fn finish(mut self) -> Result<Vec<u8>, PdfError> {
+    ///
+    /// # Errors
+    /// Only where the library that writes PDF refuses.
+    pub fn finish(mut self) -> Result<Vec<u8>, PdfError> {
         self.foot_lines();
         let font = |bytes: &'static [u8]| {
             Font::new(Data::from(bytes.to_vec()), 0).ok_or_else(|| PdfError("a font cannot be read".into()))
         };
         let (regular, bold) = (font(REGULAR)?, font(BOLD)?);
         let mut document = Document::new();
-        document.set_metadata(Metadata::new().title(self.title.clone()).language("en".to_owned()));
+        document.set_metadata(Metadata::new().title(self.title.clone()).language(self.language.clone()));
+        let mut parts: Vec<Vec<Identifier>> = vec![Vec::new(); self.pieces.len()];
         for sheet in &self.pages {
             let size = PageSettings::from_wh(self.width, self.height);
             let size = size.ok_or_else(|| PdfError("the paper has no size".into()))?;
             let mut page = document.start_page_with(size);
             let mut surface = page.surface();
-            for drawing in &sheet.drawings {
+            for (piece, drawing) in &sheet.drawings {
+                if self.pieces.is_empty() {
+                    put(&mut surface, drawing, &regular, &bold);
+                    continue;
+                }
+                let tag = match (piece, drawing) {
+                    (None, _) => ContentTag::Artifact(Artifact::with_kind(ArtifactType::Other)),
+                    (Some(_), BoardItem::Text { .. }) => ContentTag::Span(SpanTag::empty()),
+                    (Some(_), _) => ContentTag::Other,
+                };
+                let part = surface.start_tagged(tag);
                 put(&mut surface, drawing, &regular, &bold);
+                surface.end_tagged();
+                if let Some(parts) = piece.and_then(|piece| parts.get_mut(piece)) {
+                    parts.push(part);
+                }
             }
             surface.finish();
             page.finish();
+        }
+        if !self.pieces.is_empty() {
+            document.set_tag_tree(tree(&self.language, self.pieces, parts));
         }
         document.finish().map_err(|error| PdfError(format!("{error:?}")))
     }
@@ -249,9 +331,25 @@ impl Board {
             let texts = [(SIDE, footer), (x, number)];
             let drawn =
                 texts.map(|(x, text)| BoardItem::Text { face: Face::Regular, size: SIZE, x, y, text });
-            self.pages[index].drawings.extend(drawn);
+            self.pages[index].drawings.extend(drawn.map(|drawing| (None, drawing)));
         }
     }
+}
+
+/// The pieces of a document, for those who have it read out.
+fn tree(language: &str, pieces: Vec<ReadAs>, parts: Vec<Vec<Identifier>>) -> TagTree {
+    let mut tree = TagTree::new().with_lang(Some(language.to_owned()));
+    for (role, parts) in pieces.into_iter().zip(parts) {
+        let tag: TagKind = match role {
+            ReadAs::Heading(level) => Tag::Hn(NonZeroU16::new(level).unwrap_or(NonZeroU16::MIN), None).into(),
+            ReadAs::Paragraph => Tag::P.into(),
+            ReadAs::Picture(text) => Tag::Figure(Some(text)).into(),
+        };
+        let mut group = TagGroup::new(tag);
+        parts.into_iter().for_each(|part| group.push(part));
+        tree.push(group);
+    }
+    tree
 }
 
 /// Text without control characters: a font has no signs for them.

@@ -1,0 +1,192 @@
+//! Hand-ins whose notes agree more than the task explains. That is a question to the teacher, and no proof of anything.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use arcata_score::{ChordRole, Note, NoteKind, Part, Score};
+use serde::{Deserialize, Serialize};
+
+/// Moves from note to note in one trace.
+const MOVES: usize = 7;
+/// Traces that two hand-ins must share at least.
+const LEAST: usize = 12;
+/// Share of the traces of the smaller one that the other one has too, hundredths, from which a pair is shown.
+const SHARE: usize = 40;
+
+/// A trace of a few notes: how they move, whatever key or octave they are in, and how long they last; the bar and the part in
+/// which they stand, by index.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Trace(pub u64, pub u32, pub usize);
+
+/// Bars of a part.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Stretch {
+    /// Index of the part.
+    pub part: usize,
+    /// First bar, by index.
+    pub first: u32,
+    /// Last bar.
+    pub last: u32,
+}
+
+/// Two hand-ins that agree, by index.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Pair {
+    /// The hand-ins.
+    pub hand_ins: (usize, usize),
+    /// Traces that both have and the task does not explain.
+    pub shared: usize,
+    /// Of a hundred traces of the smaller one.
+    pub share: usize,
+    /// The longest stretch that agrees, in each.
+    pub stretches: (Stretch, Stretch),
+}
+
+/// The traces of a part, with the bar in which each begins.
+pub(crate) fn grams(part: &Part) -> Vec<(u64, u32)> {
+    let sounding = |note: &&Note| {
+        note.chord == ChordRole::Main && note.kind == NoteKind::Ordinary && note.pitch.cents().is_some()
+    };
+    let notes: Vec<&Note> = part.notes.iter().filter(sounding).collect();
+    let moves: Vec<[i64; 3]> = notes
+        .windows(2)
+        .map(|pair| {
+            let cents = |note: &Note| note.pitch.cents().unwrap_or_default();
+            let semitones = (cents(pair[1]) - cents(pair[0])).div_euclid(100).rem_euclid(12);
+            [i64::from(semitones), pair[0].length.numerator(), pair[0].length.denominator()]
+        })
+        .collect();
+    let telling = |window: &[[i64; 3]]| window.iter().map(|one| one[0]).collect::<BTreeSet<i64>>().len() > 2;
+    moves
+        .windows(MOVES)
+        .zip(&notes)
+        .filter(|(window, _)| telling(window))
+        .map(|(window, note)| (hash(window), note.bar))
+        .collect()
+}
+
+/// FNV-1a, 64 bits: small, the same everywhere, and nobody is to be kept out by it.
+fn hash(window: &[[i64; 3]]) -> u64 {
+    window
+        .iter()
+        .flatten()
+        .flat_map(|number| number.to_le_bytes())
+        .fold(0xcbf2_9ce4_8422_2325, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3))
+}
+
+/// The traces of a score that what was given does not explain, in order; each once.
+pub(crate) fn traces(score: &Score, given: &BTreeSet<u64>) -> Vec<Trace> {
+    let mut seen = BTreeSet::new();
+    let all = score.parts.iter().enumerate();
+    let all =
+        all.flat_map(|(part, music)| grams(music).into_iter().map(move |(gram, bar)| Trace(gram, bar, part)));
+    all.filter(|trace| !given.contains(&trace.0) && seen.insert(trace.0)).collect()
+}
+
+/// The pairs that agree more than the task explains, the closest first. A trace that a quarter of the class has (three hand-ins
+/// at least) comes of the task.
+#[must_use]
+pub fn pairs(hand_ins: &[&[Trace]]) -> Vec<Pair> {
+    let mut owners: BTreeMap<u64, Vec<usize>> = BTreeMap::new();
+    for (index, traces) in hand_ins.iter().enumerate() {
+        for trace in *traces {
+            owners.entry(trace.0).or_default().push(index);
+        }
+    }
+    let common = (hand_ins.len() / 4).max(2);
+    let mut shared: BTreeMap<(usize, usize), usize> = BTreeMap::new();
+    for owners in owners.values().filter(|owners| owners.len() <= common) {
+        for (at, one) in owners.iter().enumerate() {
+            for other in &owners[at + 1..] {
+                *shared.entry((*one, *other)).or_default() += 1;
+            }
+        }
+    }
+    let own = |index: usize| {
+        let rare = |trace: &&Trace| owners.get(&trace.0).is_some_and(|owners| owners.len() <= common);
+        hand_ins[index].iter().filter(rare).count()
+    };
+    let mut pairs: Vec<Pair> = shared
+        .into_iter()
+        .filter(|(_, shared)| *shared >= LEAST)
+        .filter_map(|((one, other), shared)| {
+            let share = shared * 100 / own(one).min(own(other)).max(1);
+            (share >= SHARE).then(|| Pair {
+                hand_ins: (one, other),
+                shared,
+                share,
+                stretches: longest(hand_ins[one], hand_ins[other]),
+            })
+        })
+        .collect();
+    pairs.sort_by_key(|pair| (std::cmp::Reverse((pair.share, pair.shared)), pair.hand_ins));
+    pairs
+}
+
+/// The longest stretch of bars in which two hand-ins share traces, in each.
+fn longest(one: &[Trace], other: &[Trace]) -> (Stretch, Stretch) {
+    let of_other: BTreeMap<u64, (usize, u32)> =
+        other.iter().map(|trace| (trace.0, (trace.2, trace.1))).collect();
+    // Part and bar here, part and bar there.
+    let both: BTreeSet<(usize, u32, usize, u32)> = one
+        .iter()
+        .filter_map(|trace| of_other.get(&trace.0).map(|(part, bar)| (trace.2, trace.1, *part, *bar)))
+        .collect();
+    let mut best = (Stretch::default(), Stretch::default());
+    let mut length = 0;
+    for (part, first, part_there, first_there) in &both {
+        let mut more = 0;
+        while both.contains(&(*part, first + more + 1, *part_there, first_there + more + 1)) {
+            more += 1;
+        }
+        if more + 1 > length {
+            length = more + 1;
+            let stretch = |part: usize, first: u32| Stretch { part, first, last: first + more };
+            best = (stretch(*part, *first), stretch(*part_there, *first_there));
+        }
+    }
+    best
+}
+
+#[cfg(test)]
+mod tests {
+    use arcata_analysis::Source;
+    use arcata_testkit::Random;
+
+    use super::*;
+
+    /// A tune drawn by chance, on a note and in an octave.
+    fn tune(seed: u64, by: i32) -> Vec<Trace> {
+        const NAMES: [&str; 12] = ["C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B"];
+        let mut random = Random::new(seed);
+        let mut bars = Vec::new();
+        for _ in 0..16 {
+            let notes: Vec<String> = (0..4)
+                .map(|_| {
+                    let semitone = i32::try_from(random.below(12)).unwrap_or(0) + 60 + by;
+                    let name = NAMES[usize::try_from(semitone.rem_euclid(12)).unwrap_or(0)];
+                    format!("1/4 {name}{}", semitone.div_euclid(12) - 1)
+                })
+                .collect();
+            bars.push(notes.join(" "));
+        }
+        let text = arcata_testkit::musicxml(&format!("violin: {} |||", bars.join(" | ")));
+        traces(&Source::open(text.into_bytes()).expect("a score").score, &BTreeSet::new())
+    }
+
+    #[test]
+    fn a_tune_in_another_key_and_octave_is_the_same_tune() {
+        let all: Vec<Vec<Trace>> = vec![tune(1, 0), tune(2, 0), tune(3, 0), tune(1, 17), tune(5, 0)];
+        let all: Vec<&[Trace]> = all.iter().map(Vec::as_slice).collect();
+        let pairs = pairs(&all);
+        assert_eq!(pairs.len(), 1, "{pairs:?}");
+        assert_eq!((pairs[0].hand_ins, pairs[0].share), ((0, 3), 100));
+        assert_eq!(pairs[0].stretches.0, pairs[0].stretches.1);
+    }
+
+    #[test]
+    fn what_everybody_has_comes_of_the_task() {
+        let same: Vec<Vec<Trace>> = (0..6).map(|_| tune(1, 0)).collect();
+        let same: Vec<&[Trace]> = same.iter().map(Vec::as_slice).collect();
+        assert!(pairs(&same).is_empty());
+    }
+}

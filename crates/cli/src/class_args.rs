@@ -1,0 +1,37 @@
+//! What `arcata class` is asked.
+
+use std::path::PathBuf;
+
+use clap::Args;
+
+#[derive(Debug, Args)]
+pub(crate) struct ClassArguments {
+    /// The folder with the hand-ins, or a .zip archive of them
+    #[arg(value_name = "FOLDER")]
+    pub(crate) folder: PathBuf,
+    /// The task: what it trains, what was given, how its sheets are to be
+    #[arg(long, value_name = "FILE")]
+    pub(crate) task: PathBuf,
+    /// The folder that the pages go to; made where there is none
+    #[arg(long, value_name = "PAGES")]
+    pub(crate) out: PathBuf,
+    /// Who goes by which pseudonym, the same in every task; made where there is none, readable by you alone. Usually
+    /// class-key.toml beside the task
+    #[arg(long, value_name = "FILE")]
+    pub(crate) key: Option<PathBuf>,
+    /// Say the names instead of pseudonyms: pages for yourself
+    #[arg(long)]
+    pub(crate) named: bool,
+    /// The pages of the task before: every sheet says what has gone since, what is new and what is back again
+    #[arg(long, value_name = "PAGES")]
+    pub(crate) before: Option<PathBuf>,
+    /// The list of the class, a name a line: the page of the class says from whom nothing came
+    #[arg(long, value_name = "FILE")]
+    pub(crate) students: Option<PathBuf>,
+    /// What you have done to the sheets, as the page hand.html gave it: passages shown and struck, your sentences, criteria ticked
+    #[arg(long, value_name = "FILE")]
+    pub(crate) hand: Option<PathBuf>,
+    /// Make every sheet anew, those of a run before too
+    #[arg(long)]
+    pub(crate) anew: bool,
+}

@@ -1,0 +1,234 @@
+//! One hand-in: read, bowed, reviewed; its sheets and its record written.
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use arcata_analysis::{Config, Ground, Player, Snapshot, Source};
+use arcata_class::pages::{StudentSheetView, sheet_html, sheet_pdf};
+use arcata_class::{
+    Concealed, GivenMaterial, HandInOutcome, KeptPicture, LookAtHandIn, Record, RememberedTask, Shown, Task,
+    TeachersHand, Touch, Words, generic_names,
+};
+use arcata_engrave::{Engraver, Picture, music_style_sheet};
+use arcata_xml::open_score;
+use sha2::{Digest, Sha256};
+
+use crate::class_hand_ins::{HandedIn, limits};
+use crate::failure::Failure;
+use crate::files;
+use crate::review_pictures::Scenes;
+use crate::studio::StudioScore;
+
+/// What is asked of every hand-in.
+pub(crate) struct SheetRequest<'a> {
+    pub(crate) task: &'a Task,
+    /// The task's file, what was given, the program: what every record is made of.
+    pub(crate) made_of: String,
+    pub(crate) material: &'a GivenMaterial,
+    pub(crate) player: Player,
+    pub(crate) engraver: &'a Engraver,
+    pub(crate) words: &'a [Words],
+    /// Everybody's names, which no page says.
+    pub(crate) names: &'a [String],
+    pub(crate) naming: StudentNames,
+    /// The folder of the pages.
+    pub(crate) out: &'a Path,
+    /// The folder of the pages of the task before.
+    pub(crate) before: Option<&'a Path>,
+    pub(crate) hand: &'a TeachersHand,
+    pub(crate) runs: Runs,
+}
+
+/// What pages say of a student.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum StudentNames {
+    Pseudonyms,
+    Own,
+}
+
+/// What becomes of sheets of a run before.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Runs {
+    /// What is as it was stays.
+    GoesOn,
+    /// All are made anew.
+    Anew,
+}
+
+/// Whose hand-in it is, and where what is made of it goes.
+pub(crate) struct Whose<'a> {
+    pub(crate) hand_in: &'a HandedIn,
+    pub(crate) pseudonym: &'a str,
+    /// The name of its files, without an ending.
+    pub(crate) stem: String,
+}
+
+/// What became of a hand-in.
+pub(crate) struct MadeSheet {
+    pub(crate) record: Record,
+    /// Whether it was taken over from a run before.
+    pub(crate) kept: bool,
+}
+
+impl Whose<'_> {
+    pub(crate) fn record(&self, pages: &Path) -> PathBuf {
+        pages.join("records").join(format!("{}.json", self.stem))
+    }
+
+    /// The sheet in a language; where there is one language its name says none.
+    pub(crate) fn sheet(&self, request: &SheetRequest<'_>, words: &Words, ending: &str) -> PathBuf {
+        let language = words.language().code();
+        let name = match request.words {
+            [_] => format!("{}.{ending}", self.stem),
+            _ => format!("{}.{language}.{ending}", self.stem),
+        };
+        request.out.join("sheets").join(name)
+    }
+
+    fn sheets(&self, request: &SheetRequest<'_>) -> Vec<PathBuf> {
+        let of = |words: &Words| ["html", "pdf"].map(|ending| self.sheet(request, words, ending));
+        request.words.iter().flat_map(of).collect()
+    }
+
+    fn called(&self, request: &SheetRequest<'_>) -> String {
+        match request.naming {
+            StudentNames::Pseudonyms => self.pseudonym.to_owned(),
+            StudentNames::Own => self.hand_in.name.clone(),
+        }
+    }
+}
+
+/// Makes what is to be made of a hand-in. What goes wrong with the hand-in itself stands in its record; a failure is one of
+/// writing.
+pub(crate) fn make(whose: &Whose<'_>, request: &SheetRequest<'_>) -> Result<MadeSheet, Failure> {
+    let path = whose.record(request.out);
+    let old = read_record(&path);
+    let earlier = request.before.and_then(|pages| read_record(&whose.record(pages)));
+    let earlier: Vec<RememberedTask> =
+        earlier.map(|record| arcata_class::before::remembered(&record)).unwrap_or_default();
+    let bytes = whose.hand_in.bytes();
+    let file = match &bytes {
+        Ok(bytes) => hash(&[bytes]),
+        Err(why) => hash(&[why.as_bytes()]),
+    };
+    let called = whose.called(request);
+    let touch = request.hand.of(whose.pseudonym);
+    let (remembered, touched) = (format!("{earlier:?}"), format!("{touch:?}"));
+    let parts = [request.made_of.as_str(), &file, &called, &remembered, &touched];
+    let made_of = hash(&parts.map(str::as_bytes));
+    let is_there = || whose.sheets(request).iter().all(|sheet| sheet.is_file());
+    if let Some(old) = old.as_ref().filter(|old| request.runs == Runs::GoesOn && old.made_of == made_of)
+        && (old.shown().is_none() || is_there())
+    {
+        return Ok(MadeSheet { record: old.clone(), kept: true });
+    }
+    let looked = bytes.and_then(|bytes| {
+        // A mistake of the program in one hand-in must not cost the others theirs.
+        catch_unwind(AssertUnwindSafe(|| look(bytes, &touch, request)))
+            .unwrap_or_else(|_| Err("the program failed over this file; please report it".to_owned()))
+    });
+    let outcome = match looked {
+        Ok(shown) => HandInOutcome::Read(shown),
+        Err(why) => HandInOutcome::Unreadable { why },
+    };
+    let mut record = Record::new(&request.task.title, whose.pseudonym, (made_of, file), outcome);
+    record.earlier = earlier;
+    record.touch = touch.clone();
+    record.replaced = old.map_or(0, |old| old.replaced + u32::from(old.file != record.file));
+    write_sheets(whose, request, &record, &called)?;
+    let text = record.text().map_err(|why| Failure::Folder { path: path.clone(), why })?;
+    arcata_files::write_whole(&path, text.as_bytes())?;
+    Ok(MadeSheet { record, kept: false })
+}
+
+fn read_record(path: &Path) -> Option<Record> {
+    Record::read(&files::read_text(path).ok()?)
+}
+
+/// A hash of some pieces, as text.
+pub(crate) fn hash(pieces: &[&[u8]]) -> String {
+    let mut hash = Sha256::new();
+    for piece in pieces {
+        hash.update((piece.len() as u64).to_le_bytes());
+        hash.update(piece);
+    }
+    hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// A hand-in as it is bowed for the task; parts are called by their instruments where no names are said.
+pub(crate) fn bowed(bytes: Vec<u8>, request: &SheetRequest<'_>) -> Result<(StudioScore, Concealed), String> {
+    let file = open_score(bytes, &limits()).map_err(|error| error.to_string())?;
+    let mut source = Source::of(file)?;
+    let concealed = match request.naming {
+        StudentNames::Pseudonyms => {
+            generic_names(&mut source.score);
+            Concealed::new(request.names.iter().map(String::as_str), source.document())
+        }
+        StudentNames::Own => Concealed::default(),
+    };
+    if !source.score.parts.iter().any(|part| part.instrument.is_bowed()) {
+        return Err("no part of it is for a bowed string instrument".to_owned());
+    }
+    let config = Config { player: request.player.clone(), tempo: request.task.tempo, ..Config::default() };
+    Ok((StudioScore::whole(Snapshot::new(Arc::new(Ground::new(source, config)))), concealed))
+}
+
+fn look(bytes: Vec<u8>, touch: &Touch, request: &SheetRequest<'_>) -> Result<Shown, String> {
+    let (desk, concealed) = bowed(bytes, request)?;
+    let look = LookAtHandIn::new(desk.snapshot(), request.task);
+    let chosen = look.chosen(touch);
+    let pictures = Scenes::new(&desk, request.engraver).narrow().draw(&chosen);
+    Ok(look.shown((&chosen, touch), pictures, request.material, &concealed))
+}
+
+fn write_sheets(
+    whose: &Whose<'_>,
+    request: &SheetRequest<'_>,
+    record: &Record,
+    called: &str,
+) -> Result<(), Failure> {
+    let Some(shown) = record.shown() else {
+        // A sheet of the file before would pass for one of this file.
+        whose.sheets(request).iter().try_for_each(|sheet| files::take_away(sheet))?;
+        return Ok(());
+    };
+    for words in request.words {
+        let view = StudentSheetView::new(words, request.task, called, (shown, record));
+        let html = sheet_html(words, &view, fonts(shown));
+        arcata_files::write_whole(&whose.sheet(request, words, "html"), said(words, &html).as_bytes())?;
+        let pdf = sheet_pdf(&view, request.task.sheet.paper, &outlined);
+        let pdf = pdf.map_err(|error| Failure::Picture { why: error.to_string() })?;
+        arcata_files::write_whole(&whose.sheet(request, words, "pdf"), &pdf)?;
+    }
+    Ok(())
+}
+
+/// A page with the run's word for bar, where it is English.
+pub(crate) fn said(words: &Words, page: &str) -> String {
+    match words.language() {
+        arcata_languages::Language::English => files::bar_word().said(page).into_owned(),
+        _ => page.to_owned(),
+    }
+}
+
+/// The music font, where a picture writes with it.
+pub(crate) fn fonts(shown: &Shown) -> &'static str {
+    let passages = shown.passages.iter();
+    let mut pictures = passages.flat_map(|passage| {
+        passage.now.iter().chain(passage.repair.iter().filter_map(|repair| repair.picture.as_ref()))
+    });
+    if pictures.any(writes_music) { music_style_sheet() } else { "" }
+}
+
+/// Whether a picture has music signs as text.
+pub(crate) fn writes_music(kept: &KeptPicture) -> bool {
+    kept.svg.contains(r#"font-family="Bravura""#)
+}
+
+/// A picture as SVG that needs no font.
+pub(crate) fn outlined(kept: &KeptPicture) -> Option<String> {
+    let picture =
+        Picture { title: String::new(), content: kept.svg.clone(), width: kept.width, height: kept.height };
+    picture.outlines().ok()
+}
