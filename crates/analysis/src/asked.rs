@@ -135,7 +135,7 @@ impl Planner<'_> {
     /// What the hooks and retakes of a layer come to on a score that it is not on. Nothing is planned where it has none.
     ///
     /// ```
-    /// # use arcata_layer::{Addresses, Entry, Found, HookSign, Layer, Mark};
+    /// # use arcata_layer::{Addresses, Entry, NamedNote, HookSign, Layer, Mark};
     /// # let music = arcata_testkit::musicxml("violin: 1/4 C5!up D5 E5 F5").into_bytes();
     /// # let document = arcata_xml::Document::parse(music, &Default::default())?;
     /// let score = arcata_score::read(&document);
@@ -145,7 +145,7 @@ impl Planner<'_> {
     /// let layer = Layer { entries, ..Layer::default() };
     /// let planner = arcata_analysis::Planner { config: &arcata_analysis::Config::default(), tell: &|_| {} };
     /// let told = planner.told((&document, &score), &layer)?;
-    /// let bow = told.of(Found { part: 0, note }).expect("told")?;
+    /// let bow = told.of(NamedNote { part: 0, note }).expect("told")?;
     /// assert_eq!(bow.direction, arcata_score::BowDirection::Up);
     /// assert_eq!(bow.before, Some(arcata_score::NoteId(0)));
     /// # Ok::<(), Box<dyn std::error::Error>>(())

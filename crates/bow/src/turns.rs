@@ -47,14 +47,14 @@ struct PlayedNote {
 /// ```
 /// use arcata_bow::timing::{TempoChoice, TempoMap};
 /// use arcata_bow::turns::turn_times;
-/// use arcata_bow::{Profile, Seconds};
+/// use arcata_bow::{Profile, RealTime};
 ///
 /// let music = arcata_testkit::musicxml("quarter=60\nviolin: 1/4 C5 D5 E5 F5 | 1/2 rest C5 |||");
 /// let document = arcata_xml::Document::parse(music.into_bytes(), &Default::default()).expect("well-formed");
 /// let score = arcata_score::read(&document);
 /// let tempo = TempoMap::new(&score, &Profile::default(), TempoChoice::Written);
-/// let times = turn_times(&score, &score.parts[0], &tempo, (&[], Seconds::default()));
-/// assert_eq!(times[1].rest, Seconds::from_micros(2_000_000));
+/// let times = turn_times(&score, &score.parts[0], &tempo, (&[], RealTime::default()));
+/// assert_eq!(times[1].rest, RealTime::from_micros(2_000_000));
 /// ```
 #[must_use]
 pub fn turn_times(

@@ -53,11 +53,11 @@ impl TeachersHand {
     /// Reads the file.
     ///
     /// ```
-    /// use arcata_class::Hand;
+    /// use arcata_class::TeachersHand;
     ///
     /// let text = r#"{"format": "arcata-class-hand", "version": 1, "hand_ins": {"Alder Bank": {"note": "Good."}}}"#;
-    /// assert_eq!(Hand::read(text).expect("a hand").hand_ins["Alder Bank"].note, "Good.");
-    /// assert!(Hand::read("{").expect_err("broken").contains("line 1"));
+    /// assert_eq!(TeachersHand::read(text).expect("a hand").hand_ins["Alder Bank"].note, "Good.");
+    /// assert!(TeachersHand::read("{").expect_err("broken").contains("line 1"));
     /// ```
     ///
     /// # Errors

@@ -7,7 +7,7 @@ use arcata_score::Score;
 use arcata_xml::{Document, EditList, Limits};
 
 use crate::failure::Failure;
-use crate::layer_command::open_layer;
+use crate::layer_file::open_layer;
 use crate::studio;
 
 /// A score and what was put on it.

@@ -9,7 +9,7 @@ use arcata_class::{HandInOutcome, Key, Task, TeachersHand, Words};
 use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
 use rayon::prelude::*;
 
-use crate::class_args::ClassArguments;
+use crate::args::ClassArguments;
 use crate::class_hand_ins::{HandedIn, handed_in};
 use crate::class_one::{MadeSheet, Runs, SheetRequest, StudentNames, Whose, hash, make};
 use crate::class_pages::{WrittenPages, is_small, write};

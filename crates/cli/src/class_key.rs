@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use arcata_class::Key;
 
-use crate::class_args::ClassArguments;
+use crate::args::ClassArguments;
 use crate::failure::Failure;
 use crate::files;
 

@@ -14,6 +14,7 @@ use arcata_score::{Length, NoteId};
 
 use crate::class_one::{MadeSheet, SheetRequest, StudentNames, Whose, bowed, outlined, said, writes_music};
 use crate::failure::Failure;
+use crate::files;
 use crate::review_pictures::Scenes;
 
 /// Pairs that the page about hand-ins that are alike shows.
@@ -83,15 +84,7 @@ fn called(whose: &Whose<'_>, request: &SheetRequest<'_>) -> String {
 /// The address of a sheet from the page of the class.
 fn address(sheet: &Path) -> String {
     let name = sheet.file_name().unwrap_or_default().to_string_lossy();
-    let mut out = String::from("./sheets/");
-    for byte in name.bytes() {
-        if byte.is_ascii_alphanumeric() || b"-._~".contains(&byte) {
-            out.push(char::from(byte));
-        } else {
-            out.push_str(&format!("%{byte:02X}"));
-        }
-    }
-    out
+    files::address("./sheets/", &name)
 }
 
 /// The music font, where an example writes with it.
@@ -130,7 +123,7 @@ fn write_alike(
         .collect();
     let pairs = alike::pairs(&traces);
     if pairs.is_empty() {
-        crate::files::take_away(&path)?;
+        files::take_away(&path)?;
         return Ok(None);
     }
     let shown: Vec<AlikePair> = pairs

@@ -208,3 +208,16 @@ fn speaks_utf8() -> bool {
     let language = ["LC_ALL", "LC_CTYPE", "LANG"].iter().find_map(set).unwrap_or_default().to_lowercase();
     language.contains("utf-8") || language.contains("utf8")
 }
+
+/// A file's name as the address of a link into a folder, which ends with a slash.
+pub(crate) fn address(folder: &str, name: &str) -> String {
+    let mut out = String::from(folder);
+    for byte in name.bytes() {
+        if byte.is_ascii_alphanumeric() || b"-._~".contains(&byte) {
+            out.push(char::from(byte));
+        } else {
+            out.push_str(&format!("%{byte:02X}"));
+        }
+    }
+    out
+}

@@ -10,73 +10,26 @@ use arcata_habits::{
 };
 use arcata_layer::Trust;
 use arcata_xml::EditList;
-use clap::{Args, Subcommand};
 use rayon::prelude::*;
 
-use crate::args::StyleArguments;
+use crate::args::{HabitsArguments, HabitsCommand, LearnArguments};
 use crate::bars;
 use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
-use crate::files;
-use crate::layer_command::{list, not_over};
+use crate::layer_file::{list, not_over};
 use crate::studio;
-
-#[derive(Debug, Args)]
-pub(crate) struct HabitsArguments {
-    #[command(subcommand)]
-    pub(crate) command: HabitsCommand,
-}
-
-#[derive(Debug, Subcommand)]
-pub(crate) enum HabitsCommand {
-    /// Learn a leader's habits from marked scores; a few pages with every stroke marked do more than many with few
-    Learn(LearnArguments),
-    /// Say a file of habits in words
-    Show(ShowArguments),
-}
-
-#[derive(Debug, Args)]
-pub(crate) struct LearnArguments {
-    /// Marked scores (.musicxml, .xml, .mxl), or folders of them, all bowed by one leader
-    #[arg(required = true, value_name = "SCORE")]
-    scores: Vec<PathBuf>,
-    /// The file that gets the habits
-    #[arg(long, value_name = "FILE")]
-    out: PathBuf,
-    /// Layers that are put on the score before it is learned from; for one score
-    #[arg(long, value_name = "LAYER")]
-    layer: Vec<PathBuf>,
-    /// Only this part: its name, the beginning of it, or its number in the score
-    #[arg(long, value_name = "PART")]
-    part: Vec<String>,
-    #[command(flatten)]
-    style: StyleArguments,
-}
-
-#[derive(Debug, Args)]
-pub(crate) struct ShowArguments {
-    /// A file of habits
-    #[arg(value_name = "FILE")]
-    file: PathBuf,
-}
+use crate::{files, habits_file};
 
 pub(crate) fn run(arguments: &HabitsArguments) -> Result<ExitCode, Failure> {
     match &arguments.command {
         HabitsCommand::Learn(arguments) => learned(arguments),
         HabitsCommand::Show(arguments) => {
-            let habits = read(&arguments.file)?;
+            let habits = habits_file::read(&arguments.file)?;
             let profile = Profile::default().in_style(habits.style);
             files::show(&files::wrapped(&said(&habits, &profile)));
             Ok(ExitCode::SUCCESS)
         }
     }
-}
-
-/// A file of habits.
-pub(crate) fn read(path: &Path) -> Result<Habits, Failure> {
-    let failed = |why: String| Failure::Habits { path: path.to_owned(), why };
-    let text = files::read_text(path).map_err(failed)?;
-    Habits::read(&text).map_err(|error| failed(error.to_string()))
 }
 
 fn learned(arguments: &LearnArguments) -> Result<ExitCode, Failure> {

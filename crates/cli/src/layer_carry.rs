@@ -5,10 +5,10 @@ use std::process::ExitCode;
 use arcata_layer::identity::{Kinship, kinship};
 use arcata_layer::{Addresses, LayerError};
 
+use crate::args::CarryArguments;
 use crate::failure::Failure;
 use crate::files;
-use crate::layer_args::CarryArguments;
-use crate::layer_command::{exit, layer_failed, list, not_over, open_layer, open_score, save};
+use crate::layer_file::{exit, layer_failed, list, not_over, open_layer, open_score, save};
 
 pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
     let (old_file, old) = open_score(&arguments.from)?;

@@ -1,50 +1,16 @@
 //! `arcata layer enter`.
 
 use std::fmt::Write as _;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_layer::shorthand::{self, Gravity};
 use arcata_layer::{Addresses, Layer};
-use clap::Args;
 
+use crate::args::EnterArguments;
 use crate::failure::Failure;
-use crate::layer_command::{LayerFile, open_layer};
+use crate::layer_file::{LayerFile, open_layer};
 use crate::{files, studio};
-
-#[derive(Debug, Args)]
-pub(crate) struct EnterArguments {
-    /// The score that the bowings are for
-    #[arg(value_name = "SCORE")]
-    score: PathBuf,
-    /// The shorthand; standard input when not given
-    #[arg(long, value_name = "FILE")]
-    notes: Option<PathBuf>,
-    /// The layer that the bowings are added to; a new one when there is no such file
-    #[arg(long, value_name = "LAYER")]
-    layer: Option<PathBuf>,
-    /// Write the layer here; over --layer when not given, to standard output when that is not given either
-    #[arg(long, value_name = "FILE")]
-    out: Option<PathBuf>,
-    /// Print the layer as shorthand instead of writing it
-    #[arg(long, conflicts_with = "out")]
-    print: bool,
-    /// Say what is wrong with the text, and write nothing
-    #[arg(long, conflicts_with_all = ["out", "print"])]
-    check: bool,
-    /// Title of the layer
-    #[arg(long, value_name = "TEXT")]
-    title: Option<String>,
-    /// Who decided the bowings
-    #[arg(long, value_name = "NAME")]
-    owner: Option<String>,
-    /// For which orchestra or ensemble
-    #[arg(long, value_name = "NAME")]
-    ensemble: Option<String>,
-    /// When, such as 2026-03-01
-    #[arg(long, value_name = "DATE")]
-    date: Option<String>,
-}
 
 /// The most troubles that are told at once; nobody reads more.
 const MOST_SHOWN: usize = 100;

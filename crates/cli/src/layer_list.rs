@@ -1,37 +1,13 @@
 //! `arcata layer list`.
 
-use std::path::PathBuf;
 use std::process::ExitCode;
 
 use arcata_report::{library_csv, library_json, library_text};
-use clap::Args;
 
-use crate::args::Format;
+use crate::args::{Format, ListArguments};
 use crate::failure::Failure;
 use crate::files;
 use crate::library::{self, LibraryQuery};
-
-#[derive(Debug, Args)]
-pub(crate) struct ListArguments {
-    /// The folder of works and layers; folders inside it are looked through, links are not followed
-    #[arg(value_name = "FOLDER")]
-    folder: PathBuf,
-    /// Only works whose title holds this
-    #[arg(long, value_name = "TEXT")]
-    work: Option<String>,
-    /// Only layers whose owner's name holds this
-    #[arg(long, value_name = "TEXT")]
-    owner: Option<String>,
-    /// Only layers for an orchestra or ensemble whose name holds this
-    #[arg(long, value_name = "TEXT")]
-    ensemble: Option<String>,
-    /// Text for people, json or csv for programs
-    #[arg(long, value_enum, default_value_t = Format::Text)]
-    format: Format,
-    /// Read every file again, whatever the index remembers
-    #[arg(long)]
-    rebuild: bool,
-}
 
 pub(crate) fn run(arguments: &ListArguments) -> Result<ExitCode, Failure> {
     let asked = LibraryQuery {

@@ -1,7 +1,7 @@
 //! `arcata layer sheet`.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_analysis::{Config, Source};
@@ -12,59 +12,11 @@ use arcata_report::sheet::{
     sheet_html, sheet_pdf, sheet_text,
 };
 use arcata_score::{Instrument, NoteId, Score};
-use clap::{Args, ValueEnum};
 
+use crate::args::{PaperSize, SheetArguments, SheetFormat};
 use crate::failure::Failure;
-use crate::layer_command::open_layer;
+use crate::layer_file::open_layer;
 use crate::{engraving, files, studio};
-
-#[derive(Debug, Args)]
-pub(crate) struct SheetArguments {
-    /// The clean score: without the layers on it
-    #[arg(value_name = "SCORE")]
-    score: PathBuf,
-    /// The layer that shall stand in the parts
-    #[arg(long, value_name = "LAYER")]
-    layer: PathBuf,
-    /// The layer, or the older state of it, that stands in them now; nothing: parts as printed
-    #[arg(long, value_name = "LAYER")]
-    before: Option<PathBuf>,
-    /// Write here instead of the terminal; .html and .pdf choose the form
-    #[arg(long, value_name = "FILE")]
-    out: Option<PathBuf>,
-    /// The form, where the ending of --out does not say it
-    #[arg(long, value_enum)]
-    format: Option<SheetFormat>,
-    /// Paper of the PDF
-    #[arg(long, value_enum, default_value_t = PaperSize::A4)]
-    paper: PaperSize,
-    /// Stands by section, such as "Vn1=7, Vn2=6, Va=5", or "symphony" for 7, 6, 5, 4, 3; one each when
-    /// not given
-    #[arg(long, value_name = "STANDS")]
-    stands: Option<String>,
-    /// Seconds to write or take off one mark in one part, for the copying estimate
-    #[arg(long, value_name = "SECONDS", value_parser = clap::value_parser!(u32).range(1..=3600))]
-    seconds_a_mark: Option<u32>,
-    /// Leave out down- and up-bows that come anyway when players bow as it comes
-    #[arg(long)]
-    least: bool,
-    /// Leave the engraved bars out of HTML and PDF
-    #[arg(long)]
-    words_only: bool,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-enum SheetFormat {
-    Text,
-    Html,
-    Pdf,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-enum PaperSize {
-    A4,
-    Letter,
-}
 
 pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
     let format = format(arguments)?;

@@ -7,9 +7,9 @@ use arcata_bow::together::groups;
 use arcata_layer::{Addresses, GoingTogether, LowStrings, SpreadChoice, SpreadReach};
 use arcata_score::Score;
 
+use crate::args::SpreadArguments;
 use crate::failure::Failure;
-use crate::layer_args::SpreadArguments;
-use crate::layer_command::{exit, list, not_over, open_layer, open_score, save};
+use crate::layer_file::{exit, list, not_over, open_layer, open_score, save};
 use crate::{bars, files};
 
 pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {

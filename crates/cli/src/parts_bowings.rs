@@ -5,10 +5,9 @@ use arcata_layer::{Trust, add_marks, remove_marks};
 use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_xml::{EditError, EditList};
 
-use crate::args::SharedArguments;
+use crate::args::{Bowings, PartsArguments, SharedArguments};
 use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
-use crate::parts_args::{Bowings, PartsArguments};
 use crate::studio;
 
 /// Reads the score and puts the bowings on: first the choice, then the layers.

@@ -14,9 +14,9 @@ use arcata_prepare::{PartPaper, advice_words, page_end_words, part_file_name, pa
 use arcata_score::Length;
 use rayon::prelude::*;
 
+use crate::args::PartsArguments;
 use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
-use crate::parts_args::PartsArguments;
 use crate::parts_bowings;
 use crate::{bars, engraving, files, studio};
 

@@ -112,7 +112,8 @@ pub(crate) fn paths(folder: &Path, scores: &[PathBuf]) -> Vec<PathBuf> {
 
 /// Writes the page that leads to the others: a row a score, with the page that was written of it.
 pub(crate) fn write_index(folder: &Path, rows: &[(SummaryRow, Option<PathBuf>)]) -> Result<PathBuf, Failure> {
-    let address_of = |path: &PathBuf| address(&path.file_name().unwrap_or_default().to_string_lossy());
+    let address_of =
+        |path: &PathBuf| files::address("./", &path.file_name().unwrap_or_default().to_string_lossy());
     let rows: Vec<(SummaryRow, Option<String>)> =
         rows.iter().map(|(row, path)| (row.clone(), path.as_ref().map(address_of))).collect();
     let index = folder.join("index.html");
@@ -133,19 +134,6 @@ fn free_name(score: &Path, taken: &mut BTreeSet<String>) -> String {
     usual
 }
 
-/// A file name as the address of a link.
-fn address(name: &str) -> String {
-    let mut out = String::from("./");
-    for byte in name.bytes() {
-        if byte.is_ascii_alphanumeric() || b"-._~".contains(&byte) {
-            out.push(char::from(byte));
-        } else {
-            out.push_str(&format!("%{byte:02X}"));
-        }
-    }
-    out
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -159,6 +147,6 @@ mod tests {
 
     #[test]
     fn any_name_can_be_a_link() {
-        assert_eq!(address("für 2 #1.html"), "./f%C3%BCr%202%20%231.html");
+        assert_eq!(files::address("./", "für 2 #1.html"), "./f%C3%BCr%202%20%231.html");
     }
 }

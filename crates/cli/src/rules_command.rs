@@ -6,20 +6,10 @@ use std::process::ExitCode;
 use arcata_examples::{Example, with_examples};
 use arcata_languages::{Language, Texts};
 use arcata_review::{Family, REGISTER, Registered, Severity, rule};
-use clap::Args;
 
+use crate::args::RulesArguments;
 use crate::failure::Failure;
 use crate::files;
-
-#[derive(Debug, Args)]
-pub(crate) struct RulesArguments {
-    /// Show this rule's page: what it finds and why, what it proposes, what it cannot know, its sources
-    #[arg(value_name = "RULE")]
-    pub(crate) rule: Option<String>,
-    /// Titles and explanations in this language: en, it, fr or de; the rest of a page is English
-    #[arg(long, value_name = "LANGUAGE", default_value_t = Language::English)]
-    pub(crate) language: Language,
-}
 
 /// Prints the list, or one page.
 pub(crate) fn run(arguments: &RulesArguments) -> Result<ExitCode, Failure> {

@@ -13,12 +13,13 @@ use arcata_review::{Aside, UnusedSlurEntry};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, ScoreFile};
 
-use crate::args::{PlayerArguments, SharedArguments, StyleArguments, Terms};
+use crate::args::Terms;
+use crate::args::{PlayerArguments, SharedArguments, StyleArguments};
 use crate::aside_file;
 use crate::bars;
 use crate::failure::Failure;
 use crate::files;
-use crate::habits_command;
+use crate::habits_file;
 
 /// A score with the plans of its lines, and what of it was asked for.
 pub(crate) struct StudioScore {
@@ -130,7 +131,7 @@ pub(crate) fn player(arguments: &PlayerArguments) -> Result<Player, Failure> {
     let habits = arguments
         .habits
         .as_ref()
-        .map(|path| habits_command::read(path).map(|habits| (path, habits)))
+        .map(|path| habits_file::read(path).map(|habits| (path, habits)))
         .transpose()?;
     let failed = |why: String| match &habits {
         Some((path, _)) => Failure::Habits { path: (*path).clone(), why },

@@ -55,12 +55,12 @@ const CROSSED: i64 = 100;
 /// `shift` is how long a change of position takes, microseconds.
 ///
 /// ```
-/// use arcata_hand::{Fingerboard, Step, Strings, crossings};
+/// use arcata_hand::{Fingerboard, PassageNote, Strings, crossings};
 /// use arcata_score::Instrument;
 /// let violin =
 ///     Fingerboard::new(Instrument::Violin, Strings::Four, &arcata_bow::Profile::default()).unwrap();
 /// // A on the lowest string to B on the highest and back: two strings are passed over each time.
-/// let notes = [5700, 8300, 5700].map(|pitch| Step { pitch, lasts: 100_000 });
+/// let notes = [5700, 8300, 5700].map(|pitch| PassageNote { pitch, lasts: 100_000 });
 /// assert_eq!(crossings(&violin, &notes, 200_000).iter().map(|c| c.skipped()).sum::<usize>(), 4);
 /// ```
 #[must_use]

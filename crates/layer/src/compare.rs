@@ -44,8 +44,8 @@ pub(crate) fn agree(one: &[Entry], other: &[Entry]) -> bool {
 /// remember of files does not count, nor who said it.
 ///
 /// ```
-/// use arcata_layer::{Entry, Layer, Mark, Place, Spot, compare};
-/// let place = Place { part: "Viola".into(), spot: Spot::new("7", Default::default()) };
+/// use arcata_layer::{Entry, Layer, Mark, Address, Spot, compare};
+/// let place = Address { part: "Viola".into(), spot: Spot::new("7", Default::default()) };
 /// let one = Layer { entries: vec![Entry::new(place.clone(), Mark::Up)], ..Layer::default() };
 /// let other = Layer { entries: vec![Entry::new(place, Mark::Down)], ..Layer::default() };
 /// assert!(compare(&one, &one).is_empty());

@@ -28,8 +28,8 @@ pub struct Merged {
 /// rule that fits counts. The two sides may be exchanged: only the order inside conflicts changes.
 ///
 /// ```
-/// use arcata_layer::{Entry, Layer, Mark, Place, Spot, merge};
-/// let place = |bar: &str| Place { part: "Viola".into(), spot: Spot::new(bar, Default::default()) };
+/// use arcata_layer::{Entry, Layer, Mark, Address, Spot, merge};
+/// let place = |bar: &str| Address { part: "Viola".into(), spot: Spot::new(bar, Default::default()) };
 /// let layer = |owner: &str, entries| Layer { owner: owner.into(), entries, ..Layer::default() };
 /// let base = layer("leader", vec![Entry::new(place("1"), Mark::Up)]);
 /// let one = layer("leader", vec![Entry::new(place("1"), Mark::Down)]);

@@ -178,8 +178,8 @@ impl TempoChange {
     ///
     /// ```
     /// use arcata_score::Length;
-    /// use arcata_score::tempo_words::{Change, Degree};
-    /// assert_eq!(Change::Slower.fraction(Degree::Plain), Length::new(4, 5));
+    /// use arcata_score::tempo_words::{TempoChange, Degree};
+    /// assert_eq!(TempoChange::Slower.fraction(Degree::Plain), Length::new(4, 5));
     /// ```
     #[must_use]
     pub fn fraction(self, degree: Degree) -> Length {

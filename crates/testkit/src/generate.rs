@@ -44,9 +44,9 @@ pub fn random_score(seed: u64, shape: ScoreShape) -> String {
 ///
 /// # Examples
 /// ```
-/// use arcata_testkit::{Detail, Fixture, Shape, random_fixture};
+/// use arcata_testkit::{Detail, Fixture, ScoreShape, random_fixture};
 ///
-/// let text = random_fixture(3, Shape { parts: 2, bars: 4, detail: Detail::Slurs });
+/// let text = random_fixture(3, ScoreShape { parts: 2, bars: 4, detail: Detail::Slurs });
 /// assert_eq!(Fixture::parse(&text)?.part_names(), ["violin I", "violin II"]);
 /// # Ok::<(), arcata_testkit::FixtureError>(())
 /// ```

@@ -51,10 +51,10 @@ pub fn write_order(out: &mut impl Write, order: &EngravingOrder) -> io::Result<(
 /// Reads an order; none where the pipe ends before one.
 ///
 /// ```
-/// use arcata_engrave::Order;
+/// use arcata_engrave::EngravingOrder;
 /// use arcata_workers::protocol::{read_order, write_order};
 ///
-/// let order = Order { options: "{}".into(), musicxml: "<score-partwise/>".into(), seconds: 60 };
+/// let order = EngravingOrder { options: "{}".into(), musicxml: "<score-partwise/>".into(), seconds: 60 };
 /// let mut pipe = Vec::new();
 /// write_order(&mut pipe, &order)?;
 /// let mut pipe = pipe.as_slice();

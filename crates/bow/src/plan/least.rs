@@ -93,11 +93,11 @@ fn wanted(plan: &Plan, index: usize, arrival: Arrival, nth: usize) -> StrokeAct 
 /// does not depend on the marks elsewhere, and the fewest signs for each are the fewest for all.
 ///
 /// ```
-/// use arcata_bow::plan::{Reach, least_marks};
+/// use arcata_bow::plan::{BowReach, least_marks};
 /// use arcata_bow::{Line, Plan};
 ///
 /// fn how_many(line: &Line, plan: &Plan) -> usize {
-///     least_marks(line, plan, Reach::default()).len()
+///     least_marks(line, plan, BowReach::default()).len()
 /// }
 /// ```
 #[must_use]

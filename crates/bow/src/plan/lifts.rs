@@ -24,11 +24,11 @@ impl LiftTime {
 /// bow is not lifted there, or is free.
 ///
 /// ```
-/// use arcata_bow::plan::{Reach, lift_time};
+/// use arcata_bow::plan::{BowReach, lift_time};
 /// use arcata_bow::{Line, Plan};
 ///
 /// fn rushed_lifts(line: &Line, plan: &Plan) -> usize {
-///     let times = (1..plan.strokes.len()).filter_map(|stroke| lift_time(line, plan, stroke, Reach::default()));
+///     let times = (1..plan.strokes.len()).filter_map(|stroke| lift_time(line, plan, stroke, BowReach::default()));
 ///     times.filter(|time| time.is_rushed()).count()
 /// }
 /// ```

@@ -126,7 +126,7 @@ pub(super) struct Likeness {
     cells: Vec<u16>,
 }
 
-/// Two bars in which nobody plays: alike, but no landmark (rule of thumb).
+/// Two bars in which nobody plays: alike, but nothing to hold on to (rule of thumb).
 const BOTH_SILENT: u16 = 400;
 
 impl Likeness {

@@ -8,9 +8,9 @@ use arcata_score::{Length, Pitch, places};
 /// A note of a score.
 ///
 /// ```
-/// use arcata_layer::{Place, Spot};
+/// use arcata_layer::{Address, Spot};
 /// use arcata_score::Length;
-/// let place = Place { part: "Violin I".into(), spot: Spot::new("37", Length::new(1, 2)) };
+/// let place = Address { part: "Violin I".into(), spot: Spot::new("37", Length::new(1, 2)) };
 /// assert_eq!(place.to_string(), "Violin I, bar 37 after 1/2");
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]

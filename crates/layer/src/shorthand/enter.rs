@@ -15,7 +15,7 @@ use crate::address::Addresses;
 use crate::model::{Address, Entry, HookSign, Mark, Question};
 
 /// The most notes that one text may speak of. A note counts each time that a stretch finds it, and each time
-/// that something is decided about it.
+/// that something is asked of it.
 ///
 /// Reason: the marks of a whole opera, every note of every string part once, are some 100,000; more is a
 /// text gone wrong, or made to keep the program busy. Source: counted by hand, from memory.

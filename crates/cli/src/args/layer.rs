@@ -4,9 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, Subcommand, ValueEnum};
 
-use crate::layer_enter::EnterArguments;
-use crate::layer_list::ListArguments;
-use crate::layer_sheet::SheetArguments;
+use super::shared::Format;
 
 /// Bowings kept apart from the score: put them on, take them off, bring them together.
 #[derive(Debug, Args)]
@@ -193,4 +191,108 @@ pub(crate) struct CheckArguments {
     /// The layer
     #[arg(long, value_name = "FILE")]
     pub(crate) layer: PathBuf,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct EnterArguments {
+    /// The score that the bowings are for
+    #[arg(value_name = "SCORE")]
+    pub(crate) score: PathBuf,
+    /// The shorthand; standard input when not given
+    #[arg(long, value_name = "FILE")]
+    pub(crate) notes: Option<PathBuf>,
+    /// The layer that the bowings are added to; a new one when there is no such file
+    #[arg(long, value_name = "LAYER")]
+    pub(crate) layer: Option<PathBuf>,
+    /// Write the layer here; over --layer when not given, to standard output when that is not given either
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    /// Print the layer as shorthand instead of writing it
+    #[arg(long, conflicts_with = "out")]
+    pub(crate) print: bool,
+    /// Say what is wrong with the text, and write nothing
+    #[arg(long, conflicts_with_all = ["out", "print"])]
+    pub(crate) check: bool,
+    /// Title of the layer
+    #[arg(long, value_name = "TEXT")]
+    pub(crate) title: Option<String>,
+    /// Who decided the bowings
+    #[arg(long, value_name = "NAME")]
+    pub(crate) owner: Option<String>,
+    /// For which orchestra or ensemble
+    #[arg(long, value_name = "NAME")]
+    pub(crate) ensemble: Option<String>,
+    /// When, such as 2026-03-01
+    #[arg(long, value_name = "DATE")]
+    pub(crate) date: Option<String>,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct ListArguments {
+    /// The folder of works and layers; folders inside it are looked through, links are not followed
+    #[arg(value_name = "FOLDER")]
+    pub(crate) folder: PathBuf,
+    /// Only works whose title holds this
+    #[arg(long, value_name = "TEXT")]
+    pub(crate) work: Option<String>,
+    /// Only layers whose owner's name holds this
+    #[arg(long, value_name = "TEXT")]
+    pub(crate) owner: Option<String>,
+    /// Only layers for an orchestra or ensemble whose name holds this
+    #[arg(long, value_name = "TEXT")]
+    pub(crate) ensemble: Option<String>,
+    /// Text for people, json or csv for programs
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(crate) format: Format,
+    /// Read every file again, whatever the index remembers
+    #[arg(long)]
+    pub(crate) rebuild: bool,
+}
+
+#[derive(Debug, Args)]
+pub(crate) struct SheetArguments {
+    /// The clean score: without the layers on it
+    #[arg(value_name = "SCORE")]
+    pub(crate) score: PathBuf,
+    /// The layer that shall stand in the parts
+    #[arg(long, value_name = "LAYER")]
+    pub(crate) layer: PathBuf,
+    /// The layer, or the older state of it, that stands in them now; nothing: parts as printed
+    #[arg(long, value_name = "LAYER")]
+    pub(crate) before: Option<PathBuf>,
+    /// Write here instead of the terminal; .html and .pdf choose the form
+    #[arg(long, value_name = "FILE")]
+    pub(crate) out: Option<PathBuf>,
+    /// The form, where the ending of --out does not say it
+    #[arg(long, value_enum)]
+    pub(crate) format: Option<SheetFormat>,
+    /// Paper of the PDF
+    #[arg(long, value_enum, default_value_t = PaperSize::A4)]
+    pub(crate) paper: PaperSize,
+    /// Stands by section, such as "Vn1=7, Vn2=6, Va=5", or "symphony" for 7, 6, 5, 4, 3; one each when
+    /// not given
+    #[arg(long, value_name = "STANDS")]
+    pub(crate) stands: Option<String>,
+    /// Seconds to write or take off one mark in one part, for the copying estimate
+    #[arg(long, value_name = "SECONDS", value_parser = clap::value_parser!(u32).range(1..=3600))]
+    pub(crate) seconds_a_mark: Option<u32>,
+    /// Leave out down- and up-bows that come anyway when players bow as it comes
+    #[arg(long)]
+    pub(crate) least: bool,
+    /// Leave the engraved bars out of HTML and PDF
+    #[arg(long)]
+    pub(crate) words_only: bool,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum SheetFormat {
+    Text,
+    Html,
+    Pdf,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum PaperSize {
+    A4,
+    Letter,
 }

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use crate::args::PlayerArguments;
+use super::shared::PlayerArguments;
 
 #[derive(Debug, Args)]
 pub(crate) struct PartsArguments {

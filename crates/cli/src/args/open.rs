@@ -1,0 +1,24 @@
+//! `arcata open`.
+
+use std::path::PathBuf;
+
+use clap::Args;
+
+#[derive(Debug, Args)]
+pub(crate) struct OpenArguments {
+    /// The score, a MusicXML file
+    #[arg(value_name = "SCORE")]
+    pub(crate) score: PathBuf,
+    /// Layers to lay on the desk with it; they are read, and written only when you keep them
+    #[arg(long, value_name = "LAYER", num_args = 1..)]
+    pub(crate) layer: Vec<PathBuf>,
+    /// Bow as a leader does whose habits stand in this file (arcata habits learn)
+    #[arg(long, value_name = "FILE")]
+    pub(crate) habits: Option<PathBuf>,
+    /// The port on this machine's own address; 0 for any that is free
+    #[arg(long, value_name = "PORT", default_value_t = 0)]
+    pub(crate) port: u16,
+    /// Only print the address, and leave the browser alone
+    #[arg(long)]
+    pub(crate) no_browser: bool,
+}
