@@ -11,9 +11,9 @@ use arcata_score::{Beginning, Length, NoteId, Score};
 use arcata_xml::{Document, NodeId};
 
 use crate::change::Change;
+use crate::changed_music::{note_of, put_in, stands_at};
 use crate::findings::Choices;
 use crate::other_bow::passage;
-use crate::tried::{note_of, put_in, stands_at};
 use crate::{Finding, Findings, Piece, REGISTER, Reads, Sees, Severity};
 
 /// Bars beyond which a change is no change at a place, and is not tried: an edition of its own (rule of thumb).

@@ -39,6 +39,17 @@ pub enum DynamicKind {
     Shape(Level, Level),
 }
 
+impl DynamicKind {
+    /// The level that holds after it; none after an accent.
+    #[must_use]
+    pub const fn lasting(self) -> Option<Level> {
+        match self {
+            Self::Level(level) | Self::Shape(_, level) => Some(level),
+            Self::Accented(_) => None,
+        }
+    }
+}
+
 /// A dynamic level; the order is loudness.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[repr(u8)]

@@ -5,7 +5,9 @@ use std::ops::{Range, RangeInclusive};
 use crate::beats::beat_in_bar;
 use crate::places;
 use crate::words::from_roman;
-use crate::{ClefChange, Length, Meter, Moment, Note, NoteId, Part, Place, Score, TieEnd};
+use crate::{
+    ClefChange, Dynamic, DynamicKind, Length, Meter, Moment, Note, NoteId, Part, Place, Score, TieEnd,
+};
 
 /// A movement of the file. The bow, dynamics, states, tempo and repeats begin afresh with it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -183,11 +185,12 @@ impl Score {
     /// matter of seconds. `None` where the score has no such bars.
     ///
     /// ```
-    /// let music = arcata_testkit::musicxml("viola: p \"pizz.\" 1/4 C4 D4 E4 F4 | 1/1 G4 | 1/1 A4");
+    /// let music = arcata_testkit::musicxml("viola: p \"pizz.\" 1/4 C4 D4 sf E4 F4 | 1/1 G4 | 1/1 A4");
     /// let document = arcata_xml::Document::parse(music.into_bytes(), &Default::default())?;
     /// let (bars, beginning) = arcata_score::read(&document).excerpt(1..=2).unwrap();
     /// assert_eq!((bars.bars.len(), bars.parts[0].notes.len(), beginning.notes[0]), (2, 2, 4));
     /// assert_eq!((bars.parts[0].instructions.len(), bars.parts[0].dynamics.len()), (1, 1), "still plucked, still soft");
+    /// assert_eq!(bars.parts[0].dynamics[0].kind, arcata_score::DynamicKind::Level(arcata_score::Level::P));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     #[must_use]
@@ -283,14 +286,6 @@ impl Cut {
         inside
     }
 
-    /// The same; what `holds` from before stands at the beginning.
-    fn place_or(&self, place: &mut Place, holds: bool) -> bool {
-        if holds {
-            (place.bar, place.at) = (0, Moment::START);
-        }
-        holds || self.place(place)
-    }
-
     /// A part's share, with the indices of its first note and slur.
     fn part(&self, part: &Part) -> (Part, u32, usize) {
         let from = part.notes.partition_point(|note| note.bar < self.first);
@@ -335,16 +330,22 @@ impl Cut {
             alone.meters.push((0, Meter::common()));
         }
         let said = |place: &Place| self.in_force.contains(&place.bar);
-        let last = alone.dynamics.iter().rposition(|dynamic| said(&dynamic.place));
-        let mut index = 0;
-        alone.dynamics.retain_mut(|dynamic| {
-            index += 1;
-            let holds = last == Some(index - 1);
-            self.place_or(&mut dynamic.place, holds)
-        });
+        // Of each staff the last level holds; an accent was over with its note.
+        let levels = alone.dynamics.iter().filter(|dynamic| said(&dynamic.place));
+        let mut in_force: Vec<Dynamic> = Vec::new();
+        for (dynamic, level) in levels.filter_map(|dynamic| Some((dynamic, dynamic.kind.lasting()?))) {
+            in_force.retain(|known| known.place.staff != dynamic.place.staff);
+            let place = Place { bar: 0, at: Moment::START, ..dynamic.place };
+            in_force.push(Dynamic { place, kind: DynamicKind::Level(level) });
+        }
+        alone.dynamics.retain_mut(|dynamic| self.place(&mut dynamic.place));
+        alone.dynamics.splice(..0, in_force);
         alone.instructions.retain_mut(|instruction| {
-            let holds = said(&instruction.place);
-            self.place_or(&mut instruction.place, holds)
+            if said(&instruction.place) {
+                (instruction.place.bar, instruction.place.at) = (0, Moment::START);
+                return true;
+            }
+            self.place(&mut instruction.place)
         });
         alone.swells.retain_mut(|swell| {
             swell.end = swell.end.map(|end| self.moment(end));

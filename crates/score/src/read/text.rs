@@ -72,20 +72,12 @@ pub(super) fn take_steps(dynamics: &mut Vec<Dynamic>, mut steps: Vec<LevelStep>,
             level = Some(next);
         } else {
             let Some(mark) = marks.next() else { break };
-            level = lasting(mark.kind).or(level.filter(|_| !ends.between(bar, mark.place.bar)));
+            level = mark.kind.lasting().or(level.filter(|_| !ends.between(bar, mark.place.bar)));
             bar = mark.place.bar;
             merged.push(mark);
         }
     }
     *dynamics = merged;
-}
-
-/// The level that a mark leaves in force.
-fn lasting(kind: DynamicKind) -> Option<Level> {
-    match kind {
-        DynamicKind::Level(level) | DynamicKind::Shape(_, level) => Some(level),
-        DynamicKind::Accented(_) => None,
-    }
 }
 
 fn neighbour(level: Level, way: SwellKind) -> Level {

@@ -35,15 +35,16 @@ pub(crate) fn stands_at(change: &Change) -> NodeId {
 pub(crate) fn put_in(document: &Document, score: &mut Score, changes: &[Change]) -> BTreeSet<Reads> {
     let mut touched = BTreeSet::new();
     for part in &mut score.parts {
-        let mut hand = Hand { document, part, touched: &mut touched, loose: Vec::new(), ties: Vec::new() };
+        let mut changed =
+            ChangedPart { document, part, touched: &mut touched, loose: Vec::new(), ties: Vec::new() };
         for change in changes {
             match change {
-                Change::Remove(node) => hand.take_out(*node),
-                Change::Notation { note, xml } => hand.write(*note, xml),
-                Change::Before { next, xml } => hand.say(*next, xml),
+                Change::Remove(node) => changed.take_out(*node),
+                Change::Notation { note, xml } => changed.write(*note, xml),
+                Change::Before { next, xml } => changed.say(*next, xml),
             }
         }
-        hand.join();
+        changed.join();
     }
     touched
 }
@@ -56,10 +57,12 @@ struct LooseEnd {
     number: u8,
     opens: bool,
     line: SlurLine,
+    /// What somebody has said of the slur that it is an end of.
+    told: SlurTold,
 }
 
 /// Changes in one part.
-struct Hand<'a> {
+struct ChangedPart<'a> {
     document: &'a Document,
     part: &'a mut Part,
     touched: &'a mut BTreeSet<Reads>,
@@ -68,7 +71,7 @@ struct Hand<'a> {
     ties: Vec<(NoteId, bool)>,
 }
 
-impl Hand<'_> {
+impl ChangedPart<'_> {
     fn id(&self, node: NodeId) -> Option<NoteId> {
         let at = self.part.notes.iter().position(|note| note.node == node)?;
         u32::try_from(at).ok().map(NoteId)
@@ -136,7 +139,8 @@ impl Hand<'_> {
         if xml.starts_with("<slur") {
             let number = attribute(xml, "number").and_then(|number| number.parse().ok()).unwrap_or(1);
             let line = if xml.contains("line-type=\"dashed\"") { SlurLine::Broken } else { SlurLine::Solid };
-            self.loose.push(LooseEnd { note: id, node, number, opens: begins, line });
+            let told = SlurTold::Nothing;
+            self.loose.push(LooseEnd { note: id, node, number, opens: begins, line, told });
             return self.touch(&[Reads::Slurs, Reads::Strokes, Reads::Bows]);
         }
         if xml.starts_with("<tied") {
@@ -175,9 +179,10 @@ impl Hand<'_> {
     }
 
     fn loosen(&mut self, slur: Slur) {
-        let Slur { number, line, .. } = slur;
-        self.loose.push(LooseEnd { note: slur.start, node: slur.start_node, number, opens: true, line });
-        self.loose.push(LooseEnd { note: slur.end, node: slur.end_node, number, opens: false, line });
+        let Slur { number, line, told, .. } = slur;
+        let end = |note, node, opens| LooseEnd { note, node, number, opens, line, told };
+        self.loose.push(end(slur.start, slur.start_node, true));
+        self.loose.push(end(slur.end, slur.end_node, false));
     }
 
     /// Joins what is loose: an end to the last beginning of its number before it, as a reader does.
@@ -211,7 +216,7 @@ impl Hand<'_> {
                 start_node: start.node,
                 end_node: end.node,
                 line: start.line,
-                told: SlurTold::Nothing,
+                told: start.told,
             });
         }
         self.part.slurs.sort_by_key(|slur| (slur.start, slur.end));

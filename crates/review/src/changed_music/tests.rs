@@ -79,3 +79,15 @@ fn what_is_made_in_the_music_is_what_the_changed_file_says() {
     use Reads::{BowMarks, Bows, Marks, Slurs, Strokes, Ties, Words};
     assert_eq!(kinds, BTreeSet::from([Slurs, Ties, Strokes, Bows, BowMarks, Marks, Words]));
 }
+
+#[test]
+fn what_somebody_has_said_of_a_slur_stays_where_another_is_changed() {
+    let music = arcata_testkit::musicxml("violin: (1/4 D4 E4 F4 G4) | (D4 E4) F4 G4");
+    let document = Document::parse(music.into_bytes(), &Limits::default()).unwrap();
+    let mut score = arcata_score::read(&document);
+    score.parts[0].slurs[0].told = SlurTold::Phrase;
+    let other = score.parts[0].slurs[1];
+    put_in(&document, &mut score, &[Change::Remove(other.start_node), Change::Remove(other.end_node)]);
+    let left: Vec<SlurTold> = score.parts[0].slurs.iter().map(|slur| slur.told).collect();
+    assert_eq!(left, [SlurTold::Phrase]);
+}
