@@ -145,16 +145,6 @@ fn finding(
         Expected::Slurs | Expected::Dynamics | Expected::Tempo => Severity::B,
         Expected::Hairpins | Expected::Articulations | Expected::BowMarks => Severity::C,
     };
-    Some(Finding {
-        rule: expected.id(),
-        severity,
-        place: all.remove(0),
-        sentence,
-        evidence: Vec::new(),
-        assumptions: Vec::new(),
-        count: u32::try_from(further.len()).unwrap_or(u32::MAX - 1) + 1,
-        further,
-        reasons: Vec::new(),
-        proposals: Vec::new(),
-    })
+    let count = u32::try_from(further.len()).unwrap_or(u32::MAX - 1) + 1;
+    Some(Finding { sentence, count, further, ..Finding::at(expected.id(), severity, all.remove(0)) })
 }

@@ -179,18 +179,8 @@ fn engraved(
         notes: note.map(NoteId).into_iter().collect(),
         movement: None,
     };
-    let finding = Finding {
-        rule: "",
-        severity: Severity::D,
-        place,
-        sentence: String::new(),
-        evidence: Vec::new(),
-        assumptions: Vec::new(),
-        count: 1,
-        further: Vec::new(),
-        reasons: Vec::new(),
-        proposals: Vec::new(),
-    };
+    // Pictures are drawn of what a review finds; here of what it finds nothing in.
+    let finding = Finding::at("", Severity::D, place);
     let drawn = Scenes::new(&desk, request.engraver).narrow().draw(std::slice::from_ref(&finding));
     let kept = drawn.into_iter().next().and_then(|pictures| pictures.now).map(|drawn| KeptPicture {
         svg: concealed.markup(&drawn.svg),

@@ -70,6 +70,23 @@ pub struct Finding {
 }
 
 impl Finding {
+    /// Something at one place, of which nothing is said yet.
+    #[must_use]
+    pub fn at(rule: &'static str, severity: Severity, place: FindingPlace) -> Self {
+        Self {
+            rule,
+            severity,
+            place,
+            sentence: String::new(),
+            evidence: Vec::new(),
+            assumptions: Vec::new(),
+            count: 1,
+            further: Vec::new(),
+            reasons: Vec::new(),
+            proposals: Vec::new(),
+        }
+    }
+
     /// The rules that speak at this place, its own first.
     pub fn rules(&self) -> impl Iterator<Item = &'static str> {
         std::iter::once(self.rule).chain(self.reasons.iter().map(|reason| reason.rule))

@@ -156,18 +156,7 @@ pub(crate) fn order(finding: &Finding) -> (&FindingPlace, Severity, &str, &str) 
 
 impl Draft {
     fn new(rule: &'static str, severity: Severity, place: FindingPlace) -> Self {
-        let finding = Finding {
-            rule,
-            severity,
-            place,
-            sentence: String::new(),
-            evidence: Vec::new(),
-            assumptions: Vec::new(),
-            count: 1,
-            further: Vec::new(),
-            reasons: Vec::new(),
-            proposals: Vec::new(),
-        };
+        let finding = Finding::at(rule, severity, place);
         Self { finding, changes: Vec::new(), sketches: Vec::new(), cause: None, wish: None }
     }
 

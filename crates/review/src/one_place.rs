@@ -75,16 +75,11 @@ mod tests {
         let first = places.next().expect("a place");
         let further: Vec<FindingPlace> = places.collect();
         Finding {
-            rule,
-            severity,
-            place: first,
             sentence: format!("{rule} speaks."),
-            evidence: Vec::new(),
-            assumptions: Vec::new(),
             count: u32::try_from(further.len()).expect("few") + 1,
             further,
-            reasons: Vec::new(),
             proposals: vec![Proposal::new(Grade::PlayersChoice, ProposalKind::Hook, "Hook it.")],
+            ..Finding::at(rule, severity, first)
         }
     }
 

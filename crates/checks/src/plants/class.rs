@@ -26,7 +26,7 @@ use crate::{alarms, scores};
 const CLASS: usize = 100;
 const BARS: usize = 30;
 const WORKS: usize = 8;
-/// AtOnePlace that are tried for a hand-in.
+/// Places that are tried for a hand-in.
 const TRIED: usize = 12;
 /// Of a hundred hand-ins whose planted fault is the gravest, those whose passages hold it.
 const HELD: usize = 90;
