@@ -147,9 +147,17 @@ pub(crate) fn say(text: &str) {
     eprint!("{}", seen(text));
 }
 
+/// How text is filled: lines end at spaces alone, so that a path or an option is copied whole.
+fn filled<'o>(width: usize) -> textwrap::Options<'o> {
+    textwrap::Options::new(width)
+        .break_words(false)
+        .word_separator(textwrap::WordSeparator::AsciiSpace)
+        .word_splitter(textwrap::WordSplitter::NoHyphenation)
+}
+
 /// Says what went wrong, filled to the width of the terminal.
 pub(crate) fn complain(text: &str) {
-    let options = textwrap::Options::new(width(std::io::stderr().is_terminal())).break_words(false);
+    let options = filled(width(std::io::stderr().is_terminal()));
     let text = format!("arcata: {}", seen(&bar_word().said(text)));
     eprintln!("{}", textwrap::fill(&text, options));
 }
@@ -172,10 +180,7 @@ pub(crate) fn wrapped(text: &str) -> String {
     let filled = text.lines().map(|line| {
         let indent = &line[..line.len() - line.trim_start().len()];
         let further = if indent.is_empty() { String::new() } else { format!("{indent}  ") };
-        let options = textwrap::Options::new(width)
-            .break_words(false)
-            .initial_indent(indent)
-            .subsequent_indent(&further);
+        let options = filled(width).initial_indent(indent).subsequent_indent(&further);
         textwrap::fill(line.trim_start(), options) + "\n"
     });
     filled.collect()

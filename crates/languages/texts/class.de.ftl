@@ -165,8 +165,8 @@ alike-how = Gezeigt werden Paare, deren Noten mehr übereinstimmen, als die Aufg
 alike-share = Von hundert Folgen von acht Noten der kleineren stehen { $share } auch in der anderen.
 class-not-met = Niemandem begegnet: { $rules }.
 
-hand-title = Die Hand
-hand-how = Gehen Sie hier durch die Klasse. Was Sie tun, bleibt Schritt für Schritt in diesem Browser und geht nirgendwohin. Sichern Sie es als Datei und rufen Sie den Befehl mit --hand DATEI noch einmal auf: die Blätter werden daraus gemacht.
+hand-title = Die Klasse durchgehen
+hand-how = Was Sie tun, bleibt Schritt für Schritt in diesem Browser und geht nirgendwohin. Sichern Sie es als Datei und rufen Sie den Befehl mit --hand DATEI noch einmal auf: die Blätter werden daraus gemacht.
 hand-keys = Tasten: j, k nächste und vorige Abgabe · Pfeile: Stelle · x zeigen oder streichen · s Satz dazu · 1–9 Kriterium abhaken · n Satz zum Ganzen · m eigene Bewertung · u zurück · o Blatt öffnen · w Datei sichern
 hand-shown = gezeigt
 hand-not-shown = nicht gezeigt

@@ -165,8 +165,8 @@ alike-how = Shown are pairs whose notes agree more than the task explains: the g
 alike-share = Of a hundred runs of eight notes of the smaller one, { $share } stand in the other one too.
 class-not-met = Nobody met: { $rules }.
 
-hand-title = The hand
-hand-how = Go through the class here. What you do is kept in this browser, act by act, and goes nowhere. Save it as a file and run the command again with --hand FILE: the sheets are made from it.
+hand-title = Going through the class
+hand-how = What you do is kept in this browser, act by act, and goes nowhere. Save it as a file and run the command again with --hand FILE: the sheets are made from it.
 hand-keys = Keys: j, k next and previous hand-in · arrows: passage · x show it or strike it · s sentence to it · 1–9 tick a criterion · n sentence to the whole · m your own marks · u undo · o open the sheet · w save the file
 hand-shown = shown
 hand-not-shown = not shown

@@ -165,8 +165,8 @@ alike-how = On montre des paires dont les notes s'accordent plus que le devoir n
 alike-share = De cent suites de huit notes de la plus petite, { $share } sont aussi dans l'autre.
 class-not-met = Personne n'a rencontré : { $rules }.
 
-hand-title = La main
-hand-how = Passez ici la classe en revue. Ce que vous faites reste dans ce navigateur, pas à pas, et ne va nulle part. Enregistrez-le comme fichier et répétez la commande avec --hand FICHIER : les feuilles en sont faites.
+hand-title = Passer la classe en revue
+hand-how = Ce que vous faites reste dans ce navigateur, pas à pas, et ne va nulle part. Enregistrez-le comme fichier et répétez la commande avec --hand FICHIER : les feuilles en sont faites.
 hand-keys = Touches : j, k copie suivante et précédente · flèches : passage · x montrer ou ôter · s phrase · 1–9 cocher un critère · n phrase sur le tout · m évaluation propre · u annuler · o ouvrir la feuille · w enregistrer
 hand-shown = montré
 hand-not-shown = pas montré

@@ -165,8 +165,8 @@ alike-how = Si mostrano coppie le cui note concordano più di quanto spieghi il 
 alike-share = Di cento sequenze di otto note della più piccola, { $share } stanno anche nell'altra.
 class-not-met = Nessuno ha incontrato: { $rules }.
 
-hand-title = La mano
-hand-how = Qui si passa in rassegna la classe. Ciò che si fa resta in questo browser, passo per passo, e non va da nessuna parte. Lo si salva come file e si ripete il comando con --hand FILE: i fogli si fanno da lì.
+hand-title = Passare in rassegna la classe
+hand-how = Ciò che si fa resta in questo browser, passo per passo, e non va da nessuna parte. Lo si salva come file e si ripete il comando con --hand FILE: i fogli si fanno da lì.
 hand-keys = Tasti: j, k consegna seguente e precedente · frecce: passo · x mostrare o togliere · s frase · 1–9 spuntare un criterio · n frase sul tutto · m valutazione propria · u annullare · o aprire il foglio · w salvare il file
 hand-shown = mostrato
 hand-not-shown = non mostrato
