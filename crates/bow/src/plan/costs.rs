@@ -3,6 +3,8 @@
 //! The search asks for sums, reports ask for terms; both come from the same functions, which add
 //! named shares to a [`Tally`].
 
+use std::ops::Range;
+
 use arcata_score::BowDirection;
 
 use super::course::Course;
@@ -76,12 +78,26 @@ pub(crate) struct Costs<'a> {
     confined: &'a [Confined],
     anchors: &'a [Anchor],
     pub(crate) course: Course,
-    /// For each number of cells travelled, the shortest and the longest way it may stand for.
-    spans: Vec<[BowWay; 2]>,
+    spans: WaySpans,
 }
+
+/// For each number of cells travelled, the shortest and the longest way it may stand for.
+pub(crate) struct WaySpans(Vec<[BowWay; 2]>);
 
 /// A way on the bow: micrometres, and their logarithm in thousandths of an octave.
 type BowWay = (u64, i32);
+
+impl WaySpans {
+    fn of(reach: BowReach, cells: usize) -> Self {
+        let hair = u64::try_from(reach.hair).unwrap_or(1);
+        let span = |half_cells: u64| {
+            let way = (hair * half_cells / (2 * cells as u64)).max(1);
+            (way, milli_octaves(way))
+        };
+        let cells = 0..cells as u64;
+        Self(cells.map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]).collect())
+    }
+}
 
 /// The ways that a stroke's dynamic asks for over its duration: micrometres and thousandths of an octave.
 pub(crate) struct Pace {
@@ -105,25 +121,33 @@ impl<'a> Costs<'a> {
         settings: &'a PlanSettings,
         cells: usize,
     ) -> Self {
-        let (weights, reach, leanings) = (&settings.weights, settings.reach, &settings.leanings);
-        let hair = u64::try_from(reach.hair).unwrap_or(1);
-        let span = |half_cells: u64| {
-            let way = (hair * half_cells / (2 * cells as u64)).max(1);
-            (way, milli_octaves(way))
-        };
-        let spans = (0..cells as u64).map(|cell| [span((2 * cell).saturating_sub(1)), span(2 * cell + 1)]);
+        Self::kept(strokes, (course, WaySpans::of(settings.reach, cells)), settings, cells)
+    }
+
+    /// The costs of strokes whose course and ways are known.
+    pub(crate) fn kept(
+        strokes: &'a [Stroke],
+        (course, spans): (Course, WaySpans),
+        settings: &'a PlanSettings,
+        cells: usize,
+    ) -> Self {
         Self {
             strokes,
-            weights,
-            reach,
+            weights: &settings.weights,
+            reach: settings.reach,
             cells,
             marks: settings.marks,
-            leanings,
+            leanings: &settings.leanings,
             confined: &[],
             anchors: &settings.anchors,
             course,
-            spans: spans.collect(),
+            spans,
         }
+    }
+
+    /// What does not change while only the settings' leanings do.
+    pub(crate) fn into_kept(self) -> (Course, WaySpans) {
+        (self.course, self.spans)
     }
 
     /// Whether something is asked of a stroke.
@@ -172,6 +196,12 @@ impl<'a> Costs<'a> {
     fn leanings(&self, index: usize) -> impl Iterator<Item = &'a Leaning> {
         let first = self.leanings.partition_point(|leaning| leaning.stroke < index);
         self.leanings[first..].iter().take_while(move |leaning| leaning.stroke == index)
+    }
+
+    /// What some strokes lean to.
+    pub(crate) fn leanings_of(&self, strokes: Range<usize>) -> &'a [Leaning] {
+        let before = |end: usize| self.leanings.partition_point(|leaning| leaning.stroke < end);
+        &self.leanings[before(strokes.start)..before(strokes.end)]
     }
 
     /// What it costs a stroke, for the sake of others, not to change from the one before it, and to change.
@@ -331,7 +361,7 @@ impl<'a> Costs<'a> {
     /// Travelling over a number of cells. A cell is an interval, so travel is known to half a cell:
     /// the speed nearest the preferred one is taken, and short notes do not pay for the grid.
     pub(crate) fn travel<T: Tally>(&self, pace: &Pace, cells: usize, tally: &mut T) {
-        let [least, most] = self.spans[cells];
+        let [least, most] = self.spans.0[cells];
         let octaves = if pace.preferred < least.0 {
             least.1
         } else if pace.preferred > most.0 {

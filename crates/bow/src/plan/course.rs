@@ -19,6 +19,8 @@ pub(crate) enum Leg {
 #[derive(Debug)]
 pub(crate) struct Cycle {
     pub(crate) first: usize,
+    /// One past its last stroke, endings included.
+    pub(crate) end: usize,
     pub(crate) body: Vec<Leg>,
     /// The endings that lead back, at least one; one without legs where the body itself turns.
     pub(crate) endings: Vec<WalkEnding>,
@@ -148,6 +150,7 @@ impl Course {
         let endings = parts(stretch).skip(1).enumerate();
         Cycle {
             first: stretch.first,
+            end: stretch.end(),
             body: part(stretch.first..stretch.body_end),
             endings: endings
                 .map(|(nth, range)| WalkEnding { legs: part(range), turn: first_turn + nth })

@@ -4,19 +4,18 @@ use super::costs::Costs;
 use super::course::{Return, Weighed};
 use super::links::Approach;
 use super::search::{Choice, DirectionAndCell, NEVER};
-use super::{Link, Plan, PlanSettings, PlannedStroke, Turn};
-use crate::{Cost, Join, Line, Term};
+use super::{Link, Plan, PlannedStroke, Turn};
+use crate::{Cost, Join, Term};
 
 /// The plan that the choices make, with its costs.
-pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choices: &[Choice]) -> Plan {
-    let costs = Costs::new(line, settings, cells);
+pub(super) fn evaluate(costs: &Costs<'_>, choices: &[Choice]) -> Plan {
     let mut total = Cost::default();
     let mut strokes = Vec::with_capacity(choices.len());
     for (index, choice) in choices.iter().enumerate() {
         let mut cost = Cost::default();
         costs.direction(index, choice.direction, &mut cost);
         costs.begin_at(index, choice.start, &mut cost);
-        costs.travel(&costs.pace(&line.strokes[index]), choice.start.abs_diff(choice.end), &mut cost);
+        costs.travel(&costs.pace(&costs.strokes[index]), choice.start.abs_diff(choice.end), &mut cost);
         costs.end_at(index, choice.end, &mut cost);
         let before = costs.course.into[index].before;
         let approach = costs.approach(index);
@@ -32,7 +31,7 @@ pub(super) fn evaluate(line: &Line, settings: &PlanSettings, cells: usize, choic
             cost,
         });
     }
-    let turns: Vec<Turn> = costs.course.returns.iter().map(|way| turn(&costs, way, choices)).collect();
+    let turns: Vec<Turn> = costs.course.returns.iter().map(|way| turn(costs, way, choices)).collect();
     for turn in &turns {
         total += turn.cost;
     }

@@ -18,6 +18,8 @@ mod distinct_rows;
 mod evaluate;
 mod giving_way;
 mod inverse;
+mod joined;
+mod leaning_search;
 mod least;
 mod lifts;
 mod links;
@@ -33,7 +35,6 @@ mod ways;
 mod weights;
 
 pub use alternatives::{Alternative, Difference, DifferenceKind, alternatives};
-pub(crate) use alternatives::{cut, independent};
 pub use anchors::{Allowed, Anchor, MarkReading};
 pub use as_it_comes::{Told, as_it_comes, as_told, least_marks_for};
 pub use asked::{Settled, settled, strokes_before};
@@ -42,6 +43,8 @@ pub use costs::BowReach;
 pub use course::{Leads, Weighed};
 pub use giving_way::giving_way;
 pub use inverse::{Chances, Inverse};
+pub(crate) use joined::{JoinedStrokes, joined_strokes};
+pub(crate) use leaning_search::LeaningSearch;
 pub use least::{LeastMark, Sign, least_marks};
 pub use lifts::{LiftTime, lift_time};
 pub use repairs::{
@@ -87,6 +90,19 @@ pub struct PlannedStroke {
     pub end: u16,
     /// What it costs, term by term.
     pub cost: Cost,
+}
+
+/// Which way a stroke goes and how it follows the one before.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct BowAndLink {
+    pub(crate) direction: BowDirection,
+    pub(crate) link: Link,
+}
+
+impl From<&PlannedStroke> for BowAndLink {
+    fn from(planned: &PlannedStroke) -> Self {
+        Self { direction: planned.direction, link: planned.link }
+    }
 }
 
 /// A planned line.
@@ -196,9 +212,13 @@ impl Wished {
     /// Whether a stroke does as wished.
     #[must_use]
     pub fn is_met(self, planned: &PlannedStroke) -> bool {
+        self.is_met_by(planned.into())
+    }
+
+    pub(crate) fn is_met_by(self, done: BowAndLink) -> bool {
         match self {
-            Self::Goes(direction) => planned.direction == direction,
-            Self::Changes(changes) => (planned.link == Link::Change) == changes,
+            Self::Goes(direction) => done.direction == direction,
+            Self::Changes(changes) => (done.link == Link::Change) == changes,
         }
     }
 }
@@ -266,7 +286,7 @@ fn plan_on<const CELLS: usize>(
     let costs = Costs::new(line, settings, CELLS).confining(confined);
     let search = LineSearch::<CELLS>::new(costs, allowed);
     let choices = route::best(&search)?;
-    Some(evaluate::evaluate(line, settings, CELLS, &choices))
+    Some(evaluate::evaluate(&search.costs, &choices))
 }
 
 #[cfg(test)]

@@ -5,8 +5,13 @@
 //! (but for a constant) are the same from there on and are walked as one. What lies around a cycle does not
 //! matter for the walks inside it, so a cycle within a cycle is walked as often as one that stands alone.
 
+use std::cell::RefCell;
+use std::ops::Range;
+use std::rc::Rc;
+
 use arcata_score::BowDirection;
 
+use super::Leaning;
 use super::course::{Cycle, Leg, WalkEnding};
 use super::distinct_rows::DistinctRows;
 use super::read_back::{Passed, read_back};
@@ -78,8 +83,57 @@ fn rounds<const CELLS: usize>(
     search: &LineSearch<'_, CELLS>,
     cycle: &Cycle,
     begins: &[DirectionAndCell],
-) -> Rounds<CELLS> {
-    Rounds { begins: begins.to_vec(), distinct: round(search, cycle, begins) }
+) -> Rc<Rounds<CELLS>> {
+    let walked = || Rc::new(Rounds { begins: begins.to_vec(), distinct: round(search, cycle, begins) });
+    search.rounds.map_or_else(walked, |memory| memory.known(search, cycle, begins, walked))
+}
+
+/// Rounds that were walked before: while only leanings change, those of a cycle whose strokes lean as they did are the same.
+pub(crate) struct RoundMemory<const CELLS: usize>(RefCell<Vec<KnownRounds<CELLS>>>);
+
+struct KnownRounds<const CELLS: usize> {
+    cycle: Range<usize>,
+    leanings: Vec<Leaning>,
+    rounds: Rc<Rounds<CELLS>>,
+}
+
+/// So many rounds are remembered of one cycle (rule of thumb).
+const REMEMBERED: usize = 3;
+
+impl<const CELLS: usize> Default for RoundMemory<CELLS> {
+    fn default() -> Self {
+        Self(RefCell::default())
+    }
+}
+
+impl<const CELLS: usize> RoundMemory<CELLS> {
+    fn known(
+        &self,
+        search: &LineSearch<'_, CELLS>,
+        cycle: &Cycle,
+        begins: &[DirectionAndCell],
+        walked: impl FnOnce() -> Rc<Rounds<CELLS>>,
+    ) -> Rc<Rounds<CELLS>> {
+        let strokes = cycle.first..cycle.end;
+        let leanings = search.costs.leanings_of(strokes.clone());
+        let same = |known: &&KnownRounds<CELLS>| {
+            known.cycle == strokes && known.rounds.begins == begins && known.leanings == leanings
+        };
+        // Cycles inside this one ask as well: nothing is held while it is walked.
+        if let Some(known) = self.0.borrow().iter().find(same) {
+            return known.rounds.clone();
+        }
+        let rounds = walked();
+        let mut known = self.0.borrow_mut();
+        let of_cycle = |known: &KnownRounds<CELLS>| known.cycle == strokes;
+        if known.iter().filter(|known| of_cycle(known)).count() == REMEMBERED
+            && let Some(oldest) = known.iter().position(of_cycle)
+        {
+            known.remove(oldest);
+        }
+        known.push(KnownRounds { cycle: strokes, leanings: leanings.to_vec(), rounds: rounds.clone() });
+        rounds
+    }
 }
 
 /// For each begin, the row behind a leg whose first stroke begins there, the begin itself not counted.

@@ -9,12 +9,14 @@
 use arcata_score::BowDirection;
 
 use super::anchors::offered;
-use super::costs::Costs;
+use super::costs::{Costs, WaySpans};
+use super::course::Course;
 use super::links::{Approach, Carry};
+use super::route::RoundMemory;
 use super::rows::Towards;
 use super::rows::{Distances, carried, least, lower, lower_all, pay, reach};
-use super::{Allowed, Confined, Link};
-use crate::{BowInterval, Join, SpeedWindow, Stroke};
+use super::{Allowed, Confined, Link, PlanSettings};
+use crate::{BowInterval, Join, Line, SpeedWindow, Stroke};
 use rustc_hash::FxHashMap;
 
 /// More than any plan of one step can cost; added to itself it does not overflow (by definition).
@@ -113,11 +115,30 @@ pub(crate) struct DirectionAndCell {
 /// All numbers of a line, ready for the search.
 pub(crate) struct LineSearch<'a, const CELLS: usize> {
     pub(crate) costs: Costs<'a>,
+    tables: StepTables<CELLS>,
+    arch: pulp::Arch,
+    allowed: &'a [Allowed],
+    /// Rounds of cycles that are remembered, where any are.
+    pub(crate) rounds: Option<&'a RoundMemory<CELLS>>,
+}
+
+/// What the steps cost, in tables.
+struct StepTables<const CELLS: usize> {
     steps: Vec<Step>,
     travels: Vec<Distances>,
-    arch: pulp::Arch,
     places: Vec<PlacePrices<CELLS>>,
-    allowed: &'a [Allowed],
+}
+
+/// What of a search stays while only the leanings of its line change.
+pub(crate) struct KeptTables<const CELLS: usize> {
+    ways: (Course, WaySpans),
+    tables: StepTables<CELLS>,
+}
+
+/// What a stroke costs that its leanings have a part in.
+pub(crate) struct LeaningPrices {
+    direction: [i32; 2],
+    links: Links,
 }
 
 fn narrow(cost: i64) -> i32 {
@@ -193,17 +214,58 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
                     places.push(PlacePrices { begin, end });
                     places.len() - 1
                 });
-                let direction = DIRECTIONS.map(|direction| {
-                    let mut sum = 0i64;
-                    let next = next(index).and_then(|next| costs.strokes.get(next));
-                    costs.direction_before(index, next, direction, &mut sum);
-                    narrow(sum)
-                });
+                let direction = Self::directions(&costs, index, next(index));
                 let links = Self::links(&costs, costs.approach(index).as_ref());
                 Step { direction, places: place, travel, links }
             })
             .collect();
-        Self { costs, steps, travels, arch: pulp::Arch::new(), places, allowed }
+        Self {
+            costs,
+            tables: StepTables { steps, travels, places },
+            arch: pulp::Arch::new(),
+            allowed,
+            rounds: None,
+        }
+    }
+
+    /// A search over a line that was searched before with other leanings.
+    pub(crate) fn again(
+        line: &'a Line,
+        settings: &'a PlanSettings,
+        allowed: &'a [Allowed],
+        kept: KeptTables<CELLS>,
+    ) -> Self {
+        let costs = Costs::kept(&line.strokes, kept.ways, settings, CELLS);
+        Self { costs, tables: kept.tables, arch: pulp::Arch::new(), allowed, rounds: None }
+    }
+
+    /// What stays while only leanings change.
+    pub(crate) fn into_kept(self) -> KeptTables<CELLS> {
+        KeptTables { ways: self.costs.into_kept(), tables: self.tables }
+    }
+
+    /// Reckons with what the settings let a stroke lean to now; gives what was reckoned with before.
+    pub(crate) fn lean_anew(&mut self, index: usize) -> LeaningPrices {
+        let direction = Self::directions(&self.costs, index, Some(index + 1));
+        let links = Self::links(&self.costs, self.costs.approach(index).as_ref());
+        self.put_back(index, LeaningPrices { direction, links })
+    }
+
+    /// Reckons with what was reckoned with before; gives what was put in its place.
+    pub(crate) fn put_back(&mut self, index: usize, prices: LeaningPrices) -> LeaningPrices {
+        let step = &mut self.tables.steps[index];
+        let before = LeaningPrices { direction: step.direction, links: step.links };
+        (step.direction, step.links) = (prices.direction, prices.links);
+        before
+    }
+
+    fn directions(costs: &Costs<'_>, index: usize, next: Option<usize>) -> [i32; 2] {
+        let next = next.and_then(|next| costs.strokes.get(next));
+        DIRECTIONS.map(|direction| {
+            let mut sum = 0i64;
+            costs.direction_before(index, next, direction, &mut sum);
+            narrow(sum)
+        })
     }
 
     fn links(costs: &Costs<'_>, approach: Option<&Approach>) -> Links {
@@ -254,7 +316,8 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
             Link::Change => links.change[after],
             Link::Hooked => links.hooked[after],
             Link::Retake => links.retake[after] + over(),
-            Link::Reset if join == Join::Entry => 0,
+            // Wherever the bow stood; a leaning to change is not met.
+            Link::Reset if join == Join::Entry => links.reset[before][after],
             Link::Reset => links.reset[before][after] + over(),
         }
     }
@@ -269,8 +332,8 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         before: Option<&Row<CELLS>>,
         directions: &[BowDirection],
     ) -> Row<CELLS> {
-        let step = &self.steps[index];
-        let places = &self.places[step.places];
+        let step = &self.tables.steps[index];
+        let places = &self.tables.places[step.places];
         let allowed = self.allowed[index];
         let mut begins = [[NEVER; CELLS]; 2];
         let Some(before) = before else {
@@ -289,7 +352,8 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
                 let free = least(&before[0]).min(least(&before[1]));
                 for direction in directions {
                     if allowed.permits(*direction, Link::Reset) {
-                        begins[*direction as usize] = [free; CELLS];
+                        let way = *direction as usize;
+                        begins[way] = [(free + links.reset[way][way]).min(NEVER); CELLS];
                     }
                 }
             }
@@ -367,8 +431,8 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     /// Travel from the begins to the ends of stroke `index`. The up-bow is the down-bow mirrored.
     #[inline(always)]
     fn travel(&self, index: usize, begins: &Row<CELLS>) -> Row<CELLS> {
-        let step = &self.steps[index];
-        let distances = &self.travels[step.travel];
+        let step = &self.tables.steps[index];
+        let distances = &self.tables.travels[step.travel];
         let down = reach(&begins[0], distances);
         let mut mirrored = begins[1];
         mirrored.reverse();
@@ -376,7 +440,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         up.reverse();
         let mut ends = [down, up];
         for way in &mut ends {
-            pay(way, &self.places[step.places].end, 0);
+            pay(way, &self.tables.places[step.places].end, 0);
         }
         ends
     }
@@ -394,7 +458,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// One forward step, by the way in which the stroke is reached first.
     pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> SettledRow<CELLS> {
-        let links = &self.steps[index].links;
+        let links = &self.tables.steps[index].links;
         self.arch.dispatch(WholeStep { search: self, index, links, before })
     }
 
@@ -417,10 +481,10 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         before: Option<&Row<CELLS>>,
         stand: DirectionAndCell,
     ) -> (Choice, i32) {
-        let links =
-            approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
+        let links = approach
+            .map_or(self.tables.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
         let begins = self.begins_widely(index, &links, before, stand.direction);
-        let table = self.travels[self.steps[index].travel].by_cell(CELLS);
+        let table = self.tables.travels[self.tables.steps[index].travel].by_cell(CELLS);
         // Ties: the shortest travel, which is tried first.
         let mut best = (i32::MAX, stand.cell);
         for (used, cost) in table.iter().enumerate() {
@@ -444,8 +508,8 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// Costs of setting the bow down for stroke `index`, both directions, over a way in.
     pub(crate) fn landings(&self, index: usize, way_in: Option<(&Approach, &Row<CELLS>)>) -> Row<CELLS> {
-        let links =
-            way_in.map_or(self.steps[index].links, |(approach, _)| Self::links(&self.costs, Some(approach)));
+        let links = way_in
+            .map_or(self.tables.steps[index].links, |(approach, _)| Self::links(&self.costs, Some(approach)));
         let before = way_in.map(|(_, before)| before);
         self.arch.dispatch(Landings { search: self, index, links: &links, before })
     }
@@ -457,9 +521,9 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// A begin's cost up to and with its link.
     fn without_place(&self, index: usize, begins: &[i32; CELLS], begin: DirectionAndCell) -> i32 {
-        let step = &self.steps[index];
+        let step = &self.tables.steps[index];
         let way = begin.direction as usize;
-        begins[begin.cell] - step.direction[way] - self.places[step.places].begin[begin.cell]
+        begins[begin.cell] - step.direction[way] - self.tables.places[step.places].begin[begin.cell]
     }
 
     /// The cheapest link into a begin; ties go to change, hooked, retake, reset in this order. `paid` is
@@ -485,9 +549,9 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// See [`Self::link_into`]; by the printed way in.
     pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: DirectionAndCell) -> Link {
-        let begins = self.begins_widely(index, &self.steps[index].links, before, begin.direction);
+        let begins = self.begins_widely(index, &self.tables.steps[index].links, before, begin.direction);
         let paid = self.without_place(index, &begins, begin);
-        self.link_into(index, &self.steps[index].links, before, begin, paid)
+        self.link_into(index, &self.tables.steps[index].links, before, begin, paid)
     }
 
     /// Where the bow stood before a begin reached by `link`, and the cost so far with the link. Ties: the
@@ -528,8 +592,8 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         before: &Row<CELLS>,
         choice: Choice,
     ) -> DirectionAndCell {
-        let links =
-            approach.map_or(self.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
+        let links = approach
+            .map_or(self.tables.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
         let begin = DirectionAndCell { direction: choice.direction, cell: choice.start };
         self.link_from(&links, before, begin, choice.link).0
     }
@@ -550,7 +614,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// What it costs to begin stroke `index` at each stand, the way in and the place included.
     pub(crate) fn begins_at(&self, index: usize, before: Option<&Row<CELLS>>) -> Row<CELLS> {
-        let links = &self.steps[index].links;
+        let links = &self.tables.steps[index].links;
         DIRECTIONS.map(|direction| self.begins_widely(index, links, before, direction))
     }
 

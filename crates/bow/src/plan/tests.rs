@@ -3,6 +3,7 @@
 use arcata_score::{BowDirection, Instrument, Length, Moment, NoteId};
 use proptest::prelude::*;
 
+use super::alternatives::cut;
 use super::costs::Costs;
 use super::search::{Choice, LineSearch};
 use super::*;
@@ -127,7 +128,6 @@ fn any_line_with_repeat(longest: usize) -> impl Strategy<Value = Line> {
 /// when what is already paid exceeds the best whole plan (costs are never negative).
 struct Twin<'a, const CELLS: usize> {
     line: &'a Line,
-    settings: &'a PlanSettings,
     costs: Costs<'a>,
     allowed: Vec<Allowed>,
     best: i64,
@@ -140,8 +140,7 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
         }
         let index = chosen.len();
         if index == self.line.strokes.len() {
-            self.best =
-                self.best.min(evaluate::evaluate(self.line, self.settings, CELLS, chosen).total.total());
+            self.best = self.best.min(evaluate::evaluate(&self.costs, chosen).total.total());
             return;
         }
         for direction in [BowDirection::Down, BowDirection::Up] {
@@ -194,7 +193,6 @@ impl<const CELLS: usize> Twin<'_, CELLS> {
 fn exhaustive<const CELLS: usize>(line: &Line, settings: &PlanSettings, at_most: i64) -> i64 {
     let mut twin = Twin::<CELLS> {
         line,
-        settings,
         costs: Costs::new(line, settings, CELLS),
         allowed: anchors::allowed(line, settings),
         best: at_most,
@@ -226,7 +224,7 @@ proptest! {
         // Prices that forbid are as dear as a few hundred points: a plan that pays one is found, too.
         let at_most = found.map_or(i64::from(search::NEVER), |found| found + 1);
         let costs = Costs::new(&line, &settings, 4).confining(&confined);
-        let mut twin = Twin::<4> { line: &line, settings: &settings, costs, allowed, best: at_most };
+        let mut twin = Twin::<4> { line: &line, costs, allowed, best: at_most };
         twin.search(&mut Vec::new(), 0);
         prop_assert_eq!(twin.best, found.unwrap_or(i64::from(search::NEVER)));
     }

@@ -1,10 +1,12 @@
-//! The lines cut at their free joints: what is planned anew when wishes change.
+//! The lines cut into strokes that hang together: what is planned anew when wishes change.
 
-use std::ops::Range;
+use std::collections::BTreeMap;
+
+use arcata_score::BowDirection;
 
 use super::{Agreement, Member};
-use crate::plan::{Anchor, Leaning, Turn, Wished, cut, independent};
-use crate::{Line, Plan, PlanSettings, PlannedStroke, Term, plan};
+use crate::plan::{Anchor, BowAndLink, JoinedStrokes, Leaning, LeaningSearch, Turn, Wished, joined_strokes};
+use crate::{Line, Link, Plan, PlanSettings, Term};
 
 /// How repeated stretches are reckoned.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -13,6 +15,13 @@ pub(super) enum Repeats {
     Once,
     /// As cycles.
     Counted,
+}
+
+/// A stroke that is to lean to a wish under a term.
+pub(super) struct StrokeTurn {
+    pub(super) member: Member,
+    pub(super) term: Term,
+    pub(super) wish: Wished,
 }
 
 /// For each line, what the wishes make it lean to, in the order of its strokes.
@@ -34,172 +43,164 @@ pub(super) fn leanings(lines: usize, agreements: &[Agreement], wishes: &[Wished]
     leanings
 }
 
-/// A stretch of a line from a free joint to the next.
+/// Strokes of a line that hang together.
 struct Block {
     line: usize,
-    first: usize,
-    /// For each of its repeated stretches, which of the whole line's it is.
-    stretches: Vec<usize>,
-    strokes: Line,
-    /// The same without its repeats, where it has any.
-    once: Option<Line>,
-    settings: PlanSettings,
-    /// The plans under the settings' leanings.
-    plans: Plans,
-    /// Leanings that were tried before, the last ones last, and their plans: the search comes back to most of them, from other
-    /// beginnings or after a turn that was not worth it.
-    before: Vec<(Vec<Leaning>, Plans)>,
-}
-
-/// So many leanings of a block are remembered with their plans (rule of thumb).
-const REMEMBERED: usize = 6;
-
-#[derive(Default)]
-struct Plans {
-    once: Option<Plan>,
-    counted: Option<Plan>,
+    of: JoinedStrokes,
+    /// The strokes as if they were played once.
+    once: LeaningSearch,
+    /// The same with their repeats, where they have any.
+    repeated: Option<LeaningSearch>,
 }
 
 impl Block {
-    fn new(line: usize, whole: &Line, range: &Range<usize>, settings: &PlanSettings) -> Self {
-        let strokes = cut(whole, range);
-        let once = (!strokes.repeats.is_empty()).then(|| Line { repeats: Vec::new(), ..strokes.clone() });
-        let anchors = settings.anchors.iter().filter(|anchor| range.contains(&anchor.stroke));
-        let anchors =
-            anchors.map(|anchor| Anchor { stroke: anchor.stroke - range.start, ..*anchor }).collect();
-        let settings = PlanSettings { anchors, leanings: Vec::new(), ..settings.clone() };
-        // As `cut` keeps them.
-        let kept = whole.repeats.iter().enumerate();
-        let kept = kept.filter(|(_, stretch)| range.start <= stretch.first && stretch.end() <= range.end);
-        Self {
-            line,
-            first: range.start,
-            stretches: kept.map(|(index, _)| index).collect(),
-            strokes,
-            once,
-            settings,
-            plans: Plans::default(),
-            before: Vec::new(),
+    fn new(line: usize, whole: &Line, of: JoinedStrokes, settings: &PlanSettings) -> Self {
+        let strokes = of.line(whole);
+        let anchors = of.strokes().enumerate().flat_map(|(here, stroke)| {
+            let anchors = settings.anchors.iter().filter(move |anchor| anchor.stroke == stroke);
+            anchors.map(move |anchor| Anchor { stroke: here, ..*anchor })
+        });
+        let settings = PlanSettings { anchors: anchors.collect(), leanings: Vec::new(), ..settings.clone() };
+        let once = Line { repeats: Vec::new(), ..strokes.clone() };
+        let once = LeaningSearch::new(once, &settings);
+        let repeated = (!strokes.repeats.is_empty()).then(|| LeaningSearch::new(strokes, &settings));
+        Self { line, of, once, repeated }
+    }
+
+    /// The search in which repeats are reckoned like this.
+    fn search(&mut self, repeats: Repeats) -> &mut LeaningSearch {
+        match (&mut self.repeated, repeats) {
+            (Some(repeated), Repeats::Counted) => {
+                repeated.lean(self.once.settings().leanings.clone());
+                repeated
+            }
+            _ => &mut self.once,
         }
     }
 
-    /// New leanings, counted from the block's first stroke; the last ones are kept at hand.
-    fn lean(&mut self, leanings: Vec<Leaning>) {
-        if leanings == self.settings.leanings {
-            return;
-        }
-        let known = self.before.iter().position(|(before, _)| *before == leanings);
-        let plans = known.map_or_else(Plans::default, |known| self.before.remove(known).1);
-        let old = std::mem::replace(&mut self.settings.leanings, leanings);
-        if self.before.len() == REMEMBERED {
-            self.before.remove(0);
-        }
-        self.before.push((old, std::mem::replace(&mut self.plans, plans)));
+    /// Writes what the strokes do among all those of the line.
+    fn bows(&mut self, repeats: Repeats, bows: &mut [BowAndLink]) {
+        let done = self.search(repeats).bows();
+        self.of.strokes().zip(done).for_each(|(stroke, done)| bows[stroke] = done);
     }
 
-    fn plan(&mut self, repeats: Repeats) -> &Plan {
-        match (&self.once, repeats) {
-            (Some(once), Repeats::Once) => self.plans.once.get_or_insert_with(|| plan(once, &self.settings)),
-            _ => self.plans.counted.get_or_insert_with(|| plan(&self.strokes, &self.settings)),
+    /// The plan, told in the strokes and stretches of the line.
+    fn plan(&mut self) -> Plan {
+        let mut planned = self.search(Repeats::Counted).plan();
+        let strokes: Vec<usize> = self.of.strokes().collect();
+        for turn in &mut planned.turns {
+            *turn = Turn {
+                stretch: self.of.stretches[turn.stretch],
+                from: strokes[turn.from],
+                to: strokes[turn.to],
+                ..*turn
+            };
         }
+        planned
     }
 }
 
 /// All blocks of all lines.
 pub(super) struct Blocks {
-    /// By line, then by first stroke.
+    /// By line.
     list: Vec<Block>,
-    /// For each line, where its blocks begin in the list.
-    of_line: Vec<usize>,
+    /// For each stroke of each line, its block and its place in it.
+    places: Vec<Vec<(usize, usize)>>,
 }
 
 impl Blocks {
     pub(super) fn new(lines: &[Line], settings: &[PlanSettings]) -> Self {
-        let mut list = Vec::new();
-        let mut of_line = Vec::new();
+        let (mut list, mut places) = (Vec::new(), Vec::new());
         for (index, (line, settings)) in lines.iter().zip(settings).enumerate() {
-            of_line.push(list.len());
-            let mut first = 0;
-            while first < line.strokes.len() {
-                let range = independent(line, &(first..first + 1));
-                list.push(Block::new(index, line, &range, settings));
-                first = range.end.max(first + 1);
+            let mut of_line = vec![(0, 0); line.strokes.len()];
+            for joined in joined_strokes(line) {
+                joined.strokes().enumerate().for_each(|(here, stroke)| of_line[stroke] = (list.len(), here));
+                list.push(Block::new(index, line, joined, settings));
             }
+            places.push(of_line);
         }
-        of_line.push(list.len());
-        Self { list, of_line }
-    }
-
-    fn at(&self, line: usize, stroke: usize) -> usize {
-        let (from, to) = (self.of_line[line], self.of_line[line + 1]);
-        from + self.list[from..to].partition_point(|block| block.first <= stroke) - 1
+        Self { list, places }
     }
 
     /// How many strokes hang together around a stroke.
     pub(super) fn length_around(&self, member: &Member) -> usize {
-        self.list[self.at(member.line, member.stroke)].strokes.strokes.len()
+        self.list[self.places[member.line][member.stroke].0].of.count()
     }
 
     /// New leanings for all lines.
     pub(super) fn lean(&mut self, leanings: &[Vec<Leaning>]) {
-        for block in &mut self.list {
-            let all = &leanings[block.line];
-            let from = all.partition_point(|leaning| leaning.stroke < block.first);
-            let end = block.first + block.strokes.strokes.len();
-            let to = all.partition_point(|leaning| leaning.stroke < end);
-            let local = all[from..to].iter();
-            block.lean(
-                local.map(|leaning| Leaning { stroke: leaning.stroke - block.first, ..*leaning }).collect(),
-            );
+        let mut of_block: Vec<Vec<Leaning>> = self.list.iter().map(|_| Vec::new()).collect();
+        for (line, leanings) in leanings.iter().enumerate() {
+            for leaning in leanings {
+                let (block, stroke) = self.places[line][leaning.stroke];
+                of_block[block].push(Leaning { stroke, ..*leaning });
+            }
+        }
+        for (block, leanings) in self.list.iter_mut().zip(of_block) {
+            block.once.lean(leanings);
         }
     }
 
-    /// Turns the leaning of one stroke to a wish, where it leans to the opposite under this term.
-    pub(super) fn turn(&mut self, member: &Member, term: Term, wish: Wished) {
-        let at = self.at(member.line, member.stroke);
-        let block = &mut self.list[at];
-        let stroke = member.stroke - block.first;
-        let mut leanings = block.settings.leanings.clone();
-        let opposite = |leaning: &&mut Leaning| {
-            leaning.stroke == stroke && leaning.term == term && leaning.wished == wish.other()
-        };
-        for leaning in leanings.iter_mut().filter(opposite) {
-            leaning.wished = wish;
+    /// Turns the leanings of strokes to other wishes, where they lean to the opposite under the same term and all lines together
+    /// cost less so, repeats played once; whether they do.
+    pub(super) fn turn(&mut self, turns: &[StrokeTurn]) -> bool {
+        let mut turned: BTreeMap<usize, Vec<Leaning>> = BTreeMap::new();
+        for StrokeTurn { member, term, wish } in turns {
+            let (block, stroke) = self.places[member.line][member.stroke];
+            let leanings =
+                turned.entry(block).or_insert_with(|| self.list[block].once.settings().leanings.clone());
+            let from = leanings.partition_point(|leaning| leaning.stroke < stroke);
+            let here = leanings[from..].iter_mut().take_while(|leaning| leaning.stroke == stroke);
+            for leaning in here.filter(|leaning| leaning.term == *term && leaning.wished == wish.other()) {
+                leaning.wished = *wish;
+            }
         }
-        block.lean(leanings);
+        let gain: i64 = turned
+            .iter()
+            .map(|(block, leanings)| {
+                let once = &mut self.list[*block].once;
+                once.total() - once.total_leaning(leanings.clone())
+            })
+            .sum();
+        if gain <= 0 {
+            return false;
+        }
+        for (block, leanings) in turned {
+            self.list[block].once.lean(leanings);
+        }
+        true
     }
 
     /// What all lines cost.
     pub(super) fn total(&mut self, repeats: Repeats) -> i64 {
-        self.list.iter_mut().map(|block| block.plan(repeats).total.total()).sum()
+        self.list.iter_mut().map(|block| block.search(repeats).total()).sum()
     }
 
     /// What every stroke of every line does.
-    pub(super) fn strokes(&mut self, repeats: Repeats) -> Vec<Vec<PlannedStroke>> {
-        let mut strokes = vec![Vec::new(); self.of_line.len() - 1];
+    pub(super) fn bows(&mut self, repeats: Repeats) -> Vec<Vec<BowAndLink>> {
+        let nothing = BowAndLink { direction: BowDirection::Down, link: Link::Reset };
+        let mut bows: Vec<_> = self.places.iter().map(|strokes| vec![nothing; strokes.len()]).collect();
         for block in &mut self.list {
-            let line = block.line;
-            strokes[line].extend_from_slice(&block.plan(repeats).strokes);
+            block.bows(repeats, &mut bows[block.line]);
         }
-        strokes
+        bows
     }
 
-    /// The plans of the whole lines.
-    pub(super) fn plans(&mut self, repeats: Repeats) -> Vec<Plan> {
-        let mut plans = vec![Plan::default(); self.of_line.len() - 1];
-        for block in &mut self.list {
-            let (line, first) = (block.line, block.first);
-            let stretches = block.stretches.clone();
-            let planned = block.plan(repeats);
-            let whole: &mut Plan = &mut plans[line];
-            whole.strokes.extend_from_slice(&planned.strokes);
-            whole.turns.extend(planned.turns.iter().map(|turn| Turn {
-                stretch: stretches.get(turn.stretch).copied().unwrap_or(turn.stretch),
-                from: turn.from + first,
-                to: turn.to + first,
-                ..*turn
-            }));
+    /// The plans of the whole lines, repeats counted.
+    pub(super) fn plans(&mut self) -> Vec<Plan> {
+        let mut plans = vec![Plan::default(); self.places.len()];
+        let planned: Vec<Plan> = self.list.iter_mut().map(Block::plan).collect();
+        for (plan, places) in plans.iter_mut().zip(&self.places) {
+            plan.strokes = places.iter().map(|(block, stroke)| planned[*block].strokes[*stroke]).collect();
+        }
+        for (block, planned) in self.list.iter().zip(planned) {
+            let whole = &mut plans[block.line];
+            whole.turns.extend(planned.turns);
             whole.total += planned.total;
+        }
+        for plan in &mut plans {
+            // In the order of the stretches; those of one stay in that of their endings.
+            plan.turns.sort_by_key(|turn| turn.stretch);
         }
         plans
     }

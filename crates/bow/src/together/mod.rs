@@ -19,7 +19,7 @@ pub use solve::{Together, plan_together};
 
 use arcata_score::{BowDirection, Score};
 
-use crate::plan::Wished;
+use crate::plan::{BowAndLink, Wished};
 use crate::{Line, Link, PlannedStroke, Term, Weights};
 
 /// A stroke of a line.
@@ -57,9 +57,13 @@ impl About {
     /// What a planned stroke does in this respect.
     #[must_use]
     pub fn done(self, planned: &PlannedStroke) -> Wished {
+        self.done_by(planned.into())
+    }
+
+    fn done_by(self, done: BowAndLink) -> Wished {
         match self {
-            Self::Direction => Wished::Goes(planned.direction),
-            Self::Change => Wished::Changes(planned.link == Link::Change),
+            Self::Direction => Wished::Goes(done.direction),
+            Self::Change => Wished::Changes(done.link == Link::Change),
         }
     }
 

@@ -10,10 +10,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::blocks::{Blocks, Repeats, leanings};
+use super::blocks::{Blocks, Repeats, StrokeTurn, leanings};
 use super::{About, Agreement, Member};
-use crate::plan::{Leaning, Wished};
-use crate::{Cost, Join, Line, Plan, PlanSettings, PlannedStroke, Term};
+use crate::plan::{BowAndLink, Leaning, Wished};
+use crate::{Cost, Join, Line, Plan, PlanSettings, Term};
 
 /// Lines planned together.
 #[derive(Clone, Debug)]
@@ -98,7 +98,7 @@ fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreem
     let problem = TogetherProblem { lines, agreements };
     let mut blocks = Blocks::new(lines, settings);
     let bound = blocks.total(Repeats::Counted);
-    let apart = blocks.strokes(Repeats::Counted);
+    let apart = blocks.bows(Repeats::Counted);
     let best = if agreements.len() <= EXACT {
         problem.every_wish(&mut blocks)
     } else {
@@ -106,7 +106,7 @@ fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreem
     };
     let leanings = leanings(lines.len(), agreements, &best);
     blocks.lean(&leanings);
-    let plans = blocks.plans(Repeats::Counted);
+    let plans = blocks.plans();
     Together {
         total: plans.iter().fold(Cost::default(), |sum, plan| sum + plan.total),
         settings: settings
@@ -133,12 +133,12 @@ impl TogetherProblem<'_> {
     }
 
     /// What most of each agreement does, by price; where it is even, what `even` says.
-    fn wishes(&self, strokes: &[Vec<PlannedStroke>], even: impl Fn(usize) -> Wished) -> Wishes {
+    fn wishes(&self, strokes: &[Vec<BowAndLink>], even: impl Fn(usize) -> Wished) -> Wishes {
         let wish = |(index, agreement): (usize, &Agreement)| {
             let plain = agreement.about.plain();
             let mut for_it = 0;
             for member in &agreement.members {
-                let met = plain.is_met(&strokes[member.line][member.stroke]);
+                let met = plain.is_met_by(strokes[member.line][member.stroke]);
                 for_it += if met { member.thousandths } else { -member.thousandths };
             }
             match for_it {
@@ -151,10 +151,10 @@ impl TogetherProblem<'_> {
     }
 
     /// Wishes to begin with: what most lines do by themselves; then what each leader does.
-    fn beginnings(&self, apart: &[Vec<PlannedStroke>]) -> Vec<Wishes> {
+    fn beginnings(&self, apart: &[Vec<BowAndLink>]) -> Vec<Wishes> {
         let first = |index: usize| {
             let member = self.agreements[index].members[0];
-            self.agreements[index].about.done(&apart[member.line][member.stroke])
+            self.agreements[index].about.done_by(apart[member.line][member.stroke])
         };
         let most = self.wishes(apart, first);
         let mut leaders: Vec<usize> = Vec::new();
@@ -168,7 +168,7 @@ impl TogetherProblem<'_> {
         let led = leaders.into_iter().map(|leader| {
             let wish = |(agreement, most): (&Agreement, &Wished)| {
                 let member = agreement.members.iter().find(|member| member.line == leader);
-                member.map_or(*most, |member| agreement.about.done(&apart[member.line][member.stroke]))
+                member.map_or(*most, |member| agreement.about.done_by(apart[member.line][member.stroke]))
             };
             self.agreements.iter().zip(&most).map(wish).collect()
         });
@@ -179,7 +179,7 @@ impl TogetherProblem<'_> {
     /// themselves. A stroke of two agreements that are forced both ways obeys the last. Without repeats this
     /// makes the search never dearer than planning apart and forcing unity: the cost of the forced bowing is
     /// what it costs under these wishes, and no step from there costs more.
-    fn forced(&self, blocks: &mut Blocks, apart: &[Vec<PlannedStroke>]) -> Wishes {
+    fn forced(&self, blocks: &mut Blocks, apart: &[Vec<BowAndLink>]) -> Wishes {
         let plain = |index: usize| self.agreements[index].about.plain();
         let most = self.wishes(apart, plain);
         let mut leanings = self.leanings(&most);
@@ -198,11 +198,11 @@ impl TogetherProblem<'_> {
             }
         }
         blocks.lean(&leanings);
-        self.wishes(&blocks.strokes(Repeats::Once), plain)
+        self.wishes(&blocks.bows(Repeats::Once), plain)
     }
 
     /// The best wishes found from all beginnings.
-    fn search(&self, blocks: &mut Blocks, apart: &[Vec<PlannedStroke>]) -> Wishes {
+    fn search(&self, blocks: &mut Blocks, apart: &[Vec<BowAndLink>]) -> Wishes {
         let mut best: Option<(i64, Wishes)> = None;
         let mut beginnings = self.beginnings(apart);
         let most = beginnings[0].clone();
@@ -226,7 +226,7 @@ impl TogetherProblem<'_> {
         blocks.lean(&self.leanings(&wishes));
         let mut total = blocks.total(repeats);
         for _ in 0..TURNS {
-            let next = self.wishes(&blocks.strokes(repeats), |index| wishes[index]);
+            let next = self.wishes(&blocks.bows(repeats), |index| wishes[index]);
             if next == wishes {
                 break;
             }
@@ -259,12 +259,11 @@ impl TogetherProblem<'_> {
     /// agree then cost less.
     fn turn_round(&self, blocks: &mut Blocks, mut wishes: Wishes) -> Wishes {
         blocks.lean(&self.leanings(&wishes));
-        let mut total = blocks.total(Repeats::Once);
         // What all do alike is as it should be.
-        let strokes = blocks.strokes(Repeats::Once);
+        let strokes = blocks.bows(Repeats::Once);
         let parted = |index: &usize| {
             let agreement = &self.agreements[*index];
-            let met = |member: &Member| wishes[*index].is_met(&strokes[member.line][member.stroke]);
+            let met = |member: &Member| wishes[*index].is_met_by(strokes[member.line][member.stroke]);
             agreement.about == About::Change && !agreement.members.iter().all(met)
         };
         let changes: Vec<usize> = (0..self.agreements.len()).filter(parted).collect();
@@ -273,20 +272,15 @@ impl TogetherProblem<'_> {
             if members.clone().any(|member| blocks.length_around(member) > LONGEST) {
                 continue;
             }
-            let mut turn = |blocks: &mut Blocks| {
-                for index in &run {
-                    wishes[*index] = wishes[*index].other();
-                    for member in &self.agreements[*index].members {
-                        blocks.turn(member, self.agreements[*index].term, wishes[*index]);
-                    }
+            let turns = run.iter().flat_map(|index| {
+                let (Agreement { members, term, .. }, wish) =
+                    (&self.agreements[*index], wishes[*index].other());
+                members.iter().map(move |member| StrokeTurn { member: *member, term: *term, wish })
+            });
+            if blocks.turn(&turns.collect::<Vec<_>>()) {
+                for index in run {
+                    wishes[index] = wishes[index].other();
                 }
-            };
-            turn(blocks);
-            let turned = blocks.total(Repeats::Once);
-            if turned < total {
-                total = turned;
-            } else {
-                turn(blocks);
             }
         }
         wishes

@@ -31,7 +31,7 @@ fn any_stretch(count: usize) -> impl Strategy<Value = Option<RepeatedStretch>> {
     )
 }
 
-fn any_repeated_line(longest: usize, stretches: usize) -> impl Strategy<Value = Line> {
+pub(crate) fn any_repeated_line(longest: usize, stretches: usize) -> impl Strategy<Value = Line> {
     any_line(longest).prop_flat_map(move |line| {
         let count = line.strokes.len();
         prop::collection::vec(any_stretch(count), 1..=stretches).prop_map(move |stretches| {
