@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use arcata_score::BowDirection;
 
 use crate::plan::as_it_comes::{Arrival, arrivals};
-use crate::plan::plan;
+use crate::plan::{JoinedStrokes, joined_strokes, plan};
 use crate::{Join, Line, Link, Plan, PlanSettings, PlannedStroke, Stroke, Term};
 
 /// The marks of a line that could all go together without a stroke changing: alternation gives them, they
@@ -35,21 +35,16 @@ fn settled(
     settings: &PlanSettings,
     mut surplus: BTreeSet<usize>,
 ) -> BTreeSet<usize> {
+    let mut pieces: Vec<BarePiece> = joined_strokes(line).into_iter().map(BarePiece::new).collect();
     for round in 0..ROUNDS {
         if surplus.is_empty() {
             return surplus;
         }
-        let mut bare = line.clone();
-        for index in &surplus {
-            bare.strokes[*index].printed = None;
+        let mut changed: Vec<usize> = Vec::new();
+        for piece in &mut pieces {
+            changed.extend(piece.changed(line, plan_with, settings, &surplus));
         }
-        let without = plan(&bare, settings);
-        let changed: Vec<usize> = (0..plan_with.strokes.len())
-            .filter(|index| {
-                let (with, now) = (plan_with.strokes[*index], without.strokes.get(*index));
-                now.is_none_or(|now| (now.direction, now.link) != (with.direction, with.link))
-            })
-            .collect();
+        changed.sort_unstable();
         if changed.is_empty() {
             return surplus;
         }
@@ -61,6 +56,46 @@ fn settled(
         }
     }
     BTreeSet::new()
+}
+
+/// Strokes that hang together, and how they are bowed without some of their marks.
+struct BarePiece {
+    strokes: JoinedStrokes,
+    /// What was taken out when they were planned last, and which strokes changed by it.
+    known: Option<(BTreeSet<usize>, Vec<usize>)>,
+}
+
+impl BarePiece {
+    fn new(strokes: JoinedStrokes) -> Self {
+        Self { strokes, known: None }
+    }
+
+    /// The strokes that change without the marks in `surplus`.
+    fn changed(
+        &mut self,
+        line: &Line,
+        plan_with: &Plan,
+        settings: &PlanSettings,
+        surplus: &BTreeSet<usize>,
+    ) -> &[usize] {
+        let strokes: Vec<usize> = self.strokes.strokes().collect();
+        let out: BTreeSet<usize> =
+            strokes.iter().copied().filter(|stroke| surplus.contains(stroke)).collect();
+        if self.known.as_ref().is_none_or(|(known, _)| *known != out) {
+            let mut bare = self.strokes.line(line);
+            for (stroke, _) in bare.strokes.iter_mut().zip(&strokes).filter(|(_, at)| out.contains(at)) {
+                stroke.printed = None;
+            }
+            let without = plan(&bare, settings).strokes;
+            let changed = |(at, now): &(usize, PlannedStroke)| {
+                let with = &plan_with.strokes[*at];
+                (now.direction, now.link) != (with.direction, with.link)
+            };
+            let changed = strokes.into_iter().zip(without).filter(changed).map(|(at, _)| at).collect();
+            self.known = Some((out, changed));
+        }
+        self.known.as_ref().map_or(&[], |(_, changed)| changed)
+    }
 }
 
 /// So many times only the mark nearest to each changed stroke stays; then each round keeps twice as many
