@@ -1,8 +1,10 @@
 //! Where rules hand in what they find: places named, repeats of one cause gathered, all in order.
 
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 
 use arcata_bow::Stroke;
+use arcata_bow::audit::{AuditedMark, audit};
 use arcata_score::{Length, Moment, Note, NoteId};
 
 use crate::aside::{AsideIn, SetAside};
@@ -21,7 +23,11 @@ pub struct Findings<'a> {
     card: Card,
     drafts: Vec<Draft>,
     choices: Choices,
+    audited: &'a AuditOnce,
 }
+
+/// The printed bow marks of a piece with their reasons, looked at once for all rules.
+pub(crate) type AuditOnce = OnceLock<Vec<AuditedMark>>;
 
 /// What becomes of findings that players can do away with for hardly more.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -47,8 +53,17 @@ pub struct Draft {
 }
 
 impl<'a> Findings<'a> {
-    pub(crate) fn new(piece: Piece<'a>, card: Card) -> Self {
-        Self { piece, card, drafts: Vec::new(), choices: Choices::LeftOut }
+    pub(crate) fn new(piece: Piece<'a>, card: Card, audited: &'a AuditOnce) -> Self {
+        Self { piece, card, drafts: Vec::new(), choices: Choices::LeftOut, audited }
+    }
+
+    /// Every printed bow mark of the piece, and why it is there.
+    pub(crate) fn audited(&self) -> &'a [AuditedMark] {
+        self.audited.get_or_init(|| {
+            let Piece { score, lines, plans, profile, .. } = self.piece;
+            let parts: Vec<usize> = (0..score.parts.len()).collect();
+            audit(score, &parts, lines, plans, profile)
+        })
     }
 
     /// The same with what becomes of the plan's choices.

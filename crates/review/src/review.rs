@@ -9,7 +9,7 @@ use arcata_score::{Beginning, Score};
 use rayon::prelude::*;
 
 use crate::aside::{Aside, AsideIn, SetAside};
-use crate::findings::order;
+use crate::findings::{AuditOnce, order};
 use crate::one_place::joined;
 use crate::{Finding, FindingPlace, Findings, Piece, REGISTER, Sees, Severity};
 
@@ -164,10 +164,11 @@ fn asked(piece: &Piece<'_>, settings: &ReviewSettings, aside: &AsideIn<'_>, sees
         .iter()
         .filter(|rule| settings.asks(rule.card.id) && sees.is_none_or(|sees| rule.sees == sees))
         .collect();
+    let audited = AuditOnce::new();
     let each: Vec<Reviewed> = asked
         .par_iter()
         .map(|rule| {
-            let mut found = Findings::new(*piece, rule.card);
+            let mut found = Findings::new(*piece, rule.card, &audited);
             (rule.check)(piece, &mut found);
             found.gathered(aside)
         })

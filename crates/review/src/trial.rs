@@ -1,6 +1,7 @@
 //! What a proposal would bring that was not there before: the bars around are read, bowed and reviewed as they would be with
 //! it, by every rule that reads what it changes.
 
+use std::cell::LazyCell;
 use std::collections::{BTreeMap, BTreeSet};
 use std::ops::RangeInclusive;
 use std::sync::Arc;
@@ -12,10 +13,13 @@ use arcata_xml::{Document, NodeId};
 
 use crate::change::Change;
 use crate::changed_music::{note_of, put_in, stands_at};
-use crate::findings::Choices;
+use crate::findings::{AuditOnce, Choices};
 use crate::other_bow::passage;
 use crate::{Finding, Findings, Piece, REGISTER, Reads, Sees, Severity};
 
+/// So many bars before and behind a change are bowed with it, where the passage goes on so far: beyond them the bow does as it
+/// does (rule of thumb).
+const BARS_AROUND: u32 = 16;
 /// Bars beyond which a change is no change at a place, and is not tried: an edition of its own (rule of thumb).
 const MOST_BARS: u32 = 120;
 
@@ -71,7 +75,8 @@ impl<'a> ProposalTrial<'a> {
         if touched.is_empty() {
             return false;
         }
-        let (was, would_be) = (self.bowed_as(&self.score), self.bowed_as(&with));
+        let would_be = self.bowed_as(&with);
+        let was = LazyCell::new(|| self.bowed_as(&self.score));
         let asked = |bowed: &AsBowed<'_>, choices| self.told(bowed, &touched, weight, choices);
         let times = |told: &BTreeMap<ToldFinding, usize>, finding: &ToldFinding| {
             told.get(finding).copied().unwrap_or(0)
@@ -98,13 +103,13 @@ impl<'a> ProposalTrial<'a> {
             .flat_map(|reading| self.parts.iter().flat_map(|part| reading.lines(*part)))
             .collect();
         let plans = lines.iter().map(|line| Arc::new(self.bowed(line))).collect();
-        AsBowed { score, lines, plans }
+        AsBowed { score, lines, plans, audited: AuditOnce::new() }
     }
 
     /// What the rules that read one of some things say of the bars, and how often at one place.
     fn told(
         &self,
-        AsBowed { score, lines, plans }: &AsBowed<'_>,
+        AsBowed { score, lines, plans, audited }: &AsBowed<'_>,
         touched: &BTreeSet<Reads>,
         weight: Severity,
         choices: Choices,
@@ -120,11 +125,14 @@ impl<'a> ProposalTrial<'a> {
             ..*self.piece
         };
         let asked = REGISTER.iter().filter(|rule| {
-            rule.sees == Sees::EachMovement && rule.card.reads.iter().any(|reads| touched.contains(reads))
+            rule.sees == Sees::EachMovement
+                // What a rule says is never graver than its card.
+                && rule.card.gravest <= weight
+                && rule.card.reads.iter().any(|reads| touched.contains(reads))
         });
         let mut all = BTreeMap::new();
         for rule in asked {
-            let mut found = Findings::new(piece, rule.card).with(choices);
+            let mut found = Findings::new(piece, rule.card, audited).with(choices);
             (rule.check)(&piece, &mut found);
             let grave = found.drafts().iter().filter(|draft| draft.severity() <= weight);
             for place in grave.map(crate::Draft::place) {
@@ -178,6 +186,7 @@ struct AsBowed<'s> {
     score: &'s Score,
     lines: Vec<Line>,
     plans: Vec<Arc<Plan>>,
+    audited: AuditOnce,
 }
 
 /// Where a change stands.
@@ -221,5 +230,5 @@ fn around(piece: &Piece<'_>, parts: &BTreeSet<usize>, bars: RangeInclusive<u32>)
             to = to.max(note.map_or(0, |note| note.bar));
         }
     }
-    from..=to
+    from.max(bars.start().saturating_sub(BARS_AROUND))..=to.min(bars.end() + BARS_AROUND)
 }

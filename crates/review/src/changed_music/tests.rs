@@ -57,7 +57,8 @@ fn what_is_made_in_the_music_is_what_the_changed_file_says() {
                 .map(|at| std::sync::Arc::new(arcata_bow::plan(&lines[at], &piece.plan_settings(at))))
                 .collect();
             piece.plans = &plans;
-            let mut found = Findings::new(piece, rule.card);
+            let audited = std::sync::OnceLock::new();
+            let mut found = Findings::new(piece, rule.card, &audited);
             (rule.check)(&piece, &mut found);
             for changes in found.drafts().iter().flat_map(crate::Draft::changes) {
                 let edits = change::edits(&document, changes);

@@ -28,7 +28,7 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
-use arcata_bow::audit::{MarkClass, MarkReason, audit};
+use arcata_bow::audit::{MarkClass, MarkReason};
 use arcata_bow::{Line, Stroke};
 
 use crate::change::{Change, direction_before};
@@ -61,10 +61,8 @@ impl Rule for EffectMarkedAgain {
         if figures.is_empty() {
             return;
         }
-        let parts: Vec<usize> = (0..piece.score.parts.len()).collect();
-        let marks = audit(piece.score, &parts, piece.lines, piece.plans, piece.profile);
         let reasons: BTreeMap<(usize, usize), MarkReason> =
-            marks.into_iter().filter_map(|mark| Some((mark.stroke?, mark.reason))).collect();
+            found.audited().iter().filter_map(|mark| Some((mark.stroke?, mark.reason))).collect();
         for (at, figure) in figures {
             let first = figure.strokes.start..figure.strokes.start + figure.period;
             let is_effect = first

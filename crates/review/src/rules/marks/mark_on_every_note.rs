@@ -31,7 +31,7 @@
 use std::collections::BTreeSet;
 use std::ops::Range;
 
-use arcata_bow::audit::{MarkReason, audit};
+use arcata_bow::audit::MarkReason;
 use arcata_bow::{MetricPlace, Stroke};
 use arcata_score::BowDirection;
 
@@ -62,7 +62,7 @@ impl Rule for MarkOnEveryNote {
             if passages.is_empty() {
                 continue;
             }
-            let obvious = obvious_marks(piece, at);
+            let obvious = obvious_marks(found, at);
             for passage in passages {
                 found.report(crowded(piece, found, at, &passage, (&marked, &obvious)));
             }
@@ -109,10 +109,8 @@ fn dense(piece: &Piece<'_>, strokes: &[Stroke], marked: &[bool]) -> Vec<Range<us
 }
 
 /// The strokes of a line whose marks come anyway.
-fn obvious_marks(piece: &Piece<'_>, at: usize) -> BTreeSet<usize> {
-    let parts = [piece.lines[at].part];
-    let marks = audit(piece.score, &parts, piece.lines, piece.plans, piece.profile);
-    let obvious = marks.into_iter().filter(|mark| mark.reason == MarkReason::ComesAnyway);
+fn obvious_marks(found: &Findings<'_>, at: usize) -> BTreeSet<usize> {
+    let obvious = found.audited().iter().filter(|mark| mark.reason == MarkReason::ComesAnyway);
     obvious.filter_map(|mark| mark.stroke).filter(|(line, _)| *line == at).map(|(_, stroke)| stroke).collect()
 }
 

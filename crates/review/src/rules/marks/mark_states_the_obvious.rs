@@ -30,7 +30,7 @@
 //! (counted, 21 marked quartets, CC0: alternation predicts the next mark in 67 %).
 
 use arcata_bow::MetricPlace;
-use arcata_bow::audit::{MarkReason, audit};
+use arcata_bow::audit::MarkReason;
 use arcata_score::BowDirection;
 
 use crate::change::Change;
@@ -54,9 +54,7 @@ impl Rule for MarkStatesTheObvious {
     };
 
     fn check(piece: &Piece<'_>, found: &mut Findings<'_>) {
-        let parts: Vec<usize> = (0..piece.score.parts.len()).collect();
-        let marks = audit(piece.score, &parts, piece.lines, piece.plans, piece.profile);
-        for mark in marks.iter().filter(|mark| mark.reason == MarkReason::ComesAnyway) {
+        for mark in found.audited().iter().filter(|mark| mark.reason == MarkReason::ComesAnyway) {
             let stroke = mark.stroke;
             if let Some(draft) = stroke.and_then(|(line, stroke)| surplus(piece, found, line, stroke)) {
                 found.report(draft);

@@ -65,14 +65,19 @@ impl Rule for NestedSlurs {
 /// How many slurs of the same voice lie inside.
 pub(crate) fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> usize {
     let (from, to) = (point(start), point(end));
-    let inside = solid_slurs(part).filter(|(slur, first, last)| {
+    // Bars are compared sooner than moments, and most slurs lie in others.
+    let near = |(_, first, last): &(&Slur, &Note, &Note)| start.bar <= first.bar && last.bar <= end.bar;
+    let inside = solid_slurs(part).filter(near).filter(|(slur, first, last)| {
         let (begins, ends) = (point(first), point(last));
         let held = from <= begins && ends <= to && (begins, ends) != (from, to);
+        if !held || ends <= begins || *slur == outer {
+            return false;
+        }
         let ornament = first.kind != NoteKind::Ordinary || start.kind != NoteKind::Ordinary;
-        let hooked = end.articulations.stops_the_bow() && follows(part, last, end);
         // A slur from one voice into another one is a line of its own.
         let one_voice = [first.voice, last.voice, end.voice].iter().all(|voice| *voice == start.voice);
-        *slur != outer && one_voice && held && ends > begins && !ornament && !hooked
+        let hooked = || end.articulations.stops_the_bow() && follows(part, last, end);
+        one_voice && !ornament && !hooked()
     });
     inside.count()
 }
