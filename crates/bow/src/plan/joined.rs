@@ -4,6 +4,7 @@
 //! lies between two free joints inside it hangs on nothing else.
 
 use std::collections::BTreeSet;
+use std::iter;
 use std::ops::Range;
 
 use super::Weighed;
@@ -47,7 +48,7 @@ fn within(line: &Line, range: Range<usize>) -> Vec<JoinedStrokes> {
         let joint = |at: &usize| line.strokes[*at].join == Join::Entry;
         let to = (from + 1..range.end).find(joint).unwrap_or(range.end);
         if hinges.range(from..to).next().is_none() {
-            alone.push(JoinedStrokes { ranges: vec![from..to], stretches: Vec::new() });
+            alone.push(JoinedStrokes { ranges: iter::once(from..to).collect(), stretches: Vec::new() });
         } else if let Some(last) = held.last_mut().filter(|last| last.end == from) {
             last.end = to;
         } else {
@@ -71,7 +72,7 @@ fn hinges(stretch: &RepeatedStretch) -> impl Iterator<Item = usize> + '_ {
         Some(*end)
     });
     let ends = [stretch.body_end, stretch.first_ending_end].into_iter().chain(later);
-    std::iter::once(stretch.first).chain(ends.flat_map(|end| [end.saturating_sub(1), end]))
+    iter::once(stretch.first).chain(ends.flat_map(|end| [end.saturating_sub(1), end]))
 }
 
 impl JoinedStrokes {
