@@ -115,7 +115,7 @@ fn on_note(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, id: NoteI
     let mut draft = draft.say(sentence).cause(format!("{first}/{second}"));
     for (name, tag) in signs.names.iter().zip(signs.tags) {
         let changes = take_marks(piece, note, &[tag]);
-        let sentence = Saying::new("offer-sign-out").choosing("sign", *name);
+        let sentence = Saying::new("offer-sign-out").choosing("sign", name);
         draft = draft.propose_change(Grade::WritersChoice, ProposalKind::Unmark, sentence, changes);
     }
     draft
