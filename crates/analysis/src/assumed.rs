@@ -2,6 +2,7 @@
 
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::{Line, LineOptions, Written};
+use arcata_languages::Saying;
 use arcata_score::Length;
 
 /// What is taken for given of tempo and dynamics; `assumed` is the tempo where the score gives none, quarter notes a minute.
@@ -15,24 +16,24 @@ use arcata_score::Length;
 /// let options = LineOptions { louder: 2, ..LineOptions::default() };
 /// let reading = Reading::new(&score, &profile, &options);
 /// let told = assumptions(&reading.lines(0), &options, reading.tempo.assumed());
-/// assert_eq!(told[1], "2 steps louder than written");
+/// assert_eq!(arcata_languages::Wording::default().say(&told[1]), "2 steps louder than written");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[must_use]
-pub fn assumptions(lines: &[Line], options: &LineOptions, assumed: Length) -> Vec<String> {
+pub fn assumptions(lines: &[Line], options: &LineOptions, assumed: Length) -> Vec<Saying> {
     let tempo = match options.tempo {
         TempoChoice::Opening(quarters) => {
-            Some(format!("{quarters} quarter notes a minute at the opening, as asked for"))
+            Some(Saying::new("assume-opening-tempo").quoting("quarters", quarters.to_string()))
         }
         _ => lines
             .iter()
             .any(|line| line.tempo_written == Written::Assumed)
-            .then(|| format!("{assumed} quarter notes a minute where the score gives no tempo")),
+            .then(|| Saying::new("assume-quarters").quoting("quarters", assumed.to_string())),
     };
     let count = options.louder.unsigned_abs();
     let louder = (count > 0).then(|| {
         let way = if options.louder > 0 { "louder" } else { "softer" };
-        format!("{count} {} {way} than written", if count == 1 { "step" } else { "steps" })
+        Saying::new("assume-louder").with("count", i64::from(count)).choosing("way", way)
     });
     tempo.into_iter().chain(louder).collect()
 }

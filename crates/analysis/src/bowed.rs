@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use arcata_bow::together::{Agreement, Together, agreements, plan_together};
 use arcata_bow::{Line, Plan, PlanSettings, Reading, plan};
+use arcata_languages::Saying;
 use arcata_score::Score;
 use rayon::prelude::*;
 
@@ -22,7 +23,7 @@ pub struct Bowed {
     /// How the lines were planned together; none where each was planned for itself.
     pub agreed: Option<Agreed>,
     /// What is taken for given that is not in the score, in words.
-    pub assumptions: Vec<String>,
+    pub assumptions: Vec<Saying>,
 }
 
 /// What had better go the same way, and what came of it. Plans and settings stand in [`Bowed`] and not in here.
@@ -85,7 +86,7 @@ impl Bowed {
         score: &Score,
         lines: Vec<Line>,
         settings: &[PlanSettings],
-        assumptions: Vec<String>,
+        assumptions: Vec<Saying>,
     ) -> Self {
         let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
         let agreements = agreements(score, &lines, &weights);

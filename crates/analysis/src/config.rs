@@ -5,6 +5,7 @@ use arcata_bow::profile::Shipped;
 use arcata_bow::timing::TempoChoice;
 use arcata_bow::{LineOptions, Profile, Style};
 use arcata_habits::Habits;
+use arcata_languages::Saying;
 use arcata_score::Length;
 
 /// Who plays, and in which style.
@@ -13,7 +14,7 @@ pub struct Player {
     /// Level, style and habits, as prices and thresholds.
     pub profile: Profile,
     /// What is to be told of it with every result, in words.
-    pub told: Vec<String>,
+    pub told: Vec<Saying>,
 }
 
 impl Player {
@@ -50,7 +51,7 @@ impl Player {
         let style = style.or(habits.map(|habits| habits.style));
         let profile = style.map_or_else(|| profile.clone(), |style| profile.clone().in_style(style));
         let Some(habits) = habits else { return Ok(Self { profile, told: Vec::new() }) };
-        let told = vec![format!("a leader's habits, learned from {} marked strokes", habits.strokes)];
+        let told = vec![Saying::new("assume-habits").quoting("count", habits.strokes.to_string())];
         Ok(Self { profile: habits.put_into(profile)?, told })
     }
 }

@@ -176,7 +176,7 @@ pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
             finding.place.movement.as_deref().unwrap_or_default(),
             finding.place.section,
             finding.count,
-            finding.sentence
+            arcata_languages::Wording::default().say(&finding.sentence)
         );
         if show.iter().any(|rule| rule == finding.rule) {
             println!("{said}");
@@ -184,7 +184,10 @@ pub(crate) fn run(setting: &CheckSetting, arguments: &[String]) -> Result<()> {
         for reason in finding.reasons.iter().filter(|reason| show.iter().any(|rule| rule == reason.rule)) {
             println!(
                 "{} {} [{name}] beside {}: {}",
-                reason.severity, reason.rule, finding.rule, reason.sentence
+                reason.severity,
+                reason.rule,
+                finding.rule,
+                arcata_languages::Wording::default().say(&reason.sentence)
             );
         }
         all.push(said);

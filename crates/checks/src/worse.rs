@@ -137,7 +137,7 @@ fn made(
         finding.rule,
         finding.place.section,
         finding.place.bar_label,
-        proposal.sentence
+        arcata_languages::Wording::default().say(&proposal.sentence)
     );
     let after = desk.with(&proposal.edits).map_err(|problem| format!("{said}: {problem}"))?;
     let found = after.findings(&apart());
@@ -158,7 +158,8 @@ fn made(
             near(place) && !known
         })
     });
-    let fresh = fresh.map(|fresh| format!("{} {}", fresh.rule, fresh.sentence));
+    let fresh = fresh
+        .map(|fresh| format!("{} {}", fresh.rule, arcata_languages::Wording::default().say(&fresh.sentence)));
     Ok((Tried { rule: finding.rule, said, stays, fresh, written: None }, after))
 }
 

@@ -1,6 +1,7 @@
 //! What the task trains and the page lacks: an empty page must not look better than a full one.
 
 use arcata_analysis::Snapshot;
+use arcata_languages::{Argument, Saying};
 use arcata_review::{Finding, FindingPlace, Severity};
 use arcata_score::{ChordRole, Length, Note, NoteId, NoteKind, Part, Score};
 
@@ -29,13 +30,13 @@ fn lack(snapshot: &Snapshot, expected: Expected, parts: &[usize]) -> Option<Find
             return None;
         }
         let place = (first, first_note(first.1)?);
-        return finding(score, expected, vec![place], "No tempo stands in the score.".to_owned());
+        return finding(score, expected, vec![place], Saying::new("say-no-tempo-for-task"));
     }
     let bowed = score.parts.iter().enumerate().filter(|(_, part)| part.instrument.is_bowed());
     let asked = |number: usize| parts.is_empty() || parts.contains(&(number + 1));
     let bowed = bowed.enumerate().filter(|(number, _)| asked(*number)).map(|(_, part)| part);
     let mut places = Vec::new();
-    let mut said = Vec::new();
+    let mut said: Vec<Argument> = Vec::new();
     for (index, part) in bowed {
         let moving: Vec<(NoteId, &Note)> = moving(part).collect();
         if moving.len() < FEWEST {
@@ -45,24 +46,29 @@ fn lack(snapshot: &Snapshot, expected: Expected, parts: &[usize]) -> Option<Find
             if expected == Expected::Slurs
                 && let Some((first, bars)) = bare(score, part, &moving)
             {
-                said.push(format!("{} has none in bars {bars}", part.name));
+                said.push(Saying::new("lacks-in-bars").quoting("part", &part.name).quoting("bars", bars).into());
                 places.push(((index, part), first));
             }
         } else {
-            said.push(format!("{} has none on its {} notes", part.name, moving.len()));
+            said.push(Saying::new("lacks-altogether").quoting("part", &part.name).with("count", moving.len()).into());
             places.push(((index, part), moving[0].0));
         }
     }
     let what = match expected {
-        Expected::Slurs => "Slurs",
-        Expected::Dynamics => "Dynamics",
-        Expected::Hairpins => "Hairpins",
-        Expected::Articulations => "Dots, lines and accents",
-        Expected::BowMarks => "Bow marks",
-        Expected::Tempo => "A tempo",
+        Expected::Slurs => "slurs",
+        Expected::Dynamics => "dynamics",
+        Expected::Hairpins => "hairpins",
+        Expected::Articulations => "articulations",
+        Expected::BowMarks => "bow-marks",
+        Expected::Tempo => "tempo",
     };
-    let told = if said.len() > TOLD { format!("{} …", said[..TOLD].join("; ")) } else { said.join("; ") };
-    finding(score, expected, places, format!("{what} belong to this task: {told}."))
+    let cut = if said.len() > TOLD { "yes" } else { "no" };
+    said.truncate(TOLD);
+    let saying = Saying::new("say-lacks")
+        .choosing("what", what)
+        .with("told", Argument::Clauses(said))
+        .choosing("cut", cut);
+    finding(score, expected, places, saying)
 }
 
 fn first_part(score: &Score) -> Option<(usize, &Part)> {
@@ -119,7 +125,7 @@ fn finding(
     score: &Score,
     expected: Expected,
     places: Vec<((usize, &Part), NoteId)>,
-    sentence: String,
+    sentence: Saying,
 ) -> Option<Finding> {
     let place = |((index, part), note): &((usize, &Part), NoteId)| {
         let bar = part.note(*note).bar;

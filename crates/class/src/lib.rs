@@ -20,6 +20,7 @@ mod look;
 mod measures;
 pub mod pages;
 mod pictures;
+mod in_languages;
 mod record;
 mod runs;
 mod said;
@@ -35,6 +36,7 @@ pub use key::{Key, KeyError, Student, slug};
 pub use look::{LookAtHandIn, blamed, generic_names};
 pub use measures::{ClassMeasure, Measures};
 pub use pictures::KeptPicture;
+pub use in_languages::InLanguages;
 pub use record::{
     CandidatePassage, HandIn, HandInOutcome, Record, RecordedPassage, RememberedTask, Repair, RestLine,
     Shown, Work,

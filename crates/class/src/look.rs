@@ -3,8 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_analysis::Snapshot;
+use arcata_languages::{Language, Saying, Wording};
 use arcata_report::FindingPictures;
-use arcata_review::{Finding, FindingPlace, Proposal, ReviewSettings};
+use arcata_review::{Finding, FindingPlace, Proposal, ReviewSettings, trade_words};
 use arcata_score::{Instrument, Score};
 
 use crate::alike::traces;
@@ -16,7 +17,7 @@ use crate::measures::measured;
 use crate::runs::listed;
 use crate::works::works;
 use crate::{
-    CandidatePassage, Concealed, Expected, RecordedPassage, Repair, Repairs, RestLine, Shown, Task, Touch,
+    CandidatePassage, Concealed, Expected, InLanguages, RecordedPassage, Repair, Repairs, RestLine, Shown, Task, Touch,
 };
 
 /// Further places that a passage names.
@@ -162,10 +163,18 @@ impl<'a> LookAtHandIn<'a> {
                 .bowed
                 .assumptions
                 .iter()
-                .map(|said| concealed.text(said))
+                .map(|said| self.said(said, concealed))
                 .collect(),
             traces: traces(score, &material.grams),
         }
+    }
+
+    /// What the review says, in the languages of the task's sheets.
+    fn said(&self, saying: &Saying, concealed: &Concealed) -> InLanguages {
+        let words = self.task.profile().map(|profile| trade_words(&profile)).unwrap_or_default();
+        let wording = |language: &Language| Wording { language: *language, words: words.clone() };
+        let wordings: Vec<Wording> = self.task.languages.iter().map(wording).collect();
+        InLanguages::new(saying, &wordings, concealed)
     }
 
     fn passage(
@@ -184,7 +193,10 @@ impl<'a> LookAtHandIn<'a> {
             let hinted = self.task.sheet.repairs == Repairs::Hinted;
             Repair {
                 kind: proposal.kind.name().to_owned(),
-                sentence: if hinted { String::new() } else { concealed.text(&proposal.sentence) },
+                sentence: match hinted {
+                    true => InLanguages::default(),
+                    false => self.said(&proposal.sentence, concealed),
+                },
                 picture: drawn.next().flatten().filter(|_| !hinted).map(kept),
             }
         });
@@ -196,9 +208,17 @@ impl<'a> LookAtHandIn<'a> {
             bar: bar_said(place),
             beat: place.beat_text(),
             part: place.part.map(|_| concealed.text(&place.section)),
-            sentence: concealed.text(&finding.sentence),
-            reasons: finding.reasons.iter().map(|reason| concealed.text(&reason.sentence)).collect(),
-            numbers: finding.evidence.iter().map(|evidence| concealed.text(&evidence.to_string())).collect(),
+            sentence: self.said(&finding.sentence, concealed),
+            reasons: finding
+                .reasons
+                .iter()
+                .map(|reason| self.said(&reason.sentence, concealed))
+                .collect(),
+            numbers: finding
+                .evidence
+                .iter()
+                .map(|evidence| concealed.text(&evidence.line(&Wording::default())))
+                .collect(),
             further: further(finding),
             now: pictures.now.map(kept),
             repair,
@@ -213,7 +233,7 @@ impl<'a> LookAtHandIn<'a> {
             rule: finding.rule.to_owned(),
             bar: bar_said(&finding.place),
             part: finding.place.part.map(|_| concealed.text(&finding.place.section)),
-            sentence: concealed.text(&finding.sentence),
+            sentence: self.said(&finding.sentence, concealed),
             proposed: proposed.contains(&name_of(finding)),
         };
         self.findings.iter().map(candidate).collect()

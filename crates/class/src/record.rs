@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use crate::alike::Trace;
-use crate::{KeptPicture, Measures, SaidOnSheet, Touch};
+use crate::{InLanguages, KeptPicture, Measures, SaidOnSheet, Touch};
 
 /// The name that the file gives its format.
 const FORMAT: &str = "arcata-class-record";
@@ -89,7 +89,7 @@ pub struct Shown {
     /// What was measured.
     pub measures: Measures,
     /// What was taken for given that is not in the score.
-    pub assumed: Vec<String>,
+    pub assumed: Vec<InLanguages>,
     /// Traces of its notes, to see which hand-ins are alike.
     pub traces: Vec<Trace>,
 }
@@ -118,10 +118,10 @@ pub struct RecordedPassage {
     pub beat: String,
     /// The part; none where the whole score is meant.
     pub part: Option<String>,
-    /// What happens, a sentence in English.
-    pub sentence: String,
-    /// What else happens there, sentences in English.
-    pub reasons: Vec<String>,
+    /// What happens, a sentence.
+    pub sentence: InLanguages,
+    /// What else happens there.
+    pub reasons: Vec<InLanguages>,
     /// The numbers behind it, in English.
     pub numbers: Vec<String>,
     /// Further places of the same, as they are said.
@@ -146,8 +146,8 @@ pub struct CandidatePassage {
     pub bar: String,
     /// The part; none where the whole score is meant.
     pub part: Option<String>,
-    /// What happens, a sentence in English.
-    pub sentence: String,
+    /// What happens, a sentence.
+    pub sentence: InLanguages,
     /// Whether the program would show it.
     pub proposed: bool,
 }
@@ -157,8 +157,8 @@ pub struct CandidatePassage {
 pub struct Repair {
     /// Its kind in one word, as in reports.
     pub kind: String,
-    /// The sentence, in English.
-    pub sentence: String,
+    /// The sentence.
+    pub sentence: InLanguages,
     /// The music with it.
     pub picture: Option<KeptPicture>,
 }

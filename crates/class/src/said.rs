@@ -111,13 +111,6 @@ impl Words {
         first_sentences(&why, 2)
     }
 
-    /// What it finds, for languages in which the findings themselves are not told.
-    #[must_use]
-    pub fn finds(&self, rule: &str) -> String {
-        let finds = self.texts.rule(rule).map(|text| text.finds).unwrap_or_default();
-        first_sentences(&finds, 1)
-    }
-
     /// A question to think about.
     #[must_use]
     pub fn question(&self, rule: &str) -> String {

@@ -8,6 +8,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::OnceLock;
 
+use arcata_languages::{Language, TradeWords, Wording};
 use arcata_report::{BarWord, Characters, Colour, Page};
 use arcata_xml::{acts_unseen, seen};
 
@@ -109,17 +110,36 @@ pub(crate) fn same(one: &Path, other: &Path) -> bool {
     }
 }
 
-/// What a bar is called in this run: said once, by --terms or the profile.
-static BAR_WORD: OnceLock<BarWord> = OnceLock::new();
+/// The language of this run: said once, by --language.
+static LANGUAGE: OnceLock<Language> = OnceLock::new();
+/// What things are called in this run: said once, by --terms or the profile.
+static TRADE_WORDS: OnceLock<TradeWords> = OnceLock::new();
 
-/// Says what a bar is called from now on; what was said first holds.
-pub(crate) fn call_bars(word: BarWord) {
-    let _ = BAR_WORD.set(word);
+/// Says in what language the run speaks.
+pub(crate) fn speak(language: Language) {
+    let _ = LANGUAGE.set(language);
 }
 
-/// What a bar is called.
+/// Says what things are called from now on; what was said first holds.
+pub(crate) fn call_things(words: TradeWords) {
+    let _ = TRADE_WORDS.set(words);
+}
+
+/// In whose words the run speaks.
+pub(crate) fn wording() -> Wording {
+    Wording {
+        language: LANGUAGE.get().copied().unwrap_or_default(),
+        words: TRADE_WORDS.get().cloned().unwrap_or_default(),
+    }
+}
+
+/// What a bar is called where a sentence is made in English alone.
 pub(crate) fn bar_word() -> BarWord {
-    BAR_WORD.get().copied().unwrap_or_default()
+    let wording = wording();
+    match wording.language {
+        Language::English => BarWord::named(&wording.words.bar),
+        _ => BarWord::Bar,
+    }
 }
 
 /// Prints a result for people: what acts unseen in names of files, titles and words is written out.
@@ -192,12 +212,12 @@ pub(crate) fn page() -> Page {
     let plain = std::env::var_os("NO_COLOR").is_some_and(|value| !value.is_empty());
     let colour = if terminal && !plain { Colour::On } else { Colour::Off };
     let characters = if terminal && speaks_utf8() { Characters::Unicode } else { Characters::Ascii };
-    Page { width: width(terminal), colour, characters, bar: bar_word() }
+    Page { width: width(terminal), colour, characters, bar: bar_word(), language: wording().language }
 }
 
 /// The page that a text file is: plain, 80 wide.
 pub(crate) fn plain_page() -> Page {
-    Page { bar: bar_word(), ..Page::default() }
+    Page { bar: bar_word(), language: wording().language, ..Page::default() }
 }
 
 /// Columns to fill: what `COLUMNS` says, else the terminal's, else 80; within what is easy to read.

@@ -54,6 +54,7 @@ fn main() -> ExitCode {
         Ok(arguments) => arguments,
         Err(problem) => return files::misused(&problem),
     };
+    files::speak(arguments.language.unwrap_or_default());
     if let Some(terms) = arguments.terms {
         studio::speak(terms);
     }

@@ -80,8 +80,10 @@ fn view(score: &Path, desk: &StudioScore, marks: &[AuditedMark], profile: &Profi
     let bars = &desk.bars;
     let file = score.display().to_string();
     let lines = (desk.lines(), desk.plans());
-    let view = MarksView::new(&file, desk.score(), lines, marks, profile, |bar| bars.contains(&bar));
-    MarksView { assumptions: desk.assumptions().to_vec(), ..view }
+    let view = MarksView::new(&file, desk.score(), lines, marks, (profile, &files::wording()), |bar| {
+        bars.contains(&bar)
+    });
+    MarksView { assumptions: desk.assumptions(), ..view }
 }
 
 fn show(views: &[MarksView], arguments: &MarksArguments) -> Result<(), Failure> {

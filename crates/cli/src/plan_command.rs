@@ -79,8 +79,10 @@ fn view(
 ) -> Result<PlanView, Failure> {
     let mut desk = studio::open(score, &arguments.shared, player, marks)?;
     let bars = desk.bars.clone();
-    let mut view = PlanView::new(&score.display().to_string(), desk.score(), desk.assumptions().to_vec())
-        .planned_for(&player.profile);
+    let wording = files::wording();
+    let mut view =
+        PlanView::new(&score.display().to_string(), desk.score(), desk.assumptions(), files::wording())
+            .planned_for(&player.profile);
     let ending =
         arguments.end.as_deref().map(|text| wishes::ending(desk.score(), &bars, text)).transpose()?;
     let anchors = wishes::anchors(&desk, &arguments.anchor)?;
@@ -108,8 +110,9 @@ fn view(
         if arguments.sure {
             shown.say_how_sure(line, &bars, desk.sureness(index));
         }
-        shown.anchors =
-            prices[index].as_ref().map(|found| AnchorsView::new(desk.score(), line, &anchors[index], found));
+        shown.anchors = prices[index]
+            .as_ref()
+            .map(|found| AnchorsView::new(desk.score(), line, &anchors[index], found, &wording));
         if let Some(source) = sources.get(index) {
             shown.ending = ending.and_then(|ending| question.ending(source, ending));
             shown.repairs = question.repairs(source);
@@ -117,7 +120,7 @@ fn view(
     }
     view.downbeats = DownbeatsView::new(desk.score(), desk.lines(), desk.plans(), &bars);
     view.together = desk.snapshot().together().map(|(together, agreements)| {
-        TogetherView::new(desk.score(), desk.lines(), (&together, agreements), &bars, &desk.shown)
+        TogetherView::new(desk.score(), desk.lines(), (&together, agreements), &bars, &desk.shown, &wording)
     });
     Ok(view)
 }
@@ -165,7 +168,7 @@ impl LineQuestion<'_> {
         };
         let window = self.strokes(&(first..=bar));
         let found = ways_to_end(source, self.settings, ending, &window, count);
-        Some(EndingView::new(self.score, self.line, (first, bar), direction, &found))
+        Some(EndingView::new(self.score, self.line, (first, bar), direction, &found, &files::wording()))
     }
 
     fn repairs(&self, source: &LineSource<'_>) -> Option<RepairsView> {
@@ -175,7 +178,7 @@ impl LineQuestion<'_> {
             return None;
         }
         let request = RepairRequest { settings: self.settings, window, most, ending: None };
-        Some(RepairsView::new(self.score, &repairs(source, &request)))
+        Some(RepairsView::new(self.score, &repairs(source, &request), &files::wording()))
     }
 }
 

@@ -5,11 +5,12 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_analysis::Player;
+use arcata_bow::Profile;
 use arcata_bow::plan::{Alternative, MarkReading, alternatives};
-use arcata_bow::{Profile, points};
 use arcata_engrave::{
     Caption, Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, pdf,
 };
+use arcata_languages::{Argument, Saying};
 use arcata_report::{alternative_name, yardstick_words};
 
 use crate::args::{PlanArguments, PlanFormat};
@@ -97,8 +98,8 @@ fn pictures(
         lanes.extend(lanes_of(desk, *index, found, arguments.sure, &mut captions));
     }
     let content = PictureContent {
-        title: desk.score().title.clone().unwrap_or_else(|| "Bow plan".to_owned()),
-        subtitle: files::bar_word().said(&subtitle(desk, bars)).into_owned(),
+        title: desk.score().title.clone().unwrap_or_else(|| files::wording().word("picture-bow-plan")),
+        subtitle: subtitle(desk, bars),
         bars: bars.clone(),
         lanes: &lanes,
         captions,
@@ -124,36 +125,52 @@ fn lanes_of<'a>(
         return lanes;
     }
     let of = if desk.shown.len() > 1 { format!("{}: ", line.name) } else { String::new() };
-    let yardstick = yardstick_words(desk.settings(index).weights.downbeat);
-    captions.push(Caption { name: numbered(0), text: format!("{of}the plan. {yardstick}") });
+    let wording = files::wording();
+    let yardstick = yardstick_words(desk.settings(index).weights.downbeat, &wording);
+    captions.push(Caption {
+        name: numbered(0),
+        text: format!("{of}{} {yardstick}", wording.word("picture-the-plan")),
+    });
     for (number, other) in found.iter().enumerate() {
         let first = other.strokes.start;
         let name = numbered(number + 1);
         let (planned, name) = (&other.plan.strokes, name.clone());
         lanes.push(LanePlan { line, first, planned, hair, name: name.clone(), open: Vec::new() });
-        let more = points(other.more.total());
-        let what = alternative_name(desk.score(), line, other);
-        let text = format!("{of}{what} (penalty {more} higher)");
-        captions.push(Caption { name, text: files::bar_word().said(&text).into_owned() });
+        let said = Saying::new("picture-other-way")
+            .quoting("what", alternative_name(desk.score(), line, other, &wording))
+            .with("points", Argument::Points(other.more.total()));
+        captions.push(Caption { name, text: format!("{of}{}", wording.say(&said)) });
     }
     lanes
 }
 
 fn subtitle(desk: &StudioScore, bars: &RangeInclusive<u32>) -> String {
-    let score = desk.score();
+    let (score, wording) = (desk.score(), files::wording());
     let bars = match (score.bar_label(*bars.start()), score.bar_label(*bars.end())) {
         (first, last) if score.movement_of(*bars.start()) != score.movement_of(*bars.end()) => {
-            let movement = |bar| score.movement_said(bar).unwrap_or_default();
-            let (from, to) = (movement(*bars.start()), movement(*bars.end()));
-            format!("{from}, bar {first} to {to}, bar {last}")
+            let movement = |bar| score.movement_said(bar);
+            let said = Saying::new("picture-from-to")
+                .quoting("from", wording.bar(movement(*bars.start()), first))
+                .quoting("to", wording.bar(movement(*bars.end()), last));
+            wording.say(&said)
         }
         (first, last) => {
-            let bars = if first == last { format!("bar {first}") } else { format!("bars {first} to {last}") };
+            let bars = match first == last {
+                true => wording.bar(None, first),
+                false => {
+                    wording.say(&Saying::new("picture-bars").quoting("first", first).quoting("last", last))
+                }
+            };
             match score.movements.get(score.movement_of(*desk.bars.start())) {
                 Some(movement) if score.movements.len() > 1 => format!("{}, {bars}", movement.name()),
-                _ => bars.replacen('b', "B", 1),
+                _ => {
+                    let mut letters = bars.chars();
+                    letters
+                        .next()
+                        .map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+                }
             }
         }
     };
-    std::iter::once(bars).chain(desk.assumptions().iter().cloned()).collect::<Vec<_>>().join(". ")
+    std::iter::once(bars).chain(desk.assumptions()).collect::<Vec<_>>().join(". ")
 }

@@ -6,6 +6,7 @@ use std::process::ExitCode;
 use arcata_analysis::Player;
 use arcata_bow::plan::MarkReading;
 use arcata_engrave::Engraver;
+use arcata_languages::Saying;
 use arcata_report::{AsideView, FileView, Outcome, ReviewView, SummaryRow, summary};
 use arcata_review::{Beside, Finding, REGISTER, ReviewSettings, Severity};
 use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
@@ -108,7 +109,8 @@ fn tell(
             _ => Some(review_pages::write_index(&folder(arguments), rows)?),
         };
         if let Some(written) = written {
-            files::say(&format!("With engraved music: {}\n", written.display()));
+            let said = Saying::new("with-engraved-music").quoting("file", written.display().to_string());
+            files::say(&format!("{}\n", files::wording().say(&said)));
         }
     }
     Ok(())
@@ -209,9 +211,14 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     let settings = ReviewSettings { bars: Some(bars), aside: aside.unwrap_or_default(), ..settings.clone() };
     let reviewed = desk.snapshot().review(&beside, &settings);
     let unused = reviewed.unused(&settings);
+    let wording = files::wording();
     let aside = aside_path.map(|path| {
-        AsideView::new(&path.display().to_string(), &settings.aside, &reviewed.set_aside, &unused)
-            .with_slurs(&settings.aside, &desk.slurs_without)
+        let held = (&reviewed.set_aside[..], &unused[..]);
+        AsideView::new(&path.display().to_string(), &settings.aside, held, &wording).with_slurs(
+            &settings.aside,
+            &desk.slurs_without,
+            &wording,
+        )
     });
     let mut findings = reviewed.findings;
     if !arguments.shared.part.is_empty() {
@@ -221,11 +228,10 @@ fn review_one(path: &Path, page: Option<PathBuf>, request: &Request<'_>) -> Resu
     let file = path.display().to_string();
     let row = row(&file, &desk, &findings);
     let lines: Vec<_> = desk.shown().map(|(line, _)| line.clone()).collect();
-    let view =
-        FileView::reviewed(&file, desk.score(), &lines, desk.assumptions().to_vec(), &findings).beside(aside);
+    let view = FileView::reviewed(&file, desk.score(), &lines, desk.assumptions(), (&findings, &wording))
+        .beside(aside);
     if let Some(out) = &page {
-        let html =
-            review_pages::page(&desk, &view, &findings, &arguments.shared, engraver, arguments.language);
+        let html = review_pages::page(&desk, &view, &findings, &arguments.shared, engraver);
         review_pages::write(out, &files::bar_word().said(&html))?;
     }
     Ok(ReviewedFile { view, row, page })

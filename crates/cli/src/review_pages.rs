@@ -7,7 +7,7 @@ use arcata_bow::together::downbeats;
 use arcata_bow::{Line, Plan};
 use arcata_engrave::{Engraver, music_style_sheet};
 use arcata_files::FileError;
-use arcata_languages::{Language, Texts};
+use arcata_languages::{Language, Saying, Texts, Wording};
 use arcata_report::{
     FileView, ReportPage, RuleExplanation, RulePage, Strip, SummaryRow, folder_html, review_html,
 };
@@ -29,7 +29,6 @@ pub(crate) fn page(
     findings: &[Finding],
     shared: &SharedArguments,
     engraver: &Engraver,
-    language: Language,
 ) -> String {
     let scenes = Scenes::new(desk, engraver);
     let pictures = scenes.draw(findings);
@@ -37,24 +36,26 @@ pub(crate) fn page(
         let all = pictures.now.iter().chain(pictures.proposals.iter().flatten());
         all.into_iter().any(|drawn| drawn.svg.contains(r#"font-family="Bravura""#))
     });
-    let texts = Texts::new(language);
+    let wording = files::wording();
+    let texts = wording.texts();
     let rules: BTreeSet<&str> = findings.iter().flat_map(Finding::rules).collect();
     let rules = rules.into_iter().filter_map(rule).map(|rule| RulePage {
         rule: rule.card.id.to_owned(),
         title: texts.rule(rule.card.id).map_or(rule.card.title.to_owned(), |text| text.title),
         page: rule.page(),
         example: example(rule.card.id, engraver),
-        explanation: explanation(rule.card.id, &texts),
+        explanation: explanation(rule.card.id, texts),
     });
     let (lines, plans): (Vec<Line>, Vec<&Plan>) =
         desk.shown().map(|(line, plan)| (line.clone(), plan)).unzip();
     review_html(&ReportPage {
         view,
         strip: Strip::new(desk.score(), &lines, &downbeats(desk.score(), &lines, &plans)),
-        settings: settings(shared),
+        settings: settings(shared, &wording),
         yardstick: desk.snapshot().ground().config.player.profile.weight("downbeat").unwrap_or_default(),
         rules: rules.collect(),
         pictures,
+        wording: &wording,
         fonts: if music_in_text { music_style_sheet().to_owned() } else { String::new() },
     })
 }
@@ -70,18 +71,18 @@ fn explanation(rule: &str, texts: &Texts) -> Option<RuleExplanation> {
     })
 }
 
-fn settings(shared: &SharedArguments) -> Vec<String> {
-    let mut said = vec![match shared.player.style.profile.as_str() {
-        "professional" => "professionals".to_owned(),
-        "amateur" => "amateurs".to_owned(),
-        "student" => "students".to_owned(),
-        file => format!("players as in {file}"),
-    }];
+fn settings(shared: &SharedArguments, wording: &Wording) -> Vec<String> {
+    let mut said = vec![wording.say(&match shared.player.style.profile.as_str() {
+        "professional" => Saying::new("calculated-professional"),
+        "amateur" => Saying::new("calculated-amateur"),
+        "student" => Saying::new("calculated-student"),
+        file => Saying::new("calculated-file").quoting("file", file),
+    })];
     if let Some(style) = shared.player.style.style {
-        said.push(format!("style {}", style.name()));
+        said.push(wording.say(&Saying::new("calculated-style").quoting("style", style.name())));
     }
     if shared.apart {
-        said.push("each part for itself".to_owned());
+        said.push(wording.word("calculated-apart"));
     }
     said
 }
@@ -117,7 +118,7 @@ pub(crate) fn write_index(folder: &Path, rows: &[(SummaryRow, Option<PathBuf>)])
     let rows: Vec<(SummaryRow, Option<String>)> =
         rows.iter().map(|(row, path)| (row.clone(), path.as_ref().map(address_of))).collect();
     let index = folder.join("index.html");
-    write(&index, &folder_html(&rows))?;
+    write(&index, &folder_html(&rows, &files::wording()))?;
     Ok(index)
 }
 

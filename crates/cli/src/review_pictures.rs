@@ -7,6 +7,7 @@ use arcata_bow::plan::Anchor;
 use arcata_bow::{Join, Line, LineOptions, Link, Plan, Profile, Reading, plan};
 use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, note_name};
 use arcata_examples::Example;
+use arcata_languages::Saying;
 use arcata_report::{DrawnPicture, FindingPictures, RuleExample};
 use arcata_review::Finding;
 use arcata_review::repair_words::place;
@@ -15,6 +16,7 @@ use arcata_score::Score;
 use arcata_xml::{Document, Limits};
 use rayon::prelude::*;
 
+use crate::files;
 use crate::review_waves::{Bars, Job, Wave, jobs, waves};
 use crate::studio::StudioScore;
 
@@ -268,14 +270,18 @@ pub(crate) fn example(rule: &str, engraver: &Engraver) -> Option<RuleExample> {
         height: picture.height,
         text: told(&example.score, &bowed, &(0..=last)),
     };
-    let sentence = example.finding(rule).map_or_else(String::new, |found| found.sentence);
+    let sentence =
+        example.finding(rule).map_or_else(String::new, |found| files::wording().say(&found.sentence));
     Some(RuleExample { sentence, drawn })
 }
 
 /// What the bows do in the bars, in words.
 fn told(score: &Score, bowed: &[(&Line, &Plan)], bars: &RangeInclusive<u32>) -> String {
+    let wording = files::wording();
     let label = |bar: u32| score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
-    let mut said = vec![format!("Bars {} to {}", label(*bars.start()), label(*bars.end()))];
+    let stretch =
+        Saying::new("told-bars").quoting("first", label(*bars.start())).quoting("last", label(*bars.end()));
+    let mut said = vec![wording.say(&stretch)];
     let mut room = TOLD;
     for (line, plan) in bowed {
         let first = line.strokes.partition_point(|stroke| stroke.bar < *bars.start());
@@ -285,25 +291,27 @@ fn told(score: &Score, bowed: &[(&Line, &Plan)], bars: &RangeInclusive<u32>) -> 
             .take(room)
             .map(|(stroke, planned)| {
                 let how = match planned.link {
-                    Link::Hooked => ", hooked",
-                    Link::Retake => ", retaken",
-                    Link::Reset if stroke.join != Join::Entry => ", placed",
-                    Link::Reset | Link::Change => "",
+                    Link::Hooked => "hooked",
+                    Link::Retake => "retake",
+                    Link::Reset if stroke.join != Join::Entry => "reset",
+                    Link::Reset | Link::Change => "change",
                 };
-                format!(
-                    "{} {}{how}",
-                    place(score, line.part, stroke.bar, stroke.offset),
-                    bow(planned.direction)
-                )
+                let said = Saying::new("told-stroke")
+                    .with("at", place(score, line.part, stroke.bar, stroke.offset))
+                    .choosing("bow", bow(planned.direction))
+                    .choosing("link", how);
+                wording.say(&said)
             })
             .collect();
         room -= here.len();
         if !here.is_empty() {
-            said.push(format!("{}: {}", line.name, here.join("; ")));
+            let told =
+                Saying::new("told-line").quoting("name", &line.name).quoting("strokes", here.join("; "));
+            said.push(wording.say(&told));
         }
     }
     if said.len() == 1 {
-        said.push("No stroke begins in them".to_owned());
+        said.push(wording.word("told-none"));
     }
     said.join(". ")
 }

@@ -13,13 +13,14 @@ use crate::files;
 
 /// Prints the list, or one page.
 pub(crate) fn run(arguments: &RulesArguments) -> Result<ExitCode, Failure> {
-    let texts = Texts::new(arguments.language);
+    let wording = files::wording();
+    let texts = wording.texts();
     match &arguments.rule {
-        None => files::show(&list(&texts)),
+        None => files::show(&list(texts)),
         Some(id) => {
             let known = || REGISTER.iter().map(|rule| rule.card.id).collect();
             let rule = rule(id).ok_or_else(|| Failure::Rule { asked: id.clone(), known: known() })?;
-            files::show_set(&page(rule, &texts));
+            files::show_set(&page(rule, texts));
         }
     }
     Ok(ExitCode::SUCCESS)
@@ -72,10 +73,6 @@ fn list(texts: &Texts) -> String {
             texts.word(&format!("severity-{}", severity.to_string().to_lowercase()))
         );
     }
-    let _ = writeln!(
-        out,
-        "\nA rule's page: arcata rules RULE. Leave one out: arcata review SCORE --without RULE,"
-    );
-    let _ = writeln!(out, "or in one score, with a reason: arcata aside SCORE --rule RULE --reason TEXT.");
+    let _ = writeln!(out, "\n{}", texts.word("rules-foot"));
     out
 }

@@ -7,9 +7,9 @@ use std::sync::{Arc, OnceLock};
 use arcata_analysis::{Config, Ground, Planner, Planning, Player, Snapshot, Source};
 use arcata_bow::plan::{Anchor, MarkReading, Sureness, open_strokes};
 use arcata_bow::{Line, Plan, PlanSettings, Profile};
+use arcata_languages::TradeWords;
 use arcata_layer::{Layer, ToldBows};
-use arcata_report::BarWord;
-use arcata_review::{Aside, UnusedSlurEntry};
+use arcata_review::{Aside, UnusedSlurEntry, trade_words};
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, ScoreFile};
 
@@ -68,8 +68,9 @@ impl StudioScore {
     }
 
     /// What is taken for given, in words.
-    pub(crate) fn assumptions(&self) -> &[String] {
-        &self.snapshot.ground().bowed.assumptions
+    pub(crate) fn assumptions(&self) -> Vec<String> {
+        let wording = files::wording();
+        self.snapshot.ground().bowed.assumptions.iter().map(|said| wording.say(said)).collect()
     }
 
     /// The lines asked for, with their plans.
@@ -103,7 +104,7 @@ pub(crate) fn profile(name: &str) -> Result<Profile, Failure> {
             setting.value = word.to_owned();
         }
     }
-    files::call_bars(BarWord::named(&profile.words.bar.value));
+    files::call_things(trade_words(&profile));
     Ok(profile)
 }
 
@@ -113,7 +114,8 @@ static TERMS: OnceLock<Terms> = OnceLock::new();
 /// Says whose English is spoken from now on.
 pub(crate) fn speak(terms: Terms) {
     let _ = TERMS.set(terms);
-    files::call_bars(BarWord::named(terms.words()[0]));
+    let [bar, stand, frog, tip, _] = terms.words().map(str::to_owned);
+    files::call_things(TradeWords { bar, stand, frog, tip });
 }
 
 fn read_profile(name: &str) -> Result<Profile, Failure> {

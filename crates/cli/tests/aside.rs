@@ -176,7 +176,7 @@ fn rules_are_explained_in_other_languages() {
         folder.path(),
     );
     let html = std::fs::read_to_string(folder.path().join("lantern-study-review.html")).expect("the page");
-    assert!(html.contains("Una legatura più lunga di un'arcata") && html.contains(r#"<div lang="it">"#));
+    assert!(html.contains("Una legatura più lunga di un'arcata") && html.contains(r#"<html lang="it">"#));
 }
 
 #[test]

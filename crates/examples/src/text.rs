@@ -18,7 +18,7 @@ impl Example {
         let found = self.finding(rule);
         let mut out = String::new();
         if let Some(found) = &found {
-            out.push_str(&page.fill(&found.sentence, "", ""));
+            out.push_str(&page.fill(&page.wording().say(&found.sentence), "", ""));
             out.push('\n');
         }
         if self.lines.is_empty() {
@@ -27,7 +27,7 @@ impl Example {
         }
         out.push('\n');
         let bars = self.shown_bars(found.as_ref());
-        let mut view = PlanView::new("", &self.score, Vec::new());
+        let mut view = PlanView::new("", &self.score, Vec::new(), page.wording());
         for (line, plan) in self.lines.iter().zip(&self.plans) {
             let reach = self.profile.plan_settings(line.instrument).reach;
             view.add(&self.score, line, plan, &bars, &[], reach);

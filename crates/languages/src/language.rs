@@ -43,28 +43,40 @@ impl Language {
         }
     }
 
-    /// The Fluent files, `words`, `rules` and `class`.
-    pub(crate) const fn files(self) -> [&'static str; 3] {
+    /// The Fluent files: `words`, `rules`, `class`, `findings`, `proposals` and `pages`.
+    pub(crate) const fn files(self) -> [&'static str; 6] {
         match self {
             Self::English => [
                 include_str!("../texts/words.en.ftl"),
                 include_str!("../texts/rules.en.ftl"),
                 include_str!("../texts/class.en.ftl"),
+                include_str!("../texts/findings.en.ftl"),
+                include_str!("../texts/proposals.en.ftl"),
+                include_str!("../texts/pages.en.ftl"),
             ],
             Self::Italian => [
                 include_str!("../texts/words.it.ftl"),
                 include_str!("../texts/rules.it.ftl"),
                 include_str!("../texts/class.it.ftl"),
+                include_str!("../texts/findings.it.ftl"),
+                include_str!("../texts/proposals.it.ftl"),
+                include_str!("../texts/pages.it.ftl"),
             ],
             Self::French => [
                 include_str!("../texts/words.fr.ftl"),
                 include_str!("../texts/rules.fr.ftl"),
                 include_str!("../texts/class.fr.ftl"),
+                include_str!("../texts/findings.fr.ftl"),
+                include_str!("../texts/proposals.fr.ftl"),
+                include_str!("../texts/pages.fr.ftl"),
             ],
             Self::German => [
                 include_str!("../texts/words.de.ftl"),
                 include_str!("../texts/rules.de.ftl"),
                 include_str!("../texts/class.de.ftl"),
+                include_str!("../texts/findings.de.ftl"),
+                include_str!("../texts/proposals.de.ftl"),
+                include_str!("../texts/pages.de.ftl"),
             ],
         }
     }

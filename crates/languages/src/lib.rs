@@ -1,8 +1,11 @@
-//! Explanations in English, Italian, French and German.
+//! Sentences and explanations in English, Italian, French and German.
 //!
 //! The texts are Fluent files ([Project Fluent syntax 1.0](https://projectfluent.org)) in `texts/`: `words` holds headings and
-//! single words, `rules` the heading and two paragraphs of every rule, `class` the sheets and pages of a class. `rules.en.ftl` is made from the rules' own pages by
-//! `cargo xtask docs`; the others are translations. What a language lacks is said in English.
+//! single words, `rules` the heading and two paragraphs of every rule, `class` the sheets and pages of a class, `findings` the
+//! sentences of the review, `proposals` what it offers, `pages` what stands on pages and in reports. `rules.en.ftl` is made from
+//! the rules' own pages by `cargo xtask docs`; the other languages are translations. What a language lacks is said in English.
+//!
+//! Who has something to say makes a [`Saying`]: the key of a message and what is put into it. [`Wording::say`] finds the words.
 //!
 //! ```
 //! use arcata_languages::{Language, Texts};
@@ -16,8 +19,13 @@
 
 mod language;
 mod make;
+mod print;
+mod saying;
 mod texts;
+mod wording;
 
 pub use language::Language;
 pub use make::rules_file;
+pub use saying::{Argument, SaidPlace, Saying};
 pub use texts::{Explanation, Texts};
+pub use wording::{TradeWords, Wording};

@@ -1,12 +1,14 @@
 //! Looking texts up.
 
 use std::fmt;
+use std::sync::OnceLock;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
-use crate::Language;
+use crate::print::{self, Before};
+use crate::{Argument, Language, Saying, TradeWords};
 
 /// The texts of one language, and those of English behind them.
 pub struct Texts {
@@ -42,6 +44,66 @@ impl Texts {
             Language::German => &[Language::German, Language::English],
         };
         Self { language, bundles: chain.iter().copied().map(bundle).collect() }
+    }
+
+    /// The texts of a language, read once.
+    #[must_use]
+    pub fn of(language: Language) -> &'static Self {
+        static READ: [OnceLock<Texts>; 4] = [const { OnceLock::new() }; 4];
+        READ[language as usize].get_or_init(|| Self::new(language))
+    }
+
+    /// A saying in words; the key of its message where no language has it, or something is missing that it wants.
+    #[must_use]
+    pub fn say(&self, saying: &Saying, words: &TradeWords) -> String {
+        let args = self.arguments(saying, words);
+        self.text_with(saying.key, None, Some(&args)).unwrap_or_else(|| saying.key.to_owned())
+    }
+
+    /// A word into which the words of the trade are put.
+    pub(crate) fn trade_word(&self, key: &'static str, words: &TradeWords) -> String {
+        self.say(&Saying::new(key), words)
+    }
+
+    /// What a message finds: the words of the trade, and each argument in the forms that it may want.
+    fn arguments<'w>(&self, saying: &'w Saying, words: &'w TradeWords) -> FluentArgs<'w> {
+        let trade = [
+            ("bar-word", &words.bar),
+            ("stand-word", &words.stand),
+            ("frog-word", &words.frog),
+            ("tip-word", &words.tip),
+        ];
+        let mut args: FluentArgs<'_> =
+            trade.into_iter().map(|(name, word)| (name, FluentValue::from(word.as_str()))).collect();
+        for (name, argument) in &saying.arguments {
+            match argument {
+                Argument::Whole(number) => {
+                    let word = print::in_words(*number, self);
+                    args.set(format!("{name}-first"), print::capital(&word));
+                    args.set(format!("{name}-word"), word);
+                    args.set(*name, *number);
+                    continue;
+                }
+                Argument::Place(place) => {
+                    let said = |before| print::place(place, before, self, words);
+                    args.set(format!("{name}-first"), print::capital(&said(Before::In)));
+                    args.set(format!("{name}-in"), said(Before::In));
+                    args.set(format!("{name}-the"), said(Before::The));
+                }
+                Argument::Beat(beat) => {
+                    let said = |before| print::beat(*beat, before, self);
+                    args.set(format!("{name}-first"), print::capital(&said(Before::In)));
+                    args.set(format!("{name}-in"), said(Before::In));
+                    args.set(format!("{name}-the"), said(Before::The));
+                }
+                Argument::Chain(items) => {
+                    args.set(format!("{name}-the"), print::chain(items, Before::The, self, words));
+                }
+                _ => {}
+            }
+            args.set(*name, print::argument(argument, self, words));
+        }
+        args
     }
 
     /// The language asked for.

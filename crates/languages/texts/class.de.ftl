@@ -37,7 +37,6 @@ sheet-calculated-for = Die Striche sind für { $player } im Stil { $style } bere
 sheet-lane = Unter dem System: der Bogen, Frosch oben, Spitze unten, dick nahe am Frosch.
 sheet-advice = Das Programm rechnet und rät; die Spieler entscheiden. Es gibt keine Noten.
 sheet-caution = Wenn eine Spielweise Hand, Arm oder Rücken belastet: ausruhen und bei Schmerzen Lehrkraft oder Arzt fragen.
-sheet-english = Was an einer Stelle geschieht und was man versuchen kann, steht auf Englisch da.
 sheet-player-professional = Berufsmusiker
 sheet-player-amateur = Liebhaber
 sheet-player-student = Schüler

@@ -37,7 +37,6 @@ sheet-calculated-for = Bows are calculated for { $player } in the style { $style
 sheet-lane = Under the staff: the bow, frog on top, tip at the bottom, thick near the frog.
 sheet-advice = The program calculates and advises; players decide. It gives no grades.
 sheet-caution = If a way of playing strains hand, arm or back, rest, and ask a teacher or a physician about pain.
-sheet-english = What happens in a passage, and what to try, is told in English.
 sheet-player-professional = professional players
 sheet-player-amateur = amateur players
 sheet-player-student = student players

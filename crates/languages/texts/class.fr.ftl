@@ -37,7 +37,6 @@ sheet-calculated-for = Les coups d'archet sont calculés pour { $player } dans l
 sheet-lane = Sous la portée : l'archet, talon en haut, pointe en bas, épais près du talon.
 sheet-advice = Le programme calcule et conseille ; les musiciens décident. Il ne donne pas de notes.
 sheet-caution = Si une façon de jouer fatigue la main, le bras ou le dos, se reposer, et en cas de douleur demander à un professeur ou à un médecin.
-sheet-english = Ce qui se passe dans un passage, et ce qu'on peut essayer, est dit en anglais.
 sheet-player-professional = des professionnels
 sheet-player-amateur = des amateurs
 sheet-player-student = des élèves

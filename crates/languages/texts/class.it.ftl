@@ -37,7 +37,6 @@ sheet-calculated-for = Le arcate sono calcolate per { $player } nello stile { $s
 sheet-lane = Sotto il rigo: l'arco, tallone in alto, punta in basso, grosso vicino al tallone.
 sheet-advice = Il programma calcola e consiglia; decide chi suona. Non dà voti.
 sheet-caution = Se un modo di suonare affatica mano, braccio o schiena, riposare, e in caso di dolore chiedere a un insegnante o a un medico.
-sheet-english = Ciò che succede in un passo, e che cosa provare, è detto in inglese.
 sheet-player-professional = professionisti
 sheet-player-amateur = dilettanti
 sheet-player-student = studenti

@@ -444,12 +444,12 @@ soft-entry-at-frog = Une entrée douce là où l'archet est lourd
         Au talon tout le poids de l'archet et du bras est sur la corde, et un pianissimo commence par un choc. On met les entrées
         douces dans la moitié supérieure, où la baguette se porte seule.
 
-stands-contradict = Des pupitres d'une section aux signes opposés
+stands-contradict = Des lutrins d'un même pupitre aux signes opposés
     .finds =
-        Deux voix d'une partie, ou deux parties d'une section (premier et deuxième pupitre, a et b), qui jouent le même rythme et
+        Deux voix d'une partie, ou deux parties d'un pupitre (premier et deuxième lutrin, a et b), qui jouent le même rythme et
         portent des signes d'archet opposés sur la même note.
     .why =
-        Les archets d'une section se croisent en l'air, et chacun cherche l'erreur dans sa partie.
+        Les archets du pupitre se croisent en l'air, et chacun cherche l'erreur dans sa partie.
 
 state-never-ends = Une indication (sourdine, sul pont.) jamais levée, ou donnée deux fois
     .finds =

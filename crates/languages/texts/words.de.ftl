@@ -2,11 +2,11 @@
 
 finds = Was gefunden wird
 why = Warum es zählt
-english-only = Die Sätze der Befunde und der Rest jeder Regelseite sind englisch.
+english-only = Der Rest der Seite jeder Regel ist auf Englisch.
 
-severity-a = nicht spielbar oder nicht bestimmt
+severity-a = nicht spielbar, oder nicht bestimmt
 severity-b = kostet Probenzeit
-severity-c = wohl nicht so gemeint
+severity-c = wohl nicht gemeint
 severity-d = überflüssig
 
 family-length = Länge des Bogens

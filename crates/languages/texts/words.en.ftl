@@ -2,7 +2,7 @@
 
 finds = What it finds
 why = Why it matters
-english-only = The sentences of the findings, and the rest of each rule's page, are in English.
+english-only = The rest of each rule's page is in English.
 
 severity-a = cannot be played, or is not defined
 severity-b = costs rehearsal time

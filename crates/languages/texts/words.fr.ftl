@@ -2,12 +2,12 @@
 
 finds = Ce qui est trouvé
 why = Pourquoi cela compte
-english-only = Les phrases des remarques et le reste de la page de chaque règle sont en anglais.
+english-only = Le reste de la page de chaque règle est en anglais.
 
 severity-a = injouable, ou non défini
 severity-b = coûte du temps de répétition
 severity-c = sans doute pas voulu
-severity-d = encombrement
+severity-d = superflu
 
 family-length = Longueur de l'archet
 family-slurs = Les liaisons telles qu'écrites

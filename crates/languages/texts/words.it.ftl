@@ -2,12 +2,12 @@
 
 finds = Che cosa trova
 why = Perché conta
-english-only = Le frasi delle osservazioni e il resto della pagina di ogni regola sono in inglese.
+english-only = Il resto della pagina di ogni regola è in inglese.
 
 severity-a = non si può suonare, o non è definito
 severity-b = costa tempo di prova
 severity-c = probabilmente non voluto
-severity-d = ingombro
+severity-d = superfluo
 
 family-length = Lunghezza dell'arco
 family-slurs = Le legature come sono scritte

@@ -63,7 +63,7 @@ pub(crate) fn pages(root: &Path) -> Result<Vec<BookPage>, String> {
             pages.push(page(&docs, &format!("rules/{}.md", rule.card.id), Some(family.title()))?);
         }
     }
-    for name in ["alarms", "profiles", "constants", "stops", "house", "trust", "dependencies"] {
+    for name in ["languages", "alarms", "profiles", "constants", "stops", "house", "trust", "dependencies"] {
         pages.push(page(&docs, &format!("{name}.md"), None)?);
     }
     Ok(pages)

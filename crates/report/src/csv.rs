@@ -159,7 +159,7 @@ pub fn marks_csv(views: &[MarksView]) -> String {
                     mark.beat.clone(),
                     mark.direction.to_owned(),
                     mark.class.to_owned(),
-                    mark.reason.to_owned(),
+                    mark.reason.clone(),
                 ]
             })
         })

@@ -1,5 +1,7 @@
 //! The bow as a lane: time from left to right, the frog above, the tip below, as in pictures.
 
+use arcata_languages::Language;
+
 use crate::plan_view::PlanStrokeView;
 use crate::style::{Characters, Page};
 
@@ -7,6 +9,8 @@ use crate::style::{Characters, Page};
 const ROWS: usize = 5;
 /// Columns before the lane.
 const MARGIN: usize = 6;
+/// The same for longer words than *frog*.
+const WIDE_MARGIN: usize = 8;
 /// Fewest and most columns a second.
 const SCALE: (f64, f64) = (2.0, 16.0);
 
@@ -36,7 +40,7 @@ impl Pen {
 /// The lanes of some strokes, in as many systems as the width needs; every row is one line of text no
 /// wider than `width`.
 pub(crate) fn lanes(strokes: &[PlanStrokeView], width: usize, page: Page) -> Vec<String> {
-    let columns = width.saturating_sub(MARGIN).max(20);
+    let columns = width.saturating_sub(margin(page)).max(20);
     let bars: Vec<&[PlanStrokeView]> = strokes.chunk_by(|a, b| a.bar_ordinal == b.bar_ordinal).collect();
     let seconds: f64 = strokes.iter().map(time).sum();
     let room = columns.saturating_sub(bars.len());
@@ -47,7 +51,7 @@ pub(crate) fn lanes(strokes: &[PlanStrokeView], width: usize, page: Page) -> Vec
     for bar in bars {
         let wide = 1 + bar.iter().map(|stroke| span(stroke, scale).0).sum::<usize>();
         if used + wide > columns && !system.is_empty() {
-            rows.extend(Canvas::of(&system, scale, columns, page.characters).rows(page.bar.short()));
+            rows.extend(Canvas::of(&system, scale, columns, page.characters).rows(page));
             system.clear();
             used = 0;
         }
@@ -55,9 +59,17 @@ pub(crate) fn lanes(strokes: &[PlanStrokeView], width: usize, page: Page) -> Vec
         system.push(bar);
     }
     if !system.is_empty() {
-        rows.extend(Canvas::of(&system, scale, columns, page.characters).rows(page.bar.short()));
+        rows.extend(Canvas::of(&system, scale, columns, page.characters).rows(page));
     }
     rows
+}
+
+/// Columns before the lane in a language.
+const fn margin(page: Page) -> usize {
+    match page.language {
+        Language::English => MARGIN,
+        Language::Italian | Language::French | Language::German => WIDE_MARGIN,
+    }
 }
 
 fn time(stroke: &PlanStrokeView) -> f64 {
@@ -145,18 +157,20 @@ impl Canvas {
         }
     }
 
-    fn rows(&self, bar: &str) -> Vec<String> {
+    fn rows(&self, page: Page) -> Vec<String> {
+        let margin = margin(page);
         let text = |label: &str, row: &[char]| {
             let row: String = row.iter().collect();
-            format!("{label:<MARGIN$}{row}").trim_end().to_owned()
+            format!("{label:<margin$}{row}").trim_end().to_owned()
         };
+        let (frog, tip) = (page.word("lane-frog"), page.word("lane-tip"));
         let labels = |row: usize| match row {
-            0 => "frog",
-            row if row + 1 == ROWS => "tip",
+            0 => frog.as_str(),
+            row if row + 1 == ROWS => tip.as_str(),
             _ => "",
         };
         let lane = self.lane.iter().enumerate().map(|(row, cells)| text(labels(row), cells));
-        let numbers = text(bar, &self.numbers);
+        let numbers = text(&page.short_bar(), &self.numbers);
         std::iter::once(numbers).chain(lane).chain([text("", &self.signs)]).collect()
     }
 }

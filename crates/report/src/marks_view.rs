@@ -6,6 +6,7 @@ use std::sync::Arc;
 use arcata_bow::audit::{AuditedMark, MarkClass};
 use arcata_bow::plan::least_marks;
 use arcata_bow::{Line, Plan, Profile};
+use arcata_languages::{Saying, Wording};
 use arcata_review::beats::beat_in_bar;
 use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{Length, Score};
@@ -66,7 +67,7 @@ pub struct CountsView {
     /// The fewest marks from which players bowing as it comes would do the same.
     pub least: usize,
     /// The marks by reason.
-    pub reasons: BTreeMap<&'static str, usize>,
+    pub reasons: BTreeMap<String, usize>,
 }
 
 /// One printed mark.
@@ -89,7 +90,7 @@ pub struct MarkView {
     /// `needed`, `effect`, `obvious` or `contradictory`.
     pub class: &'static str,
     /// Why, in words.
-    pub reason: &'static str,
+    pub reason: String,
 }
 
 impl CountsView {
@@ -112,7 +113,8 @@ impl CountsView {
             MarkClass::Obvious => self.obvious += 1,
             MarkClass::Contradictory => self.contradictory += 1,
         }
-        *self.reasons.entry(mark.reason.words()).or_default() += 1;
+        // In JSON the reasons are keys, and keys are English.
+        *self.reasons.entry(reason(mark, &Wording::default())).or_default() += 1;
     }
 
     fn add(&mut self, other: &Self) {
@@ -124,7 +126,7 @@ impl CountsView {
         self.contradictory += other.contradictory;
         self.least += other.least;
         for (reason, count) in &other.reasons {
-            *self.reasons.entry(reason).or_default() += count;
+            *self.reasons.entry(reason.clone()).or_default() += count;
         }
     }
 }
@@ -138,7 +140,7 @@ impl MarksView {
         score: &Score,
         (lines, plans): (&[Line], &[Arc<Plan>]),
         marks: &[AuditedMark],
-        profile: &Profile,
+        (profile, wording): (&Profile, &Wording),
         counts_bar: impl Fn(u32) -> bool,
     ) -> Self {
         let mut parts: BTreeMap<usize, MarkedPartView> = BTreeMap::new();
@@ -153,7 +155,7 @@ impl MarksView {
         for mark in marks {
             let seen = part(&mut parts, score, mark.part);
             seen.counts.count(mark);
-            seen.printed.extend(MarkView::of(score, mark));
+            seen.printed.extend(MarkView::of(score, mark, wording));
         }
         let parts: Vec<MarkedPartView> = parts.into_values().collect();
         let mut total = CountsView::default();
@@ -183,8 +185,13 @@ fn part<'p>(
     })
 }
 
+/// What a mark is for, in words.
+fn reason(mark: &AuditedMark, wording: &Wording) -> String {
+    wording.say(&Saying::new("mark-reason").choosing("reason", mark.reason.name()))
+}
+
 impl MarkView {
-    fn of(score: &Score, mark: &AuditedMark) -> Option<Self> {
+    fn of(score: &Score, mark: &AuditedMark, wording: &Wording) -> Option<Self> {
         let part = score.parts.get(mark.part)?;
         let note = part.notes.get(mark.note.0 as usize)?;
         let offset = score.offset_in_bar(note.onset, note.bar);
@@ -197,7 +204,7 @@ impl MarkView {
             spoken_beat: beat_said(beat),
             direction: direction_name(mark.direction),
             class: mark.reason.class().name(),
-            reason: mark.reason.words(),
+            reason: reason(mark, wording),
         })
     }
 }

@@ -8,6 +8,7 @@ use arcata_bow::plan::{
     second_pass,
 };
 use arcata_bow::{Cost, Line, Link, Plan, PlannedStroke, Profile, Road, Stroke, StrokeKind, Style, Weights};
+use arcata_languages::{Argument, SaidPlace, Saying, Wording};
 use arcata_review::beats::beat_in_bar;
 use arcata_review::{repair_words, words};
 use arcata_score::places::{beat_exact, beat_said};
@@ -48,6 +49,9 @@ pub struct PlanView {
     pub together: Option<TogetherView>,
     /// Who begins a stroke on which downbeat.
     pub downbeats: DownbeatsView,
+    /// In whose words it is.
+    #[serde(skip)]
+    pub wording: Wording,
 }
 
 /// One planned line.
@@ -215,7 +219,7 @@ pub(crate) fn terms(cost: &Cost) -> BTreeMap<&'static str, i64> {
 impl PlanView {
     /// A plan view with its lines still to come.
     #[must_use]
-    pub fn new(file: &str, score: &Score, assumptions: Vec<String>) -> Self {
+    pub fn new(file: &str, score: &Score, assumptions: Vec<String>, wording: Wording) -> Self {
         let (file, title) = (file.to_owned(), score.title.clone());
         let downbeats = DownbeatsView { lines: Vec::new(), bars: Vec::new() };
         Self {
@@ -229,6 +233,7 @@ impl PlanView {
             lines: Vec::new(),
             together: None,
             downbeats,
+            wording,
         }
     }
 
@@ -264,7 +269,8 @@ impl PlanView {
             .filter(|turn| line.strokes.get(turn.to).is_some_and(|stroke| bars.contains(&stroke.bar)))
             .map(|turn| TurnView::of(score, line, plan, turn, reach))
             .collect();
-        let alternatives = others.iter().map(|other| AlternativeView::of(score, line, other, bars)).collect();
+        let alternatives =
+            others.iter().map(|other| AlternativeView::of(score, line, other, bars, &self.wording)).collect();
         let cost = terms(&plan.total);
         self.lines.push(PlannedLineView {
             name: line.name.clone(),
@@ -366,7 +372,13 @@ impl TurnView {
 }
 
 impl AlternativeView {
-    fn of(score: &Score, line: &Line, other: &Alternative, bars: &RangeInclusive<u32>) -> Self {
+    fn of(
+        score: &Score,
+        line: &Line,
+        other: &Alternative,
+        bars: &RangeInclusive<u32>,
+        wording: &Wording,
+    ) -> Self {
         let strokes: Vec<PlanStrokeView> = other
             .strokes
             .clone()
@@ -375,11 +387,11 @@ impl AlternativeView {
             .map(|(index, planned)| PlanStrokeView::of(score, line, &line.strokes[index], planned))
             .collect();
         let name = if other.differences.is_empty() {
-            best_name(score, line, other, bars)
+            wording.say(&best_name(score, line, other, bars))
         } else {
-            alternative_name(score, line, other)
+            alternative_name(score, line, other, wording)
         };
-        let (gains, losses) = gains_and_losses(&other.more);
+        let (gains, losses) = gains_and_losses(&other.more, wording);
         Self {
             name,
             standing: other.standing.iter().map(|standing| standing_name(*standing)).collect(),
@@ -394,62 +406,64 @@ impl AlternativeView {
 }
 
 /// The best way, with the bow it begins on in the bars shown and what it does besides alternating.
-fn best_name(score: &Score, line: &Line, best: &Alternative, bars: &RangeInclusive<u32>) -> String {
+fn best_name(score: &Score, line: &Line, best: &Alternative, bars: &RangeInclusive<u32>) -> Saying {
     let shown = best.strokes.clone().zip(&best.plan.strokes);
     let mut shown = shown.filter(|(index, _)| bars.contains(&line.strokes[*index].bar));
     let Some((_, first)) = shown.next() else { return best_called(best) };
-    let mut said = format!("{}: {}", best_called(best), said(first.direction));
-    for (index, planned) in shown {
-        let what = match planned.link {
-            Link::Hooked => "hook",
-            Link::Retake => "retake",
-            Link::Change | Link::Reset => continue,
+    let begins = Saying::new("way-begins").choosing("bow", words::bow(first.direction));
+    let links = shown.filter_map(|(index, planned)| {
+        let key = match planned.link {
+            Link::Hooked => "way-hook-at",
+            Link::Retake => "way-retake-at",
+            Link::Change | Link::Reset => return None,
         };
-        said.push_str(&format!(", {what} at {}", stroke_place(score, line, &line.strokes[index])));
-    }
-    said
+        Some(Saying::new(key).with("at", stroke_place(score, line, &line.strokes[index])).into())
+    });
+    let does = std::iter::once(begins.into()).chain(links).collect();
+    Saying::new("way-best-does").with("best", best_called(best)).with("does", Argument::Row(does))
 }
 
 /// Where a stroke begins: `bar 8, beat 3`.
-pub(crate) fn stroke_place(score: &Score, line: &Line, stroke: &Stroke) -> String {
+pub(crate) fn stroke_place(score: &Score, line: &Line, stroke: &Stroke) -> SaidPlace {
     repair_words::place(score, line.part, stroke.bar, stroke.offset)
 }
 
 /// An alternative in a player's words: what the arm does otherwise, in order.
 #[must_use]
-pub fn alternative_name(score: &Score, line: &Line, other: &Alternative) -> String {
+pub fn alternative_name(score: &Score, line: &Line, other: &Alternative, wording: &Wording) -> String {
     if other.differences.is_empty() {
-        return best_called(other);
+        return wording.say(&best_called(other));
     }
-    let said: Vec<String> =
-        other.differences.iter().map(|difference| difference_words(score, line, difference)).collect();
-    with_standing(&said.join(", "), other)
+    let said =
+        other.differences.iter().map(|difference| difference_words(score, line, difference).into()).collect();
+    let name = Saying::new("way-does").with("does", Argument::Row(said));
+    let named = match standing_words(other) {
+        None => name,
+        Some(standing) => Saying::new("way-standing").with("standing", standing).with("name", name),
+    };
+    wording.say(&named)
 }
 
 /// The best way, with what it is where players ask for that first: `the best way (plain alternation)`.
-fn best_called(best: &Alternative) -> String {
-    let standing = standing_words(best);
-    if standing.is_empty() { "the best way".to_owned() } else { format!("the best way ({standing})") }
-}
-
-/// The name of another way, after what it is where players ask for that first.
-fn with_standing(name: &str, other: &Alternative) -> String {
-    let standing = standing_words(other);
-    if standing.is_empty() { name.to_owned() } else { format!("{standing}: {name}") }
+fn best_called(best: &Alternative) -> Saying {
+    match standing_words(best) {
+        None => Saying::new("way-best"),
+        Some(standing) => Saying::new("way-best-standing").with("standing", standing),
+    }
 }
 
 /// What a way is that players ask for first; nothing where it is none of these.
-fn standing_words(way: &Alternative) -> String {
-    let said: Vec<&str> = way
-        .standing
-        .iter()
-        .map(|standing| match standing {
-            Standing::AsItComes => "plain alternation",
-            Standing::OtherStart => "the other bow first",
-            Standing::LastTwoHooked => "the last two hooked where a bar comes out odd",
+fn standing_words(way: &Alternative) -> Option<Argument> {
+    let said = way.standing.iter().map(|standing| {
+        Saying::new(match standing {
+            Standing::AsItComes => "standing-plain-alternation",
+            Standing::OtherStart => "standing-other-bow-first",
+            Standing::LastTwoHooked => "standing-last-two-hooked",
         })
-        .collect();
-    said.join(", ")
+        .into()
+    });
+    let said: Vec<Argument> = said.collect();
+    (!said.is_empty()).then_some(Argument::Row(said))
 }
 
 /// A way that players ask for first, as data.
@@ -462,21 +476,13 @@ const fn standing_name(standing: Standing) -> &'static str {
 }
 
 /// One thing that the arm does otherwise, in a player's words.
-pub(crate) fn difference_words(score: &Score, line: &Line, difference: &Difference) -> String {
+pub(crate) fn difference_words(score: &Score, line: &Line, difference: &Difference) -> Saying {
+    let (key, direction) = match difference.kind {
+        DifferenceKind::Start(direction) => ("way-start", direction),
+        DifferenceKind::Hook(direction) => ("way-hook", direction),
+        DifferenceKind::Retake(direction) => ("way-retake", direction),
+        DifferenceKind::AsItComes(direction) => ("way-as-it-comes", direction),
+    };
     let place = stroke_place(score, line, &line.strokes[difference.stroke]);
-    match difference.kind {
-        DifferenceKind::Start(direction) => format!("start {} at {place}", said(direction)),
-        DifferenceKind::Hook(direction) => format!("hook the {} at {place}", words::bow(direction)),
-        DifferenceKind::Retake(direction) => format!("retake for {} at {place}", words::a_bow(direction)),
-        DifferenceKind::AsItComes(direction) => {
-            format!("{} without a hook or retake at {place}", words::bow(direction))
-        }
-    }
-}
-
-const fn said(direction: BowDirection) -> &'static str {
-    match direction {
-        BowDirection::Down => "on a down-bow",
-        BowDirection::Up => "on an up-bow",
-    }
+    Saying::new(key).choosing("bow", words::bow(direction)).with("at", place)
 }

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use arcata_bow::plan::{Frontier, NotationChange, Passes, Repaired, same_bows};
 use arcata_bow::{Line, Plan};
+use arcata_languages::Wording;
 use arcata_review::repair_words::{self, PlannedLine};
 use arcata_score::Score;
 use schemars::JsonSchema;
@@ -57,28 +58,29 @@ pub struct NotationChangeView {
 impl RepairsView {
     /// The frontier of a line.
     #[must_use]
-    pub fn new(score: &Score, frontier: &Frontier) -> Self {
+    pub fn new(score: &Score, frontier: &Frontier, wording: &Wording) -> Self {
         let assumptions = match frontier.passes {
             Passes::NoRepeats => Vec::new(),
-            Passes::PlayedOnce => vec!["repeated stretches are weighed as played once".to_owned()],
+            Passes::PlayedOnce => vec![wording.word("assume-played-once")],
         };
         let Some((printed, steps)) = frontier.steps.split_first() else {
             return Self { assumptions, printed: BTreeMap::new(), steps: Vec::new() };
         };
         // A step in which no arm does anything else is nothing to propose.
         let moves = |step: &&Repaired| !same_bows((&printed.line, &printed.plan), (&step.line, &step.plan));
-        let steps = steps.iter().filter(moves).map(|step| RepairView::of(score, printed, step)).collect();
+        let steps =
+            steps.iter().filter(moves).map(|step| RepairView::of(score, printed, step, wording)).collect();
         Self { assumptions, printed: terms(&printed.cost), steps }
     }
 }
 
 impl RepairView {
-    fn of(score: &Score, printed: &Repaired, step: &Repaired) -> Self {
+    fn of(score: &Score, printed: &Repaired, step: &Repaired, wording: &Wording) -> Self {
         let before = PlannedLine { line: &printed.line, plan: &printed.plan };
         let after = PlannedLine { line: &step.line, plan: &step.plan };
         let changes = (0..step.changes.len())
-            .map(|index| NotationChangeView::of(score, before, after, &step.changes, index));
-        let (gains, losses) = crate::term_words::gains_and_losses(&step.change);
+            .map(|index| NotationChangeView::of(score, (before, after), &step.changes, index, wording));
+        let (gains, losses) = crate::term_words::gains_and_losses(&step.change, wording);
         Self {
             changes: changes.collect(),
             gain: -step.change.total(),
@@ -92,18 +94,20 @@ impl RepairView {
 impl NotationChangeView {
     fn of(
         score: &Score,
-        before: PlannedLine<'_>,
-        after: PlannedLine<'_>,
+        (before, after): (PlannedLine<'_>, PlannedLine<'_>),
         changes: &[NotationChange],
         index: usize,
+        wording: &Wording,
     ) -> Self {
         let change = &changes[index];
         let said = |bowed: PlannedLine<'_>, strokes: &std::ops::Range<usize>| {
-            strokes.clone().map(|index| repair_words::stroke(score, bowed, index)).collect()
+            let said = strokes.clone().filter_map(|index| repair_words::stroke(score, bowed, index));
+            said.map(|stroke| wording.say(&stroke)).collect()
         };
         Self {
-            sentence: repair_words::sentence(score, (before, after), changes, index),
-            place: repair_words::place(score, after.line.part, change.bar, change.offset),
+            sentence: wording.say(&repair_words::sentence(score, (before, after), changes, index)),
+            place: wording
+                .argument(&repair_words::place(score, after.line.part, change.bar, change.offset).into()),
             before: said(before, &change.before),
             after: said(after, &change.after),
             strokes_before: strokes(score, before.line, before.plan, &change.before),

@@ -3,13 +3,15 @@
 use std::collections::BTreeMap;
 
 use arcata_bow::Line;
+use arcata_languages::{SaidPlace, Saying, Wording};
 use arcata_review::{Evidence, Finding, FindingPlace, Proposal, Reason};
-use arcata_score::places::{self, beat_exact};
+use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{Movement, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::AsideView;
+use crate::term_words::gains_and_losses;
 
 /// The review of one or several files.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -168,17 +170,23 @@ pub struct FindingPlaceView {
     /// The beat as it is said.
     #[serde(skip)]
     pub spoken_beat: String,
+    /// The bar as people say it: "bar 17", "II, bar 17".
+    #[serde(skip)]
+    pub bar_said: String,
+    /// The place as people say it: "bar 17, beat 3½".
+    #[serde(skip)]
+    pub said: String,
 }
 
 /// A number behind a finding.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct EvidenceView {
     /// What was measured.
-    pub name: &'static str,
+    pub name: String,
     /// The value as printed.
     pub value: String,
     /// Its unit.
-    pub unit: &'static str,
+    pub unit: String,
 }
 
 /// A change offered.
@@ -186,6 +194,9 @@ pub struct EvidenceView {
 pub struct ProposalView {
     /// `safe`, `player's choice` or `writer's choice`.
     pub grade: &'static str,
+    /// The same in the language of the sentences.
+    #[serde(skip)]
+    pub grade_said: String,
     /// The kind of change.
     pub kind: &'static str,
     /// One sentence that begins with a verb.
@@ -229,7 +240,7 @@ impl FileView {
         score: &Score,
         lines: &[Line],
         assumptions: Vec<String>,
-        findings: &[Finding],
+        (findings, wording): (&[Finding], &Wording),
     ) -> Self {
         Self {
             file: file.to_owned(),
@@ -262,7 +273,7 @@ impl FileView {
                     message: problem.message.clone(),
                 })
                 .collect(),
-            findings: findings.iter().map(FindingView::of).collect(),
+            findings: findings.iter().map(|finding| FindingView::of(finding, wording)).collect(),
             aside: None,
         }
     }
@@ -294,38 +305,44 @@ impl FileView {
 impl FindingView {
     /// A finding as data.
     #[must_use]
-    pub fn of(finding: &Finding) -> Self {
+    pub fn of(finding: &Finding, wording: &Wording) -> Self {
         Self {
             rule: finding.rule,
             severity: finding.severity.to_string(),
-            place: FindingPlaceView::of(&finding.place),
-            sentence: finding.sentence.clone(),
-            evidence: finding.evidence.iter().map(EvidenceView::of).collect(),
-            assumptions: finding.assumptions.clone(),
+            place: FindingPlaceView::of(&finding.place, wording),
+            sentence: wording.say(&finding.sentence),
+            evidence: EvidenceView::all(&finding.evidence, wording),
+            assumptions: said(&finding.assumptions, wording),
             count: finding.count,
-            further: finding.further.iter().map(FindingPlaceView::of).collect(),
-            reasons: finding.reasons.iter().map(ReasonView::of).collect(),
-            proposals: finding.proposals.iter().map(ProposalView::of).collect(),
+            further: finding.further.iter().map(|place| FindingPlaceView::of(place, wording)).collect(),
+            reasons: finding.reasons.iter().map(|reason| ReasonView::of(reason, wording)).collect(),
+            proposals: finding.proposals.iter().map(|proposal| ProposalView::of(proposal, wording)).collect(),
         }
     }
 }
 
 impl ReasonView {
-    fn of(reason: &Reason) -> Self {
+    fn of(reason: &Reason, wording: &Wording) -> Self {
         Self {
             rule: reason.rule,
             severity: reason.severity.to_string(),
-            sentence: reason.sentence.clone(),
-            evidence: reason.evidence.iter().map(EvidenceView::of).collect(),
-            assumptions: reason.assumptions.clone(),
+            sentence: wording.say(&reason.sentence),
+            evidence: EvidenceView::all(&reason.evidence, wording),
+            assumptions: said(&reason.assumptions, wording),
         }
     }
 }
 
 impl EvidenceView {
-    fn of(evidence: &Evidence) -> Self {
-        Self { name: evidence.name, value: evidence.value.to_string(), unit: evidence.unit }
+    fn all(evidence: &[Evidence], wording: &Wording) -> Vec<Self> {
+        let view = |[name, value, unit]: [String; 3]| Self { name, value, unit };
+        evidence.iter().map(|evidence| view(evidence.said(wording))).collect()
     }
+}
+
+/// Sayings in words.
+fn said(sayings: &[Saying], wording: &Wording) -> Vec<String> {
+    sayings.iter().map(|saying| wording.say(saying)).collect()
 }
 
 /// The number of a line's movement, where the file has several.
@@ -334,44 +351,32 @@ pub(crate) fn movement_of(score: &Score, line: &Line) -> Option<String> {
     movement.map(|movement| movement.number.clone())
 }
 
-/// A bar as people say it: "bar 17", "II, bar 17".
-pub(crate) fn bar_said(movement: Option<&String>, bar: &str) -> String {
-    places::bar_said("bar", movement.map(String::as_str), bar)
-}
-
 impl FindingPlaceView {
-    /// The bar as people say it: "bar 17", "II, bar 17".
-    #[must_use]
-    pub fn bar_said(&self) -> String {
-        bar_said(self.movement.as_ref(), &self.bar)
-    }
-
-    /// The place as people say it: "bar 17, beat 3½".
-    #[must_use]
-    pub fn said(&self) -> String {
-        places::at_beat(&self.bar_said(), &self.spoken_beat)
-    }
-
-    pub(crate) fn of(place: &FindingPlace) -> Self {
+    pub(crate) fn of(place: &FindingPlace, wording: &Wording) -> Self {
+        let point = place.said();
+        let bar = SaidPlace { beat: None, ..point.clone() };
         Self {
-            section: place.section.clone(),
+            section: place.section_said(wording),
             movement: place.movement.clone(),
             bar: place.bar_label.clone(),
             bar_ordinal: place.bar + 1,
             beat: beat_exact(place.beat),
-            spoken_beat: place.beat_text(),
+            spoken_beat: beat_said(place.beat),
+            bar_said: wording.argument(&bar.into()),
+            said: wording.argument(&point.into()),
         }
     }
 }
 
 impl ProposalView {
-    fn of(proposal: &Proposal) -> Self {
+    fn of(proposal: &Proposal, wording: &Wording) -> Self {
         let (gains, losses) =
-            proposal.cost_change.as_ref().map(crate::term_words::gains_and_losses).unwrap_or_default();
+            proposal.cost_change.as_ref().map(|change| gains_and_losses(change, wording)).unwrap_or_default();
         Self {
             grade: proposal.grade.name(),
+            grade_said: wording.word(proposal.grade.key()),
             kind: proposal.kind.name(),
-            sentence: proposal.sentence.clone(),
+            sentence: wording.say(&proposal.sentence),
             cost_change: proposal
                 .cost_change
                 .iter()

@@ -1,13 +1,15 @@
 //! Width, colour and words of terminal text.
 
-use crate::BarWord;
-
+use arcata_languages::{Language, Saying, TradeWords, Wording};
 use arcata_xml::seen;
+
+use crate::BarWord;
 
 /// What begins an ink.
 const ESCAPE: char = '\u{1b}';
 
 use arcata_score::places::tokens::fraction_of;
+use unicode_width::UnicodeWidthStr;
 
 /// Whether text may carry colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -38,13 +40,21 @@ pub struct Page {
     pub colour: Colour,
     /// Characters.
     pub characters: Characters,
-    /// What a bar is called.
+    /// What a bar is called in English.
     pub bar: BarWord,
+    /// The language.
+    pub language: Language,
 }
 
 impl Default for Page {
     fn default() -> Self {
-        Self { width: 80, colour: Colour::Off, characters: Characters::Ascii, bar: BarWord::Bar }
+        Self {
+            width: 80,
+            colour: Colour::Off,
+            characters: Characters::Ascii,
+            bar: BarWord::Bar,
+            language: Language::English,
+        }
     }
 }
 
@@ -71,6 +81,40 @@ impl Page {
         }
         let pieces: Vec<String> = render(self).split(ESCAPE).map(|piece| seen(piece).into_owned()).collect();
         pieces.join("\u{1b}")
+    }
+
+    /// In whose words the page is.
+    #[must_use]
+    pub fn wording(self) -> Wording {
+        let words = TradeWords { bar: self.bar.word().to_owned(), ..TradeWords::default() };
+        Wording { language: self.language, words }
+    }
+
+    /// A word of the page.
+    pub(crate) fn word(self, key: &'static str) -> String {
+        self.wording().word(key)
+    }
+
+    /// A sentence of the page.
+    pub(crate) fn say(self, saying: &Saying) -> String {
+        self.wording().say(saying)
+    }
+
+    /// What a bar is called over a narrow column.
+    pub(crate) fn short_bar(self) -> String {
+        match self.language {
+            Language::English => self.bar.short().to_owned(),
+            _ => self.word("column-bar"),
+        }
+    }
+
+    /// Text behind a label and a colon, hanging below it.
+    pub(crate) fn labelled(self, label: &'static str, indent: &str, text: &str) -> String {
+        let first = format!("{indent}{}", self.say(&Saying::new("label").with("label", Saying::new(label))));
+        // Fluent leaves no blank at the end of a message.
+        let first = format!("{first} ");
+        let rest = " ".repeat(first.width());
+        self.fill(text, &first, &rest)
     }
 
     /// The text in an ink, plain where the page has no colour.
@@ -112,7 +156,10 @@ impl Page {
             .initial_indent(first)
             .subsequent_indent(rest)
             .break_words(false);
-        textwrap::fill(&self.bar.said(text), options)
+        match self.language {
+            Language::English => textwrap::fill(&self.bar.said(text), options),
+            _ => textwrap::fill(text, options),
+        }
     }
 }
 

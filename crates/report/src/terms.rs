@@ -25,6 +25,15 @@ impl BarWord {
         if word == "measure" { Self::Measure } else { Self::Bar }
     }
 
+    /// The word.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Bar => "bar",
+            Self::Measure => "measure",
+        }
+    }
+
     /// The word over a narrow column.
     pub(crate) const fn short(self) -> &'static str {
         match self {

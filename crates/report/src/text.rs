@@ -2,12 +2,12 @@
 
 use std::fmt::Write as _;
 
-use arcata_bow::points;
-use arcata_score::places::{in_movement, label_said};
+use arcata_languages::{Argument, Saying};
+use arcata_score::places::in_movement;
 use unicode_width::UnicodeWidthStr;
 
 use crate::plan_view::{PlanStrokeView, PlannedLineView, TurnView};
-use crate::review_view::{EvidenceView, FileView, FindingPlaceView, FindingView, bar_said};
+use crate::review_view::{EvidenceView, FileView, FindingPlaceView, FindingView};
 use crate::style::{Ink, Page};
 use crate::term_words::yardstick_words;
 use crate::text_together::together_text;
@@ -41,22 +41,25 @@ pub(crate) fn heading(out: &mut String, file: &str, title: Option<&str>, page: P
 fn file_text(out: &mut String, file: &FileView, page: Page) {
     heading(out, &file.file, file.title.as_deref(), page);
     if let Some(error) = &file.error {
-        let _ = writeln!(out, "{}", page.ink(Ink::Strong, &page.fill(error, "not read: ", "  ")));
+        let _ = writeln!(out, "{}", page.ink(Ink::Strong, &page.labelled("not-read", "", error)));
         return;
     }
     let strokes: usize = file.lines.iter().map(|line| line.strokes).sum();
     // "Viola, voice 1" would fall apart in a list with commas.
     let names: Vec<String> =
         file.bowed().into_iter().map(|(name, _)| name.replace(", voice", " voice")).collect();
-    let facts =
-        format!("{}, {} in {}", counted(file.bars, "bar"), counted(strokes, "stroke"), listed(&names));
-    let _ = writeln!(out, "{}", page.fill(&facts, "", ""));
+    let facts = Saying::new("bars-and-strokes")
+        .with("bars", file.bars)
+        .with("strokes", strokes)
+        .with("count", names.len())
+        .quoting("names", page.wording().list(&names));
+    let _ = writeln!(out, "{}", page.fill(&page.say(&facts), "", ""));
     for assumption in &file.assumptions {
-        let _ = writeln!(out, "{}", page.fill(assumption, "assumed: ", "         "));
+        let _ = writeln!(out, "{}", page.labelled("assumed", "", assumption));
     }
     problems_text(out, file, page);
     if file.findings.is_empty() {
-        let _ = writeln!(out, "\nNothing found.");
+        let _ = writeln!(out, "\n{}", page.word("nothing-found"));
     }
     for finding in &file.findings {
         out.push('\n');
@@ -75,33 +78,14 @@ fn problems_text(out: &mut String, file: &FileView, page: Page) {
             .part
             .iter()
             .cloned()
-            .chain(problem.bar.iter().map(|bar| bar_said(problem.movement.as_ref(), bar)))
+            .chain(problem.bar.iter().map(|bar| page.wording().bar(problem.movement.as_deref(), bar)))
             .collect();
         let place = if place.is_empty() { String::new() } else { format!("{}: ", place.join(", ")) };
-        let _ = writeln!(
-            out,
-            "{}",
-            page.fill(&format!("{place}{}", problem.message), "in the file: ", "             ")
-        );
+        let _ = writeln!(out, "{}", page.labelled("in-the-file", "", &format!("{place}{}", problem.message)));
     }
     if file.problems.len() > SHOWN {
-        let _ = writeln!(
-            out,
-            "in the file: {} more (all of them with --format json)",
-            file.problems.len() - SHOWN
-        );
-    }
-}
-
-pub(crate) fn counted(count: usize, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
-}
-
-fn listed(names: &[String]) -> String {
-    match names {
-        [] => "no bowed part".to_owned(),
-        [one] => one.clone(),
-        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+        let more = Saying::new("in-the-file-more").with("count", file.problems.len() - SHOWN);
+        let _ = writeln!(out, "{}", page.say(&more));
     }
 }
 
@@ -120,10 +104,9 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
     let left = if place.bar.is_empty() {
         place.section.clone()
     } else {
-        format!("{}  {}", place.said(), place.section)
+        format!("{}  {}", place.said, place.section)
     };
     let right = format!("{} {}", finding.severity, finding.rule);
-    let left = page.bar.said(&left);
     let gap = page.width.saturating_sub(left.width() + right.width()).max(2);
     let _ = writeln!(
         out,
@@ -135,17 +118,20 @@ fn finding_text(out: &mut String, finding: &FindingView, page: Page) {
     let _ = writeln!(out, "{}", page.fill(&finding.sentence, "  ", "  "));
     numbers_text(out, &finding.evidence, &finding.assumptions, page);
     if finding.count > 1 {
-        let line = format!("{} times in all; also in {}", finding.count, further(&finding.further));
+        let line = Saying::new("times-in-all")
+            .with("count", i64::from(finding.count))
+            .quoting("places", further(&finding.further, page));
+        let line = page.say(&line);
         let _ = writeln!(out, "{}", page.fill(&line, "  ", "  ").replace(KEPT, " "));
     }
     for reason in &finding.reasons {
         let text =
             format!("{} ({} {})", reason.sentence, reason.severity, reason.rule.replace('-', UNBROKEN));
-        let _ = writeln!(out, "{}", page.fill(&text, "  also: ", "        ").replace(UNBROKEN, "-"));
+        let _ = writeln!(out, "{}", page.labelled("also", "  ", &text).replace(UNBROKEN, "-"));
         numbers_text(out, &reason.evidence, &reason.assumptions, page);
     }
     for proposal in &finding.proposals {
-        let text = format!("{} ({})", proposal.sentence, proposal.grade);
+        let text = format!("{} ({})", proposal.sentence, proposal.grade_said);
         let _ = writeln!(out, "{}", page.fill(&text, "  → ", "    "));
     }
 }
@@ -165,7 +151,7 @@ fn numbers_text(out: &mut String, evidence: &[EvidenceView], assumptions: &[Stri
         let _ = writeln!(out, "{}", page.ink(Ink::Faint, &filled));
     }
     for assumption in assumptions {
-        let _ = writeln!(out, "{}", page.fill(assumption, "  assumed: ", "           "));
+        let _ = writeln!(out, "{}", page.labelled("assumed", "  ", assumption));
     }
 }
 
@@ -176,35 +162,41 @@ const KEPT: &str = "\u{a0}";
 
 /// Bars with their beats: "bar 3, beats 1 and 3; bar 4, beat 1"; where there are many, the bars alone,
 /// each once.
-fn further(places: &[FindingPlaceView]) -> String {
+fn further(places: &[FindingPlaceView], page: Page) -> String {
     let movements = places.chunk_by(|one, other| one.movement == other.movement);
     let many = places.len() > 6;
-    let said = movements.map(|places| if many { bars_alone(places) } else { bars_and_beats(places) });
+    let said =
+        movements.map(|places| if many { bars_alone(places, page) } else { bars_and_beats(places, page) });
     said.collect::<Vec<_>>().join("; ")
 }
 
-fn bars_and_beats(places: &[FindingPlaceView]) -> String {
+fn bars_and_beats(places: &[FindingPlaceView], page: Page) -> String {
+    let word = page.word("place-bar");
     let bars = places.chunk_by(|one, other| one.bar == other.bar).map(|places| {
         let beats: Vec<String> = places.iter().map(|place| place.spoken_beat.clone()).collect();
-        let word = if beats.len() == 1 { "beat" } else { "beats" };
         // A number stays on the line of its word.
-        let bar = places[0].bar_said().replace("bar ", &format!("bar{KEPT}"));
-        format!("{bar}, {word}{KEPT}{}", listed(&beats))
+        let bar = places[0].bar_said.replace(&format!("{word} "), &format!("{word}{KEPT}"));
+        let beats = Saying::new("beats-of-a-bar")
+            .with("count", beats.len())
+            .quoting("kept", KEPT)
+            .quoting("beats", page.wording().list(&beats));
+        format!("{bar}, {}", page.say(&beats))
     });
     bars.collect::<Vec<_>>().join("; ")
 }
 
-fn bars_alone(places: &[FindingPlaceView]) -> String {
+fn bars_alone(places: &[FindingPlaceView], page: Page) -> String {
     const BARS: usize = 10;
+    let wording = page.wording();
     let bars = places.chunk_by(|one, other| one.bar == other.bar);
-    let bars: Vec<String> = bars.map(|places| label_said("bar", &places[0].bar)).collect();
-    let word = if bars.len() == 1 { "bar" } else { "bars" };
+    let bars: Vec<String> = bars.map(|places| wording.bar_number(&places[0].bar)).collect();
     let shown: Vec<String> = bars.iter().take(BARS).cloned().collect();
-    let said = match bars.len().checked_sub(BARS).filter(|left| *left > 0) {
-        Some(left) => format!("{word} {} and {left} more", shown.join(", ")),
-        None => format!("{word} {}", listed(&shown)),
-    };
-    in_movement(places[0].movement.as_deref(), said)
+    let left = bars.len().saturating_sub(BARS);
+    let said = Saying::new("bars-named")
+        .with("count", bars.len())
+        .with("left", left)
+        .quoting("bars", if left > 0 { shown.join(", ") } else { wording.list(&shown) });
+    in_movement(places[0].movement.as_deref(), wording.say(&said))
 }
 
 /// Plans: a table a line, one row a stroke, the bow drawn from frog to tip.
@@ -221,7 +213,7 @@ fn plans(views: &[PlanView], page: Page) -> String {
         }
         heading(&mut out, &view.file, view.title.as_deref(), page);
         for assumption in &view.assumptions {
-            let _ = writeln!(out, "{}", page.fill(assumption, "assumed: ", "         "));
+            let _ = writeln!(out, "{}", page.labelled("assumed", "", assumption));
         }
         for line in &view.lines {
             out.push('\n');
@@ -265,98 +257,111 @@ fn line_text(out: &mut String, line: &PlannedLineView, yardstick: i64, page: Pag
         .map_or_else(|| line.name.clone(), |heading| format!("{} · {heading}", line.name));
     let _ = writeln!(out, "{}", page.ink(Ink::Strong, &name));
     let asked = line.strokes.iter().any(|stroke| stroke.sure.is_some());
-    let sure = if asked { "sure  " } else { "" };
+    let sure = if asked { pad(&page.word("column-sure"), 6) } else { String::new() };
+    let short = page.short_bar();
+    let columns = ["column-beat", "column-bow", "column-how", "column-frog-tip", "column-penalty"];
+    let [beat, bow, how, place, penalty] = columns.map(|key| page.word(key));
     let head = format!(
-        "{:>5} {:<7} {:<5} {:<7} {sure}{:<width$} {:>6}  {}",
-        page.bar.short(),
-        "beat",
-        "bow",
-        "how",
-        "frog … tip",
+        "{short:>5} {} {} {} {sure}{} {:>6}  {penalty}",
+        pad(&beat, 7),
+        pad(&bow, 5),
+        pad(&how, 7),
+        pad(&place, bow_columns(page) + 2 - sure.width()),
         "s",
-        "penalty",
-        width = bow_columns(page) + 2 - sure.len()
     );
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
     let mut bar = "";
     for stroke in &line.strokes {
         let shown = if stroke.bar == bar { "" } else { &stroke.bar };
         bar = &stroke.bar;
-        let _ = writeln!(out, "{}", stroke_row(shown, stroke, sure.len(), page).trim_end());
+        let _ = writeln!(out, "{}", stroke_row(shown, stroke, sure.width(), page).trim_end());
     }
     if line.strokes.iter().any(|stroke| stroke.printed.is_some()) {
-        let _ = writeln!(out, "  * printed in the score");
+        let _ = writeln!(out, "  * {}", page.word("printed-in-the-score"));
     }
-    let _ = writeln!(out, "{}", page.fill(&yardstick_words(yardstick), "  ", "    "));
+    let _ = writeln!(out, "{}", page.fill(&yardstick_words(yardstick, &page.wording()), "  ", "    "));
     if asked {
         let open = line.strokes.iter().any(|stroke| stroke.open);
-        let more = "; ? two ways are nearly equal, --alternatives 3 with these --bars shows them";
-        let said = format!(
-            "sure: how many players in a hundred would take this bow{}",
-            if open { more } else { "" }
-        );
+
+        let said = page.word(if open { "sure-and-open" } else { "sure-means" });
         let _ = writeln!(out, "{}", page.fill(&said, "  ", "    "));
     }
     for turn in &line.turns {
-        let _ = writeln!(out, "{}", page.fill(&turn_text(turn), "  ", "    "));
+        let _ = writeln!(out, "{}", page.fill(&turn_text(turn, page), "  ", "    "));
     }
     text_ways::further(out, line, page);
 }
 
 /// How a second pass begins, in a sentence.
-fn turn_text(turn: &TurnView) -> String {
-    let label = |bar: &str| label_said("bar", bar);
-    let way = match turn.road {
-        "repeat" => format!("repeat from bar {} to {}", label(&turn.bar), label(&turn.from_bar)),
-        road => format!("{road} from bar {} to {}", label(&turn.from_bar), label(&turn.bar)),
+fn turn_text(turn: &TurnView, page: Page) -> String {
+    let seconds = |seconds: Option<f64>| {
+        Argument::Text(page.wording().decimal(&format!("{:.2}", seconds.unwrap_or_default())))
     };
-    let times = format!(
-        "{:.2} s there, {:.2} s needed",
-        turn.time_to_lift.unwrap_or_default(),
-        turn.lift_takes.unwrap_or_default()
-    );
-    let begins = turn.begins;
-    let said = match turn.comes {
-        None => format!("by {}, on the {begins}-bow", turn.link),
-        Some("by itself") => format!("second pass on the {begins}-bow again, by itself"),
-        Some("free") => format!("second pass on the {begins}-bow again: the bow is free"),
-        Some("lifted") => format!("lift in the rest for the {begins}-bow again ({times})"),
-        Some("retaken") => format!("retake for the {begins}-bow again ({times})"),
-        Some(_) => format!("no time to lift ({times}): as it comes, the second pass begins on the other bow"),
-    };
-    let afterwards = if turn.weighed == "afterwards" { "; crosses another repeat: not weighed" } else { "" };
-    format!("{way}: {said}{afterwards}")
+    let said = Saying::new("turn")
+        .choosing("road", road(turn.road))
+        .with("bar", Argument::BarNumber(turn.bar.clone()))
+        .with("from", Argument::BarNumber(turn.from_bar.clone()))
+        .choosing("comes", turn.comes.map_or("unknown", comes))
+        .choosing("link", turn.link)
+        .choosing("bow", turn.begins)
+        .with("there", seconds(turn.time_to_lift))
+        .with("needed", seconds(turn.lift_takes))
+        .choosing("weighed", if turn.weighed == "afterwards" { "afterwards" } else { "search" });
+    page.say(&said)
+}
+
+/// The case of a term's message.
+fn term_case(term: &'static str) -> &'static str {
+    match term {
+        "retake time" => "retake-time",
+        "speed limit" => "speed-limit",
+        term => term,
+    }
+}
+
+/// The case of a way back.
+fn road(road: &str) -> &'static str {
+    match road {
+        "repeat" => "repeat",
+        "da capo" => "da-capo",
+        "dal segno" => "dal-segno",
+        _ => "onward",
+    }
+}
+
+/// The case of what becomes of a second pass.
+fn comes(comes: &str) -> &'static str {
+    match comes {
+        "by itself" => "by-itself",
+        "free" => "free",
+        "lifted" => "lifted",
+        "retaken" => "retaken",
+        _ => "reversed",
+    }
 }
 
 /// A stroke on one row; `room` columns of the bow are given up to say how sure it is.
 fn stroke_row(bar: &str, stroke: &PlanStrokeView, room: usize, page: Page) -> String {
     let beat = pad(&stroke.spoken_beat, 7);
     let sign = if stroke.printed.is_some() { "*" } else { "" };
-    let way = pad(&format!("{}{sign}", stroke.direction), 5);
-    let how = link_words(stroke.link);
+    let direction = page.say(&Saying::new("row-bow").choosing("bow", stroke.direction));
+    let way = pad(&format!("{direction}{sign}"), 5);
+    let how = pad(&page.say(&Saying::new("row-link").choosing("link", stroke.link)), 7);
     let cost: i64 = stroke.cost.values().sum();
-    let reason = stroke
-        .cost
-        .iter()
-        .max_by_key(|(_, share)| **share)
-        .filter(|_| cost >= 100)
-        .map_or("", |(term, _)| if *term == "reset" { "lift" } else { *term });
-    let costs = if cost >= 100 { format!("{} {reason}", points(cost)) } else { String::new() };
+    let term = stroke.cost.iter().max_by_key(|(_, share)| **share).filter(|_| cost >= 100);
+    let costs = term.map_or_else(String::new, |(term, _)| {
+        let row = Saying::new("row-penalty")
+            .with("points", Argument::Points(cost))
+            .with("term", Saying::new("term").choosing("term", term_case(term)));
+        page.say(&row)
+    });
     let drawn = bow(stroke, bow_columns(page) - room);
     let ink = if stroke.direction == "down" { Ink::Down } else { Ink::Up };
     let percent =
         stroke.sure.map_or_else(String::new, |sure| format!("{sure}{}", if stroke.open { " ?" } else { "" }));
     let sure = if room > 0 { pad(&percent, room) } else { String::new() };
-    format!("{bar:>5} {beat} {way} {how:<7} {sure}{} {:>6.2}  {costs}", page.ink(ink, &drawn), stroke.seconds)
-}
-
-/// How a stroke follows the one before, as people say it; nothing where it simply changes.
-fn link_words(link: &str) -> &str {
-    match link {
-        "change" => "",
-        "reset" => "placed",
-        link => link,
-    }
+    let seconds = page.wording().decimal(&format!("{:.2}", stroke.seconds));
+    format!("{bar:>5} {beat} {way} {how} {sure}{} {seconds:>6}  {costs}", page.ink(ink, &drawn))
 }
 
 /// Text padded to a number of columns.
@@ -393,13 +398,14 @@ fn summary(rows: &[SummaryRow], page: Page) -> String {
         .map(|name| name.width())
         .max()
         .unwrap_or(4)
+        .max(page.word("file").width())
         .clamp(4, page.width.saturating_sub(42).max(20));
     let mut out = String::new();
     let head = format!(
         "{} {:>6} {:>8} {:>5} {:>5} {:>5} {:>5}",
-        pad("file", widest),
-        "bars",
-        "strokes",
+        pad(&page.word("file"), widest),
+        page.word("bars-column"),
+        page.word("strokes-column"),
         "A",
         "B",
         "C",
@@ -418,12 +424,13 @@ fn summary(rows: &[SummaryRow], page: Page) -> String {
                 }
             }
             Outcome::Unreadable { .. } => {
-                let _ = writeln!(out, "{name} {}", page.ink(Ink::Strong, "not read"));
+                let _ = writeln!(out, "{name} {}", page.ink(Ink::Strong, &page.word("not-read")));
             }
         }
     }
     if rows.len() > 1 {
-        let _ = writeln!(out, "{}", page.ink(Ink::Faint, &summary_row(&pad("in all", widest), sums)));
+        let _ =
+            writeln!(out, "{}", page.ink(Ink::Faint, &summary_row(&pad(&page.word("in-all"), widest), sums)));
     }
     out
 }
@@ -470,15 +477,20 @@ mod tests {
             bar_ordinal: 1,
             beat: beat.to_owned(),
             spoken_beat: beat.to_owned(),
+            bar_said: format!("bar {bar}"),
+            said: format!("bar {bar}, beat {beat}"),
         }
     }
 
     #[test]
     fn further_places_were_bars_said_over_and_over_without_beats() {
         let places = [place("33", "2"), place("33", "2½"), place("34", "1")];
-        assert_eq!(further(&places).replace(KEPT, " "), "bar 33, beats 2 and 2½; bar 34, beat 1");
+        assert_eq!(
+            further(&places, Page::default()).replace(KEPT, " "),
+            "bar 33, beats 2 and 2½; bar 34, beat 1"
+        );
         let many: Vec<FindingPlaceView> = (0..24).map(|at| place(&(at / 2).to_string(), "1")).collect();
-        assert_eq!(further(&many), "bars 0, 1, 2, 3, 4, 5, 6, 7, 8, 9 and 2 more");
+        assert_eq!(further(&many, Page::default()), "bars 0, 1, 2, 3, 4, 5, 6, 7, 8, 9 and 2 more");
     }
 
     #[test]

@@ -2,12 +2,14 @@
 
 use std::fmt::Write as _;
 
-use arcata_bow::points;
+use arcata_languages::{Argument, Saying};
+use unicode_width::UnicodeWidthStr;
 
 use crate::lane::lanes;
 use crate::plan_view::{AlternativeView, PlanStrokeView, PlannedLineView};
 use crate::repairs_view::{NotationChangeView, RepairsView};
 use crate::style::{Ink, Page};
+use crate::text::pad;
 use crate::ways_view::{AnchorsView, EndingView, PlanWayView};
 
 /// All that was asked about a line besides its plan.
@@ -36,9 +38,11 @@ fn heading(out: &mut String, page: Page, text: &str) {
 
 /// What is better and what is worse, a paragraph each.
 fn weighed(out: &mut String, page: Page, (gains, losses): (&[String], &[String])) {
-    for (what, list) in [("Better: ", gains), ("Worse: ", losses)] {
+    for (what, list) in [("better", gains), ("worse", losses)] {
         if !list.is_empty() {
-            filled(out, page, &format!("{what}{}", list.join("; ")), "     ", "             ");
+            let said = Saying::new("label").with("label", Saying::new(what));
+            let said = format!("{} {}", page.say(&said), list.join("; "));
+            filled(out, page, &said, "     ", "             ");
         }
     }
 }
@@ -49,30 +53,29 @@ fn lane_text(out: &mut String, strokes: &[PlanStrokeView], page: Page) {
     }
 }
 
-const KEY: &str = "D down, U up; h hooked to the stroke before, r retaken";
-
 fn alternatives_text(out: &mut String, ways: &[AlternativeView], page: Page) {
-    heading(out, page, "ways to bow these bars");
-    let _ = writeln!(out, "  {}", page.ink(Ink::Faint, KEY));
+    heading(out, page, &page.word("ways-to-bow"));
+    let _ = writeln!(out, "  {}", page.ink(Ink::Faint, &page.word("lane-letters")));
     for (rank, way) in ways.iter().enumerate() {
-        let more = if way.more == 0 { String::new() } else { format!(" (penalty +{})", points(way.more)) };
+        let more = Saying::new("way-penalty").with("points", Argument::Points(way.more));
+        let more = if way.more == 0 { String::new() } else { format!(" {}", page.say(&more)) };
         out.push('\n');
         filled(out, page, &format!("{}. {}{more}", rank + 1, way.name), "  ", "     ");
         weighed(out, page, (&way.gains, &way.losses));
         lane_text(out, &way.strokes, page);
     }
     if ways.len() == 1 {
-        filled(out, page, "The printed marks and anchors leave no other way.", "\n  ", "  ");
+        filled(out, page, &page.word("no-other-way"), "\n  ", "  ");
     }
 }
 
 fn ending_text(out: &mut String, ending: &EndingView, page: Page) {
-    heading(out, page, &format!("ways to {}", ending.asked));
+    heading(out, page, &page.say(&Saying::new("ways-to").quoting("asked", &ending.asked)));
     for assumption in &ending.assumptions {
-        filled(out, page, assumption, "  assumed: ", "           ");
+        let _ = writeln!(out, "{}", page.labelled("assumed", "  ", &page.plain(assumption)));
     }
     if ending.ways.is_empty() {
-        let _ = writeln!(out, "  There is none.");
+        let _ = writeln!(out, "  {}", page.word("no-way"));
     }
     for (rank, way) in ending.ways.iter().enumerate() {
         way_text(out, rank, way, page);
@@ -80,35 +83,34 @@ fn ending_text(out: &mut String, ending: &EndingView, page: Page) {
 }
 
 fn way_text(out: &mut String, rank: usize, way: &PlanWayView, page: Page) {
-    let touched = match way.changes {
-        0 => String::new(),
-        1 => ", one change to the notation".to_owned(),
-        more => format!(", {more} changes to the notation"),
-    };
     let sign = if way.more < 0 { "" } else { "+" };
     out.push('\n');
-    let head = format!("{}. {} (penalty {sign}{}{touched})", rank + 1, way.name, points(way.more));
+    let penalty = Saying::new("way-penalty-and-changes")
+        .quoting("points", format!("{sign}{}", page.wording().argument(&Argument::Points(way.more))))
+        .with("changes", way.changes);
+    let head = format!("{}. {} {}", rank + 1, way.name, page.say(&penalty));
     filled(out, page, &head, "  ", "     ");
     weighed(out, page, (&way.gains, &way.losses));
     lane_text(out, &way.strokes, page);
 }
 
 fn anchors_text(out: &mut String, anchors: &AnchorsView, page: Page) {
-    heading(out, page, &format!("anchors: {}", anchors.anchors.join("; ")));
+    heading(out, page, &page.say(&Saying::new("anchors").quoting("anchors", anchors.anchors.join("; "))));
     if anchors.more == 0 && anchors.conflicts.is_empty() {
-        filled(out, page, "No penalty: the best plan does so anyway.", "  ", "  ");
+        filled(out, page, &page.word("anchors-cost-nothing"), "  ", "  ");
         return;
     }
     filled(
         out,
         page,
-        &format!("Penalty: {} higher than the best plan without them.", points(anchors.more)),
+        &page.say(&Saying::new("anchors-cost").with("points", Argument::Points(anchors.more))),
         "  ",
         "  ",
     );
     weighed(out, page, (&anchors.gains, &anchors.losses));
     if !anchors.otherwise.is_empty() {
-        filled(out, page, &format!("otherwise: {}", anchors.otherwise.join(", ")), "     ", "            ");
+        let said = page.say(&Saying::new("otherwise").quoting("what", anchors.otherwise.join(", ")));
+        filled(out, page, &said, "     ", "            ");
     }
     for conflict in &anchors.conflicts {
         filled(out, page, &conflict.sentence, "  ! ", "    ");
@@ -117,31 +119,23 @@ fn anchors_text(out: &mut String, anchors: &AnchorsView, page: Page) {
 
 fn repairs_text(out: &mut String, repairs: &RepairsView, page: Page) {
     let printed: i64 = repairs.printed.values().sum();
-    heading(out, page, &format!("repairs: the whole line as printed has a penalty of {}", points(printed)));
+    heading(out, page, &page.say(&Saying::new("repairs").with("points", Argument::Points(printed))));
     for assumption in &repairs.assumptions {
-        filled(out, page, assumption, "  assumed: ", "           ");
+        let _ = writeln!(out, "{}", page.labelled("assumed", "  ", &page.plain(assumption)));
     }
     if repairs.steps.is_empty() {
-        let _ = writeln!(out, "  No change to the slurs is worth its price.");
+        let _ = writeln!(out, "  {}", page.word("no-repair"));
     }
     let mut before = 0;
     for step in &repairs.steps {
-        let count = step.changes.len();
-        let changes = if count == 1 { "one change".to_owned() } else { format!("{count} changes") };
-        let further = if before == 0 {
-            String::new()
-        } else {
-            format!(", {} of it by this step", points(step.gain - before))
-        };
+        let said = Saying::new("repair-step")
+            .with("count", step.changes.len())
+            .with("points", Argument::Points(step.gain))
+            .choosing("step", if before == 0 { "first" } else { "further" })
+            .with("more", Argument::Points(step.gain - before));
         before = step.gain;
         out.push('\n');
-        filled(
-            out,
-            page,
-            &format!("with {changes}: penalty {} lower{further}", points(step.gain)),
-            "  ",
-            "     ",
-        );
+        filled(out, page, &page.say(&said), "  ", "     ");
         for change in &step.changes {
             change_text(out, change, page);
         }
@@ -151,6 +145,10 @@ fn repairs_text(out: &mut String, repairs: &RepairsView, page: Page) {
 
 fn change_text(out: &mut String, change: &NotationChangeView, page: Page) {
     filled(out, page, &change.sentence, "   > ", "     ");
-    filled(out, page, &change.before.join("; "), "     before: ", "             ");
-    filled(out, page, &change.after.join("; "), "     after:  ", "             ");
+    let width = page.word("before").width().max(page.word("after").width()) + 2;
+    for (key, strokes) in [("before", &change.before), ("after", &change.after)] {
+        let label = page.say(&Saying::new("label").with("label", Saying::new(key)));
+        let rest = " ".repeat(width + 5);
+        filled(out, page, &strokes.join("; "), &format!("     {}", pad(&label, width)), &rest);
+    }
 }

@@ -7,6 +7,7 @@ use std::sync::Arc;
 use arcata_bow::together::{Agreement, Departure, Downbeat, Group, Speaking, Together};
 use arcata_bow::together::{DepartureReason, departures, downbeats, groups};
 use arcata_bow::{Line, Plan, Term};
+use arcata_languages::Wording;
 use arcata_review::beats::beat_in_bar;
 use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{Length, Score};
@@ -74,7 +75,7 @@ pub struct DepartureView {
     pub from: &'static str,
     /// `printed mark`, `anchor`, `even` (either way costs the same), or what going along would bring more
     /// of.
-    pub reason: &'static str,
+    pub reason: String,
     /// What going along at its first stroke would cost more, thousandths of a point, term by term.
     pub dearer: BTreeMap<&'static str, i64>,
 }
@@ -113,6 +114,7 @@ impl TogetherView {
         (together, agreements): (&Together, &[Agreement]),
         bars: &RangeInclusive<u32>,
         shown: &[usize],
+        wording: &Wording,
     ) -> Self {
         let touches = |group: &Group| {
             group.bars.start <= *bars.end()
@@ -127,7 +129,9 @@ impl TogetherView {
         let departing = departures(lines, together, agreements).into_iter().filter(inside);
         Self {
             groups: groups.map(|group| GroupView::of(score, lines, &group)).collect(),
-            departures: departing.map(|departure| DepartureView::of(score, lines, &departure)).collect(),
+            departures: departing
+                .map(|departure| DepartureView::of(score, lines, &departure, wording))
+                .collect(),
             more: together.total.total() - together.apart,
         }
     }
@@ -147,7 +151,7 @@ impl GroupView {
 }
 
 impl DepartureView {
-    fn of(score: &Score, lines: &[Line], departure: &Departure) -> Self {
+    fn of(score: &Score, lines: &[Line], departure: &Departure, wording: &Wording) -> Self {
         let line = &lines[departure.line];
         let first = &line.strokes[departure.strokes.start];
         let last = &line.strokes[departure.strokes.end - 1];
@@ -163,10 +167,10 @@ impl DepartureView {
             strokes: departure.departing,
             from: if departure.term == Term::Unity { "section" } else { "figure" },
             reason: match departure.reason {
-                DepartureReason::PrintedMark => PRINTED_MARK,
-                DepartureReason::Anchor => ANCHOR,
-                DepartureReason::Even => EVEN,
-                DepartureReason::Dearer(term) => worse(term),
+                DepartureReason::PrintedMark => PRINTED_MARK.to_owned(),
+                DepartureReason::Anchor => ANCHOR.to_owned(),
+                DepartureReason::Even => EVEN.to_owned(),
+                DepartureReason::Dearer(term) => wording.word(worse(term)),
             },
             dearer: terms(&departure.dearer),
         }

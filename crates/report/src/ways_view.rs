@@ -2,10 +2,11 @@
 
 use std::collections::BTreeMap;
 
+use arcata_bow::Line;
 use arcata_bow::plan::{Anchor, Anchored, Clash, DemandConflict, DemandedBy, WayThere, WaysThere};
-use arcata_bow::{Line, points};
+use arcata_languages::{Argument, SaidPlace, Saying, Wording};
 use arcata_review::{repair_words, words};
-use arcata_score::{BowDirection, Score, places};
+use arcata_score::{BowDirection, Score};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -75,65 +76,61 @@ pub struct PlanWayView {
 impl AnchorsView {
     /// The anchors of a line with what they come to.
     #[must_use]
-    pub fn new(score: &Score, line: &Line, anchors: &[Anchor], found: &Anchored) -> Self {
-        let (gains, losses) = gains_and_losses(&found.more);
+    pub fn new(score: &Score, line: &Line, anchors: &[Anchor], found: &Anchored, wording: &Wording) -> Self {
+        let (gains, losses) = gains_and_losses(&found.more, wording);
         Self {
-            anchors: anchors.iter().map(|anchor| wish(score, line, &DemandedBy::Anchor(*anchor))).collect(),
+            anchors: anchors
+                .iter()
+                .map(|anchor| wording.say(&wish(score, line, &DemandedBy::Anchor(*anchor))))
+                .collect(),
             more: found.more.total(),
             cost_change: terms(&found.more),
             gains,
             losses,
-            otherwise: found.differences.iter().map(|other| difference_words(score, line, other)).collect(),
-            conflicts: found.conflicts.iter().map(|conflict| told(score, line, conflict)).collect(),
+            otherwise: found
+                .differences
+                .iter()
+                .map(|other| wording.say(&difference_words(score, line, other)))
+                .collect(),
+            conflicts: found.conflicts.iter().map(|conflict| told(score, line, conflict, wording)).collect(),
         }
     }
 }
 
 /// A demand in words: `bar 60, beat 1 down`, `the printed up-bow at bar 59, beat 3`.
-fn wish(score: &Score, line: &Line, wish: &DemandedBy) -> String {
-    let at = line.strokes.get(wish.stroke()).map_or_else(String::new, |it| stroke_place(score, line, it));
+fn wish(score: &Score, line: &Line, wish: &DemandedBy) -> Saying {
+    let at = line
+        .strokes
+        .get(wish.stroke())
+        .map_or_else(|| SaidPlace::bar(""), |it| stroke_place(score, line, it));
     match wish {
-        DemandedBy::Printed { direction, .. } => format!("the printed {} at {at}", words::bow(*direction)),
-        DemandedBy::Anchor(anchor) => {
-            let way = anchor.direction.map(way);
-            let link = anchor.link.map(link_name);
-            let asked: Vec<&str> = [way, link].into_iter().flatten().collect();
-            format!("{at} {}", asked.join(" "))
+        DemandedBy::Printed { direction, .. } => {
+            Saying::new("demand-printed").choosing("bow", words::bow(*direction)).with("at", at)
         }
+        DemandedBy::Anchor(anchor) => Saying::new("demand-anchor")
+            .with("at", at)
+            .choosing("bow", anchor.direction.map_or("any", words::bow))
+            .choosing("link", anchor.link.map_or("any", link_name)),
     }
 }
 
-const fn way(direction: BowDirection) -> &'static str {
-    match direction {
-        BowDirection::Down => "down",
-        BowDirection::Up => "up",
-    }
-}
-
-fn told(score: &Score, line: &Line, conflict: &DemandConflict) -> ConflictView {
+fn told(score: &Score, line: &Line, conflict: &DemandConflict, wording: &Wording) -> ConflictView {
     let (one, other) = (wish(score, line, &conflict.one), wish(score, line, &conflict.other));
+    let said = |saying: Saying| capital(&wording.say(&saying.with("one", one).with("other", other)));
     match &conflict.clash {
         Clash::SameStroke => ConflictView {
-            sentence: format!(
-                "{} and {other} ask one stroke to go both ways; the second is kept.",
-                capital(&one)
-            ),
+            sentence: said(Saying::new("conflict-same-stroke")),
             more: 0,
             cost_change: BTreeMap::new(),
         },
         Clash::Pays { more, differences } => {
-            let how: Vec<String> =
-                differences.iter().take(2).map(|other| difference_words(score, line, other)).collect();
-            let how = if how.is_empty() { String::new() } else { format!(": {}", how.join(", ")) };
-            ConflictView {
-                sentence: format!(
-                    "{} and {other} do not go together as it comes; keeping both raises the penalty by {}{how}.",
-                    capital(&one),
-                    points(more.total()),
-                ),
-                more: more.total(),
-                cost_change: terms(more),
-            }
+            let how: Vec<Argument> =
+                differences.iter().take(2).map(|other| difference_words(score, line, other).into()).collect();
+            let pays = Saying::new("conflict-pays")
+                .with("points", Argument::Points(more.total()))
+                .choosing("how-known", if how.is_empty() { "no" } else { "yes" })
+                .with("how", Argument::Row(how));
+            ConflictView { sentence: said(pays), more: more.total(), cost_change: terms(more) }
         }
     }
 }
@@ -152,31 +149,36 @@ impl EndingView {
         (first, bar): (u32, u32),
         direction: BowDirection,
         found: &WaysThere,
+        wording: &Wording,
     ) -> Self {
-        let assumptions = if line.repeats.is_empty() {
-            Vec::new()
-        } else {
-            vec!["repeated stretches are weighed as played once".to_owned()]
-        };
+        let assumptions =
+            if line.repeats.is_empty() { Vec::new() } else { vec![wording.word("assume-played-once")] };
         let shown = first..=bar;
-        let ways = found.ways.iter().map(|way| PlanWayView::of(score, line, &shown, way)).collect();
-        let bar = places::bar_said("bar", None, score.bar_label(bar));
-        Self { asked: format!("end {bar} on {}", words::a_bow(direction)), assumptions, ways }
+        let ways = found.ways.iter().map(|way| PlanWayView::of(score, line, &shown, way, wording)).collect();
+        let asked = Saying::new("asked-ending")
+            .with("at", SaidPlace::bar(score.bar_label(bar)))
+            .choosing("bow", words::bow(direction));
+        Self { asked: wording.say(&asked), assumptions, ways }
     }
 }
 
 impl PlanWayView {
-    fn of(score: &Score, line: &Line, shown: &std::ops::RangeInclusive<u32>, way: &WayThere) -> Self {
+    fn of(
+        score: &Score,
+        line: &Line,
+        shown: &std::ops::RangeInclusive<u32>,
+        way: &WayThere,
+        wording: &Wording,
+    ) -> Self {
         let done = way.changes.iter().map(|change| {
-            let what = repair_words::what(score, line.part, change);
+            let what = wording.say(&repair_words::what(score, line.part, change));
             let mut letters = what.chars();
             letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
         });
-        let arm = way.differences.iter().map(|other| difference_words(score, line, other));
+        let arm = way.differences.iter().map(|other| wording.say(&difference_words(score, line, other)));
         let said: Vec<String> = done.chain(arm).collect();
-        let name =
-            if said.is_empty() { "as it is: the best way ends so".to_owned() } else { said.join(", ") };
-        let (gains, losses) = gains_and_losses(&way.more);
+        let name = if said.is_empty() { wording.word("way-as-it-is") } else { said.join(", ") };
+        let (gains, losses) = gains_and_losses(&way.more, wording);
         let strokes = way.line.strokes.iter().zip(&way.plan.strokes);
         Self {
             name,

@@ -87,15 +87,15 @@ fn effect(meaning: Meaning) -> Option<Option<Meaning>> {
 pub(crate) const fn stroke_name(meaning: Meaning) -> &'static str {
     match meaning {
         Meaning::Spiccato => "spiccato",
-        Meaning::Sautille => "sautillé",
-        Meaning::Thrown => "a thrown stroke",
-        Meaning::Martele => "martelé",
-        Meaning::Detache => "détaché",
+        Meaning::Sautille => "sautille",
+        Meaning::Thrown => "a-thrown-stroke",
+        Meaning::Martele => "martele",
+        Meaning::Detache => "detache",
         Meaning::Legato => "legato",
         Meaning::StaccatoWord => "staccato",
         Meaning::TenutoWord => "tenuto",
-        Meaning::OnString => "on the string",
-        Meaning::OffString => "off the string",
-        _ => "another stroke",
+        Meaning::OnString => "on-the-string",
+        Meaning::OffString => "off-the-string",
+        _ => "another",
     }
 }

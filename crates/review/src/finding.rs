@@ -3,6 +3,7 @@
 use std::fmt;
 
 use arcata_bow::Cost;
+use arcata_languages::{Argument, SaidPlace, Saying, Wording};
 use arcata_score::places::beat_said;
 use arcata_score::{Length, NoteId};
 use arcata_xml::Edit;
@@ -21,14 +22,14 @@ pub enum Severity {
 }
 
 impl Severity {
-    /// One line that says what the letter means.
+    /// The key of what the letter means, one line.
     #[must_use]
     pub const fn meaning(self) -> &'static str {
         match self {
-            Self::A => "cannot be played, or is not defined",
-            Self::B => "costs rehearsal time",
-            Self::C => "probably not meant",
-            Self::D => "clutter",
+            Self::A => "severity-a",
+            Self::B => "severity-b",
+            Self::C => "severity-c",
+            Self::D => "severity-d",
         }
     }
 }
@@ -54,11 +55,11 @@ pub struct Finding {
     /// Where it is first.
     pub place: FindingPlace,
     /// One sentence in a player's words, with bar and beat.
-    pub sentence: String,
+    pub sentence: Saying,
     /// The numbers it rests on.
     pub evidence: Vec<Evidence>,
     /// What had to be assumed to say so, one short sentence each; empty when all is written.
-    pub assumptions: Vec<String>,
+    pub assumptions: Vec<Saying>,
     /// How often the same cause shows: 1, or 1 + the number of further places.
     pub count: u32,
     /// The further places of the same cause, in order of the score.
@@ -77,7 +78,7 @@ impl Finding {
             rule,
             severity,
             place,
-            sentence: String::new(),
+            sentence: Saying::new("say-nothing"),
             evidence: Vec::new(),
             assumptions: Vec::new(),
             count: 1,
@@ -101,11 +102,11 @@ pub struct Reason {
     /// How much it weighs here; no more than the finding itself.
     pub severity: Severity,
     /// One sentence in a player's words, with bar and beat.
-    pub sentence: String,
+    pub sentence: Saying,
     /// The numbers it rests on.
     pub evidence: Vec<Evidence>,
     /// What had to be assumed to say so.
-    pub assumptions: Vec<String>,
+    pub assumptions: Vec<Saying>,
 }
 
 /// Where in the score.
@@ -117,7 +118,7 @@ pub struct FindingPlace {
     pub beat: Length,
     /// Index of the part in the score; `None` when the whole score is meant.
     pub part: Option<usize>,
-    /// The section or part by name; `"the score"` when the whole score is meant.
+    /// The section or part by name; empty when the whole score is meant.
     pub section: String,
     /// The bar's printed number.
     pub bar_label: String,
@@ -130,58 +131,53 @@ pub struct FindingPlace {
 }
 
 impl FindingPlace {
+    /// The place as sentences name it.
+    #[must_use]
+    pub fn said(&self) -> SaidPlace {
+        SaidPlace::bar(&self.bar_label).of_movement(self.movement.as_deref()).on_beat(self.beat)
+    }
+
     /// The beat as it is said: `3`, `3½`, `2⅓`.
     #[must_use]
     pub fn beat_text(&self) -> String {
         beat_said(self.beat)
+    }
+
+    /// The section by name, or the word for the whole score.
+    #[must_use]
+    pub fn section_said(&self, wording: &Wording) -> String {
+        match self.part {
+            Some(_) => self.section.clone(),
+            None => wording.word("the-score"),
+        }
     }
 }
 
 /// A number that a finding rests on.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Evidence {
-    /// What was measured or looked up, in words.
+    /// The key of what was measured or looked up.
     pub name: &'static str,
-    /// The value.
-    pub value: Figure,
-    /// Its unit, as printed after the value; empty for pure numbers and words.
+    /// The value. Fractions are thousandths, so that they compare and print alike everywhere.
+    pub value: Argument,
+    /// The key of its unit, which is printed after the value; empty for pure numbers and words.
     pub unit: &'static str,
 }
 
-/// A value of evidence. Fractions are thousandths, so that they compare and print alike everywhere.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Figure {
-    /// A whole number.
-    Whole(i64),
-    /// A number in thousandths of its unit.
-    Thousandths(i64),
-    /// A word: a dynamic, a mark.
-    Word(String),
-}
-
-impl fmt::Display for Figure {
-    /// Thousandths are rounded to two places, and noughts at the end are left out.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Whole(value) => write!(f, "{value}"),
-            Self::Word(word) => f.write_str(word),
-            Self::Thousandths(value) => {
-                let hundredths = (value.unsigned_abs() + 5) / 10;
-                let sign = if *value < 0 && hundredths > 0 { "−" } else { "" };
-                match (hundredths / 100, hundredths % 100) {
-                    (whole, 0) => write!(f, "{sign}{whole}"),
-                    (whole, part) if part % 10 == 0 => write!(f, "{sign}{whole}.{}", part / 10),
-                    (whole, part) => write!(f, "{sign}{whole}.{part:02}"),
-                }
-            }
-        }
+impl Evidence {
+    /// What was measured, the value and its unit, in words.
+    #[must_use]
+    pub fn said(&self, wording: &Wording) -> [String; 3] {
+        let unit = if self.unit.is_empty() { String::new() } else { wording.word(self.unit) };
+        [wording.word(self.name), wording.argument(&self.value), unit]
     }
-}
 
-impl fmt::Display for Evidence {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let gap = if self.unit.is_empty() { "" } else { " " };
-        write!(f, "{}: {}{gap}{}", self.name, self.value, self.unit)
+    /// All three in a row: `slur lasts: 6.2 s`.
+    #[must_use]
+    pub fn line(&self, wording: &Wording) -> String {
+        let [name, value, unit] = self.said(wording);
+        let gap = if unit.is_empty() { "" } else { " " };
+        format!("{name}: {value}{gap}{unit}")
     }
 }
 
@@ -197,13 +193,23 @@ pub enum Grade {
 }
 
 impl Grade {
-    /// The grade in words.
+    /// The grade in words, as JSON has it; `grade-` and its key lead to it in other languages ([`Self::key`]).
     #[must_use]
     pub const fn name(self) -> &'static str {
         match self {
             Self::Safe => "safe",
             Self::PlayersChoice => "player's choice",
             Self::WritersChoice => "writer's choice",
+        }
+    }
+
+    /// The key of its name.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Safe => "grade-safe",
+            Self::PlayersChoice => "grade-player",
+            Self::WritersChoice => "grade-writer",
         }
     }
 }
@@ -269,7 +275,7 @@ pub struct Proposal {
     /// What kind of change.
     pub kind: ProposalKind,
     /// One sentence that begins with a verb.
-    pub sentence: String,
+    pub sentence: Saying,
     /// The change as byte edits, sorted and disjoint; empty when it is for the pencil, not the file.
     pub edits: Vec<Edit>,
     /// What it would look like at the first place, as byte edits, where `edits` is empty: for a picture, not
@@ -282,8 +288,7 @@ pub struct Proposal {
 impl Proposal {
     /// A proposal in words, without edits, sketch or price.
     #[must_use]
-    pub fn new(grade: Grade, kind: ProposalKind, sentence: impl Into<String>) -> Self {
-        let sentence = sentence.into();
+    pub fn new(grade: Grade, kind: ProposalKind, sentence: Saying) -> Self {
         Self { grade, kind, sentence, edits: Vec::new(), sketch: Vec::new(), cost_change: None }
     }
 }

@@ -5,6 +5,7 @@ use std::sync::OnceLock;
 
 use arcata_bow::Stroke;
 use arcata_bow::audit::{AuditedMark, audit};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Length, Moment, Note, NoteId};
 
 use crate::aside::{AsideIn, SetAside};
@@ -14,7 +15,7 @@ use crate::other_notation::{BowWish, Notations};
 use crate::review::Reviewed;
 use crate::taste::Otherwise;
 use crate::trial::fails;
-use crate::{Card, Evidence, Figure, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
+use crate::{Card, Evidence, Finding, FindingPlace, Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// Findings of one rule over one piece.
 #[derive(Debug)]
@@ -106,7 +107,7 @@ impl<'a> Findings<'a> {
             bar,
             beat: meter.map_or(Length::new(1, 1), |meter| beat_in_bar(meter, offset)),
             part,
-            section: known.map_or_else(|| "the score".to_owned(), |part| part.name.clone()),
+            section: known.map_or_else(String::new, |part| part.name.clone()),
             bar_label: score.bars.get(bar as usize).map_or_else(String::new, |bar| bar.label.clone()),
             stroke: None,
             notes: Vec::new(),
@@ -165,7 +166,7 @@ impl<'a> Findings<'a> {
 }
 
 /// The order of findings: place in the score, then weight, rule and words, so that it is total.
-pub(crate) fn order(finding: &Finding) -> (&FindingPlace, Severity, &str, &str) {
+pub(crate) fn order(finding: &Finding) -> (&FindingPlace, Severity, &str, &Saying) {
     (&finding.place, finding.severity, finding.rule, &finding.sentence)
 }
 
@@ -209,14 +210,14 @@ impl Draft {
 
     /// The sentence.
     #[must_use]
-    pub fn say(mut self, sentence: impl Into<String>) -> Self {
-        self.finding.sentence = sentence.into();
+    pub fn say(mut self, sentence: Saying) -> Self {
+        self.finding.sentence = sentence;
         self
     }
 
-    /// A number it rests on.
+    /// A number it rests on, with the keys of its name and unit.
     #[must_use]
-    pub fn evidence(mut self, name: &'static str, value: Figure, unit: &'static str) -> Self {
+    pub fn evidence(mut self, name: &'static str, value: Argument, unit: &'static str) -> Self {
         self.finding.evidence.push(Evidence { name, value, unit });
         self
     }
@@ -224,13 +225,13 @@ impl Draft {
     /// Seconds it rests on.
     #[must_use]
     pub fn seconds(self, name: &'static str, micros: i64) -> Self {
-        self.evidence(name, Figure::Thousandths((micros + 500).div_euclid(1000)), "s")
+        self.evidence(name, Argument::Thousandths((micros + 500).div_euclid(1000)), "unit-seconds")
     }
 
     /// Something that had to be assumed.
     #[must_use]
-    pub fn assuming(mut self, assumption: impl Into<String>) -> Self {
-        self.finding.assumptions.push(assumption.into());
+    pub fn assuming(mut self, assumption: Saying) -> Self {
+        self.finding.assumptions.push(assumption);
         self
     }
 
@@ -283,7 +284,7 @@ impl Draft {
 
     /// A change for the pencil.
     #[must_use]
-    pub fn propose(self, grade: Grade, kind: ProposalKind, sentence: impl Into<String>) -> Self {
+    pub fn propose(self, grade: Grade, kind: ProposalKind, sentence: Saying) -> Self {
         self.propose_change(grade, kind, sentence, Vec::new())
     }
 
@@ -293,7 +294,7 @@ impl Draft {
         self,
         grade: Grade,
         kind: ProposalKind,
-        sentence: impl Into<String>,
+        sentence: Saying,
         changes: Vec<Change>,
     ) -> Self {
         self.propose_whole(Proposal::new(grade, kind, sentence), changes)
@@ -354,7 +355,7 @@ impl Draft {
                 proposal.sketch = change::edits(document, &sketch);
             }
             if finding.count > 1 && !changes.is_empty() {
-                proposal.sentence.push_str(" The further places are changed in the same way.");
+                proposal.sentence = Saying::new("offer-and-further").with("offer", proposal.sentence.clone());
             }
         }
         finding

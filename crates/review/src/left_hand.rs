@@ -79,7 +79,7 @@ pub(crate) fn time_of(stroke: &Stroke, chord: &Chord, next: &Chord) -> i64 {
     micros
 }
 
-/// "violin", in messages.
+/// The case of a message: `violin`.
 pub(crate) fn instrument_word(line: &Line) -> &'static str {
     match line.instrument {
         Instrument::Violin => "violin",
@@ -87,23 +87,5 @@ pub(crate) fn instrument_word(line: &Line) -> &'static str {
         Instrument::Cello => "cello",
         Instrument::Bass => "bass",
         Instrument::OtherBowed | Instrument::NotBowed => "instrument",
-    }
-}
-
-/// A pitch by name, as sounding: `F#3`, with middle C as C4. Quarter tones are named after the semitone below.
-pub(crate) fn pitch_name(cents: i32) -> String {
-    const NAMES: [&str; 12] = ["C", "C#", "D", "E flat", "E", "F", "F#", "G", "A flat", "A", "B flat", "B"];
-    let semitone = cents.div_euclid(100);
-    let name = NAMES[usize::try_from(semitone.rem_euclid(12)).unwrap_or(0)];
-    let octave = semitone.div_euclid(12) - 1;
-    if name.len() > 2 { format!("{name} {octave}") } else { format!("{name}{octave}") }
-}
-
-/// Pitches in a row of words: `G3, D4 and B4`.
-pub(crate) fn pitch_names(pitches: &[i32]) -> String {
-    let names: Vec<String> = pitches.iter().map(|pitch| pitch_name(*pitch)).collect();
-    match names.split_last() {
-        Some((last, rest)) if !rest.is_empty() => format!("{} and {last}", rest.join(", ")),
-        _ => names.concat(),
     }
 }

@@ -44,6 +44,7 @@ pub use arcata_score::beats;
 pub use aside::{Aside, AsideEntry, AsideError, SetAside, SlurEntry, UnusedSlurEntry};
 pub use finding::*;
 pub use findings::{Draft, Findings};
+pub use player::trade_words;
 pub use register::{HEADINGS, Registered, rule};
 pub use review::{AtOnePlace, ReviewSettings, Reviewed, review, reviewed};
 pub use rule::{Beside, Card, Family, Piece, Reads, Rule, Sees};

@@ -1,6 +1,7 @@
 //! What a stroke needs and what the bow has, for sentences and thresholds.
 
 use arcata_bow::{Join, Loudness, PlannedStroke, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::BowDirection;
 
 use crate::Piece;
@@ -15,11 +16,18 @@ pub fn dynamic_name(loudness: Loudness) -> &'static str {
     STEPS[usize::try_from(step).unwrap_or(0)]
 }
 
-/// The dynamic of a stroke as it is said: "at f", or "from ff to p" where it changes.
+/// The dynamic of a stroke as a sentence has it: "at f", or "from ff to p" where it changes.
 #[must_use]
-pub fn dynamics_said(stroke: &Stroke) -> String {
+pub fn dynamics_said(stroke: &Stroke) -> Saying {
     let (from, to) = (dynamic_name(stroke.level_start), dynamic_name(stroke.level_end));
-    if from == to { format!("at {from}") } else { format!("from {from} to {to}") }
+    let key = if from == to { "dynamics-steady" } else { "dynamics-changing" };
+    Saying::new(key).quoting("from", from).quoting("to", to)
+}
+
+/// The same beside other numbers: "f", or "from ff to p".
+pub(crate) fn dynamics_shown(stroke: &Stroke) -> Argument {
+    let (from, to) = (dynamic_name(stroke.level_start), dynamic_name(stroke.level_end));
+    if from == to { Argument::Text(from.to_owned()) } else { dynamics_said(stroke).into() }
 }
 
 /// How long one bow lasts at the slowest speed of a stroke's dynamic, microseconds.

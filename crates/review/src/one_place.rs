@@ -51,6 +51,7 @@ fn take_in(lead: &mut Finding, finding: Finding) {
 
 #[cfg(test)]
 mod tests {
+    use arcata_languages::Saying;
     use arcata_score::Length;
     use arcata_testkit::Random;
 
@@ -62,7 +63,7 @@ mod tests {
             bar,
             beat: Length::new(1, 1),
             part,
-            section: part.map_or_else(|| "the score".to_owned(), |part| format!("part {part}")),
+            section: part.map_or_else(String::new, |part| format!("part {part}")),
             bar_label: bar.to_string(),
             stroke: None,
             notes: Vec::new(),
@@ -75,10 +76,14 @@ mod tests {
         let first = places.next().expect("a place");
         let further: Vec<FindingPlace> = places.collect();
         Finding {
-            sentence: format!("{rule} speaks."),
+            sentence: Saying::new("say-no-tempo"),
             count: u32::try_from(further.len()).expect("few") + 1,
             further,
-            proposals: vec![Proposal::new(Grade::PlayersChoice, ProposalKind::Hook, "Hook it.")],
+            proposals: vec![Proposal::new(
+                Grade::PlayersChoice,
+                ProposalKind::Hook,
+                Saying::new("offer-mark-out"),
+            )],
             ..Finding::at(rule, severity, first)
         }
     }

@@ -4,12 +4,13 @@ use std::ops::Range;
 
 use arcata_bow::plan::{Anchor, DifferenceKind};
 use arcata_bow::{Join, Line, Link, Plan, plan};
+use arcata_languages::Saying;
 use arcata_score::BowDirection;
 
 use crate::change::{self, Change};
 use crate::other_notation::{BowWish, WishedNote};
 use crate::under_slur::note;
-use crate::words::{a_bow, bow};
+use crate::words::bow;
 use crate::{Draft, Grade, Piece, Proposal, ProposalKind};
 
 /// Offers the cheapest way to have a stroke on the bow asked for, with what it costs and the marks that
@@ -147,21 +148,21 @@ fn said(
     at: usize,
     index: usize,
     difference: DifferenceKind,
-) -> Option<(ProposalKind, String)> {
+) -> Option<(ProposalKind, Saying)> {
     let place = piece.stroke_is_at(at, piece.lines[at].strokes.get(index)?);
     Some(match difference {
-        DifferenceKind::Start(direction) => {
-            (ProposalKind::Start, format!("Start on {} at {place}.", a_bow(direction)))
-        }
-        DifferenceKind::Hook(_) => {
-            (ProposalKind::Hook, format!("Hook the note at {place} to the one before it."))
-        }
-        DifferenceKind::Retake(direction) => {
-            (ProposalKind::Retake, format!("Retake for {} at {place}.", a_bow(direction)))
-        }
+        DifferenceKind::Start(direction) => (
+            ProposalKind::Start,
+            Saying::new("offer-start").choosing("bow", bow(direction)).with("at", place),
+        ),
+        DifferenceKind::Hook(_) => (ProposalKind::Hook, Saying::new("offer-hook").with("at", place)),
+        DifferenceKind::Retake(direction) => (
+            ProposalKind::Retake,
+            Saying::new("offer-retake").choosing("bow", bow(direction)).with("at", place),
+        ),
         DifferenceKind::AsItComes(direction) => (
             ProposalKind::Mark,
-            format!("Let {} begin {}.", place.strip_suffix(", beat 1").unwrap_or(&place), bow(direction)),
+            Saying::new("offer-begin").choosing("bow", bow(direction)).with("at", place.bar_if_first()),
         ),
     })
 }

@@ -5,6 +5,7 @@ use std::ops::Range;
 
 use arcata_bow::plan::{Anchor, ChangeKind, NotationChange, RepairRequest, Repaired, same_bows, singly};
 use arcata_bow::{LineSource, Stroke, plan};
+use arcata_languages::Saying;
 use arcata_score::{BowDirection, NoteId};
 
 use crate::change::{Change, bow_mark};
@@ -13,7 +14,7 @@ use crate::repair_words;
 use crate::slur_change;
 use crate::trial::brings_worse;
 use crate::under_slur::note;
-use crate::words::a_bow;
+use crate::words::bow;
 use crate::{Grade, Piece, Proposal, ProposalKind, Severity};
 
 /// That something comes on a certain bow.
@@ -22,7 +23,7 @@ pub(crate) struct BowWish {
     pub(crate) line: usize,
     pub(crate) stroke: usize,
     pub(crate) direction: BowDirection,
-    /// What comes on that bow: "the accent".
+    /// What comes on that bow, as a case of the message: `accent`.
     pub(crate) what: &'static str,
     pub(crate) sounding: WishedNote,
 }
@@ -90,8 +91,11 @@ impl<'a> Notations<'a> {
             let worse = brings_worse(&piece, &changes, weight);
             (!worse).then_some((repaired, change, changes))
         })?;
-        let what = repair_words::what(piece.score, line.part, change);
-        let sentence = format!("{what}: {} then comes on {}.", wish.what, a_bow(wish.direction));
+        let repair = repair_words::what(piece.score, line.part, change);
+        let sentence = Saying::new("offer-repair-for")
+            .with("repair", repair)
+            .choosing("what", wish.what)
+            .choosing("bow", bow(wish.direction));
         let proposal = Proposal {
             cost_change: Some(best.cost.less(&free.total)),
             ..Proposal::new(Grade::WritersChoice, kind(change), sentence)

@@ -1,5 +1,6 @@
 //! Whether a slur is a bow or a phrase mark, by several signs of which none is enough.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Articulations, Note, Part, Slur, SlurTold};
 
 use crate::mechanics::longest_bow;
@@ -13,7 +14,7 @@ const PHRASE: u32 = 4;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PhraseEvidence {
     /// What is seen, as a noun phrase.
-    pub name: String,
+    pub name: Saying,
     /// 2 for a strong sign, 1 for a weak one.
     pub weight: u32,
 }
@@ -48,35 +49,30 @@ pub fn phrase_verdict(piece: &Piece<'_>, part_index: usize, slur: (&Slur, &Note,
         return Verdict { signs: Vec::new() };
     }
     let mut signs = Vec::new();
-    let mut sign = |seen: bool, weight: u32, name: String| {
+    let mut sign = |seen: bool, weight: u32, name: Saying| {
         if seen {
             signs.push(PhraseEvidence { name, weight });
         }
     };
     let bows = bows_needed(piece, part_index, start, end);
     let far_too_long = bows >= piece.thresholds().phrase_slur;
-    sign(far_too_long, 2, format!("as long as {} slowest bows", tenths(bows)));
+    sign(far_too_long, 2, Saying::new("sign-slowest-bows").with("bows", tenths(bows)));
     let inside = rules::slurs::nested_slurs::inner(part, slur);
-    sign(inside > 0, 2, format!("{} under it", counted(inside, "slur")));
+    sign(inside > 0, 2, Saying::new("sign-slurs-inside").with("count", inside));
     let rest = rules::slurs::slur_over_rest::rest_under(part, start, end).is_some();
-    sign(rest, 2, "a rest under it".to_owned());
+    sign(rest, 2, Saying::new("sign-rest"));
     let marks = marks_under(part, start, end);
     // A mark on the first note of a bow under the line says no more than that bow does.
-    sign(marks > 0 && inside == 0, 2, format!("{} under it", counted(marks, "bow mark")));
-    sign(repeats_a_pitch(part, start, end), 1, "a pitch repeated without dots".to_owned());
+    sign(marks > 0 && inside == 0, 2, Saying::new("sign-bow-marks").with("count", marks));
+    sign(repeats_a_pitch(part, start, end), 1, Saying::new("sign-repeated-pitch"));
     let bars = whole_bars(piece, part, start, end);
-    sign(bars.is_some(), 1, format!("exactly {} {}s", bars.unwrap_or(0), piece.bar_word()));
+    sign(bars.is_some(), 1, Saying::new("sign-whole-bars").with("count", bars.unwrap_or(0)));
     Verdict { signs }
 }
 
-fn counted(count: usize, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
-}
-
-/// Thousandths as a number with one place.
-fn tenths(thousandths: i64) -> String {
-    let tenths = (thousandths + 50) / 100;
-    format!("{}.{}", tenths / 10, tenths % 10)
+/// Thousandths rounded to one place, which is always printed.
+fn tenths(thousandths: i64) -> Argument {
+    Argument::Tenths((thousandths + 50) / 100)
 }
 
 /// How many of the slowest bows of its first stroke's dynamic the slur lasts, thousandths.

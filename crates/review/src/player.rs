@@ -1,11 +1,12 @@
 //! What a piece's player brings: words, hair, thresholds, and how places are said.
 
 use arcata_bow::{Line, PlanSettings, Stroke, StrokeKind, Written};
-use arcata_score::{Instrument, Length, Moment, Note, Part, places};
+use arcata_languages::{Argument, SaidPlace, Saying, TradeWords};
+use arcata_score::{Instrument, Length, Moment, Note, Part};
 
 use crate::beats::beat_in_bar;
 use crate::mechanics::preferred_travel;
-use crate::{Draft, FindingPlace, Piece, Thresholds};
+use crate::{Draft, FindingPlace, Piece, Profile, Thresholds};
 
 /// A lift between two strokes, microseconds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -30,31 +31,19 @@ impl LiftSeconds {
     }
 }
 
+/// What this player's English calls things.
+#[must_use]
+pub fn trade_words(profile: &Profile) -> TradeWords {
+    let words = &profile.words;
+    TradeWords {
+        bar: words.bar.value.clone(),
+        stand: words.stand.value.clone(),
+        frog: words.frog.value.clone(),
+        tip: words.tip.value.clone(),
+    }
+}
+
 impl Piece<'_> {
-    /// "bar" or "measure", as the player says.
-    #[must_use]
-    pub fn bar_word(&self) -> &str {
-        &self.profile.words.bar.value
-    }
-
-    /// "frog" or "heel".
-    #[must_use]
-    pub fn frog_word(&self) -> &str {
-        &self.profile.words.frog.value
-    }
-
-    /// "tip" or "point".
-    #[must_use]
-    pub fn tip_word(&self) -> &str {
-        &self.profile.words.tip.value
-    }
-
-    /// "stand" or "desk".
-    #[must_use]
-    pub fn stand_word(&self) -> &str {
-        &self.profile.words.stand.value
-    }
-
     /// What counts as too much for this player.
     #[must_use]
     pub fn thresholds(&self) -> Thresholds {
@@ -89,46 +78,45 @@ impl Piece<'_> {
 
     /// "bar 12, beat 3".
     #[must_use]
-    pub fn where_is(&self, place: &FindingPlace) -> String {
-        places::place_said(self.bar_word(), place.movement.as_deref(), &place.bar_label, place.beat)
+    pub fn where_is(&self, place: &FindingPlace) -> SaidPlace {
+        place.said()
     }
 
     /// A note's place seen from another: "beat 3" in the same bar, "bar 13, beat 1" elsewhere.
     #[must_use]
-    pub fn said_from(&self, from: &FindingPlace, part: &Part, note: &Note) -> String {
+    pub fn said_from(&self, from: &FindingPlace, part: &Part, note: &Note) -> Argument {
         let offset = self.score.offset_in_bar(note.onset, note.bar);
         let beat = part.meter_at(note.bar).map_or(Length::WHOLE, |meter| beat_in_bar(meter, offset));
         if note.bar == from.bar {
-            return format!("beat {}", places::beat_said(beat));
+            return Argument::Beat(beat);
         }
-        places::place_said(self.bar_word(), None, self.score.bar_label(note.bar), beat)
+        SaidPlace::bar(self.score.bar_label(note.bar)).on_beat(beat).into()
     }
 
     /// "bar 12, beat 3" for a stroke of a line.
     #[must_use]
-    pub fn stroke_is_at(&self, line: usize, stroke: &Stroke) -> String {
+    pub fn stroke_is_at(&self, line: usize, stroke: &Stroke) -> SaidPlace {
         let part = self.lines.get(line).map_or(usize::MAX, |line| line.part);
         let beat = self.score.beat_at(part, stroke.bar, stroke.offset);
-        places::place_said(self.bar_word(), None, self.score.bar_label(stroke.bar), beat)
+        SaidPlace::bar(self.score.bar_label(stroke.bar)).on_beat(beat)
     }
 
     /// "bar 12".
     #[must_use]
-    pub fn bar_said(&self, bar: u32) -> String {
-        places::bar_said(self.bar_word(), None, self.score.bar_label(bar))
+    pub fn bar_said(&self, bar: u32) -> SaidPlace {
+        SaidPlace::bar(self.score.bar_label(bar))
     }
 
     /// "bar 12": the bar that holds a moment.
     #[must_use]
-    pub fn bar_said_at(&self, at: Moment) -> String {
+    pub fn bar_said_at(&self, at: Moment) -> SaidPlace {
         self.bar_said(self.score.bar_at(at).unwrap_or(u32::MAX))
     }
 
-    /// "bar 12 to 15".
+    /// "12": a bar's number in a stretch.
     #[must_use]
-    pub fn bars_said(&self, (first, last): (u32, u32)) -> String {
-        let label = |bar| places::label_said(self.bar_word(), self.score.bar_label(bar));
-        format!("{} {} to {}", self.bar_word(), label(first), label(last))
+    pub fn bar_number(&self, bar: u32) -> Argument {
+        Argument::BarNumber(self.score.bar_label(bar).to_owned())
     }
 
     /// How long it takes to lift the bow at one place and set it down at another (thousandths of the
@@ -195,7 +183,7 @@ impl Piece<'_> {
     pub fn with_tempo_assumption(&self, draft: Draft, line: &Line) -> Draft {
         match line.tempo_written {
             Written::InScore => draft,
-            Written::Assumed => draft.assuming("No tempo is written; the seconds rest on an assumed one."),
+            Written::Assumed => draft.assuming(Saying::new("assume-tempo")),
         }
     }
 }

@@ -2,9 +2,10 @@
 
 use arcata_bow::plan::{ChangeKind, NotationChange};
 use arcata_bow::{Line, Link, MetricPlace, Plan, StrokeKind, Term};
-use arcata_score::{BowDirection, Length, Moment, Score, places};
+use arcata_languages::{Argument, SaidPlace, Saying};
+use arcata_score::{BowDirection, Length, Moment, Score};
 
-use crate::words::seconds;
+use crate::words::bow;
 
 /// A line with the bow planned for it.
 #[derive(Clone, Copy, Debug)]
@@ -17,29 +18,27 @@ pub struct PlannedLine<'a> {
 
 /// A place as it is said: `bar 8, beat 3`.
 #[must_use]
-pub fn place(score: &Score, part: usize, bar: u32, offset: Length) -> String {
-    places::place_said("bar", None, score.bar_label(bar), score.beat_at(part, bar, offset))
+pub fn place(score: &Score, part: usize, bar: u32, offset: Length) -> SaidPlace {
+    SaidPlace::bar(score.bar_label(bar)).on_beat(score.beat_at(part, bar, offset))
 }
 
-/// What a writer does, with its place.
+/// What a writer does, with its place; no full stop.
 #[must_use]
-pub fn what(score: &Score, part: usize, change: &NotationChange) -> String {
-    let at = place(score, part, change.bar, change.offset);
-    match change.kind {
-        ChangeKind::Split => format!("Split the slur at {at}"),
-        ChangeKind::SplitTie => format!("Change the bow on the tied note at {at}"),
-        ChangeKind::EndEarlier => format!("End the slur one note earlier, before {at}"),
-        ChangeKind::BeginLater => format!("Begin the slur one note later, at {at}"),
-        ChangeKind::JoinNotes => format!("Slur the note at {at} to the one before it"),
-        ChangeKind::JoinSlurs => format!("Join the slurs that meet at {at}"),
-        ChangeKind::EndLater => format!("End the slur one note later, at {at}"),
-        ChangeKind::BeginEarlier => format!("Begin the slur of {at} one note earlier"),
-        ChangeKind::HandOverLater => format!("Let the slur end one note later and the next begin at {at}"),
-        ChangeKind::HandOverEarlier => {
-            format!("Let the slur end one note earlier and the next begin at {at}")
-        }
-        ChangeKind::Hook => format!("Hook the note at {at} to the one before it"),
-    }
+pub fn what(score: &Score, part: usize, change: &NotationChange) -> Saying {
+    let key = match change.kind {
+        ChangeKind::Split => "repair-split",
+        ChangeKind::SplitTie => "repair-split-tie",
+        ChangeKind::EndEarlier => "repair-end-earlier",
+        ChangeKind::BeginLater => "repair-begin-later",
+        ChangeKind::JoinNotes => "repair-join-notes",
+        ChangeKind::JoinSlurs => "repair-join-slurs",
+        ChangeKind::EndLater => "repair-end-later",
+        ChangeKind::BeginEarlier => "repair-begin-earlier",
+        ChangeKind::HandOverLater => "repair-hand-over-later",
+        ChangeKind::HandOverEarlier => "repair-hand-over-earlier",
+        ChangeKind::Hook => "repair-hook",
+    };
+    Saying::new(key).with("at", place(score, part, change.bar, change.offset))
 }
 
 /// What comes of a change is told up to so many bars away: further on it is not seen on the page (rule of thumb).
@@ -53,7 +52,7 @@ pub fn sentence(
     (before, after): (PlannedLine<'_>, PlannedLine<'_>),
     changes: &[NotationChange],
     index: usize,
-) -> String {
+) -> Saying {
     let change = &changes[index];
     let what = what(score, after.line.part, change);
     let next = changes.get(index + 1).map(|next| (next.bar, next.offset));
@@ -71,8 +70,8 @@ pub fn sentence(
         .or_else(|| spared(score, before, after, here))
         .or_else(|| down(turned_downbeats(before, after, earlier)));
     match good {
-        Some(good) => format!("{what}: {good}."),
-        None => format!("{what}."),
+        Some(good) => Saying::new("offer-repair-and-gain").with("repair", what).with("gain", good),
+        None => Saying::new("offer-repair").with("repair", what),
     }
 }
 
@@ -104,18 +103,20 @@ fn bow_at(bowed: PlannedLine<'_>, onset: Moment) -> Option<BowDirection> {
     bowed.plan.strokes.get(at).map(|planned| planned.direction)
 }
 
+/// The most bars that are named one by one (rule of thumb).
+const NAMED: usize = 3;
+
 /// "bar 9 then begins down", "bars 9, 11 and 12 then begin down".
-fn begin_down(score: &Score, bars: &[u32]) -> String {
-    let label = |bar: &u32| places::label_said("bar", score.bar_label(*bar));
-    let labels: Vec<String> = bars.iter().map(label).collect();
-    match labels.as_slice() {
-        [] => String::new(),
-        [one] => format!("bar {one} then begins down"),
-        [one, other] => format!("bars {one} and {other} then begin down"),
-        [one, other, third] => format!("bars {one}, {other} and {third} then begin down"),
-        [first, .., last] => {
-            format!("{} bars from {first} to {last} then begin down", labels.len())
-        }
+fn begin_down(score: &Score, bars: &[u32]) -> Saying {
+    let label = |bar: &u32| Argument::BarNumber(score.bar_label(*bar).to_owned());
+    match bars {
+        [first, .., last] if bars.len() > NAMED => Saying::new("gain-stretch-begins-down")
+            .with("count", bars.len())
+            .with("first", label(first))
+            .with("last", label(last)),
+        _ => Saying::new("gain-bars-begin-down")
+            .with("count", bars.len())
+            .with("bars", Argument::List(bars.iter().map(label).collect())),
     }
 }
 
@@ -126,7 +127,7 @@ fn more_time(
     after: PlannedLine<'_>,
     change: &NotationChange,
     least: i64,
-) -> Option<String> {
+) -> Option<Saying> {
     let limit = |bowed: PlannedLine<'_>, strokes: &std::ops::Range<usize>| -> i64 {
         let planned = bowed.plan.strokes.get(strokes.clone()).unwrap_or_default();
         planned
@@ -141,12 +142,12 @@ fn more_time(
     if !cuts || limit(before, &change.before) - limit(after, &change.after) < least {
         return None;
     }
-    let lasting = |bowed: PlannedLine<'_>, strokes: &std::ops::Range<usize>| -> Vec<String> {
+    let lasting = |bowed: PlannedLine<'_>, strokes: &std::ops::Range<usize>| -> Argument {
         let strokes = bowed.line.strokes.get(strokes.clone()).unwrap_or_default();
-        strokes.iter().map(|stroke| seconds(stroke.duration.micros)).collect()
+        Argument::List(strokes.iter().map(|stroke| Argument::Seconds(stroke.duration.micros)).collect())
     };
     let (long, short) = (lasting(before, &change.before), lasting(after, &change.after));
-    Some(format!("bows of {} instead of {}", short.join(" and "), long.join(" and ")))
+    Some(Saying::new("gain-more-time").with("short", short).with("long", long))
 }
 
 /// The first hook or retake that is no longer needed.
@@ -155,40 +156,36 @@ fn spared(
     before: PlannedLine<'_>,
     after: PlannedLine<'_>,
     within: impl Fn(u32, Length) -> bool,
-) -> Option<String> {
+) -> Option<Saying> {
     let link_after = |onset: Moment| {
         let at = after.line.strokes.binary_search_by_key(&onset, |stroke| stroke.onset).ok()?;
         after.plan.strokes.get(at).map(|planned| planned.link)
     };
     before.line.strokes.iter().zip(&before.plan.strokes).find_map(|(stroke, planned)| {
         let what = match planned.link {
-            Link::Hooked => "no hook is needed",
-            Link::Retake => "no retake is needed",
+            Link::Hooked => "gain-no-hook",
+            Link::Retake => "gain-no-retake",
             Link::Change | Link::Reset => return None,
         };
         if !within(stroke.bar, stroke.offset) {
             return None;
         }
         let gone = link_after(stroke.onset).is_none_or(|link| link == Link::Change);
-        gone.then(|| format!("{what} at {}", place(score, before.line.part, stroke.bar, stroke.offset)))
+        gone.then(|| Saying::new(what).with("at", place(score, before.line.part, stroke.bar, stroke.offset)))
     })
 }
 
 /// A stroke in a few words: `up-bow from bar 8, beat 1, 2.4 s, 61 % of the bow`.
 #[must_use]
-pub fn stroke(score: &Score, bowed: PlannedLine<'_>, index: usize) -> String {
-    let (Some(stroke), Some(planned)) = (bowed.line.strokes.get(index), bowed.plan.strokes.get(index)) else {
-        return String::new();
-    };
-    let way = match planned.direction {
-        BowDirection::Down => "down",
-        BowDirection::Up => "up",
-    };
-    let hooked = if stroke.kind == StrokeKind::HookedPair { " hooked" } else { "" };
-    let used = planned.start.abs_diff(planned.end) / 10;
-    format!(
-        "{}{hooked} {way}, {}, {used} % of the bow",
-        place(score, bowed.line.part, stroke.bar, stroke.offset),
-        seconds(stroke.duration.micros)
+pub fn stroke(score: &Score, bowed: PlannedLine<'_>, index: usize) -> Option<Saying> {
+    let (stroke, planned) = (bowed.line.strokes.get(index)?, bowed.plan.strokes.get(index)?);
+    let hooked = if stroke.kind == StrokeKind::HookedPair { "hooked" } else { "plain" };
+    Some(
+        Saying::new("stroke-shown")
+            .with("at", place(score, bowed.line.part, stroke.bar, stroke.offset))
+            .choosing("hooked", hooked)
+            .choosing("bow", bow(planned.direction))
+            .with("lasts", Argument::Seconds(stroke.duration.micros))
+            .with("used", i64::from(planned.start.abs_diff(planned.end) / 10)),
     )
 }

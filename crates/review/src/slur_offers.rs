@@ -2,6 +2,8 @@
 
 use arcata_bow::plan::{ChangeKind, RepairRequest, same_bows, singly};
 
+use arcata_languages::Saying;
+
 use crate::change::edits;
 use crate::other_bow::{kept_edges, passage};
 use crate::other_notation::kind;
@@ -48,7 +50,8 @@ fn offers(piece: &Piece<'_>, line_index: usize, stroke: usize) -> Option<Vec<Pro
             continue;
         };
         let cost = repaired.plan.total.less(&unchanged.plan.total);
-        let sentence = format!("{}.", repair_words::what(piece.score, line.part, change));
+        let sentence =
+            Saying::new("offer-repair").with("repair", repair_words::what(piece.score, line.part, change));
         let proposal = Proposal {
             edits: edits(document, &changes),
             cost_change: Some(cost),

@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use arcata_bow::{Join, Line, Stroke, StrokeKind};
+use arcata_languages::Argument;
 
 /// Attacks of a stroke in 100 s, by the time that it takes; `None` for a stroke that takes none.
 pub(crate) fn rate_of(stroke: &Stroke) -> Option<i64> {
@@ -15,12 +16,8 @@ pub(crate) fn rate(attacks: i64, micros: i64) -> Option<i64> {
 }
 
 /// A rate as it is said, a second with one place: `7.2`.
-pub(crate) fn rate_text(rate: i64) -> String {
-    let tenths = (rate + 5) / 10;
-    match (tenths / 10, tenths % 10) {
-        (whole, 0) => whole.to_string(),
-        (whole, part) => format!("{whole}.{part}"),
-    }
+pub(crate) fn said_rate(rate: i64) -> Argument {
+    Argument::Thousandths((rate + 5) / 10 * 100)
 }
 
 /// Single strokes of one length that follow straight on, with how fast they come.

@@ -1,6 +1,7 @@
 //! Where a slur is best split.
 
 use arcata_bow::{Line, Stroke};
+use arcata_languages::Argument;
 use arcata_score::{Length, Meter, Moment, NoteId, Part, Slur};
 
 use crate::beats::{beat_in_bar, beat_length};
@@ -205,12 +206,11 @@ fn share(length: Length, whole: Length, micros: i64) -> i64 {
 
 impl Split {
     /// Where the new slurs begin, as said: "beat 3 and bar 13, beat 1".
-    pub(crate) fn places(&self, piece: &Piece<'_>, from: &FindingPlace) -> String {
+    pub(crate) fn places(&self, piece: &Piece<'_>, from: &FindingPlace) -> Argument {
         let part = &piece.score.parts[self.part];
         let pieces = self.slurs.first().into_iter().flat_map(|cut| cut.pieces.iter().skip(1));
         let starts = pieces.filter_map(|(first, _)| note(part, *first));
-        let said: Vec<String> = starts.map(|note| piece.said_from(from, part, note)).collect();
-        said.join(" and ")
+        Argument::Chain(starts.map(|note| piece.said_from(from, part, note)).collect())
     }
 
     /// The changes: an end and a beginning at every cut, the old ends gone where no piece needs them.

@@ -145,7 +145,8 @@ fn findings_keep_to_their_card() {
             let range = rule.card.gravest..=rule.card.lightest;
             assert!(range.contains(&finding.severity), "{}: {}", rule.card.id, finding.severity);
             assert_eq!(finding.count as usize, finding.further.len() + 1, "{}", rule.card.id);
-            assert!(finding.sentence.ends_with(['.', '?']), "{}: {}", rule.card.id, finding.sentence);
+            let sentence = arcata_languages::Wording::default().say(&finding.sentence);
+            assert!(sentence.ends_with(['.', '?']), "{}: {sentence}", rule.card.id);
         }
     }
 }

@@ -34,15 +34,16 @@ fn each_offer_costs_in_the_file_what_it_says() {
                 .collect();
             assert!(costs.is_sorted(), "the cheapest first: {costs:?}");
             for (offer, cost) in offers.iter().zip(costs) {
-                assert!(offer.sentence.ends_with('.'), "{}", offer.sentence);
+                let sentence = arcata_languages::Wording::default().say(&offer.sentence);
+                assert!(sentence.ends_with('.'), "{sentence}");
                 let edits = EditList::new(offer.edits.clone()).expect("edits that go together");
                 let bytes = read.document.apply(&edits).expect("edits of this document");
                 let changed = Document::parse(bytes, &Limits::default()).expect("a sound file");
                 let score = arcata_score::read(&changed);
-                assert!(score.parts[0].open_slurs.is_empty(), "{}: a slur with one end", offer.sentence);
+                assert!(score.parts[0].open_slurs.is_empty(), "{sentence}: a slur with one end");
                 let lines = all_lines(&score, &profile, &options);
                 let after = plan(&lines[0], &profile.plan_settings(lines[0].instrument)).total.total();
-                assert_eq!(after - before, cost, "{music}\n{}", offer.sentence);
+                assert_eq!(after - before, cost, "{music}\n{:?}", offer.sentence);
                 checked += 1;
             }
         }
@@ -91,7 +92,7 @@ fn the_slur_of_a_grace_note_stays() {
                 let edits = EditList::new(offer.edits.clone()).expect("edits that go together");
                 let bytes = read.document.apply(&edits).expect("edits of this document");
                 let changed = Document::parse(bytes, &Limits::default()).expect("a sound file");
-                assert_eq!(graces(&arcata_score::read(&changed)), before, "{music}\n{}", offer.sentence);
+                assert_eq!(graces(&arcata_score::read(&changed)), before, "{music}\n{:?}", offer.sentence);
                 offered += 1;
             }
         }

@@ -91,7 +91,12 @@ fn proposals_do_what_they_say() {
 }
 
 fn check(before: &Read, found: &[Finding], finding: &Finding, proposal: &Proposal, case: &Case) {
-    let told = format!("{}, {}: {}", finding.rule, case.heading, proposal.sentence);
+    let told = format!(
+        "{}, {}: {}",
+        finding.rule,
+        case.heading,
+        arcata_languages::Wording::default().say(&proposal.sentence)
+    );
     let list = EditList::new(proposal.edits.clone()).unwrap_or_else(|error| panic!("{told}: {error}"));
     assert_eq!(list.edits(), proposal.edits, "{told}: edits are not in order");
     let bytes = before.document.apply(&list).unwrap_or_else(|error| panic!("{told}: {error}"));
@@ -107,7 +112,11 @@ fn check(before: &Read, found: &[Finding], finding: &Finding, proposal: &Proposa
                 && was.severity <= fresh.severity
                 && places(fresh).all(|place| places(was).any(|was| same_place(place, was)))
         });
-        assert!(known, "{told}: something as bad appeared: {}", fresh.sentence);
+        assert!(
+            known,
+            "{told}: something as bad appeared: {}",
+            arcata_languages::Wording::default().say(&fresh.sentence)
+        );
     }
 }
 

@@ -50,16 +50,16 @@ function one(found, index) {
     make("button", { type: "button", class: "place", onclick: () => piece.goTo(found.bar, found.part) },
       make("span", { class: "where" }, sign(finding.severity),
         `${piece.barSaid(found.bar)}, ${word("beat")} ${found.beat}, ${finding.place.section}${also}`),
-      make("span", { lang: "en", text: finding.sentence })));
+      make("span", { text: finding.sentence })));
   const more = make("div", { class: "more" });
   finding.reasons.forEach((/** @type {any} */ reason) => {
     more.append(make("div", { class: "proposal" },
-      make("span", {}, sign(reason.severity), " ", make("span", { lang: "en", text: reason.sentence })),
+      make("span", {}, sign(reason.severity), " ", make("span", { text: reason.sentence })),
       make("button", { type: "button", class: "quiet", onclick: () => explain(reason.rule), text: word("why") })));
   });
   finding.proposals.forEach((/** @type {any} */ proposal, /** @type {number} */ number) => {
     more.append(make("div", { class: "proposal" },
-      make("span", { lang: "en", text: `→ ${proposal.sentence} (${proposal.grade})` }),
+      make("span", { text: `→ ${proposal.sentence} (${found.grades[number]})` }),
       found.writable[number]
         ? make("button", { type: "button", onclick: () => piece.change(index, number), text: word("write") })
         : null));

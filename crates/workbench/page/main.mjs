@@ -107,6 +107,7 @@ function showHead() {
       speak(code);
       say();
       piece.dispatchEvent(new CustomEvent("language"));
+      void piece.reworded();
       showHead();
     }));
   const focused = /** @type {HTMLElement | null} */ (document.activeElement)?.dataset?.name;

@@ -381,6 +381,17 @@ class Piece extends EventTarget {
     }
   }
 
+  /** What the server says, in the language that is now spoken. */
+  async reworded() {
+    try {
+      const { assumptions } = await ask("score");
+      Object.assign(this.score, { assumptions });
+    } catch (problem) {
+      this.fail(problem);
+    }
+    await this.review();
+  }
+
   /** Goes to the finding after or before what is chosen. @param {1 | -1} by */
   async finding(by) {
     const all = this.findings?.findings ?? [];

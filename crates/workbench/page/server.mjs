@@ -1,5 +1,7 @@
 // What the page asks of its server, and what the server tells it.
 
+import { language } from "./words.mjs";
+
 /** This page's own name among several tabs. */
 export const me = Math.random().toString(36).slice(2);
 
@@ -33,7 +35,7 @@ export async function ask(path, query = {}) {
   const search = new URLSearchParams();
   for (const [name, value] of Object.entries(query)) if (value !== undefined && value !== null) search.set(name, value);
   const tail = search.size ? `?${search}` : "";
-  return read(await fetch(`/api/${path}${tail}`));
+  return read(await fetch(`/api/${path}${tail}`, { headers: { "accept-language": language() } }));
 }
 
 /**
@@ -44,7 +46,7 @@ export async function ask(path, query = {}) {
 export async function send(path, body = {}, signal = undefined) {
   const answer = await fetch(`/api/${path}`, {
     method: "POST",
-    headers: { "content-type": "application/json" },
+    headers: { "content-type": "application/json", "accept-language": language() },
     body: JSON.stringify(body),
     signal,
   });

@@ -10,7 +10,7 @@ const BARS = 3;
 
 /** What is better and what is worse, each with its share of the penalty. @param {any} way */
 function weighed(way) {
-  const item = (/** @type {string} */ which) => (/** @type {string} */ text) => make("li", {}, `${word(which)}: `, make("span", { lang: "en", text }));
+  const item = (/** @type {string} */ which) => (/** @type {string} */ text) => make("li", {}, `${word(which)}: `, make("span", { text }));
   const list = [...way.gains.map(item("better")), ...way.losses.map(item("worse"))];
   return list.length ? make("ul", {}, ...list) : null;
 }
@@ -68,7 +68,7 @@ function slur(offer, where) {
   });
   seen.observe(music);
   return make("article", { class: "way" },
-    make("h3", { lang: "en", text: offer.sentence }),
+    make("h3", { text: offer.sentence }),
     make("p", { class: "note", text: word(offer.more > 0 ? "slursMore" : "slursLess").replace("#", offer.penalty) }),
     music,
     weighed(offer),

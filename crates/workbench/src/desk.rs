@@ -8,6 +8,7 @@ use arcata_analysis::{Config, Ground, Player, Snapshot, Source, asks, stroke_of,
 use arcata_bow::plan::{BowReach, Settled, settled};
 use arcata_bow::together::Agreement;
 use arcata_bow::{Line, Plan, PlanSettings, Profile, Reading};
+use arcata_languages::{Saying, Wording};
 use arcata_layer::{Addresses, HookSign, Layer, Mark};
 use arcata_review::Aside;
 use arcata_score::places::bar_said;
@@ -106,8 +107,8 @@ impl Base {
     }
 
     /// What is taken for given, in words.
-    pub(crate) fn assumptions(&self) -> &[String] {
-        &self.ground.bowed.assumptions
+    pub(crate) fn assumptions(&self, wording: &Wording) -> Vec<String> {
+        self.ground.bowed.assumptions.iter().map(|said| wording.say(said)).collect()
     }
 
     /// What had better go the same way.
@@ -389,7 +390,7 @@ fn config(state: &SessionState) -> Result<Config, String> {
     let fitting = habits.filter(|habits| habits.style == state.style);
     let mut player = Player::new(Player::named(&state.profile)?, Some(state.style), fitting)?;
     let rest = habits.filter(|habits| habits.style != state.style).map(|habits| {
-        format!("the leader's habits rest: they were learned in the style {}", habits.style.name())
+        Saying::new("assume-habits-rest").quoting("style", habits.style.name())
     });
     player.told.extend(rest);
     Ok(Config { player, tempo: state.tempo, louder: state.louder, ..Config::default() })

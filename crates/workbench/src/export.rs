@@ -9,6 +9,7 @@ use arcata_engrave::{
     BookletRequest, Cutter, Engraver, House, LanePlan, Opening, Painter, PictureContent, PictureStyle,
     SystemWide, pdf,
 };
+use arcata_languages::Wording;
 use arcata_layer::{Addresses, Layer};
 use arcata_prepare::{advice_words, page_end_words, part_file_name, part_paper, remark_words};
 use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
@@ -19,6 +20,7 @@ use crate::desk::Desk;
 use crate::failed::Failed;
 use crate::requests::{PartQuery, PictureQuery};
 use crate::shared::Shared;
+use crate::spoken::Spoken;
 use crate::state::SessionState;
 use crate::{drawing, kept_beside, layers};
 
@@ -44,7 +46,7 @@ const PACKAGE: &str = "application/vnd.recordare.musicxml";
 const PDF: &str = "application/pdf";
 
 pub(crate) fn leaving(
-    shared: &Shared,
+    (shared, spoken): (&Shared, Spoken),
     what: &str,
     (query, part): (&PictureQuery, &PartQuery),
 ) -> Result<ExportedFiles, Failed> {
@@ -75,7 +77,7 @@ pub(crate) fn leaving(
         }
         "pdf" => {
             let title = desk.base.score().title.clone().unwrap_or_else(|| stem.clone());
-            let bytes = pages(&desk, &title, &shared.engraver).map_err(wrong)?;
+            let bytes = pages((&desk, &title), &shared.engraver, &spoken.wording(&desk)).map_err(wrong)?;
             (format!("{stem}-bows.pdf"), PDF, bytes)
         }
         "picture" => {
@@ -198,7 +200,7 @@ fn parts(
 ///
 /// # Errors
 /// Where nothing can be drawn, in words.
-fn pages(desk: &Desk, title: &str, engraver: &Engraver) -> Result<Vec<u8>, String> {
+fn pages((desk, title): (&Desk, &str), engraver: &Engraver, wording: &Wording) -> Result<Vec<u8>, String> {
     let base = &desk.base;
     let lanes: Vec<LanePlan<'_>> = base
         .lines()
@@ -216,7 +218,7 @@ fn pages(desk: &Desk, title: &str, engraver: &Engraver) -> Result<Vec<u8>, Strin
     let last = u32::try_from(base.score().bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
     let content = PictureContent {
         title: title.to_owned(),
-        subtitle: base.assumptions().join(". "),
+        subtitle: base.assumptions(wording).join(". "),
         bars: 0..=last,
         lanes: &lanes,
         captions: Vec::new(),

@@ -25,6 +25,7 @@ mod server;
 mod session;
 mod shared;
 mod sound;
+mod spoken;
 mod state;
 mod views;
 mod watch;

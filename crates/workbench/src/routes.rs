@@ -33,6 +33,7 @@ use crate::requests::{
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
 use crate::sound::{PieceSound, sound};
+use crate::spoken::Spoken;
 use crate::views::{self, DoneView, FindingsView, OfferView, ScoreView, StrokeView};
 use crate::ways::{WayView, ways};
 use crate::{export, page};
@@ -88,9 +89,9 @@ pub fn router(shared: Shared, key: AccessKey, address: SocketAddr) -> Router {
 }
 
 /// The score as a whole.
-#[utoipa::path(get, path = "/api/score", responses((status = 200, body = ScoreView)))]
-async fn score(State(shared): State<Shared>) -> Answer<ScoreView> {
-    work(move || Ok(axum::Json(ScoreView::new(&shared.session())))).await
+#[utoipa::path(get, path = "/api/score", params(("accept-language" = Option<String>, Header, description = "The language of the sentences: en, it, fr or de.")), responses((status = 200, body = ScoreView)))]
+async fn score(State(shared): State<Shared>, spoken: Spoken) -> Answer<ScoreView> {
+    work(move || Ok(axum::Json(ScoreView::new(&shared.session(), spoken)))).await
 }
 
 /// A place that somebody typed, read as everywhere.
@@ -136,23 +137,33 @@ async fn strokes(State(shared): State<Shared>, Query(query): Query<LineQuery>) -
 }
 
 /// What the review finds.
-#[utoipa::path(get, path = "/api/findings", responses((status = 200, body = FindingsView)))]
-async fn findings(State(shared): State<Shared>) -> Answer<FindingsView> {
+#[utoipa::path(get, path = "/api/findings", params(("accept-language" = Option<String>, Header, description = "The language of the sentences: en, it, fr or de.")), responses((status = 200, body = FindingsView)))]
+async fn findings(State(shared): State<Shared>, spoken: Spoken) -> Answer<FindingsView> {
     work(move || {
         let found = shared.findings();
-        Ok(axum::Json(FindingsView::new(found.version, &found.findings, found.aside)))
+        Ok(axum::Json(FindingsView::new(
+            found.version,
+            (&found.findings, found.aside),
+            &spoken.wording(&shared.desk().0),
+        )))
     })
     .await
 }
 
 /// Other ways to bow some bars of a line.
 #[utoipa::path(get, path = "/api/ways", params(LineQuery), responses((status = 200, body = Vec<WayView>), (status = 422, body = Failed), (status = 400, body = Failed)))]
-async fn other_ways(State(shared): State<Shared>, Query(query): Query<LineQuery>) -> Answer<Vec<WayView>> {
+async fn other_ways(
+    State(shared): State<Shared>,
+    spoken: Spoken,
+    Query(query): Query<LineQuery>,
+) -> Answer<Vec<WayView>> {
     work(move || {
         let (desk, version) = shared.desk();
         let first = query.first.unwrap_or(0);
         let bars = (first, query.last.unwrap_or(first));
-        ways(&desk, query.line, bars, (&shared.engraver, version)).map(axum::Json).map_err(Failed::impossible)
+        ways(&desk, query.line, bars, (&shared.engraver, version), &spoken.wording(&desk))
+            .map(axum::Json)
+            .map_err(Failed::impossible)
     })
     .await
 }
@@ -161,9 +172,14 @@ async fn other_ways(State(shared): State<Shared>, Query(query): Query<LineQuery>
 #[utoipa::path(get, path = "/api/slurs", params(StrokeQuery), responses((status = 200, body = Vec<OfferView>), (status = 400, body = Failed)))]
 async fn other_slurs(
     State(shared): State<Shared>,
+    spoken: Spoken,
     Query(query): Query<StrokeQuery>,
 ) -> Answer<Vec<OfferView>> {
-    work(move || Ok(axum::Json(views::offers(&shared.desk().0, query.line, query.stroke)))).await
+    work(move || {
+        let (desk, _) = shared.desk();
+        Ok(axum::Json(views::offers(&desk, (query.line, query.stroke), &spoken.wording(&desk))))
+    })
+    .await
 }
 
 /// Takes a change of slurs into the layer that is written in.
@@ -314,7 +330,11 @@ async fn slur(State(shared): State<Shared>, Json(request): Json<SlurRequest>) ->
 
 /// Takes a proposal of the review into the score.
 #[utoipa::path(post, path = "/api/proposal", request_body = ProposalRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
-async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequest>) -> Answer<DoneView> {
+async fn proposal(
+    State(shared): State<Shared>,
+    spoken: Spoken,
+    Json(request): Json<ProposalRequest>,
+) -> Answer<DoneView> {
     let looking = shared.clone();
     done(shared, (request.by.clone(), None), move |session| {
         if session.version() != request.version {
@@ -330,7 +350,8 @@ async fn proposal(State(shared): State<Shared>, Json(request): Json<ProposalRequ
             ));
         }
         let edits = views::byte_edits(&proposal.edits);
-        let change = Act::Change { sentence: proposal.sentence.clone(), edits, of: None };
+        let sentence = spoken.wording(&session.desk()).say(&proposal.sentence);
+        let change = Act::Change { sentence, edits, of: None };
         acted(session, change, request.version)
     })
     .await
@@ -429,11 +450,12 @@ async fn layer_picture(
 #[utoipa::path(get, path = "/api/export/{what}", params(("what" = ExportKind, Path), PictureQuery, PartQuery), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
 async fn exported(
     State(shared): State<Shared>,
+    spoken: Spoken,
     Path(what): Path<String>,
     Query(picture): Query<PictureQuery>,
     Query(part): Query<PartQuery>,
 ) -> Result<Response, Failed> {
-    let parcel = work(move || export::leaving(&shared, &what, (&picture, &part))).await?;
+    let parcel = work(move || export::leaving((&shared, spoken), &what, (&picture, &part))).await?;
     let missing = || Failed::new(StatusCode::INTERNAL_SERVER_ERROR, "the file cannot be sent");
     let file = parcel.files.into_iter().next().ok_or_else(missing)?;
     let name: String =
@@ -451,13 +473,14 @@ async fn exported(
 #[utoipa::path(post, path = "/api/keep/{what}", params(("what" = ExportKind, Path), PictureQuery, PartQuery), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn kept(
     State(shared): State<Shared>,
+    spoken: Spoken,
     Path(what): Path<String>,
     Query(picture): Query<PictureQuery>,
     Query(part): Query<PartQuery>,
     Json(_request): Json<StepRequest>,
 ) -> Answer<KeptView> {
     work(move || {
-        let parcel = export::leaving(&shared, &what, (&picture, &part))?;
+        let parcel = export::leaving((&shared, spoken), &what, (&picture, &part))?;
         let score = shared.session().path().to_owned();
         shared.keep(&score, parcel).map(axum::Json).map_err(Failed::impossible)
     })

@@ -2,6 +2,7 @@
 
 use arcata_bow::plan::Sureness;
 use arcata_bow::{Link, points};
+use arcata_languages::Wording;
 use arcata_layer::{Addresses, Mark};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::{Aside, Finding, ReviewSettings, reviewed, slur_offers};
@@ -19,6 +20,7 @@ use crate::drawing::{LanesView, MOST_SMALL};
 use crate::kept_beside;
 use crate::layers::DeskLayer;
 use crate::session::{Moved, Session};
+use crate::spoken::Spoken;
 use crate::state::SessionState;
 
 /// The score as a whole.
@@ -244,6 +246,8 @@ pub(crate) struct FoundView {
     pub(crate) beat: String,
     /// Index of the part, if it is about one.
     pub(crate) part: Option<usize>,
+    /// For each proposal, whose choice it is, in the language of the sentences.
+    pub(crate) grades: Vec<String>,
     /// For each proposal, whether it can be written into the score.
     pub(crate) writable: Vec<bool>,
 }
@@ -260,8 +264,9 @@ pub(crate) struct FindingsView {
 }
 
 impl ScoreView {
-    pub(crate) fn new(session: &Session) -> Self {
+    pub(crate) fn new(session: &Session, spoken: Spoken) -> Self {
         let (desk, state) = (session.desk(), session.state());
+        let wording = spoken.wording(&desk);
         let base = &desk.base;
         let score = base.score();
         let file = session.path().file_name().unwrap_or_default().to_string_lossy().into_owned();
@@ -289,7 +294,7 @@ impl ScoreView {
                     strokes: line.strokes.len(),
                 })
                 .collect(),
-            assumptions: base.assumptions().to_vec(),
+            assumptions: base.assumptions(&wording),
             lost: session.lost().iter().chain(&base.slurs_without).cloned().collect(),
             player: state.profile.clone(),
             style: state.style.name(),
@@ -391,10 +396,14 @@ pub(crate) fn findings(desk: &Desk, state: &SessionState, beside: &Aside) -> (Ve
 }
 
 impl FindingsView {
-    pub(crate) fn new(version: u64, findings: &[Finding], aside: usize) -> Self {
+    pub(crate) fn new(version: u64, (findings, aside): (&[Finding], usize), wording: &Wording) -> Self {
         let view = |finding: &Finding| FoundView {
-            finding: FindingView::of(finding),
-            title: arcata_review::rule(finding.rule).map_or(finding.rule, |rule| rule.card.title).to_owned(),
+            finding: FindingView::of(finding, wording),
+            title: wording
+                .texts()
+                .rule(finding.rule)
+                .map_or_else(|| finding.rule.to_owned(), |text| text.title),
+            grades: finding.proposals.iter().map(|proposal| wording.word(proposal.grade.key())).collect(),
             bar: finding.place.bar,
             beat: finding.place.beat_text(),
             part: finding.place.part,
@@ -428,19 +437,20 @@ pub(crate) struct OfferView {
 }
 
 /// Changes of the slurs around a stroke.
-pub(crate) fn offers(desk: &Desk, line: usize, stroke: usize) -> Vec<OfferView> {
+pub(crate) fn offers(desk: &Desk, (line, stroke): (usize, usize), wording: &Wording) -> Vec<OfferView> {
     desk.snapshot.with_piece(&[], |piece| {
         let offers = slur_offers(piece, line, stroke);
         let chosen =
             piece.lines.get(line).and_then(|line| line.strokes.get(stroke)).map_or(0, |stroke| stroke.bar);
         let view = |proposal: &arcata_review::Proposal| {
-            let (gains, losses) = proposal.cost_change.as_ref().map(gains_and_losses).unwrap_or_default();
+            let weighed = proposal.cost_change.as_ref().map(|change| gains_and_losses(change, wording));
+            let (gains, losses) = weighed.unwrap_or_default();
             let (first, last) = shown_bars(desk, line, chosen, &proposal.edits);
             let more = proposal.cost_change.as_ref().map_or(0, arcata_bow::Cost::total);
             OfferView {
                 first,
                 last,
-                sentence: proposal.sentence.clone(),
+                sentence: wording.say(&proposal.sentence),
                 kind: proposal.kind.name(),
                 more,
                 penalty: points(more.abs()),

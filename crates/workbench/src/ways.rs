@@ -3,6 +3,7 @@
 use arcata_bow::plan::alternatives;
 use arcata_bow::points;
 use arcata_engrave::{Engraver, LanePlan};
+use arcata_languages::Wording;
 use arcata_report::{alternative_name, gains_and_losses};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -52,6 +53,7 @@ pub(crate) fn ways(
     line: usize,
     (first, last): (u32, u32),
     (engraver, version): (&Engraver, u64),
+    wording: &Wording,
 ) -> Result<Vec<WayView>, String> {
     let base = &desk.base;
     let of = base.lines().get(line).ok_or("there is no such line")?;
@@ -67,7 +69,7 @@ pub(crate) fn ways(
     let found = alternatives(of, settings, window.clone(), MOST);
     let planned = &desk.plans()[line].strokes;
     let views = found.iter().map(|way| {
-        let (gains, losses) = gains_and_losses(&way.more);
+        let (gains, losses) = gains_and_losses(&way.more, wording);
         let lane = LanePlan {
             line: of,
             first: way.strokes.start,
@@ -86,7 +88,7 @@ pub(crate) fn ways(
             (!same).then(|| AskView { stroke, ask: asked(here) })
         });
         WayView {
-            name: alternative_name(base.score(), of, way),
+            name: alternative_name(base.score(), of, way, wording),
             more: way.more.total(),
             penalty: points(way.more.total()),
             gains,

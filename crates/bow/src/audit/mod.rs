@@ -115,28 +115,28 @@ impl MarkReason {
         }
     }
 
-    /// The reason in a player's words, to follow "needed:", "effect:" and so on.
+    /// The reason as a key: lower-case words with hyphens.
     #[must_use]
-    pub const fn words(self) -> &'static str {
+    pub const fn name(self) -> &'static str {
         match self {
-            Self::Alternation => "alternation gives the other bow",
-            Self::LaterInstance => "alternation gives the other bow; the figure was marked before",
-            Self::FreeBow => "the bow is free here",
-            Self::AfterRest => "after a rest players differ",
-            Self::BesideRow => "a row in one direction begins or ends here",
-            Self::Unusual => "it says that an unusual bow is meant",
-            Self::HoldsPlan => "without it another bowing would be better",
-            Self::RowOfDowns => "row of loud down-bows",
-            Self::UpsIntoDown => "up-bows into a strong down-bow",
-            Self::FirstInstances => "first instances of a repeated figure",
-            Self::SpeltOut => "spells out a slur with dots or dashes",
-            Self::ComesAnyway => "it comes anyway",
-            Self::BothBows => "down-bow and up-bow on one stroke",
-            Self::OnRest => "on a rest",
-            Self::Plucked => "in pizzicato",
-            Self::NotBowed => "on a note that is not bowed",
-            Self::InsideSlur => "inside a slur",
-            Self::TiedFromBefore => "on a note that is tied from before",
+            Self::Alternation => "alternation",
+            Self::LaterInstance => "later-instance",
+            Self::FreeBow => "free-bow",
+            Self::AfterRest => "after-rest",
+            Self::BesideRow => "beside-row",
+            Self::Unusual => "unusual",
+            Self::HoldsPlan => "holds-plan",
+            Self::RowOfDowns => "row-of-downs",
+            Self::UpsIntoDown => "ups-into-down",
+            Self::FirstInstances => "first-instances",
+            Self::SpeltOut => "spelt-out",
+            Self::ComesAnyway => "comes-anyway",
+            Self::BothBows => "both-bows",
+            Self::OnRest => "on-rest",
+            Self::Plucked => "plucked",
+            Self::NotBowed => "not-bowed",
+            Self::InsideSlur => "inside-slur",
+            Self::TiedFromBefore => "tied-from-before",
         }
     }
 }

@@ -207,7 +207,7 @@ fn told(finding: &Finding) -> String {
         place.section,
         place.bar_label,
         place.beat,
-        finding.sentence,
+        arcata_languages::Wording::default().say(&finding.sentence),
         finding.count
     )
 }

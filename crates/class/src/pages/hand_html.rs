@@ -70,7 +70,7 @@ pub fn hand_html(words: &Words, task: &Task, hand_ins: &[HandIn<'_>], hand: &Tea
         id: candidate.id.clone(),
         place: place(candidate),
         title: words.title(&candidate.rule),
-        sentence: candidate.sentence.clone(),
+        sentence: candidate.sentence.said(words).to_owned(),
         proposed: candidate.proposed,
     };
     let read = hand_ins.iter().filter_map(|hand_in| Some((hand_in, hand_in.record.shown()?)));

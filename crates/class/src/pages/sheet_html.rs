@@ -67,7 +67,7 @@ fn one(passage: &SheetPassageView<'_>) -> Markup {
                     dt { (label) }
                     @match tongue {
                         Tongue::Page => dd { (text) },
-                        Tongue::English => dd lang="en" { (text) },
+                        Tongue::Review => dd { (text) },
                         Tongue::Asks => dd.ask { (text) },
                     }
                 }

@@ -174,7 +174,7 @@ fn blocks<'a>(board: &Board, view: &'a StudentSheetView<'a>, fit: SheetFit) -> V
             // The reason stands behind what happens and before what to try and the question.
             let asks = *tongue == Tongue::Asks;
             let first = index == 0 || label.is_empty();
-            let tries = *tongue == Tongue::English;
+            let tries = *tongue == Tongue::Review;
             if fit.why == KeepOnSheet::No && !asks && !first && !tries {
                 continue;
             }

@@ -2,7 +2,6 @@
 
 use std::collections::BTreeSet;
 
-use arcata_languages::Language;
 
 use crate::before::Since;
 use crate::{KeptPicture, Record, RecordedPassage, Repairs, SaidOnSheet, Shown, Task, Words};
@@ -46,7 +45,7 @@ pub struct SheetPassageView<'a> {
     pub title: String,
     /// How much it weighs, in words.
     pub weight: String,
-    /// Label, text, and whether the text is English whatever the page is.
+    /// Label, text, and what kind of text it is.
     pub says: Vec<(String, String, Tongue)>,
     /// The music as it stands, with its caption.
     pub now: Option<(String, &'a KeptPicture)>,
@@ -56,14 +55,14 @@ pub struct SheetPassageView<'a> {
     pub no_picture: String,
 }
 
-/// Of which language a text is.
+/// What kind of text it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Tongue {
-    /// That of the page.
+    /// The page's.
     Page,
-    /// English.
-    English,
-    /// That of the page, and it asks.
+    /// The review's own.
+    Review,
+    /// The page's, and it asks.
     Asks,
 }
 
@@ -113,22 +112,15 @@ impl<'a> StudentSheetView<'a> {
 }
 
 fn passage_view<'a>(words: &Words, task: &Task, passage: &'a RecordedPassage) -> SheetPassageView<'a> {
-    let english = words.language() == Language::English;
     let key = if passage.beat == "1" { "sheet-bar" } else { "sheet-bar-beat" };
     let bar = words.say(&SaidOnSheet::new(key).with("bar", &passage.bar).with("beat", &passage.beat));
     let part =
         passage.part.as_deref().map_or_else(|| words.word("sheet-whole-score"), |part| words.part(part));
     let mut says = Vec::new();
     let label = |key: &str| words.word(key);
-    if !english {
-        says.push((label("sheet-what"), words.finds(&passage.rule), Tongue::Page));
-    }
-    let mut what = passage.sentence.clone();
-    if let Some(reason) = passage.reasons.first() {
-        what = format!("{what} {reason}");
-    }
-    let first = if english { label("sheet-what") } else { String::new() };
-    says.push((first, what, Tongue::English));
+    let sayings = std::iter::once(&passage.sentence).chain(passage.reasons.first());
+    let what: Vec<&str> = sayings.map(|sentence| sentence.said(words)).collect();
+    says.push((label("sheet-what"), what.join(" "), Tongue::Review));
     if !passage.further.is_empty() {
         let also = SaidOnSheet::new("sheet-also").with("bars", passage.further.join(", "));
         says.push((String::new(), words.say(&also), Tongue::Page));
@@ -147,7 +139,7 @@ fn passage_view<'a>(words: &Words, task: &Task, passage: &'a RecordedPassage) ->
             ));
         }
         (Some(repair), Repairs::Shown) => {
-            says.push((label("sheet-try"), repair.sentence.clone(), Tongue::English));
+            says.push((label("sheet-try"), repair.sentence.said(words).to_owned(), Tongue::Review));
         }
         (None, _) | (_, Repairs::Withheld) => {}
     }
@@ -228,12 +220,8 @@ fn foot(words: &Words, task: &Task, shown: &Shown) -> Vec<String> {
     let mut calculated = vec![
         words.say(&SaidOnSheet::new("sheet-calculated-for").with("player", player).with("style", style)),
     ];
-    calculated.extend(shown.assumed.iter().map(|said| format!("{said}.")));
+    calculated.extend(shown.assumed.iter().map(|said| format!("{}.", said.said(words))));
     calculated.push(words.word("sheet-lane"));
     calculated.push(words.word("sheet-advice"));
-    let mut foot = vec![calculated.join(" "), words.word("sheet-caution")];
-    if words.language() != Language::English && !shown.passages.is_empty() {
-        foot.push(words.word("sheet-english"));
-    }
-    foot
+    vec![calculated.join(" "), words.word("sheet-caution")]
 }

@@ -12,6 +12,7 @@ mod review;
 mod rules;
 mod shared;
 
+use arcata_languages::Language;
 use clap::{Parser, Subcommand, ValueEnum};
 
 pub(crate) use aside::{AsideArguments, SlurIsArgument};
@@ -45,6 +46,9 @@ pub(crate) struct Arguments {
     /// Otherwise as the profile says, and none of them mixed
     #[arg(long, global = true, value_enum)]
     pub(crate) terms: Option<Terms>,
+    /// The language of what is printed: en, it, fr or de. What is not translated yet is English
+    #[arg(long, global = true, value_name = "LANGUAGE")]
+    pub(crate) language: Option<Language>,
 }
 
 /// Whose English is spoken.

@@ -2,7 +2,6 @@
 
 use std::path::PathBuf;
 
-use arcata_languages::Language;
 use clap::{Args, ValueEnum};
 
 use super::shared::SharedArguments;
@@ -45,9 +44,6 @@ pub(crate) struct ReviewArguments {
     /// Report what is set aside, too
     #[arg(long)]
     pub(crate) tell_all: bool,
-    /// Explain the rules in this language on the page of --format html: en, it, fr or de
-    #[arg(long, value_name = "LANGUAGE", default_value_t = Language::English)]
-    pub(crate) language: Language,
     /// Write a table (CSV) with one row a file here
     #[arg(long, value_name = "FILE")]
     pub(crate) summary: Option<PathBuf>,

@@ -1,5 +1,6 @@
 //! One finding: where, what, the picture, the numbers, what could be done.
 
+use arcata_languages::{Saying, Wording};
 use maud::{Markup, PreEscaped, html};
 
 use super::page::WEIGHTS;
@@ -11,8 +12,8 @@ pub(super) fn sign(severity: &str) -> Markup {
     html! { span class=(format!("weight {severity}")) aria-hidden="true" {} }
 }
 
-fn meaning(severity: &str) -> Option<&'static str> {
-    WEIGHTS.iter().find(|(letter, _)| *letter == severity).map(|(_, meaning)| *meaning)
+fn meaning(severity: &str, words: &Wording) -> Option<String> {
+    WEIGHTS.iter().find(|(letter, _)| *letter == severity).map(|(_, meaning)| words.word(meaning))
 }
 
 /// Further places that are named one by one.
@@ -24,8 +25,8 @@ pub(super) fn place(finding: &FindingView) -> String {
 }
 
 fn spot(place: &FindingPlaceView) -> String {
-    let said = place.said();
-    if place.movement.is_some() { said } else { said.replacen('b', "B", 1) }
+    let mut letters = place.said.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 pub(super) fn markup(
@@ -33,6 +34,7 @@ pub(super) fn markup(
     finding: &FindingView,
     title: &str,
     pictures: &FindingPictures,
+    words: &Wording,
 ) -> Markup {
     html! {
         article id=(format!("finding-{number}")) data-finding=(number) data-weight=(finding.severity) data-section=(finding.place.section) data-rule=(finding.rule) {
@@ -40,26 +42,26 @@ pub(super) fn markup(
                 (sign(&finding.severity))
                 h3 { a href=(format!("#finding-{number}")) { (place(finding)) ", " (finding.place.section) } }
                 p.rule { a href=(format!("#rule-{}", finding.rule)) { (title) } }
-                @if let Some(meaning) = meaning(&finding.severity) { p.severity { (meaning) } }
+                @if let Some(meaning) = meaning(&finding.severity, words) { p.severity { (meaning) } }
             }
             p.sentence { (finding.sentence) }
             (numbers(&finding.evidence, &finding.assumptions))
-            (further(finding))
+            (further(finding, words))
             @for reason in &finding.reasons {
                 p.sentence {
-                    (sign(&reason.severity)) span.unseen { (meaning(&reason.severity).unwrap_or_default()) ":" } " " (reason.sentence) " "
+                    (sign(&reason.severity)) span.unseen { (meaning(&reason.severity, words).unwrap_or_default()) ":" } " " (reason.sentence) " "
                     a href=(format!("#rule-{}", reason.rule)) { (reason.rule) }
                 }
                 (numbers(&reason.evidence, &reason.assumptions))
             }
             div.ways {
                 @if let Some(now) = &pictures.now {
-                    figure { figcaption { b { "As it stands" } } (picture(now)) }
+                    figure { figcaption { b { (words.word("as-it-stands")) } } (picture(now)) }
                 } @else {
-                    p.note { "No picture: these bars cannot be engraved." }
+                    p.note { (words.word("no-picture")) }
                 }
                 @for (index, proposal) in finding.proposals.iter().enumerate() {
-                    (way(index, proposal, pictures.proposals.get(index).and_then(Option::as_ref)))
+                    (way(index, proposal, pictures.proposals.get(index).and_then(Option::as_ref), words))
                 }
             }
         }
@@ -80,7 +82,7 @@ fn numbers(evidence: &[EvidenceView], assumptions: &[String]) -> Markup {
     }
 }
 
-fn further(finding: &FindingView) -> Markup {
+fn further(finding: &FindingView, words: &Wording) -> Markup {
     if finding.further.is_empty() {
         return html! {};
     }
@@ -90,27 +92,26 @@ fn further(finding: &FindingView) -> Markup {
         } else {
             format!(" ({})", place.section)
         };
-        format!("{}{section}", place.said())
+        format!("{}{section}", place.said)
     });
     let named: Vec<String> = named.collect();
     let rest = finding.further.len().saturating_sub(NAMED);
-    html! {
-        p.further {
-            "Also at " (named.join("; "))
-            @if rest > 0 { " and " (rest) " more places" }
-            "."
-        }
-    }
+    let said = Saying::new("also-at").quoting("places", named.join("; ")).with("rest", rest);
+    html! { p.further { (words.say(&said)) } }
 }
 
-fn way(index: usize, proposal: &ProposalView, drawn: Option<&DrawnPicture>) -> Markup {
+fn way(index: usize, proposal: &ProposalView, drawn: Option<&DrawnPicture>, words: &Wording) -> Markup {
+    let number = words.say(&Saying::new("proposal-numbered").with("number", index + 1));
+    let weighed = |key: &'static str, list: &[String]| {
+        words.say(&Saying::new("weighed").with("what", Saying::new(key)).quoting("list", list.join(", ")))
+    };
     html! {
         figure {
             figcaption {
-                b { "Proposal " (index + 1) } " " span.grade { (proposal.grade) }
+                b { (number) } " " span.grade { (proposal.grade_said) }
                 span.say { (proposal.sentence) }
-                @if !proposal.gains.is_empty() { span.gain { "Better: " (proposal.gains.join(", ")) "." } }
-                @if !proposal.losses.is_empty() { span.gain { "Worse: " (proposal.losses.join(", ")) "." } }
+                @if !proposal.gains.is_empty() { span.gain { (weighed("better", &proposal.gains)) } }
+                @if !proposal.losses.is_empty() { span.gain { (weighed("worse", &proposal.losses)) } }
             }
             @if let Some(drawn) = drawn { (picture(drawn)) }
         }

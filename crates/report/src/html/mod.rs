@@ -6,6 +6,8 @@ mod page;
 mod rules;
 mod strip;
 
+use arcata_languages::Wording;
+
 use crate::FileView;
 
 pub use folder::folder_html;
@@ -29,6 +31,8 @@ pub struct ReportPage<'a> {
     pub pictures: Vec<FindingPictures>,
     /// A style sheet with the music font, for text that holds music signs; empty where none does.
     pub fonts: String,
+    /// In whose words the page is.
+    pub wording: &'a Wording,
 }
 
 /// A rule's page of the manual.

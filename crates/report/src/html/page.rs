@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::{Saying, Wording};
 use arcata_xml::seen;
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
@@ -10,27 +11,24 @@ use sha2::{Digest, Sha256};
 
 use super::{FindingPictures, ReportPage, finding, rules};
 use crate::AsideView;
-use crate::review_view::{FindingView, bar_said};
+use crate::review_view::FindingView;
 use crate::term_words::yardstick_words;
 
 const STYLE: &str = include_str!("style.css");
 const SCRIPT: &str = include_str!("script.js");
 
 /// What the severities mean, gravest first; in programs and on the command line they are called by letters.
-pub(super) const WEIGHTS: [(&str, &str); 4] = [
-    ("A", "cannot be played, or is not defined"),
-    ("B", "costs rehearsal time"),
-    ("C", "probably not meant"),
-    ("D", "clutter"),
-];
+pub(super) const WEIGHTS: [(&str, &str); 4] =
+    [("A", "severity-a"), ("B", "severity-b"), ("C", "severity-c"), ("D", "severity-d")];
 
 /// The review of one score as a page that needs nothing else: no network, no other file.
 #[must_use]
 pub fn review_html(page: &ReportPage<'_>) -> String {
     let title = page.view.title.clone().unwrap_or_else(|| page.view.file.clone());
     let findings = in_order(&page.view.findings);
+    let words = page.wording;
     let body = html! {
-        a.skip href="#findings" { "Skip to the findings" }
+        a.skip href="#findings" { (words.word("page-skip")) }
         header.head {
             h1 { (title) }
             p.file { (page.view.file) }
@@ -38,34 +36,34 @@ pub fn review_html(page: &ReportPage<'_>) -> String {
         }
         main {
             section aria-labelledby="glance" {
-                h2 id="glance" { "At a glance" }
-                (page.strip.markup(&findings))
-                (strip_key())
+                h2 id="glance" { (words.word("page-glance")) }
+                (page.strip.markup(&findings, words))
+                (strip_key(words))
             }
             section aria-labelledby="findings" {
-                h2 id="findings" tabindex="-1" { "Findings" }
+                h2 id="findings" tabindex="-1" { (words.word("page-findings")) }
                 @if findings.is_empty() {
-                    p { "Nothing was found." }
+                    p { (words.word("nothing-found")) }
                 } @else {
                     (choice(page, &findings))
-                    @if weighs(&findings) { p.key { (yardstick_words(page.yardstick)) " A number in brackets is a share of a penalty." } }
+                    @if weighs(&findings) { p.key { (yardstick_words(page.yardstick, words)) " " (words.word("page-brackets")) } }
                     @for (number, found) in &findings { (one(page, *number, found)) }
                 }
             }
             @if !page.rules.is_empty() {
                 section aria-labelledby="rules" {
-                    h2 id="rules" { "The rules, and why they matter" }
+                    h2 id="rules" { (words.word("page-rules")) }
                     (rules::markup(&page.rules))
                 }
             }
         }
         footer {
-            p { (lane_key()) }
-            p { "Arcata calculates and advises; players decide. Strain in hand, arm or back is a reason to rest and to ask a teacher or physician." }
+            p { (words.word("page-lane-key")) }
+            p { (words.word("page-advice")) }
         }
     };
     let (body, glyphs) = gathered(body.into_string());
-    document(&title, &body, &glyphs, &page.fonts)
+    document(&title, &body, (&glyphs, &page.fonts), words)
 }
 
 /// Whether a proposal says what is better or worse.
@@ -86,40 +84,42 @@ fn one(page: &ReportPage<'_>, number: usize, found: &FindingView) -> Markup {
     let title =
         page.rules.iter().find(|rule| rule.rule == found.rule).map_or(found.rule, |rule| rule.title.as_str());
     let none = FindingPictures::default();
-    finding::markup(number, found, title, page.pictures.get(number - 1).unwrap_or(&none))
+    finding::markup(number, found, title, page.pictures.get(number - 1).unwrap_or(&none), page.wording)
 }
 
 fn about(page: &ReportPage<'_>) -> Markup {
-    let view = page.view;
+    let (view, words) = (page.view, page.wording);
+    let strokes = |count: usize| words.say(&Saying::new("strokes-counted").with("count", count));
+    let contradicts = Saying::new("page-contradicts").with("count", view.problems.len());
     html! {
         dl.about {
-            dt { "Bars" } dd { (view.bars) }
-            dt { "Bowed parts" }
+            dt { (words.word("page-bars")) } dd { (view.bars) }
+            dt { (words.word("page-bowed-parts")) }
             dd {
-                @for (index, (name, strokes)) in view.bowed().into_iter().enumerate() {
+                @for (index, (name, count)) in view.bowed().into_iter().enumerate() {
                     @if index > 0 { ", " }
-                    span.part { (name) " (" (strokes) " strokes)" }
+                    span.part { (name) " (" (strokes(count)) ")" }
                 }
             }
             @if !page.settings.is_empty() || !view.assumptions.is_empty() {
-                dt { "Calculated for" }
+                dt { (words.word("page-calculated-for")) }
                 dd { (page.settings.iter().chain(&view.assumptions).cloned().collect::<Vec<_>>().join("; ")) }
             }
             @for (letter, meaning) in WEIGHTS {
                 @let count = view.findings.iter().filter(|finding| finding.severity == letter).count();
                 @if count > 0 {
-                    dt { (finding::sign(letter)) " " (meaning) }
+                    dt { (finding::sign(letter)) " " (words.word(meaning)) }
                     dd { (count) }
                 }
             }
         }
         @if !view.problems.is_empty() {
             details {
-                summary { "The file contradicts itself at " (view.problems.len()) @if view.problems.len() == 1 { " place" } @else { " places" } }
+                summary { (words.say(&contradicts)) }
                 ul {
                     @for problem in &view.problems {
                         li {
-                            @if let Some(bar) = &problem.bar { (bar_said(problem.movement.as_ref(), bar)) ": " }
+                            @if let Some(bar) = &problem.bar { (words.bar(problem.movement.as_deref(), bar)) ": " }
                             @if let Some(part) = &problem.part { (part) ": " }
                             (problem.message)
                         }
@@ -127,30 +127,37 @@ fn about(page: &ReportPage<'_>) -> Markup {
                 }
             }
         }
-        @if let Some(aside) = &view.aside { (set_aside(aside)) }
+        @if let Some(aside) = &view.aside { (set_aside(aside, words)) }
     }
 }
 
 /// What is set aside, folded in, and entries that nothing is found for, in the open.
-fn set_aside(aside: &AsideView) -> Markup {
+fn set_aside(aside: &AsideView, words: &Wording) -> Markup {
     let count = aside.findings.len();
+    let counted = Saying::new("page-set-aside").with("count", count);
+    let reasons = Saying::new("page-reasons-in").quoting("file", &aside.file);
+    let held_for = |reason: &str| words.say(&Saying::new("page-held-for").quoting("reason", reason));
+    let unused_said = |number: usize, asks: &str, reason: &str| {
+        let said = Saying::new("page-entry-unused").with("number", number).quoting("file", &aside.file);
+        words.say(&said.quoting("asks", asks).quoting("reason", reason))
+    };
     html! {
         @if count > 0 {
             details {
-                summary { (count) @if count == 1 { " place is" } @else { " places are" } " set aside" }
-                p { "In " (aside.file) ", with the reasons given there." }
+                summary { (words.say(&counted)) }
+                p { (words.say(&reasons)) }
                 ul {
                     @for held in &aside.findings {
                         li {
-                            (finding::sign(&held.severity)) " " (held.rule) ", " (held.place.section) ", " (held.place.bar_said()) ": "
-                            (held.sentence) " " em { "Set aside: " (held.reason) }
+                            (finding::sign(&held.severity)) " " (held.rule) ", " (held.place.section) ", " (held.place.bar_said) ": "
+                            (held.sentence) " " em { (held_for(&held.reason)) }
                         }
                     }
                 }
             }
         }
         @for unused in &aside.unused {
-            p { "Entry " (unused.number) " of " (aside.file) " (" (unused.asks) ") sets aside what is not found any more: " (unused.reason) }
+            p { (unused_said(unused.number, &unused.asks, &unused.reason)) }
         }
     }
 }
@@ -163,30 +170,31 @@ fn choice(page: &ReportPage<'_>, findings: &[(usize, &FindingView)]) -> Markup {
         *sections.entry(&finding.place.section).or_default() += 1;
         *rules.entry(finding.rule).or_default() += 1;
     }
+    let words = page.wording;
     let order = |name: &str| page.view.lines.iter().position(|line| line.name == name);
     let mut sections: Vec<(&str, usize)> = sections.into_iter().collect();
     sections.sort_by_key(|(name, _)| (order(name).is_none(), order(name)));
     html! {
-        form.choice id="choice" hidden aria-label="Which findings to show" {
+        form.choice id="choice" hidden aria-label=(words.word("page-which")) data-shown=(words.word("page-shown")) {
             fieldset {
-                legend { "Severity" }
+                legend { (words.word("page-severity")) }
                 @for (letter, meaning) in WEIGHTS {
                     @let count = findings.iter().filter(|(_, finding)| finding.severity == letter).count();
-                    @if count > 0 { (tick("weight", letter, html! { (finding::sign(letter)) " " (meaning) }, count)) }
+                    @if count > 0 { (tick("weight", letter, html! { (finding::sign(letter)) " " (words.word(meaning)) }, count)) }
                 }
             }
             fieldset {
-                legend { "Section" }
+                legend { (words.word("page-section")) }
                 @for (name, count) in &sections { (tick("section", name, html! { (name) }, *count)) }
             }
             fieldset {
-                legend { "Rule" }
+                legend { (words.word("page-rule")) }
                 @for (name, count) in &rules {
                     @let title = page.rules.iter().find(|rule| rule.rule == *name).map_or(*name, |rule| rule.title.as_str());
                     (tick("rule", name, html! { (title) }, *count))
                 }
             }
-            p.shown { span id="shown" role="status" {} " " button type="button" id="all" { "Show all" } }
+            p.shown { span id="shown" role="status" {} " " button type="button" id="all" { (words.word("page-show-all")) } }
         }
     }
 }
@@ -197,18 +205,13 @@ fn tick(group: &str, value: &str, said: Markup, count: usize) -> Markup {
     }
 }
 
-fn strip_key() -> Markup {
+fn strip_key(words: &Wording) -> Markup {
     html! {
         p.key {
-            "A column a bar. Tall block: the section begins a down-bow on the downbeat; low block: an up-bow; line: a stroke goes on over it; nothing: it rests or plucks. "
-            "Block in the row “All”: on this downbeat bows go on and none begins. Discs: findings, "
-            @for (letter, meaning) in WEIGHTS { (finding::sign(letter)) " " (meaning) @if letter == "D" { "." } @else { ", " } }
+            (words.word("page-strip-key")) " "
+            @for (letter, meaning) in WEIGHTS { (finding::sign(letter)) " " (words.word(meaning)) @if letter == "D" { "." } @else { ", " } }
         }
     }
-}
-
-fn lane_key() -> &'static str {
-    "Under the music, time runs with the notes and the height is the place in the bow, the frog on top: thick at the frog, thin at the tip. Ring: placed after a rest. Dashed arc: lifted. Short bar: stop, same direction. Beads: pulses. Zigzag: tremolo. Arrowheads: more bow than the dynamic wants. Dashed line: less bow than the tone needs; dots show where the usual speed would lead. Signs in outline were worked out, solid ones are printed."
 }
 
 /// Every glyph once for the whole page instead of once a picture.
@@ -231,21 +234,21 @@ fn gathered(body: String) -> (String, String) {
     (out, glyphs.into_values().collect())
 }
 
-pub(super) fn document(title: &str, body: &str, glyphs: &str, fonts: &str) -> String {
+pub(super) fn document(title: &str, body: &str, (glyphs, fonts): (&str, &str), words: &Wording) -> String {
     let allowed = format!(
         "default-src 'none'; style-src 'unsafe-inline'; font-src data:; script-src 'sha256-{}'",
         STANDARD.encode(Sha256::digest(SCRIPT.as_bytes()))
     );
     html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(words.language.code()) {
             head {
                 meta charset="utf-8";
                 meta http-equiv="Content-Security-Policy" content=(allowed);
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="generator" content="Arcata";
                 meta name="color-scheme" content="light dark";
-                title { (seen(title)) ": what the bows do" }
+                title { (seen(title)) ": " (words.word("page-title")) }
                 style { (PreEscaped(STYLE)) (PreEscaped(fonts)) }
             }
             body {

@@ -12,9 +12,14 @@ pub(super) fn markup(rules: &[RulePage]) -> Markup {
             details.rule id=(format!("rule-{}", rule.rule)) {
                 summary { (rule.title) " " code { (rule.rule) } }
                 @if let Some(explanation) = &rule.explanation {
-                    div lang=(explanation.language) { (PreEscaped(page(&explanation.text, None))) }
+                    (PreEscaped(page(&explanation.text, None)))
+                    @if let Some(example) = &rule.example {
+                        figure { figcaption { (example.sentence) } (picture(&example.drawn)) }
+                    }
+                    div lang="en" { (PreEscaped(page(&rule.page, None))) }
+                } @else {
+                    (PreEscaped(page(&rule.page, rule.example.as_ref())))
                 }
-                (PreEscaped(page(&rule.page, rule.example.as_ref())))
             }
         }
     }

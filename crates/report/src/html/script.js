@@ -22,7 +22,7 @@
       if (fits) seen.add(finding.dataset.finding);
     }
     for (const spot of spots) spot.hidden = !seen.has(spot.dataset.finding);
-    shown.textContent = `${seen.size} of ${findings.length} shown.`;
+    shown.textContent = choice.dataset.shown.replace("#", seen.size).replace("#", findings.length);
   };
   choice.addEventListener("change", show);
   choice.addEventListener("submit", (event) => event.preventDefault());

@@ -1,10 +1,10 @@
 //! The whole piece at a glance: a row a section, a column a bar.
 
-use std::fmt::Write as _;
 use std::ops::Range;
 
 use arcata_bow::Line;
 use arcata_bow::together::{Downbeat, Speaking};
+use arcata_languages::{Saying, Wording};
 use arcata_score::{BowDirection, Score};
 use maud::{Markup, PreEscaped, html};
 
@@ -56,38 +56,44 @@ impl Strip {
         }
     }
 
-    pub(super) fn markup(&self, findings: &[(usize, &FindingView)]) -> Markup {
+    pub(super) fn markup(&self, findings: &[(usize, &FindingView)], words: &Wording) -> Markup {
         html! {
-            @if self.movements.is_empty() { (self.rows_of(0..self.bars.len(), findings)) }
+            @if self.movements.is_empty() { (self.rows_of(0..self.bars.len(), findings, words)) }
             @for (bars, heading) in &self.movements {
                 h3.movement { (heading) }
-                (self.rows_of(bars.clone(), findings))
+                (self.rows_of(bars.clone(), findings, words))
             }
         }
     }
 
     /// Some bars in as many rows as they need.
-    fn rows_of(&self, bars: Range<usize>, findings: &[(usize, &FindingView)]) -> Markup {
+    fn rows_of(&self, bars: Range<usize>, findings: &[(usize, &FindingView)], words: &Wording) -> Markup {
         let stretches = bars.len().div_ceil(WIDEST).max(1);
         let wide = bars.len().div_ceil(stretches).max(1);
         let first = |stretch: usize| (bars.start + stretch * wide).min(bars.end);
         html! {
             @for stretch in 0..stretches {
-                (self.stretch(first(stretch)..first(stretch + 1), wide, findings))
+                (self.stretch(first(stretch)..first(stretch + 1), wide, findings, words))
             }
         }
     }
 
-    fn stretch(&self, bars: Range<usize>, wide: usize, findings: &[(usize, &FindingView)]) -> Markup {
+    fn stretch(
+        &self,
+        bars: Range<usize>,
+        wide: usize,
+        findings: &[(usize, &FindingView)],
+        words: &Wording,
+    ) -> Markup {
         let label = |bar: usize| self.bars.get(bar).map_or("", String::as_str);
-        let told = format!(
-            "Downbeats of bars {} to {}: {}",
-            label(bars.start),
-            label(bars.end.saturating_sub(1)),
-            self.told(&bars)
-        );
+        let stretch = |key: &'static str| {
+            Saying::new(key)
+                .quoting("first", label(bars.start))
+                .quoting("last", label(bars.end.saturating_sub(1)))
+        };
+        let told = words.say(&stretch("strip-downbeats").quoting("told", self.told(&bars, words)));
         html! {
-            div.strip role="group" aria-label=(format!("Bars {} to {}", label(bars.start), label(bars.end.saturating_sub(1)))) {
+            div.strip role="group" aria-label=(words.say(&stretch("strip-bars"))) {
                 div.row.ruler aria-hidden="true" {
                     span.name {}
                     div.cells {
@@ -97,7 +103,7 @@ impl Strip {
                     }
                 }
                 div.row {
-                    span.name { "All" }
+                    span.name { (words.word("strip-all")) }
                     div.cells {
                         (cells(wide, &[("none", self.unspoken_path(&bars))], &told))
                         @for (number, finding) in findings.iter().filter(|(_, finding)| self.row_of(finding).is_none()) {
@@ -133,23 +139,20 @@ impl Strip {
     }
 
     /// The stretch in words.
-    fn told(&self, bars: &Range<usize>) -> String {
-        let mut told = String::new();
-        for row in &self.rows {
+    fn told(&self, bars: &Range<usize>, words: &Wording) -> String {
+        let rows = self.rows.iter().map(|row| {
             let here = row.downbeats.get(bars.clone()).unwrap_or_default();
             let count = |wanted: Speaking| here.iter().filter(|speaking| **speaking == wanted).count();
-            let _ = write!(
-                told,
-                "{} begins {} on a down-bow and {} on an up-bow, goes on over {}; ",
-                row.name,
-                count(Speaking::Begins(BowDirection::Down)),
-                count(Speaking::Begins(BowDirection::Up)),
-                count(Speaking::GoesOn)
-            );
-        }
+            let said = Saying::new("strip-row")
+                .quoting("name", &row.name)
+                .with("down", count(Speaking::Begins(BowDirection::Down)))
+                .with("up", count(Speaking::Begins(BowDirection::Up)))
+                .with("on", count(Speaking::GoesOn));
+            words.say(&said) + "; "
+        });
         let silent = self.unspoken.iter().filter(|bar| bars.contains(bar)).count();
-        let _ = write!(told, "nobody begins on {silent}.");
-        told
+        let nobody = Saying::new("strip-nobody").with("count", silent);
+        rows.collect::<String>() + &words.say(&nobody)
     }
 }
 

@@ -102,7 +102,9 @@ impl<'a> AsideIn<'a> {
         let known = finding.place.part.and_then(|part| self.score.parts.get(part));
         let names = known.into_iter().flat_map(|part| [part.name.as_str(), part.abbreviation.as_str()]);
         let asked = part.trim().to_lowercase();
-        names.chain([finding.place.section.as_str()]).any(|name| name.to_lowercase() == asked)
+        // What is about the whole score is asked for by this name, whatever the language.
+        let section = if finding.place.part.is_none() { "the score" } else { &finding.place.section };
+        names.chain([section]).any(|name| name.to_lowercase() == asked)
     }
 }
 

@@ -70,22 +70,30 @@ pub(crate) fn text(findings: &[Finding]) -> String {
 }
 
 fn one(finding: &Finding) -> String {
-    let mut lines = vec![format!("{} {}: {}", finding.severity, finding.place.section, finding.sentence)];
+    let wording = arcata_languages::Wording::default();
+    let mut lines = vec![format!(
+        "{} {}: {}",
+        finding.severity,
+        finding.place.section_said(&wording),
+        wording.say(&finding.sentence)
+    )];
     for further in &finding.further {
         lines.push(format!(
             "  also {}, bar {}, beat {}",
-            further.section,
+            further.section_said(&wording),
             further.bar_label,
             further.beat_text()
         ));
     }
-    lines.extend(finding.evidence.iter().map(|evidence| format!("  {evidence}")));
-    lines.extend(finding.assumptions.iter().map(|assumption| format!("  assumed: {assumption}")));
+    lines.extend(finding.evidence.iter().map(|evidence| format!("  {}", evidence.line(&wording))));
+    lines.extend(
+        finding.assumptions.iter().map(|assumption| format!("  assumed: {}", wording.say(assumption))),
+    );
     for proposal in &finding.proposals {
         let cost = proposal.cost_change.map_or_else(String::new, |cost| format!(" [costs {cost}]"));
         let file = if proposal.edits.is_empty() { "" } else { " (in the file)" };
         let (kind, grade) = (proposal.kind.name(), proposal.grade.name());
-        lines.push(format!("  > {kind}, {grade}: {}{file}{cost}", proposal.sentence));
+        lines.push(format!("  > {kind}, {grade}: {}{file}{cost}", wording.say(&proposal.sentence)));
     }
     lines.join("\n")
 }

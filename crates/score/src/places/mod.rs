@@ -29,8 +29,8 @@ pub use misread::{Misread, WAYS};
 pub use passage::{beat, leading, note_value, passage};
 pub use point::{begins_point, begins_with_bar_word, point, stretch};
 pub use print::{
-    at_beat, bar_said, bars_said, bars_typed, beat_exact, beat_said, in_movement, label_said, numeral,
-    place_said, quoted,
+    PlaceWords, at_beat, bar_said, bars_said, bars_typed, beat_exact, beat_said, in_movement, label_said,
+    numeral, place_said, quoted,
 };
 pub use roles::{Role, plays};
 

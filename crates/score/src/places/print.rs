@@ -52,28 +52,74 @@ pub fn bar_said(word: &str, movement: Option<&str>, label: &str) -> String {
 /// A point as people read it: `bar 17, beat 3½`, `II, bar 17, beat 3½`.
 #[must_use]
 pub fn place_said(word: &str, movement: Option<&str>, label: &str, beat: Length) -> String {
-    at_beat(&bar_said(word, movement, label), &beat_said(beat))
+    PlaceWords { bar: word, ..PlaceWords::default() }.place_said(movement, label, Some(beat))
 }
 
 /// A beat, as it is said, in a bar as it is said: `bar 17, beat 3½`.
 #[must_use]
 pub fn at_beat(bar: &str, beat: &str) -> String {
-    format!("{bar}, beat {beat}")
+    PlaceWords::default().at_beat(bar, beat)
+}
+
+/// What a bar and a beat are called in the language that a place is printed in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PlaceWords<'a> {
+    /// Before a bar's number: `bar`, `Takt`.
+    pub bar: &'a str,
+    /// Before the numbers of several: `bars`, `Takte`.
+    pub bars: &'a str,
+    /// Before a beat: `beat`, `Schlag`.
+    pub beat: &'a str,
+}
+
+impl Default for PlaceWords<'_> {
+    fn default() -> Self {
+        Self { bar: "bar", bars: "bars", beat: "beat" }
+    }
+}
+
+impl PlaceWords<'_> {
+    /// A bar, or a point in it where a beat is named.
+    ///
+    /// ```
+    /// use arcata_score::{Length, places::PlaceWords};
+    /// let german = PlaceWords { bar: "Takt", bars: "Takte", beat: "Schlag" };
+    /// assert_eq!(german.place_said(Some("2"), "17", Some(Length::new(7, 2))), "II, Takt 17, Schlag 3½");
+    /// assert_eq!(german.place_said(None, "17", None), "Takt 17");
+    /// assert_eq!(german.bars_said(None, ("5", "8")), "Takte 5-8");
+    /// ```
+    #[must_use]
+    pub fn place_said(self, movement: Option<&str>, label: &str, beat: Option<Length>) -> String {
+        let bar = bar_said(self.bar, movement, label);
+        beat.map_or_else(|| bar.clone(), |beat| self.at_beat(&bar, &beat_said(beat)))
+    }
+
+    /// Bars; one bar where first and last are the same.
+    #[must_use]
+    pub fn bars_said(self, movement: Option<&str>, (first, last): (&str, &str)) -> String {
+        if first == last {
+            return bar_said(self.bar, movement, first);
+        }
+        let plain = format!("{} {first}-{last}", self.bars);
+        let bars = if is_read_as(&plain, (first, last)) {
+            plain
+        } else {
+            format!("{} {}-{}", self.bars, quoted(first), quoted(last))
+        };
+        in_movement(movement, bars)
+    }
+
+    /// A beat, as it is said, in a bar as it is said.
+    #[must_use]
+    pub fn at_beat(self, bar: &str, beat: &str) -> String {
+        format!("{bar}, {} {beat}", self.beat)
+    }
 }
 
 /// Bars as people read them: `bars 5-8`, `II, bars 5-8`; `bar 5` where it is but one.
 #[must_use]
-pub fn bars_said(word: &str, movement: Option<&str>, (first, last): (&str, &str)) -> String {
-    if first == last {
-        return bar_said(word, movement, first);
-    }
-    let plain = format!("{word}s {first}-{last}");
-    let bars = if is_read_as(&plain, (first, last)) {
-        plain
-    } else {
-        format!("{word}s {}-{}", quoted(first), quoted(last))
-    };
-    in_movement(movement, bars)
+pub fn bars_said(word: &str, movement: Option<&str>, stretch: (&str, &str)) -> String {
+    PlaceWords { bar: word, bars: &format!("{word}s"), ..PlaceWords::default() }.bars_said(movement, stretch)
 }
 
 /// What is said of bars, behind the movement where one is named.

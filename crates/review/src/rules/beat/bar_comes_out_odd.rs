@@ -31,12 +31,13 @@
 use std::ops::Range;
 
 use arcata_bow::{Join, Line, Link, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::other_bow::marks;
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -191,34 +192,30 @@ fn odd(
     bowed: OddBarBowed,
 ) -> Draft {
     let draft = found.at_stroke(Severity::C, at, bars[0].start);
-    let sentence = format!(
-        "From {} the same {} is played {} times with {} bows: as it comes, it begins on the other bow each time{}.",
-        piece.where_is(draft.place()),
-        piece.bar_word(),
-        bars.len(),
-        bars[0].len(),
-        match bowed {
-            OddBarBowed::Turning => "",
-            OddBarBowed::Evened => ", unless it is hooked or lifted",
-        },
-    );
-    let number = |count: usize| Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX));
+    let sentence = Saying::new("say-bar-comes-out-odd")
+        .with("at", piece.where_is(draft.place()))
+        .with("times", bars.len())
+        .with("bows", bars[0].len())
+        .choosing(
+            "bowed",
+            match bowed {
+                OddBarBowed::Turning => "turning",
+                OddBarBowed::Evened => "evened",
+            },
+        );
+    let number = |count: usize| Argument::Whole(i64::try_from(count).unwrap_or(i64::MAX));
     draft
         .say(sentence)
-        .evidence("times in a row", number(bars.len()), "")
-        .evidence("bows", number(bars[0].len()), "")
+        .evidence("evidence-times-in-a-row", number(bars.len()), "")
+        .evidence("evidence-bows", number(bars[0].len()), "")
         .cause(format!("{}", bars[0].len()))
         .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
-            format!("Hook the last two bows of each {}, so that each begins down.", piece.bar_word()),
+            Saying::new("offer-hook-last-two-bows"),
             hooked(piece, at, bars),
         )
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Join,
-            format!("Slur two of the notes, so that the {} has an even number of bows.", piece.bar_word()),
-        )
+        .propose(Grade::WritersChoice, ProposalKind::Join, Saying::new("offer-slur-two-notes"))
 }
 
 /// Down from the first on, the last two bows of each bar in one direction: three marks a bar say it.

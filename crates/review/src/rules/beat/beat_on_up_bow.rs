@@ -34,12 +34,13 @@
 //! are 80 % down-bows (counted, 21 marked quartets, CC0).
 
 use arcata_bow::{Join, Stroke};
+use arcata_languages::{Argument, Saying};
 use arcata_score::BowDirection;
 
 use crate::other_bow::with_bow;
 use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -121,17 +122,14 @@ fn down_again(piece: &Piece<'_>, line: usize, index: usize) -> bool {
 fn light_beat(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Draft {
     let stroke = &piece.lines[at].strokes[index];
     let draft = found.at_stroke(Severity::C, at, index);
-    let sentence = format!(
-        "The accent at {} falls on an up-bow in the best bowing of the passage.",
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-beat-on-up-bow").with("at", piece.where_is(draft.place()));
     let draft = draft
         .say(sentence)
         .evidence(
-            "strength of the beat",
-            Figure::Thousandths(i64::from(stroke.emphasis.strength) * 10),
-            "times a plain downbeat",
+            "evidence-strength-of-the-beat",
+            Argument::Thousandths(i64::from(stroke.emphasis.strength) * 10),
+            "unit-times-a-plain-downbeat",
         )
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
-    with_bow(piece, draft, (at, index), BowDirection::Down, ("the accent", WishedNote::Begins))
+    with_bow(piece, draft, (at, index), BowDirection::Down, ("accent", WishedNote::Begins))
 }

@@ -31,8 +31,9 @@ use arcata_bow::{Join, Line, Link, Road};
 
 use crate::change::Change;
 use crate::other_bow::marks;
-use crate::words::a_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::words::bow;
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use arcata_languages::{Argument, Saying};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -73,33 +74,34 @@ fn reversed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, line: &Line, tur
     let draft = found.at_stroke(Severity::C, at, turn.to);
     let end = piece.stroke_is_at(at, line.strokes.get(turn.from)?);
     let beginning = piece.where_is(draft.place());
-    let sentence = format!(
-        "{} {} at {end}, so the second time begins on the other bow: there are {} s to lift, and it takes {} s.",
-        match line.repeats.get(turn.stretch)?.road {
-            Road::RepeatSign => format!("The repeat from {beginning} ends on"),
-            Road::DaCapo => format!("The da capo to {beginning} leaves on"),
-            Road::DalSegno => format!("The dal segno to {beginning} leaves on"),
-        },
-        a_bow(last.direction),
-        Figure::Thousandths(pass.available.micros / 1000),
-        Figure::Thousandths(pass.needed.micros / 1000),
-    );
+    let sentence = Saying::new("say-repeat-comes-back-reversed")
+        .choosing(
+            "road",
+            match line.repeats.get(turn.stretch)?.road {
+                Road::RepeatSign => "repeat",
+                Road::DaCapo => "da-capo",
+                Road::DalSegno => "dal-segno",
+            },
+        )
+        .with("beginning", beginning)
+        .choosing("bow", bow(last.direction))
+        .with("end", end.clone())
+        .with("there", Argument::Thousandths(pass.available.micros / 1000))
+        .with("needed", Argument::Thousandths(pass.needed.micros / 1000));
     let draft = draft
         .say(sentence)
-        .seconds("time to lift", pass.available.micros)
-        .seconds("a lift takes", pass.needed.micros)
+        .seconds("evidence-time-to-lift", pass.available.micros)
+        .seconds("evidence-a-lift-takes", pass.needed.micros)
         .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
-            format!(
-                "Hook the note at {end} to the one before it, so that the section comes back as it began."
-            ),
+            Saying::new("offer-hook-so-section-comes-back").with("at", end),
             hooked(piece, at, line, turn.from),
         )
         .propose(
             Grade::PlayersChoice,
             ProposalKind::Start,
-            format!("Mark {} on the section's first note for every pass.", a_bow(first.direction)),
+            Saying::new("offer-mark-first-note-every-pass").choosing("bow", bow(first.direction)),
         );
     Some(piece.with_tempo_assumption(draft, line))
 }

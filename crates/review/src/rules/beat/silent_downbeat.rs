@@ -35,6 +35,7 @@
 use std::collections::BTreeSet;
 use std::ops::Range;
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Bar, Length, Meter, Moment, Note, NoteId, NoteKind, Part, Pitch, Slur, TempoKind};
 
 use crate::beats::beat_length;
@@ -43,7 +44,7 @@ use crate::change::Change;
 use crate::split::{self, Keep};
 use crate::under_slur::{main_notes, solid_slurs, tied_from_before};
 use crate::untie;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -188,13 +189,13 @@ fn reason(piece: &Piece<'_>, strings: &[usize], index: usize) -> Option<(Severit
         return None;
     }
     if new_tempo(piece, bar) {
-        Some((Severity::B, "A new tempo begins"))
+        Some((Severity::B, "tempo"))
     } else if new_meter(piece, index) {
-        Some((Severity::C, "A new metre begins"))
+        Some((Severity::C, "metre"))
     } else if bar.rehearsal.is_some() {
-        Some((Severity::C, "A rehearsal mark stands"))
+        Some((Severity::C, "mark"))
     } else if winds_enter(piece, strings, bar) {
-        Some((Severity::C, "The winds enter"))
+        Some((Severity::C, "winds"))
     } else {
         None
     }
@@ -242,10 +243,8 @@ fn unspoken(
     let (severity, reason) = reason(piece, strings, index)?;
     let bar = &piece.score.bars[index];
     let draft = found.at(severity, None, u32::try_from(index).ok()?, bar.start);
-    let sentence = format!(
-        "{reason} at {}, and no string section takes a new bow there: all hold, slur over the barline or rest.",
-        piece.where_is(draft.place()),
-    );
+    let sentence =
+        Saying::new("say-silent-downbeat").choosing("why", reason).with("at", piece.where_is(draft.place()));
     Some(with_cheapest_split(piece, draft.say(sentence), strings, bar.start))
 }
 
@@ -256,7 +255,7 @@ fn with_cheapest_split(piece: &Piece<'_>, draft: Draft, strings: &[usize], at: M
     for (part_index, (slur, first)) in slurred {
         let part = &piece.score.parts[part_index];
         if let Some(split) = split::before_note(part_index, part, slur, first, Keep::Both) {
-            let sentence = format!("Let {} change bow on the downbeat: split the slur there.", part.name);
+            let sentence = Saying::new("offer-change-on-downbeat").quoting("part", &part.name);
             return draft.propose_change(
                 Grade::WritersChoice,
                 ProposalKind::Split,
@@ -266,11 +265,7 @@ fn with_cheapest_split(piece: &Piece<'_>, draft: Draft, strings: &[usize], at: M
         }
     }
     draft
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Split,
-            "Let one inner section attack the held note afresh on the downbeat.",
-        )
+        .propose(Grade::WritersChoice, ProposalKind::Split, Saying::new("offer-inner-attacks-afresh"))
         .sketched(untie::over(piece, inner_first(strings), at))
 }
 
@@ -332,20 +327,13 @@ fn runs(unheard: &[bool], least: usize) -> Vec<Range<usize>> {
 fn whole_run(piece: &Piece<'_>, found: &Findings<'_>, strings: &[usize], run: &Range<usize>) -> Draft {
     let at = piece.score.bars.get(run.start).map_or(Moment::START, |bar| bar.start);
     let draft = found.at(Severity::C, None, u32::try_from(run.start).unwrap_or(0), at);
-    let sentence = format!(
-        "From {} no string section takes a new bow on the downbeat for {} {}s.",
-        piece.where_is(draft.place()),
-        run.len(),
-        piece.bar_word(),
-    );
-    let bars = Figure::Whole(i64::try_from(run.len()).unwrap_or(i64::MAX));
+    let sentence = Saying::new("say-silent-downbeats")
+        .with("at", piece.where_is(draft.place()))
+        .with("count", run.len());
+    let bars = Argument::Whole(i64::try_from(run.len()).unwrap_or(i64::MAX));
     draft
         .say(sentence)
-        .evidence("downbeats in a row", bars, "")
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Split,
-            "Let one inner section change bow on some of these downbeats.",
-        )
+        .evidence("evidence-downbeats-in-a-row", bars, "")
+        .propose(Grade::WritersChoice, ProposalKind::Split, Saying::new("offer-inner-changes-on-some"))
         .sketched(first_opened(piece, strings, run))
 }

@@ -28,6 +28,7 @@
 
 use std::collections::BTreeSet;
 
+use arcata_languages::Saying;
 use arcata_score::{Articulation, DynamicKind, Moment, Note, NoteId, Part, Slur, TempoKind};
 
 use crate::split::{self, Keep};
@@ -87,9 +88,9 @@ fn wanted(
         .filter(|(_, note)| is_main(note) && !tied_from_before(note));
     let why = |note: &Note| {
         if starts.contains(&note.onset) && begun_elsewhere(piece, part, note.onset) {
-            Some("a new tempo begins")
+            Some("tempo")
         } else if is_strong(piece, note) && is_forced(part, note) {
-            Some("a sudden accent stands")
+            Some("accent")
         } else {
             None
         }
@@ -143,14 +144,14 @@ fn covered(
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::C, part_index, &[id]);
     let sentence =
-        format!("At {} {why}, in the middle of a slur: no bow begins there.", piece.where_is(draft.place()));
+        Saying::new("say-slur-covers-beat").with("at", piece.where_is(draft.place())).choosing("why", why);
     let draft = draft.say(sentence).cause(why);
     match split::before_note(part_index, part, slur, id, Keep::Both) {
         Some(split) => draft
             .propose_change(
                 Grade::WritersChoice,
                 ProposalKind::Split,
-                "Split the slur there.",
+                Saying::new("offer-split-slur-there"),
                 split.changes(piece),
             )
             .sketched(split.changes(piece)),

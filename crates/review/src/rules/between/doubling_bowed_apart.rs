@@ -28,13 +28,14 @@
 
 use std::collections::BTreeSet;
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Instrument, NoteId, NoteKind, Part, Score};
 
 use crate::bow_starts::bow_starts;
 use crate::doublings::{Doubling, doublings};
 use crate::slur_copy;
 use crate::ways::WaysOfPlaying;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -122,31 +123,23 @@ fn bowed_apart(
     let (one, other) = doubling.parts;
     let (upper, lower) = (&piece.score.parts[one], &piece.score.parts[other]);
     let draft = found.at_notes(Severity::B, other, &[apart[0].1]);
-    let sentence = format!(
-        "{} and {} play one line from {}, and are bowed differently at {}{}.",
-        upper.name,
-        lower.name,
-        piece.bars_said((doubling.bars.start, doubling.bars.end.saturating_sub(1))),
-        piece.where_is(draft.place()),
-        match apart.len() {
-            1 => String::new(),
-            more => format!(" and {} more", places(more - 1)),
-        },
-    );
-    let number = |count: usize| Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX));
+    let sentence = Saying::new("say-doubling-bowed-apart")
+        .quoting("upper", &upper.name)
+        .quoting("lower", &lower.name)
+        .with("first", piece.bar_number(doubling.bars.start))
+        .with("last", piece.bar_number(doubling.bars.end.saturating_sub(1)))
+        .with("at", piece.where_is(draft.place()))
+        .with("more", apart.len().saturating_sub(1));
+    let number = |count: usize| Argument::Whole(i64::try_from(count).unwrap_or(i64::MAX));
     draft
         .say(sentence)
-        .evidence("notes in common", number(doubling.notes.len()), "")
-        .evidence("bowed differently", number(apart.len()), "")
+        .evidence("evidence-notes-in-common", number(doubling.notes.len()), "")
+        .evidence("evidence-bowed-differently", number(apart.len()), "")
         .cause(format!("{one}"))
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Copy,
-            format!("Give {} the slurs of {} there.", lower.name, upper.name),
+            Saying::new("offer-give-slurs").quoting("lower", &lower.name).quoting("upper", &upper.name),
             slur_copy::copied(piece, (one, other), &doubling.notes, apart),
         )
-}
-
-fn places(count: usize) -> String {
-    if count == 1 { "1 place".to_owned() } else { format!("{count} places") }
 }

@@ -29,6 +29,7 @@
 
 use std::collections::BTreeSet;
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Articulation, Dynamic, DynamicKind, Level, Moment, NoteId, Part};
 use arcata_xml::Tag;
 
@@ -37,7 +38,7 @@ use crate::change::Change;
 use crate::doublings::{Doubling, doublings};
 use crate::under_slur::note;
 use crate::ways::WaysOfPlaying;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -102,23 +103,23 @@ impl MarkedIn {
 
     fn word(self) -> &'static str {
         match self {
-            Self::Short => "dots",
-            Self::Accent => "accents",
-            Self::Long => "dashes",
-            Self::Sforzato => "sforzati",
-            Self::Level => "dynamics",
-            Self::State => "the way of playing",
+            Self::Short => "sign-dots",
+            Self::Accent => "sign-accents",
+            Self::Long => "sign-dashes",
+            Self::Sforzato => "sign-sforzati",
+            Self::Level => "sign-dynamics",
+            Self::State => "sign-way-of-playing",
         }
     }
 
     fn evidence(self) -> &'static str {
         match self {
-            Self::Short => "dots in one part only",
-            Self::Accent => "accents in one part only",
-            Self::Long => "dashes in one part only",
-            Self::Sforzato => "sforzati in one part only",
-            Self::Level => "notes with another dynamic",
-            Self::State => "notes played differently",
+            Self::Short => "evidence-dots-in-one-part",
+            Self::Accent => "evidence-accents-in-one-part",
+            Self::Long => "evidence-dashes-in-one-part",
+            Self::Sforzato => "evidence-sforzati-in-one-part",
+            Self::Level => "evidence-notes-with-another-dynamic",
+            Self::State => "evidence-notes-played-differently",
         }
     }
 
@@ -230,30 +231,25 @@ fn marked_apart(
     let (one, other) = doubling.parts;
     let (upper, lower) = (&piece.score.parts[one], &piece.score.parts[other]);
     let mut draft = found.at_notes(Severity::C, other, &[first.1]);
-    let words: Vec<&str> = reasons.iter().map(|reason| reason.sign.word()).collect();
+    let signs = reasons.iter().map(|reason| Saying::new(reason.sign.word()).into()).collect();
     let places: BTreeSet<NoteId> =
         reasons.iter().flat_map(|reason| &reason.notes).map(|pair| pair.1).collect();
-    let sentence = format!(
-        "{} and {} play one line from {}, and differ in {} at {}{}.",
-        upper.name,
-        lower.name,
-        piece.bars_said((doubling.bars.start, doubling.bars.end.saturating_sub(1))),
-        words.join(" and "),
-        piece.where_is(draft.place()),
-        match places.len() - 1 {
-            0 => String::new(),
-            1 => " and 1 more place".to_owned(),
-            more => format!(" and {more} more places"),
-        },
-    );
+    let sentence = Saying::new("say-doubling-marked-apart")
+        .quoting("upper", &upper.name)
+        .quoting("lower", &lower.name)
+        .with("first", piece.bar_number(doubling.bars.start))
+        .with("last", piece.bar_number(doubling.bars.end.saturating_sub(1)))
+        .with("signs", Argument::List(signs))
+        .with("at", piece.where_is(draft.place()))
+        .with("more", places.len().saturating_sub(1));
     for reason in reasons {
-        let count = Figure::Whole(i64::try_from(reason.notes.len()).unwrap_or(i64::MAX));
+        let count = Argument::Whole(i64::try_from(reason.notes.len()).unwrap_or(i64::MAX));
         draft = draft.evidence(reason.sign.evidence(), count, "");
     }
     draft.say(sentence).cause(format!("{one}")).propose_change(
         Grade::WritersChoice,
         ProposalKind::Copy,
-        format!("Give {} the marks of {} there.", lower.name, upper.name),
+        Saying::new("offer-give-marks").quoting("lower", &lower.name).quoting("upper", &upper.name),
         copied(piece, (upper, lower), reasons),
     )
 }

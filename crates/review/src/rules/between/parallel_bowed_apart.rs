@@ -25,11 +25,12 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Length, Meaning, NoteId, NoteKind, Part};
 
 use crate::bow_starts::bow_starts;
 use crate::slur_copy;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -144,21 +145,19 @@ fn apart(
     let differs = odd.bows.iter().zip(&model.bows).skip(1).position(|(one, other)| one != other);
     let at = differs.map_or(0, |at| at + 1);
     let draft = found.at_notes(Severity::C, part_index, &[odd.notes[at]]);
-    let sentence = format!(
-        "The same notes as in {} are slurred differently at {}; {others} other {}s agree with {}.",
-        piece.bar_said(model.number),
-        piece.where_is(draft.place()),
-        piece.bar_word(),
-        piece.score.bars.get(model.number as usize).map_or("", |bar| bar.label.as_str()),
-    );
+    let sentence = Saying::new("say-parallel-bowed-apart")
+        .with("model", piece.bar_said(model.number))
+        .with("number", piece.bar_number(model.number))
+        .with("at", piece.where_is(draft.place()))
+        .with("others", others);
     let pairs: Vec<(NoteId, NoteId)> = model.notes.iter().copied().zip(odd.notes.iter().copied()).collect();
     draft
         .say(sentence)
-        .evidence("bars that agree", Figure::Whole(i64::try_from(others).unwrap_or(i64::MAX)), "")
+        .evidence("evidence-bars-that-agree", Argument::Whole(i64::try_from(others).unwrap_or(i64::MAX)), "")
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Copy,
-            "Give the bar the slurs of the others.",
+            Saying::new("offer-slurs-of-the-others"),
             slur_copy::copied(piece, (part_index, part_index), &pairs, &pairs),
         )
 }

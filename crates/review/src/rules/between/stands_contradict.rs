@@ -25,6 +25,7 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::Saying;
 use arcata_score::{Moment, Note, NoteId, NoteKind, Part};
 
 use crate::change::take_out_mark;
@@ -123,14 +124,11 @@ fn report(
 
 fn contradicts(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, id: NoteId, note: &Note) -> Draft {
     let draft = found.at_notes(Severity::B, part_index, &[id]);
-    let sentence = format!(
-        "At {} the two halves of the section play one rhythm, one marked down-bow and the other up-bow.",
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-stands-contradict").with("at", piece.where_is(draft.place()));
     draft.say(sentence).cause("opposite").propose_change(
         Grade::WritersChoice,
         ProposalKind::Unmark,
-        "Take the mark of the lower one out, so that both follow the upper.",
+        Saying::new("offer-lower-mark-out"),
         take_out_mark(note),
     )
 }

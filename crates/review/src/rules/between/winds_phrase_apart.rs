@@ -27,13 +27,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Moment, NoteId};
 
 use crate::bow_starts::bow_starts;
 use crate::doublings::doublings;
 use crate::under_slur::note;
 use crate::ways::WaysOfPlaying;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -135,22 +136,15 @@ fn said(
 ) -> Option<Draft> {
     let severity = if together.apart.len() <= ONE_SLUR { Severity::C } else { Severity::D };
     let draft = found.at_notes(severity, strings, &[*together.apart.first()?]);
-    let sentence = format!(
-        "{} and {} play one line in {} {}s and slur it alike, except at {}{}.",
-        piece.score.parts[strings].name,
-        piece.score.parts[wind].name,
-        together.bars,
-        piece.bar_word(),
-        piece.where_is(draft.place()),
-        match together.apart.len() - 1 {
-            0 => String::new(),
-            1 => " and 1 more place".to_owned(),
-            more => format!(" and {more} more places"),
-        },
-    );
+    let sentence = Saying::new("say-winds-phrase-apart")
+        .quoting("strings", &piece.score.parts[strings].name)
+        .quoting("wind", &piece.score.parts[wind].name)
+        .with("bars", together.bars)
+        .with("at", piece.where_is(draft.place()))
+        .with("more", together.apart.len().saturating_sub(1));
     Some(draft.say(sentence).evidence(
-        "notes that begin a slur in one part only",
-        Figure::Whole(i64::try_from(together.apart.len()).unwrap_or(i64::MAX)),
+        "evidence-notes-that-begin-a-slur-in-one-part-only",
+        Argument::Whole(i64::try_from(together.apart.len()).unwrap_or(i64::MAX)),
         "",
     ))
 }

@@ -29,14 +29,15 @@
 //! where the bow is heavy: Freund & Cutler 2024.
 
 use arcata_bow::{PlannedStroke, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::BowDirection;
 
 use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
 use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
-use crate::words::a_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
+use crate::words::bow;
+use crate::{Card, Draft, Family, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -99,16 +100,17 @@ fn thin(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Dra
     let stroke = &piece.lines[at].strokes[index];
     let planned = piece.planned(at)[index];
     let draft = found.at_stroke(Severity::C, at, index);
-    let sentence = format!(
-        "The accent at {}, in {}, is begun near the {} on {}, where the bow has little weight.",
-        piece.where_is(draft.place()),
-        dynamic_name(stroke.level_start),
-        piece.tip_word(),
-        a_bow(planned.direction),
-    );
+    let sentence = Saying::new("say-accent-at-tip")
+        .with("at", piece.where_is(draft.place()))
+        .quoting("dynamic", dynamic_name(stroke.level_start))
+        .choosing("bow", bow(planned.direction));
     let draft = draft
         .say(sentence)
-        .evidence("begins at", Figure::Whole(i64::from(planned.start) / 10), "% of the bow")
+        .evidence(
+            "evidence-begins-at",
+            Argument::Whole(i64::from(planned.start) / 10),
+            "unit-percent-of-the-bow",
+        )
         .cause(format!("{}/{:?}", stroke.offset, stroke.length));
-    with_bow(piece, draft, (at, index), planned.direction.other(), ("the accent", WishedNote::Begins))
+    with_bow(piece, draft, (at, index), planned.direction.other(), ("accent", WishedNote::Begins))
 }

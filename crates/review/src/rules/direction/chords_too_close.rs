@@ -28,12 +28,13 @@
 //! chord are from memory.
 
 use arcata_bow::StrokeKind;
+use arcata_languages::{Argument, Saying};
 use arcata_score::{BowDirection, Meaning, Moment, Part};
 
 use crate::attack_marks::is_for;
 use crate::change::Change;
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -96,38 +97,32 @@ fn too_close(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
         return None;
     }
     let draft = found.at_stroke(Severity::B, at, index);
-    let sentence = format!(
-        "The chord at {} is to come down-bow {} s after another; breaking the first one and bringing the bow back \
-         takes about {} s.",
-        piece.where_is(draft.place()),
-        Figure::Thousandths(time / 1000),
-        Figure::Thousandths(needed / 1000),
-    );
+    let sentence = Saying::new("say-chords-too-close")
+        .with("at", piece.where_is(draft.place()))
+        .with("time", Argument::Thousandths(time / 1000))
+        .with("needed", Argument::Thousandths(needed / 1000));
     let part = piece.score.parts.get(line.part)?;
     let notes = line.strokes[index].notes.iter().filter_map(|id| note(part, *id));
     let marks: Vec<Change> =
         notes.filter_map(|note| note.bow_mark).map(|mark| Change::Remove(mark.node)).collect();
     let draft = draft
         .say(sentence)
-        .seconds("time between them", time)
-        .seconds("the first chord speaks", limits.chord_speaks)
-        .seconds("the lift takes", lift.needed)
+        .seconds("evidence-time-between-them", time)
+        .seconds("evidence-the-first-chord-speaks", limits.chord_speaks)
+        .seconds("evidence-the-lift-takes", lift.needed)
         .cause(format!("{}", before.length));
     let draft = if marks.is_empty() {
-        draft.propose(Grade::PlayersChoice, ProposalKind::Unmark, "Take the chords as they come.")
+        draft.propose(Grade::PlayersChoice, ProposalKind::Unmark, Saying::new("offer-chords-as-they-come"))
     } else {
         draft.propose_change(
             Grade::PlayersChoice,
             ProposalKind::Unmark,
-            "Take the second down-bow out and alternate.",
+            Saying::new("offer-second-down-out"),
             marks,
         )
     };
-    let draft = draft.propose(
-        Grade::WritersChoice,
-        ProposalKind::Word,
-        "Write the chords on two strings, or give them more time.",
-    );
+    let draft =
+        draft.propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-chords-on-two-strings"));
     Some(piece.with_tempo_assumption(draft, line))
 }
 

@@ -30,6 +30,7 @@
 //! Counted: in 30 solo pieces as really played the last note is down in 24. The rule itself from memory.
 
 use arcata_bow::{MetricPlace, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{BarlineStyle, BowDirection};
 
 use crate::mechanics::dynamic_name;
@@ -37,7 +38,7 @@ use crate::other_bow::with_bow;
 use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity, Thresholds};
+use crate::{Card, Draft, Family, Findings, Piece, Reads, Rule, Severity, Thresholds};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -126,14 +127,13 @@ fn ended(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Dr
     let stroke = &line.strokes[index];
     let dynamic = dynamic_name(stroke.level_end);
     let draft = found.at_stroke(Severity::C, at, index);
-    let sentence = format!(
-        "The phrase that closes with {} ends on an up-bow, {dynamic}.",
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-ending-on-up-bow")
+        .with("at", piece.where_is(draft.place()))
+        .quoting("dynamic", dynamic);
     let draft = draft
         .say(sentence)
-        .seconds("last note lasts", stroke.duration.micros)
-        .evidence("dynamic", Figure::Word(dynamic.to_owned()), "")
+        .seconds("evidence-last-note-lasts", stroke.duration.micros)
+        .evidence("evidence-dynamic", Argument::Text(dynamic.to_owned()), "")
         .cause(format!("{}/{}", stroke.length, stroke.offset));
-    with_bow(piece, draft, (at, index), BowDirection::Down, ("the ending", WishedNote::Ends))
+    with_bow(piece, draft, (at, index), BowDirection::Down, ("ending", WishedNote::Ends))
 }

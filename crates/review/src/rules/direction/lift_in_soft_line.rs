@@ -26,6 +26,7 @@
 //! Read in plans of played works by a player; common practice.
 
 use arcata_bow::{Join, Link, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{BowDirection, Note};
 
 use crate::change::take_out_mark;
@@ -34,7 +35,7 @@ use crate::other_bow::with_bow;
 use crate::other_notation::{BowWish, WishedNote};
 use crate::under_slur::note;
 use crate::words::bow;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -114,7 +115,7 @@ fn without_mark(piece: &Piece<'_>, draft: Draft, at: usize, last: usize) -> Draf
     draft.propose_change(
         Grade::PlayersChoice,
         ProposalKind::Unmark,
-        format!("Take the mark at {} out and alternate.", piece.stroke_is_at(at, &line.strokes[last])),
+        Saying::new("offer-mark-out-and-alternate").with("at", piece.stroke_is_at(at, &line.strokes[last])),
         marked.map(take_out_mark).unwrap_or_default(),
     )
 }
@@ -132,23 +133,21 @@ fn lifted(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> O
     let direction = piece.planned(at)[index].direction;
     let lift = piece.lift_after(at, index - 1);
     let draft = found.at_stroke(Severity::C, at, index);
-    let sentence = format!(
-        "With these slurs the {} at {} needs a lift, within a line in {}: a gap of about {} s.",
-        bow(direction),
-        piece.where_is(draft.place()),
-        dynamic_name(stroke.level_start),
-        Figure::Thousandths(lift.needed / 1000),
-    );
+    let sentence = Saying::new("say-lift-in-soft-line")
+        .choosing("bow", bow(direction))
+        .with("at", piece.where_is(draft.place()))
+        .quoting("dynamic", dynamic_name(stroke.level_start))
+        .with("needed", Argument::Thousandths(lift.needed / 1000));
     let draft = draft
         .say(sentence)
-        .seconds("a lift takes", lift.needed)
-        .seconds("note before", piece.lines[at].strokes[index - 1].duration.micros)
+        .seconds("evidence-a-lift-takes", lift.needed)
+        .seconds("evidence-note-before", piece.lines[at].strokes[index - 1].duration.micros)
         .cause("lift");
     let other = match direction {
         BowDirection::Down => BowDirection::Up,
         BowDirection::Up => BowDirection::Down,
     };
-    let what = "the bar";
+    let what = "bar";
     let draft = match forcing_mark(piece, at, index) {
         Some(last) => without_mark(piece, draft, at, last),
         None => {

@@ -37,8 +37,9 @@ use arcata_bow::{Link, Stroke};
 use crate::change::Change;
 use crate::player::LiftSeconds;
 use crate::under_slur::note;
-use crate::words::{a_bow, bow};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::words::bow;
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use arcata_languages::{Argument, Saying};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -105,7 +106,7 @@ fn printed_lift(
     Some(draft.propose_change(
         Grade::PlayersChoice,
         ProposalKind::Unmark,
-        format!("Take the row's {}s out after the first and alternate.", bow(direction)),
+        Saying::new("offer-row-out").choosing("bow", bow(direction)),
         marks,
     ))
 }
@@ -133,23 +134,17 @@ fn late(
         return None;
     }
     let draft = found.at_stroke(Severity::B, at, index);
-    let sentence = format!(
-        "A retake for {} at {} takes about {} s, and there are {} s.",
-        a_bow(direction),
-        piece.where_is(draft.place()),
-        Figure::Thousandths(lift.needed / 1000),
-        Figure::Thousandths(lift.available() / 1000),
-    );
+    let sentence = Saying::new("say-no-time-to-retake")
+        .choosing("bow", bow(direction))
+        .with("at", piece.where_is(draft.place()))
+        .with("needed", Argument::Thousandths(lift.needed / 1000))
+        .with("there", Argument::Thousandths(lift.available() / 1000));
     let draft = draft
         .say(sentence)
-        .seconds("silence before it", lift.silence)
-        .seconds("the note before can give up", lift.lent)
-        .seconds("the lift takes", lift.needed)
+        .seconds("evidence-silence-before-it", lift.silence)
+        .seconds("evidence-the-note-before-can-give-up", lift.lent)
+        .seconds("evidence-the-lift-takes", lift.needed)
         .cause(format!("{}/{}", line.strokes[index - 1].length, bow(direction)))
-        .propose(
-            Grade::PlayersChoice,
-            ProposalKind::Hook,
-            "Hook the two strokes on the string, with a stop, instead of lifting.",
-        );
+        .propose(Grade::PlayersChoice, ProposalKind::Hook, Saying::new("offer-hook-instead-of-lifting"));
     Some(piece.with_tempo_assumption(draft, line))
 }

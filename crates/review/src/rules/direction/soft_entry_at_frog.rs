@@ -31,8 +31,9 @@ use crate::mechanics::dynamic_name;
 use crate::other_bow::with_bow;
 use crate::other_notation::WishedNote;
 use crate::taste::Otherwise;
-use crate::words::a_bow;
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
+use crate::words::bow;
+use crate::{Card, Draft, Family, Findings, Piece, Reads, Rule, Severity};
+use arcata_languages::{Argument, Saying};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -76,16 +77,17 @@ fn bump(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Dra
     let stroke = &piece.lines[at].strokes[index];
     let planned = piece.planned(at)[index];
     let draft = found.at_stroke(Severity::D, at, index);
-    let sentence = format!(
-        "The {} entry at {} is begun near the {} on {}, where the bow is heavy.",
-        dynamic_name(stroke.level_start),
-        piece.where_is(draft.place()),
-        piece.frog_word(),
-        a_bow(planned.direction),
-    );
+    let sentence = Saying::new("say-soft-entry-at-frog")
+        .with("at", piece.where_is(draft.place()))
+        .quoting("dynamic", dynamic_name(stroke.level_start))
+        .choosing("bow", bow(planned.direction));
     let draft = draft
         .say(sentence)
-        .evidence("begins at", Figure::Whole(i64::from(planned.start) / 10), "% of the bow")
+        .evidence(
+            "evidence-begins-at",
+            Argument::Whole(i64::from(planned.start) / 10),
+            "unit-percent-of-the-bow",
+        )
         .cause("soft");
-    with_bow(piece, draft, (at, index), planned.direction.other(), ("the entry", WishedNote::Begins))
+    with_bow(piece, draft, (at, index), planned.direction.other(), ("entry", WishedNote::Begins))
 }

@@ -31,6 +31,7 @@
 //! the tip.
 
 use arcata_bow::Stroke;
+use arcata_languages::{Argument, Saying};
 use arcata_score::{BowDirection, Swell};
 
 use crate::mechanics::{dynamic_name, planned_travel, share_of_longest};
@@ -39,7 +40,7 @@ use crate::other_notation::WishedNote;
 use crate::split;
 use crate::taste::Otherwise;
 use crate::words::bow;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// Travel from which the weight of the bow changes enough to be fought, thousandths of the hair: it falls
 /// about six to one over the whole length (statics of a lever; the share from memory).
@@ -119,26 +120,21 @@ fn swelling(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
     let grows = planned.direction == BowDirection::Down;
     let (from, to) = (dynamic_name(stroke.level_start), dynamic_name(stroke.level_end));
     let draft = found.at_stroke(Severity::C, at, index);
-    let sentence = format!(
-        "The {} from {from} to {to} at {} falls on {}, which {} by itself.",
-        if grows { "crescendo" } else { "diminuendo" },
-        piece.where_is(draft.place()),
-        crate::words::a_bow(planned.direction),
-        if grows { "fades" } else { "grows" },
-    );
+    let sentence = Saying::new("say-swell-against-bow")
+        .choosing("swell", if grows { "crescendo" } else { "diminuendo" })
+        .quoting("from", from)
+        .quoting("to", to)
+        .with("at", piece.where_is(draft.place()))
+        .choosing("bow", bow(planned.direction));
     let steps = i64::from(stroke.level_end.0 - stroke.level_start.0) * 10;
     let draft = draft
         .say(sentence)
-        .evidence("change of level", Figure::Thousandths(steps), "dynamic steps")
-        .seconds("stroke lasts", stroke.duration.micros)
+        .evidence("evidence-change-of-level", Argument::Thousandths(steps), "unit-dynamic-steps")
+        .seconds("evidence-stroke-lasts", stroke.duration.micros)
         .cause(format!("{}/{}/{steps}", stroke.length, bow(planned.direction)));
+    let draft = with_bow(piece, draft, (at, index), planned.direction.other(), ("swell", WishedNote::Begins));
     let draft =
-        with_bow(piece, draft, (at, index), planned.direction.other(), ("the swell", WishedNote::Begins));
-    let draft = draft.propose(
-        Grade::WritersChoice,
-        ProposalKind::Split,
-        "Let the players change bow inside the swell.",
-    );
+        draft.propose(Grade::WritersChoice, ProposalKind::Split, Saying::new("offer-change-inside-swell"));
     let draft = draft.sketched(split::in_two(piece, line, stroke));
     piece.with_tempo_assumption(draft, line)
 }

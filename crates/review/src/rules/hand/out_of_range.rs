@@ -25,9 +25,10 @@
 use std::collections::BTreeMap;
 
 use arcata_hand::{Fingerboard, Strings};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Instrument, Moment, NoteId, Part};
 
-use crate::left_hand::{pitch_name, sounding};
+use crate::left_hand::sounding;
 use crate::{Card, Draft, Family, Findings, Piece, Rule, Severity};
 
 /// See the module's page.
@@ -81,20 +82,23 @@ fn told(
 ) -> Draft {
     let deep = fifth.is_some_and(|fifth| (fifth.lowest()..board.lowest()).contains(&pitch));
     let (severity, what) = if deep {
-        (
-            Severity::C,
-            format!("below the E string: a fifth string or an extension is needed for {}", pitch_name(pitch)),
-        )
+        (Severity::C, Saying::new("say-below-e-string").with("pitch", Argument::Pitch(pitch)))
     } else if pitch < board.lowest() {
-        (Severity::A, format!("below the lowest string, {}", pitch_name(board.lowest())))
+        (
+            Severity::A,
+            Saying::new("say-below-lowest-string")
+                .with("pitch", Argument::Pitch(pitch))
+                .with("limit", Argument::Pitch(board.lowest())),
+        )
     } else {
-        (Severity::B, format!("above the end of the fingerboard, about {}", pitch_name(board.highest())))
+        (
+            Severity::B,
+            Saying::new("say-above-fingerboard")
+                .with("pitch", Argument::Pitch(pitch))
+                .with("limit", Argument::Pitch(board.highest())),
+        )
     };
     let draft = found.at_notes(severity, part, &[id]);
-    let sentence = if deep {
-        format!("The note at {} lies {what}.", piece.where_is(draft.place()))
-    } else {
-        format!("{} at {} lies {what}.", pitch_name(pitch), piece.where_is(draft.place()))
-    };
+    let sentence = what.with("at", piece.where_is(draft.place()));
     draft.say(sentence).cause("range")
 }

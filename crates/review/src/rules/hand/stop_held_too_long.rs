@@ -26,11 +26,11 @@
 //! double stops, as quoted. How long is a setting, from memory.
 
 use arcata_bow::{Line, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Length, Note, TieEnd};
 
 use crate::left_hand::chords;
 use crate::under_slur::note;
-use crate::words::seconds;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// Loudness of f, hundredths of a step (rule of thumb).
@@ -94,21 +94,16 @@ fn held(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> Opt
         return None;
     }
     let draft = found.at_stroke(Severity::B, at, index);
-    let count = if strings == 3 { "Three" } else { "Four" };
-    let sentence = format!(
-        "{count} strings are to sound together for {} at {}; below forte a bow can hold two.",
-        seconds(stroke.duration.micros),
-        piece.where_is(draft.place()),
-    );
+
+    let sentence = Saying::new("say-stop-held-too-long")
+        .with("strings", strings)
+        .with("lasts", Argument::Seconds(stroke.duration.micros))
+        .with("at", piece.where_is(draft.place()));
     let draft = draft
         .say(sentence)
-        .seconds("chord lasts", stroke.duration.micros)
-        .seconds("strings together, loud", piece.thresholds().stop_held)
+        .seconds("evidence-chord-lasts", stroke.duration.micros)
+        .seconds("evidence-strings-together-loud", piece.thresholds().stop_held)
         .cause("held")
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Word,
-            "Write which two strings are held, and the others short before them.",
-        );
+        .propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-write-which-strings-held"));
     Some(piece.with_tempo_assumption(draft, line))
 }

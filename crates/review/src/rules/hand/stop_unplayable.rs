@@ -31,9 +31,10 @@ use arcata_bow::{Force, Stroke};
 use arcata_hand::Fingerboard;
 
 use crate::change::direction_before;
-use crate::left_hand::{Chord, chords, fingerboard, instrument_word, pitch_names};
+use crate::left_hand::{Chord, chords, fingerboard, instrument_word};
 use crate::under_slur::{is_hidden, note};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use arcata_languages::{Argument, Saying};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -83,12 +84,10 @@ fn impossible(piece: &Piece<'_>, found: &Findings<'_>, at: usize, chord: &Chord)
         Force::Section => (Severity::B, "section"),
     };
     let draft = found.at_notes(severity, line.part, &chord.notes);
-    let sentence = format!(
-        "{} at {} cannot be stopped together on a {}.",
-        pitch_names(&chord.pitches),
-        piece.where_is(draft.place()),
-        instrument_word(line),
-    );
+    let sentence = Saying::new("say-stop-unplayable")
+        .with("pitches", Argument::List(chord.pitches.iter().copied().map(Argument::Pitch).collect()))
+        .with("at", piece.where_is(draft.place()))
+        .choosing("instrument", instrument_word(line));
     let draft = draft.say(sentence).cause(format!("{cause} {:?}", chord.pitches));
     let part = piece.score.parts.get(line.part);
     let first = part.and_then(|part| Some((part, note(part, *chord.notes.first()?)?)));
@@ -96,7 +95,7 @@ fn impossible(piece: &Piece<'_>, found: &Findings<'_>, at: usize, chord: &Chord)
         (Force::Section, Some((part, first))) => draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::State,
-            "Write div. here, and unis. where all play together again.",
+            Saying::new("offer-write-div-and-unis"),
             vec![direction_before(first, part.staves, "above", "<words>div.</words>")],
         ),
         _ => draft,

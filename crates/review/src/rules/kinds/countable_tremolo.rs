@@ -28,13 +28,14 @@
 //! practice.
 
 use arcata_bow::{Line, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Length, Meaning, Moment, NoteId, Part, TremoloRole};
 
 use crate::attack_marks::is_for;
 use crate::change::direction_before;
-use crate::speed::{rate, rate_text};
+use crate::speed::{rate, said_rate};
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -132,15 +133,13 @@ fn counted(
 ) -> Draft {
     let line: &Line = &piece.lines[at];
     let draft = found.at_stroke(Severity::B, at, index);
-    let sentence = format!(
-        "The tremolo at {} comes to {} strokes a second, slow enough to be counted, and no word says whether it is measured.",
-        piece.where_is(draft.place()),
-        rate_text(slow.rate),
-    );
+    let sentence = Saying::new("say-countable-tremolo")
+        .with("at", piece.where_is(draft.place()))
+        .with("rate", said_rate(slow.rate));
     let draft = draft
         .say(sentence)
-        .evidence("beams", Figure::Whole(i64::from(slow.beams)), "")
-        .evidence("strokes a second", Figure::Thousandths(slow.rate * 10), "")
+        .evidence("evidence-beams", Argument::Whole(i64::from(slow.beams)), "")
+        .evidence("evidence-strokes-a-second", Argument::Thousandths(slow.rate * 10), "")
         .cause("slow");
     let part = &piece.score.parts[line.part];
     let word =
@@ -149,13 +148,9 @@ fn counted(
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Word,
-            "Write trem. over the first, if it is unmeasured.",
+            Saying::new("offer-write-trem"),
             word.into_iter().collect(),
         )
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Word,
-            "Write the notes out, or write “measured”, if they are to be counted.",
-        );
+        .propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-write-out-or-measured"));
     piece.with_tempo_assumption(draft, line)
 }

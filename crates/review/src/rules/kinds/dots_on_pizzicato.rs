@@ -25,12 +25,12 @@
 //! Common practice.
 
 use arcata_bow::techniques::{Contact, Techniques};
+use arcata_languages::Saying;
 use arcata_score::{NoteId, NoteKind, Part};
 
 use crate::attack_marks::{SHORT, is_dotted, take_marks};
 use crate::change::Change;
 use crate::under_slur::note;
-use crate::words::number;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -101,10 +101,7 @@ fn dots(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, run: &[NoteI
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::D, part_index, run);
     let place = piece.where_is(draft.place());
-    let sentence = format!(
-        "The {} notes from {place} are plucked and carry dots: they are short anyway.",
-        number(run.len())
-    );
+    let sentence = Saying::new("say-dots-on-pizzicato").with("count", run.len()).with("at", place);
     let changes: Vec<Change> = run
         .iter()
         .filter_map(|id| note(part, *id))
@@ -113,7 +110,7 @@ fn dots(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, run: &[NoteI
     draft.say(sentence).cause("dots").propose_change(
         Grade::WritersChoice,
         ProposalKind::Unmark,
-        "Take the dots out.",
+        Saying::new("offer-dots-out"),
         changes,
     )
 }

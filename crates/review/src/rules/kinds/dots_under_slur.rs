@@ -32,15 +32,15 @@
 use std::collections::BTreeMap;
 
 use arcata_bow::{Line, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Articulation, Moment, Note, NoteId, NoteKind, Part};
 use arcata_xml::Tag;
 
 use crate::attack_marks::{StrokeWords, is_dotted, take_marks};
 use crate::change::{Change, direction_before};
-use crate::speed::{rate_of, rate_text};
+use crate::speed::{rate_of, said_rate};
 use crate::under_slur::note;
-use crate::words::number_first;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -88,8 +88,8 @@ impl DotsMean {
     fn name(self) -> &'static str {
         match self {
             Self::Portato => "portato",
-            Self::Staccato => "slurred staccato",
-            Self::Thrown => "a throw",
+            Self::Staccato => "staccato",
+            Self::Thrown => "thrown",
         }
     }
 }
@@ -173,18 +173,16 @@ fn told(
     let draft = found.at_stroke(Severity::B, at, index);
     let [slower, faster] = doubt.readings();
     let rate = rate_of(stroke).unwrap_or(0);
-    let sentence = format!(
-        "{} notes with dots under a slur at {}, {} a second, and no word says how: {} or {}? At this speed {} is likelier.",
-        number_first(usize::from(stroke.note_count)),
-        piece.where_is(draft.place()),
-        rate_text(rate),
-        slower.name(),
-        faster.name(),
-        likely.name(),
-    );
+    let sentence = Saying::new("say-dots-under-slur")
+        .with("count", i64::from(stroke.note_count))
+        .with("at", piece.where_is(draft.place()))
+        .with("rate", said_rate(rate))
+        .choosing("slower", slower.name())
+        .choosing("faster", faster.name())
+        .choosing("likely", likely.name());
     let draft = draft
         .say(sentence)
-        .evidence("notes a second", Figure::Thousandths(rate * 10), "")
+        .evidence("evidence-notes-a-second", Argument::Thousandths(rate * 10), "")
         .cause(format!("{doubt:?}"));
     let mut draft = piece.with_tempo_assumption(draft, line);
     let mut offered = [slower, faster];
@@ -212,13 +210,9 @@ fn offer(
             .map(|note| direction_before(note, part.staves, "above", &format!("<words>{word}</words>")))
     };
     let (sentence, changes) = match reading {
-        DotsMean::Portato => ("Put dashes in place of the dots, for a portato.", dashes(piece, part, stroke)),
-        DotsMean::Staccato => {
-            ("Write staccato over the first, for a bow that stops.", word("staccato").into_iter().collect())
-        }
-        DotsMean::Thrown => {
-            ("Write gettato over the first, for a thrown bow.", word("gettato").into_iter().collect())
-        }
+        DotsMean::Portato => (Saying::new("offer-dashes-for-portato"), dashes(piece, part, stroke)),
+        DotsMean::Staccato => (Saying::new("offer-write-staccato"), word("staccato").into_iter().collect()),
+        DotsMean::Thrown => (Saying::new("offer-write-gettato"), word("gettato").into_iter().collect()),
     };
     draft.propose_change(Grade::WritersChoice, ProposalKind::Word, sentence, changes)
 }

@@ -28,6 +28,7 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::Saying;
 use arcata_score::{Articulation, ChordRole, Instruction, Meaning, Moment, Note, NoteId, NoteKind, Part};
 use arcata_xml::Tag;
 
@@ -77,7 +78,6 @@ struct Signs {
     marks: [Articulation; 2],
     tags: [Tag; 2],
     names: [&'static str; 2],
-    why: &'static str,
 }
 
 const SIGNS: [Signs; 3] = [
@@ -85,19 +85,16 @@ const SIGNS: [Signs; 3] = [
         marks: [Articulation::Tenuto, Articulation::Staccatissimo],
         tags: [Tag::TENUTO, Tag::STACCATISSIMO],
         names: ["dash", "wedge"],
-        why: "one holds it, the other makes it as short as can be.",
     },
     Signs {
         marks: [Articulation::Tenuto, Articulation::Spiccato],
         tags: [Tag::TENUTO, Tag::SPICCATO],
-        names: ["dash", "spiccato sign"],
-        why: "one holds it, the other takes it off the string.",
+        names: ["dash", "spiccato"],
     },
     Signs {
         marks: [Articulation::Staccato, Articulation::Staccatissimo],
         tags: [Tag::STACCATO, Tag::STACCATISSIMO],
         names: ["dot", "wedge"],
-        why: "a little short, or as short as can be.",
     },
 ];
 
@@ -111,12 +108,14 @@ fn on_note(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, id: NoteI
     let note = piece.score.parts[part_index].note(id);
     let draft = found.at_notes(Severity::B, part_index, &[id]);
     let [first, second] = signs.names;
-    let sentence =
-        format!("The note at {} has a {first} and a {second}: {}", piece.where_is(draft.place()), signs.why,);
+    let sentence = Saying::new("say-signs-contradict")
+        .with("at", piece.where_is(draft.place()))
+        .choosing("first", first)
+        .choosing("second", second);
     let mut draft = draft.say(sentence).cause(format!("{first}/{second}"));
     for (name, tag) in signs.names.iter().zip(signs.tags) {
         let changes = take_marks(piece, note, &[tag]);
-        let sentence = format!("Take the {name} out.");
+        let sentence = Saying::new("offer-sign-out").choosing("sign", name);
         draft = draft.propose_change(Grade::WritersChoice, ProposalKind::Unmark, sentence, changes);
     }
     draft
@@ -165,22 +164,17 @@ fn two_words(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, said: [
     let part = &piece.score.parts[part_index];
     let place = &said[0].place;
     let draft = found.at(Severity::B, Some(part_index), place.bar, place.at);
-    let [first, second] = said.map(|said| quoted(&said.text));
-    let sentence = format!(
-        "{first} and {second} stand together at {}; a bow does one of the two.",
-        piece.where_is(draft.place()),
-    );
+    let [first, second] = said.map(|said| said.text.trim());
+    let sentence = Saying::new("say-words-contradict")
+        .quoting("first", first)
+        .quoting("second", second)
+        .with("at", piece.where_is(draft.place()));
     let mut draft = draft.say(sentence);
     for (said, name) in said.iter().zip([first, second]) {
-        let sentence = format!("Take {name} out.");
+        let sentence = Saying::new("offer-word-out").quoting("word", name);
         draft = draft.propose_change(Grade::WritersChoice, ProposalKind::Word, sentence, without(part, said));
     }
     draft
-}
-
-/// The text in quotation marks.
-fn quoted(text: &str) -> String {
-    format!("“{}”", text.trim())
 }
 
 /// Takes a text out that says nothing else.
@@ -202,23 +196,22 @@ fn legato_with_dots(piece: &Piece<'_>, found: &mut Findings<'_>, part_index: usi
             .find(|(_, note)| is_played(note) && here(note) && is_dotted(note) && !is_slurred(part, note));
         if let Some((id, note)) = dotted {
             let draft = found.at_notes(Severity::B, part_index, &[id]);
-            let word = quoted(&said.text);
-            let sentence = format!(
-                "{word} stands over a dot at {}, where no slur is: one joins the notes, the other parts them.",
-                piece.where_is(draft.place()),
-            );
+            let word = said.text.trim();
+            let sentence = Saying::new("say-legato-over-dots")
+                .quoting("word", word)
+                .with("at", piece.where_is(draft.place()));
             let draft = draft
                 .say(sentence)
                 .propose_change(
                     Grade::WritersChoice,
                     ProposalKind::Word,
-                    format!("Take {word} out."),
+                    Saying::new("offer-word-out").quoting("word", word),
                     without(part, said),
                 )
                 .propose_change(
                     Grade::WritersChoice,
                     ProposalKind::Unmark,
-                    "Take the dots out.",
+                    Saying::new("offer-dots-out"),
                     dots_from(piece, part, note),
                 );
             found.report(draft);

@@ -29,13 +29,13 @@
 //! practice, from memory.
 
 use arcata_bow::{Line, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Instruction, Meaning, Moment};
 
 use crate::change::{Change, direction_before};
-use crate::speed::{EvenRun, even_runs, rate_text};
+use crate::speed::{EvenRun, even_runs, said_rate};
 use crate::under_slur::note;
-use crate::words::number;
-use crate::{Card, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -66,29 +66,25 @@ impl Rule for OnOrOffString {
         let with = firsts.iter().filter(|first| onset(first) == from);
         let places: Vec<(usize, usize)> = with.map(|(at, run)| (*at, run.strokes.start)).collect();
         let draft = found.at_stroke(Severity::C, *at, run.strokes.start);
-        let alike = match places.len() {
-            1 => String::new(),
-            count => format!(" in {} parts", number(count)),
-        };
-        let sentence = format!(
-            "From {}{alike}, {} notes with staccato dots come {} a second: on the string or off it? No word in the piece says which.",
-            piece.where_is(draft.place()),
-            number(run.strokes.len()),
-            rate_text(run.rate),
-        );
+
+        let sentence = Saying::new("say-on-or-off-string")
+            .with("at", piece.where_is(draft.place()))
+            .with("parts", places.len())
+            .with("count", run.strokes.len())
+            .with("rate", said_rate(run.rate));
         let draft = draft
             .say(sentence)
-            .evidence("strokes a second", Figure::Thousandths(run.rate * 10), "")
+            .evidence("evidence-strokes-a-second", Argument::Thousandths(run.rate * 10), "")
             .propose_change(
                 Grade::WritersChoice,
                 ProposalKind::Word,
-                "Write spicc. over the first.",
+                Saying::new("offer-write-spicc"),
                 words(piece, &places, "spicc."),
             )
             .propose_change(
                 Grade::WritersChoice,
                 ProposalKind::Word,
-                "Write on the string over the first.",
+                Saying::new("offer-write-on-the-string"),
                 words(piece, &places, "on the string"),
             );
         found.report(piece.with_tempo_assumption(draft, line));

@@ -24,12 +24,13 @@
 //! ## Sources
 //! The signs: common practice. That players ask: a player's notes on played works.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Note, NoteKind, Part, Slur, TremoloRole};
 
 use crate::attack_marks::StrokeWords;
 use crate::under_slur::{is_main, solid_slurs, tied_from_before};
 use crate::ways::WaysOfPlaying;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -92,22 +93,11 @@ fn counted(part: &Part, start: &Note, end: &Note) -> Option<u8> {
 
 fn told(piece: &Piece<'_>, found: &Findings<'_>, part: usize, slur: &Slur, beams: u8) -> Draft {
     let draft = found.at_notes(Severity::C, part, &[slur.start]);
-    let sentence = format!(
-        "The slur at {} stands over a tremolo of counted notes: are all of them in one bow, or has every note its own?",
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-slurred-tremolo").with("at", piece.where_is(draft.place()));
     draft
         .say(sentence)
-        .evidence("beams", Figure::Whole(i64::from(beams)), "")
+        .evidence("evidence-beams", Argument::Whole(i64::from(beams)), "")
         .cause("tremolo")
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Word,
-            "Write the first group out with its slurs, and simile after it, if they share a bow.",
-        )
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Word,
-            "Take the slurs out, if every note has its own bow.",
-        )
+        .propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-write-group-out"))
+        .propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-slurs-out-own-bow"))
 }

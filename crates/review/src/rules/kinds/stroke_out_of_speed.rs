@@ -29,13 +29,14 @@
 //! recordings of Paganini's Caprice 5, open data (fastest sautillé); martelé and détaché from memory.
 
 use arcata_bow::Line;
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Instruction, Instrument, Meaning, Moment, Part};
 
 use crate::attack_marks::{StrokeWords, stroke_name};
 use crate::change::{Change, direction_before, take_out};
-use crate::speed::{EvenRun, even_runs, rate_text};
+use crate::speed::{EvenRun, even_runs, said_rate};
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -110,22 +111,20 @@ fn out_of_speed(
     let draft = found.at_stroke(Severity::B, at, run.strokes.start);
     let name = stroke_name(word);
     let sentence = match limit {
-        Limit::Fastest(most) => format!(
-            "The notes from {} are marked {name} and come {} a second; {name} goes up to {}.",
-            piece.where_is(draft.place()),
-            rate_text(run.rate),
-            rate_text(most),
-        ),
-        Limit::Slowest(least) => format!(
-            "The notes from {} are marked {name} and come {} a second; a bow bounces by itself from {} on.",
-            piece.where_is(draft.place()),
-            rate_text(run.rate),
-            rate_text(least),
-        ),
+        Limit::Fastest(most) => Saying::new("say-stroke-too-fast")
+            .with("at", piece.where_is(draft.place()))
+            .choosing("stroke", name)
+            .with("rate", said_rate(run.rate))
+            .with("limit", said_rate(most)),
+        Limit::Slowest(least) => Saying::new("say-stroke-too-slow")
+            .with("at", piece.where_is(draft.place()))
+            .choosing("stroke", name)
+            .with("rate", said_rate(run.rate))
+            .with("limit", said_rate(least)),
     };
     let draft = draft
         .say(sentence)
-        .evidence("strokes a second", Figure::Thousandths(run.rate * 10), "")
+        .evidence("evidence-strokes-a-second", Argument::Thousandths(run.rate * 10), "")
         .cause(format!("{name}/{since:?}"));
     let part = &piece.score.parts[line.part];
     let printed = part.instructions.iter().rfind(|said| said.meaning == word && said.place.at == since);
@@ -133,20 +132,16 @@ fn out_of_speed(
         (Meaning::Sautille, Some(printed)) if matches!(limit, Limit::Slowest(_)) => draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::Word,
-            "Write spiccato instead.",
+            Saying::new("offer-write-spiccato-instead"),
             instead(part, line, since, printed),
         ),
         (Meaning::Martele, Some(printed)) => draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::Word,
-            format!("Take “{}” out.", printed.text.trim()),
+            Saying::new("offer-word-out").quoting("word", printed.text.trim()),
             alone(part, printed),
         ),
-        _ => draft.propose(
-            Grade::WritersChoice,
-            ProposalKind::Join,
-            "Slur the notes in twos, or write half as many.",
-        ),
+        _ => draft.propose(Grade::WritersChoice, ProposalKind::Join, Saying::new("offer-slur-in-twos")),
     };
     piece.with_tempo_assumption(draft, line)
 }

@@ -27,15 +27,15 @@
 //! end of the speed is from memory.
 
 use arcata_bow::{Line, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Meaning, NoteKind};
 
 use crate::attack_marks::StrokeWords;
 use crate::change::Change;
-use crate::speed::{rate_of, rate_text};
+use crate::speed::{rate_of, said_rate};
 use crate::split::{self, Keep};
 use crate::under_slur::{note, solid_slurs};
-use crate::words::number_first;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -76,21 +76,20 @@ fn too_many(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) ->
         return None;
     }
     let draft = found.at_stroke(Severity::B, at, index);
-    let sentence = format!(
-        "{} notes are to be thrown in one bow at {}; one throw gives up to {most}.",
-        number_first(usize::from(stroke.note_count)),
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-thrown-too-many")
+        .with("count", count)
+        .with("at", piece.where_is(draft.place()))
+        .with("most", most);
     let changes = if count <= 2 * most { halves(piece, line, stroke) } else { Vec::new() };
     Some(
         draft
             .say(sentence)
-            .evidence("notes in one throw", Figure::Whole(count), "")
+            .evidence("evidence-notes-in-one-throw", Argument::Whole(count), "")
             .cause("many")
             .propose_change(
                 Grade::WritersChoice,
                 ProposalKind::Split,
-                format!("Divide the slur into throws of up to {most} notes."),
+                Saying::new("offer-divide-into-throws").with("most", most),
                 changes,
             ),
     )
@@ -125,20 +124,19 @@ fn out_of_speed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize
     }
     let draft = found.at_stroke(Severity::B, at, index);
     let (pace, limit, remedy) = if rate < least {
-        ("slower", least, "Ask for slurred staccato or slurred spiccato instead of a throw.")
+        ("slower", least, "offer-slurred-staccato")
     } else {
-        ("faster", most, "Slur the notes without dots, or give them more time.")
+        ("faster", most, "offer-slur-without-dots")
     };
-    let sentence = format!(
-        "The thrown notes at {} come {} a second, {pace} than the {} of a bow that rebounds by itself.",
-        piece.where_is(draft.place()),
-        rate_text(rate),
-        rate_text(limit),
-    );
+    let sentence = Saying::new("say-thrown-out-of-speed")
+        .with("at", piece.where_is(draft.place()))
+        .with("rate", said_rate(rate))
+        .choosing("pace", pace)
+        .with("limit", said_rate(limit));
     let draft = draft
         .say(sentence)
-        .evidence("notes a second", Figure::Thousandths(rate * 10), "")
+        .evidence("evidence-notes-a-second", Argument::Thousandths(rate * 10), "")
         .cause(pace)
-        .propose(Grade::WritersChoice, ProposalKind::Word, remedy);
+        .propose(Grade::WritersChoice, ProposalKind::Word, Saying::new(remedy));
     Some(piece.with_tempo_assumption(draft, line))
 }

@@ -31,13 +31,14 @@
 
 use arcata_bow::logarithm::centibels;
 use arcata_bow::{Join, Line, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::mechanics::preferred_travel;
 use crate::other_bow::marks;
 use crate::split;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -130,32 +131,34 @@ fn drifting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, run: &Run) -> Op
     let first = piece.planned(at).get(run.first).map_or(BowDirection::Down, |planned| planned.direction);
     let to_tip = (net > 0) == (first == BowDirection::Down);
     let (down, up) = if to_tip { (more, less) } else { (less, more) };
-    let end = if to_tip { piece.tip_word() } else { piece.frog_word() };
+
     let draft = found.at_stroke(Severity::C, at, run.first);
-    let sentence = format!(
-        "From {} the same pattern is played {} times, and as it comes, it carries the bow towards the {end}: \
-         the light strokes must stick out by {} dB to bring it back.",
-        piece.where_is(draft.place()),
-        run.times,
-        (level + 50) / 100,
-    );
+    let sentence = Saying::new("say-bow-drift")
+        .with("at", piece.where_is(draft.place()))
+        .with("times", run.times)
+        .choosing("end", if to_tip { "tip" } else { "frog" })
+        .with("decibels", i64::from((level + 50) / 100));
     let draft = draft
         .say(sentence)
-        .evidence("times in a row", Figure::Whole(i64::try_from(run.times).unwrap_or(i64::MAX)), "")
-        .evidence("each time down", Figure::Thousandths(down), "bows")
-        .evidence("each time up", Figure::Thousandths(up), "bows")
-        .evidence("difference of level", Figure::Whole(i64::from(level + 50) / 100), "dB")
+        .evidence(
+            "evidence-times-in-a-row",
+            Argument::Whole(i64::try_from(run.times).unwrap_or(i64::MAX)),
+            "",
+        )
+        .evidence("evidence-each-time-down", Argument::Thousandths(down), "unit-bows")
+        .evidence("evidence-each-time-up", Argument::Thousandths(up), "unit-bows")
+        .evidence(
+            "evidence-difference-of-level",
+            Argument::Whole(i64::from(level + 50) / 100),
+            "unit-decibels",
+        )
         .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
-            "Hook the short stroke to the long one before it, with a stop, and alternate from there.",
+            Saying::new("offer-hook-short-to-long"),
             hooked(piece, at, run),
         )
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Split,
-            "Split the long slur, so that the down-bows and the up-bows of the pattern weigh alike.",
-        )
+        .propose(Grade::WritersChoice, ProposalKind::Split, Saying::new("offer-split-long-weigh-alike"))
         .sketched(long_slurs_in_two(piece, at, run));
     Some(piece.with_tempo_assumption(draft, line))
 }

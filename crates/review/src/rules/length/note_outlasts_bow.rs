@@ -30,12 +30,12 @@
 //! R. Hoffmann, "Bow length duration on strings"; staggered changes: M. Berry, stringsection.co.uk.
 
 use arcata_bow::{Force, Stroke, StrokeKind};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Fermata, Moment, NoteId, NoteKind, Part};
 
-use crate::mechanics::{dynamics_said, fades_out, longest_bow, share_of_longest};
+use crate::mechanics::{dynamics_said, dynamics_shown, fades_out, longest_bow, share_of_longest};
 use crate::under_slur::{free_bowing, note, tied_from_before};
-use crate::words::seconds;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -88,31 +88,28 @@ fn outlasting(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) 
         Force::Solo => Severity::C,
         Force::Section => Severity::D,
     };
-    let (dynamics, longest) = (dynamics_said(stroke), longest_bow(stroke, hair));
+    let longest = longest_bow(stroke, hair);
     let draft = found.at_stroke(severity, at, index);
-    let sentence = format!(
-        "The note at {} lasts {}; one bow {dynamics} lasts at most {}.",
-        piece.where_is(draft.place()),
-        seconds(stroke.duration.micros),
-        seconds(longest),
-    );
+    let sentence = Saying::new("say-note-outlasts-bow")
+        .with("at", piece.where_is(draft.place()))
+        .with("lasts", Argument::Seconds(stroke.duration.micros))
+        .with("longest", Argument::Seconds(longest))
+        .with("dynamics", dynamics_said(stroke));
     let draft = draft
         .say(sentence)
-        .seconds("note lasts", stroke.duration.micros)
-        .seconds("slowest bow lasts", longest)
-        .evidence("bows needed", Figure::Thousandths(ratio), "")
-        .evidence("dynamic", Figure::Word(dynamics.trim_start_matches("at ").to_owned()), "")
+        .seconds("evidence-note-lasts", stroke.duration.micros)
+        .seconds("evidence-slowest-bow-lasts", longest)
+        .evidence("evidence-bows-needed", Argument::Thousandths(ratio), "")
+        .evidence("evidence-dynamic", dynamics_shown(stroke), "")
         .cause(format!("{ratio}"));
     let draft = match line.force {
-        Force::Section => draft.propose(
-            Grade::PlayersChoice,
-            ProposalKind::Stagger,
-            format!("Let the players of each {} change bow at different times, unheard.", piece.stand_word()),
-        ),
+        Force::Section => {
+            draft.propose(Grade::PlayersChoice, ProposalKind::Stagger, Saying::new("offer-stagger-unheard"))
+        }
         Force::Solo => draft.propose(
             Grade::WritersChoice,
             ProposalKind::Split,
-            "Break the note with a new attack at a barline, where a change is least heard.",
+            Saying::new("offer-break-note-at-barline"),
         ),
     };
     Some(piece.with_tempo_assumption(draft, line))

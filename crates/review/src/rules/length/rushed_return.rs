@@ -38,7 +38,8 @@ use crate::other_bow::marks;
 use crate::split;
 use crate::taste::Otherwise;
 use crate::trial::brings_worse;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use arcata_languages::{Argument, Saying};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -136,28 +137,27 @@ fn rushed(
     }
     let dynamic = dynamic_name(stroke.level_start);
     let draft = found.at_stroke(Severity::C, at, index);
-    let sentence = format!(
-        "The short note at {} must bring back a long bow and will stick out by about {} dB at {dynamic}.",
-        piece.where_is(draft.place()),
-        (level + 50) / 100,
-    );
+    let sentence = Saying::new("say-rushed-return")
+        .with("at", piece.where_is(draft.place()))
+        .with("decibels", i64::from((level + 50) / 100))
+        .quoting("dynamic", dynamic);
     let draft = draft
         .say(sentence)
-        .evidence("above its dynamic", Figure::Thousandths(i64::from(level + 5) / 10 * 100), "dB")
-        .evidence("bow it travels", Figure::Thousandths(planned_travel(planned)), "bows")
-        .seconds("note lasts", stroke.duration.micros)
+        .evidence(
+            "evidence-above-its-dynamic",
+            Argument::Thousandths(i64::from(level + 5) / 10 * 100),
+            "unit-decibels",
+        )
+        .evidence("evidence-bow-it-travels", Argument::Thousandths(planned_travel(planned)), "unit-bows")
+        .seconds("evidence-note-lasts", stroke.duration.micros)
         .cause(format!("{}/{}", level / 100, stroke.length))
         .propose_change(
             Grade::PlayersChoice,
             ProposalKind::Hook,
-            "Hook the short note to the stroke before it, with a stop.",
+            Saying::new("offer-hook-short-note"),
             hooked(piece, at, index, turned),
         )
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Split,
-            "Split the long slur beside it, so that less bow has to be won back.",
-        )
+        .propose(Grade::WritersChoice, ProposalKind::Split, Saying::new("offer-split-long-beside"))
         .sketched(long_slur_in_two(piece, at, index));
     Some(piece.with_tempo_assumption(draft, line))
 }

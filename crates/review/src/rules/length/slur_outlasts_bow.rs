@@ -35,13 +35,11 @@
 use arcata_bow::profile::SpeedTable;
 use arcata_bow::{Force, StrokeKind, Written};
 
-use crate::mechanics::{bow_lasts, dynamics_said, fades_out, longest_bow, share_of_longest};
+use crate::mechanics::{bow_lasts, dynamics_said, dynamics_shown, fades_out, longest_bow, share_of_longest};
 use crate::phrase_verdict::{is_left_to_phrases, slur_from};
 use crate::under_slur::free_bowing;
-use crate::words::seconds;
-use crate::{
-    Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity, split,
-};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity, split};
+use arcata_languages::{Argument, Saying};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -90,20 +88,19 @@ fn stretched(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -
     {
         return None;
     }
-    let (dynamics, longest) = (dynamics_said(stroke), longest_bow(stroke, hair));
+    let longest = longest_bow(stroke, hair);
     let draft = found.at_stroke(severity, at, index);
-    let sentence = format!(
-        "The slur from {} lasts {}; one bow {dynamics} lasts at most {}.",
-        piece.where_is(draft.place()),
-        seconds(stroke.duration.micros),
-        seconds(longest),
-    );
+    let sentence = Saying::new("say-slur-outlasts-bow")
+        .with("at", piece.where_is(draft.place()))
+        .with("lasts", Argument::Seconds(stroke.duration.micros))
+        .with("longest", Argument::Seconds(longest))
+        .with("dynamics", dynamics_said(stroke));
     let draft = draft
         .say(sentence)
-        .seconds("slur lasts", stroke.duration.micros)
-        .seconds("slowest bow lasts", longest)
-        .evidence("bows needed", Figure::Thousandths(ratio), "")
-        .evidence("dynamic", Figure::Word(dynamics.trim_start_matches("at ").to_owned()), "")
+        .seconds("evidence-slur-lasts", stroke.duration.micros)
+        .seconds("evidence-slowest-bow-lasts", longest)
+        .evidence("evidence-bows-needed", Argument::Thousandths(ratio), "")
+        .evidence("evidence-dynamic", dynamics_shown(stroke), "")
         .cause(format!("{ratio}"));
     let draft = piece.with_tempo_assumption(draft, line);
     Some(with_proposals(piece, draft, at, index, longest))
@@ -122,16 +119,13 @@ fn with_proposals(piece: &Piece<'_>, draft: Draft, at: usize, index: usize, long
         draft = draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::Split,
-            format!("Split the slur before {}.", places),
+            Saying::new("offer-split-slur-before").with("places", places),
             split.changes(piece),
         );
     }
     if line.force == Force::Section {
-        draft = draft.propose(
-            Grade::PlayersChoice,
-            ProposalKind::Stagger,
-            format!("Let the players of each {} change bow at different times, unheard.", piece.stand_word()),
-        );
+        draft =
+            draft.propose(Grade::PlayersChoice, ProposalKind::Stagger, Saying::new("offer-stagger-unheard"));
     }
     draft
 }

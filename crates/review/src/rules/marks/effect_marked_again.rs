@@ -33,8 +33,8 @@ use arcata_bow::{Line, Stroke};
 
 use crate::change::{Change, direction_before};
 use crate::under_slur::note;
-use crate::words::{number, number_first};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use arcata_languages::{Argument, Saying};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -155,27 +155,21 @@ fn again(piece: &Piece<'_>, found: &Findings<'_>, at: usize, figure: &Figured) -
     }
     let last = line.strokes[*marked.last()?].bar;
     let draft = found.at_stroke(Severity::D, at, marked[0]);
-    let sentence = format!(
-        "{} marks from {} to {} show a pattern that was marked {} before: players go on with it.",
-        number_first(marked.len()),
-        piece.where_is(draft.place()),
-        piece.bar_said(last),
-        match instances {
-            1 => "once".to_owned(),
-            2 => "twice".to_owned(),
-            more => format!("{} times", number(more)),
-        },
-    );
+    let sentence = Saying::new("say-effect-marked-again")
+        .with("count", marked.len())
+        .with("at", piece.where_is(draft.place()))
+        .with("last", piece.bar_said(last))
+        .with("times", instances);
     let first = note(part, *line.strokes[marked[0]].notes.first()?)?;
     let notes = marked.iter().flat_map(|index| &line.strokes[*index].notes).filter_map(|id| note(part, *id));
     let printed = notes.filter_map(|note| note.bow_mark);
     let mut changes: Vec<Change> = printed.map(|mark| Change::Remove(mark.node)).collect();
     changes.push(direction_before(first, part.staves, "above", "<words>sim.</words>"));
     let count = i64::try_from(marked.len()).unwrap_or(i64::MAX);
-    Some(draft.say(sentence).evidence("marks", Figure::Whole(count), "").propose_change(
+    Some(draft.say(sentence).evidence("evidence-marks", Argument::Whole(count), "").propose_change(
         Grade::PlayersChoice,
         ProposalKind::Unmark,
-        "Take them out and write sim. over the first.",
+        Saying::new("offer-out-and-sim"),
         changes,
     ))
 }

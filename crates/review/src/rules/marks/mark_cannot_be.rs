@@ -32,6 +32,7 @@ use crate::change::Change;
 use crate::under_slur::note;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use arcata_languages::Saying;
 
 /// See the module's page.
 #[derive(Debug)]
@@ -73,17 +74,16 @@ impl Rule for MarkCannotBe {
 
 fn impossible(piece: &Piece<'_>, found: &Findings<'_>, mark: &AuditedMark) -> Option<Draft> {
     let printed = &note(piece.score.parts.get(mark.part)?, mark.note)?.bow_mark?;
-    let where_it_is = mark.reason.words();
+    let where_it_is = mark.reason.name();
     let draft = found.at_notes(Severity::A, mark.part, &[mark.note]);
-    let sentence = format!(
-        "The {} at {} stands {where_it_is}, where no stroke begins.",
-        bow(mark.direction),
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-mark-cannot-be")
+        .choosing("bow", bow(mark.direction))
+        .with("at", piece.where_is(draft.place()))
+        .choosing("where", where_it_is);
     Some(draft.say(sentence).cause(where_it_is).propose_change(
         Grade::Safe,
         ProposalKind::Unmark,
-        "Take the mark out.",
+        Saying::new("offer-mark-out"),
         vec![Change::Remove(printed.node)],
     ))
 }
@@ -109,12 +109,11 @@ fn both_bows(piece: &Piece<'_>, found: &Findings<'_>, marked: &AuditedMark) -> O
     let surplus = marks.iter().filter(|each| each.direction != kept);
     let changes = surplus.map(|each| Change::Remove(each.node)).collect();
     let draft = found.at_notes(Severity::A, marked.part, &[marked.note]);
-    let sentence =
-        format!("The note at {} is marked both down-bow and up-bow.", piece.where_is(draft.place()));
+    let sentence = Saying::new("say-both-bows").with("at", piece.where_is(draft.place()));
     Some(draft.say(sentence).propose_change(
         Grade::PlayersChoice,
         ProposalKind::Unmark,
-        format!("Keep the {} and take the {} out.", bow(kept), bow(kept.other())),
+        Saying::new("offer-keep-one-bow").choosing("bow", bow(kept)),
         changes,
     ))
 }

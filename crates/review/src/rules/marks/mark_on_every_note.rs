@@ -33,11 +33,12 @@ use std::ops::Range;
 
 use arcata_bow::audit::MarkReason;
 use arcata_bow::{MetricPlace, Stroke};
+use arcata_languages::{Argument, Saying};
 use arcata_score::BowDirection;
 
 use crate::change::Change;
 use crate::under_slur::note;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -124,14 +125,14 @@ fn crowded(
     let line = &piece.lines[at];
     let count = marked[passage.clone()].iter().filter(|marked| **marked).count();
     let draft = found.at_stroke(Severity::D, at, passage.start);
-    let sentence = format!(
-        "From {} to the end of {}, {count} of {} strokes carry a bow mark.",
-        piece.where_is(draft.place()),
-        piece.bar_said(line.strokes[passage.end - 1].bar),
-        passage.len(),
-    );
+    let sentence = Saying::new("say-mark-on-every-note")
+        .with("at", piece.where_is(draft.place()))
+        .with("last", piece.bar_said(line.strokes[passage.end - 1].bar))
+        .with("marked", count)
+        .with("strokes", passage.len());
     let share = i64::try_from(count * 100 / passage.len().max(1)).unwrap_or(100);
-    let draft = draft.say(sentence).evidence("strokes marked", Figure::Whole(share), "%");
+    let draft =
+        draft.say(sentence).evidence("evidence-strokes-marked", Argument::Whole(share), "unit-percent");
     let mut left = marked.to_vec();
     for stroke in obvious.range(passage.clone()) {
         left[*stroke] = false;
@@ -139,13 +140,13 @@ fn crowded(
     let thinner = dense(piece, &line.strokes, &left).iter().all(|run| run.start != passage.start);
     let changes = removals(piece, at, obvious.range(passage.clone()).copied());
     if thinner && !changes.is_empty() {
-        let sentence = format!("Take out the {} that are not needed.", changes.len());
+        let sentence = Saying::new("offer-marks-not-needed-out").with("count", changes.len());
         return draft.propose_change(Grade::Safe, ProposalKind::Unmark, sentence, changes);
     }
     draft.propose(
         Grade::PlayersChoice,
         ProposalKind::Unmark,
-        "Keep the marks that alternation would not give, and take the others out.",
+        Saying::new("offer-keep-what-alternation-would-not"),
     )
 }
 

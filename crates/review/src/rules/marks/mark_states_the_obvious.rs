@@ -31,6 +31,7 @@
 
 use arcata_bow::MetricPlace;
 use arcata_bow::audit::MarkReason;
+use arcata_languages::Saying;
 use arcata_score::BowDirection;
 
 use crate::change::Change;
@@ -72,15 +73,13 @@ fn surplus(piece: &Piece<'_>, found: &Findings<'_>, at: usize, index: usize) -> 
         return None;
     }
     let draft = found.at_stroke(Severity::D, at, index);
-    let sentence = format!(
-        "The {} at {} is not needed: without the sign the bow is the same.",
-        bow(mark.direction),
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-mark-not-needed")
+        .choosing("bow", bow(mark.direction))
+        .with("at", piece.where_is(draft.place()));
     Some(draft.say(sentence).cause("comes anyway").propose_change(
         Grade::Safe,
         ProposalKind::Unmark,
-        "Take the mark out.",
+        Saying::new("offer-mark-out"),
         vec![Change::Remove(mark.node)],
     ))
 }

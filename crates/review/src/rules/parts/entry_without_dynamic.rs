@@ -26,6 +26,7 @@
 //! ## Sources
 //! Common practice in preparing parts.
 
+use arcata_languages::Saying;
 use arcata_score::{
     Dynamic, DynamicKind, Length, Level, Meaning, Moment, Note, NoteId, NoteKind, Part, Score,
 };
@@ -60,7 +61,7 @@ impl Rule for EntryWithoutDynamic {
             if let Some((part, (id, _))) = entries.iter().min_by_key(|(part, (_, note))| (note.onset, *part))
             {
                 let draft = found.at_notes(Severity::B, *part, &[*id]);
-                found.report(draft.say("No dynamic is written anywhere in the score."));
+                found.report(draft.say(Saying::new("say-no-dynamic-anywhere")));
             }
             return;
         }
@@ -107,8 +108,9 @@ fn has_level(part: &Part, entry: Moment) -> bool {
 fn silent_entry(piece: &Piece<'_>, found: &Findings<'_>, part: usize, id: NoteId, note: &Note) -> Draft {
     let draft = found.at_notes(Severity::B, part, &[id]);
     let name = &piece.score.parts[part].name;
-    let sentence =
-        format!("No dynamic is written for the entry of {name} at {}.", piece.where_is(draft.place()));
+    let sentence = Saying::new("say-entry-without-dynamic")
+        .quoting("part", name)
+        .with("at", piece.where_is(draft.place()));
     propose_agreed_level(piece, draft.say(sentence), part, note)
 }
 
@@ -121,7 +123,7 @@ pub(super) fn propose_agreed_level(piece: &Piece<'_>, draft: Draft, part: usize,
     draft.propose_change(
         Grade::WritersChoice,
         ProposalKind::State,
-        format!("Write {mark}, as in the parts that play with it."),
+        Saying::new("offer-write-dynamic").quoting("dynamic", mark),
         vec![direction],
     )
 }

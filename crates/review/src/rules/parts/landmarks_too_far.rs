@@ -27,10 +27,10 @@
 //! rule of thumb.
 
 use arcata_bow::Force;
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Bar, BarKind, BarlineStyle, Moment, Score, TempoKind};
 
-use crate::words::number_first;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -111,25 +111,27 @@ fn far(piece: &Piece<'_>, found: &Findings<'_>, gap: &Gap) -> Draft {
     let draft = found.at(Severity::C, None, bar, score.bars[gap.from].start);
     let bar_said = |at: usize| piece.bar_said(u32::try_from(at).unwrap_or(u32::MAX));
     let name = |at: usize| match score.bars.get(at).and_then(|bar| bar.rehearsal.as_deref()) {
-        Some(mark) => format!("mark {mark} ({})", bar_said(at)),
-        None => bar_said(at),
+        Some(mark) => Saying::new("mark-in-bar").quoting("mark", mark).with("at", bar_said(at)),
+        None => Saying::new("mark-bar-alone").with("at", bar_said(at)),
     };
     let end = match score.bars.get(gap.to) {
-        Some(next) if next.rehearsal.is_some() => format!("the next, {}", name(gap.to)),
-        Some(_) => "the end of the movement".to_owned(),
-        None => "the end".to_owned(),
+        Some(next) if next.rehearsal.is_some() => Saying::new("mark-the-next").with("mark", name(gap.to)),
+        Some(_) => Saying::new("mark-end-of-movement"),
+        None => Saying::new("mark-end"),
     };
-    let sentence = format!(
-        "From {} to {end} there are {} {}s without a rehearsal mark.",
-        name(gap.from),
-        gap.bars,
-        piece.bar_word()
-    );
+    let sentence = Saying::new("say-landmarks-too-far")
+        .with("from", name(gap.from))
+        .with("to", end)
+        .with("bars", gap.bars);
     let (place, why) = landmark(score, gap);
-    let offer = format!("Put a rehearsal mark at {}{why}.", bar_said(place));
+    let offer = Saying::new("offer-rehearsal-mark").with("at", bar_said(place)).choosing("why", why);
     draft
         .say(sentence)
-        .evidence("bars without a mark", Figure::Whole(i64::try_from(gap.bars).unwrap_or(i64::MAX)), "")
+        .evidence(
+            "evidence-bars-without-a-mark",
+            Argument::Whole(i64::try_from(gap.bars).unwrap_or(i64::MAX)),
+            "",
+        )
         .cause("far")
         .propose(Grade::WritersChoice, ProposalKind::State, offer)
 }
@@ -141,7 +143,7 @@ fn landmark(score: &Score, gap: &Gap) -> (usize, &'static str) {
     // A mark beside another one helps nobody: the outer quarters are left out.
     let quarter = (gap.to - gap.from) / 4;
     let inner = turns.filter(|(at, _)| at.abs_diff(middle) <= quarter);
-    inner.min_by_key(|(at, _)| (at.abs_diff(middle), *at)).unwrap_or((middle, ""))
+    inner.min_by_key(|(at, _)| (at.abs_diff(middle), *at)).unwrap_or((middle, "middle"))
 }
 
 /// Why a bar is a landmark.
@@ -153,17 +155,17 @@ fn turn(score: &Score, at: usize) -> Option<&'static str> {
     let begins = |at: Moment| at == bar.start;
     let first = score.parts.first()?;
     if score.bars[at - 1].right.style == BarlineStyle::Double || bar.left.style == BarlineStyle::Double {
-        Some(", after the double bar")
+        Some("double-bar")
     } else if score
         .tempos
         .iter()
         .any(|tempo| begins(tempo.place.at) && heard(&tempo.kind) && !tempo.text.is_empty())
     {
-        Some(", with the new tempo")
+        Some("tempo")
     } else if first.meters.iter().any(|(from, _)| *from == index) {
-        Some(", with the new metre")
+        Some("metre")
     } else if first.keys.iter().any(|(from, _)| *from == index) {
-        Some(", with the new key")
+        Some("key")
     } else {
         None
     }
@@ -177,11 +179,11 @@ fn unnumbered(piece: &Piece<'_>, found: &Findings<'_>) -> Option<Draft> {
     let count = bars.iter().filter(|bar| bare(bar)).count();
     let first = bars.iter().position(bare)?;
     let draft = found.at(Severity::C, None, u32::try_from(first).unwrap_or(0), bars[first].start);
-    let (verb, plural) = if count == 1 { ("has", "") } else { ("have", "s") };
-    let sentence = format!("{} {}{plural} {verb} no number.", number_first(count), piece.bar_word());
+
+    let sentence = Saying::new("say-bars-without-number").with("count", count);
     Some(draft.say(sentence).propose(
         Grade::WritersChoice,
         ProposalKind::State,
-        "Number the bars, and print the numbers in the parts.",
+        Saying::new("offer-number-the-bars"),
     ))
 }

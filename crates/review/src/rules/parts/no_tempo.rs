@@ -22,6 +22,7 @@
 //! ## Sources
 //! Common practice in preparing parts.
 
+use arcata_languages::Saying;
 use arcata_score::{Moment, NoteKind, Score, TempoKind};
 
 use crate::{Card, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
@@ -51,17 +52,14 @@ impl Rule for NoTempo {
             return;
         }
         let (severity, sentence) = match opening.next() {
-            None => (Severity::B, "No tempo is written at the beginning."),
-            Some(_) => (
-                Severity::C,
-                "The file has a tempo for playback, but none is printed at the beginning: players cannot read it.",
-            ),
+            None => (Severity::B, Saying::new("say-no-tempo")),
+            Some(_) => (Severity::C, Saying::new("say-tempo-for-playback-alone")),
         };
         let bar = piece.score.bar_at(first).unwrap_or(0);
         let draft = found.at(severity, None, bar, first).say(sentence).propose(
             Grade::WritersChoice,
             ProposalKind::State,
-            "Write a tempo word or a metronome mark over the first note.",
+            Saying::new("offer-write-tempo"),
         );
         found.report(draft);
     }

@@ -26,10 +26,11 @@
 
 use arcata_bow::RealTime;
 use arcata_bow::turns::turn_times;
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Moment, Part};
 use arcata_xml::Tag;
 
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -99,15 +100,14 @@ fn too_quick(
     (time, needed): (i64, i64),
 ) -> Draft {
     let draft = found.at(Severity::B, Some(0), bar, at);
-    let sentence = format!(
-        "The page is turned before {}, with {} of rest; a turn takes about {} s.",
-        piece.where_is(draft.place()),
-        if time == 0 { "nothing".to_owned() } else { format!("{} s", Figure::Thousandths(time / 1000)) },
-        Figure::Thousandths(needed / 1000),
-    );
-    draft.say(sentence).seconds("rest", time).seconds("a turn takes", needed).propose(
+    let sentence = Saying::new("say-page-turn-too-quick")
+        .with("at", piece.where_is(draft.place()))
+        .choosing("rest", if time == 0 { "none" } else { "some" })
+        .with("there", Argument::Thousandths(time / 1000))
+        .with("needed", Argument::Thousandths(needed / 1000));
+    draft.say(sentence).seconds("evidence-rest", time).seconds("evidence-a-turn-takes", needed).propose(
         Grade::WritersChoice,
         ProposalKind::Word,
-        "Break the page at a rest.",
+        Saying::new("offer-break-page-at-rest"),
     )
 }

@@ -29,6 +29,7 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::Saying;
 use arcata_score::{
     Articulations, BowDirection, DynamicKind, Length, Meaning, Note, NoteKind, Part, Pitch, Score,
 };
@@ -61,8 +62,9 @@ impl Rule for PartDiffersFromScore {
                     Some(index) => compare(piece, found, index, (&beside.name, &beside.score, part)),
                     None => {
                         let draft = found.at(Severity::A, None, 0, arcata_score::Moment::START);
-                        let sentence =
-                            format!("{} has a part {} that the score does not have.", beside.name, part.name);
+                        let sentence = Saying::new("say-part-not-in-score")
+                            .quoting("file", &beside.name)
+                            .quoting("part", &part.name);
                         found.report(draft.say(sentence));
                     }
                 }
@@ -84,9 +86,9 @@ type Held = Vec<(Length, String)>;
 const KINDS: [(Severity, &str); 5] = [
     (Severity::A, "notes"),
     (Severity::B, "slurs"),
-    (Severity::B, "bow marks"),
-    (Severity::B, "signs on notes"),
-    (Severity::B, "dynamics or words"),
+    (Severity::B, "bow-marks"),
+    (Severity::B, "signs"),
+    (Severity::B, "words"),
 ];
 
 fn compare(
@@ -99,8 +101,15 @@ fn compare(
     let (in_score, in_part) = (piece.score.bars.len(), score.bars.len());
     if in_score != in_part {
         let draft = found.at(Severity::A, Some(index), 0, arcata_score::Moment::START);
-        let bars = piece.bar_word();
-        found.report(draft.say(format!("{name} has {in_part} {bars}s, the score {in_score}.")));
+
+        found.report(
+            draft.say(
+                Saying::new("say-part-has-other-bars")
+                    .quoting("file", name)
+                    .with("in-part", in_part)
+                    .with("in-score", in_score),
+            ),
+        );
     }
     let (ours, theirs) = (contents(piece.score, own), contents(score, part));
     for bar in 0..in_score.min(in_part) {
@@ -116,8 +125,10 @@ fn compare(
             let start =
                 piece.score.bars.get(bar as usize).map_or(arcata_score::Moment::START, |bar| bar.start);
             let draft = found.at(severity, Some(index), bar, start + at);
-            let sentence =
-                format!("{name} and the score have different {what} at {}.", piece.where_is(draft.place()));
+            let sentence = Saying::new("say-part-differs")
+                .quoting("file", name)
+                .choosing("what", what)
+                .with("at", piece.where_is(draft.place()));
             found.report(draft.say(sentence).cause(format!("{name}/{index}/{what}")));
         }
     }

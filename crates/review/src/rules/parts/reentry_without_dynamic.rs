@@ -24,10 +24,11 @@
 //! ## Sources
 //! Common practice in preparing parts: every entry after a long rest carries its dynamic.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Length, Meaning, Note, NoteId, NoteKind, Part};
 
 use super::entry_without_dynamic::{levels, propose_agreed_level};
-use crate::{Card, Draft, Family, Figure, Findings, Piece, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Piece, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -104,15 +105,13 @@ fn silent_entry(
     bars: usize,
 ) -> Draft {
     let draft = found.at_notes(Severity::C, part, &[id]);
-    let sentence = format!(
-        "No dynamic is written for the entry of {} at {}, after {bars} {}s of rest.",
-        piece.score.parts[part].name,
-        piece.where_is(draft.place()),
-        piece.bar_word(),
-    );
+    let sentence = Saying::new("say-reentry-without-dynamic")
+        .quoting("part", &piece.score.parts[part].name)
+        .with("at", piece.where_is(draft.place()))
+        .with("bars", bars);
     let draft = draft
         .say(sentence)
-        .evidence("bars of rest", Figure::Whole(i64::try_from(bars).unwrap_or(i64::MAX)), "")
+        .evidence("evidence-bars-of-rest", Argument::Whole(i64::try_from(bars).unwrap_or(i64::MAX)), "")
         .cause("reentry");
     propose_agreed_level(piece, draft, part, note)
 }

@@ -24,6 +24,7 @@
 //! ## Sources
 //! Common practice; MusicXML 4.0, element `slur`: every start has its stop of the same number.
 
+use arcata_languages::Saying;
 use arcata_score::{EndingEdge, Note, NoteId, OpenSlur, Part, RepeatSign, SlurEnd};
 use arcata_xml::NodeId;
 
@@ -93,11 +94,11 @@ fn on_one_note(
     carrier: NoteId,
 ) -> Draft {
     let draft = found.at_notes(Severity::A, part_index, &[carrier]);
-    let sentence = format!("The slur at {} begins and ends on the same note.", piece.where_is(draft.place()));
+    let sentence = Saying::new("say-slur-on-one-note").with("at", piece.where_is(draft.place()));
     draft.say(sentence).propose_change(
         Grade::WritersChoice,
         ProposalKind::Split,
-        "Take the slur out.",
+        Saying::new("offer-slur-out"),
         ends.map(Change::Remove).to_vec(),
     )
 }
@@ -111,13 +112,13 @@ fn loose_end(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, open: &
     let draft = found.at_notes(Severity::A, part_index, &[open.note]);
     let place = piece.where_is(draft.place());
     let sentence = match open.written {
-        SlurEnd::Start => format!("A slur begins at {place} and never ends."),
-        SlurEnd::Stop => format!("A slur ends at {place} and never began."),
+        SlurEnd::Start => Saying::new("say-slur-never-ends").with("at", place),
+        SlurEnd::Stop => Saying::new("say-slur-never-began").with("at", place),
     };
     Some(draft.say(sentence).propose_change(
         Grade::WritersChoice,
         ProposalKind::Split,
-        "Take the loose end out.",
+        Saying::new("offer-loose-end-out"),
         vec![Change::Remove(open.node)],
     ))
 }

@@ -23,6 +23,7 @@
 //! Common practice; the same voice rule underlies the phrase-mark advice of Read, *Music Notation* (1969),
 //! as quoted: where slurs nest, the outer line should be broken.
 
+use arcata_languages::Saying;
 use arcata_score::{Note, NoteId, Part, Slur};
 
 use crate::change::Change;
@@ -95,15 +96,13 @@ fn crossing(
     let notes = [first.slur.start, second.slur.start, first.slur.end, second.slur.end];
     let draft = found.at_notes(Severity::A, part_index, &notes);
     let start = piece.said_from(draft.place(), part, second.start);
-    let sentence = format!(
-        "Under the slur from {} another begins at {start} and ends after it: one bow cannot do both.",
-        piece.where_is(draft.place()),
-    );
+    let sentence =
+        Saying::new("say-crossing-slurs").with("at", piece.where_is(draft.place())).with("start", start);
     let draft = draft.say(sentence).cause("crossing");
     let Some((last, note)) = note_before(part, first, second) else { return draft };
     if last == first.slur.start {
         let changes = vec![Change::Remove(first.slur.start_node), Change::Remove(first.slur.end_node)];
-        let sentence = "Take the first slur out and keep the second.";
+        let sentence = Saying::new("offer-first-slur-out");
         return draft.propose_change(Grade::WritersChoice, ProposalKind::Shift, sentence, changes);
     }
     let end = piece.said_from(draft.place(), part, note);
@@ -112,7 +111,7 @@ fn crossing(
     draft.propose_change(
         Grade::WritersChoice,
         ProposalKind::Shift,
-        format!("End the first slur at {end}, before the second begins."),
+        Saying::new("offer-end-first-slur").with("at", end),
         changes,
     )
 }

@@ -28,12 +28,13 @@
 
 use std::ops::RangeInclusive;
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Instruction, Meaning, Moment, Note, NoteId, Part, Score};
 
 use crate::attack_marks::is_for;
 use crate::under_slur::{is_main, tied_from_before};
 use crate::ways::WaysOfPlaying;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -156,11 +157,9 @@ fn not_written(
         return None;
     }
     let draft = found.at_notes(Severity::C, index, &[first.0]);
-    let sentence = format!(
-        "legato stands at {} over {} notes and no slur says which of them share a bow.",
-        piece.where_is(draft.place()),
-        under.len(),
-    );
+    let sentence = Saying::new("say-legato-without-slurs")
+        .with("at", piece.where_is(draft.place()))
+        .with("count", under.len());
     Some(remedies(draft.say(sentence), under.len()).cause("legato"))
 }
 
@@ -204,21 +203,20 @@ fn sings(piece: &Piece<'_>, part: usize, movement: &RangeInclusive<u32>) -> Opti
 
 fn bare(piece: &Piece<'_>, found: &Findings<'_>, part: usize, first: NoteId, count: usize) -> Draft {
     let draft = found.at_notes(Severity::C, part, &[first]);
-    let sentence = format!(
-        "From {} on {} has {count} notes of a singing line, and neither slurs nor marks nor a word say how they are bowed.",
-        piece.where_is(draft.place()),
-        piece.score.parts[part].name,
-    );
+    let sentence = Saying::new("say-singing-line-without-slurs")
+        .with("at", piece.where_is(draft.place()))
+        .quoting("part", &piece.score.parts[part].name)
+        .with("count", count);
     remedies(draft.say(sentence), count)
 }
 
 fn remedies(draft: Draft, count: usize) -> Draft {
     draft
-        .evidence("notes without a slur", Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX)), "")
-        .propose(Grade::WritersChoice, ProposalKind::Join, "Write the slurs that the line is to have.")
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::Word,
-            "Write non legato or détaché, if every note has its own bow.",
+        .evidence(
+            "evidence-notes-without-a-slur",
+            Argument::Whole(i64::try_from(count).unwrap_or(i64::MAX)),
+            "",
         )
+        .propose(Grade::WritersChoice, ProposalKind::Join, Saying::new("offer-write-slurs"))
+        .propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-write-non-legato"))
 }

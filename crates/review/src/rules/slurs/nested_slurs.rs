@@ -24,12 +24,13 @@
 //! ## Sources
 //! Read 1969, as quoted: over bowing slurs a phrase line is drawn broken; Okura.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Note, NoteKind, Part, Slur};
 
 use crate::phrase_change;
 use crate::phrase_verdict::is_left_to_phrases;
 use crate::under_slur::{main_notes, point, solid_slurs};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -92,19 +93,16 @@ fn follows(part: &Part, before: &Note, note: &Note) -> bool {
 fn nested(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, outer: &Slur, inside: usize) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[outer.start, outer.end]);
-    let sentence = format!(
-        "The slur from {} holds {}: one of the lines is a phrase mark, and they look alike.",
-        piece.where_is(draft.place()),
-        if inside == 1 { "another slur".to_owned() } else { format!("{inside} other slurs") }
-    );
+    let sentence =
+        Saying::new("say-nested-slurs").with("at", piece.where_is(draft.place())).with("inside", inside);
     draft
         .say(sentence)
-        .evidence("slurs inside", Figure::Whole(i64::try_from(inside).unwrap_or(i64::MAX)), "")
+        .evidence("evidence-slurs-inside", Argument::Whole(i64::try_from(inside).unwrap_or(i64::MAX)), "")
         .cause("nested")
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Phrase,
-            "Make the outer one a dashed slur: a phrase mark.",
+            Saying::new("offer-outer-dashed"),
             phrase_change::broken(piece, part, outer),
         )
 }

@@ -26,6 +26,7 @@
 //! ## Sources
 //! Okura (phrase marks and bowing slurs); Hoffmann (a slur that no bow lasts for).
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Note, Slur};
 
 use crate::doublings::{Doubling, doublings};
@@ -106,17 +107,16 @@ fn phrase(
 ) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[slur.start, slur.end]);
-    let signs: Vec<&str> = verdict.signs.iter().map(|sign| sign.name.as_str()).collect();
-    let sentence = format!(
-        "The slur from {} looks like a phrase mark: {}{}.",
-        piece.where_is(draft.place()),
-        signs.join(", "),
-        wind.map_or_else(String::new, |wind| format!("; {wind} has the same line")),
-    );
+    let signs = verdict.signs.iter().map(|sign| sign.name.clone().into()).collect();
+    let sentence = Saying::new("say-phrase-mark-as-slur")
+        .with("at", piece.where_is(draft.place()))
+        .with("signs", Argument::Row(signs))
+        .choosing("same-line", if wind.is_some() { "wind" } else { "none" })
+        .quoting("wind", wind.unwrap_or_default());
     draft.say(sentence).cause("phrase").propose_change(
         Grade::WritersChoice,
         ProposalKind::Phrase,
-        "Make it a dashed slur: a phrase mark that leaves the bow free.",
+        Saying::new("offer-dashed-slur"),
         phrase_change::broken(piece, part, slur),
     )
 }

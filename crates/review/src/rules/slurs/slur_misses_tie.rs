@@ -33,6 +33,7 @@
 //! Gould, as quoted in surveys of engraving: slurs include all the tied notes at their ends.
 
 use arcata_bow::Line;
+use arcata_languages::Saying;
 use arcata_score::{Note, NoteId, NoteKind, Part, Slur, TieEnd};
 
 use crate::change::Change;
@@ -150,8 +151,9 @@ fn misses(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &Slu
     let draft = found.at_notes(Severity::D, part_index, &[missed.drawn_to, missed.belongs_to]);
     let (kind, node) =
         if missed.end == "ends" { ("stop", slur.end_node) } else { ("start", slur.start_node) };
-    let sentence =
-        format!("The slur {} at {} in the middle of a tied note.", missed.end, piece.where_is(draft.place()));
+    let sentence = Saying::new("say-slur-misses-tie")
+        .choosing("end", missed.end)
+        .with("at", piece.where_is(draft.place()));
     let put = note(part, missed.belongs_to).map(|note| Change::Notation {
         note: note.node,
         xml: format!("<slur number=\"{}\" type=\"{kind}\"/>", slur.number),
@@ -159,7 +161,7 @@ fn misses(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &Slu
     draft.say(sentence).cause("tie").propose_change(
         Grade::WritersChoice,
         ProposalKind::Shift,
-        "Draw the slur over the whole of the tied note.",
+        Saying::new("offer-slur-over-tied-note"),
         put.into_iter().chain([Change::Remove(node)]).collect(),
     )
 }
@@ -211,10 +213,7 @@ fn ends_clear(part: &Part, (one, next): (&Slur, &Slur)) -> bool {
 fn meets(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, (one, next): (&Slur, &Slur)) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::D, part_index, &[next.start]);
-    let sentence = format!(
-        "Two slurs meet at {} on a tied note: two bows, changed there, or one?",
-        piece.where_is(draft.place())
-    );
+    let sentence = Saying::new("say-slurs-meet-on-tie").with("at", piece.where_is(draft.place()));
     let put = note(part, next.end).map(|note| Change::Notation {
         note: note.node,
         xml: format!("<slur number=\"{}\" type=\"stop\"/>", one.number),
@@ -228,7 +227,7 @@ fn meets(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, (one, next)
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Join,
-            "If one bow is meant, draw one slur over both; if two, a bow mark on the tied note says so.",
+            Saying::new("offer-one-slur-over-both"),
             in_file,
         )
         .sketched(joined)

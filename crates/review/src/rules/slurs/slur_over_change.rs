@@ -24,6 +24,7 @@
 //! ## Sources
 //! Common practice.
 
+use arcata_languages::Saying;
 use arcata_score::{Instruction, Meaning, NoteId, Part, Slur};
 
 use crate::split::Keep;
@@ -92,7 +93,8 @@ fn changed(
     let word = change_word(said.meaning).unwrap_or_default();
     let draft = found.at(Severity::A, Some(part_index), said.place.bar, said.place.at);
     let draft = draft.about(vec![slur.start, slur.end]);
-    let sentence = format!("\"{word}\" at {} stands in the middle of a slur.", piece.where_is(draft.place()));
+    let sentence =
+        Saying::new("say-slur-over-change").quoting("word", word).with("at", piece.where_is(draft.place()));
     let draft = draft.say(sentence);
     let keep = match said.meaning {
         Meaning::Pizzicato => Keep::Before,
@@ -106,9 +108,9 @@ fn changed(
             Grade::WritersChoice,
             ProposalKind::Split,
             match keep {
-                Keep::Before => format!("End the slur before \"{word}\"."),
-                Keep::After => format!("Begin the slur at \"{word}\"."),
-                Keep::Both => format!("Split the slur at \"{word}\"."),
+                Keep::Before => Saying::new("offer-end-slur-before-word").quoting("word", word),
+                Keep::After => Saying::new("offer-begin-slur-at-word").quoting("word", word),
+                Keep::Both => Saying::new("offer-split-slur-at-word").quoting("word", word),
             },
             split.changes(piece),
         ),

@@ -25,6 +25,7 @@
 //! ## Sources
 //! Common practice; Okura (a slur over rests is a phrase mark).
 
+use arcata_languages::Saying;
 use arcata_score::{Moment, Note, NoteId, NoteKind, Part, Slur};
 
 use crate::phrase_change;
@@ -107,14 +108,14 @@ fn split_at_rests(part_index: usize, part: &Part, slur: &Slur) -> Option<Split> 
 fn over_rest(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &Slur, rest: NoteId) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[rest, slur.start, slur.end]);
-    let sentence = format!("The slur over {} covers a rest.", piece.where_is(draft.place()));
+    let sentence = Saying::new("say-slur-over-rest").with("at", piece.where_is(draft.place()));
     let length = note(part, slur.end).zip(note(part, slur.start)).map(|(end, start)| end.onset - start.onset);
     let draft = draft.say(sentence).cause(format!("{}", length.unwrap_or_default()));
     let draft = match split_at_rests(part_index, part, slur) {
         Some(split) => draft.propose_change(
             Grade::WritersChoice,
             ProposalKind::Split,
-            "End the slur before the rest and begin another after it.",
+            Saying::new("offer-slurs-beside-rest"),
             split.changes(piece),
         ),
         None => draft,
@@ -122,7 +123,7 @@ fn over_rest(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &
     draft.propose_change(
         Grade::WritersChoice,
         ProposalKind::Phrase,
-        "Make it a dashed slur: a phrase mark that leaves the bow free.",
+        Saying::new("offer-dashed-slur"),
         phrase_change::broken(piece, part, slur),
     )
 }

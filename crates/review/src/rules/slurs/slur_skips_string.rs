@@ -27,12 +27,12 @@
 
 use arcata_bow::{Line, Stroke};
 use arcata_hand::{Fingerboard, PassageNote, crossings};
+use arcata_languages::{Argument, Saying};
 use arcata_score::{NoteId, Part};
 
 use crate::left_hand::{chords, fingerboard, time_of};
 use crate::split::{self, Keep};
 use crate::under_slur::{note, solid_slurs};
-use crate::words::seconds;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
@@ -95,28 +95,23 @@ fn skipping(
     let more = skips.count();
     let pair = [slurred[before].id, slurred[before + 1].id];
     let draft = found.at_notes(Severity::B, line.part, &pair);
-    let strings = if way.skipped() == 1 { "a string" } else { "two strings" };
-    let sentence = format!(
-        "From the note at {} to the next the slur jumps over {strings}, within {}{}.",
-        piece.where_is(draft.place()),
-        seconds(slurred[before].step.lasts),
-        match more {
-            0 => String::new(),
-            1 => "; the same slur does it once more".to_owned(),
-            _ => format!("; the same slur does it {more} more times"),
-        },
-    );
+
+    let sentence = Saying::new("say-slur-skips-string")
+        .with("at", piece.where_is(draft.place()))
+        .with("strings", way.skipped())
+        .with("within", Argument::Seconds(slurred[before].step.lasts))
+        .with("more", more);
     let draft = draft
         .say(sentence)
-        .seconds("first note lasts", slurred[before].step.lasts)
-        .seconds("time to pass over a string", limits.string_skip)
+        .seconds("evidence-first-note-lasts", slurred[before].step.lasts)
+        .seconds("evidence-time-to-pass-over-a-string", limits.string_skip)
         .cause("skip");
     let draft = match more {
         0 => offer_split(piece, draft, line, pair[1]),
         _ => draft.propose(
             Grade::WritersChoice,
             ProposalKind::Split,
-            "Slur only the notes that lie on one string or on neighbouring ones.",
+            Saying::new("offer-slur-neighbouring-strings"),
         ),
     };
     Some(piece.with_tempo_assumption(draft, line))
@@ -154,7 +149,7 @@ fn offer_split(piece: &Piece<'_>, draft: Draft, line: &Line, second: NoteId) -> 
             draft.propose_change(
                 Grade::WritersChoice,
                 ProposalKind::Split,
-                "Split the slur between the two notes.",
+                Saying::new("offer-split-between-two-notes"),
                 changes,
             )
         }

@@ -30,6 +30,7 @@ use crate::left_hand::{Chord, chords, fingerboard, time_of};
 use crate::split::{self, Keep};
 use crate::under_slur::{note, solid_slurs};
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use arcata_languages::Saying;
 
 /// See the module's page.
 #[derive(Debug)]
@@ -96,10 +97,7 @@ fn is_apart(board: &Fingerboard, first: &Chord, second: &Chord, hand: PositionTi
 fn apart(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, first: &Chord, second: &Chord) -> Draft {
     let notes: Vec<_> = first.notes.iter().chain(&second.notes).copied().collect();
     let draft = found.at_notes(Severity::B, part_index, &notes);
-    let sentence = format!(
-        "The double stop at {} and the next one have no string in common: under one slur they cannot be joined.",
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-slurred-stops").with("at", piece.where_is(draft.place()));
     let draft = draft.say(sentence).cause("apart");
     let Some(part) = piece.score.parts.get(part_index) else { return draft };
     let split = second.notes.first().and_then(|id| {
@@ -116,7 +114,7 @@ fn apart(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, first: &Cho
             draft.propose_change(
                 Grade::WritersChoice,
                 ProposalKind::Split,
-                "Split the slur between the two.",
+                Saying::new("offer-split-between-the-two"),
                 changes,
             )
         }

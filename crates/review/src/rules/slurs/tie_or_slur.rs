@@ -27,6 +27,7 @@
 //! ## Sources
 //! Silverman (a slur between two notes of one pitch is a tie or wants dots); common practice for ties.
 
+use arcata_languages::Saying;
 use arcata_score::{Articulations, Length, Note, NoteId, NoteKind, Part, Pitch, Slur, TieEnd};
 use arcata_xml::Tag;
 
@@ -162,10 +163,7 @@ fn ties_to_another_pitch(part: &Part) -> Vec<(NoteId, NoteId)> {
 fn slur_for_tie(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur: &Slur) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[slur.start, slur.end]);
-    let sentence = format!(
-        "The slur at {} joins two notes of one pitch, without dots or dashes: it can be one held note, or two in one bow.",
-        piece.where_is(draft.place())
-    );
+    let sentence = Saying::new("say-tie-or-slur").with("at", piece.where_is(draft.place()));
     let mut tie = vec![Change::Remove(slur.start_node), Change::Remove(slur.end_node)];
     tie.extend(tie_change::tie(piece, part, slur.start, slur.end));
     let dashes = [slur.start, slur.end].into_iter().filter_map(|id| {
@@ -175,11 +173,11 @@ fn slur_for_tie(piece: &Piece<'_>, found: &Findings<'_>, part_index: usize, slur
     draft
         .say(sentence)
         .cause("one pitch")
-        .propose_change(Grade::WritersChoice, ProposalKind::Mark, "Tie the two notes.", tie)
+        .propose_change(Grade::WritersChoice, ProposalKind::Mark, Saying::new("offer-tie-two-notes"), tie)
         .propose_change(
             Grade::WritersChoice,
             ProposalKind::Mark,
-            "Put dashes on both, for a pulse in one bow.",
+            Saying::new("offer-dashes-on-both"),
             dashes.collect(),
         )
 }
@@ -193,12 +191,11 @@ fn tie_for_slur(
 ) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::A, part_index, &[from, to]);
-    let sentence =
-        format!("The tie at {} leads to another pitch: a slur is meant.", piece.where_is(draft.place()));
+    let sentence = Saying::new("say-tie-to-another-pitch").with("at", piece.where_is(draft.place()));
     draft.say(sentence).propose_change(
         Grade::WritersChoice,
         ProposalKind::Mark,
-        "Write a slur in place of the tie.",
+        Saying::new("offer-slur-for-tie"),
         tie_change::slur(piece, part, from, to),
     )
 }

@@ -25,10 +25,11 @@
 //! ## Sources
 //! MOLA, as quoted: divisions are marked; common practice.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{ChordRole, Instruction, Meaning, Note, NoteId, NoteKind, Part, Players};
 
 use crate::change::direction_before;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -103,20 +104,27 @@ fn divided_or_not(
 ) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(Severity::B, part_index, &[first]);
-    let sentence = format!(
-        "The chord at {} stands in the part of a section, and neither div. nor non div. has been said.",
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-chord-or-divisi").with("at", piece.where_is(draft.place()));
     let word = |word: &str| {
         vec![direction_before(part.note(first), part.staves, "above", &format!("<words>{word}</words>"))]
     };
     draft
         .say(sentence)
         .evidence(
-            "chords without div. or non div.",
-            Figure::Whole(i64::try_from(count).unwrap_or(i64::MAX)),
+            "evidence-chords-without-div-or-non-div",
+            Argument::Whole(i64::try_from(count).unwrap_or(i64::MAX)),
             "",
         )
-        .propose_change(Grade::WritersChoice, ProposalKind::State, "Write div. here.", word("div."))
-        .propose_change(Grade::WritersChoice, ProposalKind::State, "Write non div. here.", word("non div."))
+        .propose_change(
+            Grade::WritersChoice,
+            ProposalKind::State,
+            Saying::new("offer-write-div"),
+            word("div."),
+        )
+        .propose_change(
+            Grade::WritersChoice,
+            ProposalKind::State,
+            Saying::new("offer-write-non-div"),
+            word("non div."),
+        )
 }

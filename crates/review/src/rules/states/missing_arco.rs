@@ -29,6 +29,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use arcata_languages::Saying;
 use arcata_score::{Instruction, Meaning, Moment, Note, NoteId, NoteKind, Part, Plucked, TremoloRole};
 
 use crate::change::{direction_before, take_out};
@@ -73,9 +74,9 @@ fn sign_of_bow(note: &Note) -> Option<&'static str> {
     if note.technical.plucked != Plucked::None || note.pitch.is_rest() || note.kind != NoteKind::Ordinary {
         None
     } else if note.bow_mark.is_some() {
-        Some("A bow mark")
+        Some("bow-mark")
     } else if tremolo {
-        Some("A tremolo")
+        Some("tremolo")
     } else {
         None
     }
@@ -140,7 +141,7 @@ fn bowed_while_plucked(piece: &Piece<'_>, found: &Findings<'_>, part_index: usiz
             if weight.is_none() {
                 manner.insert(since);
             }
-            weight.filter(|_| *under >= SLURRED).map(|weight| (weight, "A slur", id))
+            weight.filter(|_| *under >= SLURRED).map(|weight| (weight, "slur", id))
         });
         if let Some(sign) = sign.or(slur) {
             signs.entry(since).and_modify(|known| *known = (*known).min(sign)).or_insert(sign);
@@ -155,21 +156,20 @@ fn bowed(
     piece: &Piece<'_>,
     found: &Findings<'_>,
     (part_index, id): (usize, NoteId),
-    (severity, sign): (Severity, &str),
+    (severity, sign): (Severity, &'static str),
     since: Moment,
 ) -> Draft {
     let part = &piece.score.parts[part_index];
     let draft = found.at_notes(severity, part_index, &[id]);
-    let sentence = format!(
-        "{sign} stands at {}, and the last word was pizz. in {}.",
-        piece.where_is(draft.place()),
-        piece.bar_said_at(since),
-    );
+    let sentence = Saying::new("say-missing-arco")
+        .choosing("sign", sign)
+        .with("at", piece.where_is(draft.place()))
+        .with("since", piece.bar_said_at(since));
     let arco = note(part, id).map(|note| direction_before(note, part.staves, "above", "<words>arco</words>"));
     draft.say(sentence).propose_change(
         Grade::WritersChoice,
         ProposalKind::State,
-        "Write arco here.",
+        Saying::new("offer-write-arco"),
         arco.into_iter().collect(),
     )
 }
@@ -224,16 +224,13 @@ fn twice(
     said: &Instruction,
 ) -> Draft {
     let draft = found.at(Severity::C, Some(part_index), said.place.bar, said.place.at);
-    let sentence = format!(
-        "pizz. is written at {} though it has held since {}: either arco is missing between them, or the \
-         second word is one too many.",
-        piece.where_is(draft.place()),
-        piece.bar_said_at(before.place.at),
-    );
+    let sentence = Saying::new("say-pizz-again")
+        .with("at", piece.where_is(draft.place()))
+        .with("since", piece.bar_said_at(before.place.at));
     draft.say(sentence).cause("pizz. twice").propose_change(
         Grade::WritersChoice,
         ProposalKind::State,
-        "Take the second pizz. out.",
+        Saying::new("offer-second-pizz-out"),
         vec![take_out(&said.place)],
     )
 }

@@ -25,9 +25,10 @@
 //! ## Sources
 //! Berlioz, as quoted: two bars of 4/4 moderato to put it on, less to take it off.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Fermata, Instruction, Meaning, Note, Part, Players};
 
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -108,32 +109,25 @@ fn too_quick(
     let severity = if time * 10 < needed && alone { Severity::A } else { Severity::B };
     let draft = found.at(severity, Some(part_index), said.place.bar, said.place.at);
     let on = said.meaning == Meaning::MuteOn;
-    let sentence = format!(
-        "{} at {} has {}; players need about {} s to {} the mute.",
-        if on { "con sordino" } else { "senza sordino" },
-        piece.where_is(draft.place()),
-        if time == 0 {
-            "no rest before it".to_owned()
-        } else {
-            format!("{} s of rest", Figure::Thousandths(time / 1000))
-        },
-        Figure::Thousandths(needed / 1000),
-        if on { "put on" } else { "take off" },
-    );
-    let draft =
-        draft.say(sentence).seconds("rest", time).seconds("time it takes", needed).cause(format!("{on}"));
+    let sentence = Saying::new("say-mute-change-too-quick")
+        .choosing("change", if on { "on" } else { "off" })
+        .with("at", piece.where_is(draft.place()))
+        .choosing("rest", if time == 0 { "none" } else { "some" })
+        .with("there", Argument::Thousandths(time / 1000))
+        .with("needed", Argument::Thousandths(needed / 1000));
+    let draft = draft
+        .say(sentence)
+        .seconds("evidence-rest", time)
+        .seconds("evidence-time-it-takes", needed)
+        .cause(format!("{on}"));
     let draft = if alone {
         draft
     } else {
         draft.propose(
             Grade::PlayersChoice,
             ProposalKind::Stagger,
-            format!("Let the two players of each {} change one after the other.", piece.stand_word()),
+            Saying::new("offer-change-one-after-the-other"),
         )
     };
-    draft.propose(
-        Grade::WritersChoice,
-        ProposalKind::Word,
-        "Give it a longer rest, or change at another place.",
-    )
+    draft.propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-longer-rest"))
 }

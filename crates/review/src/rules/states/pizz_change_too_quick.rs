@@ -25,10 +25,11 @@
 //! ## Sources
 //! Common practice; the times are defaults of the profile from memory.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Moment, Note, Part};
 
 use crate::under_slur::{SoundedBy, sounding_at, sounding_changes};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -106,22 +107,17 @@ fn too_quick(
     plucked: bool,
 ) -> Draft {
     let draft = found.at(Severity::B, Some(part_index), to.bar, to.onset);
-    let (word, other) = if plucked { ("pizz.", "pizz.") } else { ("arco", "arco.") };
-    let sentence = format!(
-        "{word} at {} comes {} s after the last note; players need about {} s to change to {other}",
-        piece.where_is(draft.place()),
-        Figure::Thousandths(time / 1000),
-        Figure::Thousandths(needed / 1000),
-    );
+    let word = if plucked { "pizz" } else { "arco" };
+    let sentence = Saying::new("say-pizz-change-too-quick")
+        .choosing("word", word)
+        .with("at", piece.where_is(draft.place()))
+        .with("there", Argument::Thousandths(time / 1000))
+        .with("needed", Argument::Thousandths(needed / 1000));
     draft
         .say(sentence)
-        .seconds("time there is", time)
-        .seconds("time it takes", needed)
+        .seconds("evidence-time-there-is", time)
+        .seconds("evidence-time-it-takes", needed)
         .cause(word)
-        .propose(
-            Grade::PlayersChoice,
-            ProposalKind::Stagger,
-            format!("Let one player of each {} change over a few notes earlier.", piece.stand_word()),
-        )
-        .propose(Grade::WritersChoice, ProposalKind::Word, "Give the change a rest.")
+        .propose(Grade::PlayersChoice, ProposalKind::Stagger, Saying::new("offer-one-player-earlier"))
+        .propose(Grade::WritersChoice, ProposalKind::Word, Saying::new("offer-give-change-a-rest"))
 }

@@ -22,11 +22,12 @@
 //! ## Sources
 //! The speeds are defaults of the profile, from memory.
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Instrument, Note};
 
-use crate::speed::{rate, rate_text};
+use crate::speed::{rate, said_rate};
 use crate::under_slur::{SoundedBy, is_main, sounding_at, sounding_changes};
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -107,20 +108,15 @@ fn too_fast(
     (notes, rate, most): (usize, i64, i64),
 ) -> Draft {
     let draft = found.at(Severity::B, Some(part_index), first.bar, first.onset);
-    let sentence = format!(
-        "{notes} plucked notes in a row from {} come {} a second; a section can pluck {} at most.",
-        piece.where_is(draft.place()),
-        rate_text(rate),
-        rate_text(most),
-    );
+    let sentence = Saying::new("say-pizz-too-fast")
+        .with("count", notes)
+        .with("at", piece.where_is(draft.place()))
+        .with("rate", said_rate(rate))
+        .with("most", said_rate(most));
     draft
         .say(sentence)
-        .evidence("notes a second", Figure::Thousandths(rate * 10), "")
-        .evidence("at most", Figure::Thousandths(most * 10), "")
+        .evidence("evidence-notes-a-second", Argument::Thousandths(rate * 10), "")
+        .evidence("evidence-at-most", Argument::Thousandths(most * 10), "")
         .cause(format!("{}", rate / 25))
-        .propose(
-            Grade::WritersChoice,
-            ProposalKind::State,
-            format!("Divide the notes between the players of each {}.", piece.stand_word()),
-        )
+        .propose(Grade::WritersChoice, ProposalKind::State, Saying::new("offer-divide-between-players"))
 }

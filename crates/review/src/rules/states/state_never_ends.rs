@@ -32,11 +32,12 @@ use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
 use arcata_bow::techniques::TechniqueRun;
+use arcata_languages::{Argument, Saying};
 use arcata_score::{Instruction, Meaning, Moment, Note, Part};
 
 use crate::attack_marks::is_for;
 use crate::change::take_out;
-use crate::{Card, Draft, Family, Figure, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
+use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 
 /// See the module's page.
 #[derive(Debug)]
@@ -163,16 +164,14 @@ fn again(
         return None;
     }
     let draft = found.at(severity, Some(part_index), said.place.bar, said.place.at);
-    let sentence = format!(
-        "{word} is written at {} though it has held since {}: either a word is missing between them, or the \
-         second is one too many.",
-        piece.where_is(draft.place()),
-        piece.bar_said_at(before.place.at),
-    );
+    let sentence = Saying::new("say-state-again")
+        .quoting("word", word)
+        .with("at", piece.where_is(draft.place()))
+        .with("since", piece.bar_said_at(before.place.at));
     Some(draft.say(sentence).cause(word).propose_change(
         Grade::WritersChoice,
         ProposalKind::State,
-        "Take the second word out.",
+        Saying::new("offer-second-word-out"),
         vec![take_out(&said.place)],
     ))
 }
@@ -211,21 +210,19 @@ fn left_on(
         return None;
     }
     let draft = found.at(Severity::C, Some(part_index), said.place.bar, said.place.at);
-    let sentence = format!(
-        "{word} is written at {} and never cancelled: {} more {}s are played so, to the end of the movement.",
-        piece.where_is(draft.place()),
-        bars.len(),
-        piece.bar_word(),
-    );
+    let sentence = Saying::new("say-state-never-ends")
+        .quoting("word", word)
+        .with("at", piece.where_is(draft.place()))
+        .with("bars", bars.len());
     let draft = draft.say(sentence).evidence(
-        "bars played after it",
-        Figure::Whole(i64::try_from(bars.len()).unwrap_or(i64::MAX)),
+        "evidence-bars-played-after-it",
+        Argument::Whole(i64::try_from(bars.len()).unwrap_or(i64::MAX)),
         "",
     );
     Some(draft.cause(format!("left on, {word}")).propose(
         Grade::WritersChoice,
         ProposalKind::State,
-        "Write ord. where it ends, or sempre where it does not.",
+        Saying::new("offer-write-ord-or-sempre"),
     ))
 }
 
@@ -251,14 +248,11 @@ fn unison_of_two(
         return None;
     }
     let draft = found.at(Severity::B, Some(part_index), said.place.bar, said.place.at);
-    let sentence = format!(
-        "unis. stands at {} over two voices with different notes: do all play both, or is the part still divided?",
-        piece.where_is(draft.place()),
-    );
+    let sentence = Saying::new("say-unison-of-two").with("at", piece.where_is(draft.place()));
     Some(draft.say(sentence).propose_change(
         Grade::WritersChoice,
         ProposalKind::State,
-        "Take unis. out where the part is divided.",
+        Saying::new("offer-unis-out"),
         vec![take_out(&said.place)],
     ))
 }

@@ -1,0 +1,49 @@
+//! The language that a page asks for.
+
+use std::convert::Infallible;
+use std::str::FromStr as _;
+
+use arcata_languages::{Language, Wording};
+use arcata_review::trade_words;
+use axum::extract::FromRequestParts;
+use axum::http::header::ACCEPT_LANGUAGE;
+use axum::http::request::Parts;
+
+use crate::desk::Desk;
+
+/// The first language of the request's `Accept-Language` that there are texts in; English where there is none.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Spoken(pub(crate) Language);
+
+impl Spoken {
+    /// In whose words a desk is spoken of.
+    pub(crate) fn wording(self, desk: &Desk) -> Wording {
+        Wording { language: self.0, words: trade_words(desk.base.profile()) }
+    }
+
+    fn of(header: &str) -> Self {
+        let wishes = header.split(',').filter_map(|wish| wish.split(';').next());
+        Self(wishes.map(str::trim).find_map(|wish| Language::from_str(wish).ok()).unwrap_or_default())
+    }
+}
+
+impl<S: Sync> FromRequestParts<S> for Spoken {
+    type Rejection = Infallible;
+
+    async fn from_request_parts(parts: &mut Parts, _: &S) -> Result<Self, Infallible> {
+        let header = parts.headers.get(ACCEPT_LANGUAGE).and_then(|value| value.to_str().ok());
+        Ok(Self::of(header.unwrap_or_default()))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_first_language_that_is_known_is_spoken() {
+        assert_eq!(Spoken::of("pt, fr-CH;q=0.9, en;q=0.8"), Spoken(Language::French));
+        assert_eq!(Spoken::of("*"), Spoken(Language::English));
+        assert_eq!(Spoken::of(""), Spoken(Language::English));
+    }
+}
