@@ -17,7 +17,9 @@
 mod language;
 mod make;
 mod texts;
+mod vocabulary;
 
 pub use language::Language;
 pub use make::rules_file;
 pub use texts::{Explanation, Texts};
+pub use vocabulary::says;
