@@ -30,7 +30,7 @@ pub use choose::{chosen, usefulness};
 pub use class_view::{ClassView, LEAST_GROUP, Outlier, RuleRow};
 pub use conceal::Concealed;
 pub use given::{GivenMaterial, Melody, ModelScore};
-pub use hand::{TeachersHand, Touch};
+pub use hand::{HandAct, TeachersHand, Touch};
 pub use key::{Key, KeyError, Student, slug};
 pub use look::{LookAtHandIn, blamed, generic_names};
 pub use measures::{ClassMeasure, Measures};
@@ -42,5 +42,5 @@ pub use record::{
 pub use said::{SaidOnSheet, Words};
 pub use task::{
     Criterion, Expected, Model, NameOf, Repairs, SheetSettings, StudentNaming, Task, TaskError, TaskGiven,
-    nearest,
+    TaskPlayer, nearest,
 };

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_analysis::Snapshot;
 use arcata_report::FindingPictures;
-use arcata_review::{Finding, FindingPlace, Proposal, ReviewSettings};
+use arcata_review::{Figure, Finding, FindingPlace, Proposal, ReviewSettings};
 use arcata_score::{Instrument, Score};
 
 use crate::alike::traces;
@@ -77,12 +77,24 @@ pub fn blamed(score: &Score, findings: &[Finding]) -> BTreeSet<(usize, u32)> {
                         place.notes.iter().filter_map(|note| notes.get(note.0 as usize)).map(|note| note.bar);
                     let (first, last) = bars
                         .fold((place.bar, place.bar), |(first, last), bar| (first.min(bar), last.max(bar)));
-                    blamed.extend((first..=last).map(|bar| (part, bar)));
+                    // A pattern that is told once is played again and again.
+                    let last = last.saturating_add((last - first + 1).saturating_mul(times(finding) - 1));
+                    let end = u32::try_from(score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
+                    blamed.extend((first..=last.min(end).max(first)).map(|bar| (part, bar)));
                 }
             }
         }
     }
     blamed
+}
+
+/// How often what a finding tells is played in a row.
+fn times(finding: &Finding) -> u32 {
+    let told = finding.evidence.iter().find(|evidence| evidence.name == "times in a row");
+    match told.map(|evidence| &evidence.value) {
+        Some(Figure::Whole(times)) => u32::try_from(*times).unwrap_or(1).max(1),
+        _ => 1,
+    }
 }
 
 impl<'a> LookAtHandIn<'a> {

@@ -135,6 +135,10 @@ pub(crate) enum Failure {
         why: String,
     },
     /// The workbench does not open.
+    /// The page on which a class is gone through.
+    GoThrough {
+        why: String,
+    },
     Workbench {
         why: String,
     },
@@ -217,6 +221,7 @@ impl fmt::Display for Failure {
             }
             Self::Habits { path, why } => write!(f, "{}: {why}.", path.display()),
             Self::NoHabits { why } => write!(f, "Nothing was learned, and nothing written: {why}."),
+            Self::GoThrough { why } => write!(f, "The page does not open: {}", ended(why)),
             Self::Workbench { why } => write!(f, "The workbench does not open: {why}."),
             Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(
