@@ -7,7 +7,7 @@ use arcata_class::before::{TaskBefore, course};
 use arcata_class::pages::{
     AlikePair, ClassPage, ClassPageFor, HandPageBy, alike_html, class_csv, class_html, class_pdf, hand_html,
 };
-use arcata_class::{ClassView, HandIn, KeptPicture, LEAST_GROUP, Record, RememberedTask, TeachersHand};
+use arcata_class::{ClassView, HandIn, KeptPicture, LEAST_GROUP, TeachersHand};
 use arcata_engrave::music_style_sheet;
 use arcata_review::{Finding, FindingPlace, Severity};
 use arcata_score::{Length, NoteId};
