@@ -159,7 +159,7 @@ impl fmt::Display for Failure {
                     named.join(", ")
                 )
             }
-            Self::Read { path, why } => write!(f, "{}: {why}", path.display()),
+            Self::Read { path, why } | Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
             Self::File(error) => error.fmt(f),
             Self::Profile { name, why } => {
                 write!(
@@ -263,7 +263,6 @@ impl fmt::Display for Failure {
                 f,
                 "--stands {text}: {why}. Write sections with their numbers, such as \"Vn1=7, Vn2=6, Va=5\"."
             ),
-            Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
             Self::Marks { why } => write!(f, "The marks could not be changed: {why}"),
             Self::TwoInOne { path } => write!(
                 f,
