@@ -2,17 +2,21 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_score::{ChordRole, Note, NoteKind, Part, Score};
+use arcata_score::{ChordRole, NoteKind, Part, Score};
 use serde::{Deserialize, Serialize};
 
-/// Moves from note to note in one trace.
+/// Rule of thumb: moves from note to note in one trace.
 const MOVES: usize = 7;
-/// Traces that two hand-ins must share at least.
+/// Rule of thumb: a trace has so many different moves at least; scales and trills are everybody's.
+const STEPS: usize = 3;
+/// By definition: hundredths of a semitone in an octave.
+const OCTAVE: i32 = 1200;
+/// Rule of thumb: traces that two hand-ins must share at least.
 const LEAST: usize = 12;
-/// Share of the traces of the smaller one that the other one has too, hundredths, from which a pair is shown.
+/// Rule of thumb: share of the traces of the smaller one that the other one has too, hundredths, from which a pair is shown.
 const SHARE: usize = 40;
 
-/// A trace of a few notes: how they move, whatever key or octave they are in, and how long they last; the bar and the part in
+/// A trace of a few notes: how they move, whatever key or octave they are in, and however long they last; the bar and the part in
 /// which they stand, by index.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Trace(pub u64, pub u32, pub usize);
@@ -41,34 +45,35 @@ pub struct Pair {
     pub stretches: (Stretch, Stretch),
 }
 
-/// The traces of a part, with the bar in which each begins.
+/// The traces of a part, with the bar in which each begins. Each voice is followed by itself, and what is repeated counts once:
+/// parts and voices that were exchanged, doubled note values and notes that were split leave the same traces.
 pub(crate) fn grams(part: &Part) -> Vec<(u64, u32)> {
-    let sounding = |note: &&Note| {
-        note.chord == ChordRole::Main && note.kind == NoteKind::Ordinary && note.pitch.cents().is_some()
-    };
-    let notes: Vec<&Note> = part.notes.iter().filter(sounding).collect();
-    let moves: Vec<[i64; 3]> = notes
-        .windows(2)
-        .map(|pair| {
-            let cents = |note: &Note| note.pitch.cents().unwrap_or_default();
-            let semitones = (cents(pair[1]) - cents(pair[0])).div_euclid(100).rem_euclid(12);
-            [i64::from(semitones), pair[0].length.numerator(), pair[0].length.denominator()]
-        })
-        .collect();
-    let telling = |window: &[[i64; 3]]| window.iter().map(|one| one[0]).collect::<BTreeSet<i64>>().len() > 2;
-    moves
-        .windows(MOVES)
-        .zip(&notes)
-        .filter(|(window, _)| telling(window))
-        .map(|(window, note)| (hash(window), note.bar))
-        .collect()
+    let mut voices: BTreeMap<u16, Vec<(i32, u32)>> = BTreeMap::new();
+    for note in &part.notes {
+        let (ChordRole::Main, NoteKind::Ordinary, Some(cents)) = (note.chord, note.kind, note.pitch.cents())
+        else {
+            continue;
+        };
+        let voice = voices.entry(note.voice).or_default();
+        if voice.last().is_none_or(|(last, _)| last.rem_euclid(OCTAVE) != cents.rem_euclid(OCTAVE)) {
+            voice.push((cents, note.bar));
+        }
+    }
+    let telling = |window: &[i32]| window.iter().collect::<BTreeSet<&i32>>().len() >= STEPS;
+    let mut all = Vec::new();
+    for voice in voices.into_values() {
+        let moves: Vec<i32> =
+            voice.windows(2).map(|pair| (pair[1].0 - pair[0].0).rem_euclid(OCTAVE)).collect();
+        let told = moves.windows(MOVES).zip(&voice).filter(|(window, _)| telling(window));
+        all.extend(told.map(|(window, (_, bar))| (hash(window), *bar)));
+    }
+    all
 }
 
 /// FNV-1a, 64 bits: small, the same everywhere, and nobody is to be kept out by it.
-fn hash(window: &[[i64; 3]]) -> u64 {
+fn hash(window: &[i32]) -> u64 {
     window
         .iter()
-        .flatten()
         .flat_map(|number| number.to_le_bytes())
         .fold(0xcbf2_9ce4_8422_2325, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3))
 }
@@ -154,33 +159,76 @@ mod tests {
 
     use super::*;
 
+    const NAMES: [&str; 12] = ["C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B"];
+
+    /// Bars of four notes drawn by chance, on a note and in an octave; `written` says how a bar is written.
+    fn bars(seed: u64, by: i32, written: impl Fn([String; 4]) -> String) -> String {
+        let mut random = Random::new(seed);
+        let mut note = || {
+            let semitone = i32::try_from(random.below(12)).unwrap_or(0) + 60 + by;
+            let name = NAMES[usize::try_from(semitone.rem_euclid(12)).unwrap_or(0)];
+            format!("{name}{}", semitone.div_euclid(12) - 1)
+        };
+        let bars: Vec<String> = (0..16).map(|_| written([note(), note(), note(), note()])).collect();
+        bars.join(" | ")
+    }
+
+    fn equal([one, two, three, four]: [String; 4]) -> String {
+        format!("1/4 {one} {two} {three} {four}")
+    }
+
+    fn read(text: &str) -> Vec<Trace> {
+        let music = arcata_testkit::musicxml(text).into_bytes();
+        traces(&Source::open(music).expect("a score").score, &BTreeSet::new())
+    }
+
     /// A tune drawn by chance, on a note and in an octave.
     fn tune(seed: u64, by: i32) -> Vec<Trace> {
-        const NAMES: [&str; 12] = ["C", "C#", "D", "Eb", "E", "F", "F#", "G", "Ab", "A", "Bb", "B"];
-        let mut random = Random::new(seed);
-        let mut bars = Vec::new();
-        for _ in 0..16 {
-            let notes: Vec<String> = (0..4)
-                .map(|_| {
-                    let semitone = i32::try_from(random.below(12)).unwrap_or(0) + 60 + by;
-                    let name = NAMES[usize::try_from(semitone.rem_euclid(12)).unwrap_or(0)];
-                    format!("1/4 {name}{}", semitone.div_euclid(12) - 1)
-                })
-                .collect();
-            bars.push(notes.join(" "));
-        }
-        let text = arcata_testkit::musicxml(&format!("violin: {} |||", bars.join(" | ")));
-        traces(&Source::open(text.into_bytes()).expect("a score").score, &BTreeSet::new())
+        read(&format!("violin: {} |||", bars(seed, by, equal)))
+    }
+
+    fn found(all: &[Vec<Trace>]) -> Vec<Pair> {
+        let all: Vec<&[Trace]> = all.iter().map(Vec::as_slice).collect();
+        pairs(&all)
     }
 
     #[test]
     fn a_tune_in_another_key_and_octave_is_the_same_tune() {
-        let all: Vec<Vec<Trace>> = vec![tune(1, 0), tune(2, 0), tune(3, 0), tune(1, 17), tune(5, 0)];
-        let all: Vec<&[Trace]> = all.iter().map(Vec::as_slice).collect();
-        let pairs = pairs(&all);
+        let pairs = found(&[tune(1, 0), tune(2, 0), tune(3, 0), tune(1, 17), tune(5, 0)]);
         assert_eq!(pairs.len(), 1, "{pairs:?}");
         assert_eq!((pairs[0].hand_ins, pairs[0].share), ((0, 3), 100));
         assert_eq!(pairs[0].stretches.0, pairs[0].stretches.1);
+    }
+
+    #[test]
+    fn other_note_values_hide_nothing() {
+        let dotted =
+            |[one, two, three, four]: [String; 4]| format!("3/8 {one} 1/8 {two} 3/8 {three} 1/8 {four}");
+        let doubled = |[one, two, three, four]: [String; 4]| format!("1/2 {one} {two} | {three} {four}");
+        let split =
+            |[one, two, three, four]: [String; 4]| format!("1/8 {one} {one} 1/4 {two} {three} {four}");
+        let as_written = |written: &dyn Fn([String; 4]) -> String| {
+            let text = format!("violin: {} |||", bars(1, 0, written));
+            vec![tune(1, 0), tune(2, 0), tune(3, 0), read(&text), tune(5, 0)]
+        };
+        for (name, written) in
+            [("dotted", &dotted as &dyn Fn([String; 4]) -> String), ("doubled", &doubled), ("split", &split)]
+        {
+            let pairs = found(&as_written(written));
+            assert_eq!(pairs.len(), 1, "{name}: {pairs:?}");
+            assert_eq!((pairs[0].hand_ins, pairs[0].share), ((0, 3), 100), "{name}");
+        }
+    }
+
+    #[test]
+    fn exchanged_parts_and_voices_hide_nothing() {
+        let (one, other) = (bars(1, 0, equal), bars(2, 0, equal));
+        let first = read(&format!("violin: {one} |||\nviola: {other} |||"));
+        let exchanged = read(&format!("violin: {other} |||\nviola: {one} |||"));
+        let pairs = found(&[first, tune(7, 0), tune(8, 0), exchanged]);
+        assert_eq!(pairs.len(), 1, "{pairs:?}");
+        assert_eq!((pairs[0].hand_ins, pairs[0].share), ((0, 3), 100));
+        assert_ne!(pairs[0].stretches.0.part, pairs[0].stretches.1.part);
     }
 
     #[test]

@@ -58,25 +58,38 @@ pub struct TaskBefore {
     pub met: BTreeMap<String, usize>,
 }
 
-/// The class's way through its tasks, in order of time; of students who have handed in now. `now` is the title of this task.
+/// The class's way through its tasks, in order of time; of students who have handed in now. `now` is the title of this task. Two
+/// tasks of one title are two: a draft and what came of it.
 #[must_use]
 pub fn course<'a>(now: &str, records: impl IntoIterator<Item = &'a Record>) -> Vec<TaskBefore> {
-    let mut stages: Vec<TaskBefore> = Vec::new();
+    let mut stages: Vec<(usize, TaskBefore)> = Vec::new();
     // Who has missed no task knows their order.
     let mut all: Vec<Vec<RememberedTask>> = records.into_iter().map(remembered).collect();
     all.sort_by_key(|courses| std::cmp::Reverse(courses.len()));
-    for RememberedTask { task, met } in all.into_iter().flatten() {
-        let at = stages.iter().position(|stage| stage.task == task).unwrap_or_else(|| {
-            stages.push(TaskBefore { task: task.clone(), hand_ins: 0, met: BTreeMap::new() });
-            stages.len() - 1
-        });
-        stages[at].hand_ins += 1;
-        for rule in met.into_keys() {
-            *stages[at].met.entry(rule).or_default() += 1;
+    for courses in all {
+        // Where in the year this student is.
+        let mut at = 0;
+        for (index, RememberedTask { task, met }) in courses.iter().enumerate() {
+            // Counted from the end: whoever has handed in once has handed in what came of it.
+            let again = courses[index + 1..].iter().filter(|later| later.task == *task).count();
+            let known = stages.iter().position(|(known, stage)| (*known, &stage.task) == (again, task));
+            at = known.unwrap_or_else(|| {
+                let new = TaskBefore { task: task.clone(), hand_ins: 0, met: BTreeMap::new() };
+                stages.insert(at, (again, new));
+                at
+            });
+            stages[at].1.hand_ins += 1;
+            for rule in met.keys() {
+                *stages[at].1.met.entry(rule.clone()).or_default() += 1;
+            }
+            at += 1;
         }
     }
-    stages.sort_by_key(|stage| stage.task == now);
-    stages
+    if let Some(last) = stages.iter().position(|(again, stage)| *again == 0 && stage.task == now) {
+        let this = stages.remove(last);
+        stages.push(this);
+    }
+    stages.into_iter().map(|(_, stage)| stage).collect()
 }
 
 #[cfg(test)]
@@ -85,6 +98,30 @@ mod tests {
 
     fn met(rules: &[&str]) -> BTreeMap<String, u32> {
         rules.iter().map(|rule| ((*rule).to_owned(), 1)).collect()
+    }
+
+    fn record(task: &str, earlier: &[&str]) -> Record {
+        let shown = Shown { met: met(&["no-tempo"]), ..crate::record::nothing() };
+        let outcome = crate::HandInOutcome::Read(shown);
+        let mut record = Record::new(task, "Alder Bank", (String::new(), String::new()), outcome);
+        let remembered = |task: &&str| RememberedTask { task: (*task).to_owned(), met: met(&["no-tempo"]) };
+        record.earlier = earlier.iter().map(remembered).collect();
+        record
+    }
+
+    #[test]
+    fn the_course_of_a_year_keeps_the_order_of_its_tasks() {
+        // Somebody has missed the second task, somebody the first two; three have handed in a draft of the third one first.
+        let records = [
+            record("3", &["1", "3"]),
+            record("3", &["3"]),
+            record("3", &["1", "2", "3"]),
+            record("3", &["2"]),
+        ];
+        let stages = course("3", &records);
+        let told: Vec<(&str, usize)> =
+            stages.iter().map(|stage| (stage.task.as_str(), stage.hand_ins)).collect();
+        assert_eq!(told, [("1", 2), ("2", 2), ("3", 3), ("3", 4)]);
     }
 
     #[test]

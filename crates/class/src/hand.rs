@@ -8,6 +8,8 @@ use serde::{Deserialize, Serialize};
 
 /// The name that the file gives its format.
 const FORMAT: &str = "arcata-class-hand";
+/// The name that a journal gives its format.
+const JOURNAL: &str = "arcata-class-hand-journal";
 /// The version that is read and written.
 const VERSION: u32 = 1;
 
@@ -43,6 +45,41 @@ pub struct Touch {
     pub marks: String,
 }
 
+/// A line of the journal of a hand.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(untagged, deny_unknown_fields)]
+pub enum HandAct {
+    /// A sheet is to be so from now on.
+    Touched {
+        /// The student's pseudonym.
+        hand_in: String,
+        /// How the sheet is after the act.
+        touch: Touch,
+        /// A sentence that was written, to be offered again.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        phrase: Option<String>,
+    },
+    /// The act before is taken back.
+    Undone {
+        /// Always true.
+        undo: bool,
+    },
+}
+
+impl HandAct {
+    /// A line of the journal from its text; nothing where it is none.
+    #[must_use]
+    pub fn read(text: &str) -> Option<Self> {
+        serde_json::from_str(text).ok()
+    }
+
+    /// The line, with its end.
+    #[must_use]
+    pub fn line(&self) -> String {
+        arcata_xml::seen_json(serde_json::to_string(self).unwrap_or_default()) + "\n"
+    }
+}
+
 impl Default for TeachersHand {
     fn default() -> Self {
         Self { format: FORMAT.to_owned(), version: VERSION, phrases: Vec::new(), hand_ins: BTreeMap::new() }
@@ -75,6 +112,65 @@ impl TeachersHand {
         }
         if hand.version != VERSION {
             return Err(format!("line 1: version {} is not known, only version {VERSION}", hand.version));
+        }
+        Ok(hand)
+    }
+
+    /// The first line of a journal.
+    #[must_use]
+    pub fn journal_head() -> String {
+        format!("{{\"format\":\"{JOURNAL}\",\"version\":{VERSION}}}\n")
+    }
+
+    /// Whether a text is a journal rather than the file that the page saves.
+    #[must_use]
+    pub fn is_journal(text: &str) -> bool {
+        text.lines().next().is_some_and(|head| head.contains(JOURNAL))
+    }
+
+    /// The hand after all acts of a journal.
+    ///
+    /// ```
+    /// use arcata_class::{HandAct, TeachersHand, Touch};
+    ///
+    /// let note = |note: &str| HandAct::Touched {
+    ///     hand_in: "Alder Bank".to_owned(),
+    ///     touch: Touch { note: note.to_owned(), ..Touch::default() },
+    ///     phrase: Some(note.to_owned()),
+    /// };
+    /// let acts = [note("Good."), note("Better."), HandAct::Undone { undo: true }];
+    /// let journal: String = acts.iter().map(HandAct::line).collect();
+    /// // The machine lost its power while a line was written: what was confirmed is there.
+    /// let journal = TeachersHand::journal_head() + &journal + "{\"hand_in\":\"Ald";
+    /// let hand = TeachersHand::replayed(&journal).expect("a journal");
+    /// assert_eq!(hand.hand_ins["Alder Bank"].note, "Good.");
+    /// assert_eq!(hand.phrases, ["Good."]);
+    /// assert!(TeachersHand::replayed("{}\n{}").is_err());
+    /// ```
+    ///
+    /// # Errors
+    /// In words, with the line.
+    pub fn replayed(journal: &str) -> Result<Self, String> {
+        let mut lines = journal.split_inclusive('\n').enumerate();
+        if lines.next().is_none_or(|(_, head)| head != Self::journal_head()) {
+            return Err(format!("line 1: this is no \"{JOURNAL}\" of version {VERSION}"));
+        }
+        let mut acts = Vec::new();
+        for (number, line) in lines {
+            match HandAct::read(line) {
+                Some(HandAct::Undone { .. }) => {
+                    acts.pop();
+                }
+                Some(HandAct::Touched { hand_in, touch, phrase }) => acts.push((hand_in, touch, phrase)),
+                // What was not written to its end was not confirmed.
+                None if !line.ends_with('\n') => {}
+                None => return Err(format!("line {}: this is no act; take the line out", number + 1)),
+            }
+        }
+        let mut hand = Self::default();
+        for (hand_in, touch, phrase) in acts {
+            hand.hand_ins.insert(hand_in, touch);
+            hand.phrases.extend(phrase.filter(|phrase| !hand.phrases.contains(phrase)));
         }
         Ok(hand)
     }

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_analysis::Snapshot;
-use arcata_languages::{Language, Saying, Wording};
+use arcata_languages::{Argument, Language, Saying, Wording};
 use arcata_report::FindingPictures;
 use arcata_review::{Finding, FindingPlace, Proposal, ReviewSettings, trade_words};
 use arcata_score::{Instrument, Score};
@@ -17,7 +17,8 @@ use crate::measures::measured;
 use crate::runs::listed;
 use crate::works::works;
 use crate::{
-    CandidatePassage, Concealed, Expected, InLanguages, RecordedPassage, Repair, Repairs, RestLine, Shown, Task, Touch,
+    CandidatePassage, Concealed, Expected, InLanguages, RecordedPassage, Repair, Repairs, RestLine, Shown,
+    Task, Touch,
 };
 
 /// Further places that a passage names.
@@ -78,12 +79,24 @@ pub fn blamed(score: &Score, findings: &[Finding]) -> BTreeSet<(usize, u32)> {
                         place.notes.iter().filter_map(|note| notes.get(note.0 as usize)).map(|note| note.bar);
                     let (first, last) = bars
                         .fold((place.bar, place.bar), |(first, last), bar| (first.min(bar), last.max(bar)));
-                    blamed.extend((first..=last).map(|bar| (part, bar)));
+                    // A pattern that is told once is played again and again.
+                    let last = last.saturating_add((last - first + 1).saturating_mul(times(finding) - 1));
+                    let end = u32::try_from(score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
+                    blamed.extend((first..=last.min(end).max(first)).map(|bar| (part, bar)));
                 }
             }
         }
     }
     blamed
+}
+
+/// How often what a finding tells is played in a row.
+fn times(finding: &Finding) -> u32 {
+    let told = finding.evidence.iter().find(|evidence| evidence.name == "evidence-times-in-a-row");
+    match told.map(|evidence| &evidence.value) {
+        Some(Argument::Whole(times)) => u32::try_from(*times).unwrap_or(1).max(1),
+        _ => 1,
+    }
 }
 
 impl<'a> LookAtHandIn<'a> {
@@ -209,11 +222,7 @@ impl<'a> LookAtHandIn<'a> {
             beat: place.beat_text(),
             part: place.part.map(|_| concealed.text(&place.section)),
             sentence: self.said(&finding.sentence, concealed),
-            reasons: finding
-                .reasons
-                .iter()
-                .map(|reason| self.said(&reason.sentence, concealed))
-                .collect(),
+            reasons: finding.reasons.iter().map(|reason| self.said(&reason.sentence, concealed)).collect(),
             numbers: finding
                 .evidence
                 .iter()

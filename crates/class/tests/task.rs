@@ -36,6 +36,19 @@ fn the_examples_are_tasks() {
 }
 
 #[test]
+fn players_are_described_in_a_file_beside_the_task() {
+    let head = "format = \"arcata-task\"\nversion = 1\ntitle = \"x\"\nplayer = \"ours.toml\"\n";
+    let task = Task::read(&format!("{head}[thresholds]\nslur_too_long = 1000\n")).expect("a task");
+    assert!(task.profile().is_err(), "its file has not been read");
+    let own = "extends = \"student\"\n[hair]\nviolin = 560\n[thresholds]\nslur_too_long = 1200\n";
+    let profile = task.clone().described_by(own).expect("a profile").profile().expect("a player");
+    assert_eq!((profile.hair.violin.value, profile.thresholds.slur_too_long.value), (560, 1000));
+    let wrong =
+        task.described_by("extends = \"student\"\n[hair]\nviolon = 5\n").expect_err("no such setting");
+    assert!(wrong.contains("player = \"ours.toml\": line 3"), "{wrong}");
+}
+
+#[test]
 fn what_is_out_of_measure_is_told() {
     let head = "format = \"arcata-task\"\nversion = 1\ntitle = \"x\"\n";
     for (more, told) in [

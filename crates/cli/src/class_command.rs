@@ -1,62 +1,126 @@
 //! `arcata class`.
 
 use std::collections::BTreeSet;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::time::Duration;
 
 use arcata_analysis::{Player, Source};
-use arcata_class::{HandInOutcome, Key, Task, TeachersHand, Words};
-use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
-use rayon::prelude::*;
+use arcata_bow::Profile;
+use arcata_class::{GivenMaterial, HandInOutcome, Key, Task, TeachersHand, Words};
+use arcata_engrave::Engraver;
+use arcata_review::trade_words;
+use indicatif::{ProgressBar, ProgressFinish, ProgressStyle};
 
 use crate::args::ClassArguments;
 use crate::class_hand_ins::{HandedIn, handed_in};
-use crate::class_one::{MadeSheet, Runs, SheetRequest, StudentNames, Whose, hash, make};
+use crate::class_one::{MadeBy, MadeSheet, Runs, SheetRequest, StudentNames, Whose, find, hash};
 use crate::class_pages::{WrittenPages, is_small, write};
+use crate::class_workers::{NotMade, SheetMaker};
 use crate::failure::Failure;
-use crate::{class_given, class_key, engraving, files};
+use crate::{class_before, class_given, class_hand, class_key, class_workers, engraving, files};
 
 pub(crate) fn run(arguments: &ClassArguments) -> Result<ExitCode, Failure> {
-    let failed = |why: String| Failure::Task { path: arguments.task.clone(), why };
-    let text = files::read_text(&arguments.task).map_err(failed)?;
-    let task = Task::read(&text).map_err(|error| failed(error.to_string()))?;
-    let profile = task.profile().map_err(failed)?;
-    let material = class_given::material(&arguments.task, &task)?;
-    let hand_ins = handed_in(&arguments.folder, &task.names, composer)?;
-    let students = arguments.students.as_deref().map(students).transpose()?.unwrap_or_default();
+    let class = ClassFiles::read(arguments)?;
+    let hand_ins = handed_in((&arguments.folder, &arguments.out), &class.task.names, composer)?;
     let names: Vec<&str> = hand_ins.iter().map(|hand_in| hand_in.name.as_str()).collect();
-    let hand = arguments.hand.as_deref().map(hand).transpose()?.unwrap_or_default();
     for folder in ["sheets", "records"] {
         files::make_folder(&arguments.out.join(folder))?;
     }
     let key = class_key::with(&class_key::path(arguments), &names)?;
-    let engraver = engraving::engraver();
-    let words: Vec<Words> = task.languages.iter().map(|language| Words::of(*language)).collect();
-    let known: BTreeSet<String> =
-        key.students.iter().map(|student| student.name.clone()).chain(students.iter().cloned()).collect();
-    let known: Vec<String> = known.into_iter().collect();
-    let made_of = made_of(&text, arguments, &task)?;
-    let request = SheetRequest {
-        // Who comes later must not be named by a sheet that was made before.
-        made_of: hash(&[made_of.as_bytes(), known.join("\n").as_bytes()]),
-        task: &task,
-        material: &material,
-        player: Player { profile, told: Vec::new() },
-        engraver: &engraver,
-        words: &words,
-        names: &known,
-        naming: if arguments.named { StudentNames::Own } else { StudentNames::Pseudonyms },
-        out: &arguments.out,
-        before: arguments.before.as_deref(),
-        hand: &hand,
-        runs: if arguments.anew { Runs::Anew } else { Runs::GoesOn },
-    };
-    let all = make_all(&hand_ins, &key, &request)?;
-    let nothing_from = nothing_from(&students, &hand_ins, &key, arguments);
+    let known = class.known(&key);
+    let request = class.request(arguments, &known);
+    let all = make_all(&hand_ins, &key, &request, Duration::from_secs(arguments.limit))?;
+    class_before::carry(&request, &key)?;
+    let nothing_from = nothing_from(&class.students, &hand_ins, &key, arguments);
     let written = write(&request, &all, &nothing_from)?;
     tell(&all, &written);
+    if arguments.go_through {
+        class_hand::go_through(arguments, written.to_go_through)?;
+    }
     let unread = all.iter().any(|(_, made)| made.record.shown().is_none());
     Ok(if unread { ExitCode::from(1) } else { ExitCode::SUCCESS })
+}
+
+/// Makes the sheets of the hand-ins that a run tells this process of, one after another. The run has written the key.
+pub(crate) fn work(arguments: &ClassArguments) -> Result<ExitCode, Failure> {
+    let class = ClassFiles::read(arguments)?;
+    let key = class_key::read(&class_key::path(arguments))?;
+    let known = class.known(&key);
+    let request = class.request(arguments, &known);
+    class_workers::serve(|hand_in| {
+        let whose = whose(hand_in, &key);
+        let made = find(&whose, &request).make(&whose, &request);
+        made.map(|_| ()).map_err(|failure| failure.to_string())
+    })
+    .map_err(|why| Failure::Folder { path: arguments.out.clone(), why })?;
+    Ok(ExitCode::SUCCESS)
+}
+
+/// What a run is told by files besides the hand-ins.
+struct ClassFiles {
+    task: Task,
+    profile: Profile,
+    material: GivenMaterial,
+    students: Vec<String>,
+    hand: TeachersHand,
+    words: Vec<Words>,
+    engraver: Engraver,
+    /// What every record is made of.
+    made_of: String,
+}
+
+impl ClassFiles {
+    fn read(arguments: &ClassArguments) -> Result<Self, Failure> {
+        let failed = |why: String| Failure::Task { path: arguments.task.clone(), why };
+        let text = files::read_text(&arguments.task).map_err(failed)?;
+        let task = Task::read(&text).map_err(|error| failed(error.to_string()))?;
+        let task = match task.profile_file() {
+            None => task,
+            Some(name) => {
+                let described = files::read_text(&beside(arguments, name))
+                    .map_err(|why| failed(format!("player = \"{name}\": {why}")))?;
+                task.described_by(&described).map_err(failed)?
+            }
+        };
+        let profile = task.profile().map_err(failed)?;
+        files::call_things(trade_words(&profile));
+        Ok(Self {
+            material: class_given::material(&arguments.task, &task)?,
+            students: arguments.students.as_deref().map(students).transpose()?.unwrap_or_default(),
+            hand: class_hand::read(arguments)?,
+            words: task.languages.iter().map(|language| Words::of(*language)).collect(),
+            engraver: engraving::engraver(),
+            made_of: made_of(&text, arguments, &task)?,
+            task,
+            profile,
+        })
+    }
+
+    /// Everybody's names, which no page says. Who comes later must not be named by a sheet that was made before.
+    fn known(&self, key: &Key) -> Vec<String> {
+        let of_key = key.students.iter().map(|student| student.name.clone());
+        let known: BTreeSet<String> = of_key.chain(self.students.iter().cloned()).collect();
+        known.into_iter().collect()
+    }
+
+    fn request<'a>(&'a self, arguments: &'a ClassArguments, known: &'a [String]) -> SheetRequest<'a> {
+        SheetRequest {
+            made_of: hash(&[self.made_of.as_bytes(), known.join("\n").as_bytes()]),
+            task: &self.task,
+            material: &self.material,
+            player: Player { profile: self.profile.clone(), told: Vec::new() },
+            engraver: &self.engraver,
+            words: &self.words,
+            names: known,
+            naming: if arguments.named { StudentNames::Own } else { StudentNames::Pseudonyms },
+            out: &arguments.out,
+            before: arguments.before.as_deref(),
+            hand: &self.hand,
+            runs: if arguments.anew { Runs::Anew } else { Runs::GoesOn },
+        }
+    }
 }
 
 /// The composer that a score names.
@@ -64,26 +128,26 @@ fn composer(bytes: Vec<u8>) -> Option<String> {
     Source::open(bytes).ok()?.score.composer
 }
 
+/// A file that the task names: it lies beside it.
+fn beside(arguments: &ClassArguments, name: &str) -> PathBuf {
+    arguments.task.with_file_name("").join(name)
+}
+
 /// What every record is made of besides the hand-in: another task, another model, another program make another sheet.
 fn made_of(text: &str, arguments: &ClassArguments, task: &Task) -> Result<String, Failure> {
-    let folder = arguments.task.with_file_name("");
     let models =
         task.given.models.iter().flat_map(|model| [Some(&model.score), model.layer.as_ref()]).flatten();
     let mut given = Vec::new();
-    for name in task.given.melody.iter().chain(models) {
-        let path = folder.join(name);
+    for name in
+        task.profile_file().into_iter().chain(task.given.melody.iter().chain(models).map(String::as_str))
+    {
+        let path = beside(arguments, name);
         given.push(files::read(&path, usize::MAX).map_err(|why| Failure::Read { path, why })?);
     }
     let bar = files::bar_word().said("bar").into_owned();
     let fixed = [env!("CARGO_PKG_VERSION").as_bytes(), text.as_bytes(), bar.as_bytes()];
     let pieces: Vec<&[u8]> = fixed.into_iter().chain(given.iter().map(Vec::as_slice)).collect();
     Ok(hash(&pieces))
-}
-
-/// What the teacher has done to the sheets.
-fn hand(path: &Path) -> Result<TeachersHand, Failure> {
-    let failed = |why: String| Failure::Task { path: path.to_owned(), why };
-    TeachersHand::read(&files::read_text(path).map_err(failed)?).map_err(failed)
 }
 
 /// The list of the class, a name a line.
@@ -116,33 +180,78 @@ fn nothing_from(
     known
 }
 
+/// Whose a hand-in is, by the key.
+fn whose<'a>(hand_in: &'a HandedIn, key: &'a Key) -> Whose<'a> {
+    let pseudonym = key.pseudonym(&hand_in.name).unwrap_or_default();
+    Whose { hand_in, pseudonym, stem: arcata_class::slug(pseudonym) }
+}
+
+/// What has become of one hand-in after another.
+type MadeSheets<'a> = Vec<(Whose<'a>, MadeSheet)>;
+
+/// As many at once as there are cores, each in a process of its own.
 fn make_all<'a>(
     hand_ins: &'a [HandedIn],
     key: &'a Key,
     request: &SheetRequest<'_>,
-) -> Result<Vec<(Whose<'a>, MadeSheet)>, Failure> {
+    limit: Duration,
+) -> Result<MadeSheets<'a>, Failure> {
     let bar = ProgressBar::new(hand_ins.len() as u64).with_style(
         ProgressStyle::with_template("{bar:30} {pos}/{len} hand-ins, {eta} left")
             .unwrap_or_else(|_| ProgressStyle::default_bar()),
     );
     let bar = bar.with_finish(ProgressFinish::AndClear);
-    hand_ins
-        .par_iter()
-        .progress_with(bar)
-        .map(|hand_in| {
-            let pseudonym = key.pseudonym(&hand_in.name).unwrap_or_default();
-            let stem = arcata_class::slug(pseudonym);
-            let whose = Whose { hand_in, pseudonym, stem };
-            let made = make(&whose, request)?;
-            Ok((whose, made))
-        })
-        .collect()
+    let next = AtomicUsize::new(0);
+    let work = || {
+        let mut maker = SheetMaker::new(limit);
+        let mut made = Vec::new();
+        while let Some((index, hand_in)) = {
+            let index = next.fetch_add(1, Ordering::Relaxed);
+            hand_ins.get(index).map(|hand_in| (index, hand_in))
+        } {
+            let whose = whose(hand_in, key);
+            let sheet = one(&whose, request, &mut maker)
+                .inspect_err(|_| next.store(hand_ins.len(), Ordering::Relaxed))?;
+            made.push((index, (whose, sheet)));
+            bar.inc(1);
+        }
+        Ok(made)
+    };
+    let cores = std::thread::available_parallelism().map_or(1, usize::from).min(hand_ins.len());
+    let done: Vec<Result<_, Failure>> = std::thread::scope(|scope| {
+        let threads: Vec<_> = (0..cores).map(|_| scope.spawn(work)).collect();
+        let gone = || Failure::Folder { path: request.out.to_owned(), why: "the program failed".to_owned() };
+        threads.into_iter().map(|thread| thread.join().unwrap_or_else(|_| Err(gone()))).collect()
+    });
+    let mut all = Vec::new();
+    for made in done {
+        all.extend(made?);
+    }
+    all.sort_by_key(|(index, _)| *index);
+    Ok(all.into_iter().map(|(_, made)| made).collect())
+}
+
+fn one(whose: &Whose<'_>, request: &SheetRequest<'_>, maker: &mut SheetMaker) -> Result<MadeSheet, Failure> {
+    let found = find(whose, request);
+    if let Some(kept) = found.kept(whose, request) {
+        return Ok(kept);
+    }
+    match maker.make(whose.hand_in) {
+        Ok(()) => match found.made(whose, request) {
+            Some(made) => Ok(made),
+            // The file has become another meanwhile, or somebody has taken its record away.
+            None => find(whose, request).make(whose, request),
+        },
+        Err(NotMade::HandIn(why)) => found.give_up(whose, request, why),
+        Err(NotMade::Writing(why)) => Err(Failure::Folder { path: request.out.to_owned(), why }),
+        Err(NotMade::NoWorker) => found.make(whose, request),
+    }
 }
 
 /// What the teacher reads on the terminal.
 fn tell(all: &[(Whose<'_>, MadeSheet)], written: &WrittenPages) {
     let read = all.iter().filter(|(_, made)| made.record.shown().is_some()).count();
-    let kept = all.iter().filter(|(_, made)| made.kept).count();
+    let kept = all.iter().filter(|(_, made)| made.by == MadeBy::RunBefore).count();
     let mut text = format!("{read} of {} hand-ins have a sheet", all.len());
     if kept > 0 {
         text.push_str(&format!("; {kept} were as they had been"));
@@ -153,7 +262,7 @@ fn tell(all: &[(Whose<'_>, MadeSheet)], written: &WrittenPages) {
         if let HandInOutcome::Unreadable { why } = &made.record.outcome {
             text.push_str(&format!("Not read: {} ({pseudonym}): {why}\n", hand_in.file));
         }
-        if !made.kept && made.record.replaced > 0 {
+        if made.by == MadeBy::NewFile {
             text.push_str(&format!(
                 "New file: {} ({pseudonym}); its sheet has replaced the one before.\n",
                 hand_in.file
@@ -161,9 +270,13 @@ fn tell(all: &[(Whose<'_>, MadeSheet)], written: &WrittenPages) {
         }
     }
     if let Some((path, pairs)) = &written.alike {
-        let pairs = if *pairs == 1 { "1 pair".to_owned() } else { format!("{pairs} pairs") };
+        let pairs = if *pairs == 1 {
+            "1 pair of hand-ins is".to_owned()
+        } else {
+            format!("{pairs} pairs of hand-ins are")
+        };
         text.push_str(&format!(
-            "{pairs} of hand-ins are alike beyond the task; that is a question, no proof: {}\n",
+            "{pairs} alike beyond the task; that is a question, no proof: {}\n",
             path.display()
         ));
     }

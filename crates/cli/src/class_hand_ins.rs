@@ -37,7 +37,34 @@ enum From {
     Member { archive: PathBuf, index: usize },
 }
 
+/// What parts the fields of a hand-in that is told to another process; no path has it.
+const PARTED: char = '\0';
+
 impl HandedIn {
+    /// All of it in one text; none where its path is no text.
+    pub(crate) fn told(&self) -> Option<String> {
+        let (path, index) = match &self.from {
+            From::File(path) => (path, String::new()),
+            From::Member { archive, index } => (archive, index.to_string()),
+        };
+        let fields = [self.name.as_str(), &self.file, path.to_str()?, &index];
+        let whole = fields.iter().all(|field| !field.contains(PARTED));
+        whole.then(|| fields.join("\0"))
+    }
+
+    /// The hand-in that a text tells of.
+    pub(crate) fn from_told(told: &str) -> Option<Self> {
+        let fields: Vec<&str> = told.split(PARTED).collect();
+        let [name, file, path, index] = fields.as_slice() else { return None };
+        let path = PathBuf::from(path);
+        let from = if index.is_empty() {
+            From::File(path)
+        } else {
+            From::Member { archive: path, index: index.parse().ok()? }
+        };
+        Some(Self { name: (*name).to_owned(), file: (*file).to_owned(), from })
+    }
+
     /// Its bytes; in words why there are none.
     pub(crate) fn bytes(&self) -> Result<Vec<u8>, String> {
         let most = LARGEST;
@@ -68,14 +95,20 @@ pub(crate) fn limits() -> Limits {
 
 /// All that was handed in, in order of file names. Two files of one name are two hand-ins: the second is told by a number.
 /// `composer` says whom a score names, where the task asks for that.
+/// What lies in the folder of the pages was made and not handed in.
 pub(crate) fn handed_in(
-    folder: &Path,
+    (folder, pages): (&Path, &Path),
     naming: &StudentNaming,
     composer: impl Fn(Vec<u8>) -> Option<String>,
 ) -> Result<Vec<HandedIn>, Failure> {
     let mut all: Vec<(PathBuf, From)> = if folder.is_dir() {
         let mut paths = Vec::new();
         search(folder, &mut paths)?;
+        let pages = pages.canonicalize().ok();
+        let made = |path: &PathBuf| {
+            pages.as_ref().zip(path.canonicalize().ok()).is_some_and(|(pages, path)| path.starts_with(pages))
+        };
+        paths.retain(|path| !made(path));
         let within = |path: &PathBuf| path.strip_prefix(folder).unwrap_or(path).to_owned();
         paths.into_iter().map(|path| (within(&path), From::File(path))).collect()
     } else {
@@ -167,6 +200,20 @@ mod tests {
         let naming = StudentNaming { of: NameOf::File, before: Some(" - ".to_owned()) };
         assert_eq!(cut("Odile Marrowfen - task 2", &naming), "Odile Marrowfen");
         assert_eq!(cut(" - task 2", &naming), "- task 2");
+    }
+
+    #[test]
+    fn what_is_told_to_another_process_is_the_same_hand_in() {
+        let of = |from: From| HandedIn { name: "Ut".to_owned(), file: "a/Ut - 1.mxl".to_owned(), from };
+        for hand_in in [
+            of(From::File(PathBuf::from("/x y/Ut - 1.mxl"))),
+            of(From::Member { archive: PathBuf::from("all.zip"), index: 7 }),
+        ] {
+            let told = hand_in.told().expect("plain paths");
+            assert_eq!(format!("{:?}", HandedIn::from_told(&told)), format!("{:?}", Some(hand_in)));
+        }
+        assert!(HandedIn::from_told("a\0b").is_none());
+        assert!(HandedIn { name: "a\0b".to_owned(), ..of(From::File(PathBuf::new())) }.told().is_none());
     }
 
     #[test]

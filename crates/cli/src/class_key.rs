@@ -13,14 +13,16 @@ pub(crate) fn path(arguments: &ClassArguments) -> PathBuf {
     arguments.key.clone().unwrap_or_else(|| arguments.task.with_file_name("class-key.toml"))
 }
 
+/// The key as it stands.
+pub(crate) fn read(path: &Path) -> Result<Key, Failure> {
+    let failed = |why: String| Failure::Key { path: path.to_owned(), why };
+    Key::read(&files::read_text(path).map_err(failed)?).map_err(|error| failed(error.to_string()))
+}
+
 /// The key with everybody in it; written where somebody was new.
 pub(crate) fn with(path: &Path, names: &[&str]) -> Result<Key, Failure> {
     let failed = |why: String| Failure::Key { path: path.to_owned(), why };
-    let before = if path.exists() { Some(files::read_text(path).map_err(failed)?) } else { None };
-    let mut key = match &before {
-        Some(text) => Key::read(text).map_err(|error| failed(error.to_string()))?,
-        None => Key::default(),
-    };
+    let mut key = if path.exists() { read(path)? } else { Key::default() };
     let known = key.students.len();
     let mut no_chance = None;
     key.admit(names.iter().copied(), |count| {

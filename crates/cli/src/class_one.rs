@@ -67,8 +67,28 @@ pub(crate) struct Whose<'a> {
 /// What became of a hand-in.
 pub(crate) struct MadeSheet {
     pub(crate) record: Record,
-    /// Whether it was taken over from a run before.
-    pub(crate) kept: bool,
+    pub(crate) by: MadeBy,
+}
+
+/// When a sheet was made.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum MadeBy {
+    /// In a run before: nothing has changed.
+    RunBefore,
+    /// In this run.
+    ThisRun,
+    /// In this run, of a new file.
+    NewFile,
+}
+
+impl SheetRequest<'_> {
+    /// A text without names, where pages say pseudonyms.
+    fn nameless(&self, text: &str) -> String {
+        match self.naming {
+            StudentNames::Pseudonyms => Concealed::of_names(self.names.iter().map(String::as_str)).text(text),
+            StudentNames::Own => text.to_owned(),
+        }
+    }
 }
 
 impl Whose<'_> {
@@ -99,14 +119,23 @@ impl Whose<'_> {
     }
 }
 
-/// Makes what is to be made of a hand-in. What goes wrong with the hand-in itself stands in its record; a failure is one of
-/// writing.
-pub(crate) fn make(whose: &Whose<'_>, request: &SheetRequest<'_>) -> Result<MadeSheet, Failure> {
-    let path = whose.record(request.out);
-    let old = read_record(&path);
+/// A hand-in as it was found, before anything is made of it.
+pub(crate) struct FoundHandIn {
+    bytes: Result<Vec<u8>, String>,
+    /// What its record is made of, and the file alone, as hashes.
+    made_of: (String, String),
+    /// The record of a run before.
+    old: Option<Record>,
+    earlier: Vec<RememberedTask>,
+    touch: Touch,
+}
+
+/// Looks at a hand-in as it lies there.
+pub(crate) fn find(whose: &Whose<'_>, request: &SheetRequest<'_>) -> FoundHandIn {
+    // A record of an earlier task stands for somebody who has not handed in to this one.
+    let old = read_record(&whose.record(request.out)).filter(|old| old.task == request.task.title);
     let earlier = request.before.and_then(|pages| read_record(&whose.record(pages)));
-    let earlier: Vec<RememberedTask> =
-        earlier.map(|record| arcata_class::before::remembered(&record)).unwrap_or_default();
+    let earlier = earlier.map(|record| arcata_class::before::remembered(&record)).unwrap_or_default();
     let bytes = whose.hand_in.bytes();
     let file = match &bytes {
         Ok(bytes) => hash(&[bytes]),
@@ -116,30 +145,73 @@ pub(crate) fn make(whose: &Whose<'_>, request: &SheetRequest<'_>) -> Result<Made
     let touch = request.hand.of(whose.pseudonym);
     let (remembered, touched) = (format!("{earlier:?}"), format!("{touch:?}"));
     let parts = [request.made_of.as_str(), &file, &called, &remembered, &touched];
-    let made_of = hash(&parts.map(str::as_bytes));
-    let is_there = || whose.sheets(request).iter().all(|sheet| sheet.is_file());
-    if let Some(old) = old.as_ref().filter(|old| request.runs == Runs::GoesOn && old.made_of == made_of)
-        && (old.shown().is_none() || is_there())
-    {
-        return Ok(MadeSheet { record: old.clone(), kept: true });
+    FoundHandIn { bytes, made_of: (hash(&parts.map(str::as_bytes)), file), old, earlier, touch }
+}
+
+impl FoundHandIn {
+    /// The sheet of a run before, where it is still what would be made.
+    pub(crate) fn kept(&self, whose: &Whose<'_>, request: &SheetRequest<'_>) -> Option<MadeSheet> {
+        let old = self.old.as_ref().filter(|old| old.made_of == self.made_of.0)?;
+        let is_there = || whose.sheets(request).iter().all(|sheet| sheet.is_file());
+        let stays = request.runs == Runs::GoesOn && (old.shown().is_none() || is_there());
+        stays.then(|| MadeSheet { record: old.clone(), by: MadeBy::RunBefore })
     }
-    let looked = bytes.and_then(|bytes| {
-        // A mistake of the program in one hand-in must not cost the others theirs.
-        catch_unwind(AssertUnwindSafe(|| look(bytes, &touch, request)))
-            .unwrap_or_else(|_| Err("the program failed over this file; please report it".to_owned()))
-    });
-    let outcome = match looked {
-        Ok(shown) => HandInOutcome::Read(shown),
-        Err(why) => HandInOutcome::Unreadable { why },
-    };
-    let mut record = Record::new(&request.task.title, whose.pseudonym, (made_of, file), outcome);
-    record.earlier = earlier;
-    record.touch = touch.clone();
-    record.replaced = old.map_or(0, |old| old.replaced + u32::from(old.file != record.file));
-    write_sheets(whose, request, &record, &called)?;
-    let text = record.text().map_err(|why| Failure::Folder { path: path.clone(), why })?;
-    arcata_files::write_whole(&path, text.as_bytes())?;
-    Ok(MadeSheet { record, kept: false })
+
+    /// Makes the sheet. What goes wrong with the hand-in itself stands in its record; a failure is one of writing.
+    pub(crate) fn make(
+        mut self,
+        whose: &Whose<'_>,
+        request: &SheetRequest<'_>,
+    ) -> Result<MadeSheet, Failure> {
+        let bytes = std::mem::replace(&mut self.bytes, Err(String::new()));
+        let looked = bytes.and_then(|bytes| {
+            // A mistake of the program in one hand-in must not cost the others theirs.
+            catch_unwind(AssertUnwindSafe(|| look(bytes, &self.touch, request)))
+                .unwrap_or_else(|_| Err("the program failed over this file; please report it".to_owned()))
+        });
+        let outcome = match looked {
+            Ok(shown) => HandInOutcome::Read(shown),
+            // What cannot be read is told in words that may be out of the file.
+            Err(why) => HandInOutcome::Unreadable { why: request.nameless(&why) },
+        };
+        self.write(whose, request, outcome)
+    }
+
+    /// Tells in the record why no sheet was made. The next run tries again.
+    pub(crate) fn give_up(
+        mut self,
+        whose: &Whose<'_>,
+        request: &SheetRequest<'_>,
+        why: String,
+    ) -> Result<MadeSheet, Failure> {
+        self.made_of.0.clear();
+        self.write(whose, request, HandInOutcome::Unreadable { why })
+    }
+
+    fn write(
+        self,
+        whose: &Whose<'_>,
+        request: &SheetRequest<'_>,
+        outcome: HandInOutcome,
+    ) -> Result<MadeSheet, Failure> {
+        let mut record = Record::new(&request.task.title, whose.pseudonym, self.made_of, outcome);
+        (record.earlier, record.touch) = (self.earlier, self.touch);
+        let is_new = self.old.as_ref().is_some_and(|old| old.file != record.file);
+        record.replaced = self.old.map_or(0, |old| old.replaced + u32::from(is_new));
+        write_sheets(whose, request, &record, &whose.called(request))?;
+        let path = whose.record(request.out);
+        let text = record.text().map_err(|why| Failure::Folder { path: path.clone(), why })?;
+        arcata_files::write_whole(&path, text.as_bytes())?;
+        Ok(MadeSheet { record, by: if is_new { MadeBy::NewFile } else { MadeBy::ThisRun } })
+    }
+
+    /// The sheet that another process has made of it.
+    pub(crate) fn made(&self, whose: &Whose<'_>, request: &SheetRequest<'_>) -> Option<MadeSheet> {
+        let record =
+            read_record(&whose.record(request.out)).filter(|record| record.made_of == self.made_of.0)?;
+        let is_new = self.old.as_ref().is_some_and(|old| old.file != record.file);
+        Some(MadeSheet { record, by: if is_new { MadeBy::NewFile } else { MadeBy::ThisRun } })
+    }
 }
 
 fn read_record(path: &Path) -> Option<Record> {
@@ -195,7 +267,7 @@ fn write_sheets(
     };
     for words in request.words {
         let view = StudentSheetView::new(words, request.task, called, (shown, record));
-        let html = sheet_html(words, &view, fonts(shown));
+        let html = sheet_html(words, &view, request.task.sheet.paper, fonts(shown));
         arcata_files::write_whole(&whose.sheet(request, words, "html"), said(words, &html).as_bytes())?;
         let pdf = sheet_pdf(&view, request.task.sheet.paper, &outlined);
         let pdf = pdf.map_err(|error| Failure::Picture { why: error.to_string() })?;

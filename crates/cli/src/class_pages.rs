@@ -5,9 +5,9 @@ use std::path::{Path, PathBuf};
 use arcata_class::alike::{self, Stretch};
 use arcata_class::before::{TaskBefore, course};
 use arcata_class::pages::{
-    AlikePair, ClassPage, ClassPageFor, alike_html, class_csv, class_html, class_pdf, hand_html,
+    AlikePair, ClassPage, ClassPageFor, HandPageBy, alike_html, class_csv, class_html, class_pdf, hand_html,
 };
-use arcata_class::{ClassView, HandIn, KeptPicture, LEAST_GROUP, Record, RememberedTask};
+use arcata_class::{ClassView, HandIn, KeptPicture, LEAST_GROUP, TeachersHand};
 use arcata_engrave::music_style_sheet;
 use arcata_review::{Finding, FindingPlace, Severity};
 use arcata_score::{Length, NoteId};
@@ -26,6 +26,8 @@ pub(crate) struct WrittenPages {
     pub(crate) to_show: PathBuf,
     /// The page about hand-ins that are alike, and how many pairs it shows.
     pub(crate) alike: Option<(PathBuf, usize)>,
+    /// The page of the teacher's hand, as the program serves it.
+    pub(crate) to_go_through: String,
 }
 
 /// Writes the pages of the class.
@@ -62,16 +64,21 @@ pub(crate) fn write(
     arcata_files::write_whole(&index, html.as_bytes())?;
     let html = said(words, &class_html(words, &page, ClassPageFor::Anybody));
     arcata_files::write_whole(&to_show, html.as_bytes())?;
-    let pdf = class_pdf(words, &page, &outlined);
-    let pdf = pdf.map_err(|error| Failure::Picture { why: error.to_string() })?;
-    arcata_files::write_whole(&request.out.join("class-to-show.pdf"), &pdf)?;
-    let html = said(words, &hand_html(words, request.task, &hand_ins, request.hand));
-    arcata_files::write_whole(&request.out.join("hand.html"), html.as_bytes())?;
+    for (name, told) in [("class.pdf", ClassPageFor::Teacher), ("class-to-show.pdf", ClassPageFor::Anybody)] {
+        let pdf = class_pdf(words, &page, told, &outlined);
+        let pdf = pdf.map_err(|error| Failure::Picture { why: error.to_string() })?;
+        arcata_files::write_whole(&request.out.join(name), &pdf)?;
+    }
+    let hand = |hand, by| said(words, &hand_html(words, request.task, &hand_ins, (hand, by)));
+    let by_file = hand(request.hand, HandPageBy::File);
+    arcata_files::write_whole(&request.out.join("hand.html"), by_file.as_bytes())?;
+    // The journal that the program keeps holds all of it.
+    let to_go_through = hand(&TeachersHand::default(), HandPageBy::Program);
     let view = ClassView::new(&hand_ins, request.task);
     let rules: Vec<String> =
         view.rules.iter().filter(|row| row.met > 0).map(|row| row.rule.clone()).collect();
     arcata_files::write_whole(&request.out.join("class.csv"), class_csv(&hand_ins, &rules).as_bytes())?;
-    Ok(WrittenPages { index, to_show, alike })
+    Ok(WrittenPages { index, to_show, alike, to_go_through })
 }
 
 fn called(whose: &Whose<'_>, request: &SheetRequest<'_>) -> String {
@@ -100,15 +107,7 @@ fn stages(request: &SheetRequest<'_>, hand_ins: &[HandIn<'_>]) -> Vec<TaskBefore
     if request.before.is_none() {
         return Vec::new();
     }
-    let with_now = |hand_in: &HandIn<'_>| {
-        let mut record: Record = hand_in.record.clone();
-        let now =
-            record.shown().map(|shown| RememberedTask { task: record.task.clone(), met: shown.met.clone() });
-        record.earlier.extend(now);
-        record
-    };
-    let records: Vec<Record> = hand_ins.iter().map(with_now).collect();
-    course(&request.task.title, records.iter())
+    course(&request.task.title, hand_ins.iter().map(|hand_in| hand_in.record))
 }
 
 /// Writes the page about hand-ins that are alike; takes an old one away where there are none.

@@ -135,6 +135,10 @@ pub(crate) enum Failure {
         why: String,
     },
     /// The workbench does not open.
+    /// The page on which a class is gone through.
+    GoThrough {
+        why: String,
+    },
     Workbench {
         why: String,
     },
@@ -155,7 +159,7 @@ impl fmt::Display for Failure {
                     named.join(", ")
                 )
             }
-            Self::Read { path, why } => write!(f, "{}: {why}", path.display()),
+            Self::Read { path, why } | Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
             Self::File(error) => error.fmt(f),
             Self::Profile { name, why } => {
                 write!(
@@ -217,6 +221,7 @@ impl fmt::Display for Failure {
             }
             Self::Habits { path, why } => write!(f, "{}: {why}.", path.display()),
             Self::NoHabits { why } => write!(f, "Nothing was learned, and nothing written: {why}."),
+            Self::GoThrough { why } => write!(f, "The page does not open: {}", ended(why)),
             Self::Workbench { why } => write!(f, "The workbench does not open: {why}."),
             Self::Picture { why } => write!(f, "No picture: {why}."),
             Self::Anchor { text, why } => write!(
@@ -258,7 +263,6 @@ impl fmt::Display for Failure {
                 f,
                 "--stands {text}: {why}. Write sections with their numbers, such as \"Vn1=7, Vn2=6, Va=5\"."
             ),
-            Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
             Self::Marks { why } => write!(f, "The marks could not be changed: {why}"),
             Self::TwoInOne { path } => write!(
                 f,

@@ -6,12 +6,15 @@ mod aside_command;
 mod aside_file;
 mod bars;
 mod bowed_score;
+mod class_before;
 mod class_command;
 mod class_given;
+mod class_hand;
 mod class_hand_ins;
 mod class_key;
 mod class_one;
 mod class_pages;
+mod class_workers;
 mod engraving;
 mod failure;
 mod files;
@@ -50,7 +53,12 @@ fn main() -> ExitCode {
     if let Some(done) = engraving::work() {
         return done;
     }
-    let arguments = match Arguments::try_parse() {
+    let works_for = class_workers::works_for();
+    let parsed = match &works_for {
+        Some(of_run) => Arguments::try_parse_from(of_run),
+        None => Arguments::try_parse(),
+    };
+    let arguments = match parsed {
         Ok(arguments) => arguments,
         Err(problem) => return files::misused(&problem),
     };
@@ -64,6 +72,7 @@ fn main() -> ExitCode {
         Command::Layer(layer) => layer_command::run(layer),
         Command::Marks(marks) => marks_command::run(marks),
         Command::Parts(parts) => parts_command::run(parts),
+        Command::Class(class) if works_for.is_some() => class_command::work(class),
         Command::Class(class) => class_command::run(class),
         Command::Aside(aside) => aside_command::run(aside),
         Command::Habits(habits) => habits_command::run(habits),

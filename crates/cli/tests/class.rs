@@ -347,3 +347,288 @@ fn the_teachers_hand_is_in_the_sheet() {
     assert_eq!(broken.status.code(), Some(2));
     assert!(text(&broken.stderr).contains("line 1, column"), "{}", text(&broken.stderr));
 }
+
+/// The hand-in of a student of the demo.
+fn hand_in(name: &str) -> String {
+    let path = demo().join(format!("hand-ins/{name} - harbour melody.musicxml"));
+    std::fs::read_to_string(path).expect("read")
+}
+
+/// A folder of hand-ins: names of files, and what is in them.
+fn folder_of(folder: &Path, hand_ins: &[(&str, &str)]) -> PathBuf {
+    let path = folder.join("hand-ins");
+    std::fs::create_dir_all(&path).expect("made");
+    for (name, content) in hand_ins {
+        std::fs::write(path.join(name), content).expect("written");
+    }
+    path
+}
+
+#[test]
+fn names_do_not_slip_in_wherever_they_stand() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let good = hand_in("Rafe Dunnoway");
+    let whose = |name: &str, other: &str| {
+        let head = format!(
+            "<work><work-title>Sheet of {name}</work-title></work><movement-title>{name}</movement-title>\
+             <identification><creator type=\"composer\">{name}</creator><creator type=\"lyricist\">{other}</creator>\
+             <rights>© {name}</rights><encoding><encoder>{name}</encoder></encoding><miscellaneous>\
+             <miscellaneous-field name=\"owner\">{name}</miscellaneous-field></miscellaneous></identification>\
+             <credit page=\"1\"><credit-words>{name}, with {other}</credit-words></credit><!-- {name} --><part-list>"
+        );
+        let words = format!(
+            "<direction placement=\"above\"><direction-type><words>for {name} by {other}</words></direction-type></direction><note"
+        );
+        let start = good.find("<part-list>").expect("a list of parts");
+        let mut text = good[..good.find("<score-partwise").expect("a score")].to_owned();
+        text.push_str("<score-partwise version=\"4.0\">");
+        text.push_str(&head);
+        text.push_str(&good[start + "<part-list>".len()..]);
+        let text = text.replace("<part-name>", &format!("<part-name>{name} "));
+        text.replace("<note", &words)
+    };
+    let names = ["Ut", "Ada Li", "Viola Forte", "Grace Long"];
+    let files: Vec<(String, String)> = names
+        .iter()
+        .zip(names.iter().cycle().skip(1))
+        .map(|(name, other)| (format!("{name} - harbour melody.musicxml"), whose(name, other)))
+        .collect();
+    let mut hand_ins: Vec<(&str, &str)> =
+        files.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect();
+    // One that cannot be read, in the words of the file.
+    hand_ins.push(("Pia Ott - harbour melody.musicxml", "<score-partwise><Ott></Pia></score-partwise>"));
+    let hand_ins = folder_of(folder.path(), &hand_ins);
+    let done = class(&hand_ins, &demo().join("task.toml"), folder.path(), "pages", &[]);
+    assert!(text(&done.stdout).contains("4 of 5 hand-ins have a sheet"), "{}", text(&done.stdout));
+    for (path, bytes) in files_of_text(&folder.path().join("pages")) {
+        for word in ["Ut", "Ada", "Li", "Viola Forte", "Forte", "Grace", "Pia", "Ott"] {
+            let said = bytes
+                .split(|letter: char| !letter.is_alphanumeric())
+                .any(|said| said == word || word.contains(' ') && bytes.contains(word));
+            assert!(!said, "{} says {word}", path.display());
+        }
+    }
+}
+
+/// What is text below a folder: pages, tables, records, and the text of each PDF.
+fn files_of_text(folder: &Path) -> Vec<(PathBuf, String)> {
+    let texts = files(folder).into_iter().map(|(path, bytes)| {
+        let said = if path.extension().is_some_and(|ending| ending == "pdf") {
+            let document = lopdf::Document::load_mem(&bytes).expect("a PDF");
+            let pages: Vec<u32> = document.get_pages().into_keys().collect();
+            document.extract_text(&pages).expect("text")
+        } else {
+            // Letters of a font in the page are no words.
+            let text = String::from_utf8_lossy(&bytes).into_owned();
+            text.split("base64,")
+                .map(|piece| piece.split_once([')', '"']).map_or(piece, |(_, rest)| rest))
+                .collect()
+        };
+        (path, said)
+    });
+    texts.collect()
+}
+
+#[test]
+fn players_can_be_described_in_a_file_of_their_own() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let hand_ins = folder_of(folder.path(), &[("A - x.musicxml", &hand_in("Lowen Castrell"))]);
+    let task = folder.path().join("task.toml");
+    let head = "format = \"arcata-task\"\nversion = 1\ntitle = \"x\"\nplayer = \"ours.toml\"\n[names]\nbefore = \" - \"\n";
+    std::fs::write(&task, head).expect("written");
+    let missing = class(&hand_ins, &task, folder.path(), "pages", &[]);
+    assert_eq!(missing.status.code(), Some(2));
+    assert!(text(&missing.stderr).contains("player = \"ours.toml\":"), "{}", text(&missing.stderr));
+    std::fs::write(folder.path().join("ours.toml"), "extends = \"student\"\n[hair]\nviolon = 5\n")
+        .expect("written");
+    let broken = class(&hand_ins, &task, folder.path(), "pages", &[]);
+    assert!(text(&broken.stderr).contains("line 3"), "{}", text(&broken.stderr));
+    let sheet = |hair: &str| {
+        let profile = format!("extends = \"student\"\n[hair]\nviolin = {hair}\n");
+        std::fs::write(folder.path().join("ours.toml"), profile).expect("written");
+        let done = class(&hand_ins, &task, folder.path(), "pages", &[]);
+        assert!(done.status.success(), "{}", text(&done.stderr));
+        let all = files(&folder.path().join("pages/sheets"));
+        let html = all.iter().find(|(path, _)| path.extension().is_some_and(|ending| ending == "html"));
+        String::from_utf8_lossy(html.expect("a sheet").1).into_owned()
+    };
+    let short = sheet("200");
+    assert!(short.contains("the players whom your teacher describes") && !short.contains("ours.toml"));
+    assert_ne!(short, sheet("650"), "another bow makes another sheet");
+}
+
+#[test]
+fn a_year_of_tasks_remembers_who_missed_one() {
+    let folder = tempfile::tempdir().expect("a folder");
+    for given in ["melody.musicxml", "one-way.musicxml"] {
+        std::fs::copy(demo().join(given), folder.path().join(given)).expect("copied");
+    }
+    let task = std::fs::read_to_string(demo().join("task.toml")).expect("the task");
+    // Edda slurs over a rest, then not, then again; Jory is ill for the second task.
+    let weeks: [&[(&str, &str)]; 3] = [
+        &[("Edda", "Edda Brimmoor"), ("Jory", "Tamsa Wellick")],
+        &[("Edda", "Lowen Castrell")],
+        &[("Edda", "Edda Brimmoor"), ("Jory", "Lowen Castrell")],
+    ];
+    for (week, hand_ins) in weeks.into_iter().enumerate() {
+        let week = week + 1;
+        let here = folder.path().join(format!("week-{week}"));
+        let task = task.replace("Harbour Melody: slurs, and a cello part", &format!("Week {week}"));
+        let file = folder.path().join(format!("task-{week}.toml"));
+        std::fs::write(&file, task).expect("written");
+        std::fs::create_dir_all(&here).expect("made");
+        for (name, of) in hand_ins {
+            std::fs::write(here.join(format!("{name} - x.musicxml")), hand_in(of)).expect("written");
+        }
+        let before = folder.path().join(format!("pages-{}", week - 1));
+        let before = ["--before", before.to_str().expect("a name")];
+        let more: &[&str] = if week == 1 { &[] } else { &before };
+        let done = class(&here, &file, folder.path(), &format!("pages-{week}"), more);
+        assert!(done.status.success(), "{}", text(&done.stderr));
+        assert!(!text(&done.stdout).contains("New file"), "{}", text(&done.stdout));
+    }
+    let key = std::fs::read_to_string(folder.path().join("key.toml")).expect("the key");
+    let pseudonym = |name: &str| {
+        let after = key.split(&format!("name = \"{name}\"")).nth(1).expect("in the key");
+        after.split('"').nth(1).expect("a pseudonym").to_owned()
+    };
+    let sheet = |name: &str| {
+        let stem = pseudonym(name).to_lowercase().replace(' ', "-");
+        let path = folder.path().join(format!("pages-3/sheets/{stem}.html"));
+        std::fs::read_to_string(path).expect("a sheet")
+    };
+    let edda = sheet("Edda");
+    assert!(edda.contains("Since Week 2") && edda.contains("back again: A rest under a slur"), "{edda}");
+    let jory = sheet("Jory");
+    assert!(jory.contains("Since Week 1") && jory.contains("not found any more:"), "{jory}");
+    let class = std::fs::read_to_string(folder.path().join("pages-3/index.html")).expect("the class");
+    let picture = class.split("<svg class=\"course\"").nth(1).expect("a picture");
+    let picture = picture.split("</svg>").next().expect("its end");
+    let at = |week: &str| picture.find(week).unwrap_or_else(|| panic!("{week} is in the picture: {picture}"));
+    assert!(at("Week 1") < at("Week 2") && at("Week 2") < at("Week 3"));
+    assert_eq!(picture.matches("Week 3").count(), 1, "each task once");
+    // A rest under a slur: half of the class, nobody, half of the class.
+    let row = picture.split("A rest under a slur").nth(1).expect("a row");
+    let shares: Vec<&str> =
+        row.split(" %<").take(3).map(|cell| cell.rsplit('>').next().expect("a number")).collect();
+    assert_eq!(shares, ["50", "0", "50"]);
+    // Two hand-ins are not broken down in what may be shown.
+    let to_show = std::fs::read_to_string(folder.path().join("pages-3/class-to-show.html")).expect("there");
+    assert!(!to_show.contains("<svg class=\"course\"") && !to_show.contains("1 of 2"));
+}
+
+/// A score of many bars of sixteenths, whatever they sound like.
+fn long_score(bars: usize) -> String {
+    let mut text = String::from(
+        "<?xml version=\"1.0\"?><score-partwise version=\"4.0\"><part-list><score-part id=\"P1\"><part-name>Violin</part-name></score-part></part-list><part id=\"P1\">",
+    );
+    for bar in 0..bars {
+        text.push_str(&format!("<measure number=\"{}\">", bar + 1));
+        if bar == 0 {
+            text.push_str("<attributes><divisions>4</divisions><time><beats>4</beats><beat-type>4</beat-type></time></attributes>");
+        }
+        for note in 0..16 {
+            let step = ["C", "D", "E", "F", "G", "A", "B"][(note * 3 + bar * 5) % 7];
+            text.push_str(&format!(
+                "<note><pitch><step>{step}</step><octave>5</octave></pitch><duration>1</duration><voice>1</voice><type>16th</type></note>"
+            ));
+        }
+        text.push_str("</measure>");
+    }
+    text + "</part></score-partwise>"
+}
+
+#[test]
+fn one_that_takes_too_long_is_told_and_the_others_go_on() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (good, slow) = (hand_in("Lowen Castrell"), long_score(16_500));
+    let hand_ins = folder_of(
+        folder.path(),
+        &[
+            ("A - x.musicxml", &good),
+            ("B - x.musicxml", &slow),
+            ("C - x.musicxml", &good),
+            ("D - x.musicxml", &good),
+        ],
+    );
+    let task = demo().join("task.toml");
+    let limit = ["--limit", "6"];
+    let done = class(&hand_ins, &task, folder.path(), "pages", &limit);
+    assert_eq!(done.status.code(), Some(1), "{}", text(&done.stderr));
+    assert!(text(&done.stdout).contains("3 of 4 hand-ins have a sheet"), "{}", text(&done.stdout));
+    assert!(text(&done.stdout).contains("it took longer than 6 seconds"), "{}", text(&done.stdout));
+    let index = std::fs::read_to_string(folder.path().join("pages/index.html")).expect("the class");
+    assert!(index.contains("it took longer than 6 seconds"));
+    // Another run tries again what was given up, and nothing else.
+    std::fs::write(hand_ins.join("B - x.musicxml"), &good).expect("written");
+    let again = class(&hand_ins, &task, folder.path(), "pages", &limit);
+    assert!(
+        again.status.success() && text(&again.stdout).contains("3 were as they had been"),
+        "{}",
+        text(&again.stdout)
+    );
+}
+
+#[test]
+fn a_run_that_is_killed_goes_on_to_the_same_pages() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let whole = demo_class(folder.path(), "whole", &[]);
+    assert_eq!(whole.status.code(), Some(1));
+    let stopped = folder.path().join("stopped");
+    let mut run = std::process::Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
+    run.arg("class").arg(demo().join("hand-ins")).arg("--task").arg(demo().join("task.toml"));
+    run.arg("--out").arg(&stopped).arg("--key").arg(folder.path().join("key.toml"));
+    run.stdout(std::process::Stdio::null()).stderr(std::process::Stdio::null());
+    let mut run = run.spawn().expect("runs");
+    let count = || std::fs::read_dir(stopped.join("records")).map_or(0, Iterator::count);
+    while count() < 3 && run.try_wait().expect("it is there").is_none() {
+        std::thread::sleep(std::time::Duration::from_millis(20));
+    }
+    run.kill().expect("killed");
+    run.wait().expect("gone");
+    assert!(!stopped.join("index.html").exists(), "it was stopped before its end");
+    let on = demo_class(folder.path(), "stopped", &[]);
+    assert!(text(&on.stdout).contains("were as they had been"), "{}", text(&on.stdout));
+    assert!(files(&stopped) == files(&folder.path().join("whole")), "as if it had not been stopped");
+}
+
+#[test]
+fn pages_among_the_hand_ins_are_no_hand_ins() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let hand_ins = folder_of(folder.path(), &[("A - x.musicxml", &hand_in("Lowen Castrell"))]);
+    let task = demo().join("task.toml");
+    class(&hand_ins, &task, folder.path(), "hand-ins/pages", &[]);
+    let again = class(&hand_ins, &task, folder.path(), "hand-ins/pages", &[]);
+    assert!(text(&again.stdout).contains("1 of 1 hand-ins have a sheet"), "{}", text(&again.stdout));
+}
+
+#[test]
+fn the_three_example_tasks_make_their_sheets() {
+    for (task, sheets) in [
+        ("slurs-for-a-melody.toml", 22),
+        ("piano-piece-for-quartet.toml", 44),
+        ("page-for-string-orchestra.toml", 22),
+    ] {
+        let folder = tempfile::tempdir().expect("a folder");
+        let task = demo().join("tasks").join(task);
+        let done = class(&demo().join("hand-ins"), &task, folder.path(), "pages", &[]);
+        assert_eq!(done.status.code(), Some(1), "{}", text(&done.stderr));
+        let all = files(&folder.path().join("pages/sheets"));
+        assert_eq!(all.len(), sheets, "{}", task.display());
+        let size = if task.ends_with("page-for-string-orchestra.toml") { (612, 792) } else { (595, 842) };
+        for (path, bytes) in
+            all.iter().filter(|(path, _)| path.extension().is_some_and(|ending| ending == "pdf"))
+        {
+            let document = lopdf::Document::load_mem(bytes).expect("a PDF");
+            let pages = document.get_pages();
+            assert_eq!(pages.len(), 1, "{}", path.display());
+            let page = document.get_dictionary(pages[&1]).expect("a page");
+            let paper = page.get(b"MediaBox").and_then(lopdf::Object::as_array).expect("a paper");
+            let side = |index: usize| paper[index].as_float().expect("points").round();
+            assert!(
+                (side(2) - size.0 as f32).abs() < 1.0 && (side(3) - size.1 as f32).abs() < 1.0,
+                "{paper:?}"
+            );
+        }
+    }
+}

@@ -22,10 +22,12 @@ mod make;
 mod print;
 mod saying;
 mod texts;
+mod vocabulary;
 mod wording;
 
 pub use language::Language;
 pub use make::rules_file;
 pub use saying::{Argument, SaidPlace, Saying};
 pub use texts::{Explanation, Texts};
+pub use vocabulary::says;
 pub use wording::{TradeWords, Wording};

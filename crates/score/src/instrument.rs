@@ -28,6 +28,11 @@ pub struct PartHead<'a> {
     pub midi_program: Option<u8>,
 }
 
+/// The names that instruments are recognised by, several in one text.
+pub(crate) fn names() -> impl Iterator<Item = &'static str> {
+    names::all().map(|(_, names)| names)
+}
+
 /// What was recognised.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Recognised {

@@ -2,7 +2,7 @@
 //!
 //! What somebody does is a list of [`Act`]s. A [`Session`] folds them into a bowing layer and a few settings, keeps them in
 //! a journal beside the score before it confirms them, and holds the plan that follows. [`router`] puts a session behind a
-//! loopback server; [`serve`] runs it.
+//! loopback server; [`serve`] runs it. [`serve_hand`] serves the page on which a teacher goes through a class, behind the same guard.
 
 mod act;
 mod alike;
@@ -13,6 +13,8 @@ mod events;
 mod export;
 mod failed;
 mod guard;
+mod hand_journal;
+mod hand_server;
 mod history;
 mod journal;
 mod kept_beside;
@@ -34,6 +36,7 @@ mod with_marks;
 
 pub use act::{Act, Ask, Asked, NotePlace};
 pub use guard::AccessKey;
+pub use hand_server::{HandServeSettings, serve_hand};
 pub use journal::{Journal, JournalError, JournalLine};
 pub use routes::router;
 pub use server::{ServeError, ServeSettings, serve};

@@ -2,12 +2,13 @@
 
 use std::fmt;
 use std::net::{Ipv4Addr, SocketAddr};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 
 use arcata_engrave::Engraver;
 use arcata_habits::Habits;
+use axum::Router;
 use tokio::net::TcpListener;
 
 use crate::guard::AccessKey;
@@ -82,58 +83,75 @@ pub fn serve(
     for layer in &settings.layers {
         session.put_on_desk(layer).map_err(ServeError::Session)?;
     }
+    let shared = Shared::new(session, engraver);
+    let score = settings.score.clone();
+    listen(
+        settings.port,
+        move |key, address| {
+            let routes = router(shared.clone(), key, address);
+            follow(&score, shared);
+            routes
+        },
+        ready,
+    )
+}
+
+/// Reads the score anew whenever it has changed, for as long as the server runs. Without a watcher the page works; the user
+/// reloads it by hand.
+fn follow(score: &Path, shared: Shared) {
+    let Ok((watcher, mut changes)) = watch(score) else { return };
+    tokio::spawn(async move {
+        while changes.recv().await.is_some() {
+            tokio::time::sleep(QUIET).await;
+            while changes.try_recv().is_ok() {}
+            shared.reload().await;
+        }
+        drop(watcher);
+    });
+}
+
+/// Listens on the loopback address until it is told to stop. `routes` is called where tasks can be begun.
+pub(crate) fn listen(
+    port: u16,
+    routes: impl FnOnce(AccessKey, SocketAddr) -> Router + Send,
+    ready: impl FnOnce(&str, &str) + Send,
+) -> Result<(), ServeError> {
     let key = AccessKey::random().map_err(ServeError::Other)?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
         .worker_threads(2)
         .enable_all()
         .build()
         .map_err(|problem| ServeError::Other(problem.to_string()))?;
-    let done = runtime.block_on(run(settings, (session, engraver), key, ready));
+    let done = runtime.block_on(run(port, key, routes, ready));
     // Pages that listen for events would hold the program open.
     runtime.shutdown_timeout(Duration::from_millis(200));
     done
 }
 
 async fn run(
-    settings: &ServeSettings,
-    (session, engraver): (Session, Arc<Engraver>),
+    port: u16,
     key: AccessKey,
+    routes: impl FnOnce(AccessKey, SocketAddr) -> Router + Send,
     ready: impl FnOnce(&str, &str) + Send,
 ) -> Result<(), ServeError> {
     let said = |problem: std::io::Error| ServeError::Other(problem.to_string());
-    let wanted = SocketAddr::from((Ipv4Addr::LOCALHOST, settings.port));
+    let wanted = SocketAddr::from((Ipv4Addr::LOCALHOST, port));
     let listener = match TcpListener::bind(wanted).await {
         Ok(listener) => listener,
         Err(problem) if problem.kind() == std::io::ErrorKind::AddrInUse => {
-            return Err(ServeError::Port { port: settings.port });
+            return Err(ServeError::Port { port });
         }
         Err(problem) => return Err(said(problem)),
     };
     let address = listener.local_addr().map_err(said)?;
-    let shared = Shared::new(session, engraver);
-    let routes = router(shared.clone(), key.clone(), address);
-    // Without a watcher the page works; the user reloads it by hand.
-    let watching = watch(&settings.score).ok();
-    let watcher = watching.map(|(watcher, mut changes)| {
-        let shared = shared.clone();
-        let task = tokio::spawn(async move {
-            while changes.recv().await.is_some() {
-                tokio::time::sleep(QUIET).await;
-                while changes.try_recv().is_ok() {}
-                shared.reload().await;
-            }
-        });
-        (watcher, task)
-    });
+    let routes = routes(key.clone(), address);
     let at = |secret: &str| format!("http://127.0.0.1:{}/?key={secret}", address.port());
     ready(&at(key.text()), &at(&key.ticket().unwrap_or_default()));
     let serving = axum::serve(listener, routes);
-    let done = tokio::select! {
+    tokio::select! {
         served = async { serving.await } => served.map_err(said),
         () = told_to_stop() => Ok(()),
-    };
-    drop(watcher);
-    done
+    }
 }
 
 /// Waits for the interrupt key or the system's wish to end.

@@ -36,6 +36,14 @@ pub struct ClassPage<'a> {
     pub fonts: &'a str,
 }
 
+impl ClassPage<'_> {
+    /// The class's way through its tasks as it may be told: tasks to which few handed in are the teacher's alone.
+    pub(super) fn course_for(&self, told: ClassPageFor) -> Vec<TaskBefore> {
+        let is_told = |stage: &&TaskBefore| told == ClassPageFor::Teacher || stage.hand_ins >= LEAST_GROUP;
+        self.course.iter().filter(is_told).cloned().collect()
+    }
+}
+
 /// The page of the class.
 #[must_use]
 pub fn class_html(words: &Words, class: &ClassPage<'_>, told: ClassPageFor) -> String {
@@ -62,7 +70,7 @@ pub fn class_html(words: &Words, class: &ClassPage<'_>, told: ClassPageFor) -> S
                 (since_before(words, class))
                 (outliers(words, &view))
             }
-            @if class.course.len() > 1 && !small { (course(words, class)) }
+            @if !small { (course(words, &class.course_for(told))) }
             @if !small { (middles(words, &view)) }
             @if !small { (examples(words, &view)) }
         }
@@ -250,12 +258,14 @@ fn nothing(words: &Words, class: &ClassPage<'_>) -> Markup {
     }
 }
 
-fn course(words: &Words, class: &ClassPage<'_>) -> Markup {
+fn course(words: &Words, course: &[TaskBefore]) -> Markup {
     html! {
-        section {
-            h2 { (words.word("class-course")) }
-            p.note { (words.word("class-course-how")) }
-            (course_svg(words, class.course))
+        @if course.len() > 1 {
+            section {
+                h2 { (words.word("class-course")) }
+                p.note { (words.word("class-course-how")) }
+                (course_svg(words, course))
+            }
         }
     }
 }

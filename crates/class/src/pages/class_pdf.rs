@@ -1,50 +1,73 @@
-//! The page of the class that may be shown, as PDF.
+//! The page of the class as PDF: one that stays with the teacher, one that may be shown.
 
 use arcata_report::paper::{Board, Face, POINTS_A_MILLIMETRE, PdfError, ReadAs};
 
-use super::class_html::ClassPage;
-use crate::{ClassView, KeptPicture, LEAST_GROUP, SaidOnSheet, Words};
+use super::class_html::{ClassPage, ClassPageFor};
+use super::class_pdf_table::{course, table};
+use crate::before::since;
+use crate::{ClassView, HandInOutcome, KeptPicture, LEAST_GROUP, SaidOnSheet, Words};
 
-/// Sizes, points.
+/// By definition: sizes, points.
 const TITLE: f32 = 15.0;
-const BODY: f32 = 9.0;
-const LINE: f32 = 12.5;
-/// Where the bars of the list begin, and how long the longest is.
+pub(super) const BODY: f32 = 9.0;
+pub(super) const LINE: f32 = 12.5;
+/// Rule of thumb: where the bars of the list begin, of the width, and how long the longest is, points.
 const BARS: f32 = 0.56;
 const LONGEST: f32 = 110.0;
-/// Rules with examples, and the height of a row of them.
+/// Rule of thumb: rules with examples, and the height of a row of them, millimetres.
 const WITH_EXAMPLES: usize = 6;
 const HIGH: f32 = 34.0;
 
-/// The class as PDF: what may be shown, whoever reads it.
+/// The class as PDF, for the teacher or for anybody who reads it.
 ///
 /// # Errors
 /// Only where the library that writes PDF refuses.
 pub fn class_pdf(
     words: &Words,
     class: &ClassPage<'_>,
+    told: ClassPageFor,
     outlined: &dyn Fn(&KeptPicture) -> Option<String>,
 ) -> Result<Vec<u8>, PdfError> {
     let view = ClassView::new(class.hand_ins, class.task);
     let title = format!("{}: {}", words.word("class-title"), class.task.title);
     let mut board = Board::new(class.task.sheet.paper, &title, words.language().code())?;
     board.start_section(&words.word("class-title"), &class.task.title);
+    let small = told == ClassPageFor::Anybody && view.read < LEAST_GROUP;
+    let mut y = head(&mut board, words, &title, (&view, told));
+    if small {
+        y = paragraph(&mut board, &words.say(&SaidOnSheet::new("class-small").with("least", LEAST_GROUP)), y);
+    }
+    y = rules(&mut board, words, &view, (small, y));
+    if told == ClassPageFor::Teacher {
+        y = table(&mut board, words, class, (&view, y));
+        y = nothing(&mut board, words, class, y);
+        y = since_before(&mut board, words, class, y);
+        y = outliers(&mut board, words, &view, y);
+    }
+    if !small {
+        y = course(&mut board, words, &class.course_for(told), y);
+        examples(&mut board, words, &view, y, outlined);
+    }
+    board.finish()
+}
+
+fn head(board: &mut Board, words: &Words, title: &str, (view, told): (&ClassView<'_>, ClassPageFor)) -> f32 {
     let mut y = board.top() + TITLE;
     board.begin(ReadAs::Heading(1));
-    let shown = board.clipped(Face::Bold, TITLE, &title, board.width());
+    let shown = board.clipped(Face::Bold, TITLE, title, board.width());
     board.text(Face::Bold, TITLE, board.left(), y, &shown);
     board.end();
     board.rule(board.left(), board.right(), y + 5.0, 1.2);
     y += LINE + 6.0;
-    let counts = words.say(&SaidOnSheet::new("class-counts").with("read", view.read));
-    y = paragraph(&mut board, &counts, y);
-    let small = view.read < LEAST_GROUP;
-    if small {
-        y = paragraph(&mut board, &words.say(&SaidOnSheet::new("class-small").with("least", LEAST_GROUP)), y);
-    }
-    y = heading(&mut board, &words.word("class-rules"), y);
+    let whose = if told == ClassPageFor::Teacher { "class-stays" } else { "class-to-show" };
+    y = paragraph(board, &words.word(whose), y);
+    paragraph(board, &words.say(&SaidOnSheet::new("class-counts").with("read", view.read)), y)
+}
+
+fn rules(board: &mut Board, words: &Words, view: &ClassView<'_>, (small, y): (bool, f32)) -> f32 {
+    let mut y = heading(board, &words.word("class-rules"), y);
     for row in view.rules.iter().filter(|row| row.met > 0) {
-        y = next(&mut board, y, LINE);
+        y = next(board, y, LINE);
         board.begin(ReadAs::Paragraph);
         let name = board.clipped(Face::Regular, BODY, &words.title(&row.rule), board.width() * BARS - 8.0);
         board.text(Face::Regular, BODY, board.left(), y, &name);
@@ -58,13 +81,74 @@ pub fn class_pdf(
         }
         board.end();
     }
-    if !small {
-        examples(&mut board, words, &view, y, outlined);
-    }
-    board.finish()
+    y
 }
 
-fn ratio(part: usize, whole: usize) -> f32 {
+/// From whom nothing came, what could not be read and why, what came anew.
+fn nothing(board: &mut Board, words: &Words, class: &ClassPage<'_>, y: f32) -> f32 {
+    let mut lines = Vec::new();
+    if !class.nothing_from.is_empty() {
+        let names = class.nothing_from.join(", ");
+        lines.push(words.say(&SaidOnSheet::new("class-nothing-from").with("names", names)));
+    }
+    for hand_in in class.hand_ins {
+        if let HandInOutcome::Unreadable { why } = &hand_in.record.outcome {
+            lines.push(format!("{}: {why}", hand_in.name));
+        }
+        if hand_in.record.replaced > 0 {
+            let replaced = SaidOnSheet::new("class-replaced").with("count", hand_in.record.replaced);
+            lines.push(format!("{}: {}", hand_in.name, words.say(&replaced)));
+        }
+    }
+    list(board, &words.word("class-none"), &lines, y)
+}
+
+/// What has gone since the task before, what is new, what is back again, by hand-in.
+fn since_before(board: &mut Board, words: &Words, class: &ClassPage<'_>, y: f32) -> f32 {
+    let told = |(key, rules): (&str, &Vec<String>)| {
+        let titles: Vec<String> = rules.iter().map(|rule| words.title(rule)).collect();
+        (!titles.is_empty()).then(|| format!("{}: {}", words.word(key), titles.join("; ")))
+    };
+    let mut lines = Vec::new();
+    for hand_in in class.hand_ins {
+        let Some(since) = hand_in.record.shown().and_then(|shown| since(&hand_in.record.earlier, shown))
+        else {
+            continue;
+        };
+        let all = [("class-gone", &since.gone), ("class-new", &since.new), ("class-back", &since.back)];
+        let all: Vec<String> = all.into_iter().filter_map(told).collect();
+        if !all.is_empty() {
+            lines.push(format!("{} · {}", hand_in.name, all.join(". ")));
+        }
+    }
+    list(board, &words.word("class-since"), &lines, y)
+}
+
+fn outliers(board: &mut Board, words: &Words, view: &ClassView<'_>, y: f32) -> f32 {
+    let mut lines = Vec::new();
+    for outlier in &view.outliers {
+        let ends = [("class-lowest", &outlier.low), ("class-highest", &outlier.high)];
+        let ends = ends.into_iter().filter(|(_, values)| !values.is_empty()).map(|(key, values)| {
+            let values = values
+                .iter()
+                .map(|(hand_in, value)| format!("{} {}", hand_in.name, outlier.measure.said(*value)));
+            format!("{} {}", words.word(key), values.collect::<Vec<_>>().join(", "))
+        });
+        let ends: Vec<String> = ends.collect();
+        lines.push(format!("{}: {}", words.word(outlier.measure.key()), ends.join(". ")));
+    }
+    list(board, &words.word("class-outliers"), &lines, y)
+}
+
+fn list(board: &mut Board, title: &str, lines: &[String], y: f32) -> f32 {
+    if lines.is_empty() {
+        return y;
+    }
+    let y = heading(board, title, y);
+    lines.iter().fold(y, |y, line| paragraph(board, line, y))
+}
+
+pub(super) fn ratio(part: usize, whole: usize) -> f32 {
     let small = |count: usize| f32::from(u16::try_from(count).unwrap_or(u16::MAX));
     small(part) / small(whole.max(1))
 }
@@ -115,7 +199,7 @@ fn examples(
     }
 }
 
-fn heading(board: &mut Board, text: &str, y: f32) -> f32 {
+pub(super) fn heading(board: &mut Board, text: &str, y: f32) -> f32 {
     let y = next(board, y, 2.0 * LINE);
     board.begin(ReadAs::Heading(2));
     board.text(Face::Bold, BODY + 1.5, board.left(), y, text);
@@ -134,7 +218,7 @@ fn paragraph(board: &mut Board, text: &str, mut y: f32) -> f32 {
 }
 
 /// Further down, on a new page where this one is full.
-fn next(board: &mut Board, y: f32, step: f32) -> f32 {
+pub(super) fn next(board: &mut Board, y: f32, step: f32) -> f32 {
     if y + step <= board.bottom() {
         return y + step;
     }

@@ -30,7 +30,7 @@ pub(super) fn page(words: &Words, title: &str, kind: &str, fonts: &str, body: &M
 pub(super) fn picture(kept: &KeptPicture) -> Markup {
     let text = html! { (kept.text) }.into_string().replace('"', "&quot;");
     let head = format!(
-        r#"<svg class="music" viewBox="0 0 {:.2} {:.2}" role="img" aria-label="{text}" style="max-width:{:.2}mm">"#,
+        r#"<svg class="music" viewBox="0 0 {:.2} {:.2}" preserveAspectRatio="xMinYMin" role="img" aria-label="{text}" style="max-width:{:.2}mm">"#,
         kept.width, kept.height, kept.width
     );
     html! { (PreEscaped(head)) (PreEscaped(&kept.svg)) (PreEscaped("</svg>")) }

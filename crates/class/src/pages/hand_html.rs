@@ -19,6 +19,8 @@ struct HandPageGiven<'a> {
     title: &'a str,
     /// What is kept in the browser between two visits belongs to this task alone.
     keep: String,
+    /// Whether the program serves the page, and keeps the journal.
+    served: bool,
     criteria: Vec<&'a str>,
     hand: &'a TeachersHand,
     hand_ins: Vec<OneGiven<'a>>,
@@ -42,8 +44,17 @@ struct PassageGiven {
     proposed: bool,
 }
 
+/// How the page comes to the browser.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HandPageBy {
+    /// As a file that is opened: the journal is kept in the browser.
+    File,
+    /// From the program on this machine, which keeps the journal in a file; the script comes from an address of its own.
+    Program,
+}
+
 /// Words of the page.
-const WORDS: [&str; 11] = [
+const WORDS: [&str; 13] = [
     "hand-keys",
     "hand-shown",
     "hand-not-shown",
@@ -51,15 +62,28 @@ const WORDS: [&str; 11] = [
     "hand-note",
     "hand-marks",
     "hand-kept",
+    "hand-not-kept",
+    "hand-beside",
+    "hand-lost",
     "hand-save",
     "hand-of",
     "hand-phrases",
-    "hand-undone",
 ];
 
-/// The page. It changes nothing by itself: what was done is kept in the browser as a journal, and saved as a file for `--hand`.
+/// The script of the page, for a program that serves it.
 #[must_use]
-pub fn hand_html(words: &Words, task: &Task, hand_ins: &[HandIn<'_>], hand: &TeachersHand) -> String {
+pub const fn hand_script() -> &'static str {
+    SCRIPT
+}
+
+/// The page. It changes no sheet: what was done is kept as a journal, and sheets are made from it.
+#[must_use]
+pub fn hand_html(
+    words: &Words,
+    task: &Task,
+    hand_ins: &[HandIn<'_>],
+    (hand, by): (&TeachersHand, HandPageBy),
+) -> String {
     let place = |candidate: &CandidatePassage| {
         let bar = words.say(&SaidOnSheet::new("sheet-bar").with("bar", &candidate.bar));
         let part = candidate.part.as_deref();
@@ -77,6 +101,7 @@ pub fn hand_html(words: &Words, task: &Task, hand_ins: &[HandIn<'_>], hand: &Tea
     let given = HandPageGiven {
         title: &task.title,
         keep: format!("arcata-class-hand {}", task.title),
+        served: by == HandPageBy::Program,
         criteria: task.criteria.iter().map(|criterion| criterion.words.as_str()).collect(),
         hand,
         hand_ins: read
@@ -92,7 +117,11 @@ pub fn hand_html(words: &Words, task: &Task, hand_ins: &[HandIn<'_>], hand: &Tea
     // What ends a script in HTML cannot stand in the data.
     let data = serde_json::to_string(&given).unwrap_or_default().replace('<', "\\u003c");
     let hash = STANDARD.encode(Sha256::digest(SCRIPT.as_bytes()));
-    let policy = format!("default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-{hash}'");
+    let script = match by {
+        HandPageBy::File => format!("script-src 'sha256-{hash}'"),
+        HandPageBy::Program => "script-src 'self'; connect-src 'self'".to_owned(),
+    };
+    let policy = format!("default-src 'none'; style-src 'unsafe-inline'; {script}");
     let page = html! {
         (DOCTYPE)
         html lang=(words.language().code()) {
@@ -109,11 +138,14 @@ pub fn hand_html(words: &Words, task: &Task, hand_ins: &[HandIn<'_>], hand: &Tea
                     h1 { (words.word("hand-title")) ": " (task.title) }
                     p.due id="kept" role="status" {}
                 }
-                p.note { (words.word("hand-how")) }
+                p.note { (words.word(if by == HandPageBy::Program { "hand-how-beside" } else { "hand-how" })) }
                 p.note id="keys" {}
                 main id="main" tabindex="-1" {}
                 script type="application/json" id="given" { (PreEscaped(data)) }
-                script { (PreEscaped(SCRIPT)) }
+                @match by {
+                    HandPageBy::File => script { (PreEscaped(SCRIPT)) },
+                    HandPageBy::Program => script src="/hand.js" {},
+                }
             }
         }
     };

@@ -4,62 +4,18 @@
 
 use arcata_report::paper::{Board, Face, POINTS_A_MILLIMETRE, Paper, PdfError, ReadAs};
 
+use super::sheet_fit::{FITS, KeepOnSheet, SheetFit};
 use super::sheet_view::{SheetPassageView, StudentSheetView, Tongue};
 use crate::KeptPicture;
 
 /// Between two pictures, points.
 const GUTTER: f32 = 14.0;
 /// Where the text of a passage begins behind its label, points.
-const LABEL: f32 = 74.0;
+const LABEL: f32 = 84.0;
 /// What can be ticked by hand begins with this sign, which the font does not have.
 const TICK: &str = "☐ ";
 /// And what was ticked with this one.
 const TICKED: &str = "☑ ";
-
-/// How much there is of everything.
-#[derive(Clone, Copy, Debug)]
-struct SheetFit {
-    /// Size of letters, points.
-    body: f32,
-    /// Hundredths of the width that pictures may have.
-    pictures: f32,
-    /// Millimetres that a picture may be high.
-    high: f32,
-    /// Lines of one paragraph at most.
-    lines: usize,
-    /// Lines for what was found besides.
-    rest: usize,
-    /// Whether the reason is given.
-    why: KeepOnSheet,
-    /// Whether the repair is pictured.
-    repair: KeepOnSheet,
-}
-
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum KeepOnSheet {
-    Yes,
-    No,
-}
-
-const fn fit(body: f32, pictures: f32, high: f32, lines: usize, rest: usize) -> SheetFit {
-    SheetFit { body, pictures, high, lines, rest, why: KeepOnSheet::Yes, repair: KeepOnSheet::Yes }
-}
-
-/// From all that there is to what fits whatever was found.
-const FITS: [SheetFit; 12] = [
-    fit(9.0, 100.0, 70.0, 8, 10),
-    fit(8.8, 100.0, 56.0, 6, 10),
-    fit(8.6, 100.0, 50.0, 5, 8),
-    fit(8.4, 96.0, 45.0, 4, 7),
-    fit(8.2, 92.0, 40.0, 4, 6),
-    fit(8.0, 88.0, 36.0, 3, 5),
-    fit(7.8, 84.0, 32.0, 3, 4),
-    fit(7.7, 78.0, 27.0, 3, 4),
-    fit(7.6, 72.0, 23.0, 3, 4),
-    SheetFit { why: KeepOnSheet::No, ..fit(7.6, 66.0, 20.0, 3, 4) },
-    SheetFit { why: KeepOnSheet::No, repair: KeepOnSheet::No, ..fit(7.4, 60.0, 18.0, 2, 3) },
-    SheetFit { why: KeepOnSheet::No, repair: KeepOnSheet::No, ..fit(7.0, 50.0, 14.0, 1, 1) },
-];
 
 /// A piece of the sheet with its height.
 enum SheetBlock<'a> {
@@ -104,29 +60,34 @@ pub fn sheet_pdf(
 ) -> Result<Vec<u8>, PdfError> {
     let mut board = Board::new(paper, &format!("{}: {}", view.title, view.who), view.language)?;
     board.start_section(&view.who, &view.title);
-    let room = board.bottom() - board.top();
-    let mut chosen = None;
-    for fit in FITS {
-        let blocks = blocks(&board, view, fit);
-        let height: f32 = blocks.iter().map(|block| block.height(fit)).sum();
-        let fits = height <= room;
-        chosen = Some((blocks, fit));
-        if fits {
+    let (blocks, fit) = fitted(&board, view);
+    let mut y = board.top();
+    for block in &blocks {
+        // Only where even the least does not fit: what is left then stands on the HTML page.
+        if y + block.height(fit) > board.bottom() {
             break;
         }
-    }
-    if let Some((blocks, fit)) = chosen {
-        let mut y = board.top();
-        for block in &blocks {
-            // Only where even the least does not fit: what is left then stands on the HTML page.
-            if y + block.height(fit) > board.bottom() {
-                break;
-            }
-            block.draw(&mut board, view, fit, y, outlined);
-            y += block.height(fit);
-        }
+        block.draw(&mut board, view, fit, y, outlined);
+        y += block.height(fit);
     }
     board.finish()
+}
+
+/// The most of everything that has room on one page.
+fn fitted<'a>(board: &Board, view: &'a StudentSheetView<'a>) -> (Vec<SheetBlock<'a>>, SheetFit) {
+    let room = board.bottom() - board.top();
+    let least = FITS[FITS.len() - 1];
+    let fits = |fit: &SheetFit| {
+        blocks(board, view, *fit).iter().map(|block| block.height(*fit)).sum::<f32>() <= room
+    };
+    let fit = FITS.into_iter().find(fits).unwrap_or(least);
+    (blocks(board, view, fit), fit)
+}
+
+/// How much of everything has room on one page; the HTML page is printed by it.
+pub(super) fn fit_of(view: &StudentSheetView<'_>, paper: Paper) -> SheetFit {
+    let board = Board::new(paper, &view.title, view.language);
+    board.map_or(FITS[FITS.len() - 1], |board| fitted(&board, view).1)
 }
 
 fn line(fit: SheetFit) -> f32 {
@@ -171,11 +132,7 @@ fn blocks<'a>(board: &Board, view: &'a StudentSheetView<'a>, fit: SheetFit) -> V
             blocks.push(SheetBlock::Pictures(pictures));
         }
         for (index, (label, text, tongue)) in passage.says.iter().enumerate() {
-            // The reason stands behind what happens and before what to try and the question.
-            let asks = *tongue == Tongue::Asks;
-            let first = index == 0 || label.is_empty();
-            let tries = *tongue == Tongue::Review;
-            if fit.why == KeepOnSheet::No && !asks && !first && !tries {
+            if fit.why == KeepOnSheet::No && is_reason((index, label), *tongue) {
                 continue;
             }
             blocks.push(SheetBlock::Text(label.clone(), wrapped(text, board.width() - LABEL, fit.lines)));
@@ -199,6 +156,14 @@ fn blocks<'a>(board: &Board, view: &'a StudentSheetView<'a>, fit: SheetFit) -> V
         blocks.push(SheetBlock::Wide(wrapped(text, board.width(), 4)));
     }
     blocks
+}
+
+/// Whether a text of a passage is its reason: behind what happens, before what to try and the question.
+pub(super) fn is_reason((index, label): (usize, &str), tongue: Tongue) -> bool {
+    let asks = tongue == Tongue::Asks;
+    let first = index == 0 || label.is_empty();
+    let tries = tongue == Tongue::Review;
+    !asks && !first && !tries
 }
 
 /// The pictures of a passage, beside each other.
@@ -262,12 +227,16 @@ impl SheetBlock<'_> {
                 board.end();
             }
             Self::Item(mark, lines) => {
+                board.begin(match mark {
+                    SheetMark::Dot => ReadAs::Paragraph,
+                    SheetMark::Ticked => ReadAs::Said(format!("{TICKED}{}", lines.join(" "))),
+                    SheetMark::Box => ReadAs::Said(format!("{TICK}{}", lines.join(" "))),
+                });
                 match mark {
                     SheetMark::Dot => board.text(Face::Regular, fit.body, board.left() + 2.0, base, "•"),
                     SheetMark::Ticked => board.boxed(Face::Bold, 6.0, board.left(), base, "×"),
                     SheetMark::Box => board.boxed(Face::Regular, 4.0, board.left(), base - 1.0, ""),
                 }
-                board.begin(ReadAs::Paragraph);
                 lines_at(board, fit, board.left() + 12.0, base, lines);
                 board.end();
             }

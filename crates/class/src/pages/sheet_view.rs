@@ -2,7 +2,6 @@
 
 use std::collections::BTreeSet;
 
-
 use crate::before::Since;
 use crate::{KeptPicture, Record, RecordedPassage, Repairs, SaidOnSheet, Shown, Task, Words};
 
@@ -215,7 +214,7 @@ fn since_told(words: &Words, since: &Since) -> Vec<String> {
 }
 
 fn foot(words: &Words, task: &Task, shown: &Shown) -> Vec<String> {
-    let player = words.word(&format!("sheet-player-{}", task.player));
+    let player = words.word(&task.player.key());
     let style = task.profile().map(|profile| profile.style.name()).unwrap_or_default();
     let mut calculated = vec![
         words.say(&SaidOnSheet::new("sheet-calculated-for").with("player", player).with("style", style)),

@@ -6,6 +6,7 @@ mod read;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
+use arcata_bow::profile::Shipped;
 use arcata_bow::{Profile, Style};
 use arcata_languages::Language;
 use arcata_report::sheet::Paper;
@@ -22,8 +23,8 @@ pub struct Task {
     pub due: Option<String>,
     /// The languages that sheets are made in, the first one first; never empty.
     pub languages: Vec<Language>,
-    /// Level of the players: one of the profiles that come with the program.
-    pub player: String,
+    /// Level of the players.
+    pub player: TaskPlayer,
     /// The style, where it is not the profile's own.
     pub style: Option<Style>,
     /// Quarter notes a minute at the opening, instead of what the scores say.
@@ -52,6 +53,31 @@ pub struct Task {
     pub words: BTreeMap<String, String>,
     /// Where the names of the students come from.
     pub names: StudentNaming,
+}
+
+/// Who plays.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum TaskPlayer {
+    /// A profile that comes with the program.
+    Shipped(Shipped),
+    /// A profile file, named as in the task, beside it; its text where it has been read ([`Task::described_by`]).
+    File {
+        /// The file.
+        name: String,
+        /// Its text.
+        text: Option<String>,
+    },
+}
+
+impl TaskPlayer {
+    /// Key of the words for these players on a sheet. A file is not named there.
+    #[must_use]
+    pub fn key(&self) -> String {
+        match self {
+            Self::Shipped(shipped) => format!("sheet-player-{}", shipped.name()),
+            Self::File { .. } => "sheet-player-own".to_owned(),
+        }
+    }
 }
 
 /// What has to stand on the page.
@@ -254,10 +280,42 @@ impl Task {
         read::read(text)
     }
 
+    /// The profile file that the task names, where it names one.
+    #[must_use]
+    pub fn profile_file(&self) -> Option<&str> {
+        match &self.player {
+            TaskPlayer::Shipped(_) => None,
+            TaskPlayer::File { name, .. } => Some(name),
+        }
+    }
+
+    /// The same task with the text of its profile file.
+    ///
+    /// ```
+    /// use arcata_class::Task;
+    ///
+    /// let text = "format = \"arcata-task\"\nversion = 1\ntitle = \"Slurs\"\nplayer = \"ours.toml\"\n";
+    /// let task = Task::read(text).expect("a task");
+    /// assert_eq!(task.profile_file(), Some("ours.toml"));
+    /// let task = task.described_by("extends = \"student\"\n[hair]\nviolin = 560\n").expect("a profile");
+    /// assert_eq!(task.profile().expect("it was read").hair.violin.value, 560);
+    /// ```
+    ///
+    /// # Errors
+    /// Text that is no profile, in words, with the line in it.
+    pub fn described_by(mut self, text: &str) -> Result<Self, String> {
+        if let TaskPlayer::File { name, text: kept } = &mut self.player {
+            Profile::parse(text).map_err(|error| format!("player = \"{name}\": {error}"))?;
+            *kept = Some(text.to_owned());
+        }
+        self.profile()?;
+        Ok(self)
+    }
+
     /// The player that the task is bowed by.
     ///
     /// # Errors
-    /// In words; never for a task that was read.
+    /// In words; never for a task that was read, with its profile file where it names one.
     pub fn profile(&self) -> Result<Profile, String> {
         profile(&self.player, self.style, &self.thresholds)
     }
@@ -275,12 +333,23 @@ impl Task {
 }
 
 fn profile(
-    player: &str,
+    player: &TaskPlayer,
     style: Option<Style>,
     thresholds: &BTreeMap<String, i64>,
 ) -> Result<Profile, String> {
-    let set: String = thresholds.iter().map(|(name, value)| format!("{name} = {value}\n")).collect();
-    let text = format!("extends = \"{player}\"\n\n[thresholds]\n{set}");
-    let profile = Profile::parse(&text).map_err(|error| error.message)?;
-    Ok(style.map_or_else(|| profile.clone(), |style| profile.clone().in_style(style)))
+    let own = match player {
+        TaskPlayer::Shipped(shipped) => format!("extends = \"{}\"\n", shipped.name()),
+        TaskPlayer::File { text: Some(text), .. } => text.clone(),
+        TaskPlayer::File { name, text: None } => return Err(format!("the profile file {name} was not read")),
+    };
+    let mut table: toml::Table = own.parse().map_err(|error: toml::de::Error| error.message().to_owned())?;
+    let changed = table.entry("thresholds").or_insert_with(|| toml::Value::Table(toml::Table::new()));
+    if let Some(changed) = changed.as_table_mut() {
+        changed.extend(thresholds.iter().map(|(name, value)| (name.clone(), toml::Value::Integer(*value))));
+    }
+    let profile = Profile::parse(&table.to_string()).map_err(|error| error.message)?;
+    Ok(match style {
+        Some(style) => profile.in_style(style),
+        None => profile,
+    })
 }

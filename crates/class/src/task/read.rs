@@ -3,7 +3,6 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::ops::Range;
 
-use arcata_analysis::Player;
 use arcata_bow::Style;
 use arcata_bow::profile::Shipped;
 use arcata_languages::Language;
@@ -14,7 +13,7 @@ use toml::Spanned;
 
 use super::{
     Criterion, Expected, Model, NameOf, Repairs, SheetSettings, StudentNaming, Task, TaskError, TaskGiven,
-    nearest, profile,
+    TaskPlayer, nearest, profile,
 };
 
 /// The name that the file gives its format.
@@ -213,20 +212,13 @@ pub(super) fn read(content: &str) -> Result<Task, TaskError> {
     let severities = [Severity::A, Severity::B, Severity::C, Severity::D];
     let severities = severities.map(|severity| (["A", "B", "C", "D"][severity as usize], severity));
     let lightest = text.one_of(file.rules.lightest.as_ref(), "the severity", &severities)?;
-    let player = text
-        .one_of(
-            file.player.as_ref(),
-            "the player",
-            &Shipped::ALL.map(|shipped| (shipped.name(), shipped.name())),
-        )?
-        .unwrap_or(Player::USUAL);
+    let player = player(&text, file.player.as_ref())?;
     let style =
         text.one_of(file.style.as_ref(), "the style", &Style::ALL.map(|style| (style.name(), style)))?;
     Ok(Task {
         title: file.title.get_ref().trim().to_owned(),
         due: file.due.clone().filter(|due| !due.trim().is_empty()),
         languages: languages(&text, file.languages.as_ref())?,
-        player: player.to_owned(),
         style,
         tempo: number(&text, file.tempo.as_ref(), "the tempo, in quarter notes a minute,", 10..=400)?,
         trains: text.rules(&file.trains.rules, With::Rules)?,
@@ -235,7 +227,8 @@ pub(super) fn read(content: &str) -> Result<Task, TaskError> {
         off: text.rules(&file.rules.off, With::Rules)?,
         only: text.rules(&file.rules.only, With::Rules)?,
         lightest: lightest.unwrap_or(Severity::D),
-        thresholds: thresholds(&text, player, file.thresholds)?,
+        thresholds: thresholds(&text, &player, file.thresholds)?,
+        player,
         given: given(&text, file.given)?,
         sheet: sheet(&text, file.sheet)?,
         criteria: criteria(&text, file.criterion)?,
@@ -302,12 +295,33 @@ fn parts(text: &TaskText<'_>, given: Vec<Spanned<usize>>) -> Result<Vec<usize>, 
     }
 }
 
-/// Each is tried in a profile of its own, so that it is told where it stands.
+/// What ends so is the name of a profile file, and no mistyped name of a player.
+const PROFILE_ENDING: &str = ".toml";
+
+fn player(text: &TaskText<'_>, given: Option<&Spanned<String>>) -> Result<TaskPlayer, TaskError> {
+    let Some(given) = given else { return Ok(TaskPlayer::Shipped(Shipped::default())) };
+    let name = given.get_ref();
+    if let Some(shipped) = Shipped::ALL.into_iter().find(|shipped| shipped.name() == name) {
+        return Ok(TaskPlayer::Shipped(shipped));
+    }
+    if name.ends_with(PROFILE_ENDING) {
+        return Ok(TaskPlayer::File { name: name.clone(), text: None });
+    }
+    let known = Shipped::ALL.map(Shipped::name).join(", ");
+    let why = format!(
+        "the player \"{name}\" is not known: write {known}, or a profile file whose name ends in {PROFILE_ENDING}"
+    );
+    Err(text.wrong(&given.span(), why))
+}
+
+/// Each is tried in a profile of its own, so that it is told where it stands. Names and bounds are the same in every profile.
 fn thresholds(
     text: &TaskText<'_>,
-    player: &str,
+    player: &TaskPlayer,
     given: BTreeMap<Spanned<String>, Spanned<i64>>,
 ) -> Result<BTreeMap<String, i64>, TaskError> {
+    let usual = TaskPlayer::Shipped(Shipped::default());
+    let player = if matches!(player, TaskPlayer::Shipped(_)) { player } else { &usual };
     let mut thresholds = BTreeMap::new();
     for (name, value) in given {
         let span = name.span();

@@ -28,9 +28,19 @@ pub(crate) struct ClassArguments {
     /// The list of the class, a name a line: the page of the class says from whom nothing came
     #[arg(long, value_name = "FILE")]
     pub(crate) students: Option<PathBuf>,
-    /// What you have done to the sheets, as the page hand.html gave it: passages shown and struck, your sentences, criteria ticked
+    /// What you have done to the sheets, as the page hand.html gave it: passages shown and struck, your sentences, criteria
+    /// ticked. Without it, what --go-through keeps beside the task, if anything
     #[arg(long, value_name = "FILE")]
     pub(crate) hand: Option<PathBuf>,
+    /// Then open the page on which you go through the class; every act is kept at once in a file beside the task
+    #[arg(long, conflicts_with = "hand")]
+    pub(crate) go_through: bool,
+    /// Print the address of that page and open no browser
+    #[arg(long, requires = "go_through")]
+    pub(crate) no_browser: bool,
+    /// Seconds that one hand-in may take; then it is told, and the others go on
+    #[arg(long, value_name = "SECONDS", default_value_t = 300, value_parser = clap::value_parser!(u64).range(1..=86_400))]
+    pub(crate) limit: u64,
     /// Make every sheet anew, those of a run before too
     #[arg(long)]
     pub(crate) anew: bool,

@@ -1,13 +1,18 @@
 //! Pages to draw on: text, rules and outlines, in points from the top left.
 
+use std::collections::BTreeMap;
 use std::num::NonZeroU16;
 
 use krilla::Data;
 use krilla::Document;
+use krilla::SerializeSettings;
 use krilla::color::rgb;
+use krilla::configure::{Accessibility, ConfigurationBuilder};
+use krilla::destination::XyzDestination;
 use krilla::geom::{PathBuilder, Point, Rect, Size, Transform};
 use krilla::metadata::Metadata;
 use krilla::num::NormalizedF32;
+use krilla::outline::{Outline, OutlineNode};
 use krilla::page::PageSettings;
 use krilla::paint::{Fill, FillRule, Stroke};
 use krilla::tagging::{
@@ -27,6 +32,9 @@ pub const POINTS_A_MILLIMETRE: f32 = 72.0 / 25.4;
 /// orchestra's rule for parts.
 const SIDE: f32 = 15.0 * POINTS_A_MILLIMETRE;
 const EDGE: f32 = 12.0 * POINTS_A_MILLIMETRE;
+
+/// Rule of thumb: so far above its base line a heading is shown that somebody jumps to, points.
+const ABOVE: f32 = 14.0;
 
 static REGULAR: &[u8] = include_bytes!("../../fonts/NotoSans-Regular.ttf");
 static BOLD: &[u8] = include_bytes!("../../fonts/NotoSans-Bold.ttf");
@@ -49,15 +57,52 @@ pub enum ReadAs {
     Paragraph,
     /// A picture, and what it shows.
     Picture(String),
+    /// What is said in the stead of what stands there: numbers in a table say nothing without the heads of their columns, and
+    /// a box with a cross in it is no text.
+    Said(String),
 }
 
 /// One thing to draw.
 enum BoardItem {
-    Text { face: Face, size: f32, x: f32, y: f32, text: String },
-    Rule { x: f32, to: f32, y: f32, weight: f32 },
-    Box { x: f32, y: f32, width: f32, height: f32 },
-    Outline { corners: &'static [(f32, f32)], x: f32, y: f32, scale: f32 },
-    Picture { tree: Box<Tree>, x: f32, y: f32, size: Size },
+    Text {
+        face: Face,
+        size: f32,
+        x: f32,
+        y: f32,
+        text: String,
+    },
+    /// Text that runs upwards.
+    Rising {
+        face: Face,
+        size: f32,
+        x: f32,
+        y: f32,
+        text: String,
+    },
+    Rule {
+        x: f32,
+        to: f32,
+        y: f32,
+        weight: f32,
+    },
+    Box {
+        x: f32,
+        y: f32,
+        width: f32,
+        height: f32,
+    },
+    Outline {
+        corners: &'static [(f32, f32)],
+        x: f32,
+        y: f32,
+        scale: f32,
+    },
+    Picture {
+        tree: Box<Tree>,
+        x: f32,
+        y: f32,
+        size: Size,
+    },
 }
 
 #[derive(Default)]
@@ -175,6 +220,14 @@ impl Board {
         }
     }
 
+    /// A line of text that runs upwards from its beginning, for narrow columns; its base line is to the right.
+    pub fn text_rising(&mut self, face: Face, size: f32, x: f32, y: f32, text: &str) {
+        let text = printable(text);
+        if !text.is_empty() {
+            self.draw(BoardItem::Rising { face, size, x, y, text });
+        }
+    }
+
     /// A line of text that ends somewhere.
     pub fn text_right(&mut self, face: Face, size: f32, right: f32, y: f32, text: &str) {
         let x = right - self.measure(face, size, text);
@@ -269,17 +322,30 @@ impl Board {
         lines
     }
 
-    /// Draws all pages.
+    /// Draws all pages. What has pieces is made by the rules for those who have it read out (PDF/UA-1, ISO 14289-1) as far as a
+    /// program can see to them; text for which the fonts have no signs keeps it from being so, and it is made without.
     ///
     /// # Errors
     /// Only where the library that writes PDF refuses.
     pub fn finish(mut self) -> Result<Vec<u8>, PdfError> {
         self.foot_lines();
+        if self.pieces.is_empty() {
+            return self.written(SerializeSettings::default());
+        }
+        let strict = ConfigurationBuilder::new().with_accessibility_validator(Accessibility::UA1).finish();
+        let strict =
+            strict.map(|configuration| SerializeSettings { configuration, ..SerializeSettings::default() });
+        let made =
+            strict.map_err(|error| PdfError(format!("{error:?}"))).and_then(|strict| self.written(strict));
+        made.or_else(|_| self.written(SerializeSettings::default()))
+    }
+
+    fn written(&self, settings: SerializeSettings) -> Result<Vec<u8>, PdfError> {
         let font = |bytes: &'static [u8]| {
             Font::new(Data::from(bytes.to_vec()), 0).ok_or_else(|| PdfError("a font cannot be read".into()))
         };
         let (regular, bold) = (font(REGULAR)?, font(BOLD)?);
-        let mut document = Document::new();
+        let mut document = Document::new_with(settings);
         document.set_metadata(Metadata::new().title(self.title.clone()).language(self.language.clone()));
         let mut parts: Vec<Vec<Identifier>> = vec![Vec::new(); self.pieces.len()];
         for sheet in &self.pages {
@@ -294,7 +360,9 @@ impl Board {
                 }
                 let tag = match (piece, drawing) {
                     (None, _) => ContentTag::Artifact(Artifact::with_kind(ArtifactType::Other)),
-                    (Some(_), BoardItem::Text { .. }) => ContentTag::Span(SpanTag::empty()),
+                    (Some(_), BoardItem::Text { .. } | BoardItem::Rising { .. }) => {
+                        ContentTag::Span(SpanTag::empty())
+                    }
                     (Some(_), _) => ContentTag::Other,
                 };
                 let part = surface.start_tagged(tag);
@@ -308,9 +376,35 @@ impl Board {
             page.finish();
         }
         if !self.pieces.is_empty() {
-            document.set_tag_tree(tree(&self.language, self.pieces, parts));
+            let headings = self.headings();
+            let mut outline = Outline::new();
+            for (text, page, y) in headings.values() {
+                let there = XyzDestination::new(*page, Point::from_xy(0.0, (y - ABOVE).max(0.0)));
+                outline.push_child(OutlineNode::new(text.clone(), there));
+            }
+            document.set_outline(outline);
+            document.set_tag_tree(tree(&self.language, &self.pieces, parts, &headings));
         }
         document.finish().map_err(|error| PdfError(format!("{error:?}")))
+    }
+
+    /// What headings say, by piece, with the index of the page and the height at which each stands.
+    fn headings(&self) -> BTreeMap<usize, (String, usize, f32)> {
+        let mut headings: BTreeMap<usize, (String, usize, f32)> = BTreeMap::new();
+        for (page, sheet) in self.pages.iter().enumerate() {
+            for (piece, drawing) in &sheet.drawings {
+                let (Some(piece), BoardItem::Text { y, text, .. }) = (piece, drawing) else { continue };
+                if !matches!(self.pieces.get(*piece), Some(ReadAs::Heading(_))) {
+                    continue;
+                }
+                let heading = headings.entry(*piece).or_insert_with(|| (String::new(), page, *y));
+                if !heading.0.is_empty() {
+                    heading.0.push_str(", ");
+                }
+                heading.0.push_str(text);
+            }
+        }
+        headings
     }
 
     /// Section, work and page below every page: loose sheets find their way back.
@@ -337,13 +431,22 @@ impl Board {
 }
 
 /// The pieces of a document, for those who have it read out.
-fn tree(language: &str, pieces: Vec<ReadAs>, parts: Vec<Vec<Identifier>>) -> TagTree {
+fn tree(
+    language: &str,
+    pieces: &[ReadAs],
+    parts: Vec<Vec<Identifier>>,
+    headings: &BTreeMap<usize, (String, usize, f32)>,
+) -> TagTree {
     let mut tree = TagTree::new().with_lang(Some(language.to_owned()));
-    for (role, parts) in pieces.into_iter().zip(parts) {
+    for (index, (role, parts)) in pieces.iter().zip(parts).enumerate() {
         let tag: TagKind = match role {
-            ReadAs::Heading(level) => Tag::Hn(NonZeroU16::new(level).unwrap_or(NonZeroU16::MIN), None).into(),
+            ReadAs::Heading(level) => {
+                let text = headings.get(&index).map(|(text, ..)| text.clone());
+                Tag::Hn(NonZeroU16::new(*level).unwrap_or(NonZeroU16::MIN), text).into()
+            }
             ReadAs::Paragraph => Tag::P.into(),
-            ReadAs::Picture(text) => Tag::Figure(Some(text)).into(),
+            ReadAs::Picture(text) => Tag::Figure(Some(text.clone())).into(),
+            ReadAs::Said(text) => Tag::P.with_alt_text(Some(text.clone())).into(),
         };
         let mut group = TagGroup::new(tag);
         parts.into_iter().for_each(|part| group.push(part));
@@ -360,16 +463,24 @@ fn printable(text: &str) -> String {
 fn put(surface: &mut krilla::surface::Surface<'_>, drawing: &BoardItem, regular: &Font, bold: &Font) {
     let black =
         || Fill { paint: rgb::Color::black().into(), opacity: NormalizedF32::ONE, rule: FillRule::NonZero };
+    let font = |face: &Face| match face {
+        Face::Regular => regular.clone(),
+        Face::Bold => bold.clone(),
+    };
     match drawing {
         BoardItem::Text { face, size, x, y, text } => {
-            let font = match face {
-                Face::Regular => regular,
-                Face::Bold => bold,
-            };
             surface.set_stroke(None);
             surface.set_fill(Some(black()));
             let at = Point::from_xy(*x, *y);
-            surface.draw_text(at, font.clone(), *size, text, false, TextDirection::Auto);
+            surface.draw_text(at, font(face), *size, text, false, TextDirection::Auto);
+        }
+        BoardItem::Rising { face, size, x, y, text } => {
+            surface.set_stroke(None);
+            surface.set_fill(Some(black()));
+            // A quarter of a turn to the left.
+            surface.push_transform(&Transform::from_row(0.0, -1.0, 1.0, 0.0, *x, *y));
+            surface.draw_text(Point::from_xy(0.0, 0.0), font(face), *size, text, false, TextDirection::Auto);
+            surface.pop();
         }
         BoardItem::Rule { x, to, y, weight } => {
             let mut path = PathBuilder::new();

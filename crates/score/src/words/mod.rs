@@ -16,6 +16,9 @@ pub(crate) use fold::{WordToken, tokens};
 pub use headings::{Heading, from_roman, heading, is_roman, roman};
 pub use table::WordLanguage;
 
+use std::collections::BTreeSet;
+use std::sync::LazyLock;
+
 use crate::{DynamicKind, Jump, Meaning, SwellKind, TempoKind};
 
 /// One thing that a printed text says.
@@ -65,6 +68,24 @@ pub fn meanings(text: &str) -> Vec<WordMeaning> {
 #[must_use]
 pub fn folded_words(text: &str) -> Vec<String> {
     tokens(text).into_iter().map(|token| token.text).collect()
+}
+
+/// Whether a single word belongs to music: one of the table's, or of the names of instruments, in any of the four languages.
+///
+/// ```
+/// use arcata_score::words::is_of_music;
+/// assert!(is_of_music("Forte") && is_of_music("bratsche") && is_of_music("al"));
+/// assert!(!is_of_music("harbour"));
+/// ```
+#[must_use]
+pub fn is_of_music(word: &str) -> bool {
+    static KNOWN: LazyLock<BTreeSet<String>> = LazyLock::new(|| {
+        let phrases = table::entries().flat_map(|entry| entry.phrases.iter().copied());
+        let phrases = phrases.chain(crate::instrument::names()).chain([table::COMPANIONS]);
+        phrases.flat_map(|phrase| folded_words(&phrase.replace(['/', '|', '?'], " "))).collect()
+    });
+    let words = folded_words(word);
+    !words.is_empty() && words.iter().all(|word| KNOWN.contains(word))
 }
 
 #[cfg(test)]
