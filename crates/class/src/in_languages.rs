@@ -36,9 +36,8 @@ impl InLanguages {
 
     /// A saying in some wordings, without the names that are concealed.
     pub(crate) fn new(saying: &Saying, wordings: &[Wording], concealed: &Concealed) -> Self {
-        let said = |wording: &Wording| {
-            (wording.language.code().to_owned(), concealed.text(&wording.say(saying)))
-        };
+        let said =
+            |wording: &Wording| (wording.language.code().to_owned(), concealed.text(&wording.say(saying)));
         Self(wordings.iter().map(said).collect())
     }
 

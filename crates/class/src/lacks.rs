@@ -46,11 +46,18 @@ fn lack(snapshot: &Snapshot, expected: Expected, parts: &[usize]) -> Option<Find
             if expected == Expected::Slurs
                 && let Some((first, bars)) = bare(score, part, &moving)
             {
-                said.push(Saying::new("lacks-in-bars").quoting("part", &part.name).quoting("bars", bars).into());
+                said.push(
+                    Saying::new("lacks-in-bars").quoting("part", &part.name).quoting("bars", bars).into(),
+                );
                 places.push(((index, part), first));
             }
         } else {
-            said.push(Saying::new("lacks-altogether").quoting("part", &part.name).with("count", moving.len()).into());
+            said.push(
+                Saying::new("lacks-altogether")
+                    .quoting("part", &part.name)
+                    .with("count", moving.len())
+                    .into(),
+            );
             places.push(((index, part), moving[0].0));
         }
     }

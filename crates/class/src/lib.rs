@@ -14,13 +14,13 @@ mod class_view;
 mod conceal;
 mod given;
 mod hand;
+mod in_languages;
 mod key;
 mod lacks;
 mod look;
 mod measures;
 pub mod pages;
 mod pictures;
-mod in_languages;
 mod record;
 mod runs;
 mod said;
@@ -32,11 +32,11 @@ pub use class_view::{ClassView, LEAST_GROUP, Outlier, RuleRow};
 pub use conceal::Concealed;
 pub use given::{GivenMaterial, Melody, ModelScore};
 pub use hand::{TeachersHand, Touch};
+pub use in_languages::InLanguages;
 pub use key::{Key, KeyError, Student, slug};
 pub use look::{LookAtHandIn, blamed, generic_names};
 pub use measures::{ClassMeasure, Measures};
 pub use pictures::KeptPicture;
-pub use in_languages::InLanguages;
 pub use record::{
     CandidatePassage, HandIn, HandInOutcome, Record, RecordedPassage, RememberedTask, Repair, RestLine,
     Shown, Work,

@@ -17,7 +17,8 @@ use crate::measures::measured;
 use crate::runs::listed;
 use crate::works::works;
 use crate::{
-    CandidatePassage, Concealed, Expected, InLanguages, RecordedPassage, Repair, Repairs, RestLine, Shown, Task, Touch,
+    CandidatePassage, Concealed, Expected, InLanguages, RecordedPassage, Repair, Repairs, RestLine, Shown,
+    Task, Touch,
 };
 
 /// Further places that a passage names.
@@ -209,11 +210,7 @@ impl<'a> LookAtHandIn<'a> {
             beat: place.beat_text(),
             part: place.part.map(|_| concealed.text(&place.section)),
             sentence: self.said(&finding.sentence, concealed),
-            reasons: finding
-                .reasons
-                .iter()
-                .map(|reason| self.said(&reason.sentence, concealed))
-                .collect(),
+            reasons: finding.reasons.iter().map(|reason| self.said(&reason.sentence, concealed)).collect(),
             numbers: finding
                 .evidence
                 .iter()

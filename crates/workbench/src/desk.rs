@@ -389,9 +389,9 @@ fn config(state: &SessionState) -> Result<Config, String> {
     let habits = state.given.habits.as_deref();
     let fitting = habits.filter(|habits| habits.style == state.style);
     let mut player = Player::new(Player::named(&state.profile)?, Some(state.style), fitting)?;
-    let rest = habits.filter(|habits| habits.style != state.style).map(|habits| {
-        Saying::new("assume-habits-rest").quoting("style", habits.style.name())
-    });
+    let rest = habits
+        .filter(|habits| habits.style != state.style)
+        .map(|habits| Saying::new("assume-habits-rest").quoting("style", habits.style.name()));
     player.told.extend(rest);
     Ok(Config { player, tempo: state.tempo, louder: state.louder, ..Config::default() })
 }

@@ -2,7 +2,6 @@
 
 use std::collections::BTreeSet;
 
-
 use crate::before::Since;
 use crate::{KeptPicture, Record, RecordedPassage, Repairs, SaidOnSheet, Shown, Task, Words};
 
