@@ -49,6 +49,7 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
         stands,
         settings,
         spared: spared.clone(),
+        wording: files::wording(),
     });
     name_states(&mut view, arguments);
     let layer = arcata_prepare::written(&addresses, (before.as_ref(), &after), &spared);

@@ -73,11 +73,12 @@ pub(crate) fn place(place: &SaidPlace, before: Before, texts: &Texts, words: &Tr
         Before::The => "place-the-bar",
     };
     let (bar, beat) = (texts.trade_word(key, words), texts.word("place-beat"));
-    PlaceWords { bar: &bar, beat: &beat, ..PlaceWords::default() }.place_said(
+    let said = PlaceWords { bar: &bar, beat: &beat, ..PlaceWords::default() }.place_said(
         place.movement.as_deref(),
         &place.bar,
         place.beat,
-    )
+    );
+    if place.detail.is_empty() { said } else { format!("{said}, {}", place.detail) }
 }
 
 /// Bars from one to another.

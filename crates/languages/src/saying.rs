@@ -74,13 +74,15 @@ pub struct SaidPlace {
     pub bar: String,
     /// The beat, from 1; `None` for the bar as a whole.
     pub beat: Option<Length>,
+    /// What tells several notes of the place apart, in the language of the sentence; empty where nothing has to.
+    pub detail: String,
 }
 
 impl SaidPlace {
     /// A bar by its printed number.
     #[must_use]
     pub fn bar(label: &str) -> Self {
-        Self { movement: None, bar: label.to_owned(), beat: None }
+        Self { movement: None, bar: label.to_owned(), beat: None, detail: String::new() }
     }
 
     /// The same in a movement, where there are several.
@@ -93,6 +95,12 @@ impl SaidPlace {
     #[must_use]
     pub fn on_beat(self, beat: Length) -> Self {
         Self { beat: Some(beat), ..self }
+    }
+
+    /// One of several notes of the place.
+    #[must_use]
+    pub fn told_apart_by(self, detail: String) -> Self {
+        Self { detail, ..self }
     }
 
     /// The bar alone where the place is its first beat.

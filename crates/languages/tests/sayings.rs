@@ -1,5 +1,9 @@
 //! Every message renders in every language, whatever is put into it, and none is English by accident.
-#![allow(clippy::disallowed_methods, reason = "the tests read the files of the texts and the sources")]
+#![allow(
+    clippy::disallowed_methods,
+    clippy::expect_used,
+    reason = "the tests read the files of the texts and the sources"
+)]
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;

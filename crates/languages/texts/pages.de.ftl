@@ -78,9 +78,9 @@ term = { $term ->
     [hook] Anbinden
     [retake] Neuansetzen
     [reset] Absetzen
-    [retake-time] Zeit zum Neuansetzen
-    [speed] Tempo des Bogens
-    [speed-limit] Grenze des Bogens
+    [retake-time] Ansetzzeit
+    [speed] Bogentempo
+    [speed-limit] Tempogrenze
     [place] Ort im Bogen
     [mark] Zeichen
     [repeat] Wiederholung
@@ -388,3 +388,97 @@ picture-bow-plan = Bogenplan
 rules-foot = 
     Die Seite einer Regel: arcata rules RULE. Eine weglassen: arcata review SCORE --without RULE,
     oder in einer einzigen Partitur, mit Grund: arcata aside SCORE --rule RULE --reason TEXT.
+
+# Änderungsblätter
+
+sheet-title = Änderungsblatt
+sheet-untitled = Ohne Titel
+sheet-untitled-layer = Fassung ohne Titel
+sheet-as-printed = die Stimmen, wie gedruckt
+sheet-label-write = einzutragen:
+sheet-label-so-far = bisher:
+sheet-head-write = Einzutragen:
+sheet-head-so-far = Bisher:
+sheet-count = { $write } einzutragen, { $off } zu entfernen
+sheet-key = Takte fett, dann der Schlag.
+sheet-key-with-music = Takte fett, dann der Schlag. Die Noten zeigen den Takt, wie er aussehen soll, geänderte Noten auf Grau.
+sheet-continued = { $name } (Fortsetzung)
+sheet-was = (bisher: { $was })
+sheet-take-off = entfernen: { $mark }
+sheet-nothing = nichts
+sheet-librarian = Für die Notenbibliothek
+sheet-section = Gruppe
+sheet-write = eintr.
+sheet-off = entfernen
+sheet-stands = Pulte
+sheet-marks = Zeichen
+sheet-time = Zeit
+sheet-all = alle
+sheet-as-it-shall-look = Takt { $bar }, wie er aussehen soll
+sheet-copying = { $marks } Zeichen auf allen Pulten: etwa { $time } zum Abschreiben.
+sheet-estimate = Die Schätzung rechnet { $value } { $unit } für ein Zeichen ({ $reason }; { $source }; { $status ->
+    [seen] gesehen
+    [counted] gezählt
+    [derived] abgeleitet
+    [yours] eigener Wert
+   *[default] Vorgabe
+}).
+sheet-spared = { $marks } Zeichen der Fassung nicht eingetragen: wer streicht, wie es kommt, tut dasselbe ohne sie.
+sheet-all-found = Jeder Strich der Fassung hat in dieser Partitur seine Note.
+sheet-to-settle = Zu klären: in keiner Stimme, oder ohne Zeichen
+sheet-doubtful = Mit Zweifel übertragen: bitte ansehen
+sheet-not-spread-heading = Nicht auf die anderen Stimmen übertragen
+sheet-not-to = { $from } nicht auf { $part }
+sheet-not-spread = { $marks } Zeichen in { $bars-are ->
+    [many] den Takten
+   *[one] Takt
+} { $bars }; { $why }
+sheet-not-settled = zu klären: { $first } will { $wants }, { $second } will { $other }
+sheet-several = die Fassung sagt hier mehreres: { $marks }
+sheet-contradicts = nicht mit der Fassung aufgetragen, weil es der Partitur oder einem anderen Eintrag widerspricht; arcata layer check sagt, welchem
+sheet-found-no-note = es fand keine Note, als die Fassung auf diese Partitur übertragen wurde
+mark-bow = { bow-name }
+mark-both-bows = { $bow ->
+    [up] Aufstrich und Abstrich
+   *[down] Abstrich und Aufstrich
+} auf einer Note
+mark-hook = angebunden{ $sign ->
+    [dots] { " " }durch einen Bindebogen mit Punkten
+    [dashes] { " " }durch einen Bindebogen mit Tenutostrichen
+   *[marks] { "" }
+}{ $bow ->
+    [down] { " " }(Abstrich)
+    [up] { " " }(Aufstrich)
+   *[any] { "" }
+}
+mark-retake = neu ansetzen{ $bow ->
+    [down] { " " }(Abstrich)
+    [up] { " " }(Aufstrich)
+   *[any] { "" }
+}
+mark-as-it-comes = wie es kommt
+mark-lift = absetzen
+mark-in-bow = { $place ->
+    [frog] am Frosch
+    [lower-half] untere Hälfte
+    [middle] Mitte des Bogens
+    [upper-half] obere Hälfte
+    [tip] an der Spitze
+   *[whole] ganzer Bogen
+}
+mark-text = „{ $text }“
+mark-slur = Bindebogen bis { $to }
+mark-no-slur = kein Bindebogen bis { $to }
+mark-slur-moved = Bindebogen bis { $end }, jetzt{ $moves-from ->
+    [yes] { " " }ab { $from }
+   *[no] { "" }
+}{ $moves-to ->
+    [yes] { " " }bis { $to }
+   *[no] { "" }
+}
+slur-from-to = Bindebogen von { $from } bis { $to }
+printed-slur = der gedruckte Bindebogen
+printed-slur-to = der gedruckte Bindebogen bis { $to }
+which-grace = Vorschlagsnote { $number }
+which-voice = Stimme { $voice }
+which-pitch = auf { $pitch }

@@ -394,3 +394,106 @@ picture-bow-plan = Bow plan
 rules-foot = 
     A rule's page: arcata rules RULE. Leave one out: arcata review SCORE --without RULE,
     or in one score, with a reason: arcata aside SCORE --rule RULE --reason TEXT.
+
+# Change sheets
+
+sheet-title = change sheet
+sheet-untitled = Untitled
+sheet-untitled-layer = untitled layer
+sheet-as-printed = the parts as printed
+sheet-label-write = to write:
+sheet-label-so-far = so far:
+sheet-head-write = To write:
+sheet-head-so-far = So far:
+sheet-count = { $write } to write, { $off } to take off
+sheet-key = Bars in bold, then the beat.
+sheet-key-with-music = Bars in bold, then the beat. The music shows the bar as it shall look, changed notes on grey.
+sheet-continued = { $name } (continued)
+sheet-was = (was: { $was })
+sheet-take-off = take off: { $mark }
+sheet-nothing = nothing
+sheet-librarian = For the librarian
+sheet-section = section
+sheet-write = write
+sheet-off = take off
+sheet-stands = stands
+sheet-marks = marks
+sheet-time = time
+sheet-all = all
+sheet-as-it-shall-look = { $bar-word } { $bar } as it shall look
+sheet-copying = { $marks ->
+    [one] 1 mark
+   *[other] { $marks } marks
+} on all stands: about { $time } of copying.
+sheet-estimate = The estimate takes { $value } { $unit } for a mark ({ $reason }; { $source }; { $status ->
+    [seen] seen
+    [counted] counted
+    [derived] derived
+    [yours] yours
+   *[default] a default
+}).
+sheet-spared = { $marks ->
+    [one] 1 mark
+   *[other] { $marks } marks
+} of the layer not written: players who bow as it comes do the same without them.
+sheet-all-found = Every bowing of the layer has its note in this score.
+sheet-to-settle = To settle: in no part, or without a sign to write
+sheet-doubtful = Carried over with doubt: look at these
+sheet-not-spread-heading = Not spread to the other parts
+sheet-not-to = { $from } not to { $part }
+sheet-not-spread = { $marks ->
+    [one] 1 mark
+   *[other] { $marks } marks
+} in { $bars-are ->
+    [many] { $bar-word }s
+   *[one] { $bar-word }
+} { $bars }; { $why }
+sheet-not-settled = not settled: { $first } wants { $wants }, { $second } wants { $other }
+sheet-several = the layer says several things here: { $marks }
+sheet-contradicts = not applied with the layer, because it contradicts the score or another entry; arcata layer check says which
+sheet-found-no-note = it found no note when the layer was carried over to this score
+mark-bow = { bow-name }
+mark-both-bows = { $bow ->
+    [up] up-bow and down-bow
+   *[down] down-bow and up-bow
+} on one note
+mark-hook = hooked{ $sign ->
+    [dots] { " " }by a slur with dots
+    [dashes] { " " }by a slur with dashes
+   *[marks] { "" }
+}{ $bow ->
+    [down] { " " }(down)
+    [up] { " " }(up)
+   *[any] { "" }
+}
+mark-retake = retake{ $bow ->
+    [down] { " " }(down)
+    [up] { " " }(up)
+   *[any] { "" }
+}
+mark-as-it-comes = as it comes
+mark-lift = lift
+mark-in-bow = { $place ->
+    [frog] at the frog
+    [lower-half] lower half
+    [middle] middle of the bow
+    [upper-half] upper half
+    [tip] at the tip
+   *[whole] whole bow
+}
+mark-text = "{ $text }"
+mark-slur = slur to { $to }
+mark-no-slur = no slur to { $to }
+mark-slur-moved = slur to { $end } now{ $moves-from ->
+    [yes] { " " }from { $from }
+   *[no] { "" }
+}{ $moves-to ->
+    [yes] { " " }to { $to }
+   *[no] { "" }
+}
+slur-from-to = slur from { $from } to { $to }
+printed-slur = the printed slur
+printed-slur-to = the printed slur to { $to }
+which-grace = grace note { $number }
+which-voice = voice { $voice }
+which-pitch = on { $pitch }

@@ -74,13 +74,13 @@ term = { $term ->
     [ending] fin
     [hook] accroché
     [retake] reprise
-    [reset] levée d'archet
-    [retake-time] temps de reprise
+    [reset] lever
+    [retake-time] temps repr.
     [speed] vitesse
-    [speed-limit] limite de vitesse
-    [place] endroit de l'archet
+    [speed-limit] lim. vitesse
+    [place] endroit
     [mark] signe
-    [repeat] reprise écrite
+    [repeat] répétition
     [unity] ensemble
     [likeness] ressemblance
    *[notation] écriture
@@ -385,3 +385,106 @@ picture-bow-plan = Plan d'archet
 rules-foot = 
     La page d'une règle : arcata rules RULE. En laisser une : arcata review SCORE --without RULE,
     ou dans une seule partition, avec une raison : arcata aside SCORE --rule RULE --reason TEXT.
+
+# Feuilles de changements
+
+sheet-title = feuille de changements
+sheet-untitled = Sans titre
+sheet-untitled-layer = calque sans titre
+sheet-as-printed = les parties telles qu'imprimées
+sheet-label-write = à écrire :
+sheet-label-so-far = jusqu'ici :
+sheet-head-write = À écrire :
+sheet-head-so-far = Jusqu'ici :
+sheet-count = { $write } à écrire, { $off } à enlever
+sheet-key = Les mesures en gras, puis le temps.
+sheet-key-with-music = Les mesures en gras, puis le temps. La musique montre la mesure telle qu'elle doit être, les notes changées sur gris.
+sheet-continued = { $name } (suite)
+sheet-was = (avant : { $was })
+sheet-take-off = enlever : { $mark }
+sheet-nothing = rien
+sheet-librarian = Pour le bibliothécaire
+sheet-section = pupitre
+sheet-write = écrire
+sheet-off = enlever
+sheet-stands = lutrins
+sheet-marks = signes
+sheet-time = durée
+sheet-all = tous
+sheet-as-it-shall-look = mesure { $bar } telle qu'elle doit être
+sheet-copying = { $marks ->
+    [one] { $marks } signe
+   *[other] { $marks } signes
+} sur tous les lutrins : environ { $time } de copie.
+sheet-estimate = L'estimation compte { $value } { $unit } par signe ({ $reason } ; { $source } ; { $status ->
+    [seen] vu
+    [counted] compté
+    [derived] dérivé
+    [yours] le vôtre
+   *[default] valeur par défaut
+}).
+sheet-spared = { $marks ->
+    [one] { $marks } signe
+   *[other] { $marks } signes
+} du calque non écrits : qui joue comme ça vient fait de même sans eux.
+sheet-all-found = Chaque coup d'archet du calque a sa note dans cette partition.
+sheet-to-settle = À régler : dans aucune partie, ou sans signe à écrire
+sheet-doubtful = Reportés avec doute : à regarder
+sheet-not-spread-heading = Non étendus aux autres parties
+sheet-not-to = { $from } pas à { $part }
+sheet-not-spread = { $marks ->
+    [one] { $marks } signe
+   *[other] { $marks } signes
+} { $bars-are ->
+    [many] aux mesures
+   *[one] à la mesure
+} { $bars } ; { $why }
+sheet-not-settled = à régler : { $first } veut { $wants }, { $second } veut { $other }
+sheet-several = le calque dit ici plusieurs choses : { $marks }
+sheet-contradicts = non appliqué avec le calque, parce qu'il contredit la partition ou une autre entrée ; arcata layer check dit laquelle
+sheet-found-no-note = il n'a pas trouvé de note quand le calque a été reporté sur cette partition
+mark-bow = { bow-name }
+mark-both-bows = { $bow ->
+    [up] poussé et tiré
+   *[down] tiré et poussé
+} sur une note
+mark-hook = accroché{ $sign ->
+    [dots] { " " }par une liaison avec points
+    [dashes] { " " }par une liaison avec tirets
+   *[marks] { "" }
+}{ $bow ->
+    [down] { " " }(tiré)
+    [up] { " " }(poussé)
+   *[any] { "" }
+}
+mark-retake = reprise d'archet{ $bow ->
+    [down] { " " }(tiré)
+    [up] { " " }(poussé)
+   *[any] { "" }
+}
+mark-as-it-comes = comme ça vient
+mark-lift = lever l'archet
+mark-in-bow = { $place ->
+    [frog] au talon
+    [lower-half] moitié inférieure
+    [middle] milieu de l'archet
+    [upper-half] moitié supérieure
+    [tip] à la pointe
+   *[whole] tout l'archet
+}
+mark-text = « { $text } »
+mark-slur = liaison jusqu'{ $to-in }
+mark-no-slur = pas de liaison jusqu'{ $to-in }
+mark-slur-moved = liaison jusqu'{ $end-in }, maintenant{ $moves-from ->
+    [yes] { " " }depuis { $from-the }
+   *[no] { "" }
+}{ $moves-to ->
+    [yes] { " " }jusqu'{ $to-in }
+   *[no] { "" }
+}
+slur-from-to = liaison depuis { $from-the } jusqu'{ $to-in }
+printed-slur = la liaison imprimée
+printed-slur-to = la liaison imprimée jusqu'{ $to-in }
+which-grace = petite note { $number }
+which-voice = voix { $voice }
+which-pitch = sur { $pitch }

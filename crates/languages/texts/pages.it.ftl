@@ -78,10 +78,10 @@ term = { $term ->
     [hook] aggancio
     [retake] ripresa
     [reset] alzata
-    [retake-time] tempo della ripresa
+    [retake-time] tempo ripr.
     [speed] velocità
-    [speed-limit] limite di velocità
-    [place] punto dell'arco
+    [speed-limit] limite vel.
+    [place] punto
     [mark] segno
     [repeat] ritornello
     [unity] unità
@@ -388,3 +388,106 @@ picture-bow-plan = Arcate previste
 rules-foot = 
     La pagina di una regola: arcata rules RULE. Tralasciarne una: arcata review SCORE --without RULE,
     o in una sola partitura, con una ragione: arcata aside SCORE --rule RULE --reason TEXT.
+
+# Fogli delle modifiche
+
+sheet-title = foglio delle modifiche
+sheet-untitled = Senza titolo
+sheet-untitled-layer = versione senza titolo
+sheet-as-printed = le parti come stampate
+sheet-label-write = da scrivere:
+sheet-label-so-far = finora:
+sheet-head-write = Da scrivere:
+sheet-head-so-far = Finora:
+sheet-count = { $write } da scrivere, { $off } da togliere
+sheet-key = In grassetto le battute, poi il tempo.
+sheet-key-with-music = In grassetto le battute, poi il tempo. La musica mostra la battuta come dovrà essere, le note cambiate su grigio.
+sheet-continued = { $name } (segue)
+sheet-was = (prima: { $was })
+sheet-take-off = togliere: { $mark }
+sheet-nothing = niente
+sheet-librarian = Per l'archivio
+sheet-section = fila
+sheet-write = scriv.
+sheet-off = togliere
+sheet-stands = leggii
+sheet-marks = segni
+sheet-time = tempo
+sheet-all = tutti
+sheet-as-it-shall-look = battuta { $bar } come dovrà essere
+sheet-copying = { $marks ->
+    [one] 1 segno
+   *[other] { $marks } segni
+} su tutti i leggii: circa { $time } di copiatura.
+sheet-estimate = La stima conta { $value } { $unit } per segno ({ $reason }; { $source }; { $status ->
+    [seen] visto
+    [counted] contato
+    [derived] derivato
+    [yours] vostro
+   *[default] valore predefinito
+}).
+sheet-spared = { $marks ->
+    [one] 1 segno
+   *[other] { $marks } segni
+} della versione non scritti: chi suona come viene fa lo stesso senza.
+sheet-all-found = Ogni arcata della versione ha la sua nota in questa partitura.
+sheet-to-settle = Da decidere: in nessuna parte, o senza un segno da scrivere
+sheet-doubtful = Riportati con dubbio: da guardare
+sheet-not-spread-heading = Non estesi alle altre parti
+sheet-not-to = { $from } non a { $part }
+sheet-not-spread = { $marks ->
+    [one] 1 segno
+   *[other] { $marks } segni
+} { $bars-are ->
+    [many] alle battute
+   *[one] a battuta
+} { $bars }; { $why }
+sheet-not-settled = da decidere: { $first } vuole { $wants }, { $second } vuole { $other }
+sheet-several = qui la versione dice più cose: { $marks }
+sheet-contradicts = non applicato con la versione, perché contraddice la partitura o un'altra voce; arcata layer check dice quale
+sheet-found-no-note = non ha trovato una nota quando la versione è stata riportata su questa partitura
+mark-bow = { bow-way }
+mark-both-bows = { $bow ->
+    [up] in su e in giù
+   *[down] in giù e in su
+} su una nota
+mark-hook = agganciata{ $sign ->
+    [dots] { " " }con una legatura con punti
+    [dashes] { " " }con una legatura con trattini
+   *[marks] { "" }
+}{ $bow ->
+    [down] { " " }(in giù)
+    [up] { " " }(in su)
+   *[any] { "" }
+}
+mark-retake = ripresa d'arco{ $bow ->
+    [down] { " " }(in giù)
+    [up] { " " }(in su)
+   *[any] { "" }
+}
+mark-as-it-comes = come viene
+mark-lift = alzare l'arco
+mark-in-bow = { $place ->
+    [frog] al tallone
+    [lower-half] metà inferiore
+    [middle] metà dell'arco
+    [upper-half] metà superiore
+    [tip] alla punta
+   *[whole] tutto l'arco
+}
+mark-text = «{ $text }»
+mark-slur = legatura fino { $to-in }
+mark-no-slur = nessuna legatura fino { $to-in }
+mark-slur-moved = legatura fino { $end-in }, ora{ $moves-from ->
+    [yes] { " " }da { $from }
+   *[no] { "" }
+}{ $moves-to ->
+    [yes] { " " }fino { $to-in }
+   *[no] { "" }
+}
+slur-from-to = legatura da { $from } fino { $to-in }
+printed-slur = la legatura stampata
+printed-slur-to = la legatura stampata fino { $to-in }
+which-grace = acciaccatura { $number }
+which-voice = voce { $voice }
+which-pitch = su { $pitch }

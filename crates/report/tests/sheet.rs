@@ -45,6 +45,7 @@ fn input<'a>(addresses: &'a Addresses<'a>, before: Option<&'a Layer>, after: &'a
         stands: BTreeMap::from([(0, 7), (1, 6)]),
         settings: CopyingSettings::default(),
         spared: BTreeSet::new(),
+        wording: arcata_languages::Wording::default(),
     }
 }
 

@@ -93,7 +93,9 @@ pub(crate) fn leaving(
             (name, "image/svg+xml", picture.svg().into_bytes())
         }
         "sheet" => {
-            let (bytes, more) = sheet(&desk, &state.layers.together(), &shared.engraver).map_err(wrong)?;
+            let (bytes, more) =
+                sheet((&desk, &state.layers.together()), &shared.engraver, &spoken.wording(&desk))
+                    .map_err(wrong)?;
             told.extend(more);
             (format!("{stem}-changes.pdf"), PDF, bytes)
         }
@@ -123,7 +125,11 @@ fn bowed(desk: &Desk, state: &SessionState) -> Result<WithLayer, String> {
 }
 
 /// What is to be written into printed parts so that they say what the layers say.
-fn sheet(desk: &Desk, layer: &Layer, engraver: &Engraver) -> Result<(Vec<u8>, Vec<String>), String> {
+fn sheet(
+    (desk, layer): (&Desk, &Layer),
+    engraver: &Engraver,
+    wording: &Wording,
+) -> Result<(Vec<u8>, Vec<String>), String> {
     if layer.entries.is_empty() {
         return Err(
             "nothing is to be written into the parts: no layer that is shown holds a bowing".to_owned()
@@ -141,6 +147,7 @@ fn sheet(desk: &Desk, layer: &Layer, engraver: &Engraver) -> Result<(Vec<u8>, Ve
         stands: BTreeMap::new(),
         settings: CopyingSettings::default(),
         spared: BTreeSet::new(),
+        wording: wording.clone(),
     });
     let (marked, marked_score) = arcata_prepare::marked(&mut view, (document, score), (&spelt_out, &told))?;
     let told = arcata_prepare::engrave_bars(&mut view, (&marked, &marked_score), engraver);

@@ -4,8 +4,10 @@ use std::fmt::Write as _;
 
 use arcata_xml::seen;
 
+use arcata_languages::Saying;
+
 use super::signs;
-use super::text::summary;
+use super::text::{COLUMNS, summary};
 use super::view::{BarChanges, ChangeView, SectionSheet, SheetSign, SheetView, key, time_words};
 
 /// Sizes are in points and millimetres: the page is made to be printed, on A4 and Letter alike.
@@ -50,12 +52,13 @@ h3{font-size:13pt;margin:5mm 0 1mm}
 #[must_use]
 pub fn sheet_html(view: &SheetView) -> String {
     let mut out = String::new();
-    let title = escaped(&format!("{}: change sheet", view.work));
+    let title = escaped(&format!("{}: {}", view.work, view.wording.word("sheet-title")));
     let _ = write!(
         out,
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n<title>{title}</title>\n\
-         <style>\n{STYLE}</style>\n</head>\n<body>\n"
+         <style>\n{STYLE}</style>\n</head>\n<body>\n",
+        view.wording.language.code()
     );
     for section in &view.sections {
         section_html(&mut out, view, section);
@@ -86,26 +89,28 @@ fn head(out: &mut String, view: &SheetView, name: &str, count: &str) {
     let _ = writeln!(
         out,
         "<header><h1>{}</h1><span class=\"count\">{}</span></header>\n\
-         <p class=\"about\"><b>{}{by}</b><br>To write: <b>{}</b><br>So far: <b>{}</b></p>",
+         <p class=\"about\"><b>{}{by}</b><br>{} <b>{}</b><br>{} <b>{}</b></p>",
         escaped(name),
         escaped(count),
         escaped(&view.work),
+        escaped(&view.wording.word("sheet-head-write")),
         escaped(&view.after.words()),
+        escaped(&view.wording.word("sheet-head-so-far")),
         escaped(&view.before_words())
     );
 }
 
 fn section_html(out: &mut String, view: &SheetView, section: &SectionSheet) {
     out.push_str("<section class=\"page\">\n");
-    let count = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
+    let count = view.count(section);
     head(out, view, &section.name, &count);
-    let _ = writeln!(out, "<p class=\"about\">{}</p>", key(section));
+    let _ = writeln!(out, "<p class=\"about\">{}</p>", escaped(&view.wording.word(key(section))));
     out.push_str("<div class=\"bars\">\n");
-    section.bars.iter().for_each(|bar| bar_html(out, bar));
+    section.bars.iter().for_each(|bar| bar_html(out, bar, view));
     out.push_str("</div>\n</section>\n");
 }
 
-fn bar_html(out: &mut String, bar: &BarChanges) {
+fn bar_html(out: &mut String, bar: &BarChanges, view: &SheetView) {
     if let Some(movement) = &bar.movement {
         let _ = writeln!(out, "<h2 class=\"movement\">{}</h2>", escaped(movement));
     }
@@ -119,11 +124,12 @@ fn bar_html(out: &mut String, bar: &BarChanges) {
         escaped(&bar.bar)
     );
     for (change, beat) in bar.with_beats() {
-        change_html(out, change, beat);
+        change_html(out, change, beat, view);
     }
     out.push_str("</ul>");
     if let Some(music) = &bar.music {
-        let label = escaped(&format!("bar {} as it shall look", bar.bar));
+        let label = Saying::new("sheet-as-it-shall-look").quoting("bar", &bar.bar);
+        let label = escaped(&view.wording.say(&label));
         // The size stands there in millimetres, so that all staves of a sheet are of one height.
         let _ = write!(
             out,
@@ -134,11 +140,12 @@ fn bar_html(out: &mut String, bar: &BarChanges) {
     out.push_str("</div>\n");
 }
 
-fn change_html(out: &mut String, change: &ChangeView, beat: &str) {
-    let sign = change.sign.map_or(String::new(), sign_html);
+fn change_html(out: &mut String, change: &ChangeView, beat: &str, view: &SheetView) {
+    let sign = change.sign.map_or(String::new(), |sign| sign_html(sign, view));
     let which = change.which.as_ref().map_or(String::new(), |which| format!(", {}", escaped(which)));
     let was = change.was.as_ref();
-    let was = was.map_or(String::new(), |was| format!(" <span class=\"was\">(was: {})</span>", escaped(was)));
+    let was =
+        was.map_or(String::new(), |was| format!(" <span class=\"was\">{}</span>", escaped(&view.was(was))));
     let _ = write!(
         out,
         "<li><span class=\"beat\">{}</span><span>{sign}</span><span>{}{which}{was}</span></li>",
@@ -147,11 +154,11 @@ fn change_html(out: &mut String, change: &ChangeView, beat: &str) {
     );
 }
 
-fn sign_html(sign: SheetSign) -> String {
+fn sign_html(sign: SheetSign, view: &SheetView) -> String {
     let corners: Vec<String> = signs::outline(sign).iter().map(|(x, y)| format!("{x},{y}")).collect();
     format!(
         "<svg viewBox=\"0 0 10 10\" role=\"img\" aria-label=\"{}\"><polygon points=\"{}\"/></svg>",
-        signs::name(sign),
+        escaped(&signs::name(sign, &view.wording)),
         corners.join(" ")
     )
 }
@@ -159,11 +166,9 @@ fn sign_html(sign: SheetSign) -> String {
 fn librarian_html(out: &mut String, view: &SheetView) {
     let librarian = &view.librarian;
     out.push_str("<section class=\"page\">\n");
-    head(out, view, "For the librarian", &time_words(librarian.seconds));
-    out.push_str(
-        "<table><thead><tr><th>section</th><th>write</th><th>take off</th><th>stands</th><th>marks</th>\
-         <th>time</th></tr></thead><tbody>\n",
-    );
+    head(out, view, &view.wording.word("sheet-librarian"), &time_words(librarian.seconds));
+    let heads = COLUMNS.map(|key| format!("<th>{}</th>", escaped(&view.wording.word(key)))).concat();
+    let _ = writeln!(out, "<table><thead><tr>{heads}</tr></thead><tbody>");
     for section in &librarian.sections {
         let _ = writeln!(
             out,
@@ -178,15 +183,16 @@ fn librarian_html(out: &mut String, view: &SheetView) {
     }
     let _ = writeln!(
         out,
-        "</tbody><tfoot><tr><td>all</td><td></td><td></td><td></td><td>{}</td><td>{}</td></tr></tfoot></table>",
+        "</tbody><tfoot><tr><td>{}</td><td></td><td></td><td></td><td>{}</td><td>{}</td></tr></tfoot></table>",
+        escaped(&view.wording.word("sheet-all")),
         librarian.marks,
         time_words(librarian.seconds)
     );
-    for line in summary(librarian) {
+    for line in summary(librarian, &view.wording) {
         let _ = writeln!(out, "<p>{}</p>", escaped(&line));
     }
-    for list in librarian.lists() {
-        let _ = writeln!(out, "<h3>{}</h3>\n<ul class=\"left\">", escaped(list.heading));
+    for list in librarian.lists(&view.wording) {
+        let _ = writeln!(out, "<h3>{}</h3>\n<ul class=\"left\">", escaped(&list.heading));
         for (place, about) in &list.items {
             let _ = writeln!(out, "<li><b>{}</b>: {}</li>", escaped(place), escaped(about));
         }

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::{Argument, SaidPlace, Saying, Wording};
 use arcata_layer::{
     Address, Addresses, Entry, EntryState, HookSign, Layer, LayerDifference, LeftOut, Mark, NotReached,
     Question, Spot, compare,
 };
 use arcata_score::beats::beat_in_bar;
-use arcata_score::places::{at_beat, bar_said, beat_said};
+use arcata_score::places::beat_said;
 use arcata_score::{BowDirection, ChordRole, Meter, NoteId, NoteKind, Score};
 
 use super::changes::{self, OnPaper};
@@ -15,6 +16,7 @@ use super::view::{
     BarChanges, ChangeView, LayerHeading, LibrarianView, NotCarried, NotSpreadView, SectionCopying,
     SectionSheet, SheetInput, SheetSign, SheetView,
 };
+use super::words;
 
 impl SheetView {
     /// Compares, counts and lays out by section and bar.
@@ -44,12 +46,13 @@ impl SheetView {
                 .title
                 .clone()
                 .or_else(|| input.after.score.title.clone())
-                .unwrap_or_else(|| "Untitled".into()),
+                .unwrap_or_else(|| input.wording.word("sheet-untitled")),
             composer: score.composer.clone(),
-            before: input.before.map(side),
-            after: side(input.after),
+            before: input.before.map(|layer| side(layer, &input.wording)),
+            after: side(input.after, &input.wording),
             sections,
             librarian,
+            wording: input.wording.clone(),
         }
     }
 
@@ -57,7 +60,7 @@ impl SheetView {
     /// says; what is listed there already stays as it is.
     pub fn leave_out(&mut self, left_out: &[LeftOut], addresses: &Addresses<'_>) {
         for LeftOut { entry, why } in left_out {
-            let line = left(addresses, entry, why.clone());
+            let line = left(addresses, entry, why.clone(), &self.wording);
             let listed = &mut self.librarian.not_carried;
             if !listed.iter().any(|known| (&known.place, &known.mark) == (&line.place, &line.mark)) {
                 listed.push(line);
@@ -66,12 +69,13 @@ impl SheetView {
     }
 }
 
-fn side(layer: &Layer) -> LayerHeading {
+fn side(layer: &Layer, wording: &Wording) -> LayerHeading {
     let known = [&layer.owner, &layer.ensemble, &layer.date];
     let known: Vec<&str> =
         known.into_iter().map(|text| text.trim()).filter(|text| !text.is_empty()).collect();
-    let title = if layer.title.trim().is_empty() { "untitled layer" } else { layer.title.trim() };
-    LayerHeading { title: title.to_owned(), about: known.join(", ") }
+    let title = layer.title.trim();
+    let title = if title.is_empty() { wording.word("sheet-untitled-layer") } else { title.to_owned() };
+    LayerHeading { title, about: known.join(", ") }
 }
 
 /// What was not spread, by parts and reason, the bars put together.
@@ -136,9 +140,15 @@ fn librarian(input: &SheetInput<'_>, sheets: &[SectionSheet]) -> LibrarianView {
     }
 }
 
-fn left(addresses: &Addresses<'_>, entry: &Entry, why: String) -> NotCarried {
-    let mark = entry.mark.words_in(addresses, &entry.place.part);
-    NotCarried { place: addresses.said(&entry.place), mark, why }
+fn left(addresses: &Addresses<'_>, entry: &Entry, why: String, wording: &Wording) -> NotCarried {
+    let mark = mark_said(addresses, entry, wording);
+    NotCarried { place: words::address(addresses, &entry.place, wording), mark, why }
+}
+
+/// A mark with the ends of its slurs by bar and beat.
+fn mark_said(addresses: &Addresses<'_>, entry: &Entry, wording: &Wording) -> String {
+    let part = addresses.part(&entry.place.part);
+    wording.say(&words::mark(&entry.mark, |spot| words::spot(addresses, part, spot, wording)))
 }
 
 struct SheetMaker<'a> {
@@ -157,16 +167,14 @@ impl SheetMaker<'_> {
             if let Err(why) = self.input.addresses.find(&entry.place) {
                 self.leave(entry, why.to_string());
             } else if entry.state == EntryState::LeftOut {
-                let why = "not applied with the layer, because it contradicts the score or another \
-                           entry; arcata layer check says which";
-                self.leave(entry, why.into());
+                self.leave(entry, self.input.wording.word("sheet-contradicts"));
             } else if let Some(doubt) = &entry.doubt {
-                self.doubtful.push(left(self.input.addresses, entry, doubt.clone()));
+                self.doubtful.push(left(self.input.addresses, entry, doubt.clone(), &self.input.wording));
             }
         }
         for orphan in &after.orphans {
-            let why = "it found no note when the layer was carried over to this score";
-            let why = orphan.doubt.as_ref().map_or(why.to_owned(), |reason| format!("{why}: {reason}"));
+            let why = self.input.wording.word("sheet-found-no-note");
+            let why = orphan.doubt.as_ref().map_or_else(|| why.clone(), |reason| format!("{why}: {reason}"));
             self.leave(orphan, why);
         }
         // What was not applied never came into the parts: it is to be written now, and not to be taken off.
@@ -175,29 +183,29 @@ impl SheetMaker<'_> {
         for difference in compare(&before, after) {
             self.change(&difference);
         }
-        let addresses = self.input.addresses;
+        let (addresses, wording) = (self.input.addresses, &self.input.wording);
         for conflict in &self.input.after.conflicts {
             let said = |entries: &[Entry]| -> String {
-                let words = entries.iter().map(|entry| entry.mark.words_in(addresses, &entry.place.part));
+                let words = entries.iter().map(|entry| mark_said(addresses, entry, wording));
                 let words: Vec<String> = words.collect();
-                if words.is_empty() { "nothing".into() } else { words.join(", ") }
+                if words.is_empty() { wording.word("sheet-nothing") } else { words.join(", ") }
             };
             self.not_carried.push(NotCarried {
-                place: addresses.said(&conflict.place),
+                place: words::address(addresses, &conflict.place, wording),
                 mark: said(&conflict.first),
-                why: format!(
-                    "not settled: {} wants {}, {} wants {}",
-                    conflict.first_owner,
-                    said(&conflict.first),
-                    conflict.second_owner,
-                    said(&conflict.second)
+                why: wording.say(
+                    &Saying::new("sheet-not-settled")
+                        .quoting("first", &conflict.first_owner)
+                        .quoting("wants", said(&conflict.first))
+                        .quoting("second", &conflict.second_owner)
+                        .quoting("other", said(&conflict.second)),
                 ),
             });
         }
     }
 
     fn leave(&mut self, entry: &Entry, why: String) {
-        self.not_carried.push(left(self.input.addresses, entry, why));
+        self.not_carried.push(left(self.input.addresses, entry, why, &self.input.wording));
     }
 
     fn change(&mut self, difference: &LayerDifference) {
@@ -205,8 +213,11 @@ impl SheetMaker<'_> {
         let Ok(found) = self.input.addresses.find(place) else { return };
         if let [_, second, ..] = after.as_slice() {
             // Which of them is meant only a person can say.
-            let others: Vec<String> = after.iter().map(|entry| entry.mark.words()).collect();
-            return self.leave(second, format!("the layer says several things here: {}", others.join(", ")));
+            let (addresses, wording) = (self.input.addresses, &self.input.wording);
+            let others: Vec<String> =
+                after.iter().map(|entry| mark_said(addresses, entry, wording)).collect();
+            let several = Saying::new("sheet-several").quoting("marks", others.join(", "));
+            return self.leave(second, wording.say(&several));
         }
         let (before, after) = (before.first(), after.first());
         if after.is_some_and(|after| after.state == EntryState::LeftOut) {
@@ -252,7 +263,9 @@ impl SheetMaker<'_> {
             _ => None,
         };
         let (words, was_words) = match (was.is_nothing(), now.is_nothing()) {
-            (_, true) => (format!("take off: {}", say(was)), None),
+            (_, true) => {
+                (self.input.wording.say(&Saying::new("sheet-take-off").quoting("mark", say(was))), None)
+            }
             (true, false) => (say(now), None),
             (false, false) => (say(now), Some(say(was))),
         };
@@ -273,24 +286,26 @@ impl SheetMaker<'_> {
             let place = Address { part: self.input.addresses.part_keys()[part].clone(), spot: spot.clone() };
             let found = self.input.addresses.find(&place);
             let there = found.map_or(bar, |found| self.score.parts[part].note(found.note).bar);
-            let beat = self.beat(part, there, spot);
-            if there == bar {
-                format!("beat {beat}")
-            } else {
-                at_beat(&bar_said("bar", None, &spot.bar), &beat)
+            let meter = self.score.parts[part].meter_at(there).cloned().unwrap_or_else(Meter::common);
+            let beat = beat_in_bar(&meter, spot.offset);
+            match there == bar {
+                true => Argument::Beat(beat),
+                false => SaidPlace::bar(&spot.bar).on_beat(beat).into(),
             }
         };
-        match (paper, question) {
-            (OnPaper::Nothing, _) => "nothing".to_owned(),
-            (OnPaper::PrintedSlur, Question::Slur(end)) => format!("the printed slur to {}", to(end)),
-            (OnPaper::PrintedSlur, _) => "the printed slur".to_owned(),
-            (OnPaper::Mark(Mark::SlurAdded { to: end }), _) => format!("slur to {}", to(end)),
+        self.input.wording.say(&match (paper, question) {
+            (OnPaper::Nothing, _) => Saying::new("sheet-nothing"),
+            (OnPaper::PrintedSlur, Question::Slur(end)) => Saying::new("printed-slur-to").with("to", to(end)),
+            (OnPaper::PrintedSlur, _) => Saying::new("printed-slur"),
             (OnPaper::Mark(Mark::SlurMoved { to: end, new_from, new_to }), _) => {
-                let from = new_from.as_ref().map_or(String::new(), |spot| format!("from {} ", to(spot)));
-                format!("slur {from}to {}", to(new_to.as_ref().unwrap_or(end)))
+                let until = to(new_to.as_ref().unwrap_or(end));
+                match new_from {
+                    None => Saying::new("mark-slur").with("to", until),
+                    Some(from) => Saying::new("slur-from-to").with("from", to(from)).with("to", until),
+                }
             }
-            (OnPaper::Mark(mark), _) => mark.words(),
-        }
+            (OnPaper::Mark(mark), _) => words::mark(mark, to),
+        })
     }
 
     fn beat(&self, part: usize, bar: u32, spot: &Spot) -> String {
@@ -302,7 +317,8 @@ impl SheetMaker<'_> {
     fn which(&self, part: usize, note: NoteId, spot: &Spot) -> Option<String> {
         let notes = &self.score.parts[part];
         if let Some(grace) = spot.grace {
-            return Some(format!("grace note {grace}"));
+            let said = Saying::new("which-grace").with("number", i64::from(grace));
+            return Some(self.input.wording.say(&said));
         }
         let here = self.input.addresses.at(part, notes.note(note).bar, spot.offset);
         let mains = here.iter().filter(|id| {
@@ -310,9 +326,11 @@ impl SheetMaker<'_> {
             other.kind == NoteKind::Ordinary && other.chord == ChordRole::Main && !other.pitch.is_rest()
         });
         let first = mains.min_by_key(|id| (notes.note(**id).voice, **id));
-        (first != Some(&note)).then(|| match spot.pitch {
-            Some(pitch) => format!("on {pitch}"),
-            None => format!("voice {}", spot.voice),
+        (first != Some(&note)).then(|| {
+            self.input.wording.say(&match spot.pitch {
+                Some(pitch) => Saying::new("which-pitch").quoting("pitch", pitch.to_string()),
+                None => Saying::new("which-voice").quoting("voice", &spot.voice),
+            })
         })
     }
 

@@ -10,6 +10,7 @@ mod settings;
 mod signs;
 mod text;
 mod view;
+mod words;
 
 pub use crate::paper::{Paper, PdfError};
 pub use html::sheet_html;

@@ -1,7 +1,9 @@
 //! The change sheet as PDF, for A4 and Letter.
 
+use arcata_languages::Saying;
+
 use super::signs;
-use super::text::summary;
+use super::text::{COLUMNS, summary};
 use super::view::{BarChanges, LeftList, SectionSheet, SheetView, key, time_words};
 use crate::paper::{Board, Face, POINTS_A_MILLIMETRE, Paper, PdfError};
 
@@ -27,7 +29,11 @@ const LINE: f32 = 14.5;
 ///
 /// Only where the library that writes PDF refuses.
 pub fn sheet_pdf(view: &SheetView, paper: Paper) -> Result<Vec<u8>, PdfError> {
-    let mut board = Board::new(paper, &format!("{}: change sheet", view.work), "en")?;
+    let mut board = Board::new(
+        paper,
+        &format!("{}: {}", view.work, view.wording.word("sheet-title")),
+        view.wording.language.code(),
+    )?;
     for section in &view.sections {
         section_pages(&mut board, view, section);
     }
@@ -47,8 +53,8 @@ fn head(board: &mut Board, view: &SheetView, name: &str, count: &str) -> f32 {
     let mut y = top + 19.0;
     for line in [
         format!("{}{by}", view.work),
-        format!("To write: {}", view.after.words()),
-        format!("So far: {}", view.before_words()),
+        format!("{} {}", view.wording.word("sheet-head-write"), view.after.words()),
+        format!("{} {}", view.wording.word("sheet-head-so-far"), view.before_words()),
     ] {
         for part in board.wrapped(Face::Regular, SMALL, &line, board.width()) {
             board.text(Face::Regular, SMALL, board.left(), y, &part);
@@ -59,14 +65,14 @@ fn head(board: &mut Board, view: &SheetView, name: &str, count: &str) -> f32 {
 }
 
 fn section_pages(board: &mut Board, view: &SheetView, section: &SectionSheet) {
-    let count = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
+    let count = view.count(section);
     board.start_section(&section.name, &view.work);
     let mut top = head(board, view, &section.name, &count);
-    board.text(Face::Regular, SMALL, board.left(), top, key(section));
+    board.text(Face::Regular, SMALL, board.left(), top, &view.wording.word(key(section)));
     top += 8.0;
     let column = (board.width() - GUTTER) / 2.0;
     let blocks: Vec<BarBlock<'_>> =
-        section.bars.iter().map(|bar| BarBlock::new(board, bar, column)).collect();
+        section.bars.iter().map(|bar| BarBlock::new(board, bar, column, view)).collect();
     let mut rest = blocks.as_slice();
     loop {
         let taken = columns(rest, board.bottom() - top);
@@ -86,7 +92,12 @@ fn section_pages(board: &mut Board, view: &SheetView, section: &SectionSheet) {
             return;
         }
         board.start_page();
-        top = head(board, view, &format!("{} (continued)", section.name), &count);
+        top = head(
+            board,
+            view,
+            &view.wording.say(&Saying::new("sheet-continued").quoting("name", &section.name)),
+            &count,
+        );
     }
 }
 
@@ -129,7 +140,7 @@ struct BarBlock<'v> {
 }
 
 impl<'v> BarBlock<'v> {
-    fn new(board: &Board, bar: &'v BarChanges, column: f32) -> Self {
+    fn new(board: &Board, bar: &'v BarChanges, column: f32, view: &SheetView) -> Self {
         let lines: Vec<Vec<String>> = bar
             .changes
             .iter()
@@ -139,7 +150,7 @@ impl<'v> BarBlock<'v> {
                     text = format!("{text}, {which}");
                 }
                 if let Some(was) = &change.was {
-                    text = format!("{text} (was: {was})");
+                    text = format!("{text} {}", view.was(was));
                 }
                 board.wrapped(Face::Regular, BODY, &text, column - WORDS)
             })
@@ -195,8 +206,9 @@ fn points(count: usize) -> f32 {
 
 fn librarian_pages(board: &mut Board, view: &SheetView) {
     let librarian = &view.librarian;
-    board.start_section("For the librarian", &view.work);
-    let mut y = head(board, view, "For the librarian", &time_words(librarian.seconds)) + LINE;
+    let heading = view.wording.word("sheet-librarian");
+    board.start_section(&heading, &view.work);
+    let mut y = head(board, view, &heading, &time_words(librarian.seconds)) + LINE;
     let right = |column: u16| board.left() + board.width() * (0.44 + 0.112 * f32::from(column));
     let ends = [right(0), right(1), right(2), right(3), board.right()];
     let row = |board: &mut Board, face, y: f32, name: &str, cells: &[String]| {
@@ -207,8 +219,8 @@ fn librarian_pages(board: &mut Board, view: &SheetView) {
         }
         board.rule(board.left(), board.right(), y + 4.0, 0.4);
     };
-    let heads = ["write", "take off", "stands", "marks", "time"].map(str::to_owned);
-    row(board, Face::Bold, y, "section", &heads);
+    let [section, heads @ ..] = COLUMNS.map(|key| view.wording.word(key));
+    row(board, Face::Bold, y, &section, &heads);
     for section in &librarian.sections {
         y = next_line(board, y, LINE + 2.0);
         let cells = [
@@ -221,13 +233,13 @@ fn librarian_pages(board: &mut Board, view: &SheetView) {
         row(board, Face::Regular, y, &section.name, &cells);
     }
     y += LINE;
-    for line in summary(librarian) {
+    for line in summary(librarian, &view.wording) {
         for part in board.wrapped(Face::Regular, BODY, &line, board.width()) {
             y = next_line(board, y, LINE);
             board.text(Face::Regular, BODY, board.left(), y, &part);
         }
     }
-    for list in librarian.lists() {
+    for list in librarian.lists(&view.wording) {
         y = left_list(board, &list, y);
     }
 }
@@ -238,7 +250,7 @@ fn left_list(board: &mut Board, list: &LeftList, y: f32) -> f32 {
     // A heading does not stand alone at the foot of a page.
     let mut y = if y + 3.0 * LINE > board.bottom() { board.bottom() } else { y };
     y = next_line(board, y, 2.0 * LINE);
-    board.text(Face::Bold, BAR, board.left(), y, list.heading);
+    board.text(Face::Bold, BAR, board.left(), y, &list.heading);
     for (place, about) in &list.items {
         let line = format!("{place}: {about}");
         let lines = board.wrapped(Face::Regular, BODY, &line, board.width() - INDENT);

@@ -2,6 +2,8 @@
 //!
 //! Source: the signs as they are written over notes, common practice; drawn for this project.
 
+use arcata_languages::{Saying, Wording};
+
 use super::view::SheetSign;
 
 /// Corners of one closed outline on a square of ten by ten, from the top left.
@@ -20,10 +22,17 @@ pub(super) const fn outline(sign: SheetSign) -> SignOutline {
     }
 }
 
-/// What a screen reader says.
-pub(super) const fn name(sign: SheetSign) -> &'static str {
-    match sign {
-        SheetSign::Down => "down-bow",
-        SheetSign::Up => "up-bow",
+impl SheetSign {
+    /// The case of a message.
+    pub(super) const fn case(self) -> &'static str {
+        match self {
+            Self::Down => "down",
+            Self::Up => "up",
+        }
     }
+}
+
+/// What a screen reader says.
+pub(super) fn name(sign: SheetSign, wording: &Wording) -> String {
+    wording.say(&Saying::new("mark-bow").choosing("bow", sign.case()))
 }

@@ -3,8 +3,12 @@
 use std::fmt::Write as _;
 
 use super::signs;
-use super::view::{ChangeView, LibrarianView, SectionSheet, SheetView, counted, time_words};
+use super::view::SheetSign;
+use super::view::{ChangeView, LibrarianView, SectionSheet, SheetView, time_words};
 use crate::style::{Ink, Page};
+use crate::text::pad;
+use arcata_languages::{Saying, Wording};
+use unicode_width::UnicodeWidthStr;
 
 /// What ends a section's page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -35,15 +39,18 @@ fn heading(out: &mut String, view: &SheetView, left: &str, right: &str, page: Pa
     let _ = writeln!(out, "{}{}{right}", page.ink(Ink::Strong, left), " ".repeat(gap));
     let by = view.composer.as_ref().map_or(String::new(), |composer| format!(", {composer}"));
     let _ = writeln!(out, "{}", page.fill(&format!("{}{by}", view.work), "", ""));
-    let _ = writeln!(out, "{}", page.fill(&view.after.words(), "to write: ", "          "));
-    let _ = writeln!(out, "{}", page.fill(&view.before_words(), "so far:   ", "          "));
+    let labels = ["sheet-label-write", "sheet-label-so-far"].map(|key| view.wording.word(key));
+    let room = labels.iter().map(|label| label.width()).max().unwrap_or(0) + 1;
+    for (label, text) in labels.iter().zip([view.after.words(), view.before_words()]) {
+        let _ = writeln!(out, "{}", page.fill(&text, &pad(label, room), &" ".repeat(room)));
+    }
 }
 
 fn section_text(view: &SheetView, section: &SectionSheet, page: Page) -> String {
     let mut out = String::new();
-    let marks = format!("{} to write, {} to take off", section.to_write, section.to_take_off);
+    let marks = view.count(section);
     heading(&mut out, view, &section.name, &marks, page);
-    let head = format!("\n{:>6}  {:<8}", "bar", "beat");
+    let head = format!("\n{:>6}  {:<8}", page.short_bar(), view.wording.word("column-beat"));
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
     for bar in &section.bars {
         if let Some(movement) = &bar.movement {
@@ -55,40 +62,45 @@ fn section_text(view: &SheetView, section: &SectionSheet, page: Page) -> String 
         for (index, (change, beat)) in bar.with_beats().enumerate() {
             let label = if index == 0 { bar.bar.as_str() } else { "" };
             let first = format!("{label:>6}  {beat:<8}");
-            let _ = writeln!(out, "{}", page.fill(&change_words(change), &first, &" ".repeat(18)));
+            let _ = writeln!(out, "{}", page.fill(&change_words(change, view), &first, &" ".repeat(18)));
         }
     }
     out
 }
 
 /// The sign in words, then what is said of it.
-pub(super) fn change_words(change: &ChangeView) -> String {
+pub(super) fn change_words(change: &ChangeView, view: &SheetView) -> String {
     let mut text = change.words.clone();
     // A hook's or retake's direction stands in its words already.
     if let Some(sign) = change.sign
-        && !text.contains(signs::name(sign).trim_end_matches("-bow"))
+        && !says(&text, sign, &view.wording)
     {
-        text = format!("{} {text}", signs::name(sign));
+        text = format!("{} {text}", signs::name(sign, &view.wording));
     }
     if let Some(which) = &change.which {
         let _ = write!(text, ", {which}");
     }
     if let Some(was) = &change.was {
-        let _ = write!(text, " (was: {was})");
+        let _ = write!(text, " {}", view.was(was));
     }
     text
+}
+
+/// Whether words name the way of a bow already.
+fn says(text: &str, sign: SheetSign, wording: &Wording) -> bool {
+    let way = Saying::new("bow-way").choosing("bow", sign.case());
+    text.to_lowercase().contains(&wording.say(&way).to_lowercase())
 }
 
 fn librarian_text(view: &SheetView, page: Page) -> String {
     let mut out = String::new();
     let librarian = &view.librarian;
-    heading(&mut out, view, "For the librarian", &time_words(librarian.seconds), page);
+    heading(&mut out, view, &view.wording.word("sheet-librarian"), &time_words(librarian.seconds), page);
     let width =
         librarian.sections.iter().map(|section| section.name.chars().count()).max().unwrap_or(7).max(7);
-    let head = format!(
-        "\n{:<width$} {:>7} {:>9} {:>7} {:>7} {:>11}",
-        "section", "write", "take off", "stands", "marks", "time"
-    );
+    let [section, write, off, stands, marks, time] = COLUMNS.map(|key| view.wording.word(key));
+    let width = width.max(section.width());
+    let head = format!("\n{} {write:>7} {off:>9} {stands:>7} {marks:>7} {time:>11}", pad(&section, width));
     let _ = writeln!(out, "{}", page.ink(Ink::Faint, &head));
     for section in &librarian.sections {
         let _ = writeln!(
@@ -103,11 +115,11 @@ fn librarian_text(view: &SheetView, page: Page) -> String {
         );
     }
     out.push('\n');
-    for line in summary(librarian) {
+    for line in summary(librarian, &view.wording) {
         let _ = writeln!(out, "{}", page.fill(&line, "", "  "));
     }
-    for list in librarian.lists() {
-        let _ = writeln!(out, "\n{}", page.ink(Ink::Strong, list.heading));
+    for list in librarian.lists(&view.wording) {
+        let _ = writeln!(out, "\n{}", page.ink(Ink::Strong, &list.heading));
         for (place, about) in &list.items {
             let _ = writeln!(out, "{}", page.fill(&format!("{place}: {about}"), "  ", "    "));
         }
@@ -115,43 +127,41 @@ fn librarian_text(view: &SheetView, page: Page) -> String {
     out
 }
 
+/// The headings of the librarian's table.
+pub(super) const COLUMNS: [&str; 6] =
+    ["sheet-section", "sheet-write", "sheet-off", "sheet-stands", "sheet-marks", "sheet-time"];
+
 /// What the librarian's page says below its table.
-pub(super) fn summary(librarian: &LibrarianView) -> Vec<String> {
+pub(super) fn summary(librarian: &LibrarianView, wording: &Wording) -> Vec<String> {
     let setting = &librarian.settings.seconds_a_mark;
-    let mut lines = vec![
-        format!(
-            "{} on all stands: about {} of copying.",
-            counted(librarian.marks, "mark"),
-            time_words(librarian.seconds)
-        ),
-        format!(
-            "The estimate takes {} {} for a mark ({}; {}; {}).",
-            setting.value,
-            setting.unit,
-            setting.reason,
-            setting.source,
-            status_words(setting.status)
-        ),
-    ];
+    let whole = |count: u64| i64::try_from(count).unwrap_or(i64::MAX);
+    let copying = Saying::new("sheet-copying")
+        .with("marks", whole(librarian.marks))
+        .quoting("time", time_words(librarian.seconds));
+    // Reason and source are the settings' own words.
+    let estimate = Saying::new("sheet-estimate")
+        .quoting("value", setting.value.to_string())
+        .quoting("unit", &setting.unit)
+        .quoting("reason", &setting.reason)
+        .quoting("source", &setting.source)
+        .choosing("status", status(setting.status));
+    let mut lines = vec![wording.say(&copying), wording.say(&estimate)];
     if librarian.spared > 0 {
-        lines.push(format!(
-            "{} of the layer not written: players who bow as it comes do the same without them.",
-            counted(u64::from(librarian.spared), "mark")
-        ));
+        lines.push(wording.say(&Saying::new("sheet-spared").with("marks", i64::from(librarian.spared))));
     }
     if librarian.not_carried.is_empty() {
-        lines.push("Every bowing of the layer has its note in this score.".to_owned());
+        lines.push(wording.word("sheet-all-found"));
     }
     lines
 }
 
-fn status_words(status: arcata_bow::profile::Status) -> &'static str {
+const fn status(status: arcata_bow::profile::Status) -> &'static str {
     use arcata_bow::profile::Status;
     match status {
         Status::Seen => "seen",
         Status::Counted => "counted",
         Status::Derived => "derived",
-        Status::Default => "a default",
+        Status::Default => "default",
         Status::Yours => "yours",
     }
 }

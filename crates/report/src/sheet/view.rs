@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use arcata_languages::{Saying, Wording};
 use arcata_layer::{Addresses, Layer};
 use arcata_score::NoteId;
 
@@ -22,6 +23,8 @@ pub struct SheetInput<'a> {
     pub settings: CopyingSettings,
     /// Down- and up-bows that are not to be written, because they come anyway.
     pub spared: BTreeSet<(usize, NoteId)>,
+    /// In whose words the sheet is.
+    pub wording: Wording,
 }
 
 /// A change sheet.
@@ -39,6 +42,8 @@ pub struct SheetView {
     pub sections: Vec<SectionSheet>,
     /// The librarian's page.
     pub librarian: LibrarianView,
+    /// In whose words it is.
+    pub wording: Wording,
 }
 
 /// A layer as a heading names it.
@@ -98,13 +103,9 @@ pub struct Excerpt {
 /// Where a picture of a bar has room, mm: a column of the sheet on the narrower paper.
 pub const EXCERPT_WIDTH: f32 = 83.0;
 
-/// How a section's page is read.
+/// The key of how a section's page is read.
 pub(super) fn key(section: &SectionSheet) -> &'static str {
-    if section.bars.iter().any(|bar| bar.music.is_some()) {
-        "Bars in bold, then the beat. The music shows the bar as it shall look, changed notes on grey."
-    } else {
-        "Bars in bold, then the beat."
-    }
+    if section.bars.iter().any(|bar| bar.music.is_some()) { "sheet-key-with-music" } else { "sheet-key" }
 }
 
 impl BarChanges {
@@ -213,32 +214,35 @@ pub struct NotSpreadView {
 
 /// A list on the librarian's page.
 pub(super) struct LeftList {
-    pub(super) heading: &'static str,
+    pub(super) heading: String,
     /// Each thing: where, and what about it.
     pub(super) items: Vec<(String, String)>,
 }
 
 impl LibrarianView {
     /// What is left to do by hand, as lists; empty ones are left out.
-    pub(super) fn lists(&self) -> Vec<LeftList> {
+    pub(super) fn lists(&self, wording: &Wording) -> Vec<LeftList> {
         let said = |left: &NotCarried| (left.place.clone(), format!("{}; {}", left.mark, left.why));
         let spread = |left: &NotSpreadView| {
-            let bars = if left.bars.contains([',', '-']) { "bars" } else { "bar" };
-            let marks = counted(u64::from(left.marks), "mark");
-            let about = format!("{marks} in {bars} {}; {}", left.bars, left.why);
-            (format!("{} not to {}", left.from, left.part), about)
+            let about = Saying::new("sheet-not-spread")
+                .with("marks", i64::from(left.marks))
+                .choosing("bars-are", if left.bars.contains([',', '-']) { "many" } else { "one" })
+                .quoting("bars", &left.bars)
+                .quoting("why", &left.why);
+            let to = Saying::new("sheet-not-to").quoting("from", &left.from).quoting("part", &left.part);
+            (wording.say(&to), wording.say(&about))
         };
         let lists = [
             LeftList {
-                heading: "To settle: in no part, or without a sign to write",
+                heading: wording.word("sheet-to-settle"),
                 items: self.not_carried.iter().map(said).collect(),
             },
             LeftList {
-                heading: "Carried over with doubt: look at these",
+                heading: wording.word("sheet-doubtful"),
                 items: self.doubtful.iter().map(said).collect(),
             },
             LeftList {
-                heading: "Not spread to the other parts",
+                heading: wording.word("sheet-not-spread-heading"),
                 items: self.not_spread.iter().map(spread).collect(),
             },
         ];
@@ -247,10 +251,23 @@ impl LibrarianView {
 }
 
 impl SheetView {
+    /// What of a section is to be written and taken off.
+    pub(super) fn count(&self, section: &SectionSheet) -> String {
+        let count = Saying::new("sheet-count")
+            .with("write", i64::from(section.to_write))
+            .with("off", i64::from(section.to_take_off));
+        self.wording.say(&count)
+    }
+
+    /// What stood there, behind what is written now.
+    pub(super) fn was(&self, was: &str) -> String {
+        self.wording.say(&Saying::new("sheet-was").quoting("was", was))
+    }
+
     /// What the parts hold now, in words.
     #[must_use]
     pub fn before_words(&self) -> String {
-        self.before.as_ref().map_or_else(|| "the parts as printed".to_owned(), LayerHeading::words)
+        self.before.as_ref().map_or_else(|| self.wording.word("sheet-as-printed"), LayerHeading::words)
     }
 }
 
@@ -271,9 +288,4 @@ pub(super) fn time_words(seconds: u64) -> String {
         (hours, 0) => format!("{hours} h"),
         (hours, minutes) => format!("{hours} h {minutes} min"),
     }
-}
-
-/// "1 mark", "3 marks".
-pub(super) fn counted(count: u64, one: &str) -> String {
-    if count == 1 { format!("1 {one}") } else { format!("{count} {one}s") }
 }
