@@ -17,7 +17,7 @@ use crate::args::ClassArguments;
 use crate::class_hand_ins::{HandedIn, handed_in};
 use crate::class_one::{MadeBy, MadeSheet, Runs, SheetRequest, StudentNames, Whose, find, hash};
 use crate::class_pages::{WrittenPages, is_small, write};
-use crate::class_workers::{NotMade, SheetMaker};
+use crate::class_workers::{ClassSheetMaker, NotMade};
 use crate::failure::Failure;
 use crate::{class_before, class_given, class_hand, class_key, class_workers, engraving, files};
 
@@ -203,7 +203,7 @@ fn make_all<'a>(
     let bar = bar.with_finish(ProgressFinish::AndClear);
     let next = AtomicUsize::new(0);
     let work = || {
-        let mut maker = SheetMaker::new(limit);
+        let mut maker = ClassSheetMaker::new(limit);
         let mut made = Vec::new();
         while let Some((index, hand_in)) = {
             let index = next.fetch_add(1, Ordering::Relaxed);
@@ -231,7 +231,11 @@ fn make_all<'a>(
     Ok(all.into_iter().map(|(_, made)| made).collect())
 }
 
-fn one(whose: &Whose<'_>, request: &SheetRequest<'_>, maker: &mut SheetMaker) -> Result<MadeSheet, Failure> {
+fn one(
+    whose: &Whose<'_>,
+    request: &SheetRequest<'_>,
+    maker: &mut ClassSheetMaker,
+) -> Result<MadeSheet, Failure> {
     let found = find(whose, request);
     if let Some(kept) = found.kept(whose, request) {
         return Ok(kept);

@@ -138,12 +138,12 @@ fn memory(process: u32) -> Option<u64> {
 }
 
 /// Has sheets made by one worker, a new one after each that was ended.
-pub(crate) struct SheetMaker {
+pub(crate) struct ClassSheetMaker {
     limit: Duration,
     worker: Option<ClassWorker>,
 }
 
-impl SheetMaker {
+impl ClassSheetMaker {
     pub(crate) const fn new(limit: Duration) -> Self {
         Self { limit, worker: None }
     }

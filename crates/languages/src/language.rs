@@ -32,6 +32,19 @@ impl Language {
         }
     }
 
+    /// What parts the clauses of a list: French sets a space before the semicolon.
+    ///
+    /// ```
+    /// assert_eq!(arcata_languages::Language::French.semicolon(), " ; ");
+    /// ```
+    #[must_use]
+    pub const fn semicolon(self) -> &'static str {
+        match self {
+            Self::French => " ; ",
+            Self::English | Self::Italian | Self::German => "; ",
+        }
+    }
+
     /// The language by its own name.
     #[must_use]
     pub const fn own_name(self) -> &'static str {

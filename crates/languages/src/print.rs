@@ -164,7 +164,7 @@ pub(crate) fn argument(argument: &Argument, texts: &Texts, words: &TradeWords) -
         Argument::Saying(saying) => texts.say(saying, words),
         Argument::List(items) => list(&all(items), texts),
         Argument::Chain(items) => chain(items, Before::Nothing, texts, words),
-        Argument::Clauses(items) => all(items).join("; "),
+        Argument::Clauses(items) => all(items).join(texts.language().semicolon()),
         Argument::Row(items) => all(items).join(", "),
     }
 }

@@ -212,7 +212,7 @@ sign-dashes = tirets
 sign-sforzati = sforzati
 sign-dynamics = nuances
 sign-way-of-playing = façon de jouer
-say-parallel-bowed-apart = Les mêmes notes que { $model-in } sont liées autrement { $at-in } ; { $others ->
+say-parallel-bowed-apart = Jouées déjà { $model-in }, les mêmes notes sont liées autrement { $at-in } ; { $others ->
     [one] { $others } autre mesure s'accorde
    *[other] { $others } autres mesures s'accordent
 } avec la mesure { $number }.
@@ -226,10 +226,10 @@ say-winds-phrase-apart = { $strings } et { $wind } jouent une même ligne pendan
 
 say-chord-or-divisi = L'accord { $at-in } est dans la partie d'un pupitre, et ni div. ni non div. n'est dit.
 say-missing-arco = { $sign ->
-    [bow-mark] Un signe d'archet
-    [tremolo] Un trémolo
-   *[slur] Une liaison
-} est écrit { $at-in }, et la dernière indication était pizz. { $since-in }.
+    [bow-mark] Un signe d'archet est écrit
+    [tremolo] Un trémolo est écrit
+   *[slur] Une liaison est écrite
+} { $at-in }, et la dernière indication était pizz. { $since-in }.
 say-pizz-again = pizz. est écrit { $at-in } alors qu'il vaut depuis { $since-the } : ou il manque arco entre les deux, ou le second est de trop.
 say-mute-change-too-quick = { $change ->
     [on] con sordino

@@ -167,7 +167,7 @@ fn further(places: &[FindingPlaceView], page: Page) -> String {
     let many = places.len() > 6;
     let said =
         movements.map(|places| if many { bars_alone(places, page) } else { bars_and_beats(places, page) });
-    said.collect::<Vec<_>>().join("; ")
+    said.collect::<Vec<_>>().join(page.wording().language.semicolon())
 }
 
 fn bars_and_beats(places: &[FindingPlaceView], page: Page) -> String {
@@ -182,7 +182,7 @@ fn bars_and_beats(places: &[FindingPlaceView], page: Page) -> String {
             .quoting("beats", page.wording().list(&beats));
         format!("{bar}, {}", page.say(&beats))
     });
-    bars.collect::<Vec<_>>().join("; ")
+    bars.collect::<Vec<_>>().join(page.wording().language.semicolon())
 }
 
 fn bars_alone(places: &[FindingPlaceView], page: Page) -> String {

@@ -41,7 +41,7 @@ fn weighed(out: &mut String, page: Page, (gains, losses): (&[String], &[String])
     for (what, list) in [("better", gains), ("worse", losses)] {
         if !list.is_empty() {
             let said = Saying::new("label").with("label", Saying::new(what));
-            let said = format!("{} {}", page.say(&said), list.join("; "));
+            let said = format!("{} {}", page.say(&said), list.join(page.wording().language.semicolon()));
             filled(out, page, &said, "     ", "             ");
         }
     }
@@ -95,7 +95,14 @@ fn way_text(out: &mut String, rank: usize, way: &PlanWayView, page: Page) {
 }
 
 fn anchors_text(out: &mut String, anchors: &AnchorsView, page: Page) {
-    heading(out, page, &page.say(&Saying::new("anchors").quoting("anchors", anchors.anchors.join("; "))));
+    heading(
+        out,
+        page,
+        &page.say(
+            &Saying::new("anchors")
+                .quoting("anchors", anchors.anchors.join(page.wording().language.semicolon())),
+        ),
+    );
     if anchors.more == 0 && anchors.conflicts.is_empty() {
         filled(out, page, &page.word("anchors-cost-nothing"), "  ", "  ");
         return;
@@ -149,6 +156,12 @@ fn change_text(out: &mut String, change: &NotationChangeView, page: Page) {
     for (key, strokes) in [("before", &change.before), ("after", &change.after)] {
         let label = page.say(&Saying::new("label").with("label", Saying::new(key)));
         let rest = " ".repeat(width + 5);
-        filled(out, page, &strokes.join("; "), &format!("     {}", pad(&label, width)), &rest);
+        filled(
+            out,
+            page,
+            &strokes.join(page.wording().language.semicolon()),
+            &format!("     {}", pad(&label, width)),
+            &rest,
+        );
     }
 }

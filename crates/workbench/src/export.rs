@@ -18,9 +18,9 @@ use rayon::prelude::*;
 
 use crate::desk::Desk;
 use crate::failed::Failed;
+use crate::request_language::RequestLanguage;
 use crate::requests::{PartQuery, PictureQuery};
 use crate::shared::Shared;
-use crate::spoken::Spoken;
 use crate::state::SessionState;
 use crate::{drawing, kept_beside, layers};
 
@@ -46,7 +46,7 @@ const PACKAGE: &str = "application/vnd.recordare.musicxml";
 const PDF: &str = "application/pdf";
 
 pub(crate) fn leaving(
-    (shared, spoken): (&Shared, Spoken),
+    (shared, spoken): (&Shared, RequestLanguage),
     what: &str,
     (query, part): (&PictureQuery, &PartQuery),
 ) -> Result<ExportedFiles, Failed> {

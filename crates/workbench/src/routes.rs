@@ -24,6 +24,7 @@ use crate::events::{self, Happened};
 use crate::failed::{Answer, Failed, Json, Query, work};
 use crate::guard::{AccessKey, Guard, guard};
 use crate::place::{PlaceView, place};
+use crate::request_language::RequestLanguage;
 use crate::requests::{
     ActRequest, BowRequest, ChangeRequest, ExportKind, KeptView, LanguageQuery, LayerPictureQuery, LineQuery,
     LookRequest, PartQuery, PictureQuery, PlaceQuery, ProposalRequest, RuleView, ShorthandRequest,
@@ -33,7 +34,6 @@ use crate::requests::{
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
 use crate::sound::{PieceSound, sound};
-use crate::spoken::Spoken;
 use crate::views::{self, DoneView, FindingsView, OfferView, ScoreView, StrokeView};
 use crate::ways::{WayView, ways};
 use crate::{export, page};
@@ -90,7 +90,7 @@ pub fn router(shared: Shared, key: AccessKey, address: SocketAddr) -> Router {
 
 /// The score as a whole.
 #[utoipa::path(get, path = "/api/score", params(("accept-language" = Option<String>, Header, description = "The language of the sentences: en, it, fr or de.")), responses((status = 200, body = ScoreView)))]
-async fn score(State(shared): State<Shared>, spoken: Spoken) -> Answer<ScoreView> {
+async fn score(State(shared): State<Shared>, spoken: RequestLanguage) -> Answer<ScoreView> {
     work(move || Ok(axum::Json(ScoreView::new(&shared.session(), spoken)))).await
 }
 
@@ -138,7 +138,7 @@ async fn strokes(State(shared): State<Shared>, Query(query): Query<LineQuery>) -
 
 /// What the review finds.
 #[utoipa::path(get, path = "/api/findings", params(("accept-language" = Option<String>, Header, description = "The language of the sentences: en, it, fr or de.")), responses((status = 200, body = FindingsView)))]
-async fn findings(State(shared): State<Shared>, spoken: Spoken) -> Answer<FindingsView> {
+async fn findings(State(shared): State<Shared>, spoken: RequestLanguage) -> Answer<FindingsView> {
     work(move || {
         let found = shared.findings();
         Ok(axum::Json(FindingsView::new(
@@ -154,7 +154,7 @@ async fn findings(State(shared): State<Shared>, spoken: Spoken) -> Answer<Findin
 #[utoipa::path(get, path = "/api/ways", params(LineQuery), responses((status = 200, body = Vec<WayView>), (status = 422, body = Failed), (status = 400, body = Failed)))]
 async fn other_ways(
     State(shared): State<Shared>,
-    spoken: Spoken,
+    spoken: RequestLanguage,
     Query(query): Query<LineQuery>,
 ) -> Answer<Vec<WayView>> {
     work(move || {
@@ -172,7 +172,7 @@ async fn other_ways(
 #[utoipa::path(get, path = "/api/slurs", params(StrokeQuery), responses((status = 200, body = Vec<OfferView>), (status = 400, body = Failed)))]
 async fn other_slurs(
     State(shared): State<Shared>,
-    spoken: Spoken,
+    spoken: RequestLanguage,
     Query(query): Query<StrokeQuery>,
 ) -> Answer<Vec<OfferView>> {
     work(move || {
@@ -332,7 +332,7 @@ async fn slur(State(shared): State<Shared>, Json(request): Json<SlurRequest>) ->
 #[utoipa::path(post, path = "/api/proposal", request_body = ProposalRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn proposal(
     State(shared): State<Shared>,
-    spoken: Spoken,
+    spoken: RequestLanguage,
     Json(request): Json<ProposalRequest>,
 ) -> Answer<DoneView> {
     let looking = shared.clone();
@@ -450,7 +450,7 @@ async fn layer_picture(
 #[utoipa::path(get, path = "/api/export/{what}", params(("what" = ExportKind, Path), PictureQuery, PartQuery), responses((status = 200, description = "the file"), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed)))]
 async fn exported(
     State(shared): State<Shared>,
-    spoken: Spoken,
+    spoken: RequestLanguage,
     Path(what): Path<String>,
     Query(picture): Query<PictureQuery>,
     Query(part): Query<PartQuery>,
@@ -473,7 +473,7 @@ async fn exported(
 #[utoipa::path(post, path = "/api/keep/{what}", params(("what" = ExportKind, Path), PictureQuery, PartQuery), request_body = StepRequest, responses((status = 200, body = KeptView), (status = 404, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 async fn kept(
     State(shared): State<Shared>,
-    spoken: Spoken,
+    spoken: RequestLanguage,
     Path(what): Path<String>,
     Query(picture): Query<PictureQuery>,
     Query(part): Query<PartQuery>,

@@ -19,8 +19,8 @@ use crate::desk::Desk;
 use crate::drawing::{LanesView, MOST_SMALL};
 use crate::kept_beside;
 use crate::layers::DeskLayer;
+use crate::request_language::RequestLanguage;
 use crate::session::{Moved, Session};
-use crate::spoken::Spoken;
 use crate::state::SessionState;
 
 /// The score as a whole.
@@ -264,7 +264,7 @@ pub(crate) struct FindingsView {
 }
 
 impl ScoreView {
-    pub(crate) fn new(session: &Session, spoken: Spoken) -> Self {
+    pub(crate) fn new(session: &Session, spoken: RequestLanguage) -> Self {
         let (desk, state) = (session.desk(), session.state());
         let wording = spoken.wording(&desk);
         let base = &desk.base;

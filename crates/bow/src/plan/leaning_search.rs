@@ -13,12 +13,12 @@ use crate::Line;
 
 /// See the head of this file.
 pub(crate) struct LeaningSearch {
-    asked: Asked,
-    kept: Box<dyn Keeps>,
+    asked: LineToPlan,
+    kept: Box<dyn KeptSearch>,
 }
 
 /// What is planned.
-struct Asked {
+struct LineToPlan {
     line: Line,
     settings: PlanSettings,
     allowed: Vec<Allowed>,
@@ -35,7 +35,7 @@ impl LeaningSearch {
             Grid::Finer => keeping::<96>(&line),
             Grid::Finest => keeping::<192>(&line),
         };
-        Self { asked: Asked { line, settings, allowed }, kept }
+        Self { asked: LineToPlan { line, settings, allowed }, kept }
     }
 
     /// What it is planned with, the leanings in it.
@@ -71,7 +71,7 @@ impl LeaningSearch {
     }
 }
 
-fn keeping<const CELLS: usize>(line: &Line) -> Box<dyn Keeps> {
+fn keeping<const CELLS: usize>(line: &Line) -> Box<dyn KeptSearch> {
     if line.repeats.is_empty() {
         Box::new(KeptRows::<CELLS>::default())
     } else {
@@ -80,12 +80,12 @@ fn keeping<const CELLS: usize>(line: &Line) -> Box<dyn Keeps> {
 }
 
 /// What is kept on one grid.
-trait Keeps {
-    fn lean(&mut self, asked: &mut Asked, leanings: Vec<Leaning>);
-    fn total(&mut self, asked: &Asked) -> i64;
-    fn total_leaning(&mut self, asked: &mut Asked, leanings: Vec<Leaning>) -> i64;
-    fn bows(&mut self, asked: &Asked) -> Vec<BowAndLink>;
-    fn plan(&mut self, asked: &Asked) -> Plan;
+trait KeptSearch {
+    fn lean(&mut self, asked: &mut LineToPlan, leanings: Vec<Leaning>);
+    fn total(&mut self, asked: &LineToPlan) -> i64;
+    fn total_leaning(&mut self, asked: &mut LineToPlan, leanings: Vec<Leaning>) -> i64;
+    fn bows(&mut self, asked: &LineToPlan) -> Vec<BowAndLink>;
+    fn plan(&mut self, asked: &LineToPlan) -> Plan;
 }
 
 /// What is kept of a line without repeats.
@@ -99,25 +99,25 @@ struct KeptRows<const CELLS: usize> {
     /// What was read back of the rows.
     choices: Vec<Choice>,
     /// Strokes whose rows are not those of the leanings; behind the last of them rows are right if the row before them is.
-    stale: Stretch,
+    stale: StrokeRange,
     /// Strokes whose rows were reckoned anew and not read back.
-    unread: Stretch,
+    unread: StrokeRange,
 }
 
 /// Strokes from one to before another; none where the first does not lie before the second.
 #[derive(Clone, Copy)]
-struct Stretch {
+struct StrokeRange {
     from: usize,
     to: usize,
 }
 
-impl Default for Stretch {
+impl Default for StrokeRange {
     fn default() -> Self {
         Self { from: usize::MAX, to: 0 }
     }
 }
 
-impl Stretch {
+impl StrokeRange {
     const fn is_empty(self) -> bool {
         self.from >= self.to
     }
@@ -154,10 +154,10 @@ impl<const CELLS: usize> KeptRows<CELLS> {
     /// Does something with the search over what is asked, and keeps its tables.
     fn with<'a, T>(
         &mut self,
-        asked: &'a Asked,
+        asked: &'a LineToPlan,
         act: impl FnOnce(&mut Self, &mut LineSearch<'a, CELLS>) -> T,
     ) -> T {
-        let Asked { line, settings, allowed } = asked;
+        let LineToPlan { line, settings, allowed } = asked;
         let mut search = match self.tables.take() {
             Some(tables) => LineSearch::again(line, settings, allowed, tables),
             None => LineSearch::new(Costs::new(line, settings, CELLS), allowed),
@@ -172,9 +172,9 @@ impl<const CELLS: usize> KeptRows<CELLS> {
     }
 
     /// Reckons what is stale.
-    fn refresh(&mut self, asked: &Asked) {
+    fn refresh(&mut self, asked: &LineToPlan) {
         let count = asked.line.strokes.len();
-        let stale = if self.rows.len() < count { Stretch { from: 0, to: count } } else { self.stale };
+        let stale = if self.rows.len() < count { StrokeRange { from: 0, to: count } } else { self.stale };
         if stale.is_empty() {
             return;
         }
@@ -196,12 +196,12 @@ impl<const CELLS: usize> KeptRows<CELLS> {
             }
             at
         });
-        self.unread = self.unread.with(Stretch { from: stale.from, to: reckoned });
-        self.stale = Stretch::default();
+        self.unread = self.unread.with(StrokeRange { from: stale.from, to: reckoned });
+        self.stale = StrokeRange::default();
     }
 
     /// Reads back what was reckoned anew.
-    fn read(&mut self, asked: &Asked) {
+    fn read(&mut self, asked: &LineToPlan) {
         self.refresh(asked);
         if self.unread.is_empty() {
             return;
@@ -229,8 +229,8 @@ impl<const CELLS: usize> KeptRows<CELLS> {
     }
 }
 
-impl<const CELLS: usize> Keeps for KeptRows<CELLS> {
-    fn lean(&mut self, asked: &mut Asked, leanings: Vec<Leaning>) {
+impl<const CELLS: usize> KeptSearch for KeptRows<CELLS> {
+    fn lean(&mut self, asked: &mut LineToPlan, leanings: Vec<Leaning>) {
         let changed = otherwise(&asked.settings.leanings, &leanings);
         asked.settings.leanings = leanings;
         if self.tables.is_some() {
@@ -240,18 +240,18 @@ impl<const CELLS: usize> Keeps for KeptRows<CELLS> {
                 }
             });
         }
-        self.stale = self.stale.with(Stretch::of(&changed));
+        self.stale = self.stale.with(StrokeRange::of(&changed));
     }
 
-    fn total(&mut self, asked: &Asked) -> i64 {
+    fn total(&mut self, asked: &LineToPlan) -> i64 {
         self.refresh(asked);
         self.total
     }
 
-    fn total_leaning(&mut self, asked: &mut Asked, leanings: Vec<Leaning>) -> i64 {
+    fn total_leaning(&mut self, asked: &mut LineToPlan, leanings: Vec<Leaning>) -> i64 {
         self.refresh(asked);
         let changed = otherwise(&asked.settings.leanings, &leanings);
-        let stretch = Stretch::of(&changed);
+        let stretch = StrokeRange::of(&changed);
         let before = std::mem::replace(&mut asked.settings.leanings, leanings);
         let total = self.with(asked, |kept, search| {
             let prices: Vec<_> = changed.iter().map(|stroke| search.lean_anew(*stroke)).collect();
@@ -274,13 +274,13 @@ impl<const CELLS: usize> Keeps for KeptRows<CELLS> {
         total
     }
 
-    fn bows(&mut self, asked: &Asked) -> Vec<BowAndLink> {
+    fn bows(&mut self, asked: &LineToPlan) -> Vec<BowAndLink> {
         self.read(asked);
         let bow = |choice: &Choice| BowAndLink { direction: choice.direction, link: choice.link };
         self.choices.iter().map(bow).collect()
     }
 
-    fn plan(&mut self, asked: &Asked) -> Plan {
+    fn plan(&mut self, asked: &LineToPlan) -> Plan {
         self.read(asked);
         self.with(asked, |kept, search| evaluate::evaluate(&search.costs, &kept.choices))
     }
@@ -300,7 +300,7 @@ struct KeptRounds<const CELLS: usize> {
 const REMEMBERED: usize = 6;
 
 impl<const CELLS: usize> KeptRounds<CELLS> {
-    fn planned(&mut self, asked: &Asked) -> &Plan {
+    fn planned(&mut self, asked: &LineToPlan) -> &Plan {
         let known = self.tried.iter().position(|(leanings, _)| *leanings == asked.settings.leanings);
         let planned = match known {
             Some(known) => self.tried.remove(known),
@@ -313,8 +313,8 @@ impl<const CELLS: usize> KeptRounds<CELLS> {
         &self.tried[self.tried.len() - 1].1
     }
 
-    fn planned_anew(&mut self, asked: &Asked) -> Plan {
-        let Asked { line, settings, allowed } = asked;
+    fn planned_anew(&mut self, asked: &LineToPlan) -> Plan {
+        let LineToPlan { line, settings, allowed } = asked;
         let mut search = match self.tables.take() {
             Some(tables) => LineSearch::again(line, settings, allowed, tables),
             None => LineSearch::new(Costs::new(line, settings, CELLS), allowed),
@@ -328,8 +328,8 @@ impl<const CELLS: usize> KeptRounds<CELLS> {
     }
 }
 
-impl<const CELLS: usize> Keeps for KeptRounds<CELLS> {
-    fn lean(&mut self, asked: &mut Asked, leanings: Vec<Leaning>) {
+impl<const CELLS: usize> KeptSearch for KeptRounds<CELLS> {
+    fn lean(&mut self, asked: &mut LineToPlan, leanings: Vec<Leaning>) {
         let changed = otherwise(&asked.settings.leanings, &leanings);
         asked.settings.leanings = leanings;
         if let Some(tables) = self.tables.take() {
@@ -341,11 +341,11 @@ impl<const CELLS: usize> Keeps for KeptRounds<CELLS> {
         }
     }
 
-    fn total(&mut self, asked: &Asked) -> i64 {
+    fn total(&mut self, asked: &LineToPlan) -> i64 {
         self.planned(asked).total.total()
     }
 
-    fn total_leaning(&mut self, asked: &mut Asked, leanings: Vec<Leaning>) -> i64 {
+    fn total_leaning(&mut self, asked: &mut LineToPlan, leanings: Vec<Leaning>) -> i64 {
         let before = asked.settings.leanings.clone();
         self.lean(asked, leanings);
         let total = self.total(asked);
@@ -353,11 +353,11 @@ impl<const CELLS: usize> Keeps for KeptRounds<CELLS> {
         total
     }
 
-    fn bows(&mut self, asked: &Asked) -> Vec<BowAndLink> {
+    fn bows(&mut self, asked: &LineToPlan) -> Vec<BowAndLink> {
         self.planned(asked).strokes.iter().map(BowAndLink::from).collect()
     }
 
-    fn plan(&mut self, asked: &Asked) -> Plan {
+    fn plan(&mut self, asked: &LineToPlan) -> Plan {
         self.planned(asked).clone()
     }
 }

@@ -96,7 +96,8 @@ fn further(finding: &FindingView, words: &Wording) -> Markup {
     });
     let named: Vec<String> = named.collect();
     let rest = finding.further.len().saturating_sub(NAMED);
-    let said = Saying::new("also-at").quoting("places", named.join("; ")).with("rest", rest);
+    let said =
+        Saying::new("also-at").quoting("places", named.join(words.language.semicolon())).with("rest", rest);
     html! { p.further { (words.say(&said)) } }
 }
 

@@ -103,7 +103,7 @@ fn about(page: &ReportPage<'_>) -> Markup {
             }
             @if !page.settings.is_empty() || !view.assumptions.is_empty() {
                 dt { (words.word("page-calculated-for")) }
-                dd { (page.settings.iter().chain(&view.assumptions).cloned().collect::<Vec<_>>().join("; ")) }
+                dd { (page.settings.iter().chain(&view.assumptions).cloned().collect::<Vec<_>>().join(words.language.semicolon())) }
             }
             @for (letter, meaning) in WEIGHTS {
                 @let count = view.findings.iter().filter(|finding| finding.severity == letter).count();

@@ -148,7 +148,7 @@ impl Strip {
                 .with("down", count(Speaking::Begins(BowDirection::Down)))
                 .with("up", count(Speaking::Begins(BowDirection::Up)))
                 .with("on", count(Speaking::GoesOn));
-            words.say(&said) + "; "
+            words.say(&said) + words.language.semicolon()
         });
         let silent = self.unspoken.iter().filter(|bar| bars.contains(bar)).count();
         let nobody = Saying::new("strip-nobody").with("count", silent);

@@ -13,9 +13,9 @@ use crate::desk::Desk;
 
 /// The first language of the request's `Accept-Language` that there are texts in; English where there is none.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) struct Spoken(pub(crate) Language);
+pub(crate) struct RequestLanguage(pub(crate) Language);
 
-impl Spoken {
+impl RequestLanguage {
     /// In whose words a desk is spoken of.
     pub(crate) fn wording(self, desk: &Desk) -> Wording {
         Wording { language: self.0, words: trade_words(desk.base.profile()) }
@@ -27,7 +27,7 @@ impl Spoken {
     }
 }
 
-impl<S: Sync> FromRequestParts<S> for Spoken {
+impl<S: Sync> FromRequestParts<S> for RequestLanguage {
     type Rejection = Infallible;
 
     async fn from_request_parts(parts: &mut Parts, _: &S) -> Result<Self, Infallible> {
@@ -42,8 +42,8 @@ mod tests {
 
     #[test]
     fn the_first_language_that_is_known_is_spoken() {
-        assert_eq!(Spoken::of("pt, fr-CH;q=0.9, en;q=0.8"), Spoken(Language::French));
-        assert_eq!(Spoken::of("*"), Spoken(Language::English));
-        assert_eq!(Spoken::of(""), Spoken(Language::English));
+        assert_eq!(RequestLanguage::of("pt, fr-CH;q=0.9, en;q=0.8"), RequestLanguage(Language::French));
+        assert_eq!(RequestLanguage::of("*"), RequestLanguage(Language::English));
+        assert_eq!(RequestLanguage::of(""), RequestLanguage(Language::English));
     }
 }
