@@ -4,12 +4,14 @@
 //! work in a few processes beside the program: each order goes there and the drawing comes back through pipes
 //! ([`protocol`]). A worker that ends, or takes too long, costs the one drawing; the next order gets a new one. A worker is the
 //! program itself, started with an argument that makes it call [`serve`]; it is given nothing but its pipes and an empty folder
-//! for the library's fonts.
+//! for the library's fonts. Whoever has other work for a process of its own takes [`PipedProcess`].
 #![allow(
     clippy::disallowed_methods,
     reason = "an edge crate: it starts processes, speaks through pipes and waits by the clock"
 )]
 
+mod frame;
+mod piped;
 pub mod protocol;
 mod worker;
 
@@ -21,7 +23,10 @@ use std::sync::{Condvar, Mutex, MutexGuard, PoisonError};
 use arcata_engrave::{EngravingOrder, InProcess, Press, PressError};
 
 use protocol::{read_order, write_reply};
-use worker::{Lost, Worker};
+use worker::Worker;
+
+pub use frame::{frame_text, read_frame, write_frame};
+pub use piped::{NoReply, PipedProcess};
 
 /// Fills orders as a worker: one after another from `input`, until it ends.
 ///
@@ -113,14 +118,14 @@ impl Press for Workers {
                     self.idle(worker);
                     return reply;
                 }
-                Err(lost) => {
+                Err(why) => {
                     drop(worker);
                     self.gone();
-                    match lost {
-                        Lost::TooLong => return Err(PressError::TooLong { seconds: order.seconds }),
+                    match why {
+                        NoReply::TooLong => return Err(PressError::TooLong { seconds: order.seconds }),
                         // Somebody may have ended it between two orders: only a new worker's end is the music's fault.
-                        Lost::Ended if has_worked => {}
-                        Lost::Ended => return Err(PressError::Refused),
+                        NoReply::Ended if has_worked => {}
+                        NoReply::Ended => return Err(PressError::Refused),
                     }
                 }
             }

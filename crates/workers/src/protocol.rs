@@ -1,41 +1,16 @@
-//! What goes through the pipes: frames of four bytes for the length, the lowest first, and the bytes.
-//!
-//! An order is three frames: seconds, options, music. A reply is two: a byte that says how it went, and the drawing.
+//! What goes through the pipes, in frames. An order is three: seconds, options, music. A reply is two: a byte that says how it
+//! went, and the drawing.
 
 use std::io::{self, ErrorKind, Read, Write};
 
 use arcata_engrave::{EngravingOrder, PressError};
 
-/// No frame is longer: a symphony's part has a few megabytes.
-const LONGEST: usize = 512 << 20;
+use crate::frame::{frame_text, read_frame, write_frame};
 
 /// How it went, in the first frame of a reply.
 const DRAWN: u8 = 0;
 const REFUSED: u8 = 1;
 const NO_FONTS: u8 = 2;
-
-fn write_frame(out: &mut impl Write, bytes: &[u8]) -> io::Result<()> {
-    let length = u32::try_from(bytes.len()).map_err(|_| io::Error::from(ErrorKind::InvalidInput))?;
-    out.write_all(&length.to_le_bytes())?;
-    out.write_all(bytes)
-}
-
-fn read_frame(input: &mut impl Read) -> io::Result<Vec<u8>> {
-    let mut length = [0; 4];
-    input.read_exact(&mut length)?;
-    let length = u32::from_le_bytes(length) as usize;
-    if length > LONGEST {
-        return Err(ErrorKind::InvalidData.into());
-    }
-    let mut bytes = Vec::new();
-    // Grows with what really comes.
-    let read = input.take(length as u64).read_to_end(&mut bytes)?;
-    if read == length { Ok(bytes) } else { Err(ErrorKind::UnexpectedEof.into()) }
-}
-
-fn text(bytes: Vec<u8>) -> io::Result<String> {
-    String::from_utf8(bytes).map_err(|_| ErrorKind::InvalidData.into())
-}
 
 /// Writes an order and sends it off.
 ///
@@ -74,8 +49,8 @@ pub fn read_order(input: &mut impl Read) -> io::Result<Option<EngravingOrder>> {
     let seconds = seconds.try_into().map(u64::from_le_bytes).map_err(|_| ErrorKind::InvalidData)?;
     Ok(Some(EngravingOrder {
         seconds,
-        options: text(read_frame(input)?)?,
-        musicxml: text(read_frame(input)?)?,
+        options: frame_text(read_frame(input)?)?,
+        musicxml: frame_text(read_frame(input)?)?,
     }))
 }
 
@@ -100,7 +75,7 @@ pub fn write_reply(out: &mut impl Write, reply: &Result<String, PressError>) -> 
 /// A pipe that ends or breaks, and bytes that are no reply.
 pub fn read_reply(input: &mut impl Read) -> io::Result<Result<String, PressError>> {
     let how = read_frame(input)?;
-    let drawing = text(read_frame(input)?)?;
+    let drawing = frame_text(read_frame(input)?)?;
     match how.as_slice() {
         [DRAWN] => Ok(Ok(drawing)),
         [REFUSED] => Ok(Err(PressError::Refused)),
