@@ -2,7 +2,8 @@
 
 use rustc_hash::FxHashMap;
 
-use super::search::{NEVER, Row, SettledRow};
+use super::search::{Row, SettledRow};
+use super::step_prices::NEVER;
 
 /// Rows of several walks through the same strokes, each different row kept once.
 pub(super) struct DistinctRows<const CELLS: usize> {

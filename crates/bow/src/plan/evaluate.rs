@@ -3,7 +3,8 @@
 use super::costs::Costs;
 use super::course::{Return, Weighed};
 use super::links::Approach;
-use super::search::{Choice, DirectionAndCell, NEVER};
+use super::search::{Choice, DirectionAndCell};
+use super::step_prices::NEVER;
 use super::{Link, Plan, PlannedStroke, Turn};
 use crate::{Cost, Join, Term};
 

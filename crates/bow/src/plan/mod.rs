@@ -30,6 +30,7 @@ mod rows;
 mod search;
 mod second_pass;
 mod standing;
+mod step_prices;
 mod sureness;
 mod ways;
 mod weights;

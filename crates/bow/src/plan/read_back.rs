@@ -2,7 +2,8 @@
 
 use super::course::{Cycle, Leg};
 use super::route::{walk, walk_from};
-use super::search::{Choice, DirectionAndCell, LineSearch, NEVER, Row, cheapest};
+use super::search::{Choice, DirectionAndCell, LineSearch, Row, cheapest};
+use super::step_prices::NEVER;
 
 /// What the search knows at the end of a leg.
 pub(super) struct Passed<'c, const CELLS: usize> {
@@ -98,7 +99,7 @@ impl<const CELLS: usize> ChoiceReader<'_, '_, CELLS> {
             let passed = walk(self.search, &ending.legs, Some(&there));
             let Some(last) = passed.last() else { continue };
             let way = &self.search.costs.course.returns[ending.turn];
-            let turn = self.search.turn(&self.search.costs.turn(way), begin);
+            let turn = self.search.turn(&self.search.turn_links(way), begin);
             let mut paid = last.row;
             for (cost, price) in paid.iter_mut().flatten().zip(turn.iter().flatten()) {
                 *cost = (*cost + price).min(NEVER);

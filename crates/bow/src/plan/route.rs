@@ -15,7 +15,8 @@ use super::Leaning;
 use super::course::{Cycle, Leg, WalkEnding};
 use super::distinct_rows::DistinctRows;
 use super::read_back::{Passed, read_back};
-use super::search::{Choice, DirectionAndCell, LineSearch, NEVER, Row, SettledRow};
+use super::search::{Choice, DirectionAndCell, LineSearch, Row, SettledRow};
+use super::step_prices::{LinkPrices, NEVER};
 
 /// The cheapest choices for all strokes; `None` where what is allowed leaves no way through.
 pub(super) fn best<const CELLS: usize>(search: &LineSearch<'_, CELLS>) -> Option<Vec<Choice>> {
@@ -193,14 +194,15 @@ fn round<const CELLS: usize>(
 }
 
 /// The walks through an ending, from every stand in which the body can end.
-struct EndingWalks<'e, const CELLS: usize> {
-    ending: &'e WalkEnding,
+struct EndingWalks<const CELLS: usize> {
+    /// What the links of the turn behind it cost.
+    turn: LinkPrices,
     /// Empty for an ending without strokes.
     distinct: Option<DistinctRows<CELLS>>,
 }
 
-impl<'e, const CELLS: usize> EndingWalks<'e, CELLS> {
-    fn new(search: &LineSearch<'_, CELLS>, ending: &'e WalkEnding) -> Self {
+impl<const CELLS: usize> EndingWalks<CELLS> {
+    fn new(search: &LineSearch<'_, CELLS>, ending: &WalkEnding) -> Self {
         let distinct = ending.legs.split_first().map(|(first, rest)| {
             let one_by_one = possible(&[[[0; CELLS]; 2]]).into_iter().map(SettledRow::one);
             let mut distinct = through(search, first, &DistinctRows::gather(one_by_one));
@@ -209,13 +211,12 @@ impl<'e, const CELLS: usize> EndingWalks<'e, CELLS> {
             }
             distinct
         });
-        Self { ending, distinct }
+        Self { turn: search.turn_links(&search.costs.course.returns[ending.turn]), distinct }
     }
 
     /// Adds to each stand at the body's end what the ending and the turn to `begin` cost from there.
     fn pay(&self, search: &LineSearch<'_, CELLS>, begin: DirectionAndCell, row: &mut Row<CELLS>) {
-        let way = &search.costs.course.returns[self.ending.turn];
-        let turn = search.turn(&search.costs.turn(way), begin);
+        let turn = search.turn(&self.turn, begin);
         let prices = match &self.distinct {
             None => turn,
             Some(distinct) => {

@@ -5,7 +5,7 @@
 
 use std::ops::RangeInclusive;
 
-use super::search::NEVER;
+use super::step_prices::NEVER;
 
 /// Cells worked on together (by definition).
 const LANES: usize = 8;

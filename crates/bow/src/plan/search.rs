@@ -8,81 +8,17 @@
 
 use arcata_score::BowDirection;
 
-use super::anchors::offered;
 use super::costs::{Costs, WaySpans};
-use super::course::Course;
-use super::links::{Approach, Carry};
+use super::course::{Course, Return};
+use super::links::Approach;
 use super::route::RoundMemory;
-use super::rows::Towards;
-use super::rows::{Distances, carried, least, lower, lower_all, pay, reach};
-use super::{Allowed, Confined, Link, PlanSettings};
-use crate::{BowInterval, Join, Line, SpeedWindow, Stroke};
-use rustc_hash::FxHashMap;
-
-/// More than any plan of one step can cost; added to itself it does not overflow (by definition).
-pub(crate) const NEVER: i32 = 1 << 29;
-
-const DIRECTIONS: [BowDirection; 2] = [BowDirection::Down, BowDirection::Up];
+use super::rows::{Towards, least, lower, lower_all, pay, reach};
+use super::step_prices::{DIRECTIONS, LeaningPrices, LinkPrices, NEVER, StepTables};
+use super::{Allowed, Link, PlanSettings};
+use crate::{Join, Line};
 
 /// Least costs by direction (down, up) and end cell, less the base that was taken off.
 pub(crate) type Row<const CELLS: usize> = [[i32; CELLS]; 2];
-
-/// What one step costs, as numbers only. Tables that many strokes share are kept once.
-struct Step {
-    direction: [i32; 2],
-    places: usize,
-    travel: usize,
-    links: Links,
-}
-
-/// What it costs to begin and to end at each cell.
-struct PlacePrices<const CELLS: usize> {
-    begin: [i32; CELLS],
-    end: [i32; CELLS],
-}
-
-/// The four links' costs by direction; `NEVER` where not allowed. A lift costs more by the way it goes.
-#[derive(Clone, Copy)]
-struct Links {
-    join: Option<Join>,
-    change: [i32; 2],
-    hooked: [i32; 2],
-    retake: [i32; 2],
-    /// By the direction before, then after.
-    reset: [[i32; 2]; 2],
-    lift: LiftPrice,
-}
-
-/// What a way through the air costs.
-#[derive(Clone, Copy)]
-struct LiftPrice {
-    per_cell: i32,
-    /// The shortest way that is one, and the longest that there is time for, in cells.
-    least: usize,
-    in_time: Option<usize>,
-    rushed: i32,
-}
-
-impl LiftPrice {
-    fn over(&self, way: usize) -> i32 {
-        let rushed = if self.in_time.is_none_or(|far| way > far) { self.rushed } else { 0 };
-        self.per_cell * i32::try_from(way).unwrap_or(0) + rushed
-    }
-
-    /// What each cell offers to those nearer the frog and nearer the tip: with the way there in time, or
-    /// else in a rush.
-    #[inline(always)]
-    fn thrown<const CELLS: usize>(&self, row: &[i32; CELLS], towards: Towards) -> [i32; CELLS] {
-        let mut thrown = [NEVER; CELLS];
-        if let Some(far) = self.in_time.filter(|far| *far >= self.least) {
-            thrown = carried(row, self.least..=far, self.per_cell, towards);
-        }
-        if self.in_time.is_none_or(|far| far + 1 < CELLS) {
-            lower(&mut thrown, &carried(row, self.least..=CELLS, self.per_cell, towards), self.rushed);
-        }
-        thrown
-    }
-}
 
 /// Where one stroke was found to begin and how it was reached.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -122,56 +58,10 @@ pub(crate) struct LineSearch<'a, const CELLS: usize> {
     pub(crate) rounds: Option<&'a RoundMemory<CELLS>>,
 }
 
-/// What the steps cost, in tables.
-struct StepTables<const CELLS: usize> {
-    steps: Vec<Step>,
-    travels: Vec<Distances>,
-    places: Vec<PlacePrices<CELLS>>,
-}
-
 /// What of a search stays while only the leanings of its line change.
 pub(crate) struct KeptTables<const CELLS: usize> {
     ways: (Course, WaySpans),
     tables: StepTables<CELLS>,
-}
-
-/// What a stroke costs that its leanings have a part in.
-pub(crate) struct LeaningPrices {
-    direction: [i32; 2],
-    links: Links,
-}
-
-fn narrow(cost: i64) -> i32 {
-    i32::try_from(cost).unwrap_or(NEVER).min(NEVER)
-}
-
-/// A table of costs by cell.
-fn table<const CELLS: usize>(cost: impl Fn(usize, &mut i64)) -> [i32; CELLS] {
-    std::array::from_fn(|cell| {
-        let mut sum = 0i64;
-        cost(cell, &mut sum);
-        narrow(sum)
-    })
-}
-
-/// What makes the ways on the bow cost the same: duration, speeds, how far the stroke may go.
-type KnownTravel = (i64, SpeedWindow, Option<u16>);
-/// What makes the places cost the same: home, accent, a soft entry, where the stroke may begin.
-type KnownPlace = (BowInterval, u16, bool, Option<(u16, u16)>);
-
-/// What the ways on the bow cost a stroke, by cells.
-fn travels_of<const CELLS: usize>(
-    costs: &Costs<'_>,
-    stroke: &Stroke,
-    confined: Option<Confined>,
-) -> [i32; CELLS] {
-    let pace = costs.pace(stroke);
-    table(|cells, sum| {
-        costs.travel(&pace, cells, sum);
-        if confined.is_some_and(|kept| cells * 1000 > usize::from(kept.travels) * CELLS) {
-            *sum += i64::from(NEVER);
-        }
-    })
 }
 
 impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
@@ -186,46 +76,8 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         allowed: &'a [Allowed],
         next: impl Fn(usize) -> Option<usize>,
     ) -> Self {
-        let (mut travels, mut places) = (Vec::new(), Vec::new());
-        let mut known_travels: FxHashMap<KnownTravel, usize> = FxHashMap::default();
-        let mut known_places: FxHashMap<KnownPlace, usize> = FxHashMap::default();
-        let steps = (0..costs.strokes.len())
-            .map(|index| {
-                let stroke = &costs.strokes[index];
-                let confined = costs.confined(index);
-                let travel = *known_travels
-                    .entry((stroke.duration.micros, stroke.speed, confined.map(|kept| kept.travels)))
-                    .or_insert_with(|| {
-                        travels.push(Distances::new(&travels_of::<CELLS>(&costs, stroke, confined)));
-                        travels.len() - 1
-                    });
-                let kept = confined.map(|kept| kept.begins);
-                let known = (stroke.home, stroke.emphasis.accent, Costs::enters_softly(stroke), kept);
-                let place = *known_places.entry(known).or_insert_with(|| {
-                    let begin = table(|cell, sum| {
-                        costs.begin_at(index, cell, sum);
-                        if kept.is_some_and(|(from, to)| {
-                            !(from.into()..=to.into()).contains(&costs.thousandths(cell))
-                        }) {
-                            *sum += i64::from(NEVER);
-                        }
-                    });
-                    let end = table(|cell, sum| costs.end_at(index, cell, sum));
-                    places.push(PlacePrices { begin, end });
-                    places.len() - 1
-                });
-                let direction = Self::directions(&costs, index, next(index));
-                let links = Self::links(&costs, costs.approach(index).as_ref());
-                Step { direction, places: place, travel, links }
-            })
-            .collect();
-        Self {
-            costs,
-            tables: StepTables { steps, travels, places },
-            arch: pulp::Arch::new(),
-            allowed,
-            rounds: None,
-        }
+        let tables = StepTables::new(&costs, next);
+        Self { costs, tables, arch: pulp::Arch::new(), allowed, rounds: None }
     }
 
     /// A search over a line that was searched before with other leanings.
@@ -246,66 +98,24 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// Reckons with what the settings let a stroke lean to now; gives what was reckoned with before.
     pub(crate) fn lean_anew(&mut self, index: usize) -> LeaningPrices {
-        let direction = Self::directions(&self.costs, index, Some(index + 1));
-        let links = Self::links(&self.costs, self.costs.approach(index).as_ref());
-        self.put_back(index, LeaningPrices { direction, links })
+        self.put_back(index, LeaningPrices::of(&self.costs, index, Some(index + 1)))
     }
 
     /// Reckons with what was reckoned with before; gives what was put in its place.
     pub(crate) fn put_back(&mut self, index: usize, prices: LeaningPrices) -> LeaningPrices {
-        let step = &mut self.tables.steps[index];
-        let before = LeaningPrices { direction: step.direction, links: step.links };
-        (step.direction, step.links) = (prices.direction, prices.links);
-        before
+        std::mem::replace(&mut self.tables.steps[index].leaning, prices)
     }
 
-    fn directions(costs: &Costs<'_>, index: usize, next: Option<usize>) -> [i32; 2] {
-        let next = next.and_then(|next| costs.strokes.get(next));
-        DIRECTIONS.map(|direction| {
-            let mut sum = 0i64;
-            costs.direction_before(index, next, direction, &mut sum);
-            narrow(sum)
-        })
-    }
-
-    fn links(costs: &Costs<'_>, approach: Option<&Approach>) -> Links {
-        let Some(approach) = approach else {
-            let lift = LiftPrice { per_cell: 0, least: 1, in_time: Some(CELLS), rushed: 0 };
-            let never = [NEVER; 2];
-            return Links {
-                join: None,
-                change: never,
-                hooked: never,
-                retake: never,
-                reset: [[0; 2]; 2],
-                lift,
-            };
-        };
-        let at = |link, from, to| {
-            let offers = offered(approach.join).contains(&link);
-            let mut sum = 0i64;
-            costs.act(approach, link, from, to, &mut sum);
-            if offers { narrow(sum) } else { NEVER }
-        };
-        let again = |link| DIRECTIONS.map(|direction| at(link, direction, direction));
-        let Carry { per_cell, in_time, rushed } = costs.carry(approach);
-        Links {
-            join: Some(approach.join),
-            change: DIRECTIONS.map(|direction| at(Link::Change, direction.other(), direction)),
-            hooked: again(Link::Hooked),
-            retake: again(Link::Retake),
-            reset: DIRECTIONS.map(|from| DIRECTIONS.map(|to| at(Link::Reset, from, to))),
-            lift: LiftPrice {
-                per_cell: narrow(per_cell),
-                least: costs.least_way(),
-                in_time,
-                rushed: narrow(rushed),
-            },
+    /// What the links into a stroke cost: as printed, or over another way in.
+    fn links(&self, index: usize, approach: Option<&Approach>) -> LinkPrices {
+        match approach {
+            Some(approach) => LinkPrices::of(&self.costs, Some(approach)),
+            None => self.tables.steps[index].leaning.links,
         }
     }
 
     /// What a link costs between two stands; `NEVER` where the arm cannot do it.
-    fn price(&self, links: &Links, link: Link, from: DirectionAndCell, to: DirectionAndCell) -> i32 {
+    fn price(&self, links: &LinkPrices, link: Link, from: DirectionAndCell, to: DirectionAndCell) -> i32 {
         let Some(join) = links.join else { return if link == Link::Reset { 0 } else { NEVER } };
         if !self.costs.is_link(join, link, from, to) {
             return NEVER;
@@ -328,7 +138,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     fn begins(
         &self,
         index: usize,
-        links: &Links,
+        links: &LinkPrices,
         before: Option<&Row<CELLS>>,
         directions: &[BowDirection],
     ) -> Row<CELLS> {
@@ -340,7 +150,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
             for direction in directions.iter().copied() {
                 let way = direction as usize;
                 if allowed.permits(direction, Link::Reset) {
-                    begins[way] = places.begin.map(|place| place + step.direction[way]);
+                    begins[way] = places.begin.map(|place| place + step.leaning.direction[way]);
                 }
             }
             return begins;
@@ -360,7 +170,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         }
         for direction in directions {
             let way = *direction as usize;
-            pay(&mut begins[way], &places.begin, step.direction[way]);
+            pay(&mut begins[way], &places.begin, step.leaning.direction[way]);
         }
         begins
     }
@@ -370,7 +180,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     fn on_the_spot(
         &self,
         index: usize,
-        links: &Links,
+        links: &LinkPrices,
         before: &Row<CELLS>,
         direction: BowDirection,
         begin: &mut [i32; CELLS],
@@ -388,7 +198,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     fn straight_on(
         &self,
         index: usize,
-        links: &Links,
+        links: &LinkPrices,
         before: &Row<CELLS>,
         directions: &[BowDirection],
         begins: &mut Row<CELLS>,
@@ -407,7 +217,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     fn over_a_rest(
         &self,
         index: usize,
-        links: &Links,
+        links: &LinkPrices,
         before: &Row<CELLS>,
         directions: &[BowDirection],
         begins: &mut Row<CELLS>,
@@ -449,7 +259,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     fn begins_widely(
         &self,
         index: usize,
-        links: &Links,
+        links: &LinkPrices,
         before: Option<&Row<CELLS>>,
         direction: BowDirection,
     ) -> [i32; CELLS] {
@@ -458,7 +268,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// One forward step, by the way in which the stroke is reached first.
     pub(crate) fn forward(&self, index: usize, before: Option<&Row<CELLS>>) -> SettledRow<CELLS> {
-        let links = &self.tables.steps[index].links;
+        let links = &self.tables.steps[index].leaning.links;
         self.arch.dispatch(WholeStep { search: self, index, links, before })
     }
 
@@ -481,8 +291,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         before: Option<&Row<CELLS>>,
         stand: DirectionAndCell,
     ) -> (Choice, i32) {
-        let links = approach
-            .map_or(self.tables.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
+        let links = self.links(index, approach);
         let begins = self.begins_widely(index, &links, before, stand.direction);
         let table = self.tables.travels[self.tables.steps[index].travel].by_cell(CELLS);
         // Ties: the shortest travel, which is tried first.
@@ -508,8 +317,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// Costs of setting the bow down for stroke `index`, both directions, over a way in.
     pub(crate) fn landings(&self, index: usize, way_in: Option<(&Approach, &Row<CELLS>)>) -> Row<CELLS> {
-        let links = way_in
-            .map_or(self.tables.steps[index].links, |(approach, _)| Self::links(&self.costs, Some(approach)));
+        let links = self.links(index, way_in.map(|(approach, _)| approach));
         let before = way_in.map(|(_, before)| before);
         self.arch.dispatch(Landings { search: self, index, links: &links, before })
     }
@@ -523,7 +331,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     fn without_place(&self, index: usize, begins: &[i32; CELLS], begin: DirectionAndCell) -> i32 {
         let step = &self.tables.steps[index];
         let way = begin.direction as usize;
-        begins[begin.cell] - step.direction[way] - self.tables.places[step.places].begin[begin.cell]
+        begins[begin.cell] - step.leaning.direction[way] - self.tables.places[step.places].begin[begin.cell]
     }
 
     /// The cheapest link into a begin; ties go to change, hooked, retake, reset in this order. `paid` is
@@ -531,7 +339,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
     fn link_into(
         &self,
         index: usize,
-        links: &Links,
+        links: &LinkPrices,
         before: Option<&Row<CELLS>>,
         begin: DirectionAndCell,
         paid: i32,
@@ -549,16 +357,17 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// See [`Self::link_into`]; by the printed way in.
     pub(crate) fn link_to(&self, index: usize, before: Option<&Row<CELLS>>, begin: DirectionAndCell) -> Link {
-        let begins = self.begins_widely(index, &self.tables.steps[index].links, before, begin.direction);
+        let begins =
+            self.begins_widely(index, &self.tables.steps[index].leaning.links, before, begin.direction);
         let paid = self.without_place(index, &begins, begin);
-        self.link_into(index, &self.tables.steps[index].links, before, begin, paid)
+        self.link_into(index, &self.tables.steps[index].leaning.links, before, begin, paid)
     }
 
     /// Where the bow stood before a begin reached by `link`, and the cost so far with the link. Ties: the
     /// shortest way, down before up, nearest the frog.
     fn link_from(
         &self,
-        links: &Links,
+        links: &LinkPrices,
         before: &Row<CELLS>,
         begin: DirectionAndCell,
         link: Link,
@@ -592,21 +401,24 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
         before: &Row<CELLS>,
         choice: Choice,
     ) -> DirectionAndCell {
-        let links = approach
-            .map_or(self.tables.steps[index].links, |approach| Self::links(&self.costs, Some(approach)));
+        let links = self.links(index, approach);
         let begin = DirectionAndCell { direction: choice.direction, cell: choice.start };
         self.link_from(&links, before, begin, choice.link).0
     }
 
-    /// Cost of beginning stroke `index` at `begin` from each stand, over `approach`: the price of a turn.
+    /// What the links of a turn cost.
+    pub(crate) fn turn_links(&self, way: &Return) -> LinkPrices {
+        LinkPrices::of(&self.costs, Some(&self.costs.turn(way)))
+    }
+
+    /// Cost of beginning at `begin` over the links of a turn, from each stand.
     /// What the stroke is allowed binds the printed way in, not the turn.
-    pub(crate) fn turn(&self, approach: &Approach, begin: DirectionAndCell) -> Row<CELLS> {
-        let links = Self::links(&self.costs, Some(approach));
+    pub(crate) fn turn(&self, links: &LinkPrices, begin: DirectionAndCell) -> Row<CELLS> {
         let all = [Link::Change, Link::Hooked, Link::Retake, Link::Reset];
         std::array::from_fn(|from| {
             std::array::from_fn(|cell| {
                 let from = DirectionAndCell { direction: DIRECTIONS[from], cell };
-                let cheapest = all.iter().map(|link| self.price(&links, *link, from, begin)).min();
+                let cheapest = all.iter().map(|link| self.price(links, *link, from, begin)).min();
                 cheapest.unwrap_or(NEVER).min(NEVER)
             })
         })
@@ -614,7 +426,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 
     /// What it costs to begin stroke `index` at each stand, the way in and the place included.
     pub(crate) fn begins_at(&self, index: usize, before: Option<&Row<CELLS>>) -> Row<CELLS> {
-        let links = &self.tables.steps[index].links;
+        let links = &self.tables.steps[index].leaning.links;
         DIRECTIONS.map(|direction| self.begins_widely(index, links, before, direction))
     }
 
@@ -630,7 +442,7 @@ impl<'a, const CELLS: usize> LineSearch<'a, CELLS> {
 struct WholeStep<'s, 'a, const CELLS: usize> {
     search: &'s LineSearch<'a, CELLS>,
     index: usize,
-    links: &'s Links,
+    links: &'s LinkPrices,
     before: Option<&'s Row<CELLS>>,
 }
 
@@ -649,7 +461,7 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for WholeStep<'_, '_, CELLS> {
 struct StepBegins<'s, 'a, const CELLS: usize> {
     search: &'s LineSearch<'a, CELLS>,
     index: usize,
-    links: &'s Links,
+    links: &'s LinkPrices,
     before: Option<&'s Row<CELLS>>,
     direction: BowDirection,
 }
@@ -667,7 +479,7 @@ impl<const CELLS: usize> pulp::NullaryFnOnce for StepBegins<'_, '_, CELLS> {
 struct Landings<'s, 'a, const CELLS: usize> {
     search: &'s LineSearch<'a, CELLS>,
     index: usize,
-    links: &'s Links,
+    links: &'s LinkPrices,
     before: Option<&'s Row<CELLS>>,
 }
 

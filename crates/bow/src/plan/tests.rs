@@ -222,11 +222,11 @@ proptest! {
         let allowed = anchors::allowed(&line, &settings);
         let found = plan_on::<4>(&line, &settings, &allowed, &confined).map(|plan| plan.total.total());
         // Prices that forbid are as dear as a few hundred points: a plan that pays one is found, too.
-        let at_most = found.map_or(i64::from(search::NEVER), |found| found + 1);
+        let at_most = found.map_or(i64::from(step_prices::NEVER), |found| found + 1);
         let costs = Costs::new(&line, &settings, 4).confining(&confined);
         let mut twin = Twin::<4> { line: &line, costs, allowed, best: at_most };
         twin.search(&mut Vec::new(), 0);
-        prop_assert_eq!(twin.best, found.unwrap_or(i64::from(search::NEVER)));
+        prop_assert_eq!(twin.best, found.unwrap_or(i64::from(step_prices::NEVER)));
     }
 
     #[test]

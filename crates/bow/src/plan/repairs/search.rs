@@ -5,7 +5,8 @@ use crate::Stroke;
 use crate::plan::costs::Costs;
 use crate::plan::course::Course;
 use crate::plan::links::Approach;
-use crate::plan::search::{DirectionAndCell, LineSearch, NEVER, Row, SettledRow, cheapest};
+use crate::plan::search::{DirectionAndCell, LineSearch, Row, SettledRow, cheapest};
+use crate::plan::step_prices::NEVER;
 use crate::plan::{Allowed, PlanSettings};
 
 /// The cheapest way with a number of changes: which strokes, and what it all costs.
