@@ -24,6 +24,15 @@ pub(crate) fn cargo(places: &Folders, arguments: &[&str]) -> Command {
 
 /// Runs a program, showing its lines with `prefix` before each.
 pub(crate) fn run(command: &mut Command, prefix: &str) -> Result<Ran, String> {
+    run_showing(command, prefix, |_| true)
+}
+
+/// Runs a program, showing those of its lines that `shown` picks, with `prefix` before each.
+pub(crate) fn run_showing(
+    command: &mut Command,
+    prefix: &str,
+    shown: fn(&str) -> bool,
+) -> Result<Ran, String> {
     let name = command.get_program().to_string_lossy().into_owned();
     let mut child = command
         .stdin(Stdio::null())
@@ -34,21 +43,23 @@ pub(crate) fn run(command: &mut Command, prefix: &str) -> Result<Ran, String> {
     let lines = Mutex::new(Vec::new());
     let (out, complaints) = (child.stdout.take(), child.stderr.take());
     thread::scope(|scope| {
-        scope.spawn(|| follow(out, prefix, &lines));
-        follow(complaints, prefix, &lines);
+        scope.spawn(|| follow(out, prefix, shown, &lines));
+        follow(complaints, prefix, shown, &lines);
     });
     let status = child.wait().map_err(|problem| format!("{name}: {problem}"))?;
     let lines = lines.into_inner().unwrap_or_default();
     Ok(Ran { well: status.success(), lines })
 }
 
-fn follow(source: Option<impl Read>, prefix: &str, lines: &Mutex<Vec<String>>) {
+fn follow(source: Option<impl Read>, prefix: &str, shown: fn(&str) -> bool, lines: &Mutex<Vec<String>>) {
     let Some(source) = source else { return };
     let mut source = BufReader::new(source);
     let mut bytes = Vec::new();
     while source.read_until(b'\n', &mut bytes).is_ok_and(|count| count > 0) {
         let line = String::from_utf8_lossy(&bytes).trim_end().to_owned();
-        println!("{prefix}{line}");
+        if shown(&line) {
+            println!("{prefix}{line}");
+        }
         if let Ok(mut lines) = lines.lock() {
             lines.push(line);
         }

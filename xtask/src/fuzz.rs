@@ -4,7 +4,7 @@ use std::fs;
 use std::path::Path;
 use std::thread;
 
-use crate::command::{answer, run};
+use crate::command::{answer, run, run_showing};
 use crate::places::Folders;
 use crate::tally::CheckTally;
 use crate::tools::Fuzzer;
@@ -74,5 +74,10 @@ fn run_target(places: &Folders, fuzzer: &Fuzzer, target: &str, built_in: &str) -
         "-print_final_stats=1".to_owned(),
         format!("-artifact_prefix={}/", artifacts.display()),
     ]);
-    Ok(run(&mut command, &format!("  {target}: "))?.well)
+    Ok(run_showing(&mut command, &format!("  {target}: "), is_no_dictionary)?.well)
+}
+
+/// The words that a target came upon fill a screen each and tell nothing of how it went.
+fn is_no_dictionary(line: &str) -> bool {
+    !(line.contains("# Uses: ") || line.starts_with("###### "))
 }

@@ -35,7 +35,7 @@ impl Worker {
         if let Some(root) = std::env::var_os("SystemRoot") {
             command.env("SystemRoot", root);
         }
-        let process = PipedProcess::start(&mut command, |output| read_reply(output))?;
+        let process = PipedProcess::start(&mut command, read_reply)?;
         Ok(Self { process, has_worked: false, _folder: folder })
     }
 
