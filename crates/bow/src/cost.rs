@@ -137,20 +137,6 @@ impl Cost {
     }
 }
 
-/// Thousandths of a point as people read them, everywhere: in points, with two decimals, halves away from nought.
-///
-/// ```
-/// assert_eq!(arcata_bow::points(336), "0.34");
-/// assert_eq!(arcata_bow::points(-1_995), "-2.00");
-/// assert_eq!(arcata_bow::points(-4), "0.00");
-/// ```
-#[must_use]
-pub fn points(thousandths: i64) -> String {
-    let hundredths = (thousandths.unsigned_abs() + 5) / 10;
-    let sign = if thousandths < 0 && hundredths > 0 { "-" } else { "" };
-    format!("{sign}{}.{:02}", hundredths / 100, hundredths % 100)
-}
-
 impl Add for Cost {
     type Output = Self;
     fn add(mut self, other: Self) -> Self {

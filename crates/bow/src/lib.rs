@@ -19,7 +19,7 @@ pub mod timing;
 pub mod together;
 pub mod turns;
 
-pub use cost::{Cost, Term, points};
+pub use cost::{Cost, Term};
 pub use lines::{LineOptions, LineSource, MARKED_AROUND, Reading, all_lines, lines};
 pub use plan::{Link, Plan, PlanSettings, PlannedStroke, Weights, plan};
 pub use profile::{Profile, Setting, Style};

@@ -7,6 +7,7 @@ use std::path::PathBuf;
 
 use arcata_bow::Profile;
 use arcata_examples::{Example, blocks, with_examples};
+use arcata_languages::capital;
 use arcata_report::Page;
 use arcata_review::{Family, REGISTER};
 use arcata_testkit::Fixture;
@@ -85,17 +86,12 @@ fn contents() -> String {
         if rules.is_empty() {
             continue;
         }
-        text.push_str(&format!("\n## {}\n\n", heading(family.name())));
+        text.push_str(&format!("\n## {}\n\n", capital(family.name())));
         for rule in rules {
             text.push_str(&format!("- [{0}]({0}.md): {1}\n", rule.card.id, rule.card.title));
         }
     }
     text
-}
-
-fn heading(word: &str) -> String {
-    let mut letters = word.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 fn write_all(setting: &CheckSetting, pages: &BTreeMap<String, String>) -> Result<()> {

@@ -10,7 +10,7 @@ use arcata_bow::plan::{Alternative, MarkReading, alternatives};
 use arcata_engrave::{
     Caption, Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, pdf,
 };
-use arcata_languages::{Argument, Saying};
+use arcata_languages::{Argument, Saying, capital};
 use arcata_report::{alternative_name, yardstick_words};
 
 use crate::args::{PlanArguments, PlanFormat};
@@ -163,12 +163,7 @@ fn subtitle(desk: &StudioScore, bars: &RangeInclusive<u32>) -> String {
             };
             match score.movements.get(score.movement_of(*desk.bars.start())) {
                 Some(movement) if score.movements.len() > 1 => format!("{}, {bars}", movement.name()),
-                _ => {
-                    let mut letters = bars.chars();
-                    letters
-                        .next()
-                        .map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-                }
+                _ => capital(&bars),
             }
         }
     };

@@ -1,6 +1,7 @@
 //! A file of habits in words.
 
-use arcata_bow::{Profile, points};
+use arcata_bow::Profile;
+use arcata_languages::{Language, capital, points};
 
 use crate::{Foreseen, Habits};
 
@@ -53,6 +54,7 @@ const SUBJECTS: [(&str, &str); 29] = [
 /// ```
 #[must_use]
 pub fn moved(habits: &Habits, profile: &Profile) -> Vec<String> {
+    let said = |price| points(price, Language::English);
     let mut moved: Vec<(i64, String)> = habits
         .prices
         .iter()
@@ -64,7 +66,7 @@ pub fn moved(habits: &Habits, profile: &Profile) -> Vec<String> {
             let far = more.saturating_mul(100) / less;
             let way = if price > by_style { "avoided more" } else { "minded less" };
             let mut sentence =
-                format!("{subject}, counts {} instead of {}: {way}.", points(price), points(by_style));
+                format!("{subject}, counts {} instead of {}: {way}.", said(price), said(by_style));
             if !subject.contains(',') {
                 sentence = sentence.replacen(", counts", " counts", 1);
             }
@@ -113,11 +115,6 @@ impl Foreseen {
 fn points_of(hundredths: i64) -> String {
     let tenths = (hundredths.abs() + 5) / 10;
     format!("{}{}.{}", if hundredths < 0 { "−" } else { "" }, tenths / 10, tenths % 10)
-}
-
-fn capital(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 #[cfg(test)]

@@ -27,6 +27,7 @@ mod wording;
 
 pub use language::Language;
 pub use make::rules_file;
+pub use print::{capital, points};
 pub use saying::{Argument, SaidPlace, Saying};
 pub use texts::{Explanation, Texts};
 pub use vocabulary::says;

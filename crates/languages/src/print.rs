@@ -19,8 +19,17 @@ pub(crate) fn thousandths(value: i64, language: Language) -> String {
     with_decimal_mark(&plain, language)
 }
 
-/// Thousandths always with two places.
-pub(crate) fn points(value: i64, language: Language) -> String {
+/// Thousandths of a point of a penalty as people read them, everywhere: in points, with two decimals, halves away from nought.
+///
+/// ```
+/// use arcata_languages::{Language, points};
+///
+/// assert_eq!(points(336, Language::English), "0.34");
+/// assert_eq!(points(-1_995, Language::German), "-2,00");
+/// assert_eq!(points(-4, Language::English), "0.00");
+/// ```
+#[must_use]
+pub fn points(value: i64, language: Language) -> String {
     let hundredths = (value.unsigned_abs() + 5) / 10;
     let sign = if value < 0 && hundredths > 0 { "-" } else { "" };
     with_decimal_mark(&format!("{sign}{}.{:02}", hundredths / 100, hundredths % 100), language)
@@ -48,8 +57,13 @@ pub(crate) fn in_words(number: i64, texts: &Texts) -> String {
     }
 }
 
-/// The same with a capital.
-pub(crate) fn capital(text: &str) -> String {
+/// A text that begins with a capital.
+///
+/// ```
+/// assert_eq!(arcata_languages::capital("écrire arco ici"), "Écrire arco ici");
+/// ```
+#[must_use]
+pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use arcata_bow::Line;
-use arcata_languages::{SaidPlace, Saying, Wording};
+use arcata_languages::{Language, SaidPlace, Saying, Wording};
 use arcata_review::{Evidence, Finding, FindingPlace, Proposal, Reason};
 use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{Movement, Score};
@@ -181,12 +181,15 @@ pub struct FindingPlaceView {
 /// A number behind a finding.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct EvidenceView {
-    /// What was measured.
+    /// What was measured, in English.
     pub name: String,
-    /// The value as printed.
+    /// The value as printed in English.
     pub value: String,
     /// Its unit.
     pub unit: String,
+    /// Name, value and unit in the language of the sentences.
+    #[serde(skip)]
+    pub said: [String; 3],
 }
 
 /// A change offered.
@@ -335,8 +338,13 @@ impl ReasonView {
 
 impl EvidenceView {
     fn all(evidence: &[Evidence], wording: &Wording) -> Vec<Self> {
-        let view = |[name, value, unit]: [String; 3]| Self { name, value, unit };
-        evidence.iter().map(|evidence| view(evidence.said(wording))).collect()
+        // Programs find a number under one name and in one form, whoever reads the sentences.
+        let english = Wording { language: Language::English, ..wording.clone() };
+        let view = |evidence: &Evidence| {
+            let [name, value, unit] = evidence.said(&english);
+            Self { name, value, unit, said: evidence.said(wording) }
+        };
+        evidence.iter().map(view).collect()
     }
 }
 

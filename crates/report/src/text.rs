@@ -143,8 +143,9 @@ fn numbers_text(out: &mut String, evidence: &[EvidenceView], assumptions: &[Stri
             .iter()
             .map(|evidence| {
                 // A number and its unit stay on one line.
-                let value = format!("{} {}", evidence.value, evidence.unit).trim_end().replace(' ', KEPT);
-                format!("{}{KEPT}{value}", evidence.name)
+                let [name, value, unit] = &evidence.said;
+                let value = format!("{value} {unit}").trim_end().replace(' ', KEPT);
+                format!("{name}{KEPT}{value}")
             })
             .collect();
         let filled = page.fill(&numbers.join(" · "), "  ", "  ").replace(KEPT, " ");

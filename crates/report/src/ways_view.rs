@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use arcata_bow::Line;
 use arcata_bow::plan::{Anchor, Anchored, Clash, DemandConflict, DemandedBy, WayThere, WaysThere};
-use arcata_languages::{Argument, SaidPlace, Saying, Wording};
+use arcata_languages::{Argument, SaidPlace, Saying, Wording, capital};
 use arcata_review::{repair_words, words};
 use arcata_score::{BowDirection, Score};
 use schemars::JsonSchema;
@@ -133,11 +133,6 @@ fn told(score: &Score, line: &Line, conflict: &DemandConflict, wording: &Wording
             ConflictView { sentence: said(pays), more: more.total(), cost_change: terms(more) }
         }
     }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 impl EndingView {

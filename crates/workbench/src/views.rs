@@ -1,8 +1,8 @@
 //! What the page is told, as JSON.
 
+use arcata_bow::Link;
 use arcata_bow::plan::Sureness;
-use arcata_bow::{Link, points};
-use arcata_languages::Wording;
+use arcata_languages::{Argument, Wording};
 use arcata_layer::{Addresses, Mark};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::{Aside, Finding, ReviewSettings, reviewed, slur_offers};
@@ -298,7 +298,8 @@ impl ScoreView {
             lost: session.lost().iter().chain(&base.slurs_without).cloned().collect(),
             player: state.profile.clone(),
             style: state.style.name(),
-            yardstick: points(base.profile().weight("downbeat").unwrap_or_default()),
+            yardstick: wording
+                .argument(&Argument::Points(base.profile().weight("downbeat").unwrap_or_default())),
             tempo: state.tempo,
             opening: rounded(opening),
             undo,
@@ -453,7 +454,7 @@ pub(crate) fn offers(desk: &Desk, (line, stroke): (usize, usize), wording: &Word
                 sentence: wording.say(&proposal.sentence),
                 kind: proposal.kind.name(),
                 more,
-                penalty: points(more.abs()),
+                penalty: wording.argument(&Argument::Points(more.abs())),
                 gains,
                 losses,
                 edits: byte_edits(&proposal.edits),

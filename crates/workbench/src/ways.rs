@@ -1,9 +1,8 @@
 //! Other ways to bow some bars of a line, each with a small picture.
 
 use arcata_bow::plan::alternatives;
-use arcata_bow::points;
 use arcata_engrave::{Engraver, LanePlan};
-use arcata_languages::Wording;
+use arcata_languages::{Argument, Wording};
 use arcata_report::{alternative_name, gains_and_losses};
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
@@ -90,7 +89,7 @@ pub(crate) fn ways(
         WayView {
             name: alternative_name(base.score(), of, way, wording),
             more: way.more.total(),
-            penalty: points(way.more.total()),
+            penalty: wording.argument(&Argument::Points(way.more.total())),
             gains,
             losses,
             asks: asks.collect(),

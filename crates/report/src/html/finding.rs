@@ -1,6 +1,6 @@
 //! One finding: where, what, the picture, the numbers, what could be done.
 
-use arcata_languages::{Saying, Wording};
+use arcata_languages::{Saying, Wording, capital};
 use maud::{Markup, PreEscaped, html};
 
 use super::page::WEIGHTS;
@@ -25,8 +25,7 @@ pub(super) fn place(finding: &FindingView) -> String {
 }
 
 fn spot(place: &FindingPlaceView) -> String {
-    let mut letters = place.said.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    capital(&place.said)
 }
 
 pub(super) fn markup(
@@ -74,7 +73,8 @@ fn numbers(evidence: &[EvidenceView], assumptions: &[String]) -> Markup {
         @if !evidence.is_empty() || !assumptions.is_empty() {
             ul.numbers {
                 @for evidence in evidence {
-                    li { (evidence.name) " " b { (evidence.value) @if !evidence.unit.is_empty() { " " (evidence.unit) } } }
+                    @let [name, value, unit] = &evidence.said;
+                    li { (name) " " b { (value) @if !unit.is_empty() { " " (unit) } } }
                 }
                 @for assumption in assumptions { li { (assumption) } }
             }
