@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use arcata_bow::together::{Agreement, Together, agreements, plan_together};
+use arcata_bow::together::{Agreement, PlannedBefore, Together, agreements, plan_together_after};
 use arcata_bow::{Line, Plan, PlanSettings, Reading, plan};
 use arcata_languages::Saying;
 use arcata_score::Score;
@@ -62,6 +62,13 @@ impl Bowed {
     /// ```
     #[must_use]
     pub fn new(score: &Score, config: &Config) -> Self {
+        Self::after(score, config, None)
+    }
+
+    /// The same after something was changed in the score: movements in which nothing that the bow depends on is otherwise keep
+    /// their plans, the very same ones.
+    #[must_use]
+    pub fn after(score: &Score, config: &Config, before: Option<&Self>) -> Self {
         let options = config.line_options();
         let reading = Reading::new(score, &config.player.profile, &options);
         let lines = lines_in(&reading, score);
@@ -73,7 +80,7 @@ impl Bowed {
         };
         let settings: Vec<PlanSettings> = lines.iter().map(settings).collect();
         match config.planning {
-            Planning::Together => Self::together(score, lines, &settings, assumptions),
+            Planning::Together => Self::together(score, lines, (&settings, before), assumptions),
             Planning::Apart => {
                 let plans = lines.par_iter().zip(&settings);
                 let plans = plans.map(|(line, settings)| Arc::new(plan(line, settings))).collect();
@@ -82,16 +89,30 @@ impl Bowed {
         }
     }
 
+    /// How the lines go together, with what belongs together; none where each was planned for itself.
+    #[must_use]
+    pub fn planned_together(&self) -> Option<(Together, &[Agreement])> {
+        let Agreed { agreements, outcome } = self.agreed.as_ref()?;
+        let (plans, settings) = (self.plans.clone(), self.settings.clone());
+        Some((Together { plans, settings, ..outcome.clone() }, agreements))
+    }
+
     fn together(
         score: &Score,
         lines: Vec<Line>,
-        settings: &[PlanSettings],
+        (settings, before): (&[PlanSettings], Option<&Self>),
         assumptions: Vec<Saying>,
     ) -> Self {
         let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
         let agreements = agreements(score, &lines, &weights);
-        let mut outcome = plan_together(&lines, settings, &agreements);
-        let plans = std::mem::take(&mut outcome.plans).into_iter().map(Arc::new).collect();
+        let were = before.and_then(|before| Some((&before.lines, before.planned_together()?)));
+        let were = were.as_ref().map(|(lines, (together, agreements))| PlannedBefore {
+            lines,
+            agreements,
+            together,
+        });
+        let mut outcome = plan_together_after(&lines, settings, &agreements, were);
+        let plans = std::mem::take(&mut outcome.plans);
         let settings = std::mem::take(&mut outcome.settings);
         Self { lines, settings, plans, agreed: Some(Agreed { agreements, outcome }), assumptions }
     }

@@ -24,7 +24,14 @@ impl Ground {
     /// Bows a score.
     #[must_use]
     pub fn new(source: Source, config: Config) -> Self {
-        let bowed = Bowed::new(&source.score, &config);
+        Self::after(source, config, None)
+    }
+
+    /// Bows a score after a change, of itself or of how it is bowed. It comes out as [`new`](Self::new) has it; movements that the
+    /// change does not touch keep the plans of `before`.
+    #[must_use]
+    pub fn after(source: Source, config: Config, before: Option<&Self>) -> Self {
+        let bowed = Bowed::after(&source.score, &config, before.map(|before| &before.bowed));
         Self { options: config.line_options(), source, config, bowed }
     }
 

@@ -8,6 +8,7 @@ use arcata_bow::{Line, Plan, PlanSettings};
 use arcata_layer::{Layer, ToldBows};
 use arcata_review::{Beside, Piece, ReviewSettings, Reviewed, reviewed};
 use arcata_score::Score;
+use rayon::prelude::*;
 
 use crate::asked::{BowedLine, told};
 use crate::ground::Ground;
@@ -59,22 +60,37 @@ impl Snapshot {
     /// ```
     #[must_use]
     pub fn asking(&self, asked: Vec<Vec<Anchor>>) -> Self {
-        let mut next = Self::new(self.ground.clone());
-        for (line, anchors) in asked.into_iter().enumerate().take(self.lines.len()) {
-            if self.lines[line].anchors == anchors {
-                next.lines[line] = self.lines[line].clone();
-                next.plans[line] = self.plans[line].clone();
-            } else if !anchors.is_empty() {
-                let settings = self.ground.settings(line, &anchors);
-                let Settled { plan, contradicted, .. } = settled(&self.ground.bowed.lines[line], &settings);
-                next.plans[line] = Arc::new(plan);
-                next.lines[line] = Arc::new(AskedLine {
-                    anchors,
-                    settings: Some(settings),
-                    contradicted,
-                    sure: OnceLock::new(),
-                });
-            }
+        self.asking_of(self.ground.clone(), asked)
+    }
+
+    /// The score after a change, with bows asked for. A line whose ground is as before, and of which the same is asked, keeps
+    /// its plan.
+    #[must_use]
+    pub fn asking_of(&self, ground: Arc<Ground>, asked: Vec<Vec<Anchor>>) -> Self {
+        let mut next = Self::new(ground);
+        let found: Vec<(Arc<AskedLine>, Arc<Plan>)> = asked
+            .into_par_iter()
+            .enumerate()
+            .take(next.lines.len())
+            .map(|(line, anchors)| {
+                // A free plan is the same one only where line and settings are the same.
+                let free = &next.ground.bowed.plans[line];
+                let was = self.ground.bowed.plans.iter().position(|plan| Arc::ptr_eq(plan, free));
+                if let Some(was) = was.filter(|was| self.lines[*was].anchors == anchors) {
+                    return (self.lines[was].clone(), self.plans[was].clone());
+                }
+                if anchors.is_empty() {
+                    return (Arc::default(), free.clone());
+                }
+                let settings = next.ground.settings(line, &anchors);
+                let Settled { plan, contradicted, .. } = settled(&next.ground.bowed.lines[line], &settings);
+                let asked =
+                    AskedLine { anchors, settings: Some(settings), contradicted, sure: OnceLock::new() };
+                (Arc::new(asked), Arc::new(plan))
+            })
+            .collect();
+        for (line, (asked, plan)) in found.into_iter().enumerate() {
+            (next.lines[line], next.plans[line]) = (asked, plan);
         }
         next
     }
@@ -143,10 +159,9 @@ impl Snapshot {
     /// How the lines go together, with what belongs together; none where each was planned for itself.
     #[must_use]
     pub fn together(&self) -> Option<(Together, &[Agreement])> {
-        let agreed = self.ground.bowed.agreed.as_ref()?;
-        let plans = self.plans.iter().map(|plan| plan.as_ref().clone()).collect();
+        let (together, agreements) = self.ground.bowed.planned_together()?;
         let settings = (0..self.lines.len()).map(|line| self.settings(line).clone()).collect();
-        Some((Together { plans, settings, ..agreed.outcome.clone() }, &agreed.agreements))
+        Some((Together { plans: self.plans.clone(), settings, ..together }, agreements))
     }
 
     /// What the hooks and retakes of a layer come to whose bows are the ones asked for.

@@ -2,6 +2,7 @@
 //! on scores that the user names; nothing here passes or fails.
 
 use std::path::Path;
+use std::sync::Arc;
 
 use arcata_bow::together::{agreements, plan_together};
 use arcata_bow::{Join, Line, MARKED_AROUND, Plan, PlanSettings, Profile, StrokeKind, Style, plan};
@@ -130,11 +131,11 @@ fn measured(printed: &[Line], score: &Score, profile: &Profile, shown: ShownMark
     let settings: Vec<PlanSettings> =
         lines.iter().map(|line| profile.plan_settings(line.instrument)).collect();
     let weights = settings.first().map(|settings| settings.weights.clone()).unwrap_or_default();
-    let bows = |plans: Vec<Plan>| -> Vec<Vec<BowDirection>> {
+    let bows = |plans: Vec<Arc<Plan>>| -> Vec<Vec<BowDirection>> {
         plans.iter().map(|plan| plan.strokes.iter().map(|stroke| stroke.direction).collect()).collect()
     };
     let each = |settings: &[PlanSettings]| {
-        bows(lines.iter().zip(settings).map(|(line, settings)| plan(line, settings)).collect())
+        bows(lines.iter().zip(settings).map(|(line, settings)| Arc::new(plan(line, settings))).collect())
     };
     let agreements = agreements(score, &lines, &weights);
     let together = bows(plan_together(&lines, &settings, &agreements).plans);

@@ -1,6 +1,5 @@
 //! From addresses to notes and back.
 
-use std::collections::BTreeMap;
 use std::fmt;
 
 use arcata_score::places;
@@ -25,8 +24,6 @@ use crate::model::{Address, PitchName, Spot};
 pub struct Addresses<'s> {
     score: &'s Score,
     keys: Vec<String>,
-    /// For each part the notes that stand at an offset of a bar, in document order.
-    notes: Vec<BTreeMap<(u32, Length), Vec<NoteId>>>,
 }
 
 /// A note that an address names.
@@ -102,8 +99,7 @@ impl<'s> Addresses<'s> {
     /// Looks through a score.
     #[must_use]
     pub fn new(score: &'s Score) -> Self {
-        let notes = score.parts.iter().map(|part| at_their_places(score, part)).collect();
-        Self { score, keys: part_keys(score), notes }
+        Self { score, keys: part_keys(score) }
     }
 
     /// The score.
@@ -245,8 +241,8 @@ impl<'s> Addresses<'s> {
                 && described.pitch == note.pitch
                 && self.grace_number(part, **other) == grace
         };
-        let copies = self.at(part, note.bar, offset).iter().filter(agrees);
-        let copy = copies.take_while(|other| **other != id).count();
+        let here = self.at(part, note.bar, offset);
+        let copy = here.iter().filter(agrees).take_while(|other| **other != id).count();
         Some(Spot {
             bar: bar.label.clone(),
             bar_ordinal: Some(note.bar + 1),
@@ -260,8 +256,17 @@ impl<'s> Addresses<'s> {
 
     /// The notes and rests that begin at an offset of a bar, in document order.
     #[must_use]
-    pub fn at(&self, part: usize, bar: u32, offset: Length) -> &[NoteId] {
-        self.notes.get(part).and_then(|notes| notes.get(&(bar, offset))).map_or(&[], Vec::as_slice)
+    pub fn at(&self, part: usize, bar: u32, offset: Length) -> Vec<NoteId> {
+        let (Some(notes), Some(within)) = (self.score.parts.get(part), self.score.bars.get(bar as usize))
+        else {
+            return Vec::new();
+        };
+        // Notes stand in the order of their bars; a bar has so few that no index is worth its making.
+        let moment = within.start + offset;
+        let first = notes.notes.partition_point(|note| note.bar < bar);
+        let of_bar = notes.notes[first..].iter().zip(first..).take_while(|(note, _)| note.bar == bar);
+        let here = of_bar.filter(|(note, _)| note.onset == moment);
+        here.filter_map(|(_, index)| u32::try_from(index).ok().map(NoteId)).collect()
     }
 
     /// Which of the grace notes of its voice and moment a note is, chords counted once; nothing for other
@@ -273,7 +278,8 @@ impl<'s> Addresses<'s> {
             return None;
         }
         let offset = self.score.offset_in_bar(note.onset, note.bar);
-        let before = self.at(part, note.bar, offset).iter().filter(|other| {
+        let here = self.at(part, note.bar, offset);
+        let before = here.iter().filter(|other| {
             let described = notes.note(**other);
             **other <= id
                 && is_grace(described)
@@ -297,15 +303,6 @@ fn described(part: &Part, id: NoteId) -> String {
     let (pitch, voice) = (PitchName(note.pitch), voice_name(part, note));
     let grace = if is_grace(note) { " (grace note)" } else { "" };
     if voice == "1" { format!("{pitch}{grace}") } else { format!("{pitch} in voice {voice}{grace}") }
-}
-
-fn at_their_places(score: &Score, part: &Part) -> BTreeMap<(u32, Length), Vec<NoteId>> {
-    let mut places: BTreeMap<(u32, Length), Vec<NoteId>> = BTreeMap::new();
-    for (note, id) in part.notes.iter().zip(0..) {
-        let offset = score.offset_in_bar(note.onset, note.bar);
-        places.entry((note.bar, offset)).or_default().push(NoteId(id));
-    }
-    places
 }
 
 /// The names that entries use: the printed one where it is the only one of its kind, else the `id`.

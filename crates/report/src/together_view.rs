@@ -132,7 +132,7 @@ impl TogetherView {
             departures: departing
                 .map(|departure| DepartureView::of(score, lines, &departure, wording))
                 .collect(),
-            more: together.total.total() - together.apart,
+            more: together.total.total() - together.apart.values().sum::<i64>(),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! An afternoon at the workbench: what undoing, doing again and opening anew take, and how memory grows.
 //!
-//! `cargo bench -p arcata-workbench [-- SCORE]`; without a score on a made-up quartet of 400 bars. A report, with the figure
+//! `cargo bench -p arcata-workbench --bench afternoon [-- [--opening] [SCORE]]`; without a score on a made-up quartet of 400 bars; with `--opening` memory
+//! is not watched, which takes minutes. A report, with the figure
 //! that is wanted beside each; nothing here passes or fails.
 #![allow(
     clippy::disallowed_methods,
@@ -41,10 +42,11 @@ fn main() {
     };
     println!("{name}, {} KB", music.len() / 1000);
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("a runtime");
-    runtime.block_on(afternoon(&music));
+    let watched = !std::env::args().any(|argument| argument == "--opening");
+    runtime.block_on(afternoon(&music, watched));
 }
 
-async fn afternoon(music: &str) {
+async fn afternoon(music: &str, watched: bool) {
     let bench = bench_of(music);
     let mut desk = Desk { version: 0, lines: lines(&bench).await, random: Random::new(1), bench };
     let fresh = desk.opened_elsewhere(music);
@@ -78,6 +80,9 @@ async fn afternoon(music: &str) {
         "opened anew with {ACTS} acts {anew:.0} ms, fresh {fresh:.0} ms: {:.2} times (at most 2)",
         anew / fresh
     );
+    if !watched {
+        return;
+    }
     let before = memory();
     for count in ACTS..MANY {
         desk.bow().await;

@@ -67,19 +67,28 @@ impl Base {
     /// # Errors
     /// A file that is no score, edits that do not fit it, a profile that there is not; in words.
     pub(crate) fn new(bytes: &[u8], state: &SessionState) -> Result<Self, String> {
-        Self::of(Source::of(changed(bytes, state)?)?, state)
+        Self::of(Source::of(changed(bytes, state)?)?, state, None)
+    }
+
+    /// The same after a change: movements that it does not touch keep their plans.
+    ///
+    /// # Errors
+    /// As [`new`](Self::new).
+    pub(crate) fn after(bytes: &[u8], state: &SessionState, before: &Self) -> Result<Self, String> {
+        Self::of(Source::of(changed(bytes, state)?)?, state, Some(before))
     }
 
     /// The same of a score that was read with what was changed in it.
     ///
     /// # Errors
     /// Layers that do not fit the score, a profile that there is not; in words.
-    pub(crate) fn of(source: Source, state: &SessionState) -> Result<Self, String> {
+    pub(crate) fn of(source: Source, state: &SessionState, before: Option<&Self>) -> Result<Self, String> {
         let mut source = source.with_layer(&state.layers.together())?;
         let left_out = source.overlaid().map_or(&[][..], |overlaid| &overlaid.left_out);
         let mut slurs_without: Vec<String> = left_out.iter().map(ToString::to_string).collect();
         slurs_without.extend(tell(&mut source.score, state));
-        let ground = Arc::new(Ground::new(source, config(state)?));
+        let before = before.map(|before| &*before.ground);
+        let ground = Arc::new(Ground::after(source, config(state)?, before));
         Ok(Self { ground, slurs_without })
     }
 
@@ -170,9 +179,9 @@ impl Desk {
     /// The desk with a layer on it; lines of which nothing else is asked than before keep their plans.
     pub(crate) fn new(base: Arc<Base>, layer: &Layer, before: Option<&Desk>) -> Self {
         let asked = asks((base.score(), base.lines()), layer);
-        let before = before.filter(|before| Arc::ptr_eq(&before.base, &base));
         let free = || Snapshot::new(base.ground.clone());
-        let snapshot = before.map_or_else(free, |before| before.snapshot.clone()).asking(asked);
+        let before = before.map_or_else(free, |before| before.snapshot.clone());
+        let snapshot = before.asking_of(base.ground.clone(), asked);
         let hook_signs = Arc::new(hook_signs(&base, layer));
         Self { base, snapshot, hook_signs }
     }

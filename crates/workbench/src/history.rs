@@ -96,7 +96,7 @@ impl History {
     ) -> Result<(Self, Vec<String>), String> {
         let folded = fold(&source, &acts[..counting], &given, most);
         let base = match folded.state.edits.is_empty() {
-            true => Base::of(source, &folded.state)?,
+            true => Base::of(source, &folded.state, None)?,
             false => Base::new(bytes, &folded.state)?,
         };
         let base = Arc::new(base);
@@ -158,7 +158,10 @@ impl History {
         let alike = |kept: &&Kept| kept.desk.is_some() && kept.state.reads_as(&state);
         let base = match self.kept.values().find(alike).and_then(|kept| kept.desk.as_ref()) {
             Some(desk) => desk.base.clone(),
-            None => Base::new(bytes, &state).map(Arc::new).map_err(SessionError::Score)?,
+            None => {
+                let base = Base::after(bytes, &state, &self.now.desk.base);
+                base.map(Arc::new).map_err(SessionError::Score)?
+            }
         };
         let desk = Desk::new(base, &state.layers.together(), Some(&self.now.desk));
         Ok(ActMoment { state, desk })
@@ -245,16 +248,26 @@ fn changes_signs_alone(text: &str, edits: &EditList) -> bool {
     })
 }
 
-/// Whether a piece of a file is whole elements of signs.
+/// Whether a piece of a file is whole elements of signs, or whole directions: words, dynamics and hairpins stand between notes.
 fn holds_signs_alone(piece: &str) -> bool {
     let mut tags = piece.split('<');
-    let before = tags.next().unwrap_or_default();
-    before.trim().is_empty()
-        && tags.all(|tag| {
-            let Some((tag, after)) = tag.split_once('>') else { return false };
-            let name = tag.trim_start_matches('/').split(|c: char| c == '/' || c.is_whitespace()).next();
-            after.trim().is_empty() && name.is_some_and(|name| SIGNS.contains(&name))
-        })
+    if !tags.next().unwrap_or_default().trim().is_empty() {
+        return false;
+    }
+    let mut in_direction = false;
+    let all = tags.all(|tag| {
+        let Some((tag, after)) = tag.split_once('>') else { return false };
+        let name = tag.trim_start_matches('/').split(|c: char| c == '/' || c.is_whitespace()).next();
+        if name == Some("direction") {
+            in_direction = !tag.starts_with('/');
+        } else if in_direction {
+            return true;
+        } else if !name.is_some_and(|name| SIGNS.contains(&name)) {
+            return false;
+        }
+        in_direction || after.trim().is_empty()
+    });
+    all && !in_direction
 }
 
 impl<'d> ActedScore<'d> {
@@ -456,6 +469,9 @@ mod tests {
     fn signs_are_told_from_notes() {
         assert!(holds_signs_alone(" <notations>\n<slur number=\"1\" type=\"stop\"/></notations> "));
         assert!(holds_signs_alone(""));
+        assert!(holds_signs_alone(
+            "<direction><direction-type><words>at the tip</words></direction-type><staff>1</staff></direction>"
+        ));
         for other in [
             "<note>",
             "<duration>4</duration>",

@@ -129,7 +129,10 @@ impl Session {
         state.act(&act, || &addresses).map_err(SessionError::Act)?;
         let base = match state.reads_as(before) {
             true => looked_at.base.clone(),
-            false => Base::new(&self.bytes, &state).map(Arc::new).map_err(SessionError::Act)?,
+            false => {
+                let base = Base::after(&self.bytes, &state, &looked_at.base);
+                base.map(Arc::new).map_err(SessionError::Act)?
+            }
         };
         if matches!(act, Act::Change { .. }) && base.doubles_slurs() && !looked_at.base.doubles_slurs() {
             return Err(SessionError::Act(
@@ -209,8 +212,8 @@ impl Session {
         more: Option<String>,
     ) -> Result<(Moved, Vec<String>), SessionError> {
         let clean = SessionState { edits: Vec::new(), ..self.state().clone() };
-        let base = Base::new(&bytes, &clean).map_err(SessionError::Score)?;
         let old = self.now().desk.base.clone();
+        let base = Base::after(&bytes, &clean, &old).map_err(SessionError::Score)?;
         let mut told = Vec::new();
         let mut layers = Vec::new();
         for one in self.state().layers.all() {

@@ -14,7 +14,7 @@ use crate::Line;
 /// See the head of this file.
 pub(crate) struct LeaningSearch {
     asked: LineToPlan,
-    kept: Box<dyn KeptSearch>,
+    kept: Box<dyn KeptSearch + Send>,
 }
 
 /// What is planned.
@@ -71,7 +71,7 @@ impl LeaningSearch {
     }
 }
 
-fn keeping<const CELLS: usize>(line: &Line) -> Box<dyn KeptSearch> {
+fn keeping<const CELLS: usize>(line: &Line) -> Box<dyn KeptSearch + Send> {
     if line.repeats.is_empty() {
         Box::new(KeptRows::<CELLS>::default())
     } else {

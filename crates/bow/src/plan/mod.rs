@@ -155,7 +155,7 @@ pub enum Grid {
 }
 
 /// Everything that shapes a plan besides the line.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct PlanSettings {
     /// Weights of the cost terms.
     pub weights: Weights,

@@ -7,7 +7,7 @@
 
 use std::cell::RefCell;
 use std::ops::Range;
-use std::rc::Rc;
+use std::sync::Arc;
 
 use arcata_score::BowDirection;
 
@@ -84,8 +84,8 @@ fn rounds<const CELLS: usize>(
     search: &LineSearch<'_, CELLS>,
     cycle: &Cycle,
     begins: &[DirectionAndCell],
-) -> Rc<Rounds<CELLS>> {
-    let walked = || Rc::new(Rounds { begins: begins.to_vec(), distinct: round(search, cycle, begins) });
+) -> Arc<Rounds<CELLS>> {
+    let walked = || Arc::new(Rounds { begins: begins.to_vec(), distinct: round(search, cycle, begins) });
     search.rounds.map_or_else(walked, |memory| memory.known(search, cycle, begins, walked))
 }
 
@@ -95,7 +95,7 @@ pub(crate) struct RoundMemory<const CELLS: usize>(RefCell<Vec<KnownRounds<CELLS>
 struct KnownRounds<const CELLS: usize> {
     cycle: Range<usize>,
     leanings: Vec<Leaning>,
-    rounds: Rc<Rounds<CELLS>>,
+    rounds: Arc<Rounds<CELLS>>,
 }
 
 /// So many rounds are remembered of one cycle (rule of thumb).
@@ -113,8 +113,8 @@ impl<const CELLS: usize> RoundMemory<CELLS> {
         search: &LineSearch<'_, CELLS>,
         cycle: &Cycle,
         begins: &[DirectionAndCell],
-        walked: impl FnOnce() -> Rc<Rounds<CELLS>>,
-    ) -> Rc<Rounds<CELLS>> {
+        walked: impl FnOnce() -> Arc<Rounds<CELLS>>,
+    ) -> Arc<Rounds<CELLS>> {
         let strokes = cycle.first..cycle.end;
         let leanings = search.costs.leanings_of(strokes.clone());
         let same = |known: &&KnownRounds<CELLS>| {

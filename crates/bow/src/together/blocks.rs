@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use arcata_score::BowDirection;
+use rayon::prelude::*;
 
 use super::{Agreement, Member};
 use crate::plan::{Anchor, BowAndLink, JoinedStrokes, Leaning, LeaningSearch, Turn, Wished, joined_strokes};
@@ -78,12 +79,6 @@ impl Block {
         }
     }
 
-    /// Writes what the strokes do among all those of the line.
-    fn bows(&mut self, repeats: Repeats, bows: &mut [BowAndLink]) {
-        let done = self.search(repeats).bows();
-        self.of.strokes().zip(done).for_each(|(stroke, done)| bows[stroke] = done);
-    }
-
     /// The plan, told in the strokes and stretches of the line.
     fn plan(&mut self) -> Plan {
         let mut planned = self.search(Repeats::Counted).plan();
@@ -136,9 +131,7 @@ impl Blocks {
                 of_block[block].push(Leaning { stroke, ..*leaning });
             }
         }
-        for (block, leanings) in self.list.iter_mut().zip(of_block) {
-            block.once.lean(leanings);
-        }
+        self.list.par_iter_mut().zip(of_block).for_each(|(block, leanings)| block.once.lean(leanings));
     }
 
     /// Turns the leanings of strokes to other wishes, where they lean to the opposite under the same term and all lines together
@@ -173,15 +166,16 @@ impl Blocks {
 
     /// What all lines cost.
     pub(super) fn total(&mut self, repeats: Repeats) -> i64 {
-        self.list.iter_mut().map(|block| block.search(repeats).total()).sum()
+        self.list.par_iter_mut().map(|block| block.search(repeats).total()).sum()
     }
 
     /// What every stroke of every line does.
     pub(super) fn bows(&mut self, repeats: Repeats) -> Vec<Vec<BowAndLink>> {
         let nothing = BowAndLink { direction: BowDirection::Down, link: Link::Reset };
         let mut bows: Vec<_> = self.places.iter().map(|strokes| vec![nothing; strokes.len()]).collect();
-        for block in &mut self.list {
-            block.bows(repeats, &mut bows[block.line]);
+        let done: Vec<_> = self.list.par_iter_mut().map(|block| block.search(repeats).bows()).collect();
+        for (block, done) in self.list.iter().zip(done) {
+            block.of.strokes().zip(done).for_each(|(stroke, done)| bows[block.line][stroke] = done);
         }
         bows
     }
@@ -189,7 +183,7 @@ impl Blocks {
     /// The plans of the whole lines, repeats counted.
     pub(super) fn plans(&mut self) -> Vec<Plan> {
         let mut plans = vec![Plan::default(); self.places.len()];
-        let planned: Vec<Plan> = self.list.iter_mut().map(Block::plan).collect();
+        let planned: Vec<Plan> = self.list.par_iter_mut().map(Block::plan).collect();
         for (plan, places) in plans.iter_mut().zip(&self.places) {
             plan.strokes = places.iter().map(|(block, stroke)| planned[*block].strokes[*stroke]).collect();
         }

@@ -10,12 +10,14 @@ mod differences;
 mod downbeats;
 mod figures;
 mod groups;
+mod movements;
 mod solve;
 
 pub use differences::{Departure, DepartureReason, departures};
 pub use downbeats::{Downbeat, Speaking, downbeats};
 pub use groups::{Group, Relation, groups};
-pub use solve::{Together, plan_together};
+pub use movements::{PlannedBefore, plan_together, plan_together_after};
+pub use solve::Together;
 
 use arcata_score::{BowDirection, Score};
 

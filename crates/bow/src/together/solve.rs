@@ -8,7 +8,8 @@
 //! them. With few agreements all wishes are tried, and the result is the optimum; else
 //! [`Together::apart`] bounds how far from it the result can be.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::blocks::{Blocks, Repeats, StrokeTurn, leanings};
 use super::{About, Agreement, Member};
@@ -19,16 +20,24 @@ use crate::{Cost, Join, Line, Plan, PlanSettings, Term};
 #[derive(Clone, Debug)]
 pub struct Together {
     /// A plan for each line; going against an agreement counts in it.
-    pub plans: Vec<Plan>,
+    pub plans: Vec<Arc<Plan>>,
     /// For each agreement, what most of it does.
     pub wishes: Vec<Wished>,
     /// The settings that each plan was made with.
     pub settings: Vec<PlanSettings>,
     /// What all plans cost.
     pub total: Cost,
-    /// What the lines cost planned each for itself, agreements unseen, thousandths: no bowing of all
+    /// What the lines of each movement cost planned each for itself, agreements unseen, thousandths: no bowing of all
     /// lines costs less.
-    pub apart: i64,
+    pub apart: BTreeMap<usize, i64>,
+}
+
+/// What came of the lines of one movement.
+pub(super) struct MovementPlanned {
+    pub(super) plans: Vec<Arc<Plan>>,
+    pub(super) wishes: Vec<Wished>,
+    pub(super) settings: Vec<PlanSettings>,
+    pub(super) apart: i64,
 }
 
 /// Up to so many agreements all wishes are tried (rule of thumb).
@@ -42,59 +51,12 @@ const FORCED: i64 = 1_000_000;
 /// Blocks of more strokes are not turned round piece by piece: each piece would plan the whole block (rule of thumb).
 const LONGEST: usize = 600;
 
-/// Plans lines together. `settings` are one for each line, without leanings.
-///
-/// Deterministic; where several beginnings end equally dear, the first is kept (each line for itself,
-/// then the lines as leaders in their order).
-///
-/// Movements are planned one after another: no agreement leads from one into the next.
-#[must_use]
-pub fn plan_together(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement]) -> Together {
-    let movements: BTreeSet<usize> = lines.iter().map(|line| line.movement).collect();
-    if movements.len() < 2 {
-        return plan_movement(lines, settings, agreements);
-    }
-    let mut whole = Together {
-        plans: vec![Plan::default(); lines.len()],
-        wishes: agreements.iter().map(|agreement| agreement.about.plain()).collect(),
-        settings: settings.to_vec(),
-        total: Cost::default(),
-        apart: 0,
-    };
-    for movement in movements {
-        let of_line = |line: usize| lines[line].movement == movement;
-        let indices: Vec<usize> = (0..lines.len()).filter(|line| of_line(*line)).collect();
-        let own: Vec<Line> = indices.iter().map(|line| lines[*line].clone()).collect();
-        let own_settings: Vec<PlanSettings> = indices.iter().map(|line| settings[*line].clone()).collect();
-        let agreed: Vec<usize> =
-            (0..agreements.len()).filter(|index| of_line(agreements[*index].members[0].line)).collect();
-        let own_agreements: Vec<Agreement> =
-            agreed.iter().map(|index| counted(&agreements[*index], &indices)).collect();
-        let planned = plan_movement(&own, &own_settings, &own_agreements);
-        for (line, (plan, settings)) in
-            indices.into_iter().zip(planned.plans.into_iter().zip(planned.settings))
-        {
-            (whole.plans[line], whole.settings[line]) = (plan, settings);
-        }
-        for (index, wish) in agreed.into_iter().zip(planned.wishes) {
-            whole.wishes[index] = wish;
-        }
-        whole.total += planned.total;
-        whole.apart += planned.apart;
-    }
-    whole
-}
-
-/// An agreement whose lines are counted among some lines only.
-fn counted(agreement: &Agreement, lines: &[usize]) -> Agreement {
-    let mut counted = agreement.clone();
-    for member in &mut counted.members {
-        member.line = lines.partition_point(|line| *line < member.line);
-    }
-    counted
-}
-
-fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreement]) -> Together {
+/// Plans the lines of a movement together.
+pub(super) fn plan_movement(
+    lines: &[Line],
+    settings: &[PlanSettings],
+    agreements: &[Agreement],
+) -> MovementPlanned {
     let problem = TogetherProblem { lines, agreements };
     let mut blocks = Blocks::new(lines, settings);
     let bound = blocks.total(Repeats::Counted);
@@ -106,15 +68,13 @@ fn plan_movement(lines: &[Line], settings: &[PlanSettings], agreements: &[Agreem
     };
     let leanings = leanings(lines.len(), agreements, &best);
     blocks.lean(&leanings);
-    let plans = blocks.plans();
-    Together {
-        total: plans.iter().fold(Cost::default(), |sum, plan| sum + plan.total),
+    MovementPlanned {
+        plans: blocks.plans().into_iter().map(Arc::new).collect(),
         settings: settings
             .iter()
             .zip(leanings)
             .map(|(settings, leanings)| PlanSettings { leanings, ..settings.clone() })
             .collect(),
-        plans,
         wishes: best,
         apart: bound,
     }

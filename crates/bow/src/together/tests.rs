@@ -1,5 +1,7 @@
 //! Sections, figures and the search over all lines at once.
 
+use std::sync::Arc;
+
 use arcata_score::{BowDirection, Score};
 use proptest::prelude::*;
 
@@ -246,7 +248,51 @@ proptest! {
         }).sum();
         let forced_total = forced_plans.iter().map(|plan| plan.total.total()).sum::<i64>() + paid;
         prop_assert!(planned.total.total() <= forced_total);
-        prop_assert!(planned.total.total() >= planned.apart);
+        prop_assert!(planned.total.total() >= planned.apart.values().sum());
+    }
+
+    /// Twin: everything planned anew.
+    #[test]
+    fn after_a_change_only_its_movement_is_planned_and_all_is_as_if_planned_anew(
+        seed in any::<u64>(),
+        at in any::<(prop::sample::Index, prop::sample::Index)>(),
+        up in any::<bool>(),
+        grows in any::<bool>(),
+    ) {
+        let xml = arcata_testkit::random_score(seed, arcata_testkit::ScoreShape { parts: 3, ..arcata_testkit::ScoreShape::default() });
+        let document = arcata_xml::Document::parse(xml.into_bytes(), &arcata_xml::Limits::default()).unwrap();
+        let score = arcata_score::read(&document);
+        let own = all_lines(&score, &Profile::default(), &LineOptions::default());
+        prop_assume!(!own.is_empty());
+        let count = own.len();
+        let agreed = agreements(&score, &own, &settings(&own, Grid::Coarse)[0].weights);
+        // The same music once more, as the second movement.
+        let again = own.iter().map(|line| Line { movement: 1, ..line.clone() });
+        let mut lines: Vec<Line> = own.iter().cloned().chain(again).collect();
+        let again = agreed.iter().cloned().map(|mut agreement| {
+            agreement.members.iter_mut().for_each(|member| member.line += count);
+            agreement
+        });
+        let agreed: Vec<Agreement> = agreed.iter().cloned().chain(again).collect();
+        let before = together(&lines, &agreed, Grid::Coarse);
+        let were = lines.clone();
+        let line = count + at.0.index(count);
+        let stroke = at.1.index(lines[line].strokes.len());
+        lines[line].strokes[stroke].printed = Some(if up { BowDirection::Up } else { BowDirection::Down });
+        if grows {
+            // A change may also bring a line more into the movement, behind all others.
+            lines.push(Line { name: "another".to_owned(), ..lines[line].clone() });
+        }
+        let settings = settings(&lines, Grid::Coarse);
+        let earlier = PlannedBefore { lines: &were, agreements: &agreed, together: &before };
+        let after = plan_together_after(&lines, &settings, &agreed, Some(earlier));
+        let anew = plan_together(&lines, &settings, &agreed);
+        prop_assert_eq!(&after.plans, &anew.plans);
+        prop_assert_eq!((&after.wishes, &after.settings), (&anew.wishes, &anew.settings));
+        prop_assert_eq!((after.total, &after.apart), (anew.total, &anew.apart));
+        for line in 0..count {
+            prop_assert!(Arc::ptr_eq(&after.plans[line], &before.plans[line]), "line {} was planned again", line);
+        }
     }
 }
 

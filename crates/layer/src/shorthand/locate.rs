@@ -305,7 +305,7 @@ fn at_offset(
         here.iter().copied().filter(|note| !notes.note(*note).pitch.is_rest()).collect();
     if sounding.is_empty() {
         let within = Within::Beat(addresses.score().beat_at(part, bar, offset));
-        return Err(match here {
+        return Err(match here.as_slice() {
             [] => no_note(addresses, part, bar, &within_said(within), there),
             _ => ShorthandProblemKind::Rest { place: said() },
         });
