@@ -3,7 +3,8 @@
 //! ## What it finds
 //! A repeated section, or one that da capo or dal segno sends back to, whose end leaves the player, as it
 //! comes, on the other bow than the one it began with, and gives no time to lift before the beginning (30 ms
-//! too little or more). Every ending that leads back is looked at by itself.
+//! too little or more). Every ending that leads back is looked at by itself; one whose last note has a fermata or a breath mark gives
+//! all the time there is.
 //!
 //! ## Why it matters
 //! The same printing must serve both passes. The player either plays the whole second pass with the bow
@@ -27,10 +28,12 @@
 //! Common practice; one bowing for all passes follows from parts being printed once.
 
 use arcata_bow::plan::{Comes, Leads, Turn, second_pass};
-use arcata_bow::{Join, Line, Link, Road};
+use arcata_bow::{Join, Line, Link, Road, Stroke};
+use arcata_score::Fermata;
 
 use crate::change::Change;
 use crate::other_bow::marks;
+use crate::under_slur::note;
 use crate::words::bow;
 use crate::{Card, Draft, Family, Findings, Grade, Piece, ProposalKind, Reads, Rule, Severity};
 use arcata_languages::{Argument, Saying};
@@ -45,7 +48,7 @@ impl Rule for RepeatComesBackReversed {
         family: Family::Beat,
         gravest: Severity::C,
         lightest: Severity::C,
-        reads: &[Reads::Strokes, Reads::Bows],
+        reads: &[Reads::Strokes, Reads::Bows, Reads::Marks],
         since: "0.1",
         title: "A repeat comes back on the other bow",
     };
@@ -67,7 +70,10 @@ fn reversed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, line: &Line, tur
     let plan = piece.plans.get(at).filter(|_| !planned.is_empty())?;
     let pass = second_pass(line, plan, turn, piece.plan_settings(at).reach)?;
     let lacking = pass.needed.micros - pass.available.micros;
-    if pass.comes != Comes::Reversed || lacking < piece.thresholds().retake_lack {
+    if pass.comes != Comes::Reversed
+        || lacking < piece.thresholds().retake_lack
+        || is_held(piece, line, line.strokes.get(turn.from)?)
+    {
         return None;
     }
     let (first, last) = (planned.get(turn.to)?, planned.get(turn.from)?);
@@ -104,6 +110,13 @@ fn reversed(piece: &Piece<'_>, found: &Findings<'_>, at: usize, line: &Line, tur
             Saying::new("offer-mark-first-note-every-pass").choosing("bow", bow(first.direction)),
         );
     Some(piece.with_tempo_assumption(draft, line))
+}
+
+/// Whether a fermata or a breath mark stands on the last note of a stroke: the players go on when they like.
+fn is_held(piece: &Piece<'_>, line: &Line, stroke: &Stroke) -> bool {
+    let part = piece.score.parts.get(line.part);
+    let last = part.zip(stroke.notes.last()).and_then(|(part, last)| note(part, *last));
+    last.is_some_and(|last| last.fermata == Fermata::Held || last.articulations.breathes())
 }
 
 /// One bow mark on the last two strokes: the way the last but one goes. Nothing where the plan does not

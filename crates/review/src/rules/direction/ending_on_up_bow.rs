@@ -3,7 +3,8 @@
 //! ## What it finds
 //! A phrase's last note or chord on a beat, struck by itself, in forte or louder and not too short, neither growing nor
 //! dying away, that ends on an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a
-//! long rest, at a double bar with a new tempo, and at the end; not where a breath mark before the note frees the bow.
+//! long rest, at a double bar with a new tempo that does not begin down at once, and at the end; not where a breath mark before the
+//! note frees the bow.
 //!
 //! ## Why it matters
 //! A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
@@ -105,8 +106,13 @@ fn is_let_ring(piece: &Piece<'_>, line: usize, index: usize) -> bool {
         return false;
     }
     let new_tempo = piece.score.tempos.iter().any(|tempo| tempo.place.at == end && tempo.begins_at_once());
+    // Up into a new tempo that begins down is how a bow leads on.
+    let leads_on =
+        piece.planned(line).get(index + 1).is_some_and(|next| next.direction == BowDirection::Down);
     let before = next.bar.checked_sub(1).and_then(|bar| piece.score.bars.get(bar as usize));
-    next.onset > end || new_tempo || before.is_some_and(|bar| bar.right.style == BarlineStyle::Final)
+    next.onset > end
+        || (new_tempo && !leads_on)
+        || before.is_some_and(|bar| bar.right.style == BarlineStyle::Final)
 }
 
 fn closes(stroke: &Stroke, thresholds: &Thresholds) -> bool {

@@ -2,7 +2,8 @@
 //!
 //! ## What it finds
 //! A solid slur that holds one or more shorter solid slurs of its voice, each from one note of it to another. Slurs of grace notes are ornaments and are
-//! left out, and so is a slur over two notes that share the outer one's end with a tie. Where the outer slur takes in one
+//! left out, and so is a slur over two notes that share the outer one's end with a tie, and one that joins two notes of one pitch:
+//! it is meant as a tie, which is another rule's matter. Where the outer slur takes in one
 //! more note, with a dot or a dash, it is the bow: that note is hooked on, and the inner slur says what is legato in it.
 //!
 //! ## Why it matters
@@ -78,7 +79,9 @@ pub(crate) fn inner(part: &Part, (outer, start, end): (&Slur, &Note, &Note)) -> 
         // A slur from one voice into another one is a line of its own.
         let one_voice = [first.voice, last.voice, end.voice].iter().all(|voice| *voice == start.voice);
         let hooked = || end.articulations.stops_the_bow() && follows(part, last, end);
-        one_voice && !ornament && !hooked()
+        // One bow either way; that a tie is drawn as a slur is for `tie-or-slur` to say.
+        let tied = || first.pitch == last.pitch && follows(part, first, last);
+        one_voice && !ornament && !hooked() && !tied()
     });
     inside.count()
 }
