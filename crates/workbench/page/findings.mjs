@@ -82,13 +82,14 @@ export function start(margin) {
     title.textContent = word("inView");
     const all = piece.findings?.findings ?? [];
     const aside = piece.findings?.aside ?? 0;
-    count.textContent = (all.length ? `${all.length} ${word("findings")}` : word("noFindings")) + (aside ? `, ${aside} ${word("setAside")}` : "");
+    const counted = all.length === 0 ? word("noFindings") : all.length === 1 ? word("oneFinding") : `${all.length} ${word("findings")}`;
+    count.textContent = counted + (aside ? `, ${aside} ${word("setAside")}` : "");
     weights.setAttribute("aria-label", word("severity"));
     weights.replaceChildren(...WEIGHTS.map((weight) => {
       const many = all.filter((/** @type {any} */ found) => found.finding.severity === weight).length;
       const box = make("input", { type: "checkbox", onchange: () => { box.checked ? shown.add(weight) : shown.delete(weight); show(); } });
       box.checked = shown.has(weight);
-      return make("label", {}, box, sign(weight), ` ${word(`severity${weight}`)}: ${many}`);
+      return make("label", {}, box, sign(weight), ` ${word(`severity${weight}`)} (${many})`);
     }));
     list.replaceChildren(...all.map((/** @type {any} */ found, /** @type {number} */ index) => ({ found, index }))
       .filter((/** @type {any} */ { found }) => shown.has(found.finding.severity))
