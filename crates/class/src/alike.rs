@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use arcata_score::{ChordRole, NoteKind, Part, Score};
+use arcata_score::{ChordRole, Moment, NoteKind, Part, Score};
 use serde::{Deserialize, Serialize};
 
 /// Rule of thumb: moves from note to note in one trace.
@@ -45,23 +45,42 @@ pub struct Pair {
     pub stretches: (Stretch, Stretch),
 }
 
-/// The traces of a part, with the bar in which each begins. Each voice is followed by itself, and what is repeated counts once:
-/// parts and voices that were exchanged, doubled note values and notes that were split leave the same traces.
+/// What is followed from note to note.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Followed {
+    Voice(u16),
+    /// The highest, and the lowest, of all notes that begin together: they are the same whichever voice has them.
+    Upper,
+    Lower,
+}
+
+/// The traces of a part, with the bar in which each begins. Each voice is followed by itself, so are the upper and the lower line
+/// of the whole part, and what is repeated counts once: parts and voices that were exchanged, in some bars or in all, voices
+/// written as chords, doubled note values and notes that were split leave the same traces.
 pub(crate) fn grams(part: &Part) -> Vec<(u64, u32)> {
-    let mut voices: BTreeMap<u16, Vec<(i32, u32)>> = BTreeMap::new();
-    for note in &part.notes {
-        let (ChordRole::Main, NoteKind::Ordinary, Some(cents)) = (note.chord, note.kind, note.pitch.cents())
-        else {
-            continue;
-        };
-        let voice = voices.entry(note.voice).or_default();
-        if voice.last().is_none_or(|(last, _)| last.rem_euclid(OCTAVE) != cents.rem_euclid(OCTAVE)) {
-            voice.push((cents, note.bar));
+    let mut lines: BTreeMap<Followed, Vec<(i32, u32)>> = BTreeMap::new();
+    let mut add = |line: Followed, cents: i32, bar: u32| {
+        let line = lines.entry(line).or_default();
+        if line.last().is_none_or(|(last, _)| last.rem_euclid(OCTAVE) != cents.rem_euclid(OCTAVE)) {
+            line.push((cents, bar));
         }
+    };
+    let mut together: BTreeMap<Moment, (i32, i32, u32)> = BTreeMap::new();
+    for note in &part.notes {
+        let (NoteKind::Ordinary, Some(cents)) = (note.kind, note.pitch.cents()) else { continue };
+        if note.chord == ChordRole::Main {
+            add(Followed::Voice(note.voice), cents, note.bar);
+        }
+        let (low, high, _) = together.entry(note.onset).or_insert((cents, cents, note.bar));
+        (*low, *high) = ((*low).min(cents), (*high).max(cents));
+    }
+    for (low, high, bar) in together.into_values() {
+        add(Followed::Upper, high, bar);
+        add(Followed::Lower, low, bar);
     }
     let telling = |window: &[i32]| window.iter().collect::<BTreeSet<&i32>>().len() >= STEPS;
     let mut all = Vec::new();
-    for voice in voices.into_values() {
+    for voice in lines.into_values() {
         let moves: Vec<i32> =
             voice.windows(2).map(|pair| (pair[1].0 - pair[0].0).rem_euclid(OCTAVE)).collect();
         let told = moves.windows(MOVES).zip(&voice).filter(|(window, _)| telling(window));
@@ -78,8 +97,10 @@ fn hash(window: &[i32]) -> u64 {
         .fold(0xcbf2_9ce4_8422_2325, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3))
 }
 
-/// The traces of a score that what was given does not explain, in order; each once.
-pub(crate) fn traces(score: &Score, given: &BTreeSet<u64>) -> Vec<Trace> {
+/// The traces of a score that what was given does not explain (as [`Melody::grams`](crate::Melody::grams) has them), in order;
+/// each once.
+#[must_use]
+pub fn traces(score: &Score, given: &BTreeSet<u64>) -> Vec<Trace> {
     let mut seen = BTreeSet::new();
     let all = score.parts.iter().enumerate();
     let all =
@@ -229,6 +250,58 @@ mod tests {
         assert_eq!(pairs.len(), 1, "{pairs:?}");
         assert_eq!((pairs[0].hand_ins, pairs[0].share), ((0, 3), 100));
         assert_ne!(pairs[0].stretches.0.part, pairs[0].stretches.1.part);
+    }
+
+    /// Bars in two voices of one part; the second tune begins an octave lower, and the voices cross.
+    fn in_two_voices(seeds: (u64, u64), written: impl Fn(usize, &str, &str) -> String) -> Vec<Trace> {
+        let (one, other) = (bars(seeds.0, 0, equal), bars(seeds.1, -7, equal));
+        let bars = one.split(" | ").zip(other.split(" | ")).enumerate();
+        let bars: Vec<String> = bars.map(|(index, (one, other))| written(index, one, other)).collect();
+        read(&format!("violin: {} |||", bars.join(" | ")))
+    }
+
+    fn voices(upper: &str, lower: &str) -> String {
+        format!("{{voices {upper} over {lower} }}")
+    }
+
+    #[test]
+    fn voices_exchanged_inside_one_part_hide_nothing() {
+        let as_it_was = in_two_voices((1, 2), |_, one, other| voices(one, other));
+        let others =
+            || vec![as_it_was.clone(), tune(7, 0), in_two_voices((8, 9), |_, one, other| voices(one, other))];
+        let throughout = in_two_voices((1, 2), |_, one, other| voices(other, one));
+        // In every other bar, in which case no voice has four bars in a row of what it had.
+        let now_and_then =
+            in_two_voices(
+                (1, 2),
+                |index, one, other| {
+                    if index % 2 == 0 { voices(one, other) } else { voices(other, one) }
+                },
+            );
+        for (name, exchanged, least) in
+            [("throughout", throughout, 100), ("now and then", now_and_then, SHARE)]
+        {
+            let mut all = others();
+            all.push(exchanged);
+            let pairs = found(&all);
+            assert_eq!(pairs.len(), 1, "{name}: {pairs:?}");
+            assert_eq!(pairs[0].hand_ins, (0, 3), "{name}");
+            assert!(pairs[0].share >= least, "{name}: {}", pairs[0].share);
+            assert_eq!(pairs[0].stretches.0, pairs[0].stretches.1, "{name}: the bars lie where they lay");
+        }
+    }
+
+    #[test]
+    fn two_voices_written_as_chords_hide_nothing() {
+        let as_voices = in_two_voices((1, 2), |_, one, other| voices(one, other));
+        let as_chords = in_two_voices((1, 2), |_, one, other| {
+            let notes = one.split(' ').zip(other.split(' ')).skip(1);
+            let chords: Vec<String> = notes.map(|(one, other)| format!("{one}+{other}")).collect();
+            format!("1/4 {}", chords.join(" "))
+        });
+        let pairs = found(&[as_voices, tune(7, 0), tune(8, 0), as_chords]);
+        assert_eq!(pairs.len(), 1, "{pairs:?}");
+        assert_eq!(pairs[0].hand_ins, (0, 3));
     }
 
     #[test]

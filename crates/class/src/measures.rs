@@ -4,8 +4,11 @@ use std::collections::BTreeMap;
 
 use arcata_analysis::Snapshot;
 use arcata_bow::stroke::MetricPlace;
+use arcata_languages::{Argument, Wording};
 use arcata_score::{BowDirection, ChordRole, NoteKind};
 use serde::{Deserialize, Serialize};
+
+use crate::Words;
 
 /// Something that is measured.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
@@ -60,11 +63,21 @@ impl ClassMeasure {
         }
     }
 
-    /// A value of it as it is said.
+    /// A value of it as it is said, with the decimal mark of the language.
+    ///
+    /// ```
+    /// use arcata_class::{ClassMeasure, Words};
+    /// use arcata_languages::Language;
+    ///
+    /// assert_eq!(ClassMeasure::LongestSlur.said(133, &Words::of(Language::English)), "13.3 s");
+    /// assert_eq!(ClassMeasure::LongestSlur.said(133, &Words::of(Language::German)), "13,3 s");
+    /// ```
     #[must_use]
-    pub fn said(self, value: i64) -> String {
+    pub fn said(self, value: i64, words: &Words) -> String {
         match self {
-            Self::LongestSlur => format!("{}.{} s", value / 10, value % 10),
+            Self::LongestSlur => {
+                format!("{} s", Wording::of(words.language()).argument(&Argument::Tenths(value)))
+            }
             Self::DownbeatsDown => format!("{value} %"),
             _ => value.to_string(),
         }

@@ -1,8 +1,10 @@
 //! `arcata aside`: sets a finding, a rule or a passage aside, with a reason.
 
+use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_bow::plan::MarkReading;
+use arcata_languages::Saying;
 use arcata_review::{Aside, AsideEntry, REGISTER, ReviewSettings, SlurEntry};
 use arcata_score::places::{self, BarName, Passage, Within};
 use arcata_score::{Movement, Score, Slur, SlurTold};
@@ -49,14 +51,17 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
         arcata_files::write_new(&path, (Aside::head(&name) + &lines).as_bytes())?;
     }
     if slurs.is_some() {
-        let many = if held == 1 { "1 slur is".to_owned() } else { format!("{held} slurs are") };
-        let told = if arguments.slur == Some(SlurIsArgument::Phrase) { "phrase marks" } else { "bows" };
-        files::say(&format!("{many} taken as {told} from now on, by {}\n", path.display()));
+        let told = if arguments.slur == Some(SlurIsArgument::Phrase) { "phrase" } else { "bow" };
+        tell(Saying::new("aside-slurs-done").choosing("told", told), held, &path);
         return Ok(ExitCode::SUCCESS);
     }
-    let places = if held == 1 { "1 place is".to_owned() } else { format!("{held} places are") };
-    files::say(&format!("{places} set aside from now on, in {}\n", path.display()));
+    tell(Saying::new("aside-done"), held, &path);
     Ok(ExitCode::SUCCESS)
+}
+
+fn tell(done: Saying, held: usize, path: &Path) {
+    let done = done.with("count", held).quoting("file", path.display().to_string());
+    files::say(&format!("{}\n", files::wording().say(&done)));
 }
 
 fn entry(arguments: &AsideArguments, score: &Score) -> Result<AsideEntry, Failure> {

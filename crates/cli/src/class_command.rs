@@ -17,7 +17,7 @@ use crate::args::ClassArguments;
 use crate::class_hand_ins::{HandedIn, handed_in};
 use crate::class_one::{MadeBy, MadeSheet, Runs, SheetRequest, StudentNames, Whose, find, hash};
 use crate::class_pages::{WrittenPages, is_small, write};
-use crate::class_workers::{ClassSheetMaker, NotMade};
+use crate::class_workers::{ClassSheetMaker, HandInLimits, NotMade};
 use crate::failure::Failure;
 use crate::{class_before, class_given, class_hand, class_key, class_workers, engraving, files};
 
@@ -31,7 +31,8 @@ pub(crate) fn run(arguments: &ClassArguments) -> Result<ExitCode, Failure> {
     let key = class_key::with(&class_key::path(arguments), &names)?;
     let known = class.known(&key);
     let request = class.request(arguments, &known);
-    let all = make_all(&hand_ins, &key, &request, Duration::from_secs(arguments.limit))?;
+    let limits = HandInLimits { time: Duration::from_secs(arguments.limit), megabytes: arguments.memory };
+    let all = make_all(&hand_ins, &key, &request, limits)?;
     class_before::carry(&request, &key)?;
     let nothing_from = nothing_from(&class.students, &hand_ins, &key, arguments);
     let written = write(&request, &all, &nothing_from)?;
@@ -194,7 +195,7 @@ fn make_all<'a>(
     hand_ins: &'a [HandedIn],
     key: &'a Key,
     request: &SheetRequest<'_>,
-    limit: Duration,
+    limits: HandInLimits,
 ) -> Result<MadeSheets<'a>, Failure> {
     let bar = ProgressBar::new(hand_ins.len() as u64).with_style(
         ProgressStyle::with_template("{bar:30} {pos}/{len} hand-ins, {eta} left")
@@ -203,7 +204,7 @@ fn make_all<'a>(
     let bar = bar.with_finish(ProgressFinish::AndClear);
     let next = AtomicUsize::new(0);
     let work = || {
-        let mut maker = ClassSheetMaker::new(limit);
+        let mut maker = ClassSheetMaker::new(limits);
         let mut made = Vec::new();
         while let Some((index, hand_in)) = {
             let index = next.fetch_add(1, Ordering::Relaxed);

@@ -11,6 +11,7 @@ use arcata_class::{
     TeachersHand, Touch, Words, generic_names,
 };
 use arcata_engrave::{Engraver, Picture, music_style_sheet};
+use arcata_languages::Wording;
 use arcata_xml::open_score;
 use sha2::{Digest, Sha256};
 
@@ -82,6 +83,12 @@ pub(crate) enum MadeBy {
 }
 
 impl SheetRequest<'_> {
+    /// Pictures are drawn once, for sheets in all languages: their few words are in the first.
+    pub(crate) fn pictures_wording(&self) -> Wording {
+        let language = self.words.first().map(Words::language).unwrap_or_default();
+        Wording { language, ..files::wording() }
+    }
+
     /// A text without names, where pages say pseudonyms.
     fn nameless(&self, text: &str) -> String {
         match self.naming {
@@ -250,7 +257,7 @@ fn look(bytes: Vec<u8>, touch: &Touch, request: &SheetRequest<'_>) -> Result<Sho
     let (desk, concealed) = bowed(bytes, request)?;
     let look = LookAtHandIn::new(desk.snapshot(), request.task);
     let chosen = look.chosen(touch);
-    let pictures = Scenes::new(&desk, request.engraver).narrow().draw(&chosen);
+    let pictures = Scenes::new(&desk, request.engraver, &request.pictures_wording()).narrow().draw(&chosen);
     Ok(look.shown((&chosen, touch), pictures, request.material, &concealed))
 }
 

@@ -180,7 +180,9 @@ fn engraved(
     };
     // Pictures are drawn of what a review finds; here of what it finds nothing in.
     let finding = Finding::at("", Severity::D, place);
-    let drawn = Scenes::new(&desk, request.engraver).narrow().draw(std::slice::from_ref(&finding));
+    let drawn = Scenes::new(&desk, request.engraver, &request.pictures_wording())
+        .narrow()
+        .draw(std::slice::from_ref(&finding));
     let kept = drawn.into_iter().next().and_then(|pictures| pictures.now).map(|drawn| KeptPicture {
         svg: concealed.markup(&drawn.svg),
         text: concealed.text(&drawn.text),

@@ -18,8 +18,14 @@ use crate::class_hand_ins::HandedIn;
 const WORKER: &str = "class-worker";
 /// Rule of thumb: how often it is looked how much memory a worker has.
 const LOOK_EVERY: Duration = Duration::from_millis(100);
-/// A limit, bytes: what one hand-in may take. The largest that are read (32 MiB) take less; see the manual.
-const MOST_MEMORY: u64 = 3 << 30;
+
+/// What one hand-in may take.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct HandInLimits {
+    pub(crate) time: Duration,
+    /// Megabytes (2^20 bytes). The largest hand-ins that are read (32 MiB) take less than is usual; see the manual.
+    pub(crate) megabytes: u64,
+}
 
 /// The arguments of the run that this process works for, where it is a worker; what no person types stands in no help.
 pub(crate) fn works_for() -> Option<Vec<OsString>> {
@@ -62,25 +68,28 @@ impl ClassWorker {
         PipedProcess::start(&mut command, |output| read_frame(output).and_then(frame_text)).map(Self)
     }
 
-    fn make(&mut self, told: &str, limit: Duration) -> Result<(), NotMade> {
+    fn make(&mut self, told: &str, limits: HandInLimits) -> Result<(), NotMade> {
         let ended = || NotMade::HandIn("the program failed over this file; please report it".to_owned());
         write_frame(self.0.orders(), told.as_bytes()).and_then(|()| self.0.send()).map_err(|_| ended())?;
         let begun = Instant::now();
         loop {
-            match self.0.reply_within(LOOK_EVERY.min(limit)) {
+            match self.0.reply_within(LOOK_EVERY.min(limits.time)) {
                 Ok(failed) if failed.is_empty() => return Ok(()),
                 Ok(failed) => return Err(NotMade::Writing(failed)),
                 Err(NoReply::Ended) => return Err(ended()),
-                Err(NoReply::TooLong) if begun.elapsed() >= limit => {
+                Err(NoReply::TooLong) if begun.elapsed() >= limits.time => {
                     return Err(NotMade::HandIn(format!(
                         "it took longer than {} seconds; a longer time is given by --limit",
-                        limit.as_secs()
+                        limits.time.as_secs()
                     )));
                 }
                 Err(NoReply::TooLong) => {}
             }
-            if memory(self.0.id()).is_some_and(|bytes| bytes > MOST_MEMORY) {
-                return Err(NotMade::HandIn(format!("it took more than {} GB of memory", MOST_MEMORY >> 30)));
+            if memory(self.0.id()).is_some_and(|bytes| bytes >> 20 > limits.megabytes) {
+                return Err(NotMade::HandIn(format!(
+                    "it took more than {} MB of memory; more is given by --memory",
+                    limits.megabytes
+                )));
             }
         }
     }
@@ -95,13 +104,13 @@ fn memory(process: u32) -> Option<u64> {
 
 /// Has sheets made by one worker, a new one after each that was ended.
 pub(crate) struct ClassSheetMaker {
-    limit: Duration,
+    limits: HandInLimits,
     worker: Option<ClassWorker>,
 }
 
 impl ClassSheetMaker {
-    pub(crate) const fn new(limit: Duration) -> Self {
-        Self { limit, worker: None }
+    pub(crate) const fn new(limits: HandInLimits) -> Self {
+        Self { limits, worker: None }
     }
 
     /// Has the sheet of a hand-in made.
@@ -111,7 +120,7 @@ impl ClassSheetMaker {
             Some(worker) => worker,
             None => ClassWorker::start().map_err(|_| NotMade::NoWorker)?,
         };
-        let made = worker.make(&told, self.limit);
+        let made = worker.make(&told, self.limits);
         // What failed over one hand-in is not trusted with another.
         if !matches!(made, Err(NotMade::HandIn(_))) {
             self.worker = Some(worker);

@@ -8,6 +8,7 @@ use arcata_bow::Profile;
 use arcata_habits::{
     Foreseen, Habits, LEAST_STROKES, LearningOutcome, Marked, Refusal, account, learn, moved,
 };
+use arcata_languages::Saying;
 use arcata_layer::Trust;
 use arcata_xml::EditList;
 use rayon::prelude::*;
@@ -52,7 +53,8 @@ fn learned(arguments: &LearnArguments) -> Result<ExitCode, Failure> {
         LearningOutcome::Learned(habits) => {
             arcata_files::write_whole(&arguments.out, habits.text().as_bytes())?;
             let mut text = said(&habits, &profile);
-            text += &format!("Written to {}. Bow with --habits.\n", arguments.out.display());
+            let written = Saying::new("habits-written").quoting("file", arguments.out.display().to_string());
+            text += &format!("{}\n", files::wording().say(&written));
             files::show(&files::wrapped(&text));
             Ok(ExitCode::SUCCESS)
         }
@@ -69,7 +71,7 @@ fn marked(
     let opened = studio::open_score(path)?;
     let mut bowed = BowedScore::new(opened.document(), &EditList::default())?;
     bowed.put_on(path, &arguments.layer, Trust::OwnScore)?;
-    list("Not learned from:", &bowed.left_out);
+    list(&files::wording().word("habits-not-learned-from"), &bowed.left_out);
     let score = bowed.score;
     let chosen = bars::parts(&score, &arguments.part)?;
     let lines = arcata_analysis::lines(&score, &Config::of(profile.clone())).into_iter();
@@ -86,19 +88,18 @@ const SHOWN: usize = 12;
 
 /// What was learned, in words.
 fn said(habits: &Habits, profile: &Profile) -> String {
-    let mut text = account(habits);
+    let wording = files::wording();
+    let mut text = wording.say(&account(habits));
     let moved = moved(habits, profile);
     if moved.is_empty() {
-        text += "\nNo price moved by a tenth.";
+        text += &format!("\n{}", wording.word("habits-no-price-moved"));
     }
     for sentence in moved.iter().take(SHOWN) {
-        text += "\n  ";
-        text += sentence;
+        text += &format!("\n  {}", wording.say(sentence));
     }
-    match moved.len().saturating_sub(SHOWN) {
-        0 => {}
-        1 => text += "\n  One more price moved by less.",
-        more => text += &format!("\n  {more} more prices moved by less."),
+    let more = moved.len().saturating_sub(SHOWN);
+    if more > 0 {
+        text += &format!("\n  {}", wording.say(&Saying::new("habits-more-moved").with("count", more)));
     }
     text + "\n"
 }

@@ -2,6 +2,7 @@
 
 use std::process::ExitCode;
 
+use arcata_languages::Saying;
 use arcata_layer::identity::{Kinship, kinship};
 use arcata_layer::{Addresses, LayerError};
 
@@ -9,6 +10,7 @@ use crate::args::CarryArguments;
 use crate::failure::Failure;
 use crate::files;
 use crate::layer_file::{exit, layer_failed, list, not_over, open_layer, open_score, save};
+use crate::layer_words::{say, word};
 
 pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
     let (old_file, old) = open_score(&arguments.from)?;
@@ -22,14 +24,13 @@ pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
     }
     let carried = arcata_layer::carry(&opened.layer, &old, (new_file.document(), &new));
     save(&carried.layer, &opened, &arguments.out)?;
-    files::complain(&format!(
-        "{} bowings carried exactly, {} with doubt, {} found no note",
-        carried.exactly,
-        carried.doubtful.len(),
-        carried.orphaned.len()
-    ));
+    let done = Saying::new("layer-carried")
+        .with("count", carried.exactly)
+        .with("doubtful", carried.doubtful.len())
+        .with("orphaned", carried.orphaned.len());
+    files::complain(&say(&done));
     let (old, new) = (Addresses::new(&old), Addresses::new(&new));
-    list("Look at these:", carried.doubtful.iter().map(|doubtful| doubtful.said(&old, &new)));
-    list("Kept in the layer without a note:", carried.orphaned.iter().map(|orphan| orphan.said(&old)));
+    list(&word("layer-look-at"), carried.doubtful.iter().map(|doubtful| doubtful.said(&old, &new)));
+    list(&word("layer-without-note"), carried.orphaned.iter().map(|orphan| orphan.said(&old)));
     Ok(exit(carried.doubtful.is_empty() && carried.orphaned.is_empty()))
 }

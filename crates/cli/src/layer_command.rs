@@ -3,10 +3,8 @@
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arcata_layer::{
-    Address, Addresses, Applied, Entry, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Trust,
-};
-use arcata_score::places;
+use arcata_languages::Saying;
+use arcata_layer::{Addresses, Applied, Layer, LayerError, LeftOut, LiftChoice, LiftKind, MergeRule, Trust};
 use arcata_xml::{Document, Limits};
 
 use crate::args::{
@@ -15,8 +13,11 @@ use crate::args::{
 };
 use crate::failure::Failure;
 use crate::layer_file::{LayerFile, exit, layer_failed, list, not_over, open_layer, open_score, save};
+use crate::layer_words::{say, word};
 use crate::score_file::ScoreTarget;
-use crate::{bars, files, layer_carry, layer_enter, layer_list, layer_sheet, layer_spread, studio};
+use crate::{
+    bars, files, layer_carry, layer_enter, layer_list, layer_sheet, layer_spread, layer_words, studio,
+};
 
 pub(crate) fn run(arguments: &LayerArguments) -> Result<ExitCode, Failure> {
     match &arguments.command {
@@ -60,17 +61,17 @@ fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
     // The layer first: the marks are then in two files, never in none.
     arcata_files::write_whole(&arguments.layer, arcata_layer::write(&lifted.layer).as_bytes())?;
     target.write(&file, &clean)?;
-    files::complain(&format!(
-        "{} marks lifted into {}; the clean score is {}",
-        lifted.layer.entries.len(),
-        arguments.layer.display(),
-        arguments.out.display()
-    ));
+    let done = Saying::new("layer-lifted")
+        .with("count", lifted.layer.entries.len())
+        .quoting("layer", arguments.layer.display().to_string())
+        .quoting("score", arguments.out.display().to_string());
+    files::complain(&say(&done));
+    let wording = files::wording();
     let staying = lifted
         .staying
         .iter()
-        .map(|mark| format!("{}, {}: {}", mark.part, places::bar_said("bar", None, &mark.bar), mark.why));
-    list("Marks that stay in the score:", staying);
+        .map(|mark| format!("{}, {}: {}", mark.part, wording.bar(None, &mark.bar), mark.why));
+    list(&word("layer-staying"), staying);
     Ok(exit(lifted.staying.is_empty()))
 }
 
@@ -113,7 +114,11 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
         let bytes = document.apply(&edits).map_err(|error| layer_failed(&opened.path, &error.into()))?;
         document = parse(bytes)?;
         score = arcata_score::read(&document);
-        said.push(format!("{}: {written} applied, {standing} there already", opened.path.display()));
+        let done = Saying::new("layer-applied")
+            .quoting("layer", opened.path.display().to_string())
+            .with("written", written)
+            .with("standing", standing);
+        said.push(say(&done));
         left_out.extend(left);
         for entry in below_this {
             if !overruled.iter().any(|known: &LeftOut| known.entry.says_the_same(&entry.entry)) {
@@ -132,8 +137,9 @@ fn run_apply(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
     target.write(&file, document.bytes())?;
     said.iter().for_each(|line| files::complain(line));
     let addresses = Addresses::new(&score);
-    list("Overruled by a layer above:", overruled.iter().map(|left| left.said(&addresses)));
-    list("Not applied:", left_out.iter().map(|left| left.said(&addresses)));
+    let passed_over = |left: &LeftOut| layer_words::left_out(left, &addresses);
+    list(&word("layer-overruled"), overruled.iter().map(passed_over));
+    list(&word("layer-not-applied"), left_out.iter().map(passed_over));
     Ok(exit(left_out.is_empty()))
 }
 
@@ -157,9 +163,11 @@ fn run_wipe(arguments: &ApplyArguments) -> Result<ExitCode, Failure> {
         left_out.extend(wiped.left_out);
     }
     target.write(&file, document.bytes())?;
-    files::complain(&format!("{taken_off} bowings taken off; the score is {}", arguments.out.display()));
+    let done = Saying::new("layer-wiped").with("count", taken_off);
+    files::complain(&say(&done.quoting("score", arguments.out.display().to_string())));
     let addresses = Addresses::new(&score);
-    list("Not found in the score:", left_out.iter().map(|left| left.said(&addresses)));
+    let passed_over = |left: &LeftOut| layer_words::left_out(left, &addresses);
+    list(&word("layer-not-found"), left_out.iter().map(passed_over));
     Ok(exit(left_out.is_empty()))
 }
 
@@ -171,27 +179,13 @@ fn run_compare(arguments: &CompareArguments) -> Result<ExitCode, Failure> {
     for difference in &differences {
         files::show(&format!(
             "{}: {} → {}\n",
-            place_said(&difference.place, addresses.as_ref()),
-            marks_said(&difference.before, addresses.as_ref()),
-            marks_said(&difference.after, addresses.as_ref())
+            layer_words::place(&difference.place, addresses.as_ref()),
+            layer_words::marks(&difference.before, addresses.as_ref()),
+            layer_words::marks(&difference.after, addresses.as_ref())
         ));
     }
-    files::complain(&format!("{} differences", differences.len()));
+    files::complain(&say(&Saying::new("layer-differences").with("count", differences.len())));
     Ok(exit(differences.is_empty()))
-}
-
-/// A place, by bar and beat where the score is known.
-fn place_said(place: &Address, addresses: Option<&Addresses<'_>>) -> String {
-    addresses.map_or_else(|| place.to_string(), |addresses| addresses.said(place))
-}
-
-fn marks_said(entries: &[Entry], addresses: Option<&Addresses<'_>>) -> String {
-    let said = |entry: &Entry| match addresses {
-        Some(addresses) => entry.mark.words_in(addresses, &entry.place.part),
-        None => entry.mark.words(),
-    };
-    let words: Vec<String> = entries.iter().map(said).collect();
-    if words.is_empty() { "nothing".to_owned() } else { words.join(" and ") }
 }
 
 fn run_merge(arguments: &MergeArguments) -> Result<ExitCode, Failure> {
@@ -212,17 +206,16 @@ fn run_merge(arguments: &MergeArguments) -> Result<ExitCode, Failure> {
         }
     };
     save(&layer, &first, &arguments.out)?;
-    files::complain(&format!(
-        "{} bowings, {} conflicts, {} settled by rule",
-        layer.entries.len(),
-        layer.conflicts.len(),
-        overruled.len()
-    ));
+    let done = Saying::new("layer-merged")
+        .with("count", layer.entries.len())
+        .with("conflicts", layer.conflicts.len())
+        .with("settled", overruled.len());
+    files::complain(&say(&done));
     let score = arguments.score.as_deref().map(open_score).transpose()?;
     let addresses = score.as_ref().map(|(_, score)| Addresses::new(score));
-    let said = |one: &arcata_layer::Conflict| conflict(one, addresses.as_ref());
-    list("Settled by rule:", overruled.iter().map(said));
-    list("To settle, both kept:", layer.conflicts.iter().map(said));
+    let said = |one: &arcata_layer::Conflict| layer_words::conflict(one, addresses.as_ref());
+    list(&word("layer-settled"), overruled.iter().map(said));
+    list(&word("layer-to-settle"), layer.conflicts.iter().map(said));
     Ok(exit(layer.conflicts.is_empty()))
 }
 
@@ -236,23 +229,17 @@ fn rule(text: &str) -> MergeRule {
     }
 }
 
-fn conflict(conflict: &arcata_layer::Conflict, addresses: Option<&Addresses<'_>>) -> String {
-    format!(
-        "{}: {} wants {}, {} wants {}",
-        place_said(&conflict.place, addresses),
-        conflict.first_owner,
-        marks_said(&conflict.first, addresses),
-        conflict.second_owner,
-        marks_said(&conflict.second, addresses)
-    )
-}
-
 fn run_check(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let (file, score) = open_score(&arguments.score)?;
     let opened = open_layer(&arguments.layer)?;
     let remarks = arcata_layer::check(&opened.layer, file.document(), &score);
     let addresses = Addresses::new(&score);
-    remarks.iter().for_each(|remark| files::show(&format!("{}\n", remark.said(&addresses))));
-    files::complain(&format!("{} bowings, {} remarks", opened.layer.entries.len(), remarks.len()));
+    for remark in &remarks {
+        let place = remark.place.as_ref().map(|place| layer_words::place(place, Some(&addresses)));
+        let place = place.map_or_else(String::new, |place| format!("{place}: "));
+        files::show(&format!("{place}{}\n", remark.message));
+    }
+    let done = Saying::new("layer-checked").with("count", opened.layer.entries.len());
+    files::complain(&say(&done.with("remarks", remarks.len())));
     Ok(exit(remarks.is_empty()))
 }

@@ -4,12 +4,14 @@ use std::fmt::Write as _;
 use std::path::Path;
 use std::process::ExitCode;
 
+use arcata_languages::Saying;
 use arcata_layer::shorthand::{self, Gravity};
 use arcata_layer::{Addresses, Layer};
 
 use crate::args::EnterArguments;
 use crate::failure::Failure;
 use crate::layer_file::{LayerFile, open_layer};
+use crate::layer_words::say;
 use crate::{files, studio};
 
 /// The most troubles that are told at once; nobody reads more.
@@ -41,20 +43,20 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
         let _ = writeln!(said, "{}", complaint.shown(&text));
     }
     if complaints.len() > MOST_SHOWN {
-        let _ = writeln!(said, "and {} more; put these right first.", complaints.len() - MOST_SHOWN);
+        let more = Saying::new("layer-more-troubles").with("count", complaints.len() - MOST_SHOWN);
+        let _ = writeln!(said, "{}", say(&more));
     }
     if !said.is_empty() {
         files::say(&said);
     }
     let wrong = complaints.iter().filter(|complaint| complaint.gravity == Gravity::Wrong).count();
     if wrong > 0 {
-        let troubles = if wrong == 1 { "1 trouble".to_owned() } else { format!("{wrong} troubles") };
-        files::complain(&format!("{troubles} in the text; nothing was written."));
+        files::complain(&say(&Saying::new("layer-troubles").with("count", wrong)));
         return Ok(ExitCode::from(1));
     }
     shorthand::put(&mut layer, &entered);
     if arguments.check {
-        files::complain(&format!("{} bowings; nothing wrong.", entered.entries.len()));
+        files::complain(&say(&Saying::new("layer-nothing-wrong").with("count", entered.entries.len())));
     } else if arguments.print {
         files::hand_out(&shorthand::of_layer(&layer, &addresses).to_string());
     } else {
@@ -119,11 +121,11 @@ fn write(
                 }
                 None => arcata_files::write_whole(path, text.as_bytes())?,
             }
-            files::complain(&format!(
-                "{count} bowings entered; {} in {}",
-                layer.entries.len(),
-                path.display()
-            ));
+            let done = Saying::new("layer-entered")
+                .with("count", count)
+                .with("all", layer.entries.len())
+                .quoting("layer", path.display().to_string());
+            files::complain(&say(&done));
             Ok(())
         }
         None => {

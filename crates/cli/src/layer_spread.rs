@@ -4,13 +4,15 @@ use std::process::ExitCode;
 
 use arcata_analysis::Config;
 use arcata_bow::together::groups;
+use arcata_languages::Saying;
 use arcata_layer::{Addresses, GoingTogether, LowStrings, SpreadChoice, SpreadReach};
 use arcata_score::Score;
 
 use crate::args::SpreadArguments;
 use crate::failure::Failure;
 use crate::layer_file::{exit, list, not_over, open_layer, open_score, save};
-use crate::{bars, files};
+use crate::layer_words::{say, word};
+use crate::{bars, files, layer_words};
 
 pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
     let (_, score) = open_score(&arguments.score)?;
@@ -29,14 +31,16 @@ pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
     };
     let spread = arcata_layer::spread(&opened.layer, &score, &choice);
     let addresses = Addresses::new(&score);
-    list("Proposed:", spread.proposed.iter().map(|proposed| proposed.said(&addresses)));
-    list("Not spread:", &spread.not_spread);
+    let proposed = spread.proposed.iter().map(|proposed| layer_words::proposed(proposed, &addresses));
+    list(&word("layer-proposed"), proposed);
+    list(&word("layer-not-spread"), &spread.not_spread);
     if let Some(out) = &arguments.out {
         not_over(out, &[&arguments.score])?;
         let mut layer = opened.layer.clone();
         spread.put_into(&mut layer, &score);
         save(&layer, &opened, out)?;
-        files::complain(&format!("{} bowings added; the layer is {}", spread.proposed.len(), out.display()));
+        let done = Saying::new("layer-added").with("count", spread.proposed.len());
+        files::complain(&say(&done.quoting("layer", out.display().to_string())));
     }
     Ok(exit(spread.not_spread.is_empty()))
 }

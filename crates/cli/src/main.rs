@@ -27,6 +27,7 @@ mod layer_file;
 mod layer_list;
 mod layer_sheet;
 mod layer_spread;
+mod layer_words;
 mod library;
 mod marks_command;
 mod open_command;

@@ -5,7 +5,6 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_analysis::Player;
-use arcata_bow::Profile;
 use arcata_bow::plan::{Alternative, MarkReading, alternatives};
 use arcata_engrave::{
     Caption, Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, pdf,
@@ -42,7 +41,7 @@ pub(crate) fn run(
     if anchors.iter().any(|anchors| !anchors.is_empty()) {
         desk.fix(anchors);
     }
-    let style = style(arguments, &player.profile);
+    let style = style(arguments);
     let engraver = engraving::engraver();
     let pictures = pictures(&desk, &bars, arguments, &style, &engraver)?;
     let bytes = match (arguments.format, pictures.as_slice()) {
@@ -55,15 +54,14 @@ pub(crate) fn run(
     Ok(ExitCode::SUCCESS)
 }
 
-fn style(arguments: &PlanArguments, profile: &Profile) -> PictureStyle {
+fn style(arguments: &PlanArguments) -> PictureStyle {
     let shape = if arguments.width < 150 { PictureStyle::phone() } else { PictureStyle::paper() };
     PictureStyle {
         width: f64::from(arguments.width),
         page_height: (arguments.format == PlanFormat::Pdf).then_some(PAGE),
-        frog: profile.words.frog.value.clone(),
-        tip: profile.words.tip.value.clone(),
         ..shape
     }
+    .in_words(&files::wording())
 }
 
 fn pictures(

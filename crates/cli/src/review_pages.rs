@@ -30,7 +30,7 @@ pub(crate) fn page(
     shared: &SharedArguments,
     engraver: &Engraver,
 ) -> String {
-    let scenes = Scenes::new(desk, engraver);
+    let scenes = Scenes::new(desk, engraver, &files::wording());
     let pictures = scenes.draw(findings);
     let music_in_text = pictures.iter().any(|pictures| {
         let all = pictures.now.iter().chain(pictures.proposals.iter().flatten());

@@ -7,7 +7,7 @@ use arcata_bow::plan::Anchor;
 use arcata_bow::{Join, Line, LineOptions, Link, Plan, Profile, Reading, plan};
 use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, note_name};
 use arcata_examples::Example;
-use arcata_languages::Saying;
+use arcata_languages::{Saying, Wording};
 use arcata_report::{DrawnPicture, FindingPictures, RuleExample};
 use arcata_review::Finding;
 use arcata_review::repair_words::place;
@@ -52,14 +52,10 @@ struct Staged<'a> {
 }
 
 impl<'a> Scenes<'a> {
-    pub(crate) fn new(desk: &'a StudioScore, engraver: &'a Engraver) -> Self {
+    pub(crate) fn new(desk: &'a StudioScore, engraver: &'a Engraver, wording: &Wording) -> Self {
         let ground = desk.snapshot().ground();
         let (profile, options) = (&ground.config.player.profile, &ground.options);
-        let style = PictureStyle {
-            frog: profile.words.frog.value.clone(),
-            tip: profile.words.tip.value.clone(),
-            ..PictureStyle::column()
-        };
+        let style = PictureStyle::column().in_words(wording);
         Self { desk, profile, options, engraver, style, most_bars: MOST_BARS, most_parts: MOST_PARTS }
     }
 

@@ -570,6 +570,36 @@ fn one_that_takes_too_long_is_told_and_the_others_go_on() {
 }
 
 #[test]
+#[cfg(target_os = "linux")]
+fn one_that_takes_too_much_memory_is_told_and_the_others_go_on() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (good, large) = (hand_in("Lowen Castrell"), long_score(16_500));
+    let mut hand_ins: Vec<(&str, &str)> =
+        ["A - x.musicxml", "C - x.musicxml", "D - x.musicxml"].map(|name| (name, good.as_str())).to_vec();
+    let whole = folder_of(&folder.path().join("whole"), &hand_ins);
+    hand_ins.push(("B - x.musicxml", &large));
+    let hand_ins = folder_of(folder.path(), &hand_ins);
+    let task = demo().join("task.toml");
+    let done = class(&hand_ins, &task, folder.path(), "pages", &["--memory", "200"]);
+    assert_eq!(done.status.code(), Some(1), "{}", text(&done.stderr));
+    let why = "it took more than 200 MB of memory; more is given by --memory";
+    assert!(text(&done.stdout).contains("3 of 4 hand-ins have a sheet"), "{}", text(&done.stdout));
+    assert!(text(&done.stdout).contains(why), "{}", text(&done.stdout));
+    let pages = files(&folder.path().join("pages"));
+    let page = |name: &str| String::from_utf8_lossy(&pages[Path::new(name)]).into_owned();
+    assert!(page("index.html").contains(why), "the page of the class says why");
+    assert!(page("class.csv").contains(why), "{}", page("class.csv"));
+    // The others have the sheets that they have without it: the key says the same pseudonyms.
+    let without = class(&whole, &task, folder.path(), "without", &[]);
+    assert!(without.status.success(), "{}", text(&without.stderr));
+    let sheets = files(&folder.path().join("without/sheets"));
+    assert_eq!(sheets.len(), 6, "HTML and PDF of three");
+    for (path, bytes) in sheets {
+        assert!(pages[&Path::new("sheets").join(&path)] == bytes, "{} differs", path.display());
+    }
+}
+
+#[test]
 fn a_run_that_is_killed_goes_on_to_the_same_pages() {
     let folder = tempfile::tempdir().expect("a folder");
     let whole = demo_class(folder.path(), "whole", &[]);

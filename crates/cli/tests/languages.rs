@@ -146,3 +146,80 @@ fn the_words_of_the_trade_are_put_in_where_a_sentence_is_made() {
     assert_eq!(italian, printed(&["review", "--language", "it"], &score));
     assert!(italian.contains("battuta ") && !italian.contains("measure"), "{italian}");
 }
+
+/// What a command tells when it is done: both streams in one.
+fn told(folder: &Path, language: &str, arguments: &[&str]) -> String {
+    let mut run = Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
+    let output =
+        run.current_dir(folder).args(arguments).args(["--language", language]).output().expect("runs");
+    assert!(output.status.code() != Some(2), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
+    let both = [output.stdout, output.stderr].concat();
+    String::from_utf8_lossy(&both).split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// The commands that set aside, learn habits and work on layers: their counts, headings, places and marks.
+#[test]
+fn commands_tell_in_the_language_what_they_have_done() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let at = folder.path();
+    for demo in ["lantern-study", "ferry-bell-quartet", "weather-ledger"] {
+        let name = format!("{demo}.musicxml");
+        std::fs::copy(root().join("demo").join(&name), at.join(name)).expect("a copy");
+    }
+    let prepare: [&[&str]; 4] = [
+        &["plan", "weather-ledger.musicxml", "--style", "early", "--marks", "all", "--out", "bowed.musicxml"],
+        &["habits", "learn", "bowed.musicxml", "--out", "leader.toml"],
+        &["layer", "lift", "bowed.musicxml", "--out", "clean.musicxml", "--layer", "one.json"],
+        &["layer", "wipe", "bowed.musicxml", "--layer", "one.json", "--out", "wiped.musicxml"],
+    ];
+    for arguments in prepare {
+        told(at, "en", arguments);
+    }
+    let layer = std::fs::read(at.join("one.json")).expect("a layer");
+    let mut layer = arcata_layer::read(&layer).expect("a layer");
+    layer.entries.remove(0);
+    std::fs::write(at.join("other.json"), arcata_layer::write(&layer)).expect("written");
+    let asks: [(&[&str], [&str; 4]); 7] = [
+        (
+            &["aside", "lantern-study.musicxml", "--rule", "slur-outlasts-bow", "--reason", "x"],
+            [
+                "set aside from now on",
+                "da parte d'ora in poi",
+                "de côté désormais",
+                "von nun an beiseitegelegt",
+            ],
+        ),
+        (
+            &["aside", "lantern-study.musicxml", "--slur", "phrase", "--bars", "20-25", "--reason", "x"],
+            ["taken as", "D'ora in poi", "désormais", "von nun an"],
+        ),
+        (&["habits", "show", "leader.toml"], ["instead of", "invece di", "au lieu de", "statt"]),
+        (
+            &["layer", "lift", "bowed.musicxml", "--out", "clean.musicxml", "--layer", "again.json"],
+            ["marks lifted into", "segni ripresi in", "signes relevés dans", "Zeichen sind in"],
+        ),
+        (
+            &["layer", "apply", "clean.musicxml", "--layer", "one.json", "--out", "applied.musicxml"],
+            ["applied,", "scritte,", "écrits,", "geschrieben,"],
+        ),
+        (
+            &["layer", "compare", "one.json", "other.json", "--score", "clean.musicxml"],
+            ["→ nothing", "→ niente", "→ rien", "→ nichts"],
+        ),
+        (
+            &["layer", "wipe", "bowed.musicxml", "--layer", "one.json", "--out", "wiped.musicxml"],
+            ["taken off;", "tolte;", "enlevés ;", "entfernt;"],
+        ),
+    ];
+    for (arguments, expected) in asks {
+        let said = ["en", "it", "fr", "de"].map(|language| {
+            let _ = std::fs::remove_file(at.join("lantern-study.aside.toml"));
+            told(at, language, arguments)
+        });
+        for (language, (said, expected)) in said.iter().zip(expected).enumerate() {
+            assert!(said.contains(expected), "{arguments:?}: {said}");
+            let english = language > 0 && (said.contains(" bar ") || said.contains(" the "));
+            assert!(!english, "{arguments:?}: {said}");
+        }
+    }
+}

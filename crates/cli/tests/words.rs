@@ -180,8 +180,8 @@ fn strangers_are_found_in_strings_and_on_pages_and_not_in_ids() {
     assert!(holds("the layer is not carried: because", "not carried:"));
     assert!(holds("two decisions here", "decisions") && !holds("undecided", "decided"));
     assert!(!holds("landmarks-too-far", "landmarks"));
-    let said = said_by_source(&root().join("crates/cli/src/layer_spread.rs"));
-    assert!(said.contains("Not spread:") && !said.contains("pub(crate)"), "{said}");
+    let said = said_by_source(&root().join("crates/cli/src/layer_enter.rs"));
+    assert!(said.contains("is not UTF-8 text") && !said.contains("pub(crate)"), "{said}");
 }
 
 #[test]

@@ -1,41 +1,41 @@
-//! A file of habits in words.
+//! A file of habits in words, in whatever language.
 
 use arcata_bow::Profile;
-use arcata_languages::{Language, capital, points};
+use arcata_languages::{Argument, Saying};
 
 use crate::{Foreseen, Habits};
 
-/// What each learned price is for, as the subject of "counts".
+/// The message that says what each learned price is for.
 const SUBJECTS: [(&str, &str); 29] = [
-    ("downbeat", "an up-bow on a downbeat, one note"),
-    ("downbeat_slurred", "an up-bow on a downbeat, a slur"),
-    ("downbeat_bar", "an up-bow on a downbeat, a stroke of about a bar"),
-    ("downbeat_bars", "an up-bow on a downbeat, a stroke of several bars"),
-    ("downbeat_even", "an up-bow on a downbeat where bars count in twos, besides"),
-    ("mid_bar", "an up-bow in the middle of an even bar, one note"),
-    ("mid_bar_slurred", "an up-bow in the middle of an even bar, a slur"),
-    ("half_bar", "a slur begun in the middle of an even bar on a down-bow"),
-    ("beat", "a down-bow on a weak beat"),
-    ("offbeat", "a down-bow between beats"),
-    ("upbeat", "a down-bow on the last short note before a downbeat"),
-    ("upbeat_slurred", "a down-bow on the last short slur before a downbeat"),
-    ("upbeat_long", "a down-bow on the last long stroke before a downbeat"),
-    ("flow_slurred", "an up-bow on a short slur that flows into a downbeat"),
-    ("flow_long", "an up-bow on a long stroke that flows into a downbeat"),
-    ("upbeat_mid_bar", "a down-bow right before the middle of a bar"),
-    ("entry", "an entry on the bow against the downbeat"),
-    ("entry_elsewhere", "an up-bow on an entry away from the downbeat"),
-    ("before_rest", "a down-bow on the last stroke before a short rest"),
-    ("ending", "an up-bow on a phrase's last note"),
-    ("hook", "a hook"),
-    ("hook_last_two", "hooking the last two of a bar's equal notes"),
-    ("hook_by_slur", "a hook next to a slur, besides"),
-    ("hook_slurs", "a hook between two slurs, besides"),
-    ("retake", "a retake in a line that sounds on"),
-    ("retake_apart", "a retake where the strokes are apart"),
-    ("retake_up", "a retake on the up-bow, besides"),
-    ("reset", "going on in one direction over a rest"),
-    ("swell", "a swell against the bow"),
+    ("downbeat", "price-downbeat"),
+    ("downbeat_slurred", "price-downbeat-slurred"),
+    ("downbeat_bar", "price-downbeat-bar"),
+    ("downbeat_bars", "price-downbeat-bars"),
+    ("downbeat_even", "price-downbeat-even"),
+    ("mid_bar", "price-mid-bar"),
+    ("mid_bar_slurred", "price-mid-bar-slurred"),
+    ("half_bar", "price-half-bar"),
+    ("beat", "price-beat"),
+    ("offbeat", "price-offbeat"),
+    ("upbeat", "price-upbeat"),
+    ("upbeat_slurred", "price-upbeat-slurred"),
+    ("upbeat_long", "price-upbeat-long"),
+    ("flow_slurred", "price-flow-slurred"),
+    ("flow_long", "price-flow-long"),
+    ("upbeat_mid_bar", "price-upbeat-mid-bar"),
+    ("entry", "price-entry"),
+    ("entry_elsewhere", "price-entry-elsewhere"),
+    ("before_rest", "price-before-rest"),
+    ("ending", "price-ending"),
+    ("hook", "price-hook"),
+    ("hook_last_two", "price-hook-last-two"),
+    ("hook_by_slur", "price-hook-by-slur"),
+    ("hook_slurs", "price-hook-slurs"),
+    ("retake", "price-retake"),
+    ("retake_apart", "price-retake-apart"),
+    ("retake_up", "price-retake-up"),
+    ("reset", "price-reset"),
+    ("swell", "price-swell"),
 ];
 
 /// The prices that moved by a tenth and by 0.05 points or more, each in a sentence, the farthest first.
@@ -43,19 +43,25 @@ const SUBJECTS: [(&str, &str); 29] = [
 /// ```
 /// use arcata_bow::{Profile, Style};
 /// use arcata_habits::{Foreseen, Habits, moved};
+/// use arcata_languages::{Language, Wording};
 ///
 /// let foreseen = Foreseen { strokes: 200, before: 150, after: 170, error: 300 };
 /// let prices = [("downbeat".to_owned(), 2200)].into();
 /// let habits = Habits { style: Style::Concert, strokes: 220, foreseen, prices };
+/// let moved = moved(&habits, &Profile::default());
+/// let said = |language| Wording::of(language).say(&moved[0]);
 /// assert_eq!(
-///     moved(&habits, &Profile::default()),
-///     ["An up-bow on a downbeat, one note, counts 2.20 instead of 1.10: avoided more."]
+///     said(Language::English),
+///     "An up-bow on a downbeat, one note, counts 2.20 instead of 1.10: avoided more."
+/// );
+/// assert_eq!(
+///     said(Language::German),
+///     "Ein Aufstrich auf der Eins, eine einzelne Note, zählt 2,20 statt 1,10: wird eher vermieden."
 /// );
 /// ```
 #[must_use]
-pub fn moved(habits: &Habits, profile: &Profile) -> Vec<String> {
-    let said = |price| points(price, Language::English);
-    let mut moved: Vec<(i64, String)> = habits
+pub fn moved(habits: &Habits, profile: &Profile) -> Vec<Saying> {
+    let mut moved: Vec<(i64, Saying)> = habits
         .prices
         .iter()
         .filter_map(|(name, price)| {
@@ -64,42 +70,39 @@ pub fn moved(habits: &Habits, profile: &Profile) -> Vec<String> {
             // How far, as a ratio in hundredths, whichever way.
             let (less, more) = (by_style.min(price).max(1), by_style.max(price));
             let far = more.saturating_mul(100) / less;
-            let way = if price > by_style { "avoided more" } else { "minded less" };
-            let mut sentence =
-                format!("{subject}, counts {} instead of {}: {way}.", said(price), said(by_style));
-            if !subject.contains(',') {
-                sentence = sentence.replacen(", counts", " counts", 1);
-            }
+            let saying = Saying::new("habits-price")
+                .with("what", Saying::new(subject))
+                .with("price", Argument::Points(price))
+                .with("before", Argument::Points(by_style))
+                .choosing("way", if price > by_style { "avoided" } else { "minded" });
             let seen = far >= 110 && (price - by_style).abs() >= 50;
-            seen.then(|| (far, capital(&sentence)))
+            seen.then_some((far, saying))
         })
         .collect();
     // Stable: equal ones stay in the order of their names.
     moved.sort_by_key(|(far, _)| -far);
-    moved.into_iter().map(|(_, sentence)| sentence).collect()
+    moved.into_iter().map(|(_, saying)| saying).collect()
 }
 
 /// What they were learned from and how much better they foresee, in sentences.
 #[must_use]
-pub fn account(habits: &Habits) -> String {
+pub fn account(habits: &Habits) -> Saying {
     let Foreseen { strokes, before, after, error } = habits.foreseen;
-    format!(
-        "Learned from {} marked strokes, in the style {}. Of {strokes} strokes in bars that were left out these \
-         prices foresee {after}, the style alone {before}: {}.",
-        habits.strokes,
-        habits.style.name(),
-        won(habits.foreseen.gain(), error)
-    )
-}
-
-/// What is won, and how sure that is.
-pub(crate) fn won(gain: i64, error: i64) -> String {
+    let gain = habits.foreseen.gain();
     let sure = match gain {
-        gain if gain > error.saturating_mul(2) => "hardly chance",
-        gain if gain > error => "more than its error, but not sure",
-        _ => "it may well be chance",
+        gain if gain > error.saturating_mul(2) => "sure",
+        gain if gain > error => "likely",
+        _ => "chance",
     };
-    format!("{} points more, standard error {}, {sure}", points_of(gain), points_of(error))
+    Saying::new("habits-account")
+        .with("strokes", habits.strokes)
+        .quoting("style", habits.style.name())
+        .with("tested", strokes)
+        .with("before", before)
+        .with("after", after)
+        .with("gain", Argument::Tenths(tenths(gain)))
+        .with("error", Argument::Tenths(tenths(error)))
+        .choosing("sure", sure)
 }
 
 impl Foreseen {
@@ -111,10 +114,10 @@ impl Foreseen {
     }
 }
 
-/// Hundredths as points with one decimal.
-fn points_of(hundredths: i64) -> String {
-    let tenths = (hundredths.abs() + 5) / 10;
-    format!("{}{}.{}", if hundredths < 0 { "−" } else { "" }, tenths / 10, tenths % 10)
+/// Hundredths in tenths, rounded.
+const fn tenths(hundredths: i64) -> i64 {
+    let half = if hundredths < 0 { -5 } else { 5 };
+    (hundredths + half) / 10
 }
 
 #[cfg(test)]

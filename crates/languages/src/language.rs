@@ -57,7 +57,7 @@ impl Language {
     }
 
     /// The Fluent files: `words`, `rules`, `class`, `findings`, `proposals` and `pages`.
-    pub(crate) const fn files(self) -> [&'static str; 6] {
+    pub(crate) const fn files(self) -> [&'static str; 7] {
         match self {
             Self::English => [
                 include_str!("../texts/words.en.ftl"),
@@ -66,6 +66,7 @@ impl Language {
                 include_str!("../texts/findings.en.ftl"),
                 include_str!("../texts/proposals.en.ftl"),
                 include_str!("../texts/pages.en.ftl"),
+                include_str!("../texts/commands.en.ftl"),
             ],
             Self::Italian => [
                 include_str!("../texts/words.it.ftl"),
@@ -74,6 +75,7 @@ impl Language {
                 include_str!("../texts/findings.it.ftl"),
                 include_str!("../texts/proposals.it.ftl"),
                 include_str!("../texts/pages.it.ftl"),
+                include_str!("../texts/commands.it.ftl"),
             ],
             Self::French => [
                 include_str!("../texts/words.fr.ftl"),
@@ -82,6 +84,7 @@ impl Language {
                 include_str!("../texts/findings.fr.ftl"),
                 include_str!("../texts/proposals.fr.ftl"),
                 include_str!("../texts/pages.fr.ftl"),
+                include_str!("../texts/commands.fr.ftl"),
             ],
             Self::German => [
                 include_str!("../texts/words.de.ftl"),
@@ -90,6 +93,7 @@ impl Language {
                 include_str!("../texts/findings.de.ftl"),
                 include_str!("../texts/proposals.de.ftl"),
                 include_str!("../texts/pages.de.ftl"),
+                include_str!("../texts/commands.de.ftl"),
             ],
         }
     }

@@ -166,7 +166,10 @@ pub(crate) fn argument(argument: &Argument, texts: &Texts, words: &TradeWords) -
     match argument {
         Argument::Whole(number) => number.to_string(),
         Argument::Thousandths(value) => thousandths(*value, language),
-        Argument::Tenths(tenths) => with_decimal_mark(&format!("{}.{}", tenths / 10, tenths % 10), language),
+        Argument::Tenths(tenths) => {
+            let (sign, size) = (if *tenths < 0 { "−" } else { "" }, tenths.unsigned_abs());
+            with_decimal_mark(&format!("{sign}{}.{}", size / 10, size % 10), language)
+        }
         Argument::Points(value) => points(*value, language),
         Argument::Seconds(micros) => seconds(*micros, language),
         Argument::Text(text) => text.clone(),

@@ -230,12 +230,7 @@ fn pages((desk, title): (&Desk, &str), engraver: &Engraver, wording: &Wording) -
         lanes: &lanes,
         captions: Vec::new(),
     };
-    let style = PictureStyle {
-        page_height: Some(297.0),
-        frog: base.profile().words.frog.value.clone(),
-        tip: base.profile().words.tip.value.clone(),
-        ..PictureStyle::paper()
-    };
+    let style = PictureStyle { page_height: Some(297.0), ..PictureStyle::paper() }.in_words(wording);
     let cutter = Cutter::new(base.document(), base.score());
     let pictures =
         Painter::new(&cutter, engraver, &style).draw(&content).map_err(|problem| problem.to_string())?;

@@ -10,11 +10,14 @@ use std::process::Command;
 use std::sync::Arc;
 
 use arcata_analysis::{Config, Ground, Snapshot, Source};
-use arcata_class::{Concealed, GivenMaterial, LookAtHandIn, Task, Touch, generic_names};
+use arcata_class::{Concealed, GivenMaterial, LookAtHandIn, Task, Touch, Words, generic_names};
+use arcata_languages::Language;
 use arcata_review::{AtOnePlace, Finding, ReviewSettings};
 use arcata_testkit::{Fixture, Random};
 use rayon::prelude::*;
+use serde_json::Value;
 
+use super::alike;
 use super::faults::{FAULTS, FigurePlace, PlantedFault};
 use super::passage::{PlantPassage, stretch};
 use super::{Planted, plant};
@@ -30,6 +33,10 @@ const WORKS: usize = 8;
 const TRIED: usize = 12;
 /// Of a hundred hand-ins whose planted fault is the gravest, those whose passages hold it.
 const HELD: usize = 90;
+
+/// The task, and the languages in which each has a sheet.
+const TASK: &str = "format = \"arcata-task\"\nversion = 1\ntitle = \"Planted\"\n";
+const LANGUAGES: [Language; 2] = [Language::English, Language::German];
 
 /// A hand-in and what is wrong with it.
 struct PlantedHandIn {
@@ -63,8 +70,7 @@ pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Resul
     }
     let hand_ins = hand_ins(&works);
     outcome.check(hand_ins.len() == CLASS, &format!("{CLASS} hand-ins are made, not {}", hand_ins.len()));
-    let task = Task::read("format = \"arcata-task\"\nversion = 1\ntitle = \"Planted\"\n")
-        .map_err(|error| error.to_string())?;
+    let task = Task::read(TASK).map_err(|error| error.to_string())?;
     let sheets: Vec<CheckedSheet> =
         hand_ins.par_iter().map(|hand_in| sheet(hand_in, &task)).collect::<Result<_>>()?;
     let found = sheets.iter().filter(|sheet| sheet.found).count();
@@ -93,6 +99,7 @@ pub(crate) fn check(setting: &CheckSetting, outcome: &mut CheckOutcome) -> Resul
         outcome.check(sheet.wrongly.is_empty(), &format!("{}: praised {:?}", sheet.rule, sheet.wrongly));
     }
     outcome.check(praised >= CLASS / 4, "something is praised in this class");
+    alike::check(setting, outcome)?;
     pages(setting, &hand_ins, outcome)
 }
 
@@ -159,7 +166,9 @@ fn pages(setting: &CheckSetting, hand_ins: &[PlantedHandIn], outcome: &mut Check
     for (number, hand_in) in hand_ins.iter().enumerate() {
         write(&given.join(format!("student {number:03}.musicxml")), &hand_in.musicxml)?;
     }
-    write(&folder.join("task.toml"), "format = \"arcata-task\"\nversion = 1\ntitle = \"Planted\"\n")?;
+    let languages: Vec<String> = LANGUAGES.iter().map(|language| format!("\"{language}\"")).collect();
+    let task = format!("{TASK}languages = [{}]\n", languages.join(", "));
+    write(&folder.join("task.toml"), &task)?;
     let mut command = Command::new(&program);
     command.arg("class").arg(&given).arg("--task").arg(folder.join("task.toml"));
     command.arg("--out").arg(folder.join("pages")).arg("--key").arg(folder.join("key.toml"));
@@ -168,17 +177,73 @@ fn pages(setting: &CheckSetting, hand_ins: &[PlantedHandIn], outcome: &mut Check
         done.status.success(),
         &format!("the class is made: {}", String::from_utf8_lossy(&done.stderr)),
     );
-    let mut sheets = 0;
+    let mut sheets = Vec::new();
     let listed = std::fs::read_dir(folder.join("pages/sheets")).map_err(|problem| problem.to_string())?;
     for path in listed.filter_map(|entry| Some(entry.ok()?.path())) {
         if path.extension().is_some_and(|ending| ending == "pdf") {
-            sheets += 1;
             page(&path, outcome)?;
+            sheets.push(path);
         }
     }
-    println!("{sheets} sheets as PDF");
-    outcome.check(sheets == hand_ins.len(), "every hand-in has its sheet");
+    println!("{} sheets as PDF", sheets.len());
+    let wanted = hand_ins.len() * LANGUAGES.len();
+    outcome.check(sheets.len() == wanted, "every hand-in has its sheets");
+    sheets.sort();
+    sheets.extend(["class.pdf", "class-to-show.pdf"].map(|name| folder.join("pages").join(name)));
+    read_aloud(setting, &sheets, outcome)?;
+    nothing_overlaps(setting, &sheets, outcome)?;
     std::fs::remove_dir_all(&folder).map_err(|problem| problem.to_string())
+}
+
+/// What a script says of each PDF, as another library reads it. What it must see in one that is spoilt is asked, too.
+fn told_of(
+    setting: &CheckSetting,
+    (script, pages): (&str, &[PathBuf]),
+    outcome: &mut CheckOutcome,
+) -> Result<Vec<Value>> {
+    let paths: Vec<&Path> = pages.iter().map(PathBuf::as_path).collect();
+    let mut told = Vec::new();
+    for line in setting.script(script, &paths)?.lines() {
+        let line: Value = serde_json::from_str(line).map_err(|problem| problem.to_string())?;
+        match line["spoilt"].as_str() {
+            Some(spoilt) => {
+                outcome.check(line["seen"] == true, &format!("it is seen where a PDF is spoilt: {spoilt}"))
+            }
+            None => told.push(line),
+        }
+    }
+    outcome.check(told.len() == pages.len(), &format!("every PDF is looked at by {script}"));
+    Ok(told)
+}
+
+/// What a screen reader is given: everything on the page stands in the tree of tags, once and in order, pictures have words, the
+/// language and the title are told.
+fn read_aloud(setting: &CheckSetting, pages: &[PathBuf], outcome: &mut CheckOutcome) -> Result<()> {
+    let told = told_of(setting, ("tagged_pdf.py", pages), outcome)?;
+    for page in &told {
+        let amiss = page["amiss"].as_array().ok_or("tagged_pdf.py says nothing of what is amiss")?;
+        outcome.check(amiss.is_empty(), &format!("{}: {amiss:?}", page["file"]));
+        outcome.check(page["pieces"].as_u64() > Some(4), &format!("{}: it has pieces to read", page["file"]));
+    }
+    println!("{} PDFs walked by their tags", told.len());
+    Ok(())
+}
+
+/// Nothing stands over another thing, and nothing beyond the paper.
+fn nothing_overlaps(setting: &CheckSetting, pages: &[PathBuf], outcome: &mut CheckOutcome) -> Result<()> {
+    let told = told_of(setting, ("page_overlap.py", pages), outcome)?;
+    let sum = |what: &str| told.iter().filter_map(|page| page[what].as_u64()).sum::<u64>();
+    println!("{} letters and {} shapes on {} PDFs", sum("letters"), sum("shapes"), told.len());
+    for page in &told {
+        for what in ["letters_over_letters", "letters_over_shapes"] {
+            let found = page[what].as_array().ok_or("page_overlap.py says nothing of overlaps")?;
+            let first: Vec<&Value> = found.iter().take(5).collect();
+            outcome.check(found.is_empty(), &format!("{}: {what}: {first:?}", page["file"]));
+        }
+        outcome.check(page["outside"] == 0, &format!("{}: nothing lies beyond the paper", page["file"]));
+        outcome.check(page["letters"].as_u64() > Some(200), &format!("{}: it has letters", page["file"]));
+    }
+    Ok(())
 }
 
 fn page(path: &Path, outcome: &mut CheckOutcome) -> Result<()> {
@@ -188,9 +253,11 @@ fn page(path: &Path, outcome: &mut CheckOutcome) -> Result<()> {
     let tagged = document.catalog().is_ok_and(|catalog| catalog.has(b"StructTreeRoot"));
     outcome.check(tagged, &format!("{name} has tags"));
     let text = document.extract_text(&[1]).unwrap_or_default();
-    outcome.check(
-        text.contains("What works") && text.contains("grades"),
-        &format!("{name} can be searched, to its foot"),
-    );
+    // The name ends in the language: `maple-cove.de.pdf`.
+    let language = LANGUAGES.into_iter().find(|language| name.contains(&format!(".{language}.")));
+    let words = Words::of(language.unwrap_or_default());
+    let squeezed = |text: &str| text.split_whitespace().collect::<String>();
+    let has = |key: &str| squeezed(&text).contains(&squeezed(&words.word(key)));
+    outcome.check(has("sheet-works") && has("sheet-advice"), &format!("{name} can be searched, to its foot"));
     Ok(())
 }

@@ -4,6 +4,7 @@
 //! One fault is put in place of some bars, on pitches and at a place drawn by chance from a fixed seed, and the rule it
 //! belongs to is asked. A passage in which the rule speaks there before the fault is planted is passed over.
 
+mod alike;
 mod beside;
 mod class;
 mod faults;

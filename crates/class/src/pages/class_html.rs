@@ -148,8 +148,8 @@ fn middles(words: &Words, view: &ClassView<'_>) -> Markup {
                     @for (measure, (low, middle, high)) in &view.middles {
                         tr {
                             td { (words.word(measure.key())) }
-                            td.number { (measure.said(*middle)) }
-                            td.number { (measure.said(*low)) " – " (measure.said(*high)) }
+                            td.number { (measure.said(*middle, words)) }
+                            td.number { (measure.said(*low, words)) " – " (measure.said(*high, words)) }
                         }
                     }
                 }
@@ -182,7 +182,7 @@ fn outliers(words: &Words, view: &ClassView<'_>) -> Markup {
                                     (words.word(key)) " "
                                     @for (index, (hand_in, value)) in values.iter().enumerate() {
                                         @if index > 0 { ", " }
-                                        (link(hand_in)) " " (outlier.measure.said(*value))
+                                        (link(hand_in)) " " (outlier.measure.said(*value, words))
                                     }
                                     ". "
                                 }

@@ -5,7 +5,7 @@ use arcata_report::paper::{Board, Face, POINTS_A_MILLIMETRE, PdfError, ReadAs};
 use super::class_html::{ClassPage, ClassPageFor};
 use super::class_pdf_table::{course, table};
 use crate::before::since;
-use crate::{ClassView, HandInOutcome, KeptPicture, LEAST_GROUP, SaidOnSheet, Words};
+use crate::{ClassMeasure, ClassView, HandInOutcome, KeptPicture, LEAST_GROUP, SaidOnSheet, Words};
 
 /// By definition: sizes, points.
 const TITLE: f32 = 15.0;
@@ -46,6 +46,7 @@ pub fn class_pdf(
     }
     if !small {
         y = course(&mut board, words, &class.course_for(told), y);
+        y = middles(&mut board, words, &view, y);
         examples(&mut board, words, &view, y, outlined);
     }
     board.finish()
@@ -81,7 +82,13 @@ fn rules(board: &mut Board, words: &Words, view: &ClassView<'_>, (small, y): (bo
         }
         board.end();
     }
-    y
+    let free: Vec<String> =
+        view.rules.iter().filter(|row| row.met == 0).map(|row| words.title(&row.rule)).collect();
+    if small || free.is_empty() {
+        return y;
+    }
+    let free = SaidOnSheet::new("class-not-met").with("rules", free.join("; "));
+    paragraph(board, &words.say(&free), y + 4.0)
 }
 
 /// From whom nothing came, what could not be read and why, what came anew.
@@ -131,13 +138,24 @@ fn outliers(board: &mut Board, words: &Words, view: &ClassView<'_>, y: f32) -> f
         let ends = ends.into_iter().filter(|(_, values)| !values.is_empty()).map(|(key, values)| {
             let values = values
                 .iter()
-                .map(|(hand_in, value)| format!("{} {}", hand_in.name, outlier.measure.said(*value)));
+                .map(|(hand_in, value)| format!("{} {}", hand_in.name, outlier.measure.said(*value, words)));
             format!("{} {}", words.word(key), values.collect::<Vec<_>>().join(", "))
         });
         let ends: Vec<String> = ends.collect();
         lines.push(format!("{}: {}", words.word(outlier.measure.key()), ends.join(". ")));
     }
     list(board, &words.word("class-outliers"), &lines, y)
+}
+
+/// The middle of the class by each measure, and between what half of it lies.
+fn middles(board: &mut Board, words: &Words, view: &ClassView<'_>, y: f32) -> f32 {
+    let (middle_word, half_word) = (words.word("class-middle"), words.word("class-half"));
+    let line = |(measure, (low, middle, high)): (&ClassMeasure, &(i64, i64, i64))| {
+        let [low, middle, high] = [low, middle, high].map(|value| measure.said(*value, words));
+        format!("{}: {middle_word} {middle}, {half_word} {low} – {high}", words.word(measure.key()))
+    };
+    let lines: Vec<String> = view.middles.iter().map(line).collect();
+    list(board, &words.word("class-middles"), &lines, y)
 }
 
 fn list(board: &mut Board, title: &str, lines: &[String], y: f32) -> f32 {

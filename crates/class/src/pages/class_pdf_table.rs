@@ -84,7 +84,9 @@ fn head(board: &mut Board, words: &Words, rules: &[&str], y: f32) {
     for (index, rule) in rules.iter().enumerate() {
         let x = board.left() + NAME + COLUMN * width(index);
         let title = board.clipped(Face::Regular, SMALL, &words.title(rule), HEAD - 6.0);
+        board.begin(ReadAs::Paragraph);
         board.text_rising(Face::Regular, SMALL, x + COLUMN * 0.66, y - 2.0, &title);
+        board.end();
     }
     board.rule(board.left(), board.left() + NAME + COLUMN * width(rules.len()), y + 1.0, 0.8);
 }

@@ -41,6 +41,9 @@ pub(crate) struct ClassArguments {
     /// Seconds that one hand-in may take; then it is told, and the others go on
     #[arg(long, value_name = "SECONDS", default_value_t = 300, value_parser = clap::value_parser!(u64).range(1..=86_400))]
     pub(crate) limit: u64,
+    /// Megabytes of memory that one hand-in may take; then it is told, and the others go on. Linux alone says how many it takes
+    #[arg(long, value_name = "MEGABYTES", default_value_t = 3072, value_parser = clap::value_parser!(u64).range(64..=1_048_576))]
+    pub(crate) memory: u64,
     /// Make every sheet anew, those of a run before too
     #[arg(long)]
     pub(crate) anew: bool,

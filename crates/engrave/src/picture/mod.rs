@@ -7,6 +7,7 @@ mod system;
 use std::ops::RangeInclusive;
 
 use arcata_bow::{Line, PlannedStroke};
+use arcata_languages::Wording;
 use arcata_score::Score;
 use arcata_xml::Document;
 
@@ -76,6 +77,8 @@ pub struct PictureStyle {
     pub frog: String,
     /// What the tip is called.
     pub tip: String,
+    /// What the lane means, and what a hollow sign in it, below a picture that stands alone.
+    pub key: (String, String),
     /// What stands around the music.
     pub surroundings: Surroundings,
 }
@@ -101,9 +104,31 @@ impl PictureStyle {
             head: 10.0,
             staff: 7.5,
             lane: 8.0,
-            frog: "frog".to_owned(),
-            tip: "tip".to_owned(),
+            frog: String::new(),
+            tip: String::new(),
+            key: (String::new(), String::new()),
             surroundings: Surroundings::Explained,
+        }
+        .in_words(&Wording::default())
+    }
+
+    /// The same in the words of a language.
+    ///
+    /// ```
+    /// use arcata_engrave::PictureStyle;
+    /// use arcata_languages::{Language, Wording};
+    ///
+    /// let style = PictureStyle::column().in_words(&Wording::of(Language::Italian));
+    /// assert_eq!((style.frog.as_str(), style.tip.as_str()), ("tallone", "punta"));
+    /// ```
+    #[must_use]
+    pub fn in_words(self, wording: &Wording) -> Self {
+        let word = |key: &'static str| wording.word(key);
+        Self {
+            frog: word("picture-frog"),
+            tip: word("picture-tip"),
+            key: (word("picture-key"), word("picture-key-open")),
+            ..self
         }
     }
 

@@ -99,16 +99,9 @@ fn text(name: &str, sentence: &str, size: f64, style: &PictureStyle) -> PageBloc
 
 /// What the lane means, in the words of the style.
 fn key(content: &PictureContent<'_>, style: &PictureStyle) -> String {
+    let (key, hollow) = &style.key;
     let open = content.lanes.iter().any(|lane| !lane.open.is_empty());
-    let hollow = if open { " Hollow: the other bow is nearly as good." } else { "" };
-    format!(
-        "Time runs with the notes; up and down is the place in the bow, thick at the {} and thin at the {}. \
-         Ring: placed after a rest. Dashed arc: lifted. Short bar: stop, same direction. Beads: pulses. Zigzag: tremolo. \
-         Arrowheads: more bow than the dynamic wants. Dashed line: less bow than the tone needs; dots show where the \
-         usual speed would lead, a bar on the rail where the bow would be used up. Signs in outline were worked \
-         out, solid ones are printed.{hollow}",
-        style.frog, style.tip
-    )
+    if open { format!("{key} {hollow}") } else { key.clone() }
 }
 
 fn words(line: &str, x: f64, y: f64, size: f64, more: &str, out: &mut String) {
@@ -129,6 +122,14 @@ fn words(line: &str, x: f64, y: f64, size: f64, more: &str, out: &mut String) {
 pub(crate) fn wrapped(text: &str, width: f64, size: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for word in text.split_whitespace() {
+        // French parts its colons and semicolons from what stands before them; they begin no line all the same.
+        if let (true, Some(line)) =
+            (word.chars().all(|letter| letter.is_ascii_punctuation()), lines.last_mut())
+        {
+            line.push(' ');
+            line.push_str(word);
+            continue;
+        }
         let letters = |line: &str| (line.chars().count() + 1 + word.chars().count()) as f64;
         match lines.last_mut() {
             Some(line) if letters(line) * size * LETTER <= width => {

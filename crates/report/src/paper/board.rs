@@ -111,6 +111,8 @@ struct BoardPage {
     number: usize,
     /// Each with the piece that it belongs to, by index; none where it is only for the eye.
     drawings: Vec<(Option<usize>, BoardItem)>,
+    /// What stands below the page, which is no part of what it says.
+    foot: Vec<BoardItem>,
 }
 
 /// All pages, drawn when they are finished. Lengths are points from the top left.
@@ -185,14 +187,14 @@ impl Board {
 
     /// A new page, its numbers beginning anew.
     pub fn start_section(&mut self, name: &str, work: &str) {
-        self.pages.push(BoardPage { footer: format!("{name} · {work}"), number: 1, drawings: Vec::new() });
+        self.pages.push(BoardPage { footer: format!("{name} · {work}"), number: 1, ..BoardPage::default() });
     }
 
     /// A further page of the section.
     pub fn start_page(&mut self) {
         let (footer, number) =
             self.pages.last().map_or((String::new(), 1), |page| (page.footer.clone(), page.number + 1));
-        self.pages.push(BoardPage { footer, number, drawings: Vec::new() });
+        self.pages.push(BoardPage { footer, number, ..BoardPage::default() });
     }
 
     fn draw(&mut self, drawing: BoardItem) {
@@ -372,6 +374,15 @@ impl Board {
                     parts.push(part);
                 }
             }
+            for drawing in &sheet.foot {
+                if self.pieces.is_empty() {
+                    put(&mut surface, drawing, &regular, &bold);
+                    continue;
+                }
+                surface.start_tagged(ContentTag::Artifact(Artifact::with_kind(ArtifactType::Footer)));
+                put(&mut surface, drawing, &regular, &bold);
+                surface.end_tagged();
+            }
             surface.finish();
             page.finish();
         }
@@ -425,7 +436,7 @@ impl Board {
             let texts = [(SIDE, footer), (x, number)];
             let drawn =
                 texts.map(|(x, text)| BoardItem::Text { face: Face::Regular, size: SIZE, x, y, text });
-            self.pages[index].drawings.extend(drawn.map(|drawing| (None, drawing)));
+            self.pages[index].foot.extend(drawn);
         }
     }
 }

@@ -22,3 +22,4 @@ pub use view::{
     BarChanges, ChangeView, EXCERPT_WIDTH, Excerpt, LayerHeading, LibrarianView, NotCarried, NotSpreadView,
     SectionCopying, SectionSheet, SheetInput, SheetSign, SheetView,
 };
+pub use words::{mark_said, place_said};

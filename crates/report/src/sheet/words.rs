@@ -1,9 +1,35 @@
-//! What a change sheet says of marks and places.
+//! What is said of marks and places of a layer: on change sheets, and by commands.
 
 use arcata_languages::{Argument, SaidPlace, Saying, Wording};
 use arcata_layer::{Address, Addresses, BowPlace, Mark, Spot};
 use arcata_score::BowDirection;
 use arcata_score::places::{numeral, quoted};
+
+/// A mark as players say it; ends of slurs as its file has them where no score is known.
+///
+/// ```
+/// use arcata_languages::{Language, Wording};
+/// use arcata_layer::Mark;
+/// use arcata_report::sheet::mark_said;
+///
+/// let hooked = Mark::Retake { bow: None };
+/// assert_eq!(mark_said(&hooked, "violin", None, &Wording::default()), "retake");
+/// assert_eq!(mark_said(&hooked, "violin", None, &Wording::of(Language::French)), "reprise d'archet");
+/// ```
+#[must_use]
+pub fn mark_said(said: &Mark, part: &str, addresses: Option<&Addresses<'_>>, wording: &Wording) -> String {
+    let to = |end: &Spot| match addresses {
+        Some(addresses) => spot(addresses, addresses.part(part), end, wording),
+        None => Argument::Text(end.to_string()),
+    };
+    wording.say(&mark(said, to))
+}
+
+/// A place of a layer with its part: by bar and beat; as its file has it where no score is known.
+#[must_use]
+pub fn place_said(place: &Address, addresses: Option<&Addresses<'_>>, wording: &Wording) -> String {
+    addresses.map_or_else(|| place.to_string(), |addresses| address(addresses, place, wording))
+}
 
 /// A mark as a saying; ends of slurs are said by `to`.
 pub(super) fn mark(mark: &Mark, to: impl Fn(&Spot) -> Argument) -> Saying {
