@@ -16,7 +16,7 @@ mod stage;
 
 pub use booklet::{
     Advice, Booklet, BookletRemark, BookletRequest, House, HouseError, Mend, Mending, PageEnd, PageEndKind,
-    SystemWide,
+    PageName, SystemWide,
 };
 pub use drawing::{Area, Drawing, NotDrawn};
 pub use engraver::{EngraveError, Engraver, SystemSpread, Width};

@@ -86,6 +86,50 @@ fn without_any_rest_the_quick_turns_are_told_with_what_they_cost() {
     assert_eq!(notes_drawn(&booklet), 200 * 16);
 }
 
+/// Sixteenths, and after every 75 bars six bars of rest: more than two pages of music from one rest to the next.
+fn rests_three_pages_apart() -> String {
+    let bar = |bar: usize| {
+        let rests = bar % 81 >= 75;
+        if rests { "1/1 rest" } else { "1/16 C5 D5 E5 F5 G5 F5 E5 D5 C5 D5 E5 F5 G5 F5 E5 D5" }.to_owned()
+    };
+    music(&(0..160).map(bar).collect::<Vec<_>>())
+}
+
+#[test]
+fn a_third_page_folds_out_where_the_turn_must_come_later_and_the_file_says_so() {
+    let music = rests_three_pages_apart();
+    let rushed =
+        |booklet: &Booklet| booklet.turns.iter().filter(|turn| turn.kind == PageEndKind::Rushed).count();
+    let flat = made(&music, "[pages]\nfold_outs = \"never\"\nfirst = \"left\"\n");
+    let folded = made(&music, "[pages]\nfirst = \"left\"\n");
+    assert!(rushed(&flat) > 0, "{:?}", flat.turns);
+    assert_eq!(rushed(&folded), 0, "{:?}", folded.turns);
+    let names: Vec<String> = folded.names.iter().map(ToString::to_string).collect();
+    assert!(
+        names.starts_with(&["2".to_owned(), "3".to_owned(), "3a".to_owned(), "4".to_owned()]),
+        "{names:?}"
+    );
+    assert!(folded.musicxml.contains(r#"page-number="3a""#));
+    assert_eq!(folded.turns[1].kind, PageEndKind::FoldsOut);
+    assert!(folded.pages[2].content.contains(">3a</text>"));
+}
+
+#[test]
+fn the_staff_is_smaller_only_where_that_spares_a_turn_and_the_house_allows_it() {
+    let music = rests_three_pages_apart();
+    let staff = |house: &str| {
+        let booklet = made(&music, &format!("[pages]\nfold_outs = \"never\"\n[staff]\n{house}"));
+        let smaller = booklet.remarks.iter().find_map(|remark| match remark {
+            BookletRemark::SmallerStaff { tenths } => Some(*tenths),
+            _ => None,
+        });
+        assert!(booklet.musicxml.contains(&format!("<millimeters>{}", smaller.unwrap_or(90) / 10)));
+        smaller
+    };
+    assert_eq!(staff("height = 90\nsmallest = 90\n"), None);
+    assert_eq!(staff("height = 90\nsmallest = 55\n"), Some(55));
+}
+
 #[test]
 fn long_words_stay_on_the_page_and_touch_nothing() {
     let bars: Vec<String> = (0..24)

@@ -11,8 +11,10 @@ mod clearing;
 mod cuts;
 mod engraving;
 mod house;
+mod layout;
 mod numbers;
 mod outline;
+mod page_name;
 mod pages;
 mod part;
 mod rests;
@@ -30,6 +32,7 @@ use crate::{Engraver, Picture};
 
 pub use advice::{Advice, Mend, Mending};
 pub use house::{House, HouseError};
+pub use page_name::PageName;
 use setter::Setter;
 pub use wide::SystemWide;
 pub(crate) use wide::closed;
@@ -71,6 +74,8 @@ pub struct Booklet {
     pub pages: Vec<Picture>,
     /// The part as a score of its own, with the pages' breaks.
     pub musicxml: String,
+    /// What each page is called; it is printed where the house wants numbers.
+    pub names: Vec<PageName>,
     /// Lines of music on each page; none on one that is left blank.
     pub systems: Vec<usize>,
     /// The ends of all pages but the last and blank ones.
@@ -87,7 +92,7 @@ pub struct Booklet {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PageEnd {
     /// Its printed number.
-    pub page: usize,
+    pub page: PageName,
     /// The bar that begins the next page, as people say it: "bar 17", "II, bar 17".
     pub bar: String,
     /// The time there is.
@@ -101,6 +106,8 @@ pub struct PageEnd {
 pub enum PageEndKind {
     /// Reads on: the next page lies beside it.
     Facing,
+    /// Reads on: the next page folds out beside it.
+    FoldsOut,
     /// Turns it, with rest enough.
     Turned,
     /// Must turn it with less rest than a turn needs.
@@ -128,6 +135,11 @@ pub enum BookletRemark {
     },
     /// A part on several staves: the engraver draws its rests bar by bar.
     RestsWrittenOut,
+    /// The staff is smaller than the house wants it, as far as it allows, for the sake of the turns.
+    SmallerStaff {
+        /// Its height, tenths of a millimetre.
+        tenths: i64,
+    },
     /// A line of music that is higher than a page.
     TooHigh {
         /// Its first bar, as people say it.
