@@ -145,6 +145,9 @@ fn tell(part: &Made, report: &mut String) -> bool {
     if booklet.entered > 0 {
         let _ = writeln!(report, "  {} added", count(booklet.entered, "tempo or rehearsal mark"));
     }
+    if booklet.cues > 0 {
+        let _ = writeln!(report, "  {} added", count(booklet.cues, "cue"));
+    }
     for remark in &booklet.remarks {
         let (text, is_trouble) = remark_words(remark);
         complete &= !is_trouble;

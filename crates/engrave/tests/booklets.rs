@@ -207,3 +207,101 @@ fn what_a_bar_says_twice_at_one_moment_is_printed_once() {
     assert_eq!((count(&once), count(&twice)), (1, 1));
     assert_eq!(twice.musicxml.matches("<dynamics").count(), 2, "the file keeps what it says");
 }
+
+/// A quartet's two violins and a cello, the cello resting twelve bars before it comes in, over two bars of melody in thirds.
+fn long_rest() -> String {
+    let tune = "1/4 D5 (1/8 F#5 G5) 1/2 A5";
+    let last = "1/4 D5 (1/8 F5 G5) 1/2 A5";
+    let first: Vec<&str> = (0..14).map(|bar| if bar == 11 { last } else { tune }).collect();
+    let second = vec!["1/2 D4 F#4"; 14];
+    let cello: Vec<&str> =
+        (0..14).map(|bar| if (1..12).contains(&bar) { "1/1 rest" } else { "1/1 D3" }).collect();
+    arcata_testkit::musicxml(&format!(
+        "quarter=96\nviolin I: key D mf {} |||\nviolin II: key D {} |||\ncello: key D {} |||",
+        first.join(" | "),
+        second.join(" | "),
+        cello.join(" | ")
+    ))
+}
+
+fn of_part(musicxml: &str, part: usize, house: &str) -> (Booklet, arcata_score::Score) {
+    let document = Document::parse(musicxml.as_bytes().to_vec(), &Limits::default()).expect("well-formed");
+    let score = arcata_score::read(&document);
+    let house = House::parse(house).expect("a house profile");
+    let request = BookletRequest {
+        document: &document,
+        score: &score,
+        wide: &SystemWide::new(&document, &score),
+        tempo: &TempoMap::new(&score, &Profile::default(), TempoChoice::Written),
+        house: &house,
+        turn: RealTime::from_micros(3_000_000),
+        part,
+    };
+    let booklet = Booklet::make(&request, &Engraver::new()).expect("a booklet");
+    let own =
+        Document::parse(booklet.musicxml.clone().into_bytes(), &Limits::default()).expect("well-formed");
+    let read = arcata_score::read(&own);
+    (booklet, read)
+}
+
+/// Long rests get cues from the line that is heard, named and written for the reader (E. Gould, Behind Bars, on cues:
+/// small notes, the player's rests stay, the instrument named, in the reader's clef and transposition).
+#[test]
+fn after_a_long_rest_the_highest_line_is_shown_small_and_named() {
+    let (booklet, read) = of_part(&long_rest(), 2, "");
+    assert_eq!(booklet.cues, 1);
+    assert!(booklet.remarks.is_empty(), "{:?}", booklet.remarks);
+    nothing_touches(&booklet);
+    let part = &read.parts[0];
+    let cue: Vec<_> = part.notes.iter().filter(|note| note.kind == arcata_score::NoteKind::Cue).collect();
+    // Two bars of the first violin's tune, two octaves lower so that it stands near the bass staff.
+    assert_eq!(cue.len(), 8);
+    assert_eq!(cue[0].bar, 10);
+    assert_eq!(cue[0].pitch.cents(), Some(7400 - 2400));
+    assert!(booklet.pages[0].content.contains("violin I 15ma"), "{}", booklet.pages[0].content);
+    // F sharp stands in the key; the F of the last bar wants its natural.
+    assert_eq!(booklet.musicxml.matches("<accidental>natural</accidental>").count(), 1);
+    // Ten bars of rest and two with the cue became nine and two; the player's own rests stand in them.
+    assert!(booklet.musicxml.contains("<multiple-rest>9</multiple-rest>"));
+    let rests = part.notes.iter().filter(|note| (10..12).contains(&note.bar) && note.pitch.is_rest());
+    assert_eq!(rests.count(), 2);
+}
+
+#[test]
+fn a_cue_is_no_note_of_the_players() {
+    let music = long_rest();
+    let (with, cued) = of_part(&music, 2, "");
+    let (without, plain) = of_part(&music, 2, "[rests]\ncue = 1000\n");
+    assert_eq!((with.cues, without.cues), (1, 0));
+    let own = |score: &arcata_score::Score| {
+        let part = &score.parts[0];
+        let own = part.notes.iter().filter(|note| note.kind != arcata_score::NoteKind::Cue);
+        let notes: Vec<_> = own.map(|note| (note.onset, note.length, note.pitch, note.tie)).collect();
+        let slurs = part
+            .slurs
+            .iter()
+            .filter(|slur| part.notes[slur.start.0 as usize].kind != arcata_score::NoteKind::Cue);
+        (notes, slurs.count(), part.instructions.len(), part.dynamics.len())
+    };
+    assert_eq!(own(&cued), own(&plain));
+    let strokes = |score: &arcata_score::Score| -> Vec<_> {
+        let lines = arcata_bow::lines(score, 0, &Profile::default(), &arcata_bow::LineOptions::default());
+        lines
+            .iter()
+            .flat_map(|line| line.strokes.iter().map(|stroke| stroke.onset).collect::<Vec<_>>())
+            .collect()
+    };
+    assert_eq!(strokes(&cued), strokes(&plain));
+    assert_eq!(with.turns, without.turns);
+}
+
+#[test]
+fn where_nobody_plays_before_the_entry_there_is_no_cue_and_it_is_told() {
+    let rest = ["1/1 rest"; 12].join(" | ");
+    let music = arcata_testkit::musicxml(&format!(
+        "quarter=96\nviolin: {rest} | 1/1 D5 |||\ncello: {rest} | 1/1 D3 |||"
+    ));
+    let (booklet, _) = of_part(&music, 1, "");
+    assert_eq!(booklet.cues, 0);
+    assert!(matches!(booklet.remarks[..], [BookletRemark::NoCue { count: 12, .. }]), "{:?}", booklet.remarks);
+}

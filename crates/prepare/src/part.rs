@@ -144,9 +144,12 @@ pub fn remark_words(remark: &BookletRemark) -> (String, bool) {
             ),
             true,
         ),
-        BookletRemark::NoCue { bars: (first, last), count } => {
-            (format!("{first} to {last}: {count} bars of rest without a cue; Arcata makes none"), false)
-        }
+        BookletRemark::NoCue { bars: (first, last), count } => (
+            format!(
+                "{first} to {last}: {count} bars of rest without a cue: nobody plays a line before it ends that could be shown"
+            ),
+            false,
+        ),
         BookletRemark::RestsWrittenOut => {
             ("on several staves: rests over several bars are written out bar by bar".to_owned(), false)
         }

@@ -97,6 +97,7 @@ pub(crate) struct BarSettings {
 pub(crate) struct RestSettings {
     pub(crate) shortest: Number,
     pub(crate) cue: Number,
+    pub(crate) cue_bars: Number,
 }
 
 /// What stands above the music.
@@ -296,6 +297,7 @@ fn range(section: &str, name: &str) -> (i64, i64) {
         ("pages", "turn") | ("movements", "pause") => (0, 60_000),
         ("movements", "indent") => (0, 400),
         ("pages", _) => (1, 30),
+        ("rests", "cue_bars") => (1, 8),
         _ => (2, 1000),
     }
 }

@@ -8,6 +8,7 @@
 mod advice;
 mod breaking;
 mod clearing;
+mod cues;
 mod cuts;
 mod engraving;
 mod house;
@@ -84,6 +85,8 @@ pub struct Booklet {
     pub advice: Option<Advice>,
     /// Signs that came in from other parts.
     pub entered: usize,
+    /// How many cues stand in it.
+    pub cues: usize,
     /// What a player or librarian should know.
     pub remarks: Vec<BookletRemark>,
 }
@@ -126,7 +129,7 @@ pub enum BookletRemark {
         /// The first one's bar, as people say it.
         bar: String,
     },
-    /// A rest that wants a cue, which Arcata does not make.
+    /// A rest that wants a cue, where nobody plays a line that can be shown.
     NoCue {
         /// Its first and last bar, as people say them.
         bars: (String, String),

@@ -31,6 +31,8 @@ pub(super) struct BarCopy {
     pub(super) children: Vec<Child>,
     /// How many divisions a quarter note has at the bar's beginning.
     pub(super) divisions: i64,
+    /// Whether a cue stands in it.
+    pub(super) is_cued: bool,
 }
 
 /// One child of a bar.
@@ -333,5 +335,6 @@ fn silent(score: &Score, number: usize, divisions: i64) -> BarCopy {
         attributes: format!(r#" number="{label}""#),
         children: vec![Child { tag: Tag::NOTE, source: rest, engraved: None, node: None, at: Length::ZERO }],
         divisions,
+        is_cued: false,
     }
 }

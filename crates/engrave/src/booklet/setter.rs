@@ -11,6 +11,7 @@ use super::breaking::{
     Blank, BookletSide, FoldOuts, MeasuredUnit, MovementOpening, MovementPages, PaperRoom, PossibleLine,
     PossibleLines, Rushed, System, begins, choose,
 };
+use super::cues::{CueMaker, CueWishes, PartCues};
 use super::engraving::{PartDrawing, PartPiece, SystemDrawing, read, source};
 use super::layout::{LayoutLimits, NaturalPart, PartLayout};
 use super::outline::StaffOutline;
@@ -43,6 +44,7 @@ pub(super) struct Setter<'a> {
     engraver: &'a Engraver,
     copy: PartCopy,
     entered: usize,
+    cues: PartCues,
     pub(super) units: Vec<BarUnit>,
     rests: Vec<(u32, u32)>,
     states: Vec<BarlineState>,
@@ -67,6 +69,14 @@ impl<'a> Setter<'a> {
         let entered = request.wide.enter(&mut copy, request.part, part.staves);
         copy.take_headings(score);
         copy.take_doubles();
+        let wishes =
+            CueWishes { after: request.house.rests.cue.value, bars: request.house.rests.cue_bars.value };
+        let cues = CueMaker { document, score, part: request.part }.enter(&mut copy, wishes);
+        let mut free = cuts::cuts(document, score, part);
+        // A slur or tie of a cue may go on over its barlines.
+        for (first, last) in &cues.made {
+            free[*first as usize + 1..=*last as usize].fill(false);
+        }
         let units = units(score, part, &copy, request.house.rests.shortest.value);
         let rests =
             units.iter().filter(|unit| unit.last > unit.first).map(|unit| (unit.first, unit.last)).collect();
@@ -78,7 +88,8 @@ impl<'a> Setter<'a> {
             rests,
             units,
             states: BarlineState::at_barlines(document, score, part),
-            free: cuts::cuts(document, score, part),
+            cues,
+            free,
             times: turn_times(score, part, request.tempo, (&score.stops(document), pause)),
             copy,
         }
@@ -132,6 +143,7 @@ impl<'a> Setter<'a> {
             names,
             turns,
             entered: self.entered,
+            cues: self.cues.made.len(),
             remarks,
         })
     }
@@ -466,12 +478,9 @@ impl<'a> Setter<'a> {
             let bar = self.label(first.bar);
             remarks.push(BookletRemark::NotesNotDrawn { count: missing.len(), bar });
         }
-        for unit in &self.units {
-            let count = unit.last - unit.first + 1;
-            if i64::from(count) >= self.request.house.rests.cue.value {
-                let bars = (self.label(unit.first), self.label(unit.last));
-                remarks.push(BookletRemark::NoCue { bars, count });
-            }
+        for (first, last) in &self.cues.missing {
+            let bars = (self.label(*first), self.label(*last));
+            remarks.push(BookletRemark::NoCue { bars, count: last - first + 1 });
         }
         if part.staves > 1 {
             remarks.push(BookletRemark::RestsWrittenOut);
