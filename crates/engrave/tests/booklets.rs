@@ -305,3 +305,35 @@ fn where_nobody_plays_before_the_entry_there_is_no_cue_and_it_is_told() {
     assert_eq!(booklet.cues, 0);
     assert!(matches!(booklet.remarks[..], [BookletRemark::NoCue { count: 12, .. }]), "{:?}", booklet.remarks);
 }
+
+/// Folded and stitched, the pages lie in the order of their numbers: through the right halves of the fronts and the left
+/// halves of the backs to the innermost sheet, and back again (by definition of a saddle-stitched booklet).
+#[test]
+fn folded_sheets_are_read_in_the_order_of_the_pages() {
+    let booklet = made(&rests_three_pages_apart(), "[pages]\nfirst = \"left\"\n");
+    let folded = booklet.folded_sheets();
+    assert_eq!(folded.sides.len() % 2, 0);
+    let half = |side: &arcata_engrave::Picture, right: bool| {
+        let at = format!(r#"<g transform="translate({} 0)">"#, if right { side.width / 2.0 } else { 0.0 });
+        let begun = side.content.split_once(&at).map(|(_, behind)| behind).unwrap_or_default();
+        let end = begun.find(r#"<g transform="translate("#).filter(|_| !right).unwrap_or(begun.len());
+        begun[..end].to_owned()
+    };
+    let sheets: Vec<_> = folded.sides.chunks_exact(2).collect();
+    let there = sheets.iter().flat_map(|sheet| [half(&sheet[0], true), half(&sheet[1], false)]);
+    let back = sheets.iter().rev().flat_map(|sheet| [half(&sheet[1], true), half(&sheet[0], false)]);
+    let read: Vec<String> = there.chain(back).collect();
+    let cover = booklet.cover.as_ref().expect("a cover in front of page 2");
+    assert!(read[0].starts_with(&cover.content));
+    let mut behind = 1;
+    for (name, page) in booklet.names.iter().zip(&booklet.pages).filter(|(name, _)| !name.folds_out) {
+        assert!(read[name.number - 1].starts_with(&page.content), "page {name}");
+        behind = name.number;
+    }
+    assert!(read[behind..].iter().all(|page| !page.contains("<text")), "what is left is blank");
+    let apart: Vec<String> = folded.folding_out.iter().map(|(name, _)| name.to_string()).collect();
+    assert_eq!(apart[0], "3a");
+    let (page, side) = (&booklet.pages[0], &folded.sides[0]);
+    assert_eq!((side.width, side.height), (2.0 * page.width, page.height));
+    assert!(pdf(&folded.sides).expect("a PDF").len() > 1000);
+}

@@ -12,6 +12,7 @@ mod cues;
 mod cuts;
 mod engraving;
 mod house;
+mod imposition;
 mod layout;
 mod numbers;
 mod outline;
@@ -33,6 +34,7 @@ use crate::{Engraver, Picture};
 
 pub use advice::{Advice, Mend, Mending};
 pub use house::{House, HouseError};
+pub use imposition::{FoldedSheets, sheet_sides};
 pub use page_name::PageName;
 use setter::Setter;
 pub use wide::SystemWide;
@@ -73,6 +75,8 @@ impl BookletRequest<'_> {
 pub struct Booklet {
     /// The pages, in order.
     pub pages: Vec<Picture>,
+    /// A front page for a part that begins on page 2; nothing where page 1 has music.
+    pub cover: Option<Picture>,
     /// The part as a score of its own, with the pages' breaks.
     pub musicxml: String,
     /// What each page is called; it is printed where the house wants numbers.

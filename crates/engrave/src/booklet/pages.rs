@@ -246,6 +246,31 @@ impl Leaf<'_> {
     }
 }
 
+/// The front of a part whose music begins on page 2: title, composer, who plays.
+pub(super) fn cover(request: &BookletRequest<'_>) -> Picture {
+    let paper = &request.house.paper;
+    let (width, height) = (millimetres(paper.width.value), millimetres(paper.height.value));
+    let room = width - 2.0 * millimetres(paper.sides.value);
+    let mut content = String::from(r#"<g class="head">"#);
+    let mut y = height / 3.0;
+    let mut put = |lines: &str, size: f64, more: &str| {
+        for line in wrapped(lines, room, size) {
+            y += size * 1.4;
+            text(&mut content, &line, (width / 2.0, y), size, "middle", more);
+        }
+        y += size;
+    };
+    if let Some(title) = &request.score.title {
+        put(title, TITLE * 1.3, "");
+    }
+    if let Some(composer) = &request.score.composer {
+        put(&one_line(composer), NAME, "");
+    }
+    put(request.score.parts[request.part].name.trim(), TITLE, r#" font-weight="bold""#);
+    content.push_str("</g>");
+    Picture { title: document_title(request), content, width, height }
+}
+
 fn document_title(request: &BookletRequest<'_>) -> String {
     let name = &request.score.parts[request.part].name;
     match &request.score.title {

@@ -137,6 +137,7 @@ impl<'a> Setter<'a> {
         let turns = self.turns(&systems, room, &names);
         Ok(Booklet {
             advice: advice::advice(natural, (layout, limits), &turns),
+            cover: (room.first == BookletSide::Left).then(|| pages::cover(self.request)),
             pages: pages::pages(self, &drawn, &outlines, &systems, (&turns, &names)),
             musicxml: self.copy.musicxml(layout_of_file),
             systems: (0..names.len()).map(on_page).collect(),
