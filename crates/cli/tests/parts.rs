@@ -238,8 +238,9 @@ fn bars_bear_the_numbers_of_the_score_or_none() {
 fn a_booklet_has_on_each_side_the_text_of_its_two_pages() {
     let folder = tempfile::tempdir().expect("a folder");
     let house = folder.path().join("large.toml");
-    std::fs::write(&house, "[staff]\nheight = 110\n[pages]\nfirst = \"right\"\nfold_outs = \"never\"\n")
-        .expect("a file");
+    // A line a page, so that a short score fills several.
+    let wishes = "[staff]\nheight = 110\n[pages]\nsystems = 1\nsystems_first = 1\nfirst = \"right\"\nfold_outs = \"never\"\nblank = \"never\"\n";
+    std::fs::write(&house, wishes).expect("a file");
     let out = folder.path().join("parts");
     let house = house.to_str().expect("a path");
     let arguments = ["--part", "Violin I", "--booklet", "--house", house];
@@ -270,7 +271,7 @@ fn a_booklet_has_on_each_side_the_text_of_its_two_pages() {
     // Nothing is written over unless asked.
     let again = parts(&demo("ferry-bell-quartet.musicxml"), &out, &arguments);
     assert!(
-        !again.status.success() && text(&again.stderr).contains("booklet.pdf"),
+        !again.status.success() && text(&again.stderr).contains("and 2 more are there"),
         "{}",
         text(&again.stderr)
     );
