@@ -26,14 +26,14 @@ struct Made {
     pdf: PathBuf,
     musicxml: PathBuf,
     /// Sheets to be folded, where they are asked for.
-    sheets: Option<MadeSheets>,
+    sheets: Option<StitchedSheets>,
     /// What a page turn needs.
     needed: RealTime,
     seconds: f64,
 }
 
 /// The sheets of a part that is to be folded and stitched.
-struct MadeSheets {
+struct StitchedSheets {
     path: PathBuf,
     pdf: Vec<u8>,
     /// How many sheets, and their width and height, mm.
@@ -145,7 +145,7 @@ fn make(
 const FOLDED: &str = "booklet.pdf";
 
 /// Two pages side by side on each side of a sheet, pages that fold out behind them.
-fn sheets(booklet: &Booklet, path: PathBuf) -> Result<MadeSheets, String> {
+fn sheets(booklet: &Booklet, path: PathBuf) -> Result<StitchedSheets, String> {
     let folded = booklet.folded_sheets();
     let size = folded.sides.first().map_or((0.0, 0.0), |side| (side.width, side.height));
     let count = folded.sides.len() / 2;
@@ -153,7 +153,7 @@ fn sheets(booklet: &Booklet, path: PathBuf) -> Result<MadeSheets, String> {
     let pages: Vec<Picture> =
         folded.sides.into_iter().chain(folded.folding_out.into_iter().map(|(_, page)| page)).collect();
     let pdf = pdf(&pages).map_err(|problem| problem.to_string())?;
-    Ok(MadeSheets { path, pdf, count, size, folding_out })
+    Ok(StitchedSheets { path, pdf, count, size, folding_out })
 }
 
 /// Says what a part has become; whether it is as it should be.
