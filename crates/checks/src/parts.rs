@@ -42,6 +42,9 @@ struct PartFigures {
     systems: Vec<usize>,
     turned: usize,
     rushed: usize,
+    /// Of these, in every layout that the house allows; and what would mend them.
+    unavoidable: usize,
+    mends: String,
     millis: u128,
     touching: Vec<String>,
     notes: PartCount,
@@ -104,7 +107,7 @@ fn made(program: &Path, folder: &Path, file: &str) -> Result<Vec<PartFigures>> {
 
 fn row(line: &str) -> Result<PartFigures> {
     let fields: Vec<&str> = line.split('\t').collect();
-    let [work, name, folder, systems, turned, rushed, _, millis] = fields[..] else {
+    let [work, name, folder, systems, turned, rushed, mends, millis] = fields[..] else {
         return Err(format!("the line of a part is not understood: {line}"));
     };
     let number = |text: &str| text.parse::<usize>().map_err(|problem| format!("{text}: {problem}"));
@@ -116,6 +119,8 @@ fn row(line: &str) -> Result<PartFigures> {
         systems: systems.split_whitespace().map(number).collect::<Result<_>>()?,
         turned: number(turned)?,
         rushed: number(rushed)?,
+        unavoidable: number(mends.split(';').next().unwrap_or_default())?,
+        mends: mends.split_once("; ").map_or_else(String::new, |(_, mends)| mends.to_owned()),
         millis: millis.parse().map_err(|problem| format!("{millis}: {problem}"))?,
         ..PartFigures::default()
     })
@@ -283,7 +288,16 @@ fn sums(rows: &[PartFigures], outcome: &mut CheckOutcome) {
     println!("|---|---|---|");
     println!("| pages | {pages} | {wanted} ± {LEEWAY} % |");
     println!("| turns too quick | {rushed} of {turns} | {} |", turns / TURNS);
+    println!("| of these in every layout that the house allows | {} | |", sum(|row| row.unavoidable));
     println!("| signs that touch | {} | 0 |", sum(|row| row.touching.len()));
+    for row in rows.iter().filter(|row| row.rushed > 0) {
+        let mends =
+            if row.mends.is_empty() { "a stand partner who turns, or a cue page" } else { row.mends.as_str() };
+        println!(
+            "{}, {}: {} too quick, {} of them in every layout of the house; would mend: {mends}",
+            row.work, row.name, row.rushed, row.unavoidable
+        );
+    }
     outcome.check(
         pages.abs_diff(wanted) * 100 <= wanted * LEEWAY,
         &format!("there are as many pages as ten lines each make, ± {LEEWAY} %: {pages}, not {wanted}"),

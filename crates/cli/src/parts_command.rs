@@ -8,7 +8,7 @@ use std::time::Instant;
 
 use arcata_bow::RealTime;
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_engrave::{BookletRequest, House, PageEndKind, SystemWide};
+use arcata_engrave::{Booklet, BookletRequest, House, PageEndKind, Picture, SystemWide, pdf};
 use arcata_files::FileError;
 use arcata_prepare::{PartPaper, advice_words, page_end_words, part_file_name, part_paper, remark_words};
 use arcata_score::Length;
@@ -25,9 +25,22 @@ struct Made {
     paper: PartPaper,
     pdf: PathBuf,
     musicxml: PathBuf,
+    /// Sheets to be folded, where they are asked for.
+    sheets: Option<StitchedSheets>,
     /// What a page turn needs.
     needed: RealTime,
     seconds: f64,
+}
+
+/// The sheets of a part that is to be folded and stitched.
+struct StitchedSheets {
+    path: PathBuf,
+    pdf: Vec<u8>,
+    /// How many sheets, and their width and height, mm.
+    count: usize,
+    size: (f64, f64),
+    /// The pages that fold out, behind the sheets.
+    folding_out: Vec<String>,
 }
 
 pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
@@ -43,6 +56,9 @@ pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     for part in &made {
         arcata_files::write_whole(&part.pdf, &part.paper.pdf)?;
         arcata_files::write_whole(&part.musicxml, part.paper.booklet.musicxml.as_bytes())?;
+        if let Some(sheets) = &part.sheets {
+            arcata_files::write_whole(&sheets.path, &sheets.pdf)?;
+        }
     }
     let mut complete = bowed.left_out.is_empty();
     let mut report = String::new();
@@ -65,8 +81,10 @@ fn house(arguments: &PartsArguments) -> Result<House, Failure> {
 
 /// Nothing is written over: neither the score nor, unless asked, parts made before.
 fn check_targets(arguments: &PartsArguments, targets: &[PathBuf]) -> Result<(), Failure> {
+    let endings: &[&str] =
+        if arguments.booklet { &["pdf", "musicxml", FOLDED] } else { &["pdf", "musicxml"] };
     let files: Vec<PathBuf> =
-        targets.iter().flat_map(|target| [ending(target, "pdf"), ending(target, "musicxml")]).collect();
+        targets.iter().flat_map(|target| endings.iter().map(|end| ending(target, end))).collect();
     let inputs = arguments.layer.iter().chain([&arguments.score]).chain(&arguments.house);
     for input in inputs {
         if let Some(path) = files.iter().find(|file| files::same(file, input)) {
@@ -116,9 +134,26 @@ fn make(
         let paper = part_paper(&request, &engraver).map_err(failed)?;
         let seconds = started.elapsed().as_secs_f64();
         let (pdf, musicxml) = (ending(target, "pdf"), ending(target, "musicxml"));
-        Ok(Made { paper, pdf, musicxml, needed: request.turn_needed(), seconds })
+        let sheets = arguments.booklet.then(|| sheets(&paper.booklet, ending(target, FOLDED)));
+        let sheets = sheets.transpose().map_err(failed)?;
+        Ok(Made { paper, pdf, musicxml, sheets, needed: request.turn_needed(), seconds })
     };
     parts.par_iter().zip(targets).map(one).collect()
+}
+
+/// The ending of the file with sheets to be folded.
+const FOLDED: &str = "booklet.pdf";
+
+/// Two pages side by side on each side of a sheet, pages that fold out behind them.
+fn sheets(booklet: &Booklet, path: PathBuf) -> Result<StitchedSheets, String> {
+    let folded = booklet.folded_sheets();
+    let size = folded.sides.first().map_or((0.0, 0.0), |side| (side.width, side.height));
+    let count = folded.sides.len() / 2;
+    let folding_out = folded.folding_out.iter().map(|(name, _)| name.to_string()).collect();
+    let pages: Vec<Picture> =
+        folded.sides.into_iter().chain(folded.folding_out.into_iter().map(|(_, page)| page)).collect();
+    let pdf = pdf(&pages).map_err(|problem| problem.to_string())?;
+    Ok(StitchedSheets { path, pdf, count, size, folding_out })
 }
 
 /// Says what a part has become; whether it is as it should be.
@@ -134,6 +169,18 @@ fn tell(part: &Made, report: &mut String) -> bool {
         part.seconds,
         part.pdf.display()
     );
+    if let Some(sheets) = &part.sheets {
+        let (width, height) = sheets.size;
+        let _ = writeln!(
+            report,
+            "  {}: {} of {width:.0} x {height:.0} mm, both sides, turned on the short edge; fold and stitch",
+            sheets.path.display(),
+            count(sheets.count, "sheet")
+        );
+        if !sheets.folding_out.is_empty() {
+            let _ = writeln!(report, "    behind them, to be glued in: {}", sheets.folding_out.join(", "));
+        }
+    }
     let mut complete = true;
     for turn in &booklet.turns {
         complete &= turn.kind != PageEndKind::Rushed;
@@ -144,6 +191,9 @@ fn tell(part: &Made, report: &mut String) -> bool {
     }
     if booklet.entered > 0 {
         let _ = writeln!(report, "  {} added", count(booklet.entered, "tempo or rehearsal mark"));
+    }
+    if booklet.cues > 0 {
+        let _ = writeln!(report, "  {} added", count(booklet.cues, "cue"));
     }
     for remark in &booklet.remarks {
         let (text, is_trouble) = remark_words(remark);

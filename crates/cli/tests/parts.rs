@@ -232,3 +232,47 @@ fn bars_bear_the_numbers_of_the_score_or_none() {
     let none = words("[bars]\nnumbers = \"none\"\n");
     assert!(["12", "10", "11"].iter().all(|number| !none.contains(number)), "{none}");
 }
+
+/// A booklet is read back: each side of a sheet has the text of the two pages that belong there, on paper twice as wide.
+#[test]
+fn a_booklet_has_on_each_side_the_text_of_its_two_pages() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let house = folder.path().join("large.toml");
+    // A line a page, so that a short score fills several.
+    let wishes = "[staff]\nheight = 110\n[pages]\nsystems = 1\nsystems_first = 1\nfirst = \"right\"\nfold_outs = \"never\"\nblank = \"never\"\n";
+    std::fs::write(&house, wishes).expect("a file");
+    let out = folder.path().join("parts");
+    let house = house.to_str().expect("a path");
+    let arguments = ["--part", "Violin I", "--booklet", "--house", house];
+    let said = parts(&demo("ferry-bell-quartet.musicxml"), &out, &arguments);
+    let report = text(&said.stdout);
+    assert!(report.contains("sheets of 420 x 297 mm"), "{report}{}", text(&said.stderr));
+    let open = |name: &str| Document::load(out.join(name)).expect("a PDF");
+    let words = |pdf: &Document, page: u32| -> Vec<String> {
+        let text = pdf.extract_text(&[page]).expect("text");
+        let mut words: Vec<String> = text.split_whitespace().map(str::to_owned).collect();
+        words.sort();
+        words
+    };
+    let (pages, booklet) = (open("01-Violin-I.pdf"), open("01-Violin-I.booklet.pdf"));
+    let count = u32::try_from(pages.get_pages().len()).expect("a few");
+    assert!((5..=8).contains(&count), "eight pages on two sheets: {count}");
+    // The order of eight pages on two sheets, as every printer's handbook has it.
+    let sides = [(8, 1), (2, 7), (6, 3), (4, 5)];
+    assert_eq!(booklet.get_pages().len(), sides.len());
+    for (side, (left, right)) in (1..).zip(sides) {
+        let mut wanted: Vec<String> = Vec::new();
+        for page in [left, right].into_iter().filter(|page| *page <= count) {
+            wanted.extend(words(&pages, page));
+        }
+        wanted.sort();
+        assert_eq!(words(&booklet, side), wanted, "side {side}");
+    }
+    // Nothing is written over unless asked.
+    let again = parts(&demo("ferry-bell-quartet.musicxml"), &out, &arguments);
+    assert!(
+        !again.status.success() && text(&again.stderr).contains("and 2 more are there"),
+        "{}",
+        text(&again.stderr)
+    );
+}

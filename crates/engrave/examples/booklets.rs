@@ -1,5 +1,5 @@
-//! Makes the string parts of scores as pages and files: `booklets FOLDER < LIST`, a path a line. For the outside check of
-//! parts; it prints a line of tab-separated values for each part.
+//! Makes the string parts of scores as pages and files: `booklets FOLDER [HOUSE] < LIST`, a path a line. For the outside
+//! check of parts; it prints a line of tab-separated values for each part.
 #![allow(
     clippy::disallowed_macros,
     clippy::disallowed_methods,
@@ -14,7 +14,7 @@ use std::time::Instant;
 use arcata_bow::Profile;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{
-    Area, Booklet, BookletRequest, DrawnMark, Engraver, House, PageEndKind, Picture, SystemWide, pdf,
+    Advice, Area, Booklet, BookletRequest, DrawnMark, Engraver, House, PageEndKind, Picture, SystemWide, pdf,
 };
 use arcata_xml::{Limits, open_score};
 use rayon::prelude::*;
@@ -26,16 +26,23 @@ struct Made {
 }
 
 fn main() -> Result<(), String> {
-    let folder = std::env::args().nth(1).map(PathBuf::from).ok_or("booklets FOLDER < LIST")?;
+    let folder = std::env::args().nth(1).map(PathBuf::from).ok_or("booklets FOLDER [HOUSE] < LIST")?;
+    let house = match std::env::args().nth(2) {
+        Some(path) => {
+            let text = fs::read_to_string(&path).map_err(|problem| format!("{path}: {problem}"))?;
+            House::parse(&text).map_err(|problem| format!("{path}: {problem}"))?
+        }
+        None => House::default(),
+    };
     let engraver = Engraver::new();
     for (number, path) in io::stdin().lines().enumerate() {
         let path = PathBuf::from(path.map_err(|problem| problem.to_string())?);
-        work(&path, &folder.join(number.to_string()), &engraver)?;
+        work(&path, &folder.join(number.to_string()), &house, &engraver)?;
     }
     Ok(())
 }
 
-fn work(path: &Path, folder: &Path, engraver: &Engraver) -> Result<(), String> {
+fn work(path: &Path, folder: &Path, house: &House, engraver: &Engraver) -> Result<(), String> {
     let begun = Instant::now();
     let bytes = fs::read(path).map_err(|problem| format!("{}: {problem}", path.display()))?;
     let file =
@@ -43,7 +50,6 @@ fn work(path: &Path, folder: &Path, engraver: &Engraver) -> Result<(), String> {
     let (document, score) = (file.document(), arcata_score::read(file.document()));
     let wide = SystemWide::new(document, &score);
     let tempo = TempoMap::new(&score, &Profile::default(), TempoChoice::Written);
-    let house = House::default();
     let parts: Vec<usize> =
         (0..score.parts.len()).filter(|part| score.parts[*part].instrument.is_bowed()).collect();
     let made: Vec<Result<Made, String>> = parts
@@ -54,7 +60,7 @@ fn work(path: &Path, folder: &Path, engraver: &Engraver) -> Result<(), String> {
                 score: &score,
                 wide: &wide,
                 tempo: &tempo,
-                house: &house,
+                house,
                 turn: house.turn(),
                 part: *part,
             };
@@ -89,16 +95,19 @@ fn work(path: &Path, folder: &Path, engraver: &Engraver) -> Result<(), String> {
             systems.join(" "),
             count(PageEndKind::Turned),
             count(PageEndKind::Rushed),
-            booklet
-                .advice
-                .iter()
-                .flat_map(|advice| &advice.mends)
-                .map(|mend| mend.rushed)
-                .min()
-                .map_or_else(String::new, |least| least.to_string()),
+            booklet.advice.as_ref().map_or_else(|| "0".to_owned(), quick),
         );
     }
     Ok(())
+}
+
+/// How many of the quick turns no layout of the house avoids, and what else would.
+fn quick(advice: &Advice) -> String {
+    let mends = advice
+        .mends
+        .iter()
+        .map(|mend| format!("; {:?}: {} on {} pages", mend.mending, mend.rushed, mend.pages));
+    format!("{}{}", advice.unavoidable, mends.collect::<String>())
 }
 
 /// The marks of a page, a line each: sign, kind, left, top, right, bottom (mm).

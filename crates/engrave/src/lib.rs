@@ -15,8 +15,8 @@ mod slice;
 mod stage;
 
 pub use booklet::{
-    Advice, Booklet, BookletRemark, BookletRequest, House, HouseError, Mend, Mending, PageEnd, PageEndKind,
-    SystemWide,
+    Advice, Booklet, BookletRemark, BookletRequest, FoldedSheets, House, HouseError, Mend, Mending, PageEnd,
+    PageEndKind, PageName, SystemWide, sheet_sides,
 };
 pub use drawing::{Area, Drawing, NotDrawn};
 pub use engraver::{EngraveError, Engraver, SystemSpread, Width};

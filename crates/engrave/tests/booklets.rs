@@ -86,6 +86,50 @@ fn without_any_rest_the_quick_turns_are_told_with_what_they_cost() {
     assert_eq!(notes_drawn(&booklet), 200 * 16);
 }
 
+/// Sixteenths, and after every 75 bars six bars of rest: more than two pages of music from one rest to the next.
+fn rests_three_pages_apart() -> String {
+    let bar = |bar: usize| {
+        let rests = bar % 81 >= 75;
+        if rests { "1/1 rest" } else { "1/16 C5 D5 E5 F5 G5 F5 E5 D5 C5 D5 E5 F5 G5 F5 E5 D5" }.to_owned()
+    };
+    music(&(0..160).map(bar).collect::<Vec<_>>())
+}
+
+#[test]
+fn a_third_page_folds_out_where_the_turn_must_come_later_and_the_file_says_so() {
+    let music = rests_three_pages_apart();
+    let rushed =
+        |booklet: &Booklet| booklet.turns.iter().filter(|turn| turn.kind == PageEndKind::Rushed).count();
+    let flat = made(&music, "[pages]\nfold_outs = \"never\"\nfirst = \"left\"\n");
+    let folded = made(&music, "[pages]\nfirst = \"left\"\n");
+    assert!(rushed(&flat) > 0, "{:?}", flat.turns);
+    assert_eq!(rushed(&folded), 0, "{:?}", folded.turns);
+    let names: Vec<String> = folded.names.iter().map(ToString::to_string).collect();
+    assert!(
+        names.starts_with(&["2".to_owned(), "3".to_owned(), "3a".to_owned(), "4".to_owned()]),
+        "{names:?}"
+    );
+    assert!(folded.musicxml.contains(r#"page-number="3a""#));
+    assert_eq!(folded.turns[1].kind, PageEndKind::FoldsOut);
+    assert!(folded.pages[2].content.contains(">3a</text>"));
+}
+
+#[test]
+fn the_staff_is_smaller_only_where_that_spares_a_turn_and_the_house_allows_it() {
+    let music = rests_three_pages_apart();
+    let staff = |house: &str| {
+        let booklet = made(&music, &format!("[pages]\nfold_outs = \"never\"\n[staff]\n{house}"));
+        let smaller = booklet.remarks.iter().find_map(|remark| match remark {
+            BookletRemark::SmallerStaff { tenths } => Some(*tenths),
+            _ => None,
+        });
+        assert!(booklet.musicxml.contains(&format!("<millimeters>{}", smaller.unwrap_or(90) / 10)));
+        smaller
+    };
+    assert_eq!(staff("height = 90\nsmallest = 90\n"), None);
+    assert_eq!(staff("height = 90\nsmallest = 55\n"), Some(55));
+}
+
 #[test]
 fn long_words_stay_on_the_page_and_touch_nothing() {
     let bars: Vec<String> = (0..24)
@@ -162,4 +206,134 @@ fn what_a_bar_says_twice_at_one_moment_is_printed_once() {
     let count = |booklet: &Booklet| booklet.pages[0].content.matches(r#"class="dynam""#).count();
     assert_eq!((count(&once), count(&twice)), (1, 1));
     assert_eq!(twice.musicxml.matches("<dynamics").count(), 2, "the file keeps what it says");
+}
+
+/// A quartet's two violins and a cello, the cello resting twelve bars before it comes in, over two bars of melody in thirds.
+fn long_rest() -> String {
+    let tune = "1/4 D5 (1/8 F#5 G5) 1/2 A5";
+    let last = "1/4 D5 (1/8 F5 G5) 1/2 A5";
+    let first: Vec<&str> = (0..14).map(|bar| if bar == 11 { last } else { tune }).collect();
+    let second = vec!["1/2 D4 F#4"; 14];
+    let cello: Vec<&str> =
+        (0..14).map(|bar| if (1..12).contains(&bar) { "1/1 rest" } else { "1/1 D3" }).collect();
+    arcata_testkit::musicxml(&format!(
+        "quarter=96\nviolin I: key D mf {} |||\nviolin II: key D {} |||\ncello: key D {} |||",
+        first.join(" | "),
+        second.join(" | "),
+        cello.join(" | ")
+    ))
+}
+
+fn of_part(musicxml: &str, part: usize, house: &str) -> (Booklet, arcata_score::Score) {
+    let document = Document::parse(musicxml.as_bytes().to_vec(), &Limits::default()).expect("well-formed");
+    let score = arcata_score::read(&document);
+    let house = House::parse(house).expect("a house profile");
+    let request = BookletRequest {
+        document: &document,
+        score: &score,
+        wide: &SystemWide::new(&document, &score),
+        tempo: &TempoMap::new(&score, &Profile::default(), TempoChoice::Written),
+        house: &house,
+        turn: RealTime::from_micros(3_000_000),
+        part,
+    };
+    let booklet = Booklet::make(&request, &Engraver::new()).expect("a booklet");
+    let own =
+        Document::parse(booklet.musicxml.clone().into_bytes(), &Limits::default()).expect("well-formed");
+    let read = arcata_score::read(&own);
+    (booklet, read)
+}
+
+/// Long rests get cues from the line that is heard, named and written for the reader (E. Gould, Behind Bars, on cues:
+/// small notes, the player's rests stay, the instrument named, in the reader's clef and transposition).
+#[test]
+fn after_a_long_rest_the_highest_line_is_shown_small_and_named() {
+    let (booklet, read) = of_part(&long_rest(), 2, "");
+    assert_eq!(booklet.cues, 1);
+    assert!(booklet.remarks.is_empty(), "{:?}", booklet.remarks);
+    nothing_touches(&booklet);
+    let part = &read.parts[0];
+    let cue: Vec<_> = part.notes.iter().filter(|note| note.kind == arcata_score::NoteKind::Cue).collect();
+    // Two bars of the first violin's tune, two octaves lower so that it stands near the bass staff.
+    assert_eq!(cue.len(), 8);
+    assert_eq!(cue[0].bar, 10);
+    assert_eq!(cue[0].pitch.cents(), Some(7400 - 2400));
+    assert!(booklet.pages[0].content.contains("violin I 15ma"), "{}", booklet.pages[0].content);
+    // F sharp stands in the key; the F of the last bar wants its natural.
+    assert_eq!(booklet.musicxml.matches("<accidental>natural</accidental>").count(), 1);
+    // Ten bars of rest and two with the cue became nine and two; the player's own rests stand in them.
+    assert!(booklet.musicxml.contains("<multiple-rest>9</multiple-rest>"));
+    let rests = part.notes.iter().filter(|note| (10..12).contains(&note.bar) && note.pitch.is_rest());
+    assert_eq!(rests.count(), 2);
+}
+
+#[test]
+fn a_cue_is_no_note_of_the_players() {
+    let music = long_rest();
+    let (with, cued) = of_part(&music, 2, "");
+    let (without, plain) = of_part(&music, 2, "[rests]\ncue = 1000\n");
+    assert_eq!((with.cues, without.cues), (1, 0));
+    let own = |score: &arcata_score::Score| {
+        let part = &score.parts[0];
+        let own = part.notes.iter().filter(|note| note.kind != arcata_score::NoteKind::Cue);
+        let notes: Vec<_> = own.map(|note| (note.onset, note.length, note.pitch, note.tie)).collect();
+        let slurs = part
+            .slurs
+            .iter()
+            .filter(|slur| part.notes[slur.start.0 as usize].kind != arcata_score::NoteKind::Cue);
+        (notes, slurs.count(), part.instructions.len(), part.dynamics.len())
+    };
+    assert_eq!(own(&cued), own(&plain));
+    let strokes = |score: &arcata_score::Score| -> Vec<_> {
+        let lines = arcata_bow::lines(score, 0, &Profile::default(), &arcata_bow::LineOptions::default());
+        lines
+            .iter()
+            .flat_map(|line| line.strokes.iter().map(|stroke| stroke.onset).collect::<Vec<_>>())
+            .collect()
+    };
+    assert_eq!(strokes(&cued), strokes(&plain));
+    assert_eq!(with.turns, without.turns);
+}
+
+#[test]
+fn where_nobody_plays_before_the_entry_there_is_no_cue_and_it_is_told() {
+    let rest = ["1/1 rest"; 12].join(" | ");
+    let music = arcata_testkit::musicxml(&format!(
+        "quarter=96\nviolin: {rest} | 1/1 D5 |||\ncello: {rest} | 1/1 D3 |||"
+    ));
+    let (booklet, _) = of_part(&music, 1, "");
+    assert_eq!(booklet.cues, 0);
+    assert!(matches!(booklet.remarks[..], [BookletRemark::NoCue { count: 12, .. }]), "{:?}", booklet.remarks);
+}
+
+/// Folded and stitched, the pages lie in the order of their numbers: through the right halves of the fronts and the left
+/// halves of the backs to the innermost sheet, and back again (by definition of a saddle-stitched booklet).
+#[test]
+fn folded_sheets_are_read_in_the_order_of_the_pages() {
+    let booklet = made(&rests_three_pages_apart(), "[pages]\nfirst = \"left\"\n");
+    let folded = booklet.folded_sheets();
+    assert_eq!(folded.sides.len() % 2, 0);
+    let half = |side: &arcata_engrave::Picture, right: bool| {
+        let at = format!(r#"<g transform="translate({} 0)">"#, if right { side.width / 2.0 } else { 0.0 });
+        let begun = side.content.split_once(&at).map(|(_, behind)| behind).unwrap_or_default();
+        let end = begun.find(r#"<g transform="translate("#).filter(|_| !right).unwrap_or(begun.len());
+        begun[..end].to_owned()
+    };
+    let sheets: Vec<_> = folded.sides.chunks_exact(2).collect();
+    let there = sheets.iter().flat_map(|sheet| [half(&sheet[0], true), half(&sheet[1], false)]);
+    let back = sheets.iter().rev().flat_map(|sheet| [half(&sheet[1], true), half(&sheet[0], false)]);
+    let read: Vec<String> = there.chain(back).collect();
+    let cover = booklet.cover.as_ref().expect("a cover in front of page 2");
+    assert!(read[0].starts_with(&cover.content));
+    let mut behind = 1;
+    for (name, page) in booklet.names.iter().zip(&booklet.pages).filter(|(name, _)| !name.folds_out) {
+        assert!(read[name.number - 1].starts_with(&page.content), "page {name}");
+        behind = name.number;
+    }
+    assert!(read[behind..].iter().all(|page| !page.contains("<text")), "what is left is blank");
+    let apart: Vec<String> = folded.folding_out.iter().map(|(name, _)| name.to_string()).collect();
+    assert_eq!(apart[0], "3a");
+    let (page, side) = (&booklet.pages[0], &folded.sides[0]);
+    assert_eq!((side.width, side.height), (2.0 * page.width, page.height));
+    assert!(pdf(&folded.sides).expect("a PDF").len() > 1000);
 }

@@ -61,7 +61,7 @@ pub fn page_end_words(turn: &PageEnd, needed: RealTime) -> String {
     let (rest, open, needed) = (time.rest.to_f64(), time.open.to_f64(), needed.to_f64());
     let open = if open < 0.05 { String::new() } else { format!(" and {open:.1} s on an open string") };
     let back = match time.back {
-        Some(back) if *kind != PageEndKind::Facing => {
+        Some(back) if !matches!(kind, PageEndKind::Facing | PageEndKind::FoldsOut) => {
             format!("; a repeat leads back over it with {:.1} s of rest", back.to_f64())
         }
         _ => String::new(),
@@ -69,6 +69,12 @@ pub fn page_end_words(turn: &PageEnd, needed: RealTime) -> String {
     match kind {
         PageEndKind::Facing => {
             format!("page {page} ends before {bar}: no turn, the next page faces it")
+        }
+        PageEndKind::FoldsOut => {
+            format!(
+                "page {page} ends before {bar}: no turn, page {page}a folds out beside it (print it on a sheet of its \
+                 own and glue that to the outer edge of page {page})"
+            )
         }
         PageEndKind::Turned => {
             format!("page {page} ends before {bar}: {rest:.1} s of rest{open} to turn{back}")
@@ -87,25 +93,42 @@ pub fn advice_words(advice: &Advice) -> Vec<String> {
         1 => "one quick turn".to_owned(),
         count => format!("{count} quick turns"),
     };
-    let mut lines = vec![format!(
-        "{}: this is the cheapest layout, {} points; without what the turns cost it has {}",
-        turns(advice.rushed),
-        advice.cost,
-        advice.without_turns
-    )];
+    let mut lines = vec![match advice.unavoidable {
+        0 => "a layout without any is allowed, but dearer".to_owned(),
+        least if least < advice.rushed => format!("{} in every layout that the house allows", turns(least)),
+        1 => "no layout that the house allows avoids it".to_owned(),
+        _ => "no layout that the house allows has fewer".to_owned(),
+    }];
+    lines.insert(
+        0,
+        format!(
+            "{}: this is the cheapest layout, {} points; without what the turns cost it has {}",
+            turns(advice.rushed),
+            advice.cost,
+            advice.without_turns
+        ),
+    );
+    lines[1].insert_str(0, "  ");
     let mends = advice.mends.iter().map(|mend| {
         let what = match mend.mending {
             Mending::EmptierPages => "emptier pages, ended at rests whatever that costs",
             Mending::OtherSide => "the first page on the other side ([pages] first)",
             Mending::BlankPages => "left pages that may stay blank ([pages] blank = \"left pages\")",
-            Mending::SmallerStaff => "a staff of 7.0 mm ([staff] height = 70)",
+            Mending::SmallerStaff => "a staff of 7.0 mm ([staff] smallest = 70)",
+            Mending::FoldOuts => "pages that fold out ([pages] fold_outs = \"for turns\")",
+            Mending::AllTogether => {
+                "all of these together: either side first, left pages blank, fold-outs, a staff of 7.0 mm"
+            }
         };
         let pages = if mend.pages == 1 { "1 page".to_owned() } else { format!("{} pages", mend.pages) };
         format!("  would mend it: {what}: {} on {pages}, {} points", turns(mend.rushed), mend.cost)
     });
     lines.extend(mends);
-    if lines.len() == 1 {
-        lines.push("  no other layout has fewer: a player with a stand partner turns, or two pages are laid side by side".to_owned());
+    if advice.mends.is_empty() {
+        lines.push(
+            "  would mend it: a stand partner who turns, or the first lines of the next page copied small onto this one"
+                .to_owned(),
+        );
     }
     lines
 }
@@ -121,12 +144,23 @@ pub fn remark_words(remark: &BookletRemark) -> (String, bool) {
             ),
             true,
         ),
-        BookletRemark::NoCue { bars: (first, last), count } => {
-            (format!("{first} to {last}: {count} bars of rest without a cue; Arcata makes none"), false)
-        }
+        BookletRemark::NoCue { bars: (first, last), count } => (
+            format!(
+                "{first} to {last}: {count} bars of rest without a cue: nobody plays a line before it ends that could be shown"
+            ),
+            false,
+        ),
         BookletRemark::RestsWrittenOut => {
             ("on several staves: rests over several bars are written out bar by bar".to_owned(), false)
         }
+        BookletRemark::SmallerStaff { tenths } => (
+            format!(
+                "a staff of {}.{} mm for the sake of the turns: the house allows it ([staff] smallest)",
+                tenths / 10,
+                tenths % 10
+            ),
+            false,
+        ),
         BookletRemark::TooHigh { bar } => {
             (format!("the line that begins with {bar} is higher than the page"), true)
         }

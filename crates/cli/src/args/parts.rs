@@ -33,6 +33,9 @@ pub(crate) struct PartsArguments {
     /// of page turns
     #[arg(long, value_name = "QUARTERS", value_parser = clap::value_parser!(u32).range(10..=400))]
     pub(crate) tempo: Option<u32>,
+    /// Also as a booklet: a PDF of sheets to be folded and stitched, two pages side by side
+    #[arg(long)]
+    pub(crate) booklet: bool,
     /// Write over parts that lie in the folder already
     #[arg(long)]
     pub(crate) replace: bool,

@@ -1,8 +1,7 @@
 //! What would mend page turns that are too quick.
 
-use super::breaking::{
-    Blank, Chosen, MeasuredUnit, Outlines, PaperRoom, PossibleLines, Rushed, choose, costs,
-};
+use super::breaking::{Blank, BookletSide, FoldOuts, Rushed, costs};
+use super::layout::{LayoutLimits, NaturalPart, PartLayout};
 use super::{PageEnd, PageEndKind};
 
 /// A part with turns that are too quick: what else could be done.
@@ -14,6 +13,8 @@ pub struct Advice {
     pub without_turns: i64,
     /// How many turns are too quick.
     pub rushed: usize,
+    /// How many stay too quick in every layout that the house allows, whatever its pages look like.
+    pub unavoidable: usize,
     /// What makes fewer of them, the best first.
     pub mends: Vec<Mend>,
 }
@@ -42,72 +43,82 @@ pub enum Mending {
     BlankPages,
     /// A staff of 7 mm.
     SmallerStaff,
+    /// A third page that folds out.
+    FoldOuts,
+    /// All that the house does not allow yet together.
+    AllTogether,
 }
 
 /// A staff that can still be read at the stand, tenths of a millimetre (MOLA guidelines 2017, as quoted).
 const SMALL_STAFF: i64 = 70;
 
 /// Tries other layouts where turns are too quick.
-pub(super) fn advice(units: &[MeasuredUnit], room: &PaperRoom, turns: &[PageEnd]) -> Option<Advice> {
-    let rushed = turns.iter().filter(|turn| turn.kind == PageEndKind::Rushed).count();
+pub(super) fn advice(
+    part: &NaturalPart,
+    (now, limits): (&PartLayout, &LayoutLimits),
+    turns: &[PageEnd],
+) -> Option<Advice> {
+    let quick = || turns.iter().filter(|turn| turn.kind == PageEndKind::Rushed);
+    let rushed = quick().count();
     if rushed == 0 {
         return None;
     }
-    let now = lay_out(units, room, Rushed::Priced)?;
-    let dear: i64 = turns
-        .iter()
-        .filter(|turn| turn.kind == PageEndKind::Rushed)
-        .map(|turn| room.turn_cost(turn.time))
-        .sum();
-    let small: Vec<MeasuredUnit> = units.iter().map(|unit| smaller(*unit, room)).collect();
-    let small_room = PaperRoom { staff: room.staff.min(SMALL_STAFF * 10), ..*room };
-    let ways = [
-        (Mending::EmptierPages, units, *room, Rushed::Refused),
-        (Mending::OtherSide, units, PaperRoom { first: room.first.other(), ..*room }, Rushed::Priced),
-        (Mending::BlankPages, units, PaperRoom { blank: Blank::LeftPages, ..*room }, Rushed::Priced),
-        (Mending::SmallerStaff, &small, small_room, Rushed::Priced),
-    ];
-    let mut mends: Vec<Mend> = ways
-        .into_iter()
-        .filter_map(|(mending, units, room, how)| {
-            let found = lay_out(units, &room, how)?;
-            let rushed = rushed_in(&found, units, &room);
-            let pages = found.systems.last().map_or(0, |system| system.page + 1);
-            Some(Mend { mending, rushed, pages, cost: found.cost / costs::POINT })
-        })
-        .filter(|mend| mend.rushed < rushed)
-        .collect();
+    let fewest = part.best(limits, Rushed::Fewest)?;
+    let price =
+        |layout: &PartLayout| layout.cost - costs::ANY_RUSHED * i64::try_from(layout.rushed).unwrap_or(0);
+    let mend = |mending, layout: &PartLayout, cost: i64| Mend {
+        mending,
+        rushed: layout.rushed,
+        pages: layout.chosen.systems.last().map_or(0, |system| system.page + 1),
+        cost: cost / costs::POINT,
+    };
+    let mut mends = vec![mend(Mending::EmptierPages, &fewest, price(&fewest))];
+    let ways = wider(limits);
+    for (mending, limits) in &ways {
+        let found = part.best(limits, Rushed::Priced);
+        mends.extend(found.map(|found| mend(*mending, &found, found.cost)));
+    }
+    if ways.len() > 1 {
+        let all = LayoutLimits {
+            sides: vec![BookletSide::Right, BookletSide::Left],
+            staffs: ways.iter().map(|(_, wider)| &wider.staffs).max_by_key(|staffs| staffs.len())?.clone(),
+            blank: Blank::LeftPages,
+            fold: FoldOuts::ForTurns,
+        };
+        let found = part.best(&all, Rushed::Priced);
+        // What one way alone does needs no other.
+        let least = mends.iter().map(|mend| mend.rushed).min().unwrap_or(rushed);
+        let found = found.filter(|found| found.rushed < least);
+        mends.extend(found.map(|found| mend(Mending::AllTogether, &found, found.cost)));
+    }
+    mends.retain(|mend| mend.rushed < rushed);
     mends.sort_by_key(|mend| (mend.rushed, mend.cost));
-    let points = |cost: i64| cost / costs::POINT;
-    Some(Advice { cost: points(now.cost), without_turns: points(now.cost - dear), rushed, mends })
-}
-
-/// The cheapest layout of units.
-pub(super) fn lay_out(units: &[MeasuredUnit], room: &PaperRoom, rushed: Rushed) -> Option<Chosen> {
-    let lines = PossibleLines::of(units, room);
-    let outlines = Outlines { units, room };
-    let times: Vec<_> = units.iter().map(|unit| unit.turn).collect();
-    choose(&lines, &times, room, rushed, |upper, lower| {
-        outlines.distance(&lines.lines[upper], &lines.lines[lower])
+    let dear: i64 = quick().map(|turn| now.part.room.turn_cost(turn.time)).sum();
+    Some(Advice {
+        cost: now.cost / costs::POINT,
+        without_turns: (now.cost - dear) / costs::POINT,
+        rushed,
+        unavoidable: fewest.rushed.min(rushed),
+        mends,
     })
 }
 
-fn rushed_in(chosen: &Chosen, units: &[MeasuredUnit], room: &PaperRoom) -> usize {
-    let ends =
-        chosen.systems.windows(2).filter(|pair| pair[0].page != pair[1].page && room.is_turned(pair[0].page));
-    ends.filter(|pair| units[pair[1].first].turn.is_rushed(room.turn)).count()
-}
-
-/// A unit on a smaller staff: everything shrinks with it.
-fn smaller(unit: MeasuredUnit, room: &PaperRoom) -> MeasuredUnit {
-    let shrunk = |length: i64| {
-        if room.staff > SMALL_STAFF * 10 { length * SMALL_STAFF * 10 / room.staff } else { length }
-    };
-    MeasuredUnit {
-        width: shrunk(unit.width),
-        front: shrunk(unit.front),
-        above: shrunk(unit.above),
-        below: shrunk(unit.below),
-        ..unit
+/// The house's limits, each made wider by one thing that it does not allow yet.
+fn wider(limits: &LayoutLimits) -> Vec<(Mending, LayoutLimits)> {
+    let mut ways = Vec::new();
+    if let [side] = limits.sides[..] {
+        let sides = vec![side, side.next()];
+        ways.push((Mending::OtherSide, LayoutLimits { sides, ..limits.clone() }));
     }
+    if limits.blank == Blank::Never {
+        ways.push((Mending::BlankPages, LayoutLimits { blank: Blank::LeftPages, ..limits.clone() }));
+    }
+    if limits.staffs.iter().all(|staff| *staff > SMALL_STAFF) {
+        let staffs = limits.staffs.iter().copied().chain([SMALL_STAFF]).collect();
+        ways.push((Mending::SmallerStaff, LayoutLimits { staffs, ..limits.clone() }));
+    }
+    if limits.fold == FoldOuts::Never {
+        ways.push((Mending::FoldOuts, LayoutLimits { fold: FoldOuts::ForTurns, ..limits.clone() }));
+    }
+    ways
 }

@@ -58,23 +58,39 @@ pub(super) struct PaperRoom {
     /// Time that a turn needs.
     pub(super) turn: RealTime,
     pub(super) blank: Blank,
+    pub(super) fold: FoldOuts,
     pub(super) movements: MovementPages,
 }
 
-/// The two sides of an open booklet.
+/// Where a page lies in an open booklet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum BookletSide {
     Left,
     Right,
+    /// On a leaf glued to the right page, folded out beside it.
+    FoldOut,
 }
 
 impl BookletSide {
-    pub(super) fn other(self) -> Self {
+    /// Where the next page lies that is no fold-out.
+    pub(super) fn next(self) -> Self {
         match self {
             Self::Left => Self::Right,
-            Self::Right => Self::Left,
+            Self::Right | Self::FoldOut => Self::Left,
         }
     }
+
+    /// Whether a page is turned at its end to come to a page on another side.
+    pub(super) fn is_turned(self, to: Self) -> bool {
+        self != Self::Left && to != Self::FoldOut
+    }
+}
+
+/// Whether a third page may fold out beside two.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum FoldOuts {
+    Never,
+    ForTurns,
 }
 
 /// Whether a left page may stay blank, so that the next turn comes later.
@@ -96,8 +112,8 @@ pub(super) enum MovementPages {
 pub(super) enum Rushed {
     /// They have their price.
     Priced,
-    /// There are none.
-    Refused,
+    /// As few as there can be, whatever else that costs.
+    Fewest,
 }
 
 /// Costs: by rule of thumb, tried on quartets and orchestral parts.
@@ -106,6 +122,8 @@ pub(super) mod costs {
     pub(crate) const POINT: i64 = 1_000_000_000;
     /// A turn without time enough, and as much again without any time at all.
     pub(super) const RUSHED: i64 = 45 * POINT;
+    /// A turn without time enough, where there are to be as few as there can be.
+    pub(crate) const ANY_RUSHED: i64 = 100_000 * POINT;
     /// To be sent back over a turn by a repeat.
     pub(super) const BACK: i64 = 8 * POINT;
     /// A page more.
@@ -114,6 +132,10 @@ pub(super) mod costs {
     pub(crate) const COVER: i64 = 3 * POINT;
     /// A page left blank.
     pub(super) const BLANK: i64 = 12 * POINT;
+    /// A leaf that is glued in to fold out.
+    pub(super) const FOLD: i64 = 20 * POINT;
+    /// A staff smaller than the house wants it, a tenth of a millimetre.
+    pub(crate) const SMALLER: i64 = 3 * POINT;
     /// Up to here a page may have fewer lines than it can hold: houses say 9 to 10, 10 to 11, 10 to 12.
     pub(super) const SPARE_LINES: usize = 2;
     /// The square of a line that a page has fewer.
@@ -179,6 +201,8 @@ pub(super) struct System {
     pub(super) end: usize,
     /// Which page it is on, from 0; a page left blank counts.
     pub(super) page: usize,
+    /// Where that page lies.
+    pub(super) side: BookletSide,
 }
 
 /// The way that was found.
@@ -346,18 +370,18 @@ struct BookletPage {
     side: BookletSide,
 }
 
-/// The cheapest way to break lines and pages; none where turns without time are refused and cannot be avoided.
+/// The cheapest way to break lines and pages; none where all cost more than `most`.
 pub(super) fn choose(
     lines: &PossibleLines,
     turns: &[TurnTime],
     room: &PaperRoom,
-    rushed: Rushed,
+    (rushed, most): (Rushed, i64),
     distance: impl Fn(usize, usize) -> i64,
 ) -> Option<Chosen> {
     let search = BreakSearch { lines, turns, room, rushed, rest: rest_costs(&lines.lines, room) };
     // A good way found quickly says what is too dear to be looked at.
-    let first = search.run(&distance, Keeps::Cheapest, i64::MAX);
-    let limit = first.as_ref().map_or(i64::MAX, |first| first.cost);
+    let first = search.run(&distance, Keeps::Cheapest, most);
+    let limit = first.as_ref().map_or(most, |first| first.cost);
     search.run(&distance, Keeps::All, limit).or(first)
 }
 
@@ -438,7 +462,12 @@ impl BreakSearch<'_> {
         loop {
             let step = &steps[last];
             let line = &all[step.line];
-            systems.push(System { first: line.first, end: line.end, page: step.number });
+            systems.push(System {
+                first: line.first,
+                end: line.end,
+                page: step.number,
+                side: step.page.side,
+            });
             let Some(from) = step.from else { break };
             last = from;
         }
@@ -448,12 +477,6 @@ impl BreakSearch<'_> {
 }
 
 impl PaperRoom {
-    /// Whether a page is turned at its end.
-    pub(super) fn is_turned(&self, page: usize) -> bool {
-        let side = if page.is_multiple_of(2) { self.first } else { self.first.other() };
-        side == BookletSide::Right
-    }
-
     fn height_of(&self, page: BookletPage) -> i64 {
         if page.is_first { self.first_height } else { self.height }
     }
@@ -477,7 +500,7 @@ impl PaperRoom {
         fits.then_some(BreakingStep { cost, foot, lines: step.lines + 1, line: next, ..*step })
     }
 
-    /// The next line on a new page, and with a page left blank before it.
+    /// The next line on a new page, with a page left blank before it, and on a page that folds out.
     fn opened(
         &self,
         step: &BreakingStep,
@@ -487,25 +510,30 @@ impl PaperRoom {
         rushed: Rushed,
     ) -> impl Iterator<Item = BreakingStep> + use<> {
         let (before, line) = (&all[index], &all[next]);
+        let side = step.page.side;
         let turn = turns.get(line.first).copied().unwrap_or_default();
-        let is_turned = step.page.side == BookletSide::Right;
-        let refused = is_turned && rushed == Rushed::Refused && turn.is_rushed(self.turn);
-        let turned = if is_turned { self.turn_cost(turn) } else { 0 };
+        let turned = self.turn_cost(turn)
+            + if rushed == Rushed::Fewest && turn.is_rushed(self.turn) { costs::ANY_RUSHED } else { 0 };
         let owns_page = line.is_movement() && self.movements == MovementPages::NewPage;
         let empty = if owns_page { self.last_empty(step) } else { self.empty(step) };
-        let cost = step.cost + line.cost + costs::PAGE + empty + turned + self.lines_cost(step, before);
-        let page = BookletPage { is_first: false, side: step.page.side.other() };
+        let cost = step.cost + line.cost + costs::PAGE + empty + self.lines_cost(step, before);
         let foot = line.above + self.staff;
-        let made =
-            BreakingStep { cost, foot, lines: 1, page, number: step.number + 1, from: None, line: next };
-        let may_blank = is_turned && self.blank == Blank::LeftPages;
-        let over = may_blank.then_some(BreakingStep {
-            cost: cost + costs::PAGE + costs::BLANK,
-            page: BookletPage { is_first: false, side: BookletSide::Right },
-            number: step.number + 2,
-            ..made
-        });
-        [Some(made), over].into_iter().flatten().filter(move |_| !refused)
+        let opened = move |side, number, more| BreakingStep {
+            cost: cost + more,
+            foot,
+            lines: 1,
+            page: BookletPage { is_first: false, side },
+            number,
+            from: None,
+            line: next,
+        };
+        let (number, is_turned) = (step.number + 1, side.is_turned(side.next()));
+        let made = opened(side.next(), number, if is_turned { turned } else { 0 });
+        let over = (is_turned && self.blank == Blank::LeftPages)
+            .then(|| opened(BookletSide::Right, number + 1, turned + costs::PAGE + costs::BLANK));
+        let fold = (side == BookletSide::Right && self.fold == FoldOuts::ForTurns)
+            .then(|| opened(BookletSide::FoldOut, number, costs::FOLD));
+        [Some(made), over, fold].into_iter().flatten()
     }
 
     /// What the lines of a page cost together when it ends.
@@ -565,8 +593,13 @@ struct Front(Vec<Vec<BreakingStep>>);
 impl Front {
     /// Takes a way in, unless another is as cheap and as far up; what it beats goes.
     fn offer(&mut self, step: BreakingStep, keeps: Keeps) {
-        let kind = 3 * step.lines
-            + if step.page.is_first { 0 } else { 1 + usize::from(step.page.side == BookletSide::Left) };
+        let kind = 4 * step.lines
+            + match step.page {
+                BookletPage { is_first: true, .. } => 0,
+                BookletPage { side: BookletSide::Right, .. } => 1,
+                BookletPage { side: BookletSide::Left, .. } => 2,
+                BookletPage { side: BookletSide::FoldOut, .. } => 3,
+            };
         if self.0.len() <= kind {
             self.0.resize(kind + 1, Vec::new());
         }

@@ -57,6 +57,7 @@ pub(crate) struct PaperSettings {
 #[serde(deny_unknown_fields)]
 pub(crate) struct StaffSettings {
     pub(crate) height: Number,
+    pub(crate) smallest: Number,
     pub(crate) between: Number,
     pub(crate) apart: Number,
 }
@@ -71,6 +72,7 @@ pub(crate) struct PageSettings {
     pub(crate) turn: Number,
     pub(crate) turn_words: HouseChoice,
     pub(crate) blank: HouseChoice,
+    pub(crate) fold_outs: HouseChoice,
 }
 
 /// Where and how movements begin.
@@ -95,6 +97,7 @@ pub(crate) struct BarSettings {
 pub(crate) struct RestSettings {
     pub(crate) shortest: Number,
     pub(crate) cue: Number,
+    pub(crate) cue_bars: Number,
 }
 
 /// What stands above the music.
@@ -141,11 +144,18 @@ impl House {
     /// Text that is no TOML, a key that no house profile has, a value of another kind or out of range.
     pub fn parse(text: &str) -> Result<Self, HouseError> {
         let own: Table = text.parse().map_err(|error: toml::de::Error| HouseError(error.to_string()))?;
+        let staff = own.get("staff").and_then(Value::as_table);
+        let means_it =
+            staff.is_some_and(|staff| staff.contains_key("height") && !staff.contains_key("smallest"));
         let mut table = shipped();
         for (key, value) in own {
             lay(&mut table, &key, value)?;
         }
-        let house = Self::of(table)?;
+        let mut house = Self::of(table)?;
+        // Who asks for a staff of 9 mm has a reason: it does not shrink unless they say how far.
+        if means_it {
+            house.staff.smallest.value = house.staff.height.value;
+        }
         house.check_room()?;
         Ok(house)
     }
@@ -282,11 +292,12 @@ fn range(section: &str, name: &str) -> (i64, i64) {
     match (section, name) {
         ("paper", "width" | "height") => (1000, 6000),
         ("paper", _) => (0, 600),
-        ("staff", "height") => (40, 120),
+        ("staff", "height" | "smallest") => (40, 120),
         ("staff", _) => (0, 300),
         ("pages", "turn") | ("movements", "pause") => (0, 60_000),
         ("movements", "indent") => (0, 400),
         ("pages", _) => (1, 30),
+        ("rests", "cue_bars") => (1, 8),
         _ => (2, 1000),
     }
 }
@@ -307,6 +318,14 @@ mod tests {
                 assert!(!setting["source"].as_str().unwrap().is_empty(), "{section}.{key} has no source");
             }
         }
+    }
+
+    #[test]
+    fn a_staff_that_somebody_asks_for_does_not_shrink_unless_they_say_so() {
+        let smallest = |text: &str| House::parse(text).unwrap().staff.smallest.value;
+        assert_eq!(smallest("[staff]\nheight = 90"), 90);
+        assert_eq!(smallest("[staff]\nheight = 90\nsmallest = 80"), 80);
+        assert_eq!(smallest("[paper]\nwidth = 2286"), House::default().staff.smallest.value);
     }
 
     #[test]

@@ -8,11 +8,15 @@
 mod advice;
 mod breaking;
 mod clearing;
+mod cues;
 mod cuts;
 mod engraving;
 mod house;
+mod imposition;
+mod layout;
 mod numbers;
 mod outline;
+mod page_name;
 mod pages;
 mod part;
 mod rests;
@@ -30,6 +34,8 @@ use crate::{Engraver, Picture};
 
 pub use advice::{Advice, Mend, Mending};
 pub use house::{House, HouseError};
+pub use imposition::{FoldedSheets, sheet_sides};
+pub use page_name::PageName;
 use setter::Setter;
 pub use wide::SystemWide;
 pub(crate) use wide::closed;
@@ -69,8 +75,12 @@ impl BookletRequest<'_> {
 pub struct Booklet {
     /// The pages, in order.
     pub pages: Vec<Picture>,
+    /// A front page for a part that begins on page 2; nothing where page 1 has music.
+    pub cover: Option<Picture>,
     /// The part as a score of its own, with the pages' breaks.
     pub musicxml: String,
+    /// What each page is called; it is printed where the house wants numbers.
+    pub names: Vec<PageName>,
     /// Lines of music on each page; none on one that is left blank.
     pub systems: Vec<usize>,
     /// The ends of all pages but the last and blank ones.
@@ -79,6 +89,8 @@ pub struct Booklet {
     pub advice: Option<Advice>,
     /// Signs that came in from other parts.
     pub entered: usize,
+    /// How many cues stand in it.
+    pub cues: usize,
     /// What a player or librarian should know.
     pub remarks: Vec<BookletRemark>,
 }
@@ -87,7 +99,7 @@ pub struct Booklet {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct PageEnd {
     /// Its printed number.
-    pub page: usize,
+    pub page: PageName,
     /// The bar that begins the next page, as people say it: "bar 17", "II, bar 17".
     pub bar: String,
     /// The time there is.
@@ -101,6 +113,8 @@ pub struct PageEnd {
 pub enum PageEndKind {
     /// Reads on: the next page lies beside it.
     Facing,
+    /// Reads on: the next page folds out beside it.
+    FoldsOut,
     /// Turns it, with rest enough.
     Turned,
     /// Must turn it with less rest than a turn needs.
@@ -119,7 +133,7 @@ pub enum BookletRemark {
         /// The first one's bar, as people say it.
         bar: String,
     },
-    /// A rest that wants a cue, which Arcata does not make.
+    /// A rest that wants a cue, where nobody plays a line that can be shown.
     NoCue {
         /// Its first and last bar, as people say them.
         bars: (String, String),
@@ -128,6 +142,11 @@ pub enum BookletRemark {
     },
     /// A part on several staves: the engraver draws its rests bar by bar.
     RestsWrittenOut,
+    /// The staff is smaller than the house wants it, as far as it allows, for the sake of the turns.
+    SmallerStaff {
+        /// Its height, tenths of a millimetre.
+        tenths: i64,
+    },
     /// A line of music that is higher than a page.
     TooHigh {
         /// Its first bar, as people say it.

@@ -4,10 +4,11 @@ use std::fmt::Write as _;
 
 use arcata_xml::{escape, seen};
 
-use super::breaking::{BookletSide, System};
+use super::breaking::System;
 use super::engraving::SystemDrawing;
 use super::house::{House, HouseChoice};
 use super::outline::StaffOutline;
+use super::page_name::PageName;
 use super::setter::{DrawnPart, Setter};
 use super::{BookletRequest, PageEnd, PageEndKind, UNITS, millimetres, rights};
 use crate::Picture;
@@ -36,11 +37,6 @@ pub(super) fn first_head(request: &BookletRequest<'_>) -> f64 {
     #[expect(clippy::cast_precision_loss, reason = "a few lines")]
     let title = title as f64 * TITLE * 1.2;
     title + NAME * 1.5 + 5.0
-}
-
-/// The printed number of a page (index): right pages are odd (common practice).
-pub(super) fn number(first: BookletSide, page: usize) -> usize {
-    if first == BookletSide::Left { page + 2 } else { page + 1 }
 }
 
 /// `<defaults>` of the part: size of the staff, paper and margins (MusicXML 4.0: 40 tenths to a staff).
@@ -85,14 +81,14 @@ pub(super) fn pages(
     drawn: &DrawnPart,
     outlines: &[StaffOutline],
     systems: &[System],
-    (turns, first): (&[PageEnd], BookletSide),
+    (turns, names): (&[PageEnd], &[PageName]),
 ) -> Vec<Picture> {
     let request = setter.request;
     let house = request.house;
-    let last = systems.last().map_or(0, |system| system.page);
+    let last = names.len().saturating_sub(1);
     let mut usual = USUAL_PITCH * millimetres(house.staff.height.value);
     let mut pages = Vec::new();
-    for page in 0..=last {
+    for (page, name) in names.iter().enumerate() {
         let drawings = systems.iter().zip(&drawn.systems).zip(outlines);
         let lines =
             drawings.filter(|((system, _), _)| system.page == page).map(|((system, drawing), outline)| {
@@ -103,7 +99,7 @@ pub(super) fn pages(
         let leaf = Leaf { setter, page, lines: lines.collect() };
         let mut content = leaf.glyphs(drawn);
         content.push_str(r#"<g class="head">"#);
-        head(request, (page, number(first, page)), &mut content);
+        head(request, (page, *name), &mut content);
         content.push_str("</g>");
         if leaf.lines.is_empty() {
             leaf.left_blank(&mut content);
@@ -112,8 +108,7 @@ pub(super) fn pages(
                 if page == last { usual } else { WIDEST_PITCH * millimetres(house.staff.height.value) };
             let (pitch, foot) = leaf.place(most, &mut content);
             usual = usual.max(pitch.min(most));
-            let number = number(first, page);
-            if let Some(turn) = turns.iter().find(|turn| turn.page == number) {
+            if let Some(turn) = turns.iter().find(|turn| turn.page == *name) {
                 leaf.turn_word(turn, foot, &mut content);
             }
         }
@@ -224,7 +219,7 @@ impl Leaf<'_> {
         let needed = request.turn_needed();
         let before = turn.time.rest.micros - turn.time.rest_after.micros;
         let word = match (turn.kind, house.pages.turn_words.value.as_str()) {
-            (PageEndKind::Facing, _) | (_, "none") => return,
+            (PageEndKind::Facing | PageEndKind::FoldsOut, _) | (_, "none") => return,
             (PageEndKind::Rushed, _) => "V.S.",
             (PageEndKind::Turned, "V.S. and time") if before < needed.micros => "time",
             (PageEndKind::Turned, _) => return,
@@ -249,6 +244,31 @@ impl Leaf<'_> {
             r#" font-style="italic""#,
         );
     }
+}
+
+/// The front of a part whose music begins on page 2: title, composer, who plays.
+pub(super) fn cover(request: &BookletRequest<'_>) -> Picture {
+    let paper = &request.house.paper;
+    let (width, height) = (millimetres(paper.width.value), millimetres(paper.height.value));
+    let room = width - 2.0 * millimetres(paper.sides.value);
+    let mut content = String::from(r#"<g class="head">"#);
+    let mut y = height / 3.0;
+    let mut put = |lines: &str, size: f64, more: &str| {
+        for line in wrapped(lines, room, size) {
+            y += size * 1.4;
+            text(&mut content, &line, (width / 2.0, y), size, "middle", more);
+        }
+        y += size;
+    };
+    if let Some(title) = &request.score.title {
+        put(title, TITLE * 1.3, "");
+    }
+    if let Some(composer) = &request.score.composer {
+        put(&one_line(composer), NAME, "");
+    }
+    put(request.score.parts[request.part].name.trim(), TITLE, r#" font-weight="bold""#);
+    content.push_str("</g>");
+    Picture { title: document_title(request), content, width, height }
 }
 
 fn document_title(request: &BookletRequest<'_>) -> String {
@@ -277,9 +297,9 @@ fn title_lines(request: &BookletRequest<'_>) -> Vec<String> {
 }
 
 /// Part name, title, composer and page number.
-fn head(request: &BookletRequest<'_>, (page, number): (usize, usize), content: &mut String) {
+fn head(request: &BookletRequest<'_>, (page, name): (usize, PageName), content: &mut String) {
     let house = request.house;
-    let name = request.score.parts[request.part].name.trim();
+    let player = request.score.parts[request.part].name.trim();
     let (left, width) = (millimetres(house.paper.sides.value), millimetres(house.paper.width.value));
     let (right, middle) = (width - left, width / 2.0);
     let mut y = millimetres(house.paper.head.value);
@@ -290,7 +310,7 @@ fn head(request: &BookletRequest<'_>, (page, number): (usize, usize), content: &
             y += TITLE * 0.2;
         }
         y += NAME * 1.3;
-        text(content, name, (left, y), NAME, "start", r#" font-weight="bold""#);
+        text(content, player, (left, y), NAME, "start", r#" font-weight="bold""#);
         if let Some(composer) = request.score.composer.as_deref().filter(|_| is_on(&house.heads.composer, 0))
         {
             text(content, &one_line(composer), (right, y), RUNNING, "end", "");
@@ -302,17 +322,17 @@ fn head(request: &BookletRequest<'_>, (page, number): (usize, usize), content: &
         return;
     }
     y += RUNNING;
-    let mut running = name.to_owned();
+    let mut running = player.to_owned();
     if let Some(title) = request.score.title.as_deref().filter(|_| is_on(&house.heads.title, page)) {
         running = format!("{running} · {}", one_line(title));
     }
     text(content, &running, (middle, y), RUNNING, "middle", "");
     if is_on(&house.heads.page_numbers, page) {
-        let (x, anchor) = if number.is_multiple_of(2) { (left, "start") } else { (right, "end") };
-        text(content, &number.to_string(), (x, y), RUNNING, anchor, r#" font-weight="bold""#);
+        let (x, anchor) = if name.number.is_multiple_of(2) { (left, "start") } else { (right, "end") };
+        text(content, &name.to_string(), (x, y), RUNNING, anchor, r#" font-weight="bold""#);
     }
     if let Some(composer) = request.score.composer.as_deref().filter(|_| is_on(&house.heads.composer, page)) {
-        let (x, anchor) = if number.is_multiple_of(2) { (right, "end") } else { (left, "start") };
+        let (x, anchor) = if name.number.is_multiple_of(2) { (right, "end") } else { (left, "start") };
         text(content, &one_line(composer), (x, y), SMALL, anchor, "");
     }
 }

@@ -6,6 +6,7 @@
 
 use std::fmt::Write as _;
 
+use super::page_name::PageName;
 use crate::slice::tamed;
 use arcata_score::{Length, Score};
 use arcata_xml::{Document, Element, NodeId, Tag, escape};
@@ -30,6 +31,8 @@ pub(super) struct BarCopy {
     pub(super) children: Vec<Child>,
     /// How many divisions a quarter note has at the bar's beginning.
     pub(super) divisions: i64,
+    /// Whether a cue stands in it.
+    pub(super) is_cued: bool,
 }
 
 /// One child of a bar.
@@ -62,7 +65,7 @@ pub(super) enum BreakOpens {
     System,
     /// A page with its printed number, after so many blank ones.
     Page {
-        number: usize,
+        name: PageName,
         blank: usize,
     },
 }
@@ -135,13 +138,13 @@ impl CopyLayout<'_> {
         Some(match self.breaks[found].1 {
             BreakOpens::System => r#"<print new-system="yes"/>"#.to_owned(),
             // The first page opens by itself: only a number that is not 1 need be said.
-            BreakOpens::Page { number: 1, .. } if bar == 0 => return None,
-            BreakOpens::Page { number, .. } if bar == 0 => format!(r#"<print page-number="{number}"/>"#),
-            BreakOpens::Page { number, blank: 0 } => {
-                format!(r#"<print new-page="yes" page-number="{number}"/>"#)
+            BreakOpens::Page { name: PageName { number: 1, .. }, .. } if bar == 0 => return None,
+            BreakOpens::Page { name, .. } if bar == 0 => format!(r#"<print page-number="{name}"/>"#),
+            BreakOpens::Page { name, blank: 0 } => {
+                format!(r#"<print new-page="yes" page-number="{name}"/>"#)
             }
-            BreakOpens::Page { number, blank } => {
-                format!(r#"<print new-page="yes" blank-page="{blank}" page-number="{number}"/>"#)
+            BreakOpens::Page { name, blank } => {
+                format!(r#"<print new-page="yes" blank-page="{blank}" page-number="{name}"/>"#)
             }
         })
     }
@@ -332,5 +335,6 @@ fn silent(score: &Score, number: usize, divisions: i64) -> BarCopy {
         attributes: format!(r#" number="{label}""#),
         children: vec![Child { tag: Tag::NOTE, source: rest, engraved: None, node: None, at: Length::ZERO }],
         divisions,
+        is_cued: false,
     }
 }

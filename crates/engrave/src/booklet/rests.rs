@@ -26,7 +26,7 @@ pub(super) fn units(score: &Score, part: &Part, copy: &PartCopy, shortest: i64) 
         }
     };
     for (number, bar) in (0_u32..).zip(&copy.bars) {
-        let is_rest = part.staves <= 1 && is_silent(score, part, number) && bar.is_plain();
+        let is_rest = part.staves <= 1 && is_silent(score, part, number) && bar.is_plain() && !bar.is_cued;
         if !is_rest || bar.says_something() {
             end(&mut run, &mut units);
         }
@@ -47,7 +47,7 @@ pub(super) fn units(score: &Score, part: &Part, copy: &PartCopy, shortest: i64) 
 }
 
 /// Whether nothing sounds in a bar and no swell goes on over it.
-fn is_silent(score: &Score, part: &Part, number: u32) -> bool {
+pub(super) fn is_silent(score: &Score, part: &Part, number: u32) -> bool {
     let first = part.notes.partition_point(|note| note.bar < number);
     let here = part.notes[first..].iter().take_while(|note| note.bar == number);
     let silent = here.clone().all(|note| note.pitch.is_rest() && note.fermata == Fermata::None);
@@ -59,7 +59,7 @@ fn is_silent(score: &Score, part: &Part, number: u32) -> bool {
 
 impl BarCopy {
     /// Whether it holds nothing but rests, and signs at its very beginning or end.
-    fn is_plain(&self) -> bool {
+    pub(super) fn is_plain(&self) -> bool {
         let is_known = |tag| {
             matches!(
                 tag,

@@ -8,11 +8,14 @@ use arcata_score::{Note, Part};
 use rayon::prelude::*;
 
 use super::breaking::{
-    Blank, BookletSide, Chosen, MeasuredUnit, MovementOpening, MovementPages, PaperRoom, PossibleLine,
-    PossibleLines, Rushed, System, begins, choose, costs,
+    Blank, BookletSide, FoldOuts, MeasuredUnit, MovementOpening, MovementPages, PaperRoom, PossibleLine,
+    PossibleLines, Rushed, System, begins, choose,
 };
+use super::cues::{CueMaker, CueWishes, PartCues};
 use super::engraving::{PartDrawing, PartPiece, SystemDrawing, read, source};
+use super::layout::{LayoutLimits, NaturalPart, PartLayout};
 use super::outline::StaffOutline;
+use super::page_name::{PageName, page_names};
 use super::part::{BreakOpens, CopyLayout, PartCopy};
 use super::rests::{BarUnit, units};
 use super::{
@@ -41,6 +44,7 @@ pub(super) struct Setter<'a> {
     engraver: &'a Engraver,
     copy: PartCopy,
     entered: usize,
+    cues: PartCues,
     pub(super) units: Vec<BarUnit>,
     rests: Vec<(u32, u32)>,
     states: Vec<BarlineState>,
@@ -48,12 +52,6 @@ pub(super) struct Setter<'a> {
     free: Vec<bool>,
     /// For each bar, the time to turn before it.
     times: Vec<TurnTime>,
-}
-
-/// A part in natural spacing.
-struct Natural {
-    measured: Vec<MeasuredUnit>,
-    room: PaperRoom,
 }
 
 /// A part on the lines that were chosen.
@@ -71,6 +69,14 @@ impl<'a> Setter<'a> {
         let entered = request.wide.enter(&mut copy, request.part, part.staves);
         copy.take_headings(score);
         copy.take_doubles();
+        let wishes =
+            CueWishes { after: request.house.rests.cue.value, bars: request.house.rests.cue_bars.value };
+        let cues = CueMaker { document, score, part: request.part }.enter(&mut copy, wishes);
+        let mut free = cuts::cuts(document, score, part);
+        // A slur or tie of a cue may go on over its barlines.
+        for (first, last) in &cues.made {
+            free[*first as usize + 1..=*last as usize].fill(false);
+        }
         let units = units(score, part, &copy, request.house.rests.shortest.value);
         let rests =
             units.iter().filter(|unit| unit.last > unit.first).map(|unit| (unit.first, unit.last)).collect();
@@ -82,39 +88,63 @@ impl<'a> Setter<'a> {
             rests,
             units,
             states: BarlineState::at_barlines(document, score, part),
-            free: cuts::cuts(document, score, part),
+            cues,
+            free,
             times: turn_times(score, part, request.tempo, (&score.stops(document), pause)),
             copy,
         }
     }
 
-    pub(super) fn booklet(&self) -> Result<Booklet, EngraveError> {
-        let mut natural = self.natural()?;
-        let chosen = self.chosen(&mut natural);
+    pub(super) fn booklet(self) -> Result<Booklet, EngraveError> {
+        let natural = self.natural()?;
+        let limits = LayoutLimits::of(self.request.house);
+        let layout = natural.best(&limits, Rushed::Priced);
+        let layout = layout.ok_or_else(|| EngraveError::Unreadable { why: "it has no bars".to_owned() })?;
+        // What follows is measured on the staff that was chosen.
+        let mut house = self.request.house.clone();
+        house.staff.height.value = layout.part.staff;
+        let request = BookletRequest { house: &house, ..*self.request };
+        Setter { request: &request, ..self }.laid_out(&natural, &layout, &limits)
+    }
+
+    fn laid_out(
+        &self,
+        natural: &NaturalPart,
+        layout: &PartLayout,
+        limits: &LayoutLimits,
+    ) -> Result<Booklet, EngraveError> {
+        let (room, chosen) = (&layout.part.room, &layout.chosen);
         let mut drawn = self.drawn(&chosen.systems)?;
         self.number(&mut drawn, &chosen.systems);
         let outlines: Vec<StaffOutline> = drawn.systems.iter().map(StaffOutline::new).collect();
-        let systems = self.paged(&natural.room, &chosen.systems, &outlines);
-        let breaks = self.breaks(&systems, natural.room.first);
-        let layout = CopyLayout {
+        let systems = self.paged(room, &chosen.systems, &outlines);
+        let names = page_names(&systems, room.first);
+        let breaks = self.breaks(&systems, &names);
+        let layout_of_file = CopyLayout {
             breaks: &breaks,
             rests: &self.rests,
             defaults: &pages::defaults(self.request.house),
         };
-        let last = systems.last().map_or(0, |system| system.page);
         let on_page = |page: usize| systems.iter().filter(|system| system.page == page).count();
         let mut remarks = self.remarks(&drawn);
-        let high = |outline: &StaffOutline| self.hundredths(outline.height()) > natural.room.height;
+        let high = |outline: &StaffOutline| self.hundredths(outline.height()) > room.height;
         let too_high = systems.iter().zip(&outlines).filter(|(_, outline)| high(outline));
         remarks.extend(too_high.map(|(system, _)| BookletRemark::TooHigh { bar: self.bar_of(system) }));
-        let turns = self.turns(&systems, &natural.room);
+        if layout.part.staff < natural.staff {
+            let staff = layout.part.staff;
+            remarks.push(BookletRemark::SmallerStaff { tenths: staff });
+        }
+        let turns = self.turns(&systems, room, &names);
         Ok(Booklet {
-            advice: advice::advice(&natural.measured, &natural.room, &turns),
-            pages: pages::pages(self, &drawn, &outlines, &systems, (&turns, natural.room.first)),
-            musicxml: self.copy.musicxml(layout),
-            systems: (0..=last).map(on_page).collect(),
+            advice: advice::advice(natural, (layout, limits), &turns),
+            cover: (room.first == BookletSide::Left).then(|| pages::cover(self.request)),
+            pages: pages::pages(self, &drawn, &outlines, &systems, (&turns, &names)),
+            musicxml: self.copy.musicxml(layout_of_file),
+            systems: (0..names.len()).map(on_page).collect(),
+            names,
             turns,
             entered: self.entered,
+            cues: self.cues.made.len(),
             remarks,
         })
     }
@@ -198,7 +228,7 @@ impl<'a> Setter<'a> {
         pieces.par_iter().map(one).collect()
     }
 
-    fn natural(&self) -> Result<Natural, EngraveError> {
+    fn natural(&self) -> Result<NaturalPart, EngraveError> {
         let pieces = self.pieces(|last, index| index >= last + MEASURED_PIECE);
         let mut breaks: Vec<(u32, BreakOpens)> = Vec::new();
         let mut line = 0;
@@ -212,8 +242,8 @@ impl<'a> Setter<'a> {
         }
         let drawings = self.set(&pieces, &breaks, |_| LineWidth::Natural)?;
         let systems: Vec<SystemDrawing> = drawings.into_iter().flat_map(|drawing| drawing.systems).collect();
-        let measured = self.measured(&systems)?;
-        Ok(Natural { measured, room: self.room() })
+        let staff = self.request.house.staff.height.value;
+        Ok(NaturalPart { units: self.measured(&systems)?, room: self.room(), staff })
     }
 
     /// Each unit as it stands in natural spacing.
@@ -249,22 +279,6 @@ impl<'a> Setter<'a> {
             }
         }
         Ok(measured)
-    }
-
-    /// The cheapest layout; where the house leaves the side of the first page open, of both.
-    fn chosen(&self, natural: &mut Natural) -> Chosen {
-        let right = advice::lay_out(&natural.measured, &natural.room, Rushed::Priced).unwrap_or_default();
-        if self.request.house.pages.first.value != "either" {
-            return right;
-        }
-        let room = PaperRoom { first: BookletSide::Left, ..natural.room };
-        match advice::lay_out(&natural.measured, &room, Rushed::Priced) {
-            Some(left) if left.cost + costs::COVER < right.cost => {
-                natural.room = room;
-                left
-            }
-            _ => right,
-        }
     }
 
     /// The part set with the lines that were chosen.
@@ -337,7 +351,7 @@ impl<'a> Setter<'a> {
         let distance = |upper: usize, lower: usize| {
             self.distance(room, &outlines[upper], &outlines[lower], &lines.lines[lower])
         };
-        let found = choose(&lines, &times, room, Rushed::Priced, distance);
+        let found = choose(&lines, &times, room, (Rushed::Priced, i64::MAX), distance);
         found.map_or_else(|| systems.to_vec(), |found| found.systems)
     }
 
@@ -356,16 +370,15 @@ impl<'a> Setter<'a> {
         room.apart.max(near + room.between)
     }
 
-    /// The first bar of each system after the first one, and what it opens.
-    fn breaks(&self, systems: &[System], first_side: BookletSide) -> Vec<(u32, BreakOpens)> {
-        let number = |page: usize| pages::number(first_side, page);
-        let first = systems.first().map(|system| {
-            (self.units[system.first].first, BreakOpens::Page { number: number(system.page), blank: 0 })
-        });
+    /// The first bar of each system, and what it opens.
+    fn breaks(&self, systems: &[System], names: &[PageName]) -> Vec<(u32, BreakOpens)> {
+        let opened = |system: &System, blank: usize| BreakOpens::Page { name: names[system.page], blank };
+        let first =
+            systems.first().map(|system| (self.units[system.first].first, opened(system, system.page)));
         let others = systems.windows(2).map(|pair| {
             let opens = match pair[1].page - pair[0].page {
                 0 => BreakOpens::System,
-                on => BreakOpens::Page { number: number(pair[1].page), blank: on - 1 },
+                on => opened(&pair[1], on - 1),
             };
             (self.units[pair[1].first].first, opens)
         });
@@ -407,9 +420,10 @@ impl<'a> Setter<'a> {
             apart: house.staff.apart.value * 10,
             systems_first: count(house.pages.systems_first.value),
             systems: count(house.pages.systems.value),
-            first: if house.pages.first.value == "left" { BookletSide::Left } else { BookletSide::Right },
+            first: BookletSide::Right,
             turn: self.request.turn_needed(),
-            blank: if house.pages.blank.value == "never" { Blank::Never } else { Blank::LeftPages },
+            blank: Blank::Never,
+            fold: FoldOuts::Never,
             movements: if house.movements.start.value == "new page" {
                 MovementPages::NewPage
             } else {
@@ -431,17 +445,17 @@ impl<'a> Setter<'a> {
         self.label(self.units[system.first].first)
     }
 
-    fn turns(&self, systems: &[System], room: &PaperRoom) -> Vec<PageEnd> {
+    fn turns(&self, systems: &[System], room: &PaperRoom, names: &[PageName]) -> Vec<PageEnd> {
         let ends = systems.windows(2).filter(|pair| pair[0].page != pair[1].page);
         ends.map(|pair| {
             let time = self.time(self.units[pair[1].first].first);
-            let kind = match (room.is_turned(pair[0].page), time.is_rushed(room.turn)) {
+            let kind = match (pair[0].side.is_turned(pair[1].side), time.is_rushed(room.turn)) {
+                _ if pair[1].side == BookletSide::FoldOut => PageEndKind::FoldsOut,
                 (false, _) => PageEndKind::Facing,
                 (true, false) => PageEndKind::Turned,
                 (true, true) => PageEndKind::Rushed,
             };
-            let page = pages::number(room.first, pair[0].page);
-            PageEnd { page, bar: self.bar_of(&pair[1]), time, kind }
+            PageEnd { page: names[pair[0].page], bar: self.bar_of(&pair[1]), time, kind }
         })
         .collect()
     }
@@ -465,12 +479,9 @@ impl<'a> Setter<'a> {
             let bar = self.label(first.bar);
             remarks.push(BookletRemark::NotesNotDrawn { count: missing.len(), bar });
         }
-        for unit in &self.units {
-            let count = unit.last - unit.first + 1;
-            if i64::from(count) >= self.request.house.rests.cue.value {
-                let bars = (self.label(unit.first), self.label(unit.last));
-                remarks.push(BookletRemark::NoCue { bars, count });
-            }
+        for (first, last) in &self.cues.missing {
+            let bars = (self.label(*first), self.label(*last));
+            remarks.push(BookletRemark::NoCue { bars, count: last - first + 1 });
         }
         if part.staves > 1 {
             remarks.push(BookletRemark::RestsWrittenOut);

@@ -23,6 +23,7 @@ fn room() -> PaperRoom {
         first: BookletSide::Right,
         turn: RealTime::from_micros(3_000_000),
         blank: Blank::Never,
+        fold: FoldOuts::Never,
         movements: MovementPages::Anywhere,
     }
 }
@@ -31,7 +32,7 @@ fn chosen(units: &[MeasuredUnit], room: &PaperRoom, rushed: Rushed) -> Option<Ch
     let lines = PossibleLines::of(units, room);
     let turns: Vec<TurnTime> = units.iter().map(|unit| unit.turn).collect();
     let outlines = Outlines { units, room };
-    choose(&lines, &turns, room, rushed, |upper, lower| {
+    choose(&lines, &turns, room, (rushed, i64::MAX), |upper, lower| {
         outlines.distance(&lines.lines[upper], &lines.lines[lower])
     })
 }
@@ -117,30 +118,70 @@ fn a_blank_left_page_puts_the_turn_off() {
 }
 
 #[test]
-fn where_no_turn_has_time_there_is_no_way_without_a_quick_one() {
+fn a_page_folds_out_where_the_only_rest_comes_three_pages_on() {
+    // Right, then left, right and fold-out.
+    let units: Vec<MeasuredUnit> =
+        (0..230).map(|bar| unit(2700, if [55, 218].contains(&bar) { 9000 } else { 0 })).collect();
+    let fold = PaperRoom { fold: FoldOuts::ForTurns, ..room() };
+    let found = chosen(&units, &fold, Rushed::Priced).expect("a way");
+    let first = |side| found.systems.iter().find(|system| system.side == side).map(|system| system.page);
+    assert_eq!((first(BookletSide::Right), first(BookletSide::FoldOut)), (Some(0), Some(3)), "{found:?}");
+    let without = chosen(&units, &room(), Rushed::Priced).expect("a way");
+    assert!(found.cost < without.cost);
+}
+
+#[test]
+fn where_turns_are_to_be_fewest_pages_are_as_empty_as_that_takes() {
+    // A rest after every thirty bars: half a page.
+    let units: Vec<MeasuredUnit> =
+        (0..230).map(|bar| unit(2700, if bar % 30 == 0 { 3000 } else { 2999 })).collect();
+    let quick = |found: &Chosen| {
+        let turned = found
+            .systems
+            .windows(2)
+            .filter(|pair| pair[0].page != pair[1].page && pair[0].side.is_turned(pair[1].side));
+        turned.filter(|pair| units[pair[1].first].turn.is_rushed(room().turn)).count()
+    };
+    let fewest = chosen(&units, &room(), Rushed::Fewest).expect("a way");
+    assert_eq!(quick(&fewest), 0);
+    let priced = chosen(&units, &room(), Rushed::Priced).expect("a way");
+    assert!(priced.cost <= fewest.cost);
+    // Where no turn has time there is one at each end of a right page still.
     let units: Vec<MeasuredUnit> = (0..110).map(|_| unit(2700, 0)).collect();
-    assert_eq!(chosen(&units, &room(), Rushed::Refused), None);
+    let found = chosen(&units, &room(), Rushed::Fewest).expect("a way");
+    assert!(found.cost > costs::ANY_RUSHED && pages(&found.systems).len() > 1);
 }
 
 /// The cost of lines on pages, counted from the words of the costs and nothing else: each page with its lines, and
-/// whether a blank one comes before it. None where it does not fit.
-fn cost_of(way: &[(bool, Vec<PossibleLine>)], units: &[MeasuredUnit], room: &PaperRoom) -> Option<i64> {
+/// how it is come to. None where it does not fit.
+fn cost_of(way: &[(Opens, Vec<PossibleLine>)], units: &[MeasuredUnit], room: &PaperRoom) -> Option<i64> {
     let mut cost = 0;
     let mut side = room.first;
-    for (number, (after_blank, lines)) in way.iter().enumerate() {
+    for (number, (opens, lines)) in way.iter().enumerate() {
         if number > 0 {
             let time = units[lines[0].first].turn;
-            if side == BookletSide::Right {
-                cost += room.turn_cost(time);
-            }
             cost += costs::PAGE;
-            if *after_blank {
-                if side == BookletSide::Left || room.blank == Blank::Never {
+            if *opens == Opens::FoldOut {
+                if side != BookletSide::Right || room.fold == FoldOuts::Never {
                     return None;
                 }
-                cost += costs::PAGE + costs::BLANK;
+                cost += costs::FOLD;
+                side = BookletSide::FoldOut;
+            } else if side == BookletSide::Left {
+                if *opens == Opens::AfterBlank {
+                    return None;
+                }
+                side = BookletSide::Right;
             } else {
-                side = side.other();
+                cost += room.turn_cost(time);
+                side = BookletSide::Left;
+                if *opens == Opens::AfterBlank {
+                    if room.blank == Blank::Never {
+                        return None;
+                    }
+                    cost += costs::PAGE + costs::BLANK;
+                    side = BookletSide::Right;
+                }
             }
         }
         let (height, most) =
@@ -177,13 +218,21 @@ fn cost_of(way: &[(bool, Vec<PossibleLine>)], units: &[MeasuredUnit], room: &Pap
     Some(cost)
 }
 
+/// How a page is come to.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Opens {
+    Next,
+    AfterBlank,
+    FoldOut,
+}
+
 /// Every way to put lines on pages.
 fn every_way(
     lines: &PossibleLines,
     at: usize,
     end: usize,
-    way: &mut Vec<(bool, Vec<PossibleLine>)>,
-    each: &mut impl FnMut(&[(bool, Vec<PossibleLine>)]),
+    way: &mut Vec<(Opens, Vec<PossibleLine>)>,
+    each: &mut impl FnMut(&[(Opens, Vec<PossibleLine>)]),
 ) {
     if at == end {
         return each(way);
@@ -194,11 +243,11 @@ fn every_way(
             every_way(lines, line.end, end, way, each);
             way[page].1.pop();
         }
-        for after_blank in [false, true] {
-            if way.is_empty() && after_blank {
+        for opens in [Opens::Next, Opens::AfterBlank, Opens::FoldOut] {
+            if way.is_empty() && opens != Opens::Next {
                 continue;
             }
-            way.push((after_blank, vec![*line]));
+            way.push((opens, vec![*line]));
             every_way(lines, line.end, end, way, each);
             way.pop();
         }
@@ -234,6 +283,7 @@ fn nothing_is_cheaper_than_what_is_chosen() {
             systems: 1 + random.below(5),
             first: *random.pick(&[BookletSide::Left, BookletSide::Right]),
             blank: *random.pick(&[Blank::Never, Blank::LeftPages]),
+            fold: *random.pick(&[FoldOuts::Never, FoldOuts::ForTurns]),
             movements: *random.pick(&[MovementPages::Anywhere, MovementPages::NewPage]),
             ..room()
         };

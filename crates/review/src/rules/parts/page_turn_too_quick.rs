@@ -70,7 +70,8 @@ impl Rule for PageTurnTooQuick {
 }
 
 /// The bars that begin a page behind a turn. Pages count from 1 unless the file numbers them (MusicXML 4.0, `print`:
-/// `page-number`, and `blank-page` for pages left blank before); odd ones lie on the right.
+/// `page-number`, and `blank-page` for pages left blank before); odd ones lie on the right, and a page with a letter behind
+/// its number ("3a") folds out beside the page of that number.
 fn turned_to(piece: &Piece<'_>, part: &Part) -> Vec<u32> {
     let Some(document) = piece.document else { return Vec::new() };
     let mut page = 1;
@@ -78,14 +79,17 @@ fn turned_to(piece: &Piece<'_>, part: &Part) -> Vec<u32> {
     for (bar, measure) in (0u32..).zip(&part.measures) {
         let print = measure.and_then(|measure| document.element(measure)?.children_named(Tag::PRINT).next());
         let Some(print) = print else { continue };
-        let number = |name: &str| print.attribute(name).and_then(|text| text.trim().parse::<u32>().ok());
+        let named = print.attribute("page-number").unwrap_or_default();
+        let digits = named.trim().trim_end_matches(|letter: char| letter.is_ascii_lowercase());
+        let folds_out = !digits.is_empty() && digits.len() < named.trim().len();
+        let number = |text: &str| text.trim().parse::<u32>().ok();
         let begins = bar > 0 && print.attribute("new-page").is_some_and(|page| page == "yes");
         let before = page;
         if begins {
-            page += 1 + number("blank-page").unwrap_or(0);
+            page += 1 + print.attribute("blank-page").and_then(|text| number(&text)).unwrap_or(0);
         }
-        page = number("page-number").filter(|_| begins || bar == 0).unwrap_or(page);
-        if begins && before % 2 == 1 {
+        page = number(digits).filter(|_| begins || bar == 0).unwrap_or(page);
+        if begins && before % 2 == 1 && !folds_out {
             bars.push(bar);
         }
     }
