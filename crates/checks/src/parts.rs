@@ -291,8 +291,11 @@ fn sums(rows: &[PartFigures], outcome: &mut CheckOutcome) {
     println!("| of these in every layout that the house allows | {} | |", sum(|row| row.unavoidable));
     println!("| signs that touch | {} | 0 |", sum(|row| row.touching.len()));
     for row in rows.iter().filter(|row| row.rushed > 0) {
-        let mends =
-            if row.mends.is_empty() { "a stand partner who turns, or a cue page" } else { row.mends.as_str() };
+        let mends = if row.mends.is_empty() {
+            "a stand partner who turns, or a cue page"
+        } else {
+            row.mends.as_str()
+        };
         println!(
             "{}, {}: {} too quick, {} of them in every layout of the house; would mend: {mends}",
             row.work, row.name, row.rushed, row.unavoidable

@@ -128,7 +128,7 @@ ending-on-up-bow = Eine Phrase endet im Aufstrich
     .finds =
         Die letzte Note einer Phrase oder ihr letzter Akkord, auf einem Schlag, für sich angestrichen, forte oder lauter und
         nicht zu kurz, weder anschwellend noch verlöschend, die im besten Plan auf einem Aufstrich enden. Eine Phrase endet vor
-        einer langen Pause, am Doppelstrich mit neuem Tempo und am Schluss; nicht, wo ein Atemzeichen vor der Note den Bogen
+        einer langen Pause, am Doppelstrich mit neuem Tempo, das nicht sogleich im Abstrich beginnt, und am Schluss; nicht, wo ein Atemzeichen vor der Note den Bogen
         frei macht.
     .why =
         Ein Abstrich schließt: er kann ausklingen und verlöschen. Ein Aufstrich endet am Frosch, wo der Ton abreißt oder schwillt.
@@ -230,7 +230,8 @@ nested-slurs = Ein Bindebogen im anderen
     .finds =
         Ein durchgezogener Bogen, der einen oder mehrere kürzere durchgezogene Bögen seiner Stimme enthält, jeden von einer
         ihrer Noten zu einer anderen. Bögen von Vorschlagsnoten sind Verzierungen und zählen nicht, ebenso wenig ein Bogen über
-        zwei Noten, der mit einem Haltebogen das Ende des äußeren teilt.
+        zwei Noten, der mit einem Haltebogen das Ende des äußeren teilt, und einer, der zwei Noten einer Tonhöhe verbindet: er ist
+        als Haltebogen gemeint.
     .why =
         Eine der beiden Linien muss ein Phrasierungsbogen sein, aber sie sehen gleich aus: erst beim Probieren zeigt sich, welche
         der Strich ist, und in einer Gruppe probieren mehrere.
@@ -346,7 +347,8 @@ repeat-comes-back-reversed = Eine Wiederholung kommt auf dem anderen Strich zur�
     .finds =
         Ein wiederholter Abschnitt, oder einer, zu dem da capo oder dal segno zurückführt, dessen Ende den Spieler, wie es kommt,
         auf dem anderen Strich lässt als am Anfang und vor der Rückkehr keine Zeit zum Neuansetzen gibt (30 ms zu wenig oder
-        mehr). Jede Klammer, die zurückführt, wird für sich angesehen.
+        mehr). Jede Klammer, die zurückführt, wird für sich angesehen; steht auf ihrer letzten Note eine Fermate oder ein
+        Atemzeichen, ist Zeit genug.
     .why =
         Derselbe Druck muss beiden Durchgängen dienen. Entweder spielt man den ganzen zweiten Durchgang mit umgekehrtem Strich,
         gegen jedes Zeichen der Stimme, oder jedes Pult erfindet an der Naht seinen eigenen.

@@ -128,7 +128,8 @@ ending-on-up-bow = A phrase ends on an up-bow
     .finds =
         A phrase's last note or chord on a beat, struck by itself, in forte or louder and not too short, neither growing nor
         dying away, that ends on an up-bow in the best plan there is, and in all that cost hardly more. A phrase ends before a
-        long rest, at a double bar with a new tempo, and at the end; not where a breath mark before the note frees the bow.
+        long rest, at a double bar with a new tempo that does not begin down at once, and at the end; not where a breath mark before the
+        note frees the bow.
     .why =
         A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
         swells.
@@ -228,7 +229,8 @@ mute-change-too-quick = A mute put on or taken off too quickly
 nested-slurs = A slur inside a slur
     .finds =
         A solid slur that holds one or more shorter solid slurs of its voice, each from one note of it to another. Slurs of grace notes are ornaments and are
-        left out, and so is a slur over two notes that share the outer one's end with a tie. Where the outer slur takes in one
+        left out, and so is a slur over two notes that share the outer one's end with a tie, and one that joins two notes of one pitch:
+        it is meant as a tie, which is another rule's matter. Where the outer slur takes in one
         more note, with a dot or a dash, it is the bow: that note is hooked on, and the inner slur says what is legato in it.
     .why =
         One of the two lines must be a phrase mark, but they look alike: the player learns only by trying which of them is
@@ -344,7 +346,8 @@ repeat-comes-back-reversed = A repeat comes back on the other bow
     .finds =
         A repeated section, or one that da capo or dal segno sends back to, whose end leaves the player, as it
         comes, on the other bow than the one it began with, and gives no time to lift before the beginning (30 ms
-        too little or more). Every ending that leads back is looked at by itself.
+        too little or more). Every ending that leads back is looked at by itself; one whose last note has a fermata or a breath mark gives
+        all the time there is.
     .why =
         The same printing must serve both passes. The player either plays the whole second pass with the bow
         reversed, against every mark in the part, or makes up a bow at the seam, every stand in its own way.

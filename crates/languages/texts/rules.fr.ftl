@@ -126,7 +126,7 @@ ending-on-up-bow = Une phrase finit en poussé
     .finds =
         La dernière note ou le dernier accord d'une phrase, sur un temps, attaqués à part, forte ou plus et pas trop brefs, qui
         ne croissent ni ne s'éteignent, et qui finissent en poussé dans le meilleur plan possible. Une phrase finit avant un
-        long silence, à une double barre avec un nouveau tempo, et à la fin ; non là où une respiration avant la note libère
+        long silence, à une double barre avec un nouveau tempo qui ne commence pas aussitôt en tirant, et à la fin ; non là où une respiration avant la note libère
         l'archet.
     .why =
         Un tiré conclut : il peut résonner et s'éteindre. Un poussé finit au talon, où le son s'arrête net ou enfle.
@@ -226,7 +226,8 @@ nested-slurs = Une liaison dans une autre
     .finds =
         Une liaison pleine qui en contient une ou plusieurs plus courtes, pleines, de sa voix, chacune d'une de ses notes à une
         autre. Les liaisons des petites notes sont des ornements et ne comptent pas, ni une liaison sur deux notes qui partage
-        avec une liaison de prolongation le bout de celle du dehors.
+        avec une liaison de prolongation le bout de celle du dehors, ni une liaison qui joint deux notes de même hauteur : elle est
+        mise pour une liaison de prolongation.
     .why =
         L'une des deux doit être de phrase, mais elles se ressemblent : on n'apprend qu'en essayant laquelle est l'archet, et dans
         un pupitre plusieurs essaient.
@@ -341,7 +342,7 @@ repeat-comes-back-reversed = Une reprise revient dans l'autre sens
     .finds =
         Une section répétée, ou à laquelle renvoie da capo ou dal segno, dont la fin laisse le musicien, comme ça vient, dans l'autre
         sens qu'au début, sans temps de reprendre l'archet avant le retour (30 ms de trop peu, ou plus). Chaque fin qui ramène est
-        regardée à part.
+        regardée à part ; s'il y a sur sa dernière note un point d'orgue ou une respiration, on a tout le temps.
     .why =
         La même impression doit servir aux deux passages. On joue tout le second à l'envers, contre chaque signe de la partie, ou
         l'on invente un coup à la couture, chacun à sa façon.

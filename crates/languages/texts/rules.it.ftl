@@ -123,7 +123,7 @@ ending-on-up-bow = Una frase finisce in su
     .finds =
         L'ultima nota o l'ultimo accordo di una frase, su un tempo, attaccati da soli, dal forte in su e non troppo brevi, che
         non crescono né si spengono, e che nel piano migliore finiscono in su. Una frase finisce prima di una lunga pausa, a una
-        doppia stanghetta con nuovo tempo, e alla fine; non dove un respiro prima della nota libera l'arco.
+        doppia stanghetta con un nuovo tempo che non comincia subito in giù, e alla fine; non dove un respiro prima della nota libera l'arco.
     .why =
         L'arcata in giù chiude: può risuonare e spegnersi. L'arcata in su finisce al tallone, dove il suono si ferma di colpo o
         si gonfia.
@@ -221,7 +221,8 @@ nested-slurs = Una legatura dentro l'altra
     .finds =
         Una legatura continua che ne contiene una o più brevi, continue, della stessa voce, ciascuna da una sua nota a un'altra.
         Le legature delle acciaccature sono ornamenti e non contano, e nemmeno una legatura su due note che condivide con una
-        legatura di valore il capo di quella esterna.
+        legatura di valore il capo di quella esterna, e nemmeno una che unisce due note della stessa altezza: sta per una legatura di
+        valore.
     .why =
         Una delle due dev'essere di frase, ma sono uguali alla vista: solo provando si scopre quale è l'arco, e in una fila più
         d'uno prova.
@@ -334,7 +335,7 @@ repeat-comes-back-reversed = Un ritornello torna con l'altra arcata
     .finds =
         Una sezione ripetuta, o a cui rimandano da capo o dal segno, la cui fine lascia chi suona, come viene, con l'arcata
         opposta a quella dell'inizio, e non dà tempo di riprendere prima del ritorno (30 ms in meno o più). Ogni finale che
-        riporta indietro è guardato per sé.
+        riporta indietro è guardato per sé; se sulla sua ultima nota c'è una corona o un respiro, di tempo ce n'è quanto si vuole.
     .why =
         La stessa stampa deve servire a tutte e due le volte. O si suona tutta la seconda volta con l'arco rovesciato, contro
         ogni segno della parte, o ci si inventa un'arcata alla giuntura, ogni leggio a modo suo.
