@@ -226,8 +226,8 @@ nested-slurs = Une liaison dans une autre
     .finds =
         Une liaison pleine qui en contient une ou plusieurs plus courtes, pleines, de sa voix, chacune d'une de ses notes à une
         autre. Les liaisons des petites notes sont des ornements et ne comptent pas, ni une liaison sur deux notes qui partage
-        avec une liaison de prolongation le bout de celle du dehors, ni une liaison qui joint deux notes de même hauteur : elle est
-        mise pour une liaison de prolongation.
+        avec une liaison de tenue le bout de celle du dehors, ni une liaison qui joint deux notes de même hauteur : elle est
+        mise pour une liaison de tenue.
     .why =
         L'une des deux doit être de phrase, mais elles se ressemblent : on n'apprend qu'en essayant laquelle est l'archet, et dans
         un pupitre plusieurs essaient.
@@ -505,7 +505,7 @@ thrown-count = Trop pour un seul jet
 
 tie-or-slur = Une liaison au lieu d'une prolongation, ou l'inverse
     .finds =
-        Une liaison de prolongation vers une autre hauteur (A) ; une liaison sur deux notes voisines d'une seule hauteur et rien
+        Une liaison de tenue vers une autre hauteur (A) ; une liaison sur deux notes voisines d'une seule hauteur et rien
         d'autre, sans points, tirets ou accents (B, toutes celles d'une partie ensemble : beaucoup y pensent un pouls, et ne le
         disent nulle part).
     .why =
