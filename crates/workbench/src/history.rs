@@ -12,7 +12,7 @@ use std::sync::Arc;
 use arcata_analysis::Source;
 use arcata_layer::{Addresses, Layer, identity};
 use arcata_score::Score;
-use arcata_xml::{Document, EditList, Limits};
+use arcata_xml::{Document, Edit, EditList, Limits};
 use sha2::{Digest as _, Sha256};
 
 use crate::act::Act;
@@ -238,14 +238,48 @@ enum PageMusic<'d> {
 }
 
 /// Elements of signs on notes: with or without them the notes are the same, and stand at the same places.
-const SIGNS: [&str; 7] = ["notations", "slur", "technical", "down-bow", "up-bow", "articulations", "tied"];
+const SIGNS: [&str; 18] = [
+    "notations",
+    "slur",
+    "tied",
+    "fermata",
+    "technical",
+    "down-bow",
+    "up-bow",
+    "articulations",
+    "accent",
+    "strong-accent",
+    "staccato",
+    "staccatissimo",
+    "tenuto",
+    "detached-legato",
+    "spiccato",
+    "stress",
+    "breath-mark",
+    "caesura",
+];
 
 /// Whether a change of a text puts in and takes out nothing but signs on notes.
 fn changes_signs_alone(text: &str, edits: &EditList) -> bool {
     edits.edits().iter().all(|edit| {
         let gone = text.get(edit.range.clone());
-        gone.is_some_and(holds_signs_alone) && holds_signs_alone(&edit.insert)
+        stays_inside_a_sign(text, edit)
+            || gone.is_some_and(holds_signs_alone) && holds_signs_alone(&edit.insert)
     })
+}
+
+/// Whether an edit lies inside the tag of a sign, where it changes attributes: a slur that is drawn dashed.
+fn stays_inside_a_sign(text: &str, edit: &Edit) -> bool {
+    let (Some(before), Some(gone)) = (text.get(..edit.range.start), text.get(edit.range.clone())) else {
+        return false;
+    };
+    let Some((opened, tag)) = before.rfind('<').map(|at| (at, &before[at + 1..])) else { return false };
+    let name = tag.split(|c: char| c == '/' || c.is_whitespace()).next().unwrap_or_default();
+    let plain = |piece: &str| !piece.contains(['<', '>']);
+    before.rfind('>').is_none_or(|closed| closed < opened)
+        && SIGNS.contains(&name)
+        && plain(gone)
+        && plain(&edit.insert)
 }
 
 /// Whether a piece of a file is whole elements of signs, or whole directions: words, dynamics and hairpins stand between notes.
@@ -472,6 +506,16 @@ mod tests {
         assert!(holds_signs_alone(
             "<direction><direction-type><words>at the tip</words></direction-type><staff>1</staff></direction>"
         ));
+        let inside = |text: &str, from: usize, insert: &str| {
+            let edit = Edit { range: from..from, insert: insert.to_owned() };
+            stays_inside_a_sign(text, &edit)
+        };
+        let text = "<note default-x=\"1\"><notations><slur number=\"1\"/></notations></note>";
+        let in_slur = text.find("number").unwrap();
+        assert!(inside(text, in_slur, "line-type=\"dashed\" "));
+        assert!(!inside(text, in_slur, "/><pitch "));
+        assert!(!inside(text, text.find("default").unwrap(), "print-object=\"no\" "));
+        assert!(!inside(text, text.find("<slur").unwrap(), "x"));
         for other in [
             "<note>",
             "<duration>4</duration>",

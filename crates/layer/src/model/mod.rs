@@ -394,13 +394,13 @@ impl Layer {
         let rank = |part: &str| parts.iter().position(|known| known == part).unwrap_or(parts.len());
         for entries in [&mut self.entries, &mut self.orphans] {
             entries.sort_by(|one, other| {
-                let key = |entry: &Entry| (rank(&entry.place.part), entry.place.clone());
-                key(one).cmp(&key(other)).then_with(|| one.mark.cmp(&other.mark))
+                let ranks = rank(&one.place.part).cmp(&rank(&other.place.part));
+                ranks.then_with(|| one.place.cmp(&other.place)).then_with(|| one.mark.cmp(&other.mark))
             });
         }
         self.conflicts.sort_by(|one, other| {
-            let key = |conflict: &Conflict| (rank(&conflict.place.part), conflict.place.clone());
-            key(one).cmp(&key(other))
+            let ranks = rank(&one.place.part).cmp(&rank(&other.place.part));
+            ranks.then_with(|| one.place.cmp(&other.place))
         });
         self.not_reached.sort_by(|one, other| {
             let key = |left: &NotReached| (rank(&left.from), rank(&left.part), left.bar_ordinal);
