@@ -57,7 +57,7 @@ impl CheckSetting {
         Ok(folder)
     }
 
-    /// A key for all Python files of `outside/` and the list of packages.
+    /// A key for all Python files of `outside/`, the list of packages, and the Python whose packages what is made points into.
     fn key_of_scripts(&self) -> Result<String> {
         let outside = self.root.join("outside");
         let listed = fs::read_dir(&outside).map_err(|problem| format!("{}: {problem}", outside.display()))?;
@@ -65,10 +65,16 @@ impl CheckSetting {
         files.retain(|path| path.extension().is_some_and(|ending| ending == "py" || ending == "txt"));
         files.sort();
         let mut hash = 0xcbf2_9ce4_8422_2325_u64;
-        for file in files {
-            for byte in read(&file)? {
-                hash = (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
+        let mut add = |bytes: &[u8]| {
+            for byte in bytes {
+                hash = (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3);
             }
+        };
+        for file in files {
+            add(&read(&file)?);
+        }
+        if let Some(python) = &self.python {
+            add(python.as_os_str().as_encoded_bytes());
         }
         Ok(format!("{hash:016x}"))
     }
