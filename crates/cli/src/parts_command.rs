@@ -173,7 +173,7 @@ fn tell(part: &Made, report: &mut String) -> bool {
         let (width, height) = sheets.size;
         let _ = writeln!(
             report,
-            "  {}: {} of {width:.0} x {height:.0} mm, both sides, turned on the short edge; fold and stitch",
+            "  {}\n    {}, {width:.0} x {height:.0} mm, both sides, turned on the short edge: fold, stitch",
             sheets.path.display(),
             count(sheets.count, "sheet")
         );

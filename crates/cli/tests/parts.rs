@@ -246,7 +246,7 @@ fn a_booklet_has_on_each_side_the_text_of_its_two_pages() {
     let arguments = ["--part", "Violin I", "--booklet", "--house", house];
     let said = parts(&demo("ferry-bell-quartet.musicxml"), &out, &arguments);
     let report = text(&said.stdout);
-    assert!(report.contains("sheets of 420 x 297 mm"), "{report}{}", text(&said.stderr));
+    assert!(report.contains("sheets, 420 x 297 mm"), "{report}{}", text(&said.stderr));
     let open = |name: &str| Document::load(out.join(name)).expect("a PDF");
     let words = |pdf: &Document, page: u32| -> Vec<String> {
         let text = pdf.extract_text(&[page]).expect("text");

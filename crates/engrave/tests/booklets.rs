@@ -7,6 +7,11 @@ use arcata_engrave::{Booklet, BookletRemark, BookletRequest, Engraver, House, Pa
 use arcata_xml::{Document, Limits};
 
 fn made(musicxml: &str, house: &str) -> Booklet {
+    made_of(musicxml, 0, house)
+}
+
+/// The booklet of one part of several.
+fn made_of(musicxml: &str, part: usize, house: &str) -> Booklet {
     let document = Document::parse(musicxml.as_bytes().to_vec(), &Limits::default()).expect("well-formed");
     let score = arcata_score::read(&document);
     let house = House::parse(house).expect("a house profile");
@@ -17,7 +22,7 @@ fn made(musicxml: &str, house: &str) -> Booklet {
         tempo: &TempoMap::new(&score, &Profile::default(), TempoChoice::Written),
         house: &house,
         turn: RealTime::from_micros(3_000_000),
-        part: 0,
+        part,
     };
     Booklet::make(&request, &Engraver::new()).expect("a booklet")
 }
@@ -225,19 +230,7 @@ fn long_rest() -> String {
 }
 
 fn of_part(musicxml: &str, part: usize, house: &str) -> (Booklet, arcata_score::Score) {
-    let document = Document::parse(musicxml.as_bytes().to_vec(), &Limits::default()).expect("well-formed");
-    let score = arcata_score::read(&document);
-    let house = House::parse(house).expect("a house profile");
-    let request = BookletRequest {
-        document: &document,
-        score: &score,
-        wide: &SystemWide::new(&document, &score),
-        tempo: &TempoMap::new(&score, &Profile::default(), TempoChoice::Written),
-        house: &house,
-        turn: RealTime::from_micros(3_000_000),
-        part,
-    };
-    let booklet = Booklet::make(&request, &Engraver::new()).expect("a booklet");
+    let booklet = made_of(musicxml, part, house);
     let own =
         Document::parse(booklet.musicxml.clone().into_bytes(), &Limits::default()).expect("well-formed");
     let read = arcata_score::read(&own);

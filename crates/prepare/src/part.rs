@@ -71,10 +71,7 @@ pub fn page_end_words(turn: &PageEnd, needed: RealTime) -> String {
             format!("page {page} ends before {bar}: no turn, the next page faces it")
         }
         PageEndKind::FoldsOut => {
-            format!(
-                "page {page} ends before {bar}: no turn, page {page}a folds out beside it (print it on a sheet of its \
-                 own and glue that to the outer edge of page {page})"
-            )
+            format!("page {page} ends before {bar}: no turn, page {page}a folds out, glued to its edge")
         }
         PageEndKind::Turned => {
             format!("page {page} ends before {bar}: {rest:.1} s of rest{open} to turn{back}")
@@ -155,7 +152,7 @@ pub fn remark_words(remark: &BookletRemark) -> (String, bool) {
         }
         BookletRemark::SmallerStaff { tenths } => (
             format!(
-                "a staff of {}.{} mm for the sake of the turns: the house allows it ([staff] smallest)",
+                "a staff of {}.{} mm for the turns: the house allows it ([staff] smallest)",
                 tenths / 10,
                 tenths % 10
             ),
