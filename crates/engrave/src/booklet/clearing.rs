@@ -16,6 +16,14 @@ const MOVABLE: [&str; 5] = ["dir", "tempo", "reh", "dynam", "harm"];
 const FRAMES: [&str; 7] = ["system", "section", "measure", "staff", "layer", "beam", "tuplet"];
 /// White around words, drawing units (720 to a staff height).
 const WHITE: f64 = 24.0;
+/// White beside words, drawing units: letters are drawn a little wider than the engraver takes them to be.
+const BESIDE: f64 = 60.0;
+/// A letter of a serif face, as a share of its size: how wide at most on an average, how far above and below its line.
+const LETTER: f64 = 0.6;
+/// See [`LETTER`].
+const RISES: f64 = 0.75;
+/// See [`LETTER`].
+const SINKS: f64 = 0.25;
 /// Between words side by side.
 const SPACE: f64 = 90.0;
 /// Further from its place than two staff heights nobody looks for a word.
@@ -89,7 +97,9 @@ fn free(area: Area, goes: ClearingWay, areas: &[Area], words: &[Area]) -> f64 {
     // Each round leaves one area behind at least.
     for _ in 0..areas.len() + words.len() {
         let here = Area { top: area.top + down, bottom: area.bottom + down, ..area };
-        let in_the_way = areas.iter().chain(words).filter(|other| touch(here, **other));
+        let wide = Area { left: here.left - BESIDE, right: here.right + BESIDE, ..here };
+        let signs = areas.iter().filter(|other| touch(wide, **other));
+        let in_the_way = signs.chain(words.iter().filter(|other| touch(here, **other)));
         let next = match goes {
             ClearingWay::Up => in_the_way.map(|other| other.top - WHITE - area.bottom).reduce(f64::min),
             ClearingWay::Down => in_the_way.map(|other| other.bottom + WHITE - area.top).reduce(f64::max),
@@ -121,6 +131,9 @@ fn look<'t>(node: Node<'t, 't>, areas: &mut Vec<Area>, other: &mut impl FnMut(No
     if is(&MOVABLE) || is_class(node, "mNum") {
         return other(node);
     }
+    if is_class(node, "syl") {
+        return areas.extend(syllable(node));
+    }
     if is(&["slur", "tie"]) {
         return areas.extend(drawn(node).flat_map(curve));
     }
@@ -135,6 +148,25 @@ fn look<'t>(node: Node<'t, 't>, areas: &mut Vec<Area>, other: &mut impl FnMut(No
         areas.extend(boxed.filter_map(rectangle));
     }
     node.children().for_each(|child| look(child, areas, other));
+}
+
+/// Around a syllable below the staff: the engraver gives it a box without size.
+fn syllable(node: Node<'_, '_>) -> Option<Area> {
+    let place = node.children().find(|child| child.has_tag_name("text"))?;
+    let number = |name: &str| place.attribute(name)?.parse::<f64>().ok();
+    let (x, y) = (number("x")?, number("y")?);
+    let letters: Vec<Node<'_, '_>> =
+        node.descendants().filter(|inner| inner.is_text() && inner.text().is_some()).collect();
+    let mut right = x;
+    let mut size = 0.0_f64;
+    for text in letters {
+        let own = text.ancestors().find_map(|above| above.attribute("font-size"));
+        let own = own.and_then(|own| own.trim_end_matches("px").parse::<f64>().ok()).unwrap_or(0.0);
+        let count = text.text().map_or(0, |letters| letters.trim().chars().count());
+        right += own * LETTER * f64::from(u16::try_from(count).unwrap_or(u16::MAX));
+        size = size.max(own);
+    }
+    (size > 0.0).then_some(Area { left: x, right, top: y - size * RISES, bottom: y + size * SINKS })
 }
 
 fn drawn<'t>(node: Node<'t, 't>) -> impl Iterator<Item = &'t str> {
@@ -209,6 +241,18 @@ mod tests {
         let there = Area { top: word.top + up, bottom: word.bottom + up, ..word };
         assert!(up < 0.0 && areas.iter().all(|other| !touch(there, *other)), "{up}");
         assert!(free(area(600.0, 0.0, 700.0, 50.0), ClearingWay::Up, &areas, &[]).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_syllable_takes_its_room_though_its_box_is_empty() {
+        let drawn = "<g class=\"syl\"><g class=\"syl bounding-box\"/><text x=\"100\" y=\"500\" font-size=\"0px\">\
+                     <tspan class=\"text\"><tspan font-size=\"400px\">ah</tspan></tspan></text></g>";
+        let tree = roxmltree::Document::parse(drawn).unwrap();
+        let mut areas = Vec::new();
+        look(tree.root_element(), &mut areas, &mut |_| {});
+        assert_eq!(areas.len(), 1);
+        assert!(touch(areas[0], area(300.0, 300.0, 330.0, 400.0)));
+        assert!(!touch(areas[0], area(700.0, 300.0, 900.0, 400.0)));
     }
 
     #[test]
