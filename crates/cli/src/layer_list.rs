@@ -23,7 +23,7 @@ pub(crate) fn run(arguments: &ListArguments) -> Result<ExitCode, Failure> {
         Format::Csv => files::hand_out(&library_csv(&view)),
     }
     for trouble in &view.troubles {
-        files::complain(&format!("{}: {}", trouble.file, trouble.why));
+        files::complain(&format!("{}: {}", trouble.file, files::told(&trouble.why)));
     }
     Ok(if view.troubles.is_empty() { ExitCode::SUCCESS } else { ExitCode::from(1) })
 }
