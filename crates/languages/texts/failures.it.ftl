@@ -60,7 +60,7 @@ marks-written = { $count ->
 
 failure-anchor = --anchor "{ $text }": { $why } Scrivere la parte se sono più d'una, battuta/tempo, e down, up, hook o retake, come "60/1 down" o "Viola 12/2½ up".
 failure-ending = --end "{ $text }": { $why } Scrivere un numero di battuta stampato e down o up, come "8 down".
-wish-of-several-movements = { $bar } c'è nei movimenti { $movements }: scriverne uno prima, come "{ $such }"
+wish-of-several-movements = la { $bar } c'è nei movimenti { $movements }: scriverne uno prima, come "{ $such }"
 wish-stretch = indica un tratto, e qui si fissa una sola arcata
 wish-no-beat = non è indicato un tempo
 wish-by-note = le arcate si indicano con i loro tempi, non con le note
@@ -69,7 +69,7 @@ wish-says-nothing = non dice che cosa deve fare l'arcata
 wish-no-line = non c'è nessun rigo per archi
 wish-several-parts = sono mostrate più parti; indicarne una prima della battuta: { $names }
 wish-no-such-line = nessun rigo si chiama «{ $part }»: { $names }
-wish-no-stroke-in-bar = in { $bar } non comincia nessuna arcata
+wish-no-stroke-in-bar = nella { $bar } non comincia nessuna arcata
 wish-no-stroke-at = a { $place } non comincia nessuna arcata; lì ne cominciano ai tempi { $beats }
 wish-bar-after = { $bar } dopo { $length }
 ending-names-part = indica { $part }, e qui serve solo una battuta; dirlo con --part
