@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 
 use arcata_bow::plan::{Anchor, BowReach, Settled, giving_way, settled, strokes_before};
 use arcata_bow::{Line, Link, Plan, PlanSettings, Stroke};
+use arcata_languages::Saying;
 use arcata_layer::{Addresses, Layer, Mark, ToldBow, ToldBows};
 use arcata_score::{BowDirection, NoteId, Part, Score};
 use arcata_xml::Document;
@@ -85,12 +86,12 @@ pub fn told<'p>(
         let Ok(at) = addresses.find(&entry.place) else { continue };
         let found = stroke_of((score, lines), at.part, at.note);
         let Some((line, stroke)) = found else {
-            told.refuse(at, NO_STROKE.to_owned());
+            told.refuse(at, NO_STROKE);
             continue;
         };
         let BowedLine { plan, contradicted, reach } = bowed(line);
         if contradicted.contains(&stroke) {
-            told.refuse(at, CONTRADICTS.to_owned());
+            told.refuse(at, CONTRADICTS);
             continue;
         }
         let Some(direction) = plan.strokes.get(stroke).map(|planned| planned.direction) else { continue };
@@ -104,9 +105,8 @@ pub fn told<'p>(
 }
 
 /// Why a hook or a retake cannot be.
-const NO_STROKE: &str = "no stroke begins on this note: it lies under a slur, is tied over, or is not bowed";
-const CONTRADICTS: &str =
-    "it and what is asked of the stroke before name two directions, and it cannot go on in both";
+const NO_STROKE: Saying = Saying::new("why-no-stroke");
+const CONTRADICTS: Saying = Saying::new("why-two-directions");
 
 /// The note of a stroke that bears its mark: the one that has one already, else the first.
 #[must_use]
@@ -145,7 +145,7 @@ impl Planner<'_> {
     /// let layer = Layer { entries, ..Layer::default() };
     /// let planner = arcata_analysis::Planner { config: &arcata_analysis::Config::default(), tell: &|_| {} };
     /// let told = planner.told((&document, &score), &layer)?;
-    /// let bow = told.of(NamedNote { part: 0, note }).expect("told")?;
+    /// let bow = told.of(NamedNote { part: 0, note }).expect("told").map_err(ToString::to_string)?;
     /// assert_eq!(bow.direction, arcata_score::BowDirection::Up);
     /// assert_eq!(bow.before, Some(arcata_score::NoteId(0)));
     /// # Ok::<(), Box<dyn std::error::Error>>(())

@@ -11,6 +11,7 @@ use arcata_score::{Movement, Score, Slur, SlurTold};
 
 use crate::args::{AsideArguments, SharedArguments, SlurIsArgument};
 use crate::failure::Failure;
+use crate::layer_words::{say, word};
 use crate::{aside_file, bars, files, studio};
 
 /// Adds an entry; one that would hold nothing is refused.
@@ -30,7 +31,7 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
         Some(slurs) => slurs_held(arguments, slurs)?,
     };
     if held == 0 {
-        let what = if slurs.is_some() { "slur begins" } else { "finding is reported" };
+        let what = if slurs.is_some() { "slur" } else { "finding" };
         return Err(Failure::NothingAside { score: arguments.score.clone(), what });
     }
     let lines = slurs.as_ref().map_or_else(|| entry.lines(), SlurEntry::lines);
@@ -42,7 +43,7 @@ pub(crate) fn run(arguments: &AsideArguments) -> Result<ExitCode, Failure> {
         let failed = |why: String| Failure::Aside { path: path.clone(), why };
         let before = files::read_text(&path).map_err(failed)?;
         // What cannot be read is not written over.
-        Aside::read(&before).map_err(|error| failed(error.to_string()))?;
+        Aside::read(&before).map_err(|error| failed(files::told(&error.to_string())))?;
         let joint = if before.ends_with('\n') { "" } else { "\n" };
         let text = format!("{before}{joint}{}", lines);
         arcata_files::rewrite(&path, before.as_bytes(), text.as_bytes())?;
@@ -71,7 +72,7 @@ fn entry(arguments: &AsideArguments, score: &Score) -> Result<AsideEntry, Failur
         return Err(Failure::Rule { asked: rule.clone(), known });
     }
     if arguments.reason.trim().is_empty() {
-        return Err(wrong("--reason", "a reason in a few words is kept with the entry"));
+        return Err(wrong("--reason", &word("aside-needs-reason")));
     }
     let mut entry = AsideEntry {
         rule: arguments.rule.clone(),
@@ -84,20 +85,20 @@ fn entry(arguments: &AsideArguments, score: &Score) -> Result<AsideEntry, Failur
     }
     if let Some(text) = &arguments.bars {
         let failed = |why: String| wrong(&format!("--bars \"{text}\""), &why);
-        let typed = score.passage(text).map_err(|misread| failed(misread.to_string()))?;
+        let typed = score.passage(text).map_err(|misread| failed(files::told(&misread.to_string())))?;
         take_place(&mut entry, score, &typed).map_err(failed)?;
     }
     if let Some(text) = &arguments.beat {
         let failed = |why: String| wrong(&format!("--beat \"{text}\""), &why);
-        let beat = places::beat(text).map_err(|misread| failed(misread.to_string()))?;
+        let beat = places::beat(text).map_err(|misread| failed(files::told(&misread.to_string())))?;
         if entry.beat.is_some_and(|other| other != beat) {
-            return Err(failed("--bars names another beat".to_owned()));
+            return Err(failed(word("aside-other-beat")));
         }
         entry.beat = Some(beat);
     }
     let nothing = entry.rule.is_none() && entry.part.is_none();
     if nothing && entry.bars.is_none() && entry.movement.is_none() {
-        return Err(wrong("that would be the whole review", "name a rule, a part, bars or a movement"));
+        return Err(wrong(&word("aside-whole-review"), &word("aside-name-something")));
     }
     Ok(entry)
 }
@@ -106,9 +107,9 @@ fn entry(arguments: &AsideArguments, score: &Score) -> Result<AsideEntry, Failur
 fn take_place(entry: &mut AsideEntry, score: &Score, typed: &Passage) -> Result<(), String> {
     if let Some(asked) = &typed.movement {
         let there = score.movement_named(asked).map(|movement| movement + 1);
-        let movement = there.ok_or_else(|| format!("there is no movement \"{asked}\""))?;
+        let movement = there.ok_or_else(|| say(&Saying::new("aside-no-movement").quoting("asked", asked)))?;
         if entry.movement.is_some_and(|other| other != movement) {
-            return Err("--movement names another movement".to_owned());
+            return Err(word("aside-other-movement"));
         }
         entry.movement = Some(movement);
     }
@@ -120,15 +121,15 @@ fn take_place(entry: &mut AsideEntry, score: &Score, typed: &Passage) -> Result<
     let (bar, _) = typed.bars();
     let named = entry.part.as_deref();
     let part = named.and_then(|named| score.parts.iter().position(|part| part.name == named)).unwrap_or(0);
-    entry.bars = Some(AsideEntry::bars_named(typed)?);
+    entry.bars = Some(AsideEntry::bars_named(typed).map_err(files::told)?);
     entry.beat = match (typed.from.within, &typed.to) {
         (Within::Bar, _) => None,
-        (_, Some(_)) => return Err("a stretch is set aside by whole bars".to_owned()),
+        (_, Some(_)) => return Err(word("aside-stretch")),
         (Within::Beat(beat), None) => Some(beat),
         (Within::After(length), None) => {
             score.bars_called(&bar, within).first().map(|bar| score.beat_at(part, *bar, length))
         }
-        (Within::Note(_), None) => return Err("findings are named by their beats, not by notes".to_owned()),
+        (Within::Note(_), None) => return Err(word("aside-by-note")),
     };
     Ok(())
 }

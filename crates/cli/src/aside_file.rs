@@ -18,7 +18,7 @@ pub(crate) fn beside(score: &Path) -> PathBuf {
 pub(crate) fn read(path: &Path) -> Result<Aside, Failure> {
     let failed = |why: String| Failure::Aside { path: path.to_owned(), why };
     let text = files::read_text(path).map_err(failed)?;
-    Aside::read(&text).map_err(|error| failed(error.to_string()))
+    Aside::read(&text).map_err(|error| failed(files::told(&error.to_string())))
 }
 
 /// The entries that hold for a score, with their file: of the file named, or of the one beside the score

@@ -2,9 +2,12 @@
 
 use std::ops::RangeInclusive;
 
+use arcata_languages::Saying;
 use arcata_score::Score;
 
 use crate::failure::Failure;
+use crate::files;
+use crate::layer_words::say;
 
 /// The bars that `--bars` names, in the movement that it or `--movement` names; without a movement in the first that has
 /// them. All bars when nothing is named.
@@ -29,13 +32,13 @@ pub(crate) fn bars(
         misread,
     })?;
     if let Some(part) = &typed.section {
-        return Err(failed(format!("it names {part}, where only bars are asked for; say it with --part")));
+        return Err(failed(say(&Saying::new("failure-names-part-for-bars").quoting("part", part))));
     }
     let named = typed.movement.as_deref().and_then(|named| score.movement_named(named));
     if let (Some(asked), Some(_), true) = (asked, named, named != within) {
-        return Err(failed(format!("it is of another movement than --movement {asked}")));
+        return Err(failed(say(&Saying::new("failure-bars-of-other-movement").quoting("asked", asked))));
     }
-    score.bars_of(&typed, within).map_err(|not_there| failed(not_there.to_string()))
+    score.bars_of(&typed, within).map_err(|not_there| failed(files::told(&not_there.to_string())))
 }
 
 /// The index of the movement that `--movement` names.

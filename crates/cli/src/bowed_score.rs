@@ -7,6 +7,7 @@ use arcata_score::Score;
 use arcata_xml::{Document, EditList, Limits};
 
 use crate::failure::Failure;
+use crate::files;
 use crate::layer_file::open_layer;
 use crate::studio;
 
@@ -23,7 +24,8 @@ pub(crate) struct BowedScore {
 impl BowedScore {
     /// A score with some edits done.
     pub(crate) fn new(document: &Document, edits: &EditList) -> Result<Self, Failure> {
-        let bytes = document.apply(edits).map_err(|error| Failure::Marks { why: error.to_string() })?;
+        let bytes =
+            document.apply(edits).map_err(|error| Failure::Marks { why: files::told(&error.to_string()) })?;
         let (document, score) = parsed(bytes)?;
         Ok(Self { document, score, left_out: Vec::new(), changed: edits.edits().len() })
     }
@@ -37,8 +39,9 @@ impl BowedScore {
             let told = studio::told(from, (&self.document, &self.score), &opened.layer)?;
             let applied =
                 arcata_layer::apply_told(&self.document, &self.score, &opened.layer, (&below, &told), trust);
-            let Applied { edits, layer, left_out, .. } = applied.map_err(|error| said(error.to_string()))?;
-            let bytes = self.document.apply(&edits).map_err(|error| said(error.to_string()))?;
+            let Applied { edits, layer, left_out, .. } =
+                applied.map_err(|error| said(files::wording().say(&error.saying())))?;
+            let bytes = self.document.apply(&edits).map_err(|error| said(files::told(&error.to_string())))?;
             self.changed += edits.edits().len();
             (self.document, self.score) = parsed(bytes)?;
             self.left_out.extend(left_out);
@@ -50,7 +53,7 @@ impl BowedScore {
 
 fn parsed(bytes: Vec<u8>) -> Result<(Document, Score), Failure> {
     let document = Document::parse(bytes, &Limits::default())
-        .map_err(|error| Failure::Marks { why: error.to_string() })?;
+        .map_err(|error| Failure::Marks { why: files::told(&error.to_string()) })?;
     let score = arcata_score::read(&document);
     Ok((document, score))
 }

@@ -10,6 +10,7 @@ use arcata_analysis::{Player, Source};
 use arcata_bow::Profile;
 use arcata_class::{GivenMaterial, HandInOutcome, Key, Task, TeachersHand, Words};
 use arcata_engrave::Engraver;
+use arcata_languages::{Saying, retold};
 use arcata_review::trade_words;
 use indicatif::{ProgressBar, ProgressFinish, ProgressStyle};
 
@@ -74,7 +75,7 @@ struct ClassFiles {
 
 impl ClassFiles {
     fn read(arguments: &ClassArguments) -> Result<Self, Failure> {
-        let failed = |why: String| Failure::Task { path: arguments.task.clone(), why };
+        let failed = |why: String| Failure::Task { path: arguments.task.clone(), why: files::told(&why) };
         let text = files::read_text(&arguments.task).map_err(failed)?;
         let task = Task::read(&text).map_err(|error| failed(error.to_string()))?;
         let task = match task.profile_file() {
@@ -221,7 +222,8 @@ fn make_all<'a>(
     let cores = std::thread::available_parallelism().map_or(1, usize::from).min(hand_ins.len());
     let done: Vec<Result<_, Failure>> = std::thread::scope(|scope| {
         let threads: Vec<_> = (0..cores).map(|_| scope.spawn(work)).collect();
-        let gone = || Failure::Folder { path: request.out.to_owned(), why: "the program failed".to_owned() };
+        let gone =
+            || Failure::Folder { path: request.out.to_owned(), why: files::told("the program failed") };
         threads.into_iter().map(|thread| thread.join().unwrap_or_else(|_| Err(gone()))).collect()
     });
     let mut all = Vec::new();
@@ -257,36 +259,29 @@ fn one(
 fn tell(all: &[(Whose<'_>, MadeSheet)], written: &WrittenPages) {
     let read = all.iter().filter(|(_, made)| made.record.shown().is_some()).count();
     let kept = all.iter().filter(|(_, made)| made.by == MadeBy::RunBefore).count();
-    let mut text = format!("{read} of {} hand-ins have a sheet", all.len());
-    if kept > 0 {
-        text.push_str(&format!("; {kept} were as they had been"));
-    }
-    text.push_str(".\n");
+    let wording = files::wording();
+    let done = Saying::new("class-done").with("read", read).with("all", all.len()).with("kept", kept);
+    let mut text = format!("{}\n", wording.say(&done));
+    let mut add = |saying: Saying| text.push_str(&format!("{}\n", wording.say(&saying)));
     for (whose, made) in all {
         let Whose { hand_in, pseudonym, .. } = whose;
+        let of = |key: &'static str| {
+            Saying::new(key).quoting("file", &hand_in.file).quoting("pseudonym", pseudonym.to_string())
+        };
         if let HandInOutcome::Unreadable { why } = &made.record.outcome {
-            text.push_str(&format!("Not read: {} ({pseudonym}): {why}\n", hand_in.file));
+            add(of("class-not-read").with("why", retold(why)));
         }
         if made.by == MadeBy::NewFile {
-            text.push_str(&format!(
-                "New file: {} ({pseudonym}); its sheet has replaced the one before.\n",
-                hand_in.file
-            ));
+            add(of("class-new-file"));
         }
     }
     if let Some((path, pairs)) = &written.alike {
-        let pairs = if *pairs == 1 {
-            "1 pair of hand-ins is".to_owned()
-        } else {
-            format!("{pairs} pairs of hand-ins are")
-        };
-        text.push_str(&format!(
-            "{pairs} alike beyond the task; that is a question, no proof: {}\n",
-            path.display()
-        ));
+        let alike = Saying::new("class-alike-told").with("pairs", *pairs);
+        add(alike.quoting("path", path.display().to_string()));
     }
-    text.push_str(&format!("For you: {}\n", written.index.display()));
-    let small = if is_small(read) { " (fewer than ten: nothing is broken down)" } else { "" };
-    text.push_str(&format!("To show: {}{small}\n", written.to_show.display()));
+    add(Saying::new("class-for-you").quoting("path", written.index.display().to_string()));
+    let small = if is_small(read) { "yes" } else { "no" };
+    let to_show = Saying::new("class-shown").quoting("path", written.to_show.display().to_string());
+    add(to_show.choosing("small", small));
     files::show(&files::wrapped(&text));
 }

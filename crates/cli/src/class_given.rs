@@ -10,11 +10,12 @@ use arcata_xml::EditList;
 
 use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
+use crate::files;
 use crate::studio;
 
 /// Reads what the task names.
 pub(crate) fn material(path: &Path, task: &Task) -> Result<GivenMaterial, Failure> {
-    let failed = |why: String| Failure::Task { path: path.to_owned(), why };
+    let failed = |why: String| Failure::Task { path: path.to_owned(), why: files::told(&why) };
     let beside = |name: &str| path.with_file_name("").join(name);
     let read = |name: &str| {
         studio::open_score(&beside(name)).map_err(|failure| failed(format!("[given]: {failure}")))

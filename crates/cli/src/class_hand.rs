@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use arcata_class::{HandAct, TeachersHand, pages};
+use arcata_languages::Saying;
 use arcata_workbench::{HandServeSettings, serve_hand};
 
 use crate::args::ClassArguments;
@@ -25,7 +26,7 @@ pub(crate) fn read(arguments: &ClassArguments) -> Result<TeachersHand, Failure> 
     if arguments.hand.is_none() && !path.exists() {
         return Ok(TeachersHand::default());
     }
-    let failed = |why: String| Failure::Task { path: path.clone(), why };
+    let failed = |why: String| Failure::Task { path: path.clone(), why: files::told(&why) };
     let text = files::read_text(&path).map_err(failed)?;
     let read = if TeachersHand::is_journal(&text) { TeachersHand::replayed } else { TeachersHand::read };
     read(&text).map_err(failed)
@@ -46,12 +47,10 @@ pub(crate) fn go_through(arguments: &ClassArguments, page: String) -> Result<(),
     let told = serve_hand(settings, |address, once| {
         files::show(&format!("{address}\n"));
         if !arguments.no_browser && open::that_detached(once).is_err() {
-            files::complain("no browser could be opened; open the address above in one on this machine");
+            files::complain(&files::wording().word("failure-no-browser"));
         }
-        files::say(&format!(
-            "What you do is kept in {} as you do it. Stop with Ctrl+C.\n",
-            journal.display()
-        ));
+        let kept = Saying::new("open-is-kept-in").quoting("path", journal.display().to_string());
+        files::say(&format!("{}\n", files::wording().say(&kept)));
     });
-    told.map_err(|problem| Failure::GoThrough { why: problem.to_string() })
+    told.map_err(|problem| Failure::GoThrough { why: files::told(&problem.to_string()) })
 }

@@ -158,7 +158,10 @@ fn is_hand_in(path: &Path) -> bool {
 
 /// The files of a folder and of those in it.
 fn search(folder: &Path, found: &mut Vec<PathBuf>) -> Result<(), Failure> {
-    let failed = |error: std::io::Error| Failure::Read { path: folder.to_owned(), why: error.to_string() };
+    let failed = |error: std::io::Error| Failure::Read {
+        path: folder.to_owned(),
+        why: files::told(&error.to_string()),
+    };
     for entry in std::fs::read_dir(folder).map_err(failed)? {
         let path = entry.map_err(failed)?.path();
         // A link to a folder could lead in a circle.
@@ -178,7 +181,7 @@ fn open(archive: &Path) -> Result<ZipArchive<File>, String> {
 
 /// The files of an archive. They are never unpacked: their names only say whose they are.
 fn members(path: &Path) -> Result<Vec<(PathBuf, From)>, Failure> {
-    let failed = |why: String| Failure::Read { path: path.to_owned(), why };
+    let failed = |why: String| Failure::Read { path: path.to_owned(), why: files::told(&why) };
     let archive = open(path).map_err(failed)?;
     if archive.len() > MOST_MEMBERS {
         return Err(failed(format!("more than {MOST_MEMBERS} files are in this archive")));

@@ -15,13 +15,13 @@ pub(crate) fn path(arguments: &ClassArguments) -> PathBuf {
 
 /// The key as it stands.
 pub(crate) fn read(path: &Path) -> Result<Key, Failure> {
-    let failed = |why: String| Failure::Key { path: path.to_owned(), why };
+    let failed = |why: String| Failure::Key { path: path.to_owned(), why: files::told(&why) };
     Key::read(&files::read_text(path).map_err(failed)?).map_err(|error| failed(error.to_string()))
 }
 
 /// The key with everybody in it; written where somebody was new.
 pub(crate) fn with(path: &Path, names: &[&str]) -> Result<Key, Failure> {
-    let failed = |why: String| Failure::Key { path: path.to_owned(), why };
+    let failed = |why: String| Failure::Key { path: path.to_owned(), why: files::told(&why) };
     let mut key = if path.exists() { read(path)? } else { Key::default() };
     let known = key.students.len();
     let mut no_chance = None;

@@ -66,7 +66,7 @@ pub(crate) fn write(
     arcata_files::write_whole(&to_show, html.as_bytes())?;
     for (name, told) in [("class.pdf", ClassPageFor::Teacher), ("class-to-show.pdf", ClassPageFor::Anybody)] {
         let pdf = class_pdf(words, &page, told, &outlined);
-        let pdf = pdf.map_err(|error| Failure::Picture { why: error.to_string() })?;
+        let pdf = pdf.map_err(|error| Failure::Picture { why: files::told(&error.to_string()) })?;
         arcata_files::write_whole(&request.out.join(name), &pdf)?;
     }
     let hand = |hand, by| said(words, &hand_html(words, request.task, &hand_ins, (hand, by)));

@@ -1,10 +1,13 @@
 //! Why a command could not do what it was asked, in one place and in people's words.
 
 use std::fmt;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use arcata_files::FileError;
+use arcata_languages::{Argument, Saying, retold};
 use arcata_score::places::Misread;
+
+use crate::layer_words::{say, word};
 
 /// Why a command could not run.
 #[derive(Debug)]
@@ -148,127 +151,103 @@ pub(crate) enum Failure {
     },
 }
 
-impl fmt::Display for Failure {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Failure {
+    /// What went wrong and what to do.
+    fn saying(&self) -> Saying {
+        let named = |path: &Path| path.display().to_string();
+        let of = |key: &'static str, path: &Path, why: &str| {
+            Saying::new(key).quoting("of", named(path)).quoting("why", why)
+        };
+        let because = |key: &'static str, why: &str| Saying::new(key).quoting("why", why);
         match self {
             Self::NoScores { named } => {
                 let named: Vec<String> = named.iter().map(|path| path.display().to_string()).collect();
-                write!(
-                    f,
-                    "No score found in {}. Name a .musicxml, .xml or .mxl file, or a folder that holds some.",
-                    named.join(", ")
-                )
+                Saying::new("failure-no-scores").quoting("where", named.join(", "))
             }
-            Self::Read { path, why } | Self::Folder { path, why } => write!(f, "{}: {why}", path.display()),
-            Self::File(error) => error.fmt(f),
-            Self::Profile { name, why } => {
-                write!(
-                    f,
-                    "Profile {name}: {why}\nShipped profiles: professional, amateur, student; or name a profile file."
-                )
-            }
-            Self::Bars { text, why } => {
-                write!(
-                    f,
-                    "--bars {text}: {why}. Write one printed bar number or two with a hyphen, such as 12 or 5-8."
-                )
-            }
-            Self::Misread { option, text, misread } => write!(f, "{option} \"{text}\": {misread}"),
+            Self::Read { path, why } | Self::Folder { path, why } => of("failure-of", path, why),
+            Self::File(error) => retold(&error.to_string()),
+            Self::Profile { name, why } => because("failure-profile", why).quoting("name", name),
+            Self::House { name, why } => because("failure-house", why).quoting("name", name),
+            Self::PartNotMade { part, why } => because("failure-part-not-made", why).quoting("part", part),
+            Self::Exists { paths } => exists(paths),
+            Self::Aside { path, why } => of("failure-aside-file", path, &ended(why)),
+            Self::Task { path, why } => of("failure-in", path, &ended(why)),
+            Self::Key { path, why } => of("failure-key", path, &ended(why)),
+            Self::NoHandIns { path } => Saying::new("failure-no-hand-ins").quoting("path", named(path)),
+            Self::Habits { path, why } | Self::Layer { path, why } => of("failure-of-ended", path, why),
+            Self::NoHabits { why } => because("failure-no-habits", why),
+            Self::GoThrough { why } => because("failure-go-through", &ended(why)),
+            Self::Workbench { why } => because("failure-workbench", why),
+            Self::Picture { why } => because("failure-picture", why),
+            Self::OneScore { count } => Saying::new("failure-one-score").with("count", *count),
+            Self::SameFile { path } => Saying::new("failure-same-file").quoting("path", named(path)),
+            Self::ScoreName { path } => Saying::new("failure-score-name").quoting("path", named(path)),
+            Self::Sheet { why } => because("failure-sheet", why),
+            Self::Marks { why } => because("failure-marks", why),
+            Self::TwoInOne { path } => Saying::new("failure-two-in-one").quoting("path", named(path)),
+            typed => typed.of_typed(),
+        }
+    }
+
+    /// What is wrong with something that was typed.
+    fn of_typed(&self) -> Saying {
+        let typed = |key: &'static str, text: &str, why: &str| {
+            Saying::new(key).quoting("text", text).quoting("why", why)
+        };
+        let asked = |key: &'static str, asked: &str, known: &[String]| {
+            Saying::new(key).quoting("asked", asked).quoting("known", known.join(", "))
+        };
+        match self {
+            Self::Bars { text, why } => typed("failure-bars", text, why),
+            Self::Misread { option, text, misread } => Saying::new("failure-typed")
+                .quoting("option", *option)
+                .quoting("text", text)
+                .with("why", retold(&misread.to_string())),
             Self::Movement { asked, there } => {
-                write!(
-                    f,
-                    "--movement {asked}: there is no such movement. The file has: {}.",
-                    there.join(", ")
-                )
+                Saying::new("failure-movement").quoting("asked", asked).quoting("there", there.join(", "))
             }
-            Self::House { name, why } => write!(f, "House profile {name}: {why}"),
-            Self::PartNotMade { part, why } => write!(f, "The part {part} could not be made: {why}."),
-            Self::Exists { paths } => {
-                let paths: Vec<String> = paths.iter().map(|path| path.display().to_string()).collect();
-                write!(
-                    f,
-                    "{} there already. Nothing was written; name another folder with --out, or say --replace.",
-                    match paths.as_slice() {
-                        [one] => format!("{one} is"),
-                        [one, rest @ ..] => format!("{one} and {} more are", rest.len()),
-                        [] => "Files are".to_owned(),
-                    }
-                )
-            }
-            Self::Aside { path, why } => {
-                write!(f, "{}, {} Mend it, or review with --tell-all.", path.display(), ended(why))
-            }
-            Self::Task { path, why } => write!(f, "{}, {}", path.display(), ended(why)),
-            Self::Key { path, why } => write!(f, "The key {}, {}", path.display(), ended(why)),
-            Self::NoHandIns { path } => write!(
-                f,
-                "Nothing was handed in: {} holds no file. Name the folder or the .zip archive with the scores.",
-                path.display()
-            ),
-            Self::AsideEntry { text, why } => write!(f, "Nothing was set aside: {text}: {}", ended(why)),
+            Self::AsideEntry { text, why } => typed("failure-aside", text, &ended(why)),
             Self::BarsOfSeveral { bars, movements, such_as } => {
-                let many = if bars.contains('-') { "bars" } else { "bar" };
-                let (last, others) =
-                    movements.split_last().map_or(("", [].as_slice()), |(last, others)| (last, others));
-                let which = format!("{} and {last}", others.join(", "));
-                write!(
-                    f,
-                    "Nothing was set aside: {which} have {many} {bars}. Say which, such as --movement {such_as}."
-                )
+                let movements = movements.iter().map(|movement| Argument::Text(movement.clone())).collect();
+                Saying::new("failure-aside-bars-of-several")
+                    .with("movements", Argument::List(movements))
+                    .choosing("many", if bars.contains('-') { "yes" } else { "no" })
+                    .quoting("bars", bars)
+                    .quoting("such", such_as)
             }
-            Self::NothingAside { score, what } => {
-                write!(f, "Nothing was noted: no {what} there in {}.", score.display())
+            Self::NothingAside { score, what } => Saying::new("failure-nothing-aside")
+                .choosing("what", what)
+                .quoting("score", score.display().to_string()),
+            Self::Anchor { text, why } => typed("failure-anchor", text, &ended(why)),
+            Self::Ending { text, why } => typed("failure-ending", text, &ended(why)),
+            Self::Part { asked: name, known } => asked("failure-part", name, known),
+            Self::Rule { asked: name, known } => {
+                let known: Vec<String> = known.iter().map(|rule| (*rule).to_owned()).collect();
+                asked("failure-rule", name, &known)
             }
-            Self::Habits { path, why } => write!(f, "{}: {why}.", path.display()),
-            Self::NoHabits { why } => write!(f, "Nothing was learned, and nothing written: {why}."),
-            Self::GoThrough { why } => write!(f, "The page does not open: {}", ended(why)),
-            Self::Workbench { why } => write!(f, "The workbench does not open: {why}."),
-            Self::Picture { why } => write!(f, "No picture: {why}."),
-            Self::Anchor { text, why } => write!(
-                f,
-                "--anchor \"{text}\": {} Write the part if there are several, bar/beat, and down, up, \
-                 hook or retake, such as \"60/1 down\" or \"Viola 12/2½ up\".",
-                ended(why)
-            ),
-            Self::Ending { text, why } => {
-                write!(
-                    f,
-                    "--end \"{text}\": {} Write a printed bar number and down or up, such as \"8 down\".",
-                    ended(why)
-                )
-            }
-            Self::Part { asked, known } => {
-                write!(f, "No part is called \"{asked}\". The score's bowed parts: {}.", known.join(", "))
-            }
-            Self::Rule { asked, known } => {
-                write!(f, "No rule is called \"{asked}\". The rules: {}.", known.join(", "))
-            }
-            Self::OneScore { count } => {
-                write!(f, "One score can be written, but {count} were named. Name one score at a time.")
-            }
-            Self::SameFile { path } => write!(
-                f,
-                "{} is read by this command. Name another file: it is not written over.",
-                path.display()
-            ),
-            Self::ScoreName { path } => write!(
-                f,
-                "{}: the name does not say what kind of score file it shall be. End it in .musicxml or .xml for a \
-                 plain score, in .mxl for a package. Nothing was written.",
-                path.display()
-            ),
-            Self::Layer { path, why } => write!(f, "{}: {why}.", path.display()),
-            Self::Sheet { why } => write!(f, "No change sheet was written: {why}"),
-            Self::Stands { text, why } => write!(
-                f,
-                "--stands {text}: {why}. Write sections with their numbers, such as \"Vn1=7, Vn2=6, Va=5\"."
-            ),
-            Self::Marks { why } => write!(f, "The marks could not be changed: {why}"),
-            Self::TwoInOne { path } => write!(
-                f,
-                "The report and the score would both go to {}. Name two files with --out and --write.",
-                path.display()
-            ),
+            Self::Stands { text, why } => typed("failure-stands", text, why),
+            // Said above.
+            other => Saying::as_it_is(format!("{other:?}")),
+        }
+    }
+}
+
+/// Files that are there already.
+fn exists(paths: &[PathBuf]) -> Saying {
+    let first = paths.first().map(|path| path.display().to_string()).unwrap_or_default();
+    match paths.len() {
+        0 | 1 => Saying::new("failure-exists").quoting("path", first),
+        several => Saying::new("failure-exist").quoting("path", first).with("more", several - 1),
+    }
+}
+
+impl fmt::Display for Failure {
+    /// In the language of the run.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&say(&self.saying()))?;
+        match self {
+            Self::Profile { .. } => write!(f, "\n{}", word("failure-profiles")),
+            _ => Ok(()),
         }
     }
 }

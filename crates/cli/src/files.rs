@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::OnceLock;
 
-use arcata_languages::{Language, TradeWords, Wording};
+use arcata_languages::{Language, TradeWords, Wording, retold};
 use arcata_report::{BarWord, Characters, Colour, Page};
 use arcata_xml::{acts_unseen, seen};
 
@@ -34,7 +34,8 @@ pub(crate) fn scores(named: &[PathBuf]) -> Result<Vec<PathBuf>, Failure> {
 }
 
 fn search(folder: &Path, found: &mut Vec<PathBuf>) -> Result<(), Failure> {
-    let failed = |error: std::io::Error| Failure::Read { path: folder.to_owned(), why: error.to_string() };
+    let failed =
+        |error: std::io::Error| Failure::Read { path: folder.to_owned(), why: told(&error.to_string()) };
     let mut entries: Vec<PathBuf> = std::fs::read_dir(folder)
         .map_err(failed)?
         .map(|entry| entry.map(|entry| entry.path()))
@@ -64,12 +65,12 @@ pub(crate) fn is_score(path: &Path) -> bool {
 
 /// A file's bytes, not more than `most`; what is wrong without its name.
 pub(crate) fn read(path: &Path, most: usize) -> Result<Vec<u8>, String> {
-    arcata_files::read(path, most).map_err(|error| error.why())
+    arcata_files::read(path, most).map_err(|error| told(&error.why()))
 }
 
 /// What comes in at standard input, not more than `most`.
 pub(crate) fn standard_input(most: usize) -> Result<Vec<u8>, Failure> {
-    let failed = |why: String| Failure::Read { path: PathBuf::from("standard input"), why };
+    let failed = |why: String| Failure::Read { path: standard_input_said(), why: told(&why) };
     let mut bytes = Vec::new();
     let limit = u64::try_from(most).unwrap_or(u64::MAX);
     let read = std::io::stdin().lock().take(limit.saturating_add(1)).read_to_end(&mut bytes);
@@ -80,23 +81,28 @@ pub(crate) fn standard_input(most: usize) -> Result<Vec<u8>, Failure> {
     Ok(bytes)
 }
 
+/// What standard input is called where a file is spoken of.
+pub(crate) fn standard_input_said() -> PathBuf {
+    PathBuf::from(wording().word("failure-standard-input"))
+}
+
 /// A text file of settings.
 pub(crate) fn read_text(path: &Path) -> Result<String, String> {
     let bytes = read(path, LARGEST_TEXT)?;
-    String::from_utf8(bytes).map_err(|_| "it is not UTF-8 text".to_owned())
+    String::from_utf8(bytes).map_err(|_| told("it is not UTF-8 text"))
 }
 
 /// Makes a folder where there is none.
 pub(crate) fn make_folder(path: &Path) -> Result<(), Failure> {
     std::fs::create_dir_all(path)
-        .map_err(|error| Failure::Folder { path: path.to_owned(), why: error.to_string() })
+        .map_err(|error| Failure::Folder { path: path.to_owned(), why: told(&error.to_string()) })
 }
 
 /// Takes away a page that this program made; nothing where there is none.
 pub(crate) fn take_away(path: &Path) -> Result<(), Failure> {
     match std::fs::remove_file(path) {
         Err(error) if error.kind() != std::io::ErrorKind::NotFound => {
-            Err(Failure::Folder { path: path.to_owned(), why: error.to_string() })
+            Err(Failure::Folder { path: path.to_owned(), why: told(&error.to_string()) })
         }
         _ => Ok(()),
     }
@@ -130,6 +136,15 @@ pub(crate) fn wording() -> Wording {
     Wording {
         language: LANGUAGE.get().copied().unwrap_or_default(),
         words: TRADE_WORDS.get().cloned().unwrap_or_default(),
+    }
+}
+
+/// What a crate below has said in English, in the language of the run.
+pub(crate) fn told(english: &str) -> String {
+    let wording = wording();
+    match wording.language {
+        Language::English => english.to_owned(),
+        _ => wording.say(&retold(english)),
     }
 }
 

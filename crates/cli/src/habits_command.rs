@@ -9,7 +9,7 @@ use arcata_habits::{
     Foreseen, Habits, LEAST_STROKES, LearningOutcome, Marked, Refusal, account, learn, moved,
 };
 use arcata_languages::Saying;
-use arcata_layer::Trust;
+use arcata_layer::{Addresses, Trust};
 use arcata_xml::EditList;
 use rayon::prelude::*;
 
@@ -19,7 +19,7 @@ use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
 use crate::layer_file::{list, not_over};
 use crate::studio;
-use crate::{files, habits_file};
+use crate::{files, habits_file, layer_words};
 
 pub(crate) fn run(arguments: &HabitsArguments) -> Result<ExitCode, Failure> {
     match &arguments.command {
@@ -47,7 +47,7 @@ fn learned(arguments: &LearnArguments) -> Result<ExitCode, Failure> {
         .map(|(work, path)| marked(path, work, arguments, &profile))
         .collect::<Result<_, _>>()?;
     let marked = marked.concat();
-    let outcome = learn(&marked, &profile).map_err(|why| Failure::NoHabits { why })?;
+    let outcome = learn(&marked, &profile).map_err(|why| Failure::NoHabits { why: files::told(&why) })?;
     match outcome {
         LearningOutcome::Refused(refusal) => Err(Failure::NoHabits { why: refused(&refusal) }),
         LearningOutcome::Learned(habits) => {
@@ -71,7 +71,9 @@ fn marked(
     let opened = studio::open_score(path)?;
     let mut bowed = BowedScore::new(opened.document(), &EditList::default())?;
     bowed.put_on(path, &arguments.layer, Trust::OwnScore)?;
-    list(&files::wording().word("habits-not-learned-from"), &bowed.left_out);
+    let addresses = Addresses::new(&bowed.score);
+    let left_out = bowed.left_out.iter().map(|left| layer_words::left_out(left, &addresses));
+    list(&files::wording().word("habits-not-learned-from"), left_out);
     let score = bowed.score;
     let chosen = bars::parts(&score, &arguments.part)?;
     let lines = arcata_analysis::lines(&score, &Config::of(profile.clone())).into_iter();
@@ -107,28 +109,26 @@ fn said(habits: &Habits, profile: &Profile) -> String {
 /// Why nothing was written, in words.
 fn refused(refusal: &Refusal) -> String {
     let foreseen = |foreseen: Foreseen| {
-        format!(
-            "of {} strokes in bars that were left out, prices learned from the other bars foresee {}, the style alone {}",
-            foreseen.strokes, foreseen.after, foreseen.before
-        )
+        Saying::new("habits-foreseen")
+            .with("strokes", foreseen.strokes)
+            .quoting("after", foreseen.after.to_string())
+            .quoting("before", foreseen.before.to_string())
     };
-    match refusal {
-        Refusal::NoMarks => "there is no bow mark to learn from".to_owned(),
-        Refusal::TooFew { strokes, wanted, sparse: false } => format!(
-            "{strokes} marked {} too few; {} more strokes would tell. A few lines with every stroke marked do most",
-            if *strokes == 1 { "stroke is" } else { "strokes are" },
-            wanted - strokes
-        ),
-        Refusal::TooFew { strokes, wanted, sparse: true } => format!(
-            "the {strokes} marks stand far apart, each where the leader departs from what comes anyway; of such \
-             marks {wanted} are wanted, {} more. Or mark every stroke of a few lines: {LEAST_STROKES} strokes do",
-            wanted - strokes
-        ),
+    files::wording().say(&match refusal {
+        Refusal::NoMarks => Saying::new("habits-no-marks"),
+        Refusal::TooFew { strokes, wanted, sparse: false } => {
+            Saying::new("habits-too-few").with("strokes", *strokes).with("more", wanted - strokes)
+        }
+        Refusal::TooFew { strokes, wanted, sparse: true } => Saying::new("habits-sparse")
+            .with("strokes", *strokes)
+            .with("wanted", *wanted)
+            .with("more", wanted - strokes)
+            .quoting("least", LEAST_STROKES.to_string()),
         Refusal::NoGain { trial } => {
-            format!("what is marked here is foreseen as well without: {}", foreseen(trial.foreseen()))
+            Saying::new("habits-no-gain").with("foreseen", foreseen(trial.foreseen()))
         }
         Refusal::Unsure { trial, more } => {
-            format!("it may be chance: {}; {more} more strokes would tell", foreseen(trial.foreseen()))
+            Saying::new("habits-unsure").with("foreseen", foreseen(trial.foreseen())).with("more", *more)
         }
-    }
+    })
 }

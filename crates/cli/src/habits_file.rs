@@ -11,5 +11,5 @@ use crate::files;
 pub(crate) fn read(path: &Path) -> Result<Habits, Failure> {
     let failed = |why: String| Failure::Habits { path: path.to_owned(), why };
     let text = files::read_text(path).map_err(failed)?;
-    Habits::read(&text).map_err(|error| failed(error.to_string()))
+    Habits::read(&text).map_err(|error| failed(files::told(&error.to_string())))
 }

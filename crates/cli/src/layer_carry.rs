@@ -8,9 +8,9 @@ use arcata_layer::{Addresses, LayerError};
 
 use crate::args::CarryArguments;
 use crate::failure::Failure;
-use crate::files;
 use crate::layer_file::{exit, layer_failed, list, not_over, open_layer, open_score, save};
 use crate::layer_words::{say, word};
+use crate::{files, layer_words};
 
 pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
     let (old_file, old) = open_score(&arguments.from)?;
@@ -30,7 +30,13 @@ pub(crate) fn run(arguments: &CarryArguments) -> Result<ExitCode, Failure> {
         .with("orphaned", carried.orphaned.len());
     files::complain(&say(&done));
     let (old, new) = (Addresses::new(&old), Addresses::new(&new));
-    list(&word("layer-look-at"), carried.doubtful.iter().map(|doubtful| doubtful.said(&old, &new)));
-    list(&word("layer-without-note"), carried.orphaned.iter().map(|orphan| orphan.said(&old)));
+    list(
+        &word("layer-look-at"),
+        carried.doubtful.iter().map(|doubtful| layer_words::doubtful(doubtful, &old, &new)),
+    );
+    list(
+        &word("layer-without-note"),
+        carried.orphaned.iter().map(|orphan| layer_words::orphan(orphan, &old)),
+    );
     Ok(exit(carried.doubtful.is_empty() && carried.orphaned.is_empty()))
 }

@@ -36,7 +36,8 @@ pub(crate) fn run(arguments: &LayerArguments) -> Result<ExitCode, Failure> {
 }
 
 fn parse(bytes: Vec<u8>) -> Result<Document, Failure> {
-    Document::parse(bytes, &Limits::default()).map_err(|error| Failure::Marks { why: error.to_string() })
+    Document::parse(bytes, &Limits::default())
+        .map_err(|error| Failure::Marks { why: files::told(&error.to_string()) })
 }
 
 fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
@@ -66,12 +67,7 @@ fn run_lift(arguments: &LiftArguments) -> Result<ExitCode, Failure> {
         .quoting("layer", arguments.layer.display().to_string())
         .quoting("score", arguments.out.display().to_string());
     files::complain(&say(&done));
-    let wording = files::wording();
-    let staying = lifted
-        .staying
-        .iter()
-        .map(|mark| format!("{}, {}: {}", mark.part, wording.bar(None, &mark.bar), mark.why));
-    list(&word("layer-staying"), staying);
+    list(&word("layer-staying"), lifted.staying.iter().map(layer_words::staying));
     Ok(exit(lifted.staying.is_empty()))
 }
 
@@ -235,9 +231,7 @@ fn run_check(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let remarks = arcata_layer::check(&opened.layer, file.document(), &score);
     let addresses = Addresses::new(&score);
     for remark in &remarks {
-        let place = remark.place.as_ref().map(|place| layer_words::place(place, Some(&addresses)));
-        let place = place.map_or_else(String::new, |place| format!("{place}: "));
-        files::show(&format!("{place}{}\n", remark.message));
+        files::show(&format!("{}\n", layer_words::remark(remark, &addresses)));
     }
     let done = Saying::new("layer-checked").with("count", opened.layer.entries.len());
     files::complain(&say(&done.with("remarks", remarks.len())));

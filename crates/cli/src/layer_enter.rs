@@ -40,7 +40,7 @@ pub(crate) fn run(arguments: &EnterArguments) -> Result<ExitCode, Failure> {
     complaints.sort_by_key(|complaint| complaint.at);
     let mut said = String::new();
     for complaint in complaints.iter().take(MOST_SHOWN) {
-        let _ = writeln!(said, "{}", complaint.shown(&text));
+        let _ = writeln!(said, "{}", complaint.shown_as(&text, &files::told(&complaint.to_string())));
     }
     if complaints.len() > MOST_SHOWN {
         let more = Saying::new("layer-more-troubles").with("count", complaints.len() - MOST_SHOWN);
@@ -90,7 +90,7 @@ fn notes(arguments: &EnterArguments) -> Result<String, Failure> {
             let bytes = files::read(path, most).map_err(|why| Failure::Read { path: path.clone(), why })?;
             text_of(bytes, path)
         }
-        None => text_of(files::standard_input(most)?, Path::new("standard input")),
+        None => text_of(files::standard_input(most)?, &files::standard_input_said()),
     }
 }
 
@@ -99,7 +99,7 @@ fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, Failure> {
         let before = &error.as_bytes()[..error.utf8_error().valid_up_to()];
         let line = before.iter().filter(|byte| **byte == b'\n').count() + 1;
         let why = format!("line {line} is not UTF-8 text; save the notes as UTF-8 and try again");
-        Failure::Read { path: path.to_owned(), why }
+        Failure::Read { path: path.to_owned(), why: files::told(&why) }
     })
 }
 

@@ -22,7 +22,7 @@ pub(crate) struct LayerFile {
 pub(crate) fn open_layer(path: &Path) -> Result<LayerFile, Failure> {
     let failed = |why: String| Failure::Read { path: path.to_owned(), why };
     let bytes = files::read(path, Limits::default().max_bytes).map_err(failed)?;
-    let layer = arcata_layer::read(&bytes).map_err(|error| failed(error.to_string()))?;
+    let layer = arcata_layer::read(&bytes).map_err(|error| failed(files::told(&error.to_string())))?;
     Ok(LayerFile { path: path.to_owned(), bytes, layer })
 }
 
@@ -63,5 +63,5 @@ pub(crate) fn exit(is_complete: bool) -> ExitCode {
 }
 
 pub(crate) fn layer_failed(path: &Path, error: &LayerError) -> Failure {
-    Failure::Layer { path: path.to_owned(), why: error.to_string() }
+    Failure::Layer { path: path.to_owned(), why: files::wording().say(&error.saying()) }
 }

@@ -2,6 +2,7 @@
 
 use std::process::ExitCode;
 
+use arcata_languages::{Saying, retold};
 use arcata_report::{library_csv, library_json, library_text};
 
 use crate::args::{Format, ListArguments};
@@ -23,7 +24,9 @@ pub(crate) fn run(arguments: &ListArguments) -> Result<ExitCode, Failure> {
         Format::Csv => files::hand_out(&library_csv(&view)),
     }
     for trouble in &view.troubles {
-        files::complain(&format!("{}: {}", trouble.file, trouble.why));
+        let why = retold(&trouble.why);
+        let not_listed = Saying::new("failure-of").quoting("of", &trouble.file).with("why", why);
+        files::complain(&files::wording().say(&not_listed));
     }
     Ok(if view.troubles.is_empty() { ExitCode::SUCCESS } else { ExitCode::from(1) })
 }

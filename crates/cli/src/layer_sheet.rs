@@ -5,6 +5,7 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use arcata_analysis::{Config, Source};
+use arcata_languages::Saying;
 use arcata_layer::identity::{self, Kinship};
 use arcata_layer::{Addresses, Layer, Trust, shorthand, wipe};
 use arcata_report::sheet::{
@@ -16,6 +17,7 @@ use arcata_score::{Instrument, NoteId, Score};
 use crate::args::{PaperSize, SheetArguments, SheetFormat};
 use crate::failure::Failure;
 use crate::layer_file::open_layer;
+use crate::layer_words::{say, word};
 use crate::{engraving, files, studio};
 
 pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
@@ -53,11 +55,11 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
     });
     name_states(&mut view, arguments);
     let layer = arcata_prepare::written(&addresses, (before.as_ref(), &after), &spared);
-    let (document, score) =
-        arcata_prepare::marked(&mut view, clean, (&layer, &told)).map_err(|why| Failure::Sheet { why })?;
+    let (document, score) = arcata_prepare::marked(&mut view, clean, (&layer, &told))
+        .map_err(|why| Failure::Sheet { why: files::told(&why) })?;
     if format != SheetFormat::Text && !arguments.words_only {
         let told = arcata_prepare::engrave_bars(&mut view, (&document, &score), &engraving::engraver());
-        told.iter().for_each(|sentence| files::complain(sentence));
+        told.iter().for_each(|sentence| files::complain(&files::told(sentence)));
     }
     let bytes = match format {
         SheetFormat::Html => files::bar_word().said(&sheet_html(&view)).into_owned().into_bytes(),
@@ -66,7 +68,8 @@ pub(crate) fn run(arguments: &SheetArguments) -> Result<ExitCode, Failure> {
                 PaperSize::A4 => Paper::A4,
                 PaperSize::Letter => Paper::Letter,
             };
-            sheet_pdf(&view, paper).map_err(|error| Failure::Sheet { why: error.to_string() })?
+            sheet_pdf(&view, paper)
+                .map_err(|error| Failure::Sheet { why: files::told(&error.to_string()) })?
         }
         SheetFormat::Text => {
             let (page, end) = match &arguments.out {
@@ -107,25 +110,21 @@ fn without(opened: Source, layer: &Layer) -> Result<Source, Failure> {
     match identity::kinship(layer, document, &opened.score) {
         Kinship::Unbound | Kinship::Clean => return Ok(opened),
         Kinship::OtherMusic => {
-            files::complain(&format!(
-                "the layer \"{}\" was made for other music than this score's; what finds no note is listed on \
-                 the librarian's page. Carry the layer over to this score first.",
-                layer.title
-            ));
+            files::complain(&say(&Saying::new("sheet-of-other-music").quoting("title", &layer.title)));
             return Ok(opened);
         }
         Kinship::SameMusic => {}
     }
     // The very music with other bytes: the layer may be on it, or another one.
     let failed = |why: String| Failure::Sheet { why };
-    let wiped =
-        wipe(document, &opened.score, layer, Trust::OwnScore).map_err(|error| failed(error.to_string()))?;
+    let wiped = wipe(document, &opened.score, layer, Trust::OwnScore)
+        .map_err(|error| failed(files::told(&error.to_string())))?;
     if wiped.edits.edits().is_empty() {
         return Ok(opened);
     }
-    let bytes = document.apply(&wiped.edits).map_err(|error| failed(error.to_string()))?;
-    let bytes = opened.file().write(&bytes).map_err(|error| failed(error.to_string()))?;
-    Source::open(bytes).map_err(failed)
+    let bytes = document.apply(&wiped.edits).map_err(|error| failed(files::told(&error.to_string())))?;
+    let bytes = opened.file().write(&bytes).map_err(|error| failed(files::told(&error.to_string())))?;
+    Source::open(bytes).map_err(|why| failed(files::told(&why)))
 }
 
 fn format(arguments: &SheetArguments) -> Result<SheetFormat, Failure> {
@@ -137,7 +136,7 @@ fn format(arguments: &SheetArguments) -> Result<SheetFormat, Failure> {
     };
     let format = arguments.format.unwrap_or(by_name);
     if format == SheetFormat::Pdf && arguments.out.is_none() {
-        return Err(Failure::Sheet { why: "a PDF is no text for a terminal; name a file with --out".into() });
+        return Err(Failure::Sheet { why: word("sheet-pdf-on-terminal") });
     }
     Ok(format)
 }
@@ -152,15 +151,15 @@ fn stands(score: &Score, text: Option<&str>) -> Result<BTreeMap<usize, u32>, Fai
     let mut found = BTreeMap::new();
     for piece in text.split(',').filter(|piece| !piece.trim().is_empty()) {
         let failed = |why: String| Failure::Stands { text: piece.trim().to_owned(), why };
-        let (name, count) =
-            piece.split_once('=').ok_or_else(|| failed("there is no = between section and number".into()))?;
+        let (name, count) = piece.split_once('=').ok_or_else(|| failed(word("stands-no-equals")))?;
         let count: u32 = count
             .trim()
             .parse()
             .ok()
             .filter(|count| *count <= MOST)
-            .ok_or_else(|| failed(format!("the number of stands must be a whole number up to {MOST}")))?;
-        let parts = shorthand::parts_named(score, name.trim()).map_err(|why| failed(why.to_string()))?;
+            .ok_or_else(|| failed(say(&Saying::new("stands-number").with("limit", MOST))))?;
+        let parts = shorthand::parts_named(score, name.trim())
+            .map_err(|why| failed(files::told(&why.to_string())))?;
         found.extend(parts.into_iter().map(|part| (part, count)));
     }
     Ok(found)

@@ -33,7 +33,8 @@ pub(crate) fn run(arguments: &SpreadArguments) -> Result<ExitCode, Failure> {
     let addresses = Addresses::new(&score);
     let proposed = spread.proposed.iter().map(|proposed| layer_words::proposed(proposed, &addresses));
     list(&word("layer-proposed"), proposed);
-    list(&word("layer-not-spread"), &spread.not_spread);
+    let not_spread = spread.not_spread.iter().map(|left| layer_words::not_spread(left, &addresses));
+    list(&word("layer-not-spread"), not_spread);
     if let Some(out) = &arguments.out {
         not_over(out, &[&arguments.score])?;
         let mut layer = opened.layer.clone();

@@ -8,6 +8,7 @@ use arcata_analysis::Player;
 use arcata_bow::Profile;
 use arcata_bow::audit::{AuditedMark, MarkClass, MarkReason, audit};
 use arcata_bow::plan::MarkReading;
+use arcata_languages::Saying;
 use arcata_layer::remove_marks;
 use arcata_report::MarksView;
 use arcata_score::NoteId;
@@ -128,9 +129,10 @@ fn write_without(
     let failed = |why: String| Failure::Marks { why };
     let document = desk.file().document();
     let edits = remove_marks(document, desk.score(), |part, note| taken.contains(&(part, note)))
-        .map_err(|error| failed(error.to_string()))?;
-    let bytes = document.apply(&edits).map_err(|error| failed(error.to_string()))?;
+        .map_err(|error| failed(files::told(&error.to_string())))?;
+    let bytes = document.apply(&edits).map_err(|error| failed(files::told(&error.to_string())))?;
     ScoreTarget::of(out)?.write(desk.file(), &bytes)?;
-    files::complain(&format!("{} marks taken out, the rest written to {}", taken.len(), out.display()));
+    let done = Saying::new("marks-taken-out").with("count", taken.len());
+    files::complain(&files::wording().say(&done.quoting("path", out.display().to_string())));
     Ok(())
 }

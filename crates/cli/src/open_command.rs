@@ -20,9 +20,10 @@ pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
     let told = serve(&settings, engraving::engraver(), |address, once| {
         files::show(&format!("{address}\n"));
         if !arguments.no_browser && open::that_detached(once).is_err() {
-            files::complain("no browser could be opened; open the address above in one on this machine");
+            files::complain(&files::wording().word("failure-no-browser"));
         }
-        files::say("What you do is kept beside the score as you do it. Stop with Ctrl+C.\n");
+        files::say(&format!("{}\n", files::wording().word("open-is-kept")));
     });
-    told.map(|()| ExitCode::SUCCESS).map_err(|problem| Failure::Workbench { why: problem.to_string() })
+    told.map(|()| ExitCode::SUCCESS)
+        .map_err(|problem| Failure::Workbench { why: files::told(&problem.to_string()) })
 }

@@ -10,6 +10,7 @@ use arcata_bow::plan::{
     Alternative, Anchored, MarkReading, RepairRequest, alternatives, anchored, repairs, ways_to_end,
 };
 use arcata_bow::{Line, LineSource, PlanSettings};
+use arcata_languages::Saying;
 use arcata_layer::add_marks;
 use arcata_prepare::{PlannedMarks, planned_marks};
 use arcata_report::{AnchorsView, DownbeatsView, EndingView, PlanView, RepairsView, TogetherView};
@@ -215,9 +216,11 @@ fn write_marked(
     }
     let failed = |why: String| Failure::Marks { why };
     let edits = add_marks(desk.file().document(), desk.score(), &additions)
-        .map_err(|error| failed(error.to_string()))?;
-    let bytes = desk.file().document().apply(&edits).map_err(|error| failed(error.to_string()))?;
+        .map_err(|error| failed(files::told(&error.to_string())))?;
+    let bytes =
+        desk.file().document().apply(&edits).map_err(|error| failed(files::told(&error.to_string())))?;
     target.write(desk.file(), &bytes)?;
-    files::complain(&format!("{} marks written to {}", edits.edits().len(), out.display()));
+    let done = Saying::new("marks-written").with("count", edits.edits().len());
+    files::complain(&files::wording().say(&done.quoting("path", out.display().to_string())));
     Ok(ExitCode::SUCCESS)
 }

@@ -30,7 +30,7 @@ pub(crate) fn run(
 ) -> Result<ExitCode, Failure> {
     let failed = |why: String| Failure::Picture { why };
     let Some(out) = &arguments.out else {
-        return Err(failed("say with --out FILE where it goes".to_owned()));
+        return Err(failed(files::wording().word("failure-picture-no-file")));
     };
     if files::same(path, out) {
         return Err(Failure::SameFile { path: out.clone() });
@@ -45,10 +45,12 @@ pub(crate) fn run(
     let engraver = engraving::engraver();
     let pictures = pictures(&desk, &bars, arguments, &style, &engraver)?;
     let bytes = match (arguments.format, pictures.as_slice()) {
-        (PlanFormat::Pdf, _) => pdf(&pictures).map_err(|error| failed(error.to_string()))?,
-        (PlanFormat::Png, [picture, ..]) => picture.png(DOTS).map_err(|error| failed(error.to_string()))?,
+        (PlanFormat::Pdf, _) => pdf(&pictures).map_err(|error| failed(files::told(&error.to_string())))?,
+        (PlanFormat::Png, [picture, ..]) => {
+            picture.png(DOTS).map_err(|error| failed(files::told(&error.to_string())))?
+        }
         (_, [picture, ..]) => picture.svg().into_bytes(),
-        (_, []) => return Err(failed("there is nothing to draw".to_owned())),
+        (_, []) => return Err(failed(files::wording().word("failure-picture-nothing"))),
     };
     arcata_files::write_whole(out, &bytes)?;
     Ok(ExitCode::SUCCESS)
@@ -88,7 +90,7 @@ fn pictures(
         others.push((index, found));
     }
     if others.is_empty() {
-        return Err(Failure::Picture { why: "no bow moves in these bars of these parts".to_owned() });
+        return Err(Failure::Picture { why: files::wording().word("failure-picture-no-bow") });
     }
     let mut lanes = Vec::new();
     let mut captions = Vec::new();
@@ -104,7 +106,7 @@ fn pictures(
     };
     let cutter = Cutter::new(desk.file().document(), desk.score());
     let painter = Painter::new(&cutter, engraver, style);
-    painter.draw(&content).map_err(|error| Failure::Picture { why: error.to_string() })
+    painter.draw(&content).map_err(|error| Failure::Picture { why: files::told(&error.to_string()) })
 }
 
 /// The plan of a line and the other ways to bow it, each with a number and a sentence where there are some.

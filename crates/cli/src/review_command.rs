@@ -75,7 +75,8 @@ fn tell(
     // What goes into a file or a program is not read at once, and a table of findings has no row for a file without any.
     for file in &files {
         if let Some(error) = &file.error {
-            files::complain(&format!("{}: {error}", file.file));
+            let unread = Saying::new("failure-of").quoting("of", &file.file).quoting("why", error);
+            files::complain(&files::wording().say(&unread));
         }
     }
     let view = ReviewView::new(files);

@@ -99,7 +99,7 @@ pub(crate) fn write(out: &Path, page: &str) -> Result<(), Failure> {
     if out.exists() && !files::read_text(out).is_ok_and(|text| text.contains(OURS)) {
         return Err(Failure::File(FileError::Write {
             path: out.to_owned(),
-            why: "there is a file of that name that is no review; name another with --out".to_owned(),
+            why: files::wording().word("failure-not-a-review"),
         }));
     }
     Ok(arcata_files::write_whole(out, page.as_bytes())?)

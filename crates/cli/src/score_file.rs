@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use arcata_languages::Saying;
 use arcata_xml::{Input, ScoreFile};
 
 use crate::failure::Failure;
@@ -31,31 +32,26 @@ impl<'p> ScoreTarget<'p> {
         let member = format!("{}.musicxml", stem.replace([':', '\\', '/'], "_"));
         let bytes = from
             .write_as(self.kind, &member, score)
-            .map_err(|error| Failure::Marks { why: error.to_string() })?;
+            .map_err(|error| Failure::Marks { why: files::told(&error.to_string()) })?;
         arcata_files::write_whole(self.path, &bytes)?;
         self.tell(from, &member);
         Ok(())
     }
 
     fn tell(self, from: &ScoreFile, member: &str) {
-        let path = self.path.display();
+        let path = self.path.display().to_string();
         match (from.kind(), self.kind) {
             (Input::Package, Input::Document) => {
                 let left = from.other_members();
-                let also = if left.is_empty() {
-                    String::new()
-                } else {
-                    format!(
-                        " What else was in the package is not copied ({}); a name in .mxl keeps it.",
-                        shown(&left)
-                    )
-                };
-                files::complain(&format!(
-                    "{path} is the score alone, as its name says; the package that it came from is left as it is.{also}"
-                ));
+                let alone = Saying::new("score-alone")
+                    .quoting("path", path)
+                    .choosing("also", if left.is_empty() { "no" } else { "yes" })
+                    .quoting("left", shown(&left));
+                files::complain(&files::wording().say(&alone));
             }
             (Input::Document, Input::Package) => {
-                files::complain(&format!("{path} is a new package, as its name says, with {member} in it."));
+                let package = Saying::new("score-package").quoting("path", path).quoting("member", member);
+                files::complain(&files::wording().say(&package));
             }
             _ => {}
         }
@@ -66,5 +62,9 @@ impl<'p> ScoreTarget<'p> {
 fn shown(names: &[&str]) -> String {
     const MOST: usize = 4;
     let first = names.iter().take(MOST).copied().collect::<Vec<_>>().join(", ");
-    if names.len() > MOST { format!("{first} and {} more", names.len() - MOST) } else { first }
+    if names.len() <= MOST {
+        return first;
+    }
+    let more = Saying::new("names-and-more").quoting("names", first).with("more", names.len() - MOST);
+    files::wording().say(&more)
 }

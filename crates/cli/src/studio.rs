@@ -124,7 +124,7 @@ fn read_profile(name: &str) -> Result<Profile, Failure> {
         return Ok(shipped);
     }
     let text = files::read_text(Path::new(name)).map_err(failed)?;
-    Profile::parse(&text).map_err(|error| failed(error.to_string()))
+    Profile::parse(&text).map_err(|error| failed(files::told(&error.to_string())))
 }
 
 /// The player that a command asks for, in the style that it asks for, with a leader's habits.
@@ -139,7 +139,8 @@ pub(crate) fn player(arguments: &PlayerArguments) -> Result<Player, Failure> {
         Some((path, _)) => Failure::Habits { path: (*path).clone(), why },
         None => Failure::Profile { name: name.clone(), why },
     };
-    Player::new(profile(name)?, *style, habits.as_ref().map(|(_, habits)| habits)).map_err(failed)
+    Player::new(profile(name)?, *style, habits.as_ref().map(|(_, habits)| habits))
+        .map_err(|why| failed(files::told(&why)))
 }
 
 /// The player in the style that is asked for.
@@ -151,7 +152,7 @@ pub(crate) fn styled(arguments: &StyleArguments) -> Result<Profile, Failure> {
 pub(crate) fn open_score(path: &Path) -> Result<Source, Failure> {
     let failed = |why: String| Failure::Read { path: path.to_owned(), why };
     let bytes = files::read(path, Limits::default().max_bytes).map_err(failed)?;
-    Source::open(bytes).map_err(failed)
+    Source::open(bytes).map_err(|why| failed(files::told(&why)))
 }
 
 /// What the hooks and retakes of a layer come to where it is put on a score: the professional's plan, every line with what the
@@ -169,7 +170,7 @@ pub(crate) fn told(
     };
     let config = Config::of(profile(Player::USUAL)?);
     let planner = Planner { config: &config, tell: &tell };
-    planner.told((document, score), layer).map_err(|why| Failure::Marks { why })
+    planner.told((document, score), layer).map_err(|why| Failure::Marks { why: files::told(&why) })
 }
 
 /// Reads a score, with what the file beside it says of its slurs, and plans its lines.

@@ -5,13 +5,15 @@ use std::ops::RangeInclusive;
 
 use arcata_bow::plan::{Anchor, WishedEnding};
 use arcata_bow::{Line, Link};
+use arcata_languages::{Argument, SaidPlace, Saying};
 use arcata_layer::{PitchName, shorthand};
-use arcata_score::places::{self, BarName, Passage, Within, beat_said, label_said};
+use arcata_score::places::{self, BarName, Passage, Within, beat_said};
 use arcata_score::{BowDirection, Length, Score};
 
-use crate::bars;
 use crate::failure::Failure;
+use crate::layer_words::{say, word};
 use crate::studio::StudioScore;
+use crate::{bars, files};
 
 /// An anchor as typed: `60/1 down`, `Viola 60/2½ up`, `II: 12/3 down retake`.
 struct TypedWish {
@@ -54,12 +56,11 @@ pub(crate) fn anchors(desk: &StudioScore, texts: &[String]) -> Result<Vec<Vec<An
         let of: BTreeSet<usize> = places.iter().map(|(line, _)| lines[*line].movement).collect();
         if of.len() > 1 {
             let numbers: Vec<&str> = of.iter().map(|of| score.movements[*of].number.as_str()).collect();
-            return Err(failed(format!(
-                "bar {} stands in the movements {}: write one before it, such as \"{}: {text}\"",
-                label_said("bar", &typed.bar.label),
-                numbers.join(", "),
-                numbers[0]
-            )));
+            let several = Saying::new("wish-of-several-movements")
+                .with("bar", SaidPlace::bar(&typed.bar.label))
+                .quoting("movements", numbers.join(", "))
+                .quoting("such", format!("{}: {text}", numbers[0]));
+            return Err(failed(say(&several)));
         }
         for (line, anchor) in places {
             found[line].push(anchor);
@@ -69,13 +70,13 @@ pub(crate) fn anchors(desk: &StudioScore, texts: &[String]) -> Result<Vec<Vec<An
 }
 
 fn typed(score: &Score, text: &str) -> Result<TypedWish, String> {
-    let (passage, rest) = places::leading(text).map_err(|misread| misread.to_string())?;
+    let (passage, rest) = places::leading(text).map_err(|misread| files::told(&misread.to_string()))?;
     let passage = score.with_its_names(passage);
     let Passage { movement, section, from, to } = passage;
     match (&to, from.within) {
-        (Some(_), _) => return Err("it names a stretch, where one stroke is fixed".to_owned()),
-        (None, Within::Bar) => return Err("no beat is named".to_owned()),
-        (None, Within::Note(_)) => return Err("strokes are named by their beats, not by notes".to_owned()),
+        (Some(_), _) => return Err(word("wish-stretch")),
+        (None, Within::Bar) => return Err(word("wish-no-beat")),
+        (None, Within::Note(_)) => return Err(word("wish-by-note")),
         (None, Within::Beat(_) | Within::After(_)) => {}
     }
     let mut typed = TypedWish {
@@ -92,11 +93,11 @@ fn typed(score: &Score, text: &str) -> Result<TypedWish, String> {
             "up" => typed.direction = Some(BowDirection::Up),
             "hook" => typed.link = Some(Link::Hooked),
             "retake" => typed.link = Some(Link::Retake),
-            other => return Err(format!("\"{other}\" is none of down, up, hook, retake")),
+            other => return Err(say(&Saying::new("wish-none-of").quoting("word", other))),
         }
     }
     if typed.direction.is_none() && typed.link.is_none() {
-        return Err("it does not say what the stroke should do".to_owned());
+        return Err(word("wish-says-nothing"));
     }
     Ok(typed)
 }
@@ -125,9 +126,9 @@ fn meant(score: &Score, lines: &[Line], shown: &[usize], part: &str) -> Result<V
     if part.is_empty() {
         let parts: BTreeSet<usize> = shown.iter().map(|index| lines[*index].part).collect();
         return match parts.len() {
-            0 => Err("there is no bowed line".to_owned()),
+            0 => Err(word("wish-no-line")),
             1 => Ok(shown.to_vec()),
-            _ => Err(format!("several parts are shown; name one before the bar: {}", names())),
+            _ => Err(say(&Saying::new("wish-several-parts").quoting("names", names()))),
         };
     }
     // In lists the comma of "Viola, voice 2" is left out.
@@ -141,7 +142,8 @@ fn meant(score: &Score, lines: &[Line], shown: &[usize], part: &str) -> Result<V
     let known = shorthand::parts_named(score, part).unwrap_or_default();
     let section = those(&|line| known.contains(&line.part));
     let found = [exact, begun, section].into_iter().find(|found| !found.is_empty());
-    found.ok_or_else(|| format!("no line is called \"{part}\": {}", names()))
+    found
+        .ok_or_else(|| say(&Saying::new("wish-no-such-line").quoting("part", part).quoting("names", names())))
 }
 
 /// The bars of the line's movement that are meant.
@@ -161,7 +163,7 @@ fn nothing_begins(score: &Score, lines: &[Line], meant: &[usize], typed: &TypedW
     let movement = typed.movement.as_deref().and_then(|asked| score.movement_named(asked));
     let within = movement.map_or(0..=u32::MAX, |movement| score.movements[movement].bars.clone());
     if score.bars_called(&typed.bar, within).is_empty() {
-        return score.no_bar(&typed.bar, movement).to_string();
+        return files::told(&score.no_bar(&typed.bar, movement).to_string());
     }
     let beats_of = |line: &usize| -> Vec<Length> {
         let line = &lines[*line];
@@ -173,16 +175,18 @@ fn nothing_begins(score: &Score, lines: &[Line], meant: &[usize], typed: &TypedW
     beats.sort_unstable();
     beats.dedup();
     let told: Vec<String> = beats.into_iter().map(beat_said).collect();
-    let bar = places::bar_said("bar", None, &typed.bar.label);
+    let bar = SaidPlace::bar(&typed.bar.label);
     if told.is_empty() {
-        return format!("no stroke begins in {bar}");
+        return say(&Saying::new("wish-no-stroke-in-bar").with("bar", bar));
     }
-    let place = match typed.within {
-        Within::Beat(beat) => places::at_beat(&bar, &beat_said(beat)),
-        Within::After(length) => format!("{bar} after {length}"),
-        Within::Bar | Within::Note(_) => bar,
+    let place: Argument = match typed.within {
+        Within::Beat(beat) => bar.on_beat(beat).into(),
+        Within::After(length) => {
+            Saying::new("wish-bar-after").with("bar", bar).quoting("length", length.to_string()).into()
+        }
+        Within::Bar | Within::Note(_) => bar.into(),
     };
-    format!("no stroke begins at {place}; strokes begin there at beat {}", told.join(", "))
+    say(&Saying::new("wish-no-stroke-at").with("place", place).quoting("beats", told.join(", ")))
 }
 
 /// `8 down`, `II: 8 down`: the bar (an index) and the bow on which it should end. Without a movement the bar is looked
@@ -193,32 +197,27 @@ pub(crate) fn ending(
     text: &str,
 ) -> Result<(u32, BowDirection), Failure> {
     let failed = |why: String| Failure::Ending { text: text.to_owned(), why };
-    let (passage, bow) = places::leading(text).map_err(|misread| failed(misread.to_string()))?;
+    let (passage, bow) =
+        places::leading(text).map_err(|misread| failed(files::told(&misread.to_string())))?;
     let passage = score.with_its_names(passage);
     let movement = passage.movement.as_deref().map(|asked| bars::movement(score, asked)).transpose()?;
     if let Some(part) = &passage.section {
-        return Err(failed(format!("it names {part}, where only a bar is asked for; say it with --part")));
+        return Err(failed(say(&Saying::new("ending-names-part").quoting("part", part))));
     }
     if passage.to.is_some() {
-        return Err(failed("it names a stretch, where one bar is ended".to_owned()));
+        return Err(failed(word("ending-stretch")));
     }
     let direction = match bow {
         "down" => BowDirection::Down,
         "up" => BowDirection::Up,
-        "" => return Err(failed("a bar and a bow are expected".to_owned())),
-        other => return Err(failed(format!("\"{other}\" is neither down nor up"))),
+        "" => return Err(failed(word("ending-expects"))),
+        other => return Err(failed(say(&Saying::new("ending-neither").quoting("word", other)))),
     };
     let within = movement.map_or(0..=u32::MAX, |movement| score.movements[movement].bars.clone());
     let (bar, _) = passage.bars();
     let found = score.bars_called(&bar, within);
     let first = found.iter().find(|index| bars.contains(*index)).or(found.first());
-    let missing = || {
-        failed(format!(
-            "there is no {}; {}",
-            places::bar_said("bar", None, &bar.label),
-            score.last_bars_said()
-        ))
-    };
+    let missing = || failed(files::told(&score.no_bar(&bar, movement).to_string()));
     first.map(|bar| (*bar, direction)).ok_or_else(missing)
 }
 

@@ -218,7 +218,7 @@ fn an_anchor_that_no_stroke_begins_at_is_told_with_those_that_do() {
     assert!(problem.contains("several parts are shown; name one"), "{problem}");
     let (code, _, problem) = said(&["--end", "99 down"]);
     assert_eq!(code, Some(2));
-    assert!(problem.contains("there is no bar 99; the last one is 32"), "{problem}");
+    assert!(problem.contains("the score has no bar 99; the last one is 32"), "{problem}");
 }
 
 #[test]

@@ -56,8 +56,18 @@ impl Language {
         }
     }
 
-    /// The Fluent files: `words`, `rules`, `class`, `findings`, `proposals` and `pages`.
-    pub(crate) const fn files(self) -> [&'static str; 7] {
+    /// The Fluent file of what crates below say in English.
+    pub(crate) const fn told(self) -> &'static str {
+        match self {
+            Self::English => include_str!("../texts/told.en.ftl"),
+            Self::Italian => include_str!("../texts/told.it.ftl"),
+            Self::French => include_str!("../texts/told.fr.ftl"),
+            Self::German => include_str!("../texts/told.de.ftl"),
+        }
+    }
+
+    /// The Fluent files: `words`, `rules`, `class`, `findings`, `proposals`, `pages`, `commands`, `reasons`, `failures` and `told`.
+    pub(crate) const fn files(self) -> [&'static str; 10] {
         match self {
             Self::English => [
                 include_str!("../texts/words.en.ftl"),
@@ -67,6 +77,9 @@ impl Language {
                 include_str!("../texts/proposals.en.ftl"),
                 include_str!("../texts/pages.en.ftl"),
                 include_str!("../texts/commands.en.ftl"),
+                include_str!("../texts/reasons.en.ftl"),
+                include_str!("../texts/failures.en.ftl"),
+                self.told(),
             ],
             Self::Italian => [
                 include_str!("../texts/words.it.ftl"),
@@ -76,6 +89,9 @@ impl Language {
                 include_str!("../texts/proposals.it.ftl"),
                 include_str!("../texts/pages.it.ftl"),
                 include_str!("../texts/commands.it.ftl"),
+                include_str!("../texts/reasons.it.ftl"),
+                include_str!("../texts/failures.it.ftl"),
+                self.told(),
             ],
             Self::French => [
                 include_str!("../texts/words.fr.ftl"),
@@ -85,6 +101,9 @@ impl Language {
                 include_str!("../texts/proposals.fr.ftl"),
                 include_str!("../texts/pages.fr.ftl"),
                 include_str!("../texts/commands.fr.ftl"),
+                include_str!("../texts/reasons.fr.ftl"),
+                include_str!("../texts/failures.fr.ftl"),
+                self.told(),
             ],
             Self::German => [
                 include_str!("../texts/words.de.ftl"),
@@ -94,6 +113,9 @@ impl Language {
                 include_str!("../texts/proposals.de.ftl"),
                 include_str!("../texts/pages.de.ftl"),
                 include_str!("../texts/commands.de.ftl"),
+                include_str!("../texts/reasons.de.ftl"),
+                include_str!("../texts/failures.de.ftl"),
+                self.told(),
             ],
         }
     }

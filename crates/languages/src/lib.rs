@@ -2,7 +2,8 @@
 //!
 //! The texts are Fluent files ([Project Fluent syntax 1.0](https://projectfluent.org)) in `texts/`: `words` holds headings and
 //! single words, `rules` the heading and two paragraphs of every rule, `class` the sheets and pages of a class, `findings` the
-//! sentences of the review, `proposals` what it offers, `pages` what stands on pages and in reports, `commands` what commands tell when they are done. `rules.en.ftl` is made from
+//! sentences of the review, `proposals` what it offers, `pages` what stands on pages and in reports, `commands` what commands tell when they are done, `reasons` why
+//! layers pass something over, `failures` why a command could not do what it was asked, `told` what crates below say in English. `rules.en.ftl` is made from
 //! the rules' own pages by `cargo xtask docs`; the other languages are translations. What a language lacks is said in English.
 //!
 //! Who has something to say makes a [`Saying`]: the key of a message and what is put into it. [`Wording::say`] finds the words.
@@ -20,6 +21,7 @@
 mod language;
 mod make;
 mod print;
+mod retell;
 mod saying;
 mod texts;
 mod vocabulary;
@@ -28,6 +30,7 @@ mod wording;
 pub use language::Language;
 pub use make::rules_file;
 pub use print::{capital, points};
+pub use retell::retold;
 pub use saying::{Argument, SaidPlace, Saying};
 pub use texts::{Explanation, Texts};
 pub use vocabulary::says;

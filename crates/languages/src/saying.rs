@@ -1,6 +1,10 @@
 //! What is to be said, before it is said in a language.
 
+use std::fmt;
+
 use arcata_score::Length;
+
+use crate::{Language, Texts, TradeWords};
 
 /// A sentence, or a part of one, as the key of a message and what is put into it: the rules and views say what they mean, and
 /// [`Texts::say`](crate::Texts::say) finds the words.
@@ -137,10 +141,23 @@ impl Saying {
         self.with(name, Argument::Text(text.into()))
     }
 
+    /// A text that comes from elsewhere and stays as it is: what the system says, a name.
+    #[must_use]
+    pub fn as_it_is(text: impl Into<String>) -> Self {
+        Self::new("as-it-is").quoting("text", text)
+    }
+
     /// The key of its message.
     #[must_use]
     pub const fn key(&self) -> &'static str {
         self.key
+    }
+}
+
+/// In English, with the usual words of the trade: for logs and tests. People are told by [`Wording::say`](crate::Wording::say).
+impl fmt::Display for Saying {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&Texts::of(Language::English).say(self, &TradeWords::default()))
     }
 }
 

@@ -34,7 +34,18 @@ fn keys(file: &str, language: Language) -> BTreeMap<String, BTreeSet<String>> {
 
 #[test]
 fn no_language_lacks_a_key_or_has_one_too_many() {
-    for file in ["words", "rules", "class", "findings", "proposals", "pages", "commands"] {
+    for file in [
+        "words",
+        "rules",
+        "class",
+        "findings",
+        "proposals",
+        "pages",
+        "commands",
+        "reasons",
+        "failures",
+        "told",
+    ] {
         let english = keys(file, Language::English);
         for language in Language::ALL {
             assert_eq!(keys(file, language), english, "{file}.{language}.ftl");

@@ -117,3 +117,18 @@ layer-troubles = { $count ->
    *[other] { $count } Fehler
 } im Text; nichts ist geschrieben.
 layer-more-troubles = und { $count } weitere; zuerst diese berichtigen.
+
+# Ein Ordner mit Fassungen
+
+library-work = Werk
+library-layer = Fassung
+library-owner = von wem
+library-ensemble = Ensemble
+library-date = Datum
+library-entries = Striche
+library-file = Datei
+library-to-settle = { $count } zu klären
+library-scores = Partituren
+library-untitled = ohne Titel
+library-not-listed = nicht aufgelistet
+library-nothing = Hier ist weder eine Partitur noch eine Strichfassung.

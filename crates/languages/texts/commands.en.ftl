@@ -117,3 +117,18 @@ layer-troubles = { $count ->
    *[other] { $count } troubles
 } in the text; nothing was written.
 layer-more-troubles = and { $count } more; put these right first.
+
+# A folder of layers
+
+library-work = work
+library-layer = layer
+library-owner = owner
+library-ensemble = ensemble
+library-date = date
+library-entries = entries
+library-file = file
+library-to-settle = { $count } to settle
+library-scores = scores
+library-untitled = untitled
+library-not-listed = not listed
+library-nothing = No score and no bowing layer here.

@@ -129,3 +129,18 @@ layer-troubles = { $count ->
    *[other] { $count } erreurs
 } dans le texte ; rien n'a été écrit.
 layer-more-troubles = et { $count } autres ; corriger d'abord celles-ci.
+
+# Un dossier de calques
+
+library-work = œuvre
+library-layer = calque
+library-owner = de qui
+library-ensemble = formation
+library-date = date
+library-entries = coups
+library-file = fichier
+library-to-settle = { $count } à régler
+library-scores = partitions
+library-untitled = sans titre
+library-not-listed = non listés
+library-nothing = Il n'y a ici ni partition ni calque de coups d'archet.

@@ -129,3 +129,18 @@ layer-troubles = { $count ->
    *[other] { $count } errori
 } nel testo; non è stato scritto nulla.
 layer-more-troubles = e altri { $count }; correggere prima questi.
+
+# Una cartella di versioni
+
+library-work = opera
+library-layer = versione
+library-owner = di chi
+library-ensemble = complesso
+library-date = data
+library-entries = arcate
+library-file = file
+library-to-settle = { $count } da decidere
+library-scores = partiture
+library-untitled = senza titolo
+library-not-listed = non elencati
+library-nothing = Qui non ci sono partiture né versioni delle arcate.

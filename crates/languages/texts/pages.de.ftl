@@ -420,6 +420,9 @@ sheet-time = Zeit
 sheet-all = alle
 sheet-as-it-shall-look = Takt { $bar }, wie er aussehen soll
 sheet-copying = { $marks } Zeichen auf allen Pulten: etwa { $time } zum Abschreiben.
+sheet-estimate-reason = den Takt auf der Seite finden, ein Zeichen mit Bleistift schreiben oder ausradieren
+sheet-estimate-source = aus dem Gedächtnis; das eigene Übertragen messen und angeben
+sheet-estimate-set-by-user = vom Benutzer angegeben
 sheet-estimate = Die Schätzung rechnet { $value } { $unit } für ein Zeichen ({ $reason }; { $source }; { $status ->
     [seen] gesehen
     [counted] gezählt

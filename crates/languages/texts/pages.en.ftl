@@ -429,6 +429,9 @@ sheet-copying = { $marks ->
     [one] 1 mark
    *[other] { $marks } marks
 } on all stands: about { $time } of copying.
+sheet-estimate-reason = finding the bar on the page, writing one sign in pencil, or rubbing one out
+sheet-estimate-source = from memory; time your own copying and set it
+sheet-estimate-set-by-user = set by the user
 sheet-estimate = The estimate takes { $value } { $unit } for a mark ({ $reason }; { $source }; { $status ->
     [seen] seen
     [counted] counted

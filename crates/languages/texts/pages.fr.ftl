@@ -420,6 +420,9 @@ sheet-copying = { $marks ->
     [one] { $marks } signe
    *[other] { $marks } signes
 } sur tous les lutrins : environ { $time } de copie.
+sheet-estimate-reason = trouver la mesure sur la page, écrire un signe au crayon ou le gommer
+sheet-estimate-source = de mémoire ; chronométrer sa propre copie et l'indiquer
+sheet-estimate-set-by-user = indiqué par l'utilisateur
 sheet-estimate = L'estimation compte { $value } { $unit } par signe ({ $reason } ; { $source } ; { $status ->
     [seen] vu
     [counted] compté

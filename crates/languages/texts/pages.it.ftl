@@ -423,6 +423,9 @@ sheet-copying = { $marks ->
     [one] 1 segno
    *[other] { $marks } segni
 } su tutti i leggii: circa { $time } di copiatura.
+sheet-estimate-reason = trovare la battuta sulla pagina, scrivere un segno a matita o cancellarlo
+sheet-estimate-source = a memoria; misurare il proprio tempo di copiatura e indicarlo
+sheet-estimate-set-by-user = indicato da chi usa il programma
 sheet-estimate = La stima conta { $value } { $unit } per segno ({ $reason }; { $source }; { $status ->
     [seen] visto
     [counted] contato

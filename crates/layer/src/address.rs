@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use arcata_languages::{Argument, SaidPlace, Saying};
 use arcata_score::places;
 use arcata_score::{Length, Note, NoteId, NoteKind, Part, Score};
 
@@ -66,32 +67,30 @@ pub enum NotFound {
     },
 }
 
-impl fmt::Display for NotFound {
-    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl NotFound {
+    /// Why, as the end of a sentence that begins with the place.
+    #[must_use]
+    pub fn saying(&self) -> Saying {
         match self {
-            Self::Part { known } => {
-                write!(out, "the score has no such part; it has {}", known.join(", "))
-            }
-            Self::Bar => write!(out, "the score has no such bar"),
+            Self::Part { known } => Saying::new("why-no-part").quoting("parts", known.join(", ")),
+            Self::Bar => Saying::new("why-no-bar"),
             Self::SeveralBars { ordinals } => {
-                let ordinals: Vec<String> = ordinals.iter().map(u32::to_string).collect();
-                write!(
-                    out,
-                    "several bars bear this number; say which with \"bar_ordinal\": {}",
-                    ordinals.join(" or ")
-                )
+                let ordinals = ordinals.iter().map(|ordinal| Argument::from(*ordinal)).collect();
+                Saying::new("why-several-bars").with("ordinals", Argument::Row(ordinals))
             }
-            Self::OtherBar { label } => write!(
-                out,
-                "the bar at this position is {} now; carry the layer over to the revised score",
-                places::bar_said("bar", None, label)
-            ),
-            Self::Nothing => write!(out, "no note begins there"),
-            Self::Rest => write!(out, "a rest stands there"),
+            Self::OtherBar { label } => Saying::new("why-other-bar").with("bar", SaidPlace::bar(label)),
+            Self::Nothing => Saying::new("why-no-note"),
+            Self::Rest => Saying::new("why-rest"),
             Self::OtherNote { pitches } => {
-                write!(out, "not this note begins there, but {}", pitches.join(", "))
+                Saying::new("why-other-note").quoting("pitches", pitches.join(", "))
             }
         }
+    }
+}
+
+impl fmt::Display for NotFound {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.saying().fmt(out)
     }
 }
 
@@ -186,6 +185,14 @@ impl<'s> Addresses<'s> {
         let Ok(bar) = self.bar(spot) else { return spot.to_string() };
         let beat = self.score.beat_at(part, bar, spot.offset);
         format!("{}{}", places::place_said("bar", None, &spot.bar, beat), spot.note_said())
+    }
+
+    /// The same, to be said in a language; as its file has it where the bar is not there.
+    #[must_use]
+    pub fn spot_argument(&self, part: usize, spot: &Spot) -> Argument {
+        let Ok(bar) = self.bar(spot) else { return spot.argument() };
+        let place = SaidPlace::bar(&spot.bar).on_beat(self.score.beat_at(part, bar, spot.offset));
+        spot.among_notes(place.into())
     }
 
     /// The note of a part that a spot names.

@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use arcata_languages::Saying;
 use arcata_score::{NoteId, Score};
 use arcata_xml::{Document, EditError, EditList};
 
@@ -50,7 +51,7 @@ pub struct LeftOut {
     /// The entry.
     pub entry: Entry,
     /// Why, as the end of a sentence that begins with its place.
-    pub why: String,
+    pub why: Saying,
 }
 
 impl LeftOut {
@@ -83,25 +84,28 @@ pub enum LayerError {
     Edit(EditError),
 }
 
-impl fmt::Display for LayerError {
-    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl LayerError {
+    /// What is wrong and what to do, to be said in a language.
+    #[must_use]
+    pub fn saying(&self) -> Saying {
         match self {
             Self::OtherScore { layer, score } => {
-                let named = |title: &Option<String>| {
-                    title
-                        .as_ref()
-                        .map_or("a score without a title".to_owned(), |title| format!("\"{title}\""))
+                let named = |title: &Option<String>| match title {
+                    Some(title) => Saying::new("why-score-titled").quoting("title", title),
+                    None => Saying::new("why-score-untitled"),
                 };
-                write!(
-                    out,
-                    "the layer was made for {}, this is {}, and their notes are not the same; if this is a \
-                     revision, carry the layer over first",
-                    named(layer),
-                    named(score)
-                )
+                Saying::new("why-layer-of-other-score")
+                    .with("layer", named(layer))
+                    .with("score", named(score))
             }
-            Self::Edit(error) => error.fmt(out),
+            Self::Edit(error) => Saying::as_it_is(error.to_string()),
         }
+    }
+}
+
+impl fmt::Display for LayerError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.saying().fmt(out)
     }
 }
 
@@ -216,7 +220,8 @@ pub fn apply_told(
             let others_mark = below.marks.contains(&(at, entry.mark.clone()));
             let under_slur = entry.mark.is_hook_slur();
             // What is told of a hook under a slur has been heard when the slurs were settled.
-            let told = told.of(at).filter(|_| entry.mark.follows() && !under_slur).transpose()?;
+            let told = told.of(at).filter(|_| entry.mark.follows() && !under_slur);
+            let told = told.transpose().map_err(Clone::clone)?;
             let known = KnownAtEntry { settled: clean || others_mark, clean, told, asked: &asked };
             if under_slur {
                 entry.before = entry.before.take().filter(|_| !clean);
@@ -231,8 +236,8 @@ pub fn apply_told(
             Ok(EntryDone::Written) => applied.written += 1,
             Ok(EntryDone::Standing) => applied.standing += 1,
             Ok(EntryDone::GivesWay) => {
-                let why = "the score has it printed, and a layer above has taken it off; it comes back when that layer goes";
-                applied.overruled.push(LeftOut { entry: entry.clone(), why: why.to_owned() });
+                let why = Saying::new("why-taken-off-above");
+                applied.overruled.push(LeftOut { entry: entry.clone(), why });
             }
             Err(why) => {
                 entry.state = EntryState::LeftOut;
@@ -242,7 +247,7 @@ pub fn apply_told(
     }
     for conflict in &applied.layer.conflicts {
         for entry in conflict.first.iter().chain(&conflict.second) {
-            let why = "two owners want different things here; keep one first".to_owned();
+            let why = Saying::new("why-two-owners");
             applied.left_out.push(LeftOut { entry: entry.clone(), why });
         }
     }
@@ -263,23 +268,19 @@ fn overruled(session: &LayerSession<'_, '_>, entry: &Entry, below: &Below) -> Ve
     let key = |(from, to): (NoteId, NoteId)| (at.part, from, to);
     let drawn = ends.0.and_then(|ends| below.drawn.get(&key(ends)));
     let taken = ends.1.and_then(|ends| below.taken.get(&key(ends)));
-    let because = |entry: &Entry, why: &str| LeftOut { entry: entry.clone(), why: why.to_owned() };
-    let drawn =
-        drawn.map(|entry| because(entry, "a layer above takes this slur off, and the upper layer holds"));
-    let taken = taken.map(|entry| {
-        because(entry, "a layer above draws a slur between these notes, and the upper layer holds")
-    });
+    let because = |entry: &Entry, why: &'static str| LeftOut { entry: entry.clone(), why: Saying::new(why) };
+    let drawn = drawn.map(|entry| because(entry, "why-slur-taken-off-above"));
+    let taken = taken.map(|entry| because(entry, "why-slur-drawn-above"));
     let bow = below
         .bows
         .get(&at)
         .filter(|under| entry.mark.question() == Question::Bow && under.mark != entry.mark);
-    let bow =
-        bow.map(|entry| because(entry, "a layer above asks for another bow here, and the upper layer holds"));
+    let bow = bow.map(|entry| because(entry, "why-other-bow-above"));
     drawn.into_iter().chain(taken).chain(bow).collect()
 }
 
-fn find(session: &LayerSession<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result<NamedNote, String> {
-    let found = session.addresses.find(&entry.place).map_err(|why| why.to_string())?;
+fn find(session: &LayerSession<'_, '_>, entry: &Entry, quarrels: &Quarrels) -> Result<NamedNote, Saying> {
+    let found = session.addresses.find(&entry.place).map_err(|why| why.saying())?;
     match quarrels.why(found, &entry.mark) {
         Some(why) => Err(why),
         None => Ok(found),
@@ -299,7 +300,7 @@ fn put_entry(
     entry: &mut Entry,
     at: NamedNote,
     (known, below): (&KnownAtEntry<'_>, &Below),
-) -> Result<EntryDone, String> {
+) -> Result<EntryDone, Saying> {
     let settled = known.settled;
     if let Some(before) = entry.before.take_if(|_| known.clean || !entry.mark.follows())
         && !known.clean
@@ -335,7 +336,7 @@ fn put_entry(
 }
 
 /// Why a mark cannot be written.
-pub(crate) const NO_PLACE: &str = "the markup of the note leaves no place for it";
+pub(crate) const NO_PLACE: Saying = Saying::new("why-no-place");
 
 /// Keeps what was taken off. While the layer is on the score what it first took off, if anything, is the printed mark: what
 /// stands there by now came from another layer, which remembers it.
@@ -351,7 +352,7 @@ pub(crate) fn put_piece(
     at: NamedNote,
     piece: &MarkupPiece,
     settled: bool,
-) -> Result<EntryDone, String> {
+) -> Result<EntryDone, Saying> {
     if session.has(at, piece) {
         if settled && entry.exact.is_empty() {
             entry.state = EntryState::Printed;
@@ -359,11 +360,7 @@ pub(crate) fn put_piece(
         return Ok(EntryDone::Standing);
     }
     entry.state = EntryState::Own;
-    if session.put(at, piece, entry.exact.first()) {
-        Ok(EntryDone::Written)
-    } else {
-        Err(NO_PLACE.to_owned())
-    }
+    if session.put(at, piece, entry.exact.first()) { Ok(EntryDone::Written) } else { Err(NO_PLACE) }
 }
 
 fn put_slurs(
@@ -371,40 +368,38 @@ fn put_slurs(
     entry: &mut Entry,
     at: NamedNote,
     (known, below): (&KnownAtEntry<'_>, &Below),
-) -> Result<EntryDone, String> {
+) -> Result<EntryDone, Saying> {
     let ends = session.slur_ends(entry, at)?;
     let mut done = EntryDone::Standing;
     if ends.wanted.is_some() && ends.wanted == ends.printed {
-        return Err("it moves the slur to where it is".to_owned());
+        return Err(Saying::new("why-slur-moves-nowhere"));
     }
     let notes = &session.score().parts[at.part];
     if let Some((from, to)) = ends.wanted
         && ((notes.note(from).onset, from) >= (notes.note(to).onset, to)
             || notes.chord_head(from) == notes.chord_head(to))
     {
-        return Err("its last note does not come after its first".to_owned());
+        return Err(Saying::new("why-slur-backwards"));
     }
     if let Some((from, to)) = ends.wanted
         && notes.note(from).node > notes.note(to).node
         && entry.exact.is_empty()
     {
-        return Err(
-            "its ends are in two voices, the later one written first; no reader would join them".to_owned()
-        );
+        return Err(Saying::new("why-slur-in-two-voices"));
     }
     if let (Some((from, to)), Some((first, last))) = (ends.printed, ends.wanted)
         && is_slurred(session, at, from, to)
         && is_slurred(session, at, first, last)
         && (known.clean || entry.taken_off().is_empty())
     {
-        return Err("a slur is printed there already; remove this one instead".to_owned());
+        return Err(Saying::new("why-slur-printed-there"));
     }
     if let Some((from, to)) = ends.printed {
         let mut taken = Vec::new();
         while let Some(slur) = session.slurs(at.part).between(from, to) {
             let [start, stop] = session
                 .take_slur(at.part, slur, &[])
-                .ok_or("the printed slur cannot be taken off; its two ends are not both in the file")?;
+                .ok_or_else(|| Saying::new("why-slur-ends-not-in-file"))?;
             taken.push(Taken { kind: TakenKind::SlurStop, exact: stop });
             taken.push(Taken { kind: TakenKind::SlurStart, exact: start });
         }
@@ -420,7 +415,7 @@ fn put_slurs(
         } else if entry.taken_off().is_empty()
             && ends.wanted.is_none_or(|(a, b)| !is_slurred(session, at, a, b))
         {
-            return Err("the score has no such slur to take off".to_owned());
+            return Err(Saying::new("why-no-slur-to-take-off"));
         }
     }
     if let Some((from, to)) = ends.wanted {
@@ -436,7 +431,7 @@ fn put_slurs(
             entry.state = EntryState::Own;
             done = EntryDone::Written;
         } else {
-            return Err("more than sixteen slurs are open there; no number is left for another".to_owned());
+            return Err(Saying::new("why-too-many-slurs"));
         }
     }
     Ok(done)

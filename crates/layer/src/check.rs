@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{NoteId, Part, Score, TieEnd};
 use arcata_xml::Document;
 
@@ -9,7 +10,7 @@ use crate::address::{Addresses, NamedNote};
 use crate::contradictions::{Quarrels, SlurWishes};
 use crate::hook_slur::{HookSlurs, Judged};
 use crate::identity::{self, Kinship};
-use crate::model::{Address, Entry, Layer, Mark};
+use crate::model::{Address, Entry, Layer, Mark, Spot};
 use crate::put_bows::asked;
 use crate::session::{LayerSession, note_before};
 use crate::told::ToldBows;
@@ -22,7 +23,7 @@ pub struct LayerRemark {
     /// What kind of thing.
     pub kind: LayerRemarkKind,
     /// One sentence without the place.
-    pub message: String,
+    pub message: Saying,
 }
 
 /// The kinds of remarks.
@@ -77,23 +78,16 @@ impl fmt::Display for LayerRemark {
 pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<LayerRemark> {
     let mut remarks = Vec::new();
     if identity::kinship(layer, document, score) == Kinship::OtherMusic {
-        let message = "the layer was made for other notes than these: another score, or this one before a \
-                       revision; carry it over";
-        remarks.push(LayerRemark {
-            place: None,
-            kind: LayerRemarkKind::OtherScore,
-            message: message.to_owned(),
-        });
+        let message = Saying::new("check-other-score");
+        remarks.push(LayerRemark { place: None, kind: LayerRemarkKind::OtherScore, message });
     }
     let mut session = LayerSession::new(document, score);
     for conflict in &layer.conflicts {
-        let message = format!(
-            "{} wants {}, {} wants {}; keep one",
-            conflict.first_owner,
-            wishes(&conflict.first, &session.addresses),
-            conflict.second_owner,
-            wishes(&conflict.second, &session.addresses)
-        );
+        let message = Saying::new("check-conflict")
+            .quoting("first", &conflict.first_owner)
+            .with("one", wishes(&conflict.first, &session.addresses))
+            .quoting("second", &conflict.second_owner)
+            .with("other", wishes(&conflict.second, &session.addresses));
         remarks.push(LayerRemark {
             place: Some(conflict.place.clone()),
             kind: LayerRemarkKind::Conflict,
@@ -103,34 +97,30 @@ pub fn check(layer: &Layer, document: &Document, score: &Score) -> Vec<LayerRema
     let quarrels = Quarrels::of(&session, layer);
     let hooks = hook_slurs(&mut session, layer, &quarrels, document, score);
     for (index, entry) in layer.entries.iter().enumerate() {
-        let words = entry.mark.words_in(&session.addresses, &entry.place.part);
-        let mut remark = |kind, message: String| {
+        let mark = entry.mark.saying_in(&session.addresses, &entry.place.part);
+        let of = |key: &'static str| Saying::new(key).with("mark", mark.clone());
+        let mut remark = |kind, message: Saying| {
             remarks.push(LayerRemark { place: Some(entry.place.clone()), kind, message });
         };
         let doubled = layer.entries[..index].iter().rev().take_while(|other| other.place == entry.place);
         if doubled.into_iter().any(|other| other.says_the_same(entry)) {
-            remark(LayerRemarkKind::Double, format!("{words} stands there twice; keep one"));
+            remark(LayerRemarkKind::Double, of("check-twice"));
             continue;
         }
         if let Some(doubt) = &entry.doubt {
-            let message = format!("{words}, carried with doubt: {doubt}");
-            remark(LayerRemarkKind::Doubt, message);
+            remark(LayerRemarkKind::Doubt, of("check-doubt").quoting("doubt", doubt));
         }
         match session.addresses.find(&entry.place) {
-            Err(crate::NotFound::Rest) => {
-                let message = format!("{words} on a rest; move it to a note or take it out");
-                remark(LayerRemarkKind::OnRest, message);
-            }
-            Err(why) => remark(LayerRemarkKind::NoNote, format!("{words}: {why}")),
+            Err(crate::NotFound::Rest) => remark(LayerRemarkKind::OnRest, of("check-on-rest")),
+            Err(why) => remark(LayerRemarkKind::NoNote, of("check-mark").with("why", why.saying())),
             Ok(at) => {
                 if let Some(count) = quarrels.of_count(at, &entry.mark) {
-                    let message = format!("{words}, and {count} answers in all; keep one");
-                    remark(LayerRemarkKind::Contradiction, message);
+                    remark(LayerRemarkKind::Contradiction, of("check-several-answers").with("count", count));
                 } else if let Some(why) = quarrels.of_slur(at, &entry.mark) {
-                    remark(LayerRemarkKind::Contradiction, format!("{words}: {why}"));
+                    remark(LayerRemarkKind::Contradiction, of("check-mark").with("why", why.clone()));
                 } else if entry.mark.is_hook_slur() {
                     if let Some(why) = hooks.refused(at) {
-                        remark(LayerRemarkKind::HookSlur, format!("{words}: {why}"));
+                        remark(LayerRemarkKind::HookSlur, of("check-mark").with("why", why.clone()));
                     }
                 } else if let Some((kind, message)) = look_at(&mut session, layer, entry, at) {
                     remark(kind, message);
@@ -157,10 +147,10 @@ fn hook_slurs(
     HookSlurs::of(session, &mut layer.entries.clone(), &judged)
 }
 
-fn wishes(entries: &[Entry], addresses: &Addresses<'_>) -> String {
-    let said = entries.iter().map(|entry| entry.mark.words_in(addresses, &entry.place.part));
-    let said: Vec<String> = said.collect();
-    if said.is_empty() { "nothing".to_owned() } else { said.join(" and ") }
+fn wishes(entries: &[Entry], addresses: &Addresses<'_>) -> Argument {
+    let said = entries.iter().map(|entry| entry.mark.saying_in(addresses, &entry.place.part).into());
+    let said: Vec<Argument> = said.collect();
+    if said.is_empty() { Saying::new("layer-nothing").into() } else { Argument::Chain(said) }
 }
 
 fn look_at(
@@ -168,26 +158,21 @@ fn look_at(
     layer: &Layer,
     entry: &Entry,
     at: NamedNote,
-) -> Option<(LayerRemarkKind, String)> {
+) -> Option<(LayerRemarkKind, Saying)> {
     let score = session.score();
     let part = &score.parts[at.part];
+    let mark = || entry.mark.saying(Spot::argument);
+    let of = |key: &'static str| Saying::new(key).with("mark", mark());
     match &entry.mark {
         Mark::Down | Mark::Up | Mark::Double { .. } | Mark::Hook { .. } | Mark::Retake { .. } => {
             if let TieEnd::Joined(_) = part.note(at.note).tie.from_before {
-                let message = "the note is tied over: no new stroke begins on it".to_owned();
-                return Some((LayerRemarkKind::TiedOver, message));
+                return Some((LayerRemarkKind::TiedOver, Saying::new("check-tied-over")));
             }
             if inside_slur(part, at.note) && !unslurred(layer, entry) {
-                let message = format!(
-                    "{} inside a slur, where the bow goes on; take the slur off there",
-                    entry.mark.words()
-                );
-                return Some((LayerRemarkKind::InsideSlur, message));
+                return Some((LayerRemarkKind::InsideSlur, of("check-inside-slur")));
             }
-            (entry.mark.follows() && note_before(score, at).is_none()).then(|| {
-                let message = format!("{}, but no note comes before it", entry.mark.words());
-                (LayerRemarkKind::NothingBefore, message)
-            })
+            (entry.mark.follows() && note_before(score, at).is_none())
+                .then(|| (LayerRemarkKind::NothingBefore, of("check-nothing-before")))
         }
         Mark::SlurAdded { .. } | Mark::SlurRemoved { .. } | Mark::SlurMoved { .. } => {
             let message = match session.slur_ends(entry, at) {
@@ -197,7 +182,7 @@ fn look_at(
                         (part.note(from).onset, from) >= (part.note(to).onset, to)
                     };
                     ends.wanted.filter(|ends| backwards(*ends))?;
-                    "the slur's last note does not come after its first".to_owned()
+                    Saying::new("check-slur-backwards")
                 }
             };
             Some((LayerRemarkKind::SlurEnd, message))

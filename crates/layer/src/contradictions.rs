@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::NoteId;
 
 use crate::address::NamedNote;
@@ -17,7 +18,7 @@ pub(crate) struct Quarrels {
     /// Questions that several entries answer differently.
     answers: BTreeMap<(NamedNote, Question), usize>,
     /// What else the layer says of the slur between the same two notes.
-    slurs: BTreeMap<(NamedNote, Mark), String>,
+    slurs: BTreeMap<(NamedNote, Mark), Saying>,
 }
 
 impl Quarrels {
@@ -40,9 +41,9 @@ impl Quarrels {
     }
 
     /// Why an entry contradicts another one: the end of a sentence that begins with its place.
-    pub(crate) fn why(&self, at: NamedNote, mark: &Mark) -> Option<String> {
+    pub(crate) fn why(&self, at: NamedNote, mark: &Mark) -> Option<Saying> {
         match self.of_count(at, mark) {
-            Some(count) => Some(format!("the layer says {count} different things about it; keep one")),
+            Some(count) => Some(Saying::new("why-several-answers").with("count", count)),
             None => self.slurs.get(&(at, mark.clone())).cloned(),
         }
     }
@@ -53,8 +54,8 @@ impl Quarrels {
     }
 
     /// What else is said of its slur.
-    pub(crate) fn of_slur(&self, at: NamedNote, mark: &Mark) -> Option<&str> {
-        self.slurs.get(&(at, mark.clone())).map(String::as_str)
+    pub(crate) fn of_slur(&self, at: NamedNote, mark: &Mark) -> Option<&Saying> {
+        self.slurs.get(&(at, mark.clone()))
     }
 
     /// Whether an entry contradicts another.
@@ -67,7 +68,7 @@ impl Quarrels {
 struct SlurWish<'l> {
     at: NamedNote,
     mark: &'l Mark,
-    said: String,
+    said: Argument,
     takes: Option<SlurKey>,
     draws: Option<SlurKey>,
 }
@@ -83,11 +84,10 @@ fn slur_wishes<'l>(session: &LayerSession<'_, '_>, layer: &'l Layer) -> Vec<Slur
         Some(SlurWish {
             at,
             mark: &entry.mark,
-            said: format!(
-                "{}, {}",
-                session.addresses.spot_said(at.part, &entry.place.spot),
-                entry.mark.words_in(&session.addresses, &entry.place.part)
-            ),
+            said: Argument::Row(vec![
+                session.addresses.spot_argument(at.part, &entry.place.spot),
+                entry.mark.saying_in(&session.addresses, &entry.place.part).into(),
+            ]),
             takes: ends.printed.map(key),
             draws: ends.wanted.map(key),
         })
@@ -98,7 +98,7 @@ fn slur_wishes<'l>(session: &LayerSession<'_, '_>, layer: &'l Layer) -> Vec<Slur
 /// Between two notes a slur is taken off once, or drawn once, or moved to where none is drawn. Whatever order the
 /// entries came in would decide the rest, and applying the layer again would take off what it had drawn itself.
 /// Asking for the same slur in two ways of naming its notes is no contradiction.
-fn slur_quarrels(session: &LayerSession<'_, '_>, layer: &Layer) -> BTreeMap<(NamedNote, Mark), String> {
+fn slur_quarrels(session: &LayerSession<'_, '_>, layer: &Layer) -> BTreeMap<(NamedNote, Mark), Saying> {
     let wishes = slur_wishes(session, layer);
     let mut about: BTreeMap<SlurKey, Vec<&SlurWish<'_>>> = BTreeMap::new();
     for wish in &wishes {
@@ -111,10 +111,7 @@ fn slur_quarrels(session: &LayerSession<'_, '_>, layer: &Layer) -> BTreeMap<(Nam
         let near = one.takes.iter().chain(&one.draws).filter_map(|key| about.get(key)).flatten();
         let other = near.into_iter().find(|other| (other.takes, other.draws) != (one.takes, one.draws));
         if let Some(other) = other {
-            let why = format!(
-                "the layer says another thing of a slur between the same two notes ({}); keep one of the two",
-                other.said
-            );
+            let why = Saying::new("why-slur-said-otherwise").with("other", other.said.clone());
             quarrels.entry((one.at, one.mark.clone())).or_insert(why);
         }
     }

@@ -6,6 +6,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::{BowDirection, NoteId, NoteKind, TieEnd};
 
 use crate::address::NamedNote;
@@ -20,7 +21,7 @@ use crate::told::ToldBows;
 /// What becomes of the hooks of a layer that ask for a slur.
 #[derive(Default)]
 pub(crate) struct HookSlurs {
-    by_note: BTreeMap<NamedNote, Result<usize, String>>,
+    by_note: BTreeMap<NamedNote, Result<usize, Saying>>,
     chains: Vec<Chain>,
 }
 
@@ -43,7 +44,7 @@ struct Chain {
 enum SlurWritten {
     /// Not yet; then, whether it could be written.
     Not,
-    Tried(Result<(), String>),
+    Tried(Result<(), Saying>),
     /// By this layer, when it was last applied.
     Own,
     /// It is printed, with all its dots or dashes.
@@ -165,8 +166,7 @@ impl HookSlurs {
         let chords = bowed_chords(session, entries);
         for (at, head, sign, bow) in candidates {
             if chords.get(&NamedNote { note: head, ..at }).is_some_and(|notes| notes.len() > 1) {
-                let why = "the layer gives another note of this chord a bow of its own; keep one of the two";
-                self.by_note.insert(at, Err(why.to_owned()));
+                self.by_note.insert(at, Err(Saying::new("why-chord-bowed-twice")));
                 continue;
             }
             let before = match stroke_before(session, NamedNote { note: head, ..at }) {
@@ -180,9 +180,7 @@ impl HookSlurs {
             let goes_on = ends.get(&NamedNote { note: before, ..at }).copied();
             let group = goes_on.filter(|group| groups[*group].first().is_some_and(|one| one.sign == sign));
             if goes_on.is_some() && group.is_none() {
-                let why = "the stroke before it is hooked with the other sign; write both with dots or both with \
-                           dashes";
-                self.by_note.insert(at, Err(why.to_owned()));
+                self.by_note.insert(at, Err(Saying::new("why-hooked-with-other-sign")));
                 continue;
             }
             let group = group.unwrap_or_else(|| {
@@ -213,7 +211,7 @@ impl HookSlurs {
         let mut chain: Option<Chain> = None;
         let mut notes: Vec<NamedNote> = Vec::new();
         for one in group {
-            let refused = judged.told.of(one.at).and_then(Result::err).map(str::to_owned);
+            let refused = judged.told.of(one.at).and_then(Result::err).cloned();
             let why = refused
                 .or_else(|| slurred(session, &one, judged))
                 .or_else(|| against(&one, chain.as_ref(), judged, unnamed));
@@ -249,9 +247,7 @@ impl HookSlurs {
         let Some(chain) = chain else { return };
         let ends = (chain.part, chain.first, chain.last(session));
         let outcome = if judged.slurs.taken.contains(&ends) {
-            Err("the layer takes a slur off between these very notes, and a hook would draw it again; leave the \
-                 slur, and write the dots or dashes into the score"
-                .to_owned())
+            Err(Saying::new("why-hook-draws-slur-again"))
         } else {
             Ok(self.chains.len())
         };
@@ -262,8 +258,8 @@ impl HookSlurs {
     }
 
     /// Why the hook on a note cannot be written.
-    pub(crate) fn refused(&self, at: NamedNote) -> Option<&str> {
-        self.by_note.get(&at).and_then(|found| found.as_ref().err()).map(String::as_str)
+    pub(crate) fn refused(&self, at: NamedNote) -> Option<&Saying> {
+        self.by_note.get(&at).and_then(|found| found.as_ref().err())
     }
 
     /// Writes a hook; the first of several that share a slur writes it all.
@@ -273,12 +269,12 @@ impl HookSlurs {
         entry: &mut Entry,
         at: NamedNote,
         clean: bool,
-    ) -> Result<EntryDone, String> {
+    ) -> Result<EntryDone, Saying> {
         let index = match self.by_note.get(&at) {
             Some(found) => found.clone()?,
-            None => return Err(NO_PLACE.to_owned()),
+            None => return Err(NO_PLACE),
         };
-        let Some(chain) = self.chains.get_mut(index) else { return Err(NO_PLACE.to_owned()) };
+        let Some(chain) = self.chains.get_mut(index) else { return Err(NO_PLACE) };
         if let SlurWritten::Tried(Err(why)) = &chain.written {
             return Err(why.clone());
         }
@@ -337,20 +333,20 @@ impl Chain {
     }
 
     /// Writes the slur and what stands under it, and lets the entry remember it.
-    fn write(&self, session: &mut LayerSession<'_, '_>, entry: &mut Entry) -> Result<(), String> {
+    fn write(&self, session: &mut LayerSession<'_, '_>, entry: &mut Entry) -> Result<(), Saying> {
         let last = self.last(session);
         let spot = |session: &LayerSession<'_, '_>, note: NoteId| {
             let spot = session.addresses.spot(self.part, note);
             spot.filter(|spot| {
                 session.addresses.find_in(self.part, spot) == Ok(NamedNote { part: self.part, note })
             })
-            .ok_or_else(|| "a note under its slur has no address of its own".to_owned())
+            .ok_or_else(|| Saying::new("why-no-address-under-slur"))
         };
         let (from, to) = (spot(session, self.first)?, spot(session, last)?);
         let hooked: Vec<Spot> =
             self.hooked.iter().map(|note| spot(session, *note)).collect::<Result<_, _>>()?;
         if !session.put_slur(self.part, self.first, last, &[]) {
-            return Err("more than sixteen slurs are open there; no number is left for another".to_owned());
+            return Err(Saying::new("why-too-many-slurs"));
         }
         let mut signs = Vec::new();
         let notes = std::iter::once((self.first, &from)).chain(self.hooked.iter().copied().zip(&hooked));
@@ -441,28 +437,23 @@ fn unnamed(session: &LayerSession<'_, '_>, entries: &[Entry]) -> BTreeSet<NamedN
 }
 
 /// The stroke before a note, which a slur can join to it: the first note of its last chain of ties.
-fn stroke_before(session: &LayerSession<'_, '_>, at: NamedNote) -> Result<NoteId, String> {
+fn stroke_before(session: &LayerSession<'_, '_>, at: NamedNote) -> Result<NoteId, Saying> {
     let part = &session.score().parts[at.part];
     let note = part.note(at.note);
-    let refuse = |why: &str| Err(why.to_owned());
+    let refuse = |why: &'static str| Err(Saying::new(why));
     if note.kind != NoteKind::Ordinary {
-        return refuse(
-            "a grace note has no stroke that a slur with dots or dashes could join; write the hook as marks",
-        );
+        return refuse("why-hook-on-grace-note");
     }
     if note.tie.from_before != TieEnd::None {
-        return refuse("no stroke begins on this note: it is tied over; hook the note after the tie");
+        return refuse("why-hook-tied-over");
     }
     let Some(before) = note_before(session.score(), at) else {
-        return refuse("no note comes before it that a slur could join to it; take the hook out");
+        return refuse("why-hook-on-first-note");
     };
     let before = part.chord_head(before);
     let earlier = part.note(last_tied(part, before));
     if part.note(before).kind != NoteKind::Ordinary || earlier.onset + earlier.length != note.onset {
-        return refuse(
-            "a rest or another voice stands between it and the note before, and a slur would hide the stop; write \
-             the hook as marks",
-        );
+        return refuse("why-hook-after-gap");
     }
     let leads = |other: &arcata_score::Note| {
         other.voice == note.voice
@@ -470,16 +461,16 @@ fn stroke_before(session: &LayerSession<'_, '_>, at: NamedNote) -> Result<NoteId
             && matches!(other.kind, NoteKind::Grace | NoteKind::SlashedGrace)
     };
     if part.notes.iter().any(leads) {
-        return refuse("a grace note stands between the two strokes; write the hook as marks");
+        return refuse("why-hook-over-grace-note");
     }
     if part.note(before).node > part.note(last_tied(part, at.note)).node {
-        return refuse("its two notes are written in the file the later one first; write the hook as marks");
+        return refuse("why-hook-written-backwards");
     }
     Ok(before)
 }
 
 /// Why a slur that stands or will stand there leaves no room for the slur of a hook.
-fn slurred(session: &mut LayerSession<'_, '_>, one: &Candidate, judged: &Judged<'_>) -> Option<String> {
+fn slurred(session: &mut LayerSession<'_, '_>, one: &Candidate, judged: &Judged<'_>) -> Option<Saying> {
     let part = &session.score().parts[one.at.part];
     let (begins, ends) = (part.note(one.before).onset, part.note(last_tied(part, one.head)).onset);
     let voice = part.note(one.head).voice;
@@ -491,13 +482,10 @@ fn slurred(session: &mut LayerSession<'_, '_>, one: &Candidate, judged: &Judged<
     let addresses = &session.addresses;
     let named = |note: NoteId| {
         let spot = addresses.spot(one.at.part, note);
-        spot.map_or_else(String::new, |spot| addresses.spot_said(one.at.part, &spot))
+        spot.map_or(Argument::Text(String::new()), |spot| addresses.spot_argument(one.at.part, &spot))
     };
-    Some(format!(
-        "the slur from {} to {} covers or touches its notes; take that slur off first, or write the hook as marks",
-        named(over.0),
-        named(over.1)
-    ))
+    let why = Saying::new("why-hook-under-slur");
+    Some(why.with("from", named(over.0)).with("to", named(over.1)))
 }
 
 /// Why the direction that a hook asks for cannot be had with what is asked of the notes before it.
@@ -506,29 +494,23 @@ fn against(
     chain: Option<&Chain>,
     judged: &Judged<'_>,
     unnamed: &BTreeSet<NamedNote>,
-) -> Option<String> {
+) -> Option<Saying> {
     let way = one.bow?;
     let first = NamedNote { note: chain.map_or(one.before, |chain| chain.first), ..one.at };
     match judged.asked.get(&first) {
         Some(None) => {
-            let why = "the layer leaves the note that its slur begins on as it comes, where its direction would \
-                       stand; take one of the two out";
-            return Some(why.to_owned());
+            return Some(Saying::new("why-hook-begins-as-it-comes"));
         }
         Some(Some(asked)) if *asked != way => {
-            return Some(OTHER_WAY.to_owned());
+            return Some(OTHER_WAY);
         }
         _ => {}
     }
     if unnamed.contains(&first) {
-        let why = "the note that its slur begins on takes its direction from the stroke before; name the direction \
-                   there, not here";
-        return Some(why.to_owned());
+        return Some(Saying::new("why-hook-begins-unnamed"));
     }
     let other = chain.and_then(|chain| chain.bow).is_some_and(|bow| bow != way);
-    other.then(|| {
-        "the hook before it goes the other way under the same slur; name one direction for both".to_owned()
-    })
+    other.then(|| Saying::new("why-hooks-both-ways"))
 }
 
 /// The slur of hooks that is printed over their very notes, with all that stands under it.

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use arcata_languages::Saying;
 use arcata_score::words::{WordMeaning, meanings};
 use arcata_score::{Articulation, BowDirection, Meaning, NoteId, Score, SlurEnd};
 use arcata_xml::{Document, EditList, Limits, NodeId, Tag};
@@ -61,7 +62,7 @@ pub struct Staying {
     /// The bar's number as printed.
     pub bar: String,
     /// Why.
-    pub why: &'static str,
+    pub why: Saying,
 }
 
 /// A mark on its way into the layer.
@@ -106,7 +107,7 @@ pub fn lift(document: &Document, score: &Score, choice: &LiftChoice) -> Result<L
                 mark.entry.exact = exact;
                 layer.entries.push(mark.entry);
             }
-            None => staying.push(stays(score, mark.at, "its markup is not that of a single mark")),
+            None => staying.push(stays(score, mark.at, "stays-unlike-one-mark")),
         }
     }
     layer.entries.reverse();
@@ -122,7 +123,11 @@ pub fn lift(document: &Document, score: &Score, choice: &LiftChoice) -> Result<L
 fn stays(score: &Score, at: NamedNote, why: &'static str) -> Staying {
     let part = &score.parts[at.part];
     let bar = score.bars.get(part.note(at.note).bar as usize);
-    Staying { part: part.name.clone(), bar: bar.map_or_else(String::new, |bar| bar.label.clone()), why }
+    Staying {
+        part: part.name.clone(),
+        bar: bar.map_or_else(String::new, |bar| bar.label.clone()),
+        why: Saying::new(why),
+    }
 }
 
 fn collect(
@@ -148,7 +153,7 @@ fn collect(
         }
         let known = session.addresses.place(part, at.note);
         let Some(place) = known.filter(|place| session.addresses.find(place) == Ok(at)) else {
-            staying.push(stays(score, at, "no note that can be addressed carries it"));
+            staying.push(stays(score, at, "stays-without-address"));
             continue;
         };
         for mark in found {
@@ -163,7 +168,7 @@ fn collect(
                     let entry = Entry::new(place.clone(), Mark::SlurAdded { to });
                     lifting.push(Lifting { at, until: Some(end), entry });
                 }
-                None => staying.push(stays(score, at, "the slur ends on no note that can be addressed")),
+                None => staying.push(stays(score, at, "stays-slur-end-without-address")),
             }
         }
     }
@@ -178,8 +183,8 @@ fn halves_of_slurs(document: &Document, score: &Score, part: usize) -> Vec<Stayi
     let mut told: Vec<(NoteId, &'static str)> = Vec::new();
     for open in &notes.open_slurs {
         let why = match open.written {
-            SlurEnd::Start => "a slur begins here and never ends; end it, or take it out",
-            SlurEnd::Stop => "a slur ends here that never began; begin it, or take it out",
+            SlurEnd::Start => "stays-slur-never-ends",
+            SlurEnd::Stop => "stays-slur-never-began",
         };
         told.push((open.note, why));
     }
@@ -189,9 +194,7 @@ fn halves_of_slurs(document: &Document, score: &Score, part: usize) -> Vec<Stayi
         let slurs = notations.flat_map(|notations| notations.children_named(Tag::SLUR));
         let middles =
             slurs.filter(|slur| !matches!(slur.attribute("type").as_deref(), Some("start" | "stop")));
-        told.extend(
-            middles.map(|_| (NoteId(index), "a slur's element that is neither its beginning nor its end")),
-        );
+        told.extend(middles.map(|_| (NoteId(index), "stays-slur-middle")));
     }
     told.sort_by_key(|(note, _)| *note);
     told.into_iter().map(|(note, why)| stays(score, NamedNote { part, note }, why)).collect()
@@ -219,7 +222,7 @@ fn on_unread_notes(document: &Document, score: &Score, choice: &LiftChoice) -> V
         told.push(Staying {
             part: part.map_or(id, |part| score.parts[part].name.clone()),
             bar: named(Tag::MEASURE, "number"),
-            why: "a slur's end on a hidden note, which no layer can name",
+            why: Saying::new("stays-slur-on-hidden-note"),
         });
     }
     told
@@ -241,7 +244,7 @@ fn marks_of(
         match ways.as_slice() {
             [only] => marks.push(Mark::of(*only)),
             [first, second] if first != second => marks.push(Mark::Double { first: *first }),
-            _ => why.push("the note has one bow mark more than once; take the surplus ones out"),
+            _ => why.push("stays-bow-mark-twice"),
         }
     }
     if kinds.contains(&LiftKind::Lifts) && note.articulations.has(Articulation::Breath) {
@@ -253,7 +256,7 @@ fn marks_of(
         let words = words_before(element);
         for text in words.iter().filter(|text| is_about_the_bow(text)) {
             if words.iter().filter(|other| *other == text).count() > 1 {
-                why.push("the same words stand there twice");
+                why.push("stays-words-twice");
                 continue;
             }
             let place = BowPlace::ALL.into_iter().find(|place| place.words() == text);

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::Saying;
 use arcata_score::BowDirection;
 
 use crate::address::NamedNote;
@@ -55,13 +56,12 @@ pub(crate) fn put_bow(
     entry: &mut Entry,
     at: NamedNote,
     known: &KnownAtEntry<'_>,
-) -> Result<EntryDone, String> {
+) -> Result<EntryDone, Saying> {
     let says_no_way = matches!(entry.mark, Mark::Hook { bow: None, .. } | Mark::Retake { bow: None });
     let standing = if known.clean { None } else { session.standing_way(entry, at) };
     let told = known.told.filter(|_| says_no_way).map(|told| told.direction);
-    let way = standing.or(told).or_else(|| session.way(entry, at)).ok_or(
-        "neither it nor the note before says which way the bow goes; write \"bow\": \"down\" or \"up\"",
-    )?;
+    let way = standing.or(told).or_else(|| session.way(entry, at));
+    let way = way.ok_or_else(|| Saying::new("why-no-direction"))?;
     if known.gives_way(entry) && !session.has(at, &MarkupPiece::Bow(way)) {
         return Ok(EntryDone::GivesWay);
     }
@@ -100,8 +100,7 @@ pub(crate) fn mark_before(
 }
 
 /// Why a stroke cannot go on from the one before.
-pub(crate) const OTHER_WAY: &str =
-    "the stroke before it is asked to go the other way, and it cannot go on in both";
+pub(crate) const OTHER_WAY: Saying = Saying::new("why-other-way-before");
 
 /// The stroke before a hook or a retake, which shall bear the same mark: where the mark was put when the layer was last
 /// applied, else where the plan says.
@@ -110,7 +109,7 @@ fn before(
     entry: &Entry,
     at: NamedNote,
     (known, way): (&KnownAtEntry<'_>, BowDirection),
-) -> Result<Option<(NamedNote, Spot)>, String> {
+) -> Result<Option<(NamedNote, Spot)>, Saying> {
     let remembered = entry.before.as_ref();
     let remembered = remembered.and_then(|before| session.addresses.find_in(at.part, &before.spot).ok());
     let told = || known.told.and_then(|told| told.before).map(|note| NamedNote { part: at.part, note });
@@ -118,7 +117,7 @@ fn before(
     if let Some(Some(asked)) = known.asked.get(&note)
         && *asked != way
     {
-        return Err(OTHER_WAY.to_owned());
+        return Err(OTHER_WAY);
     }
     // Under a slur that the layer draws the mark stands where the slur begins.
     let note = NamedNote { note: session.begins.get(&note).copied().unwrap_or(note.note), ..note };
@@ -126,14 +125,14 @@ fn before(
         // Nothing shall stand there: the mark on its own note has to say it.
         Some(None) => return Ok(None),
         Some(Some(asked)) if *asked != way => {
-            return Err(OTHER_WAY.to_owned());
+            return Err(OTHER_WAY);
         }
         _ => {}
     }
     let spot = session.addresses.spot(note.part, note.note);
     match spot.filter(|spot| session.addresses.find_in(note.part, spot) == Ok(note)) {
         Some(spot) => Ok(Some((note, spot))),
-        None => Err("the stroke before it begins on a note that has no address of its own".to_owned()),
+        None => Err(Saying::new("why-no-address-before")),
     }
 }
 
@@ -144,7 +143,7 @@ pub(crate) fn put_double(
     at: NamedNote,
     first: BowDirection,
     known: &KnownAtEntry<'_>,
-) -> Result<EntryDone, String> {
+) -> Result<EntryDone, Saying> {
     if session.bows(at) == [first, first.other()] {
         if known.settled && entry.exact.is_empty() {
             entry.state = EntryState::Printed;
@@ -159,5 +158,5 @@ pub(crate) fn put_double(
     entry.state = EntryState::Own;
     let put = session.put(at, &MarkupPiece::Bow(first), entry.exact.first())
         && session.put(at, &MarkupPiece::Bow(first.other()), entry.exact.get(1));
-    if put { Ok(EntryDone::Written) } else { Err(NO_PLACE.to_owned()) }
+    if put { Ok(EntryDone::Written) } else { Err(NO_PLACE) }
 }

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use arcata_languages::Saying;
 use arcata_score::{BowDirection, ChordRole, NoteId, Part, Score, TieEnd};
 use arcata_xml::Document;
 
@@ -146,10 +147,12 @@ impl<'s, 'd> LayerSession<'s, 'd> {
     }
 
     /// The last note of a slur that an entry names, and the ends it shall have.
-    pub(crate) fn slur_ends(&self, entry: &Entry, at: NamedNote) -> Result<SlurEnds, String> {
+    pub(crate) fn slur_ends(&self, entry: &Entry, at: NamedNote) -> Result<SlurEnds, Saying> {
         let get = |spot: &Spot| match self.addresses.find_in(at.part, spot) {
             Ok(found) => Ok(found.note),
-            Err(why) => Err(format!("its other end, {}: {why}", self.addresses.spot_said(at.part, spot))),
+            Err(why) => Err(Saying::new("why-other-end")
+                .with("at", self.addresses.spot_argument(at.part, spot))
+                .with("why", why.saying())),
         };
         match &entry.mark {
             Mark::SlurAdded { to } => Ok(SlurEnds { printed: None, wanted: Some((at.note, get(to)?)) }),

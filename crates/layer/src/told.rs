@@ -2,6 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use arcata_languages::Saying;
 use arcata_score::{BowDirection, NoteId};
 
 use crate::address::{Addresses, NamedNote};
@@ -20,7 +21,7 @@ pub struct ToldBow {
 /// it goes, only a plan can tell.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct ToldBows {
-    told: BTreeMap<NamedNote, Result<ToldBow, String>>,
+    told: BTreeMap<NamedNote, Result<ToldBow, Saying>>,
 }
 
 impl ToldBows {
@@ -30,7 +31,7 @@ impl ToldBows {
     }
 
     /// Says why the bow asked for at a note cannot be: the end of a sentence that begins with its place.
-    pub fn refuse(&mut self, at: NamedNote, why: String) {
+    pub fn refuse(&mut self, at: NamedNote, why: Saying) {
         self.told.insert(at, Err(why));
     }
 
@@ -75,7 +76,7 @@ impl ToldBows {
 
     /// What is known of a note.
     #[must_use]
-    pub fn of(&self, at: NamedNote) -> Option<Result<ToldBow, &str>> {
-        self.told.get(&at).map(|told| told.as_ref().copied().map_err(String::as_str))
+    pub fn of(&self, at: NamedNote) -> Option<Result<ToldBow, &Saying>> {
+        self.told.get(&at).map(|told| told.as_ref().copied())
     }
 }

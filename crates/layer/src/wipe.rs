@@ -44,7 +44,7 @@ pub fn wipe(document: &Document, score: &Score, layer: &Layer, trust: Trust) -> 
     for entry in on_score.filter(|entry| entry.state != EntryState::LeftOut) {
         match session.addresses.find(&entry.place) {
             Ok(at) => wiped.taken_off += usize::from(take_entry(&mut session, entry, at)),
-            Err(why) => wiped.left_out.push(LeftOut { entry: entry.clone(), why: why.to_string() }),
+            Err(why) => wiped.left_out.push(LeftOut { entry: entry.clone(), why: why.saying() }),
         }
     }
     wiped.edits = session.surgery.finish()?;

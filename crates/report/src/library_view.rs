@@ -6,6 +6,8 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use unicode_width::UnicodeWidthStr;
 
+use arcata_languages::{Saying, Wording, retold};
+
 use crate::style::{Ink, Page};
 
 /// What a folder holds.
@@ -94,11 +96,13 @@ fn library(view: &LibraryView, page: Page) -> String {
         .iter()
         .map(|row| [row.work.as_str(), &row.title, &row.owner, &row.ensemble, &row.date])
         .collect();
-    let heads = ["work", "layer", "owner", "ensemble", "date"];
+    let wording = Wording::of(page.language);
+    let heads = ["library-work", "library-layer", "library-owner", "library-ensemble", "library-date"];
+    let heads = heads.map(|key| wording.word(key));
     let widths: Vec<usize> = (0..heads.len())
         .map(|column| {
             let widest = rows.iter().map(|row| width(row[column])).max().unwrap_or(0);
-            widest.max(heads[column].len()).min(if column < 2 { 28 } else { 18 })
+            widest.max(width(&heads[column])).min(if column < 2 { 28 } else { 18 })
         })
         .collect();
     if !rows.is_empty() {
@@ -106,21 +110,35 @@ fn library(view: &LibraryView, page: Page) -> String {
         for (name, width) in heads.iter().zip(&widths) {
             cell(&mut head, name, *width);
         }
-        let _ = writeln!(out, "{}", page.ink(Ink::Faint, &format!("{head}{:>7}  file", "entries")));
+        let _ = writeln!(
+            out,
+            "{}",
+            page.ink(Ink::Faint, &{
+                let (entries, file) = (wording.word("library-entries"), wording.word("library-file"));
+                format!("{head}{entries:>7}  {file}")
+            })
+        );
     }
     for (row, layer) in rows.iter().zip(&view.layers) {
         for (text, width) in row.iter().zip(&widths) {
             cell(&mut out, text, *width);
         }
+        let to_settle = Saying::new("library-to-settle").quoting("count", layer.conflicts.to_string());
         let conflicts =
-            if layer.conflicts > 0 { format!("  {} to settle", layer.conflicts) } else { String::new() };
+            if layer.conflicts > 0 { format!("  {}", wording.say(&to_settle)) } else { String::new() };
         let _ = writeln!(out, "{:>7}  {}{conflicts}", layer.entries, layer.file);
     }
     if !view.works.is_empty() {
-        let _ = writeln!(out, "{}{}", if out.is_empty() { "" } else { "\n" }, page.ink(Ink::Faint, "scores"));
+        let _ = writeln!(
+            out,
+            "{}{}",
+            if out.is_empty() { "" } else { "\n" },
+            page.ink(Ink::Faint, &wording.word("library-scores"))
+        );
     }
     for work in &view.works {
-        let title = if work.title.is_empty() { "untitled" } else { &work.title };
+        let untitled = wording.word("library-untitled");
+        let title = if work.title.is_empty() { &untitled } else { &work.title };
         let by = if work.composer.is_empty() { String::new() } else { format!(", {}", work.composer) };
         let _ = writeln!(out, "{title}{by}  {}", work.file);
     }
@@ -129,14 +147,18 @@ fn library(view: &LibraryView, page: Page) -> String {
             out,
             "{}{}",
             if out.is_empty() { "" } else { "\n" },
-            page.ink(Ink::Strong, "not listed")
+            page.ink(Ink::Strong, &wording.word("library-not-listed"))
         );
     }
     for trouble in &view.troubles {
-        let _ = writeln!(out, "{}", page.fill(&format!("{}: {}", trouble.file, trouble.why), "", "  "));
+        let _ = writeln!(
+            out,
+            "{}",
+            page.fill(&format!("{}: {}", trouble.file, wording.say(&retold(&trouble.why))), "", "  ")
+        );
     }
     if out.is_empty() {
-        out.push_str("No score and no bowing layer here.\n");
+        out.push_str(&format!("{}\n", wording.word("library-nothing")));
     }
     out
 }

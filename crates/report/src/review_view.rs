@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use arcata_bow::Line;
-use arcata_languages::{Language, SaidPlace, Saying, Wording};
+use arcata_languages::{Language, SaidPlace, Saying, Wording, retold};
 use arcata_review::{Evidence, Finding, FindingPlace, Proposal, Reason};
 use arcata_score::places::{beat_exact, beat_said};
 use arcata_score::{Movement, Score};
@@ -273,7 +273,7 @@ impl FileView {
                         .bar
                         .and_then(|bar| score.bars.get(bar as usize))
                         .map(|bar| bar.label.clone()),
-                    message: problem.message.clone(),
+                    message: wording.say(&retold(&problem.message)),
                 })
                 .collect(),
             findings: findings.iter().map(|finding| FindingView::of(finding, wording)).collect(),

@@ -77,11 +77,14 @@ fn problems_text(out: &mut String, file: &FileView, page: Page) {
         let place: Vec<String> = problem
             .part
             .iter()
+            .filter(|part| !part.is_empty())
             .cloned()
             .chain(problem.bar.iter().map(|bar| page.wording().bar(problem.movement.as_deref(), bar)))
             .collect();
-        let place = if place.is_empty() { String::new() } else { format!("{}: ", place.join(", ")) };
-        let _ = writeln!(out, "{}", page.labelled("in-the-file", "", &format!("{place}{}", problem.message)));
+        let there =
+            Saying::new("failure-of").quoting("of", place.join(", ")).quoting("why", &problem.message);
+        let said = if place.is_empty() { problem.message.clone() } else { page.say(&there) };
+        let _ = writeln!(out, "{}", page.labelled("in-the-file", "", &said));
     }
     if file.problems.len() > SHOWN {
         let more = Saying::new("in-the-file-more").with("count", file.problems.len() - SHOWN);

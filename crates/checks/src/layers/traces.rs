@@ -131,7 +131,7 @@ fn lift_and_apply(
     let ends = |why: &str| {
         if whole.iter().any(|said| why.contains(said)) { 2 } else { usize::from(why.contains("slur")) }
     };
-    let told: usize = lifted.staying.iter().map(|mark| ends(mark.why)).sum();
+    let told: usize = lifted.staying.iter().map(|mark| ends(&mark.why.to_string())).sum();
     if slurs && left != told {
         held.broken.push(format!("{left} ends of slurs stay in the score, and {told} are told"));
     }

@@ -16,6 +16,7 @@ use arcata_report::library_view::LibraryTrouble;
 use rayon::prelude::*;
 
 use crate::failure::Failure;
+use crate::files;
 use index::{Index, KnownFiles};
 use scan::SeenFile;
 
@@ -38,7 +39,7 @@ pub(crate) enum Memory {
 
 /// Lists a folder.
 pub(crate) fn list(folder: &Path, asked: &LibraryQuery, memory: Memory) -> Result<LibraryView, Failure> {
-    let failed = |why: String| Failure::Folder { path: folder.to_owned(), why };
+    let failed = |why: String| Failure::Folder { path: folder.to_owned(), why: files::told(&why) };
     let root = scan::root(folder).map_err(failed)?;
     let now = scan::now();
     let unusable = |error: rusqlite::Error| failed(index::said(&error));

@@ -11,10 +11,11 @@ mod repeats;
 
 use std::fmt;
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::Score;
 use arcata_xml::Document;
 
-use crate::address::Addresses;
+use crate::address::{Addresses, NotFound};
 use crate::identity;
 use crate::model::{Address, Entry, EntryState, Layer, Mark, NotReached, Spot};
 use align::BarPair;
@@ -75,26 +76,31 @@ pub struct Orphan {
     /// The entry with its old address.
     pub entry: Entry,
     /// Why.
-    pub why: String,
+    pub why: Saying,
+}
+
+impl Doubt {
+    /// Why, to be said in a language.
+    #[must_use]
+    pub fn saying(&self) -> Saying {
+        match self {
+            Self::OtherBars(labels) => {
+                let bars = labels.iter().map(|label| Argument::BarNumber(label.clone())).collect();
+                Saying::new("doubt-other-bars").with("count", labels.len()).with("bars", Argument::Row(bars))
+            }
+            Self::BarRewritten => Saying::new("doubt-bar-rewritten"),
+            Self::OtherPitch => Saying::new("doubt-other-pitch"),
+            Self::OtherLength => Saying::new("doubt-other-length"),
+            Self::Moved => Saying::new("doubt-moved"),
+            Self::OtherChord => Saying::new("doubt-other-chord"),
+            Self::WrittenOut => Saying::new("doubt-written-out"),
+        }
+    }
 }
 
 impl fmt::Display for Doubt {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::OtherBars(labels) => {
-                write!(out, "the same music stands in other bars as well")?;
-                if !labels.is_empty() {
-                    write!(out, ": {}", labels.join(", "))?;
-                }
-                Ok(())
-            }
-            Self::BarRewritten => write!(out, "most of the bar was rewritten"),
-            Self::OtherPitch => write!(out, "the note has another pitch"),
-            Self::OtherLength => write!(out, "the note has another length"),
-            Self::Moved => write!(out, "the note stands elsewhere in the bar"),
-            Self::OtherChord => write!(out, "other notes stand together with it"),
-            Self::WrittenOut => write!(out, "the repeat was written out, this is its second pass"),
-        }
+        self.saying().fmt(out)
     }
 }
 
@@ -228,15 +234,15 @@ impl Carrier<'_> {
     }
 
     fn carry_conflict(&mut self, conflict: &crate::model::Conflict, carried: &mut Carried) {
-        let mut list = |entries: &[Entry]| -> Result<Vec<Entry>, String> {
+        let mut list = |entries: &[Entry]| -> Result<Vec<Entry>, Saying> {
             entries.iter().map(|entry| Ok(self.land_entry(entry, None)?.0)).collect()
         };
         let landed = (|| {
             let (base, first, second) =
                 (list(&conflict.base)?, list(&conflict.first)?, list(&conflict.second)?);
             let place = first.iter().chain(&second).next().map(|entry| entry.place.clone());
-            let place = place.ok_or("it wants nothing on either side")?;
-            Ok::<_, String>(crate::model::Conflict { place, base, first, second, ..conflict.clone() })
+            let place = place.ok_or(Saying::new("lost-conflict-wants-nothing"))?;
+            Ok::<_, Saying>(crate::model::Conflict { place, base, first, second, ..conflict.clone() })
         })();
         match landed {
             Ok(conflict) => carried.layer.conflicts.push(conflict),
@@ -265,18 +271,18 @@ impl Carrier<'_> {
     }
 
     /// An entry on the new score; into the bar given, or the one that its bar has become.
-    fn land_entry(&mut self, entry: &Entry, bar: Option<usize>) -> Result<(Entry, Option<Doubt>), String> {
+    fn land_entry(&mut self, entry: &Entry, bar: Option<usize>) -> Result<(Entry, Option<Doubt>), Saying> {
         let landing = self.land(&entry.place.part, &entry.place.spot, bar)?;
         let mut why = landing.why;
         let part = entry.place.part.clone();
-        let mut end = |spot: &Spot| -> Result<Spot, String> {
+        let mut end = |spot: &Spot| -> Result<Spot, Saying> {
             let second = bar.and_then(|_| {
                 let old = self.old.bar(spot).ok()?;
                 self.copies.get(old as usize).copied().flatten()
             });
             let landed = self
                 .land(&part, spot, second)
-                .map_err(|said| format!("the other end of its slur: {said}"))?;
+                .map_err(|said| Saying::new("lost-other-end").with("why", said))?;
             if why.is_none() {
                 why = landed.why;
             }
@@ -308,17 +314,18 @@ impl Carrier<'_> {
         Ok((landed, why))
     }
 
-    fn land(&mut self, part: &str, spot: &Spot, into: Option<usize>) -> Result<Landing, String> {
-        let part = self.old.part(part).ok_or("the old score has no such part")?;
-        let found = self.old.find_in(part, spot).map_err(|why| format!("in the old score {why}"))?;
-        let bar = self.old.bar(spot).map_err(|why| format!("in the old score {why}"))? as usize;
+    fn land(&mut self, part: &str, spot: &Spot, into: Option<usize>) -> Result<Landing, Saying> {
+        let part = self.old.part(part).ok_or(Saying::new("lost-part"))?;
+        let in_old = |why: NotFound| Saying::new("lost-in-old-score").with("why", why.saying());
+        let found = self.old.find_in(part, spot).map_err(in_old)?;
+        let bar = self.old.bar(spot).map_err(in_old)? as usize;
         let pair = self.pairs.get(bar).and_then(Option::as_ref);
         let (new_bar, mut why) = match (into, pair) {
             (Some(bar), _) => (bar, None),
             (None, Some(pair)) => (pair.new, self.doubt_of(bar, pair)),
-            (None, None) => return Err("its bar is not in the new score".to_owned()),
+            (None, None) => return Err(Saying::new("lost-bar")),
         };
-        let (note, fit) = self.finder.find(found, new_bar).ok_or("its note is not in the new bar")?;
+        let (note, fit) = self.finder.find(found, new_bar).ok_or(Saying::new("lost-note"))?;
         let of_note = match fit {
             Fit::Same => None,
             Fit::OtherPitch => Some(Doubt::OtherPitch),
@@ -327,7 +334,7 @@ impl Carrier<'_> {
             Fit::OtherChord => Some(Doubt::OtherChord),
         };
         why = why.or(of_note);
-        let place = self.new.place(note.part, note.note).ok_or("its note is a rest now")?;
+        let place = self.new.place(note.part, note.note).ok_or(Saying::new("lost-note-is-rest"))?;
         Ok(Landing { place, why })
     }
 
@@ -362,9 +369,9 @@ impl Carried {
     }
 }
 
-fn orphan(entry: &Entry, why: &str) -> Orphan {
-    let doubt = Some(doubts(entry, why.to_owned()));
-    Orphan { entry: Entry { doubt, ..entry.clone() }, why: why.to_owned() }
+fn orphan(entry: &Entry, why: &Saying) -> Orphan {
+    let doubt = Some(doubts(entry, why.to_string()));
+    Orphan { entry: Entry { doubt, ..entry.clone() }, why: why.clone() }
 }
 
 /// What an entry was in doubt about before, and what it is in doubt about now.

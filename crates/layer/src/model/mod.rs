@@ -9,6 +9,7 @@ mod record;
 pub use place::{Address, PitchName, Spot};
 pub use record::{Exact, HookSlur, MarkBefore, NotReached, Taken, TakenKind};
 
+use arcata_languages::{Argument, Saying};
 use arcata_score::BowDirection;
 use serde_json::{Map, Value};
 
@@ -296,42 +297,64 @@ impl Mark {
     /// The mark in a player's words.
     #[must_use]
     pub fn words(&self) -> String {
-        self.words_with(Spot::to_string)
+        self.saying(Spot::argument).to_string()
     }
 
     /// The same where the score is known: the ends of slurs are said by bar and beat.
     #[must_use]
     pub fn words_in(&self, addresses: &Addresses<'_>, part: &str) -> String {
-        let part = addresses.part(part);
-        self.words_with(|spot| part.map_or_else(|| spot.to_string(), |part| addresses.spot_said(part, spot)))
+        self.saying_in(addresses, part).to_string()
     }
 
-    fn words_with(&self, said: impl Fn(&Spot) -> String) -> String {
-        let way = |bow: &Option<BowDirection>| match bow {
-            Some(BowDirection::Down) => " (down)",
-            Some(BowDirection::Up) => " (up)",
-            None => "",
+    /// The mark of a note of a part, to be said in a language where the score is known.
+    #[must_use]
+    pub fn saying_in(&self, addresses: &Addresses<'_>, part: &str) -> Saying {
+        let part = addresses.part(part);
+        self.saying(|spot| match part {
+            Some(part) => addresses.spot_argument(part, spot),
+            None => spot.argument(),
+        })
+    }
+
+    /// The mark, to be said in a language; ends of slurs are said by `to`.
+    ///
+    /// ```
+    /// use arcata_languages::{Language, Wording};
+    /// use arcata_layer::Mark;
+    ///
+    /// let retake = Mark::Retake { bow: None }.saying(arcata_layer::Spot::argument);
+    /// assert_eq!(Wording::of(Language::French).say(&retake), "reprise d'archet");
+    /// ```
+    #[must_use]
+    pub fn saying(&self, to: impl Fn(&Spot) -> Argument) -> Saying {
+        let way = |bow: Option<BowDirection>| match bow {
+            Some(BowDirection::Down) => "down",
+            Some(BowDirection::Up) => "up",
+            None => "any",
         };
         match self {
-            Self::Down => "down-bow".to_owned(),
-            Self::Up => "up-bow".to_owned(),
-            Self::Double { first: BowDirection::Down } => "down-bow and up-bow on one note".to_owned(),
-            Self::Double { first: BowDirection::Up } => "up-bow and down-bow on one note".to_owned(),
-            Self::Hook { bow, sign } => {
-                let sign = sign.word().map_or(String::new(), |sign| format!(" by a slur with {sign}"));
-                format!("hooked{sign}{}", way(bow))
-            }
-            Self::Retake { bow } => format!("retake{}", way(bow)),
-            Self::AsItComes => "as it comes".to_owned(),
-            Self::Lift => "lift".to_owned(),
-            Self::InBow { place } => place.words().to_owned(),
-            Self::Text { text } => format!("\"{text}\""),
-            Self::SlurAdded { to } => format!("slur to {}", said(to)),
-            Self::SlurRemoved { to } => format!("no slur to {}", said(to)),
-            Self::SlurMoved { to, new_from, new_to } => {
-                let from = new_from.as_ref().map_or(String::new(), |spot| format!(" from {}", said(spot)));
-                let until = new_to.as_ref().map_or(String::new(), |spot| format!(" to {}", said(spot)));
-                format!("slur to {} now{from}{until}", said(to))
+            Self::Down => Saying::new("mark-bow").choosing("bow", "down"),
+            Self::Up => Saying::new("mark-bow").choosing("bow", "up"),
+            Self::Double { first } => Saying::new("mark-both-bows").choosing("bow", way(Some(*first))),
+            Self::Hook { bow, sign } => Saying::new("mark-hook")
+                .choosing("sign", sign.word().unwrap_or("marks"))
+                .choosing("bow", way(*bow)),
+            Self::Retake { bow } => Saying::new("mark-retake").choosing("bow", way(*bow)),
+            Self::AsItComes => Saying::new("mark-as-it-comes"),
+            Self::Lift => Saying::new("mark-lift"),
+            Self::InBow { place } => Saying::new("mark-in-bow").choosing("place", place.case()),
+            Self::Text { text } => Saying::new("mark-text").quoting("text", text),
+            Self::SlurAdded { to: end } => Saying::new("mark-slur").with("to", to(end)),
+            Self::SlurRemoved { to: end } => Saying::new("mark-no-slur").with("to", to(end)),
+            Self::SlurMoved { to: end, new_from, new_to } => {
+                let known = |spot: &Option<Spot>| if spot.is_some() { "yes" } else { "no" };
+                let or_end = |spot: &Option<Spot>| to(spot.as_ref().unwrap_or(end));
+                Saying::new("mark-slur-moved")
+                    .with("end", to(end))
+                    .choosing("moves-from", known(new_from))
+                    .with("from", or_end(new_from))
+                    .choosing("moves-to", known(new_to))
+                    .with("to", or_end(new_to))
             }
         }
     }
@@ -371,6 +394,18 @@ impl BowPlace {
     /// All places from frog to tip, then the whole bow.
     pub const ALL: [Self; 6] =
         [Self::Frog, Self::LowerHalf, Self::Middle, Self::UpperHalf, Self::Tip, Self::Whole];
+
+    /// By what messages tell it apart.
+    const fn case(self) -> &'static str {
+        match self {
+            Self::Frog => "frog",
+            Self::LowerHalf => "lower-half",
+            Self::Middle => "middle",
+            Self::UpperHalf => "upper-half",
+            Self::Tip => "tip",
+            Self::Whole => "whole",
+        }
+    }
 
     /// The words printed for it.
     #[must_use]

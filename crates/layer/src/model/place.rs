@@ -3,6 +3,7 @@
 use std::cmp::Ordering;
 use std::fmt;
 
+use arcata_languages::{Argument, SaidPlace, Saying, Wording};
 use arcata_score::{Length, Pitch, places};
 
 /// A note of a score.
@@ -63,13 +64,40 @@ impl Spot {
 
     /// Which of the notes that stand there: `, grace note 1`, `, voice 2`, `, F#5`; nothing where it is the only one.
     pub(crate) fn note_said(&self) -> String {
-        let grace = self.grace.map(|grace| format!(", grace note {grace}"));
+        let which = self.which().into_iter().map(|which| format!(", {which}"));
+        which.chain(self.pitch.map(|pitch| format!(", {pitch}"))).collect()
+    }
+
+    /// As a file of a layer has it, to be said in a language where no score is known: a note value behind the bar line. Beat 1
+    /// is known anyhow.
+    #[must_use]
+    pub fn argument(&self) -> Argument {
+        let bar = SaidPlace::bar(&self.bar);
+        let place = if self.offset.is_zero() {
+            bar.on_beat(Length::WHOLE).into()
+        } else {
+            Saying::new("wish-bar-after").with("bar", bar).quoting("length", self.offset.to_string()).into()
+        };
+        self.among_notes(place)
+    }
+
+    /// A place with what tells the note apart from others there.
+    pub(crate) fn among_notes(&self, place: Argument) -> Argument {
+        let which = self.which().into_iter().map(Argument::from);
+        let pitch = self.pitch.map(|pitch| Argument::Text(pitch.to_string()));
+        Argument::Row(std::iter::once(place).chain(which).chain(pitch).collect())
+    }
+
+    /// The grace note and the voice, to be said in a language, where there is something to tell apart.
+    #[must_use]
+    pub fn which(&self) -> Vec<Saying> {
+        let grace = self.grace.map(|grace| Saying::new("which-grace").with("number", i64::from(grace)));
         let voice = (self.voice != "1").then(|| {
             let plain = !self.voice.is_empty() && self.voice.bytes().all(|letter| letter.is_ascii_digit());
-            format!(", voice {}", if plain { self.voice.clone() } else { places::quoted(&self.voice) })
+            let voice = if plain { self.voice.clone() } else { places::quoted(&self.voice) };
+            Saying::new("which-voice").quoting("voice", voice)
         });
-        let pitch = self.pitch.map(|pitch| format!(", {pitch}"));
-        [grace, voice, pitch].into_iter().flatten().collect()
+        [grace, voice].into_iter().flatten().collect()
     }
 }
 
@@ -99,15 +127,10 @@ impl fmt::Display for Address {
     }
 }
 
-/// As it is said where no score is known, and so no metre: a note value behind the bar line. Beat 1 is known anyhow.
+/// As [`Spot::argument`] says it, in English.
 impl fmt::Display for Spot {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        if self.offset.is_zero() {
-            out.write_str(&places::place_said("bar", None, &self.bar, Length::WHOLE))?;
-        } else {
-            write!(out, "{} after {}", places::bar_said("bar", None, &self.bar), self.offset)?;
-        }
-        out.write_str(&self.note_said())
+        out.write_str(&Wording::default().argument(&self.argument()))
     }
 }
 

@@ -1,5 +1,6 @@
 //! What a layer remembers of the file that it was on, so that everything comes back as it was.
 
+use arcata_languages::Saying;
 use arcata_score::BowDirection;
 
 use super::{HookSign, Spot};
@@ -99,6 +100,18 @@ pub struct NotReached {
     pub bar: String,
     /// How many marks.
     pub marks: u32,
-    /// Why.
+    /// Why, as its file has it.
     pub why: String,
+}
+
+impl NotReached {
+    /// Why, to be said in a language: files of layers have it in English.
+    #[must_use]
+    pub fn saying(&self) -> Saying {
+        let known = crate::spread::REASONS.into_iter().map(Saying::new);
+        known
+            .into_iter()
+            .find(|known| known.to_string() == self.why)
+            .unwrap_or_else(|| Saying::as_it_is(&self.why))
+    }
 }

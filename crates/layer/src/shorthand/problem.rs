@@ -178,18 +178,24 @@ impl ShorthandProblem {
     /// `text` is the text that was read.
     #[must_use]
     pub fn shown(&self, text: &str) -> String {
+        self.shown_as(text, &self.to_string())
+    }
+
+    /// The same with the complaint in other words, such as those of another language.
+    #[must_use]
+    pub fn shown_as(&self, text: &str, said: &str) -> String {
         /// The widest that a line of a text is shown, letters (a limit).
         const WIDEST: usize = 160;
         let index = usize::try_from(self.at.line.saturating_sub(1)).unwrap_or(usize::MAX);
-        let Some(line) = text.lines().nth(index) else { return self.to_string() };
+        let Some(line) = text.lines().nth(index) else { return said.to_owned() };
         let column = usize::try_from(self.at.column.max(1) - 1).unwrap_or(0);
         if column > WIDEST {
-            return self.to_string();
+            return said.to_owned();
         }
         let plain = |letter: char| if letter.is_control() { ' ' } else { letter };
         let line: String = line.chars().take(WIDEST).map(plain).collect();
         let width = usize::try_from(self.at.width.max(1)).unwrap_or(1).min(WIDEST);
-        format!("{self}\n  {}\n  {}{}", line.trim_end(), " ".repeat(column), "^".repeat(width))
+        format!("{said}\n  {}\n  {}{}", line.trim_end(), " ".repeat(column), "^".repeat(width))
     }
 }
 

@@ -12,6 +12,7 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::ops::{Range, RangeInclusive};
 
+use arcata_languages::Saying;
 use arcata_score::Score;
 
 use crate::address::Addresses;
@@ -44,6 +45,17 @@ pub struct GoingTogether {
     /// Indices of the bars, from the first to one past the last.
     pub bars: Range<u32>,
 }
+
+/// The keys of all reasons for which an entry does not go to a part.
+pub(crate) const REASONS: [&str; 7] = [
+    "spread-other-passage",
+    "spread-nothing-played",
+    "spread-other-slurs",
+    "spread-other-rhythm",
+    "spread-no-stroke",
+    "spread-said-otherwise",
+    "spread-slur-end-lost",
+];
 
 /// How far a bowing reaches.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -103,7 +115,7 @@ pub struct NotSpread {
     /// Index of the bar.
     pub bar: u32,
     /// Why.
-    pub why: &'static str,
+    pub why: Saying,
 }
 
 /// What spreading proposes.
@@ -137,9 +149,9 @@ impl Spread {
     /// What did not reach a part, bar by bar.
     #[must_use]
     pub fn by_bar(&self, score: &Score) -> Vec<NotReached> {
-        let mut counts: BTreeMap<(&str, u32, &str), u32> = BTreeMap::new();
+        let mut counts: BTreeMap<(&str, u32, &Saying), u32> = BTreeMap::new();
         for left in &self.not_spread {
-            *counts.entry((left.part.as_str(), left.bar, left.why)).or_default() += 1;
+            *counts.entry((left.part.as_str(), left.bar, &left.why)).or_default() += 1;
         }
         let reached = counts.into_iter().map(|((part, bar, why), marks)| NotReached {
             from: self.from.clone(),
@@ -147,7 +159,7 @@ impl Spread {
             bar_ordinal: bar + 1,
             bar: score.bars.get(bar as usize).map(|bar| bar.label.clone()).unwrap_or_default(),
             marks,
-            why: why.to_owned(),
+            why: why.to_string(),
         });
         reached.collect()
     }

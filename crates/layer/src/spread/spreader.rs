@@ -1,5 +1,6 @@
 //! One entry and the parts and passages that it may go to.
 
+use arcata_languages::Saying;
 use arcata_score::{BowDirection, Instrument, NoteId};
 
 use super::onsets::Onset;
@@ -24,7 +25,7 @@ impl Spreader<'_, '_> {
                 Ok(Some(proposed)) => {
                     match spread.proposed.iter().find(|there| same_note(there, &proposed)) {
                         Some(there) if there.entry.mark == proposed.entry.mark => reached = true,
-                        Some(_) => why = "another passage proposes something else",
+                        Some(_) => why = "spread-other-passage",
                         None => {
                             spread.proposed.push(proposed);
                             reached = true;
@@ -42,7 +43,7 @@ impl Spreader<'_, '_> {
                 mark: entry.mark.clone(),
                 part,
                 bar,
-                why,
+                why: Saying::new(why),
             });
         }
     }
@@ -78,11 +79,11 @@ impl Spreader<'_, '_> {
     fn difference(&self, one: (usize, u32), other: (usize, u32)) -> &'static str {
         let rhythm = |bar| self.onsets(bar).iter().map(|onset| (onset.offset, onset.length));
         if self.onsets(other).is_empty() {
-            "nothing is played there"
+            "spread-nothing-played"
         } else if rhythm(one).eq(rhythm(other)) {
-            "different slurs"
+            "spread-other-slurs"
         } else {
-            "different rhythm"
+            "spread-other-rhythm"
         }
     }
 
@@ -126,7 +127,7 @@ impl Spreader<'_, '_> {
         by: Match,
     ) -> Result<Option<Proposed>, &'static str> {
         let from_bar = self.addresses.score().parts[self.choice.from].note(note).bar;
-        let place = self.twin(note, from_bar, (part, bar)).ok_or("no stroke begins on that note")?;
+        let place = self.twin(note, from_bar, (part, bar)).ok_or("spread-no-stroke")?;
         let place = Address { part: self.addresses.part_keys()[part].clone(), spot: place };
         let mark = self.mark(&entry.mark, from_bar, (part, bar))?;
         let mut moved = Entry::new(place, mark);
@@ -136,7 +137,7 @@ impl Spreader<'_, '_> {
             |other: &&Entry| other.place == moved.place && other.mark.question() == moved.mark.question();
         match self.layer.entries.iter().find(same_question) {
             Some(there) if there.mark == moved.mark => Ok(None),
-            Some(_) => Err("the layer says something else there"),
+            Some(_) => Err("spread-said-otherwise"),
             None => Ok(Some(Proposed { entry: moved, from: entry.place.clone(), by })),
         }
     }
@@ -155,7 +156,7 @@ impl Spreader<'_, '_> {
         let mirror = low && self.choice.low_strings == LowStrings::Mirrored;
         let way = |way: BowDirection| if mirror { way.other() } else { way };
         let end = |spot: &Spot| {
-            let lost = "the other end of its slur has no match there";
+            let lost = "spread-slur-end-lost";
             let found = self.addresses.find_in(self.choice.from, spot).map_err(|_| lost)?;
             let end_bar = self.addresses.score().parts[self.choice.from].note(found.note).bar;
             let target = (bar + end_bar).checked_sub(from_bar).ok_or(lost)?;

@@ -1,5 +1,6 @@
 //! Hooks and retakes that a plan has settled, and both bows on one note.
 
+use arcata_languages::Saying;
 use arcata_layer::{
     Addresses, Entry, HookSign, Layer, LiftChoice, Mark, NamedNote, ToldBow, ToldBows, Trust, apply,
     apply_told, lift, shorthand, wipe,
@@ -73,10 +74,14 @@ fn a_hook_that_cannot_be_says_why() {
     told.tell(at, ToldBow { direction: BowDirection::Up, before: Some(NoteId(0)) });
     let applied =
         apply_told(&document, &score, &layer(asked.clone()), (&[], &told), Trust::OwnScore).unwrap();
-    assert!(applied.left_out[0].why.contains("asked to go the other way"), "{:?}", applied.left_out);
-    told.refuse(at, "no stroke begins there".to_owned());
+    assert!(
+        applied.left_out[0].why.to_string().contains("asked to go the other way"),
+        "{:?}",
+        applied.left_out
+    );
+    told.refuse(at, Saying::as_it_is("no stroke begins there"));
     let applied = apply_told(&document, &score, &layer(asked), (&[], &told), Trust::OwnScore).unwrap();
-    assert_eq!(applied.left_out[0].why, "no stroke begins there");
+    assert_eq!(applied.left_out[0].why.to_string(), "no stroke begins there");
 }
 
 /// Both bows on one note are one bowing; after the lift none is left.

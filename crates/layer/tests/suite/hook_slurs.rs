@@ -2,6 +2,7 @@
 //! without a trace.
 
 use arcata_bow::{LineOptions, Profile, StrokeKind};
+use arcata_languages::Saying;
 use arcata_layer::{
     Addresses, Applied, Entry, EntryState, HookSign, Layer, LayerRemarkKind, LiftChoice, LiftKind, Mark,
     NamedNote, ToldBow, ToldBows, Trust, apply, apply_told, check, lift, shorthand, wipe,
@@ -161,7 +162,7 @@ fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
         shorthand::put(&mut layer, &entered);
         let (_, applied) = put_on(&document, &score, &layer);
         let [left] = applied.left_out.as_slice() else { panic!("{text}: {:?}", applied.left_out) };
-        assert!(left.why.contains(why), "{text}: {left}");
+        assert!(left.why.to_string().contains(why), "{text}: {left}");
         let remarks = check(&layer, &document, &score);
         assert!(remarks.iter().any(|remark| remark.kind == LayerRemarkKind::HookSlur), "{text}: {remarks:?}");
     }
@@ -169,9 +170,9 @@ fn a_hook_under_a_slur_that_cannot_be_says_why_and_what_to_do() {
     let (document, score) = scored("violin: 1/4 C5 D5 E5 F5");
     let layer = typed(&score, "violin 1/3 hook dots");
     let mut told = ToldBows::default();
-    told.refuse(NamedNote { part: 0, note: NoteId(2) }, "no stroke begins there".to_owned());
+    told.refuse(NamedNote { part: 0, note: NoteId(2) }, Saying::as_it_is("no stroke begins there"));
     let applied = apply_told(&document, &score, &layer, (&[], &told), Trust::OwnScore).unwrap();
-    assert_eq!(applied.left_out[0].why, "no stroke begins there");
+    assert_eq!(applied.left_out[0].why.to_string(), "no stroke begins there");
 }
 
 /// A hook by marks behind one by a slur: its stroke before begins where the slur begins.

@@ -29,8 +29,8 @@ fn lifted(score: &Document) -> (Lifted, Document) {
     (lifted, clean)
 }
 
-fn reasons(lifted: &Lifted) -> Vec<&str> {
-    lifted.staying.iter().map(|staying| staying.why).collect()
+fn reasons(lifted: &Lifted) -> Vec<String> {
+    lifted.staying.iter().map(|staying| staying.why.to_string()).collect()
 }
 
 /// Lifted, through its file, applied and wiped again: the same bytes each time.

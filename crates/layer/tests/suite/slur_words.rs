@@ -79,7 +79,7 @@ fn a_layer_that_says_two_things_of_one_slur_is_told_both() {
             assert!(applied.edits.is_empty(), "{:?}", said.entries);
             assert_eq!(applied.left_out.len(), 2, "{:?}", said.entries);
             assert!(
-                applied.left_out.iter().all(|left| left.why.contains("keep one")),
+                applied.left_out.iter().all(|left| left.why.to_string().contains("keep one")),
                 "{:?}",
                 applied.left_out
             );

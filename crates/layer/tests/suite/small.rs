@@ -88,7 +88,7 @@ fn an_entry_that_names_no_note_says_what_there_is() {
         let mut entry = on(&score, 0, 1, Mark::Up);
         change(&mut entry.place);
         let applied = apply(&document, &score, &layer(vec![entry]), &[], Trust::OwnScore).unwrap();
-        applied.left_out[0].why.clone()
+        applied.left_out[0].why.to_string()
     };
     assert_eq!(said(&|place| place.part = "tuba".into()), "the score has no such part; it has violin");
     assert_eq!(said(&|place| place.spot.bar_ordinal = Some(9)), "the score has no such bar");

@@ -38,7 +38,7 @@ impl SheetView {
             spared,
             not_carried,
             doubtful,
-            not_spread: not_spread(&input.after.not_reached),
+            not_spread: not_spread(&input.after.not_reached, &input.wording),
             ..librarian(input, &sections)
         };
         Self {
@@ -60,7 +60,7 @@ impl SheetView {
     /// says; what is listed there already stays as it is.
     pub fn leave_out(&mut self, left_out: &[LeftOut], addresses: &Addresses<'_>) {
         for LeftOut { entry, why } in left_out {
-            let line = left(addresses, entry, why.clone(), &self.wording);
+            let line = left(addresses, entry, self.wording.say(why), &self.wording);
             let listed = &mut self.librarian.not_carried;
             if !listed.iter().any(|known| (&known.place, &known.mark) == (&line.place, &line.mark)) {
                 listed.push(line);
@@ -79,18 +79,19 @@ fn side(layer: &Layer, wording: &Wording) -> LayerHeading {
 }
 
 /// What was not spread, by parts and reason, the bars put together.
-fn not_spread(left: &[NotReached]) -> Vec<NotSpreadView> {
+fn not_spread(left: &[NotReached], wording: &Wording) -> Vec<NotSpreadView> {
     let mut found: Vec<(NotSpreadView, Vec<(u32, String)>)> = Vec::new();
     for left in left {
+        let why = wording.say(&left.saying());
         let same = |known: &&mut (NotSpreadView, Vec<(u32, String)>)| {
-            (&known.0.from, &known.0.part, &known.0.why) == (&left.from, &left.part, &left.why)
+            (&known.0.from, &known.0.part, &known.0.why) == (&left.from, &left.part, &why)
         };
         let bar = (left.bar_ordinal, left.bar.clone());
         if let Some((known, bars)) = found.iter_mut().find(same) {
             known.marks = known.marks.saturating_add(left.marks);
             bars.push(bar);
         } else {
-            let (from, part, why) = (left.from.clone(), left.part.clone(), left.why.clone());
+            let (from, part) = (left.from.clone(), left.part.clone());
             found
                 .push((NotSpreadView { from, part, bars: String::new(), marks: left.marks, why }, vec![bar]));
         }
@@ -148,7 +149,7 @@ fn left(addresses: &Addresses<'_>, entry: &Entry, why: String, wording: &Wording
 /// A mark with the ends of its slurs by bar and beat.
 fn mark_said(addresses: &Addresses<'_>, entry: &Entry, wording: &Wording) -> String {
     let part = addresses.part(&entry.place.part);
-    wording.say(&words::mark(&entry.mark, |spot| words::spot(addresses, part, spot, wording)))
+    wording.say(&entry.mark.saying(|spot| words::spot(addresses, part, spot, wording)))
 }
 
 struct SheetMaker<'a> {
@@ -165,7 +166,7 @@ impl SheetMaker<'_> {
         let after = self.input.after;
         for entry in &after.entries {
             if let Err(why) = self.input.addresses.find(&entry.place) {
-                self.leave(entry, why.to_string());
+                self.leave(entry, self.input.wording.say(&why.saying()));
             } else if entry.state == EntryState::LeftOut {
                 self.leave(entry, self.input.wording.word("sheet-contradicts"));
             } else if let Some(doubt) = &entry.doubt {
@@ -304,7 +305,7 @@ impl SheetMaker<'_> {
                     Some(from) => Saying::new("slur-from-to").with("from", to(from)).with("to", until),
                 }
             }
-            (OnPaper::Mark(mark), _) => words::mark(mark, to),
+            (OnPaper::Mark(mark), _) => mark.saying(to),
         })
     }
 

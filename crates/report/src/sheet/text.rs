@@ -7,6 +7,7 @@ use super::view::SheetSign;
 use super::view::{ChangeView, LibrarianView, SectionSheet, SheetView, time_words};
 use crate::style::{Ink, Page};
 use crate::text::pad;
+use arcata_bow::profile::Status;
 use arcata_languages::{Saying, Wording};
 use unicode_width::UnicodeWidthStr;
 
@@ -138,12 +139,13 @@ pub(super) fn summary(librarian: &LibrarianView, wording: &Wording) -> Vec<Strin
     let copying = Saying::new("sheet-copying")
         .with("marks", whole(librarian.marks))
         .quoting("time", time_words(librarian.seconds));
-    // Reason and source are the settings' own words.
+    let yours = setting.status == Status::Yours;
+    let source = if yours { "sheet-estimate-set-by-user" } else { "sheet-estimate-source" };
     let estimate = Saying::new("sheet-estimate")
         .quoting("value", setting.value.to_string())
         .quoting("unit", &setting.unit)
-        .quoting("reason", &setting.reason)
-        .quoting("source", &setting.source)
+        .with("reason", Saying::new("sheet-estimate-reason"))
+        .with("source", Saying::new(source))
         .choosing("status", status(setting.status));
     let mut lines = vec![wording.say(&copying), wording.say(&estimate)];
     if librarian.spared > 0 {
@@ -155,7 +157,7 @@ pub(super) fn summary(librarian: &LibrarianView, wording: &Wording) -> Vec<Strin
     lines
 }
 
-const fn status(status: arcata_bow::profile::Status) -> &'static str {
+const fn status(status: Status) -> &'static str {
     use arcata_bow::profile::Status;
     match status {
         Status::Seen => "seen",
