@@ -107,8 +107,8 @@ fn lints(places: &Folders) -> Result<CheckTally, String> {
 }
 
 /// The crates that compute and nothing else, with all that they use: they compile where there are no files, clocks or threads.
-const PURE: [&str; 5] =
-    ["arcata-analysis", "arcata-review", "arcata-layer", "arcata-report", "arcata-languages"];
+const PURE: [&str; 6] =
+    ["arcata-analysis", "arcata-review", "arcata-layer", "arcata-report", "arcata-languages", "arcata-desk"];
 
 /// The system that a browser is.
 const BROWSER: &str = "wasm32-unknown-unknown";

@@ -5,7 +5,8 @@ use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use arcata_workbench::{AccessKey, Session, Shared, router};
+use arcata_desk::Shared;
+use arcata_workbench::{AccessKey, open_session, router};
 use assert_cmd::Command;
 use axum::Router;
 use axum::body::Body;
@@ -103,7 +104,7 @@ async fn assert_same(score: &Path, asked: &Asked) {
     let folder = tempfile::tempdir().expect("a folder");
     let copy = folder.path().join("study.musicxml");
     std::fs::copy(score, &copy).expect("a copy");
-    let session = Session::open(&copy).expect("opens");
+    let session = open_session(&copy, None).expect("opens");
     let address = SocketAddr::from(([127, 0, 0, 1], PORT));
     let router = router(Shared::new(session, Arc::default()), AccessKey::of("right"), address);
     for (version, one) in asked.acts.iter().enumerate() {

@@ -12,7 +12,9 @@ use sha2::{Digest, Sha256};
 
 use crate::Slice;
 use crate::drawing::Drawing;
-use crate::press::{EngravingOrder, InProcess, Press, PressError, kept};
+#[cfg(feature = "native")]
+use crate::press::InProcess;
+use crate::press::{EngravingOrder, Press, PressError, kept};
 
 /// The options of the engraving library that never change. Lengths are in its own unit, a tenth of a
 /// drawing unit; the staff is 72 of them high.
@@ -167,6 +169,7 @@ impl DoneDrawings {
     }
 }
 
+#[cfg(feature = "native")]
 impl Default for Engraver {
     fn default() -> Self {
         Self::new()
@@ -176,6 +179,7 @@ impl Default for Engraver {
 impl Engraver {
     /// An engraver that has drawn nothing yet, with the library in this process. The first drawing takes about half a second
     /// longer: the library lays out its fonts in a folder of its own, which goes with the last engraver.
+    #[cfg(feature = "native")]
     #[must_use]
     pub fn new() -> Self {
         Self::with(Box::new(InProcess::default()))

@@ -2,18 +2,25 @@
 //! words. Both come with the engraving library, packed for browsers (WOFF 2); both are under the SIL Open
 //! Font License.
 
-use std::sync::{Arc, OnceLock};
+#[cfg(feature = "native")]
+use std::sync::Arc;
+use std::sync::OnceLock;
 
+#[cfg(feature = "native")]
 use base64::Engine as _;
+#[cfg(feature = "native")]
 use base64::engine::general_purpose::STANDARD;
+#[cfg(feature = "native")]
 use resvg::usvg::fontdb::Database;
 
 /// The family of words.
 pub(crate) const WORDS: &str = "Liberation Serif, Times New Roman, Times, serif";
 
+#[cfg(feature = "native")]
 /// Where a packed font begins in a style sheet of the library.
 const PACKED: &str = "base64,";
 
+#[cfg(feature = "native")]
 /// All fonts, unpacked once: a rasteriser that is not given them leaves music inside text out.
 pub(crate) fn database() -> Arc<Database> {
     static FONTS: OnceLock<Arc<Database>> = OnceLock::new();
@@ -36,16 +43,36 @@ pub(crate) fn database() -> Arc<Database> {
 
 /// The music font for a browser, as a style sheet: what a page needs once where a picture's content has text in
 /// the family `Bravura`. (A picture's own file has it inside.)
+#[cfg(feature = "native")]
 #[must_use]
 pub fn music_style_sheet() -> &'static str {
     style_sheet("Bravura.css")
 }
 
+/// The style sheet that was given, in a program that has no library of its own.
+#[cfg(not(feature = "native"))]
+static GIVEN: OnceLock<String> = OnceLock::new();
+
+/// The music font for a browser, as a style sheet, as it was given; empty before.
+#[cfg(not(feature = "native"))]
+#[must_use]
+pub fn music_style_sheet() -> &'static str {
+    GIVEN.get().map_or("", String::as_str)
+}
+
+/// Gives the style sheet of the music font, which comes with the engraving library, once.
+#[cfg(not(feature = "native"))]
+pub fn give_music_style_sheet(sheet: String) {
+    // Whoever comes second brings the same.
+    let _ = GIVEN.set(sheet);
+}
+
+#[cfg(feature = "native")]
 fn style_sheet(name: &str) -> &'static str {
     verovio_data::DATA.get_file(name).and_then(|file| file.contents_utf8()).unwrap_or_default()
 }
 
-#[cfg(test)]
+#[cfg(all(test, feature = "native"))]
 mod tests {
     use super::database;
 

@@ -5,8 +5,10 @@
 
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
+#[cfg(feature = "native")]
 use verovio::{LogLevel, Toolkit};
 
+#[cfg(feature = "native")]
 use crate::stage::StageUser;
 
 /// Music to be engraved, and how.
@@ -49,12 +51,14 @@ pub trait Press: std::fmt::Debug + Send + Sync {
 }
 
 /// The library in this process. Where it breaks off the process ends.
+#[cfg(feature = "native")]
 #[derive(Debug)]
 pub struct InProcess {
     idle: Mutex<Vec<Toolkit>>,
     stage: StageUser,
 }
 
+#[cfg(feature = "native")]
 impl Default for InProcess {
     fn default() -> Self {
         verovio::set_log_level(LogLevel::Off);
@@ -62,6 +66,7 @@ impl Default for InProcess {
     }
 }
 
+#[cfg(feature = "native")]
 impl Press for InProcess {
     fn prepare(&self) {
         self.stage.prepare(&self.idle);

@@ -1,17 +1,25 @@
 //! A finished picture and its three forms: SVG, PNG, PDF.
 
+#[cfg(feature = "native")]
 use krilla::Document;
+#[cfg(feature = "native")]
 use krilla::metadata::Metadata;
+#[cfg(feature = "native")]
 use krilla::page::PageSettings;
+#[cfg(feature = "native")]
 use krilla_svg::{SurfaceExt, SvgSettings};
+#[cfg(feature = "native")]
 use resvg::tiny_skia::{Color, Pixmap, Transform};
+#[cfg(feature = "native")]
 use resvg::usvg::{Indent, Options, Tree, WriteOptions};
 
 use crate::fonts;
 
+#[cfg(feature = "native")]
 /// Points in a millimetre.
 const POINTS: f64 = 72.0 / 25.4;
 
+#[cfg(feature = "native")]
 /// Rasters with more pixels than this are refused: they would fill the memory.
 const MOST_PIXELS: f64 = 200e6;
 
@@ -58,7 +66,10 @@ impl Picture {
             self.content
         )
     }
+}
 
+#[cfg(feature = "native")]
+impl Picture {
     /// The picture on white, `dots` to the inch, as PNG.
     ///
     /// # Errors
@@ -106,6 +117,7 @@ impl Picture {
     }
 }
 
+#[cfg(feature = "native")]
 /// Pictures as the pages of one PDF.
 ///
 /// # Errors

@@ -17,7 +17,7 @@ use std::path::PathBuf;
 use std::time::Instant;
 
 use arcata_testkit::{Detail, Random, ScoreShape, random_score};
-use arcata_workbench::Session;
+use arcata_workbench::open_session;
 use serde_json::{Value, json};
 use support::{Bench, bench_of, get, post};
 
@@ -173,7 +173,7 @@ impl Desk {
 fn open(path: &std::path::Path) -> f64 {
     let once = || {
         let start = Instant::now();
-        std::hint::black_box(Session::open(path).expect("opens"));
+        std::hint::black_box(open_session(path, None).expect("opens"));
         millis(start)
     };
     (0..3).map(|_| once()).fold(f64::INFINITY, f64::min)

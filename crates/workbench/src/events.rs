@@ -1,32 +1,11 @@
-//! What pages are told without asking: that something was done, in this tab or another, or that the file has changed.
+//! What pages are told without asking, as server-sent events.
 
+use arcata_desk::Happened;
 use axum::response::sse::{Event, KeepAlive, Sse};
 use futures_util::Stream;
-use serde::Serialize;
 use tokio::sync::broadcast;
 use tokio_stream::StreamExt as _;
 use tokio_stream::wrappers::BroadcastStream;
-use utoipa::ToSchema;
-
-use crate::views::DoneView;
-
-/// Something happened.
-#[derive(Clone, Debug, Serialize, ToSchema)]
-#[serde(tag = "event", rename_all = "kebab-case")]
-pub(crate) enum Happened {
-    /// Something was done or undone.
-    Done {
-        /// What it came to.
-        done: DoneView,
-        /// The page that did it, by the name it gave itself.
-        by: String,
-    },
-    /// The file on the disk is another now, and cannot be read.
-    Unreadable {
-        /// In words.
-        why: String,
-    },
-}
 
 /// The events as a page hears them. One that was too slow is told to look again.
 pub(crate) fn stream(

@@ -4,16 +4,17 @@ use std::net::SocketAddr;
 use std::path::{Path as FilePath, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
 
+use arcata_desk::Failed;
 use axum::extract::{DefaultBodyLimit, Path, State};
 use axum::http::{StatusCode, header};
 use axum::response::{Html, IntoResponse, Response};
 use axum::routing::get;
 use axum::{Router, middleware};
 
-use crate::failed::{Failed, work};
 use crate::guard::{AccessKey, Guard, guard};
 use crate::hand_journal::HandJournal;
 use crate::journal::JournalError;
+use crate::refusal::{HttpRefusal, work};
 use crate::server::{ServeError, listen};
 
 /// A limit: a line of the journal, the state of one sheet with the teacher's sentences.
@@ -76,16 +77,16 @@ async fn script(State(shared): State<HandShared>) -> Response {
     ([(header::CONTENT_TYPE, "text/javascript; charset=utf-8")], shared.settings.script).into_response()
 }
 
-async fn sheet(State(shared): State<HandShared>, Path(file): Path<String>) -> Result<Response, Failed> {
+async fn sheet(State(shared): State<HandShared>, Path(file): Path<String>) -> Result<Response, HttpRefusal> {
     let missing = || Failed::missing("there is no such sheet");
     let kind = match FilePath::new(&file).extension().and_then(|ending| ending.to_str()) {
         Some("html") => "text/html; charset=utf-8",
         Some("pdf") => "application/pdf",
-        _ => return Err(missing()),
+        _ => return Err(missing().into()),
     };
     // A name alone: nothing but what lies in the folder.
     if FilePath::new(&file).file_name().and_then(|name| name.to_str()) != Some(file.as_str()) {
-        return Err(missing());
+        return Err(missing().into());
     }
     let path = shared.settings.sheets.join(&file);
     let bytes = work(move || arcata_files::read(&path, LARGEST_SHEET).map_err(|_| missing())).await?;
@@ -93,10 +94,10 @@ async fn sheet(State(shared): State<HandShared>, Path(file): Path<String>) -> Re
 }
 
 fn failed(problem: &JournalError) -> Failed {
-    Failed::new(StatusCode::INTERNAL_SERVER_ERROR, problem.to_string())
+    Failed::new(Failed::BROKEN, problem.to_string())
 }
 
-async fn read(State(shared): State<HandShared>) -> Result<String, Failed> {
+async fn read(State(shared): State<HandShared>) -> Result<String, HttpRefusal> {
     work(move || {
         let journal = shared.journal.lock().unwrap_or_else(PoisonError::into_inner);
         journal.text().map_err(|problem| failed(&problem))
@@ -104,7 +105,7 @@ async fn read(State(shared): State<HandShared>) -> Result<String, Failed> {
     .await
 }
 
-async fn put(State(shared): State<HandShared>, line: String) -> Result<StatusCode, Failed> {
+async fn put(State(shared): State<HandShared>, line: String) -> Result<StatusCode, HttpRefusal> {
     let line = (shared.settings.line)(&line).ok_or_else(|| Failed::impossible("this is no act"))?;
     work(move || {
         let mut journal = shared.journal.lock().unwrap_or_else(PoisonError::into_inner);

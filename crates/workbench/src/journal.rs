@@ -5,33 +5,16 @@
 //! form, which had no heading, is written anew in this one. What cannot be understood to its end is kept as it is under another
 //! name, which is told, and the work goes on from what stands before.
 
-mod lines;
-
 use std::fmt;
 use std::fs::{File, OpenOptions};
 use std::io::{Seek as _, SeekFrom, Write as _};
 use std::path::{Path, PathBuf};
 
+use arcata_desk::{HEADING, JournalContent, JournalEnd, JournalLine, journal_line};
 use arcata_files::FileError;
-use serde::{Deserialize, Serialize};
-
-use crate::act::Act;
-use lines::{HEADING, JournalContent, JournalEnd, line};
 
 /// A journal is read up to this size.
 const LARGEST: usize = 256 << 20;
-
-/// One step.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum JournalLine {
-    /// An act; what was undone before it is gone.
-    Did(Act),
-    /// The last act that counts is undone.
-    Undid,
-    /// The first act that was undone counts again.
-    Redid,
-}
 
 /// Why a journal cannot be used.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -104,7 +87,7 @@ impl Journal {
             file.set_len(lines.good as u64).map_err(said)?;
         } else {
             // In one go, so that a kill leaves the old form or the new one. The old file stays locked until the new one is.
-            let text = lines.steps.iter().zip(0..).map(|(step, number)| line(number, step));
+            let text = lines.steps.iter().zip(0..).map(|(step, number)| journal_line(number, step));
             let text = text.collect::<Result<String, String>>().map_err(failed)?;
             arcata_files::write_whole(path, format!("{HEADING}\n{text}").as_bytes()).map_err(file_said)?;
             let anew = locked(path).map_err(failed)?;
@@ -127,7 +110,7 @@ impl Journal {
     /// The disk is full, or gone.
     pub fn put(&mut self, step: &JournalLine) -> Result<(), JournalError> {
         let failed = |why: String| JournalError { path: self.path.clone(), why };
-        let line = line(self.number, step).map_err(failed)?;
+        let line = journal_line(self.number, step).map_err(failed)?;
         let before = self.file.stream_position().map_err(|problem| failed(problem.to_string()))?;
         let written = self.file.write_all(line.as_bytes()).and_then(|()| self.file.sync_data());
         if let Err(problem) = written {
@@ -164,6 +147,8 @@ fn locked(path: &Path) -> Result<File, String> {
 
 #[cfg(test)]
 mod tests {
+    use arcata_desk::Act;
+
     use super::*;
 
     fn tempo(quarters: u32) -> JournalLine {
@@ -286,7 +271,7 @@ mod tests {
         let lines = old.iter().enumerate().map(|(number, step)| {
             format!(
                 "{{\"number\":{number},\"step\":{step},\"check\":\"{}\"}}\n",
-                lines::check(number as u64, step)
+                arcata_desk::journal_check(number as u64, step)
             )
         });
         arcata_files::write_whole(&path, lines.collect::<String>().as_bytes()).unwrap();

@@ -6,15 +6,15 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 
+use arcata_desk::{SessionError, Shared};
 use arcata_engrave::Engraver;
 use arcata_habits::Habits;
 use axum::Router;
 use tokio::net::TcpListener;
 
+use crate::disk_shelf::{open_session, put_layer_on_desk};
 use crate::guard::AccessKey;
-use crate::routes::router;
-use crate::session::{Session, SessionError};
-use crate::shared::Shared;
+use crate::routes::serving;
 use crate::watch::watch;
 
 /// What to serve, and where.
@@ -78,17 +78,16 @@ pub fn serve(
     let preparing = engraver.clone();
     // While the score is read and the browser opens, the engraver lays out its fonts.
     std::thread::spawn(move || preparing.prepare());
-    let mut session =
-        Session::open_with(&settings.score, settings.habits.clone()).map_err(ServeError::Session)?;
+    let mut session = open_session(&settings.score, settings.habits.clone()).map_err(ServeError::Session)?;
     for layer in &settings.layers {
-        session.put_on_desk(layer).map_err(ServeError::Session)?;
+        put_layer_on_desk(&mut session, layer).map_err(ServeError::Session)?;
     }
     let shared = Shared::new(session, engraver);
     let score = settings.score.clone();
     listen(
         settings.port,
         move |key, address| {
-            let routes = router(shared.clone(), key, address);
+            let (routes, shared) = serving(shared, key, address);
             follow(&score, shared);
             routes
         },
@@ -104,7 +103,9 @@ fn follow(score: &Path, shared: Shared) {
         while changes.recv().await.is_some() {
             tokio::time::sleep(QUIET).await;
             while changes.try_recv().is_ok() {}
-            shared.reload().await;
+            let shared = shared.clone();
+            // A panic in there leaves the session as it was; the file will be looked at when it changes again.
+            let _ = tokio::task::spawn_blocking(move || shared.reload()).await;
         }
         drop(watcher);
     });

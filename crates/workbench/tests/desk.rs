@@ -3,7 +3,7 @@
 
 mod support;
 
-use arcata_workbench::Session;
+use arcata_workbench::{open_session, put_layer_on_desk};
 use axum::http::StatusCode;
 use serde_json::{Value, json};
 use support::{Bench, bench, bench_of, get, post};
@@ -90,14 +90,15 @@ async fn layers_are_shown_hidden_taken_up_and_held_against_each_other() {
     let (path, folder) = (bench.score(), bench.folder);
     drop(bench.router);
     for _ in 0..50 {
-        if let Ok(mut session) = Session::open(&path) {
-            session.put_on_desk(&file).expect("put on the desk");
-            session.put_on_desk(&file).expect("it lies there");
+        if let Ok(mut session) = open_session(&path, None) {
+            put_layer_on_desk(&mut session, &file).expect("put on the desk");
+            put_layer_on_desk(&mut session, &file).expect("it lies there");
             assert!(session.layer_text().contains(r#""mark":"down""#));
-            assert!(session.put_on_desk(&path).is_err(), "a score is no layer");
+            assert!(put_layer_on_desk(&mut session, &path).is_err(), "a score is no layer");
             drop(session);
-            let mut other = Session::open(&folder.path().join("other.musicxml")).expect("the other score");
-            assert!(other.put_on_desk(&file).is_err(), "it belongs to other music");
+            let mut other =
+                open_session(&folder.path().join("other.musicxml"), None).expect("the other score");
+            assert!(put_layer_on_desk(&mut other, &file).is_err(), "it belongs to other music");
             return;
         }
         tokio::time::sleep(std::time::Duration::from_millis(20)).await;

@@ -4,7 +4,8 @@
 
 mod support;
 
-use arcata_workbench::{AccessKey, Act, Ask, Asked, Journal, JournalLine, NotePlace, Session};
+use arcata_desk::{Act, Ask, Asked, JournalLine, NotePlace};
+use arcata_workbench::{AccessKey, Journal, open_session};
 use axum::body::Body;
 use axum::http::{Method, Request, StatusCode, header};
 use serde_json::{Value, json};
@@ -252,7 +253,7 @@ async fn a_bow_is_asked_for_undone_and_done_again_and_survives_the_end_of_the_pr
     drop(router);
     // Requests that were answered may hold the session a moment longer.
     for _ in 0..50 {
-        if let Ok(session) = Session::open(&path) {
+        if let Ok(session) = open_session(&path, None) {
             assert_eq!(session.reach(), (1, 0));
             assert!(session.layer_text().contains(r#""mark":"up""#));
             drop(folder);
@@ -260,7 +261,7 @@ async fn a_bow_is_asked_for_undone_and_done_again_and_survives_the_end_of_the_pr
         }
         tokio::time::sleep(std::time::Duration::from_millis(20)).await;
     }
-    panic!("the session does not open again: {:?}", Session::open(&path).err());
+    panic!("the session does not open again: {:?}", open_session(&path, None).err());
 }
 
 #[tokio::test]
@@ -404,7 +405,7 @@ fn a_score_that_was_changed_meanwhile_keeps_what_fits_and_tells_the_rest() {
     journal.put(&act(place("1", 1))).expect("kept");
     journal.put(&act(place("9", 9))).expect("kept");
     drop(journal);
-    let session = Session::open(&path).expect("opens");
+    let session = open_session(&path, None).expect("opens");
     assert_eq!(session.reach(), (2, 0));
     assert_eq!(session.lost().len(), 1, "{:?}", session.lost());
     assert_eq!(session.layer_text().matches(r#""mark":"up""#).count(), 1);
@@ -446,9 +447,9 @@ async fn a_package_stays_a_package_when_the_score_itself_is_changed() {
     let path = bench.folder.path().join("packed.mxl");
     std::fs::write(&path, arcata_xml::Package::around("study.musicxml", &plain).expect("packed"))
         .expect("written");
-    let session = Session::open(&path).expect("opens");
+    let session = open_session(&path, None).expect("opens");
     let router = arcata_workbench::router(
-        arcata_workbench::Shared::new(session, std::sync::Arc::default()),
+        arcata_desk::Shared::new(session, std::sync::Arc::default()),
         AccessKey::of("right"),
         std::net::SocketAddr::from(([127, 0, 0, 1], PORT)),
     );

@@ -7,7 +7,8 @@ use std::net::SocketAddr;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use arcata_workbench::{AccessKey, Session, Shared, router};
+use arcata_desk::Shared;
+use arcata_workbench::{AccessKey, open_session, router};
 use axum::Router;
 use axum::body::Body;
 use axum::http::{Method, Request, StatusCode, header};
@@ -47,7 +48,7 @@ fn bench_for(xml: &str, key: AccessKey) -> Bench {
     let score = folder.path().join("study.musicxml");
     std::fs::write(&score, xml).expect("a score");
     std::fs::write(folder.path().join("secret.txt"), "not to be served").expect("a file");
-    let session = Session::open(&score).expect("opens");
+    let session = open_session(&score, None).expect("opens");
     let address = SocketAddr::from(([127, 0, 0, 1], PORT));
     Bench { folder, router: router(Shared::new(session, Arc::default()), key, address) }
 }

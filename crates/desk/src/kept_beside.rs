@@ -1,52 +1,34 @@
 //! The file beside the score that says what is set aside and what slurs are (`arcata aside` writes it, too).
 
-use std::path::{Path, PathBuf};
-
 use arcata_review::{Aside, AsideEntry, SlurEntry};
 use arcata_score::{Score, SlurTold};
 
 use crate::act::SlurIs;
 use crate::state::SessionState;
 
-/// It is read up to this size.
-const LARGEST: usize = 4 << 20;
-
-/// `study.aside.toml` beside `study.musicxml`.
-pub(crate) fn path(score: &Path) -> PathBuf {
-    let mut name = score.file_stem().unwrap_or_default().to_owned();
-    name.push(".aside.toml");
-    score.with_file_name(name)
-}
-
-/// What it says; nothing where there is no such file.
+/// What the text of such a file says; nothing where there is none. `name` is the file's, for what is wrong with it.
 ///
 /// # Errors
 /// Where it cannot be read, with the line.
-pub(crate) fn read(score: &Path) -> Result<Aside, String> {
-    text(score)?.map_or_else(|| Ok(Aside::default()), |text| sound(score, &text))
+pub fn read_aside(name: &str, text: Option<&str>) -> Result<Aside, String> {
+    text.map_or_else(|| Ok(Aside::default()), |text| sound(name, text))
 }
 
-fn text(score: &Path) -> Result<Option<String>, String> {
-    let path = path(score);
-    if !path.exists() {
-        return Ok(None);
-    }
-    let bytes = arcata_files::read(&path, LARGEST).map_err(|problem| problem.to_string())?;
-    String::from_utf8(bytes).map(Some).map_err(|_| format!("{}: it is not UTF-8 text", path.display()))
-}
-
-fn sound(score: &Path, text: &str) -> Result<Aside, String> {
-    Aside::read(text).map_err(|problem| format!("{}, {problem}", path(score).display()))
+fn sound(name: &str, text: &str) -> Result<Aside, String> {
+    Aside::read(text).map_err(|problem| format!("{name}, {problem}"))
 }
 
 /// The text of the file with what was set aside and said of slurs in a session added; what stands there stays as it stands.
 ///
 /// # Errors
 /// Where the file cannot be read: it is not written over.
-pub(crate) fn with(score: &Path, music: &Score, state: &SessionState) -> Result<String, String> {
-    let name = score.file_name().unwrap_or_default().to_string_lossy();
-    let mut out = text(score)?.unwrap_or_else(|| Aside::head(&name));
-    let known = sound(score, &out)?;
+pub(crate) fn with(
+    (name, text): (&str, Option<String>),
+    (score_name, music): (&str, &Score),
+    state: &SessionState,
+) -> Result<String, String> {
+    let mut out = text.unwrap_or_else(|| Aside::head(score_name));
+    let known = sound(name, &out)?;
     if !out.ends_with('\n') {
         out.push('\n');
     }

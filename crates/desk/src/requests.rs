@@ -276,13 +276,13 @@ pub(crate) struct LayerPictureQuery {
 
 /// What was written, and where.
 #[derive(Debug, Serialize, ToSchema)]
-pub(crate) struct KeptView {
+pub struct KeptView {
     /// The file or folder, beside the score.
-    pub(crate) file: String,
+    pub file: String,
     /// How many files were written.
-    pub(crate) files: usize,
+    pub files: usize,
     /// What is to be told of them.
-    pub(crate) told: Vec<String>,
+    pub told: Vec<String>,
 }
 
 /// The score was written.

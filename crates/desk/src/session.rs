@@ -1,22 +1,20 @@
 //! A session: a score, the acts on it, and the desk that follows from them.
 
 use std::fmt;
-use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use arcata_analysis::Source;
-use arcata_files::FileError;
 use arcata_habits::Habits;
 use arcata_layer::{Addresses, carry};
-use arcata_xml::Limits;
+use arcata_review::Aside;
 
 use crate::act::{Act, NotePlace};
 use crate::alike::StrokeAt;
 use crate::desk::{Base, Desk, StrokesMoved};
 use crate::history::{ActMoment, History, checksum};
-use crate::journal::{Journal, JournalLine};
-use crate::kept_beside;
+use crate::journal::JournalLine;
 use crate::layers;
+use crate::shelf::Shelf;
 use crate::state::{Given, SessionState};
 
 /// Why something could not be done.
@@ -43,9 +41,6 @@ impl fmt::Display for SessionError {
 
 impl std::error::Error for SessionError {}
 
-/// A layer is read up to this size.
-const LARGEST_LAYER: usize = 64 << 20;
-
 /// What an act has moved.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Moved {
@@ -59,12 +54,31 @@ pub(crate) struct Moved {
     pub(crate) strokes: StrokesMoved,
 }
 
+/// What a session begins with.
+#[derive(Debug)]
+pub struct SessionStart {
+    /// The name of the score's file.
+    pub name: String,
+    /// The bytes of the file.
+    pub bytes: Vec<u8>,
+    /// The same, read.
+    pub source: Source,
+    /// The steps of the journal.
+    pub steps: Vec<JournalLine>,
+    /// What became of a journal that could not be read to its end, in words.
+    pub journal_told: Option<String>,
+    /// What the file on findings set aside and on slurs says.
+    pub aside: Aside,
+    /// A leader's habits, to bow by.
+    pub habits: Option<Habits>,
+}
+
 /// A score that is worked on.
 #[derive(Debug)]
 pub struct Session {
-    path: PathBuf,
+    name: String,
     bytes: Arc<Vec<u8>>,
-    journal: Journal,
+    shelf: Box<dyn Shelf>,
     history: History,
     version: u64,
     /// Acts of the journal that fit the score no more, in words.
@@ -72,32 +86,37 @@ pub struct Session {
 }
 
 impl Session {
-    /// Opens a score and takes up its journal.
+    /// Takes up a score and what was done on it.
+    ///
+    /// ```
+    /// use arcata_analysis::Source;
+    /// use arcata_desk::{MemoryShelf, Session, SessionStart};
+    ///
+    /// let bytes = arcata_testkit::musicxml("viola: 1/4 C4 D4 E4 F4").into_bytes();
+    /// let start = SessionStart {
+    ///     name: "study.musicxml".to_owned(),
+    ///     source: Source::open(bytes.clone())?,
+    ///     bytes: bytes.clone(),
+    ///     steps: Vec::new(),
+    ///     journal_told: None,
+    ///     aside: Default::default(),
+    ///     habits: None,
+    /// };
+    /// let session = Session::new(start, Box::new(MemoryShelf::new(bytes))).map_err(|why| why.to_string())?;
+    /// assert_eq!((session.version(), session.reach()), (0, (0, 0)));
+    /// # Ok::<(), String>(())
+    /// ```
     ///
     /// # Errors
-    /// A score or a journal that cannot be read.
-    pub fn open(path: &Path) -> Result<Self, SessionError> {
-        Self::open_with(path, None)
-    }
-
-    /// The same, bowed as a leader does.
-    ///
-    /// # Errors
-    /// A score or a journal that cannot be read.
-    pub fn open_with(path: &Path, habits: Option<Habits>) -> Result<Self, SessionError> {
-        let bytes = arcata_files::read(path, Limits::default().max_bytes).map_err(score)?;
-        let told = kept_beside::read(path).map_err(SessionError::Score)?.slurs;
-        let bytes = Arc::new(bytes);
-        let given = Given { told, habits: habits.map(Arc::new) };
-        let named = |why: String| SessionError::Score(format!("{}: {why}", path.display()));
-        // The score first: beside one that is none no journal is begun.
-        let source = Source::open(bytes.to_vec()).map_err(named)?;
-        let (journal, steps) = Journal::open(&Journal::beside(path))
-            .map_err(|problem| SessionError::Journal(problem.to_string()))?;
-        let (acts, counting) = taken(steps);
-        let (history, mut lost) = History::of((&bytes, source), acts, counting, given).map_err(named)?;
-        lost.extend(journal.told().map(str::to_owned));
-        Ok(Self { path: path.to_owned(), bytes, journal, history, version: 0, lost })
+    /// A score that cannot be planned.
+    pub fn new(start: SessionStart, shelf: Box<dyn Shelf>) -> Result<Self, SessionError> {
+        let given = Given { told: start.aside.slurs, habits: start.habits.map(Arc::new) };
+        let bytes = Arc::new(start.bytes);
+        let (acts, counting) = taken(start.steps);
+        let (history, mut lost) =
+            History::of((&bytes, start.source), acts, counting, given).map_err(SessionError::Score)?;
+        lost.extend(start.journal_told);
+        Ok(Self { name: start.name, bytes, shelf, history, version: 0, lost })
     }
 
     /// Does an act: writes it to the journal, then confirms it. `seen` is the version that the user looked at.
@@ -174,7 +193,7 @@ impl Session {
     /// # Errors
     /// Where the new file is no score; the old one stays on the desk.
     pub(crate) fn reload(&mut self) -> Result<Option<(Moved, Vec<String>)>, SessionError> {
-        let bytes = arcata_files::read(&self.path, Limits::default().max_bytes).map_err(score)?;
+        let bytes = self.shelf.score().map_err(SessionError::Score)?;
         if bytes == *self.bytes {
             return Ok(None);
         }
@@ -191,17 +210,15 @@ impl Session {
         if self.state().edits.is_empty() {
             return Err(SessionError::Act("nothing in the score itself is changed".to_owned()));
         }
-        let now = arcata_files::read(&self.path, Limits::default().max_bytes).map_err(score)?;
+        let now = self.shelf.score().map_err(SessionError::Score)?;
         if now != *self.bytes {
             return Err(SessionError::Late);
         }
         let file = self.now().desk.base.file();
         let bytes =
             file.write(file.document().bytes()).map_err(|problem| SessionError::Act(problem.to_string()))?;
-        let kept = arcata_files::back_up(&self.path).map_err(act)?;
-        arcata_files::rewrite(&self.path, &now, &bytes).map_err(act)?;
+        let kept = self.shelf.write_score(&now, &bytes).map_err(SessionError::Act)?;
         let (moved, told) = self.take_in(bytes, None)?;
-        let kept = kept.file_name().unwrap_or_default().to_string_lossy().into_owned();
         Ok((moved, told, kept))
     }
 
@@ -242,26 +259,25 @@ impl Session {
         Ok((moved, told))
     }
 
-    /// Puts a layer from a file on the desk, under the name of the file; nothing is done where one of that name lies there.
+    /// Whether a layer of that name lies on the desk.
+    #[must_use]
+    pub fn has_layer(&self, name: &str) -> bool {
+        self.state().layers.all().iter().any(|one| one.name == name)
+    }
+
+    /// Puts a layer on the desk; nothing is done where one of that name lies there.
     ///
     /// # Errors
-    /// A file that cannot be read, or belongs to other music.
-    pub fn put_on_desk(&mut self, path: &Path) -> Result<(), SessionError> {
-        let name = path.file_name().unwrap_or_default().to_string_lossy();
-        let name = name.strip_suffix(".bowings.json").or_else(|| name.strip_suffix(".json")).unwrap_or(&name);
-        if self.state().layers.all().iter().any(|one| one.name == name) {
+    /// A text that is no layer, or belongs to other music.
+    pub fn put_on_desk(&mut self, name: &str, text: String) -> Result<(), SessionError> {
+        if self.has_layer(name) {
             return Ok(());
         }
-        let bytes = arcata_files::read(path, LARGEST_LAYER).map_err(act)?;
-        let text = String::from_utf8(bytes)
-            .map_err(|_| SessionError::Act(format!("{}: it is not UTF-8 text", path.display())))?;
-        self.act(Act::Layer { name: name.to_owned(), text: Some(text) }, None)
-            .map_err(|why| SessionError::Act(format!("{}: {why}", path.display())))?;
-        Ok(())
+        self.act(Act::Layer { name: name.to_owned(), text: Some(text) }, None).map(|_| ())
     }
 
     fn put(&mut self, step: &JournalLine) -> Result<(), SessionError> {
-        self.journal.put(step).map_err(|problem| SessionError::Journal(problem.to_string()))
+        self.shelf.put(step).map_err(SessionError::Journal)
     }
 
     /// Writes an act down and goes to what it has made.
@@ -286,10 +302,14 @@ impl Session {
         self.history.now()
     }
 
-    /// The file.
+    /// The name of the score's file.
     #[must_use]
-    pub fn path(&self) -> &Path {
-        &self.path
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+
+    pub(crate) fn shelf(&self) -> &dyn Shelf {
+        self.shelf.as_ref()
     }
 
     pub(crate) fn desk(&self) -> Desk {
@@ -337,16 +357,6 @@ impl Session {
         };
         strokes.iter().filter_map(place).collect()
     }
-}
-
-#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
-fn score(problem: FileError) -> SessionError {
-    SessionError::Score(problem.to_string())
-}
-
-#[expect(clippy::needless_pass_by_value, reason = "for map_err")]
-fn act(problem: FileError) -> SessionError {
-    SessionError::Act(problem.to_string())
 }
 
 /// The acts that a journal leaves, and how many of them count.

@@ -1,15 +1,29 @@
 //! The lines of a journal, in this form and in the first one.
+//!
+//! A line that says what the file is and in which version, then one line of JSON a step, with a number and a checksum. Whoever
+//! keeps a session puts each line where it stays before the act is confirmed, and reads them again with [`JournalContent::read`].
 
 use arcata_xml::seen_json;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use sha2::{Digest as _, Sha256};
 
-use super::JournalLine;
 use crate::act::Act;
 
-/// The first line.
-pub(super) const HEADING: &str = "{\"format\":\"arcata-acts\",\"version\":2}";
+/// One step.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum JournalLine {
+    /// An act; what was undone before it is gone.
+    Did(Act),
+    /// The last act that counts is undone.
+    Undid,
+    /// The first act that was undone counts again.
+    Redid,
+}
+
+/// The first line, without its end.
+pub const HEADING: &str = "{\"format\":\"arcata-acts\",\"version\":2}";
 /// What the first line calls the format.
 const FORMAT: &str = "arcata-acts";
 /// The version that is written.
@@ -17,24 +31,30 @@ const VERSION: u64 = 2;
 
 /// What a journal's file holds.
 #[derive(Debug, Default)]
-pub(super) struct JournalContent {
-    pub(super) steps: Vec<JournalLine>,
+pub struct JournalContent {
+    /// The steps that can be read.
+    pub steps: Vec<JournalLine>,
     /// Whether it has a heading; those of the first form have none.
-    pub(super) headed: bool,
+    pub headed: bool,
     /// How many bytes of it are whole.
-    pub(super) good: usize,
-    pub(super) end: JournalEnd,
+    pub good: usize,
+    /// How it ends.
+    pub end: JournalEnd,
 }
 
 /// How it ends.
 #[derive(Debug, Default)]
-pub(super) enum JournalEnd {
+pub enum JournalEnd {
+    /// With a whole line.
     #[default]
     Whole,
     /// In a line without its end: it was never confirmed.
     Torn,
     /// In what cannot be understood, and why.
-    Broken { why: String },
+    Broken {
+        /// In words.
+        why: String,
+    },
 }
 
 #[derive(Deserialize)]
@@ -44,7 +64,9 @@ struct JournalHeading {
 }
 
 impl JournalContent {
-    pub(super) fn read(bytes: &[u8]) -> Self {
+    /// Reads a journal as far as it can be understood.
+    #[must_use]
+    pub fn read(bytes: &[u8]) -> Self {
         let mut read = Self::default();
         for (index, line) in bytes.split_inclusive(|byte| *byte == b'\n').enumerate() {
             let Some(text) = line.strip_suffix(b"\n") else {
@@ -87,14 +109,28 @@ impl JournalContent {
     }
 }
 
-/// A step as a line.
-pub(super) fn line(number: u64, step: &JournalLine) -> Result<String, String> {
+/// A step as a line, with its end; steps are counted from 0.
+///
+/// ```
+/// use arcata_desk::{HEADING, JournalContent, JournalEnd, JournalLine, journal_line};
+///
+/// let steps = [JournalLine::Undid, JournalLine::Redid];
+/// let lines: String = steps.iter().zip(0..).map(|(step, number)| journal_line(number, step).unwrap()).collect();
+/// let read = JournalContent::read(format!("{HEADING}\n{lines}").as_bytes());
+/// assert_eq!(read.steps, steps);
+/// assert!(matches!(read.end, JournalEnd::Whole));
+/// ```
+///
+/// # Errors
+/// A step that cannot be written as JSON, in words.
+pub fn journal_line(number: u64, step: &JournalLine) -> Result<String, String> {
     let step = seen_json(serde_json::to_string(step).map_err(|problem| problem.to_string())?);
-    Ok(format!("{{\"number\":{number},\"step\":{step},\"check\":\"{}\"}}\n", check(number, &step)))
+    Ok(format!("{{\"number\":{number},\"step\":{step},\"check\":\"{}\"}}\n", journal_check(number, &step)))
 }
 
 /// Eight hexadecimal digits over number and step.
-pub(super) fn check(number: u64, step: &str) -> String {
+#[must_use]
+pub fn journal_check(number: u64, step: &str) -> String {
     let digest = Sha256::digest(format!("{number} {step}").as_bytes());
     digest.iter().take(4).map(|byte| format!("{byte:02x}")).collect()
 }
@@ -104,7 +140,7 @@ pub(super) fn check(number: u64, step: &str) -> String {
 fn sound(line: &str, number: u64) -> Option<&str> {
     let rest = line.strip_prefix(&format!("{{\"number\":{number},\"step\":"))?;
     let (step, sum) = rest.rsplit_once(",\"check\":\"")?;
-    (sum.strip_suffix("\"}") == Some(check(number, step).as_str())).then_some(step)
+    (sum.strip_suffix("\"}") == Some(journal_check(number, step).as_str())).then_some(step)
 }
 
 /// A step that only the first form has: a layer without a name went into the one layer there was, and one layer was carried.

@@ -1,13 +1,9 @@
 //! The language that a page asks for.
 
-use std::convert::Infallible;
 use std::str::FromStr as _;
 
 use arcata_languages::{Language, Wording};
 use arcata_review::trade_words;
-use axum::extract::FromRequestParts;
-use axum::http::header::ACCEPT_LANGUAGE;
-use axum::http::request::Parts;
 
 use crate::desk::Desk;
 
@@ -21,18 +17,10 @@ impl RequestLanguage {
         Wording { language: self.0, words: trade_words(desk.base.profile()) }
     }
 
-    fn of(header: &str) -> Self {
+    /// As the header of a request says.
+    pub(crate) fn of(header: &str) -> Self {
         let wishes = header.split(',').filter_map(|wish| wish.split(';').next());
         Self(wishes.map(str::trim).find_map(|wish| Language::from_str(wish).ok()).unwrap_or_default())
-    }
-}
-
-impl<S: Sync> FromRequestParts<S> for RequestLanguage {
-    type Rejection = Infallible;
-
-    async fn from_request_parts(parts: &mut Parts, _: &S) -> Result<Self, Infallible> {
-        let header = parts.headers.get(ACCEPT_LANGUAGE).and_then(|value| value.to_str().ok());
-        Ok(Self::of(header.unwrap_or_default()))
     }
 }
 

@@ -194,7 +194,7 @@ impl LayerView {
 
 /// What an act has done.
 #[derive(Clone, Debug, Serialize, ToSchema)]
-pub(crate) struct DoneView {
+pub struct DoneView {
     /// The version that there is now.
     pub(crate) version: u64,
     /// Bows that are others now.
@@ -269,7 +269,7 @@ impl ScoreView {
         let wording = spoken.wording(&desk);
         let base = &desk.base;
         let score = base.score();
-        let file = session.path().file_name().unwrap_or_default().to_string_lossy().into_owned();
+        let file = session.name().to_owned();
         let sections = score.parts.iter().enumerate().filter(|(_, part)| part.instrument.is_bowed());
         let reading = base.ground.reading();
         let opening = reading.tempo.quarters_a_minute(arcata_score::Moment::START);

@@ -4,7 +4,9 @@ use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use arcata_analysis::{Config, Ground, Player, Snapshot, Source, asks, stroke_of, with_read_marks};
+use arcata_analysis::{
+    Config, Ground, Player, Snapshot, Source, WithLayer, asks, stroke_of, with_layer, with_read_marks,
+};
 use arcata_bow::plan::{BowReach, Settled, settled};
 use arcata_bow::together::Agreement;
 use arcata_bow::{Line, Plan, PlanSettings, Profile, Reading};
@@ -53,7 +55,7 @@ pub(crate) struct Base {
 
 /// The desk as it is at one moment. Cheap to copy.
 #[derive(Clone, Debug)]
-pub(crate) struct Desk {
+pub struct Desk {
     pub(crate) base: Arc<Base>,
     /// How the score is bowed with what is asked of it.
     pub(crate) snapshot: Snapshot,
@@ -184,6 +186,27 @@ impl Desk {
         let snapshot = before.asking_of(base.ground.clone(), asked);
         let hook_signs = Arc::new(hook_signs(&base, layer));
         Self { base, snapshot, hook_signs }
+    }
+
+    /// How the score is bowed with what is asked of it.
+    #[must_use]
+    pub const fn snapshot(&self) -> &Snapshot {
+        &self.snapshot
+    }
+
+    /// What is taken for given, in words.
+    #[must_use]
+    pub fn assumptions(&self, wording: &Wording) -> Vec<String> {
+        self.base.assumptions(wording)
+    }
+
+    /// The score's own document with a layer on it.
+    ///
+    /// # Errors
+    /// A layer that does not fit it, in words.
+    pub fn bowed(&self, layer: &Layer) -> Result<WithLayer, String> {
+        let document = self.base.file().document();
+        with_layer((document, &arcata_score::read(document)), layer, &self.snapshot.told(layer))
     }
 
     /// A plan for each line.
