@@ -142,7 +142,7 @@ fn format(arguments: &SheetArguments) -> Result<SheetFormat, Failure> {
 }
 
 /// Stands by part.
-fn stands(score: &Score, text: Option<&str>) -> Result<BTreeMap<usize, u32>, Failure> {
+pub(crate) fn stands(score: &Score, text: Option<&str>) -> Result<BTreeMap<usize, u32>, Failure> {
     const MOST: u32 = 1000;
     let Some(text) = text else { return Ok(BTreeMap::new()) };
     if text.trim().eq_ignore_ascii_case("symphony") {

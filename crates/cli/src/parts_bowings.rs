@@ -1,17 +1,26 @@
 //! The score with the bowings that shall stand in the parts.
 
+use std::collections::BTreeSet;
+
 use arcata_bow::plan::MarkReading;
 use arcata_layer::{Trust, add_marks, remove_marks};
-use arcata_prepare::{PlannedMarks, planned_marks};
-use arcata_xml::{EditError, EditList};
+use arcata_prepare::{PlannedMarks, fresh_signs, planned_marks};
+use arcata_xml::{EditError, EditList, NodeId};
 
 use crate::args::{Bowings, PartsArguments, SharedArguments};
 use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
 use crate::studio;
 
+/// The score as it shall stand in the parts.
+pub(crate) struct PartsScore {
+    pub(crate) bowed: BowedScore,
+    /// Signs for bows and slurs that it did not have before.
+    pub(crate) fresh: BTreeSet<NodeId>,
+}
+
 /// Reads the score and puts the bowings on: first the choice, then the layers.
-pub(crate) fn open(arguments: &PartsArguments) -> Result<BowedScore, Failure> {
+pub(crate) fn open(arguments: &PartsArguments) -> Result<PartsScore, Failure> {
     let opened = studio::open_score(&arguments.score)?;
     let edits = match arguments.bowings {
         Bowings::Score => EditList::default(),
@@ -23,7 +32,8 @@ pub(crate) fn open(arguments: &PartsArguments) -> Result<BowedScore, Failure> {
     // its notes are the same.
     let trust = if arguments.bowings == Bowings::Score { Trust::OwnScore } else { Trust::AnyScore };
     bowed.put_on(&arguments.score, &arguments.layer, trust)?;
-    Ok(bowed)
+    let fresh = fresh_signs((opened.document(), &opened.score), (&bowed.document, &bowed.score));
+    Ok(PartsScore { bowed, fresh })
 }
 
 /// The plan's marks as edits of the score as it is.

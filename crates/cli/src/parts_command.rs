@@ -1,72 +1,99 @@
 //! `arcata parts`.
 #![expect(clippy::disallowed_methods, reason = "the command line is where folders are made and time is told")]
 
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
+use std::sync::{Mutex, PoisonError};
 use std::time::Instant;
 
 use arcata_bow::RealTime;
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_engrave::{Booklet, BookletRequest, House, PageEndKind, Picture, SystemWide, pdf};
+use arcata_engrave::{Booklet, BookletRequest, Engraver, House, Picture, ShownChanges, SystemWide, pdf};
 use arcata_files::FileError;
-use arcata_prepare::{PartPaper, advice_words, page_end_words, part_file_name, part_paper, remark_words};
+use arcata_languages::{Argument, Saying};
+use arcata_prepare::{changed_bars, part_file_name, part_paper};
 use arcata_score::Length;
 use rayon::prelude::*;
 
 use crate::args::PartsArguments;
 use crate::bowed_score::BowedScore;
 use crate::failure::Failure;
-use crate::parts_bowings;
-use crate::{bars, engraving, files, studio};
-
-/// A part with its two files, not written yet.
-struct Made {
-    paper: PartPaper,
-    pdf: PathBuf,
-    musicxml: PathBuf,
-    /// Sheets to be folded, where they are asked for.
-    sheets: Option<StitchedSheets>,
-    /// What a page turn needs.
-    needed: RealTime,
-    seconds: f64,
-}
+use crate::layer_words::say;
+use crate::parts_bowings::{self, PartsScore};
+use crate::parts_record::{PartRecord, PartsRecord, sum};
+use crate::parts_words::{PartTold, changed_said};
+use crate::{bars, engraving, files, parts_handover, studio};
 
 /// The sheets of a part that is to be folded and stitched.
-struct StitchedSheets {
-    path: PathBuf,
+pub(crate) struct StitchedSheets {
+    pub(crate) path: PathBuf,
     pdf: Vec<u8>,
     /// How many sheets, and their width and height, mm.
-    count: usize,
-    size: (f64, f64),
+    pub(crate) count: usize,
+    pub(crate) size: (f64, f64),
     /// The pages that fold out, behind the sheets.
-    folding_out: Vec<String>,
+    pub(crate) folding_out: Vec<String>,
+}
+
+/// A part that is to lie in the folder.
+pub(crate) struct PartTarget {
+    /// Its index in the score.
+    pub(crate) part: usize,
+    /// The name of its files without their endings.
+    pub(crate) stem: String,
+    /// What it is made from, as a sum.
+    made_from: String,
+    shown: ShownChanges,
+    /// What has changed since it was printed; nothing where that is not asked.
+    changed: Option<Saying>,
+}
+
+/// A part that lies in the folder now.
+pub(crate) struct PartThere {
+    pub(crate) record: PartRecord,
+    /// How long it took and how many lines it has; nothing where it was kept.
+    made: Option<(f64, usize)>,
+}
+
+/// All that parts are made with.
+struct Workshop<'a> {
+    arguments: &'a PartsArguments,
+    bowed: &'a BowedScore,
+    house: &'a House,
+    tempo: TempoMap,
+    wide: SystemWide,
+    turn: RealTime,
+    engraver: Engraver,
 }
 
 pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     let house = house(arguments)?;
-    let bowed = parts_bowings::open(arguments)?;
+    let PartsScore { bowed, fresh } = parts_bowings::open(arguments)?;
     let parts = bars::parts(&bowed.score, &arguments.part)?;
-    let targets: Vec<PathBuf> =
-        parts.iter().map(|part| arguments.out.join(part_file_name(&bowed.score, *part))).collect();
-    check_targets(arguments, &targets)?;
-    let made = make(arguments, &bowed, &house, &parts, &targets)?;
+    let workshop = Workshop::new(arguments, &bowed, &house)?;
+    let lighter = if arguments.pencil { fresh } else { BTreeSet::new() };
+    let targets: Vec<PartTarget> =
+        parts.par_iter().map(|part| workshop.target(*part, &lighter)).collect::<Result<_, _>>()?;
+    let record = PartsRecord::of(&arguments.out);
+    check_targets(arguments, &targets, &record)?;
     std::fs::create_dir_all(&arguments.out)
         .map_err(|error| FileError::Write { path: arguments.out.clone(), why: error.to_string() })?;
-    for part in &made {
-        arcata_files::write_whole(&part.pdf, &part.paper.pdf)?;
-        arcata_files::write_whole(&part.musicxml, part.paper.booklet.musicxml.as_bytes())?;
-        if let Some(sheets) = &part.sheets {
-            arcata_files::write_whole(&sheets.path, &sheets.pdf)?;
-        }
-    }
+    let there = workshop.make(&targets, record)?;
     let mut complete = bowed.left_out.is_empty();
     let mut report = String::new();
-    for part in &made {
-        complete &= tell(part, &mut report);
+    for (target, part) in targets.iter().zip(&there) {
+        complete &= part.record.complete;
+        tell(&workshop, target, part, &mut report);
     }
     for entry in &bowed.left_out {
-        let _ = writeln!(report, "Not in any part: {entry}");
+        let what = entry.to_string();
+        let _ = writeln!(report, "{}", say(&Saying::new("part-not-in-any").quoting("what", what)));
+    }
+    if arguments.handover {
+        let made = parts_handover::make(arguments, &bowed, &house, (&targets, &there))?;
+        let _ = writeln!(report, "{}", say(&made));
     }
     files::show(&report);
     Ok(if complete { ExitCode::SUCCESS } else { ExitCode::from(1) })
@@ -79,70 +106,164 @@ fn house(arguments: &PartsArguments) -> Result<House, Failure> {
     House::parse(&text).map_err(|error| failed(error.to_string()))
 }
 
-/// Nothing is written over: neither the score nor, unless asked, parts made before.
-fn check_targets(arguments: &PartsArguments, targets: &[PathBuf]) -> Result<(), Failure> {
-    let endings: &[&str] =
-        if arguments.booklet { &["pdf", "musicxml", FOLDED] } else { &["pdf", "musicxml"] };
-    let files: Vec<PathBuf> =
-        targets.iter().flat_map(|target| endings.iter().map(|end| ending(target, end))).collect();
+/// Nothing is written over: neither the score nor, unless asked, parts made before. Parts that stay as they are are not in the way.
+fn check_targets(
+    arguments: &PartsArguments,
+    targets: &[PartTarget],
+    record: &PartsRecord,
+) -> Result<(), Failure> {
+    let folder = &arguments.out;
+    let mut written: Vec<PathBuf> = vec![PartsRecord::path(folder)];
+    let mut there: Vec<PathBuf> = Vec::new();
+    for target in targets {
+        let own = target.files(arguments.booklet).map(|name| folder.join(name));
+        let own: Vec<PathBuf> = own.collect();
+        if record.kept(folder, &target.stem, &target.made_from).is_none() {
+            there.extend(own.iter().filter(|file| file.exists()).cloned());
+        }
+        written.extend(own);
+    }
+    if arguments.handover {
+        let more = parts_handover::files(arguments);
+        there.extend(more.iter().filter(|file| file.exists()).cloned());
+        written.extend(more);
+    }
     let inputs = arguments.layer.iter().chain([&arguments.score]).chain(&arguments.house);
     for input in inputs {
-        if let Some(path) = files.iter().find(|file| files::same(file, input)) {
+        if let Some(path) = written.iter().find(|file| files::same(file, input)) {
             return Err(Failure::SameFile { path: path.clone() });
         }
     }
-    let there: Vec<PathBuf> = files.into_iter().filter(|file| file.exists()).collect();
     if there.is_empty() || arguments.replace { Ok(()) } else { Err(Failure::Exists { paths: there }) }
 }
 
 /// A name with an ending behind it, whatever points the name has.
-fn ending(target: &Path, ending: &str) -> PathBuf {
+pub(crate) fn ending(target: &Path, ending: &str) -> PathBuf {
     let mut name = target.as_os_str().to_owned();
     name.push(".");
     name.push(ending);
     PathBuf::from(name)
 }
 
-fn make(
-    arguments: &PartsArguments,
-    bowed: &BowedScore,
-    house: &House,
-    parts: &[usize],
-    targets: &[PathBuf],
-) -> Result<Vec<Made>, Failure> {
-    let profile = studio::profile(&arguments.player.style.profile)?;
-    let tempo = arguments
-        .tempo
-        .map_or(TempoChoice::Written, |quarters| TempoChoice::Opening(Length::new(i64::from(quarters), 1)));
-    let tempo = TempoMap::new(&bowed.score, &profile, tempo);
-    let wide = SystemWide::new(&bowed.document, &bowed.score);
-    let turn = RealTime::from_micros(profile.times.page_turn.value * 1000);
-    let engraver = engraving::engraver();
-    let one = |(part, target): (&usize, &PathBuf)| {
-        let started = Instant::now();
-        let name = bowed.score.parts[*part].name.clone();
-        let failed = |why: String| Failure::PartNotMade { part: name.clone(), why };
-        let request = BookletRequest {
-            document: &bowed.document,
-            score: &bowed.score,
-            wide: &wide,
-            tempo: &tempo,
-            house,
-            turn,
-            part: *part,
-        };
-        let paper = part_paper(&request, &engraver).map_err(failed)?;
-        let seconds = started.elapsed().as_secs_f64();
-        let (pdf, musicxml) = (ending(target, "pdf"), ending(target, "musicxml"));
-        let sheets = arguments.booklet.then(|| sheets(&paper.booklet, ending(target, FOLDED)));
-        let sheets = sheets.transpose().map_err(failed)?;
-        Ok(Made { paper, pdf, musicxml, sheets, needed: request.turn_needed(), seconds })
-    };
-    parts.par_iter().zip(targets).map(one).collect()
+/// The ending of the file with sheets to be folded.
+pub(crate) const FOLDED: &str = "booklet.pdf";
+
+impl PartTarget {
+    /// The names of its files.
+    fn files(&self, booklet: bool) -> impl Iterator<Item = String> {
+        let endings = if booklet { &["pdf", "musicxml", FOLDED][..] } else { &["pdf", "musicxml"] };
+        endings.iter().map(|ending| format!("{}.{ending}", self.stem))
+    }
 }
 
-/// The ending of the file with sheets to be folded.
-const FOLDED: &str = "booklet.pdf";
+impl<'a> Workshop<'a> {
+    fn new(arguments: &'a PartsArguments, bowed: &'a BowedScore, house: &'a House) -> Result<Self, Failure> {
+        let profile = studio::profile(&arguments.player.style.profile)?;
+        let tempo = arguments.tempo.map_or(TempoChoice::Written, |quarters| {
+            TempoChoice::Opening(Length::new(i64::from(quarters), 1))
+        });
+        Ok(Self {
+            arguments,
+            bowed,
+            house,
+            tempo: TempoMap::new(&bowed.score, &profile, tempo),
+            wide: SystemWide::new(&bowed.document, &bowed.score),
+            turn: RealTime::from_micros(profile.times.page_turn.value * 1000),
+            engraver: engraving::engraver(),
+        })
+    }
+
+    fn request<'r>(&'r self, part: usize, shown: &'r ShownChanges) -> BookletRequest<'r> {
+        BookletRequest {
+            document: &self.bowed.document,
+            score: &self.bowed.score,
+            wide: &self.wide,
+            tempo: &self.tempo,
+            house: self.house,
+            turn: self.turn,
+            part,
+            shown,
+        }
+    }
+
+    /// What a part is to become, before anything is engraved.
+    fn target(&self, part: usize, lighter: &BTreeSet<arcata_xml::NodeId>) -> Result<PartTarget, Failure> {
+        let stem = part_file_name(&self.bowed.score, part);
+        let mut shown = ShownChanges { lighter: lighter.clone(), bars: BTreeSet::new() };
+        let mut changed = None;
+        if let Some(folder) = &self.arguments.since {
+            let bars = self.changed(&folder.join(format!("{stem}.musicxml")), part)?;
+            let label = |bar: &u32| self.bowed.score.bar_label(*bar).to_owned();
+            changed = Some(changed_said(bars.as_ref().map(|bars| bars.iter().map(label).collect())));
+            shown.bars = bars.unwrap_or_default();
+        }
+        let key = Booklet::content_key(&self.request(part, &shown), &self.engraver);
+        // What is told is kept with the part, so its language counts, too.
+        let made_from = sum(format!("{key} {} {:?}", self.arguments.booklet, files::wording()).as_bytes());
+        Ok(PartTarget { part, stem, made_from, shown, changed })
+    }
+
+    /// The bars that are not as in an earlier file of the part; nothing where there is none.
+    fn changed(&self, before: &Path, part: usize) -> Result<Option<BTreeSet<u32>>, Failure> {
+        let none = ShownChanges::default();
+        let now = Booklet::unpaged(&self.request(part, &none), &self.engraver);
+        if !before.exists() {
+            return Ok(None);
+        }
+        let failed = |why: String| Failure::Read { path: before.to_owned(), why };
+        let text = files::read_text(before).map_err(failed)?;
+        changed_bars(text.into_bytes(), now.into_bytes()).map(Some).map_err(failed)
+    }
+
+    /// Makes the parts that are not there as they should be. Each is written as soon as it is made, so that who stops has what was done
+    /// and goes on from there.
+    fn make(&self, targets: &[PartTarget], record: PartsRecord) -> Result<Vec<PartThere>, Failure> {
+        let folder = &self.arguments.out;
+        let keeping = Mutex::new(record);
+        let locked = || keeping.lock().unwrap_or_else(PoisonError::into_inner);
+        let one = |target: &PartTarget| {
+            let kept = locked().kept(folder, &target.stem, &target.made_from).cloned();
+            if let Some(record) = kept {
+                return Ok(PartThere { record, made: None });
+            }
+            let made = self.made(target)?;
+            locked().keep(folder, &target.stem, made.record.clone())?;
+            Ok(made)
+        };
+        targets.par_iter().map(one).collect()
+    }
+
+    fn made(&self, target: &PartTarget) -> Result<PartThere, Failure> {
+        let started = Instant::now();
+        let name = self.bowed.score.parts[target.part].name.clone();
+        let failed = |why: String| Failure::PartNotMade { part: name.clone(), why };
+        let request = self.request(target.part, &target.shown);
+        let paper = part_paper(&request, &self.engraver).map_err(failed)?;
+        let path = self.arguments.out.join(&target.stem);
+        let sheets = self.arguments.booklet.then(|| sheets(&paper.booklet, ending(&path, FOLDED)));
+        let sheets = sheets.transpose().map_err(failed)?;
+        let told = PartTold::of(&paper, sheets.as_ref(), request.turn_needed());
+        let file = paper.booklet.musicxml.as_bytes();
+        let mut written: Vec<(&str, &[u8])> = vec![("pdf", &paper.pdf), ("musicxml", file)];
+        written.extend(sheets.as_ref().map(|sheets| (FOLDED, sheets.pdf.as_slice())));
+        let mut sums = BTreeMap::new();
+        for (end, bytes) in written {
+            arcata_files::write_whole(&ending(&path, end), bytes)?;
+            sums.insert(format!("{}.{end}", target.stem), sum(bytes));
+        }
+        let record = PartRecord {
+            made_from: target.made_from.clone(),
+            files: sums,
+            pages: paper.booklet.pages.len(),
+            told: told.lines,
+            complete: told.complete,
+        };
+        Ok(PartThere {
+            record,
+            made: Some((started.elapsed().as_secs_f64(), paper.booklet.systems.iter().sum())),
+        })
+    }
+}
 
 /// Two pages side by side on each side of a sheet, pages that fold out behind them.
 fn sheets(booklet: &Booklet, path: PathBuf) -> Result<StitchedSheets, String> {
@@ -156,49 +277,24 @@ fn sheets(booklet: &Booklet, path: PathBuf) -> Result<StitchedSheets, String> {
     Ok(StitchedSheets { path, pdf, count, size, folding_out })
 }
 
-/// Says what a part has become; whether it is as it should be.
-fn tell(part: &Made, report: &mut String) -> bool {
-    let booklet = &part.paper.booklet;
-    let count = |number: usize, what: &str| format!("{number} {what}{}", if number == 1 { "" } else { "s" });
-    let _ = writeln!(
-        report,
-        "{}: {}, {} ({:.1} s)\n  {} and .musicxml",
-        part.paper.name,
-        count(booklet.pages.len(), "page"),
-        count(booklet.systems.iter().sum(), "line"),
-        part.seconds,
-        part.pdf.display()
-    );
-    if let Some(sheets) = &part.sheets {
-        let (width, height) = sheets.size;
-        let _ = writeln!(
-            report,
-            "  {}\n    {}, {width:.0} x {height:.0} mm, both sides, turned on the short edge: fold, stitch",
-            sheets.path.display(),
-            count(sheets.count, "sheet")
-        );
-        if !sheets.folding_out.is_empty() {
-            let _ = writeln!(report, "    behind them, to be glued in: {}", sheets.folding_out.join(", "));
+/// Says what a part has become.
+fn tell(workshop: &Workshop<'_>, target: &PartTarget, part: &PartThere, report: &mut String) {
+    let name = workshop.bowed.score.parts[target.part].name.clone();
+    let said = match part.made {
+        Some((seconds, lines)) => {
+            #[expect(clippy::cast_possible_truncation, reason = "seconds of one run")]
+            let tenths = (seconds * 10.0).round() as i64;
+            Saying::new("part-made").with("lines", lines).with("seconds", Argument::Tenths(tenths))
         }
+        None => Saying::new("part-kept"),
+    };
+    let _ = writeln!(report, "{}", say(&said.quoting("name", name).with("pages", part.record.pages)));
+    let pdf = ending(&workshop.arguments.out.join(&target.stem), "pdf").display().to_string();
+    let _ = writeln!(report, "  {}", say(&Saying::new("part-files").quoting("pdf", pdf)));
+    if let Some(changed) = &target.changed {
+        let _ = writeln!(report, "  {}", say(changed));
     }
-    let mut complete = true;
-    for turn in &booklet.turns {
-        complete &= turn.kind != PageEndKind::Rushed;
-        let _ = writeln!(report, "  {}", page_end_words(turn, part.needed));
+    for line in &part.record.told {
+        let _ = writeln!(report, "{line}");
     }
-    for line in booklet.advice.iter().flat_map(advice_words) {
-        let _ = writeln!(report, "  {line}");
-    }
-    if booklet.entered > 0 {
-        let _ = writeln!(report, "  {} added", count(booklet.entered, "tempo or rehearsal mark"));
-    }
-    if booklet.cues > 0 {
-        let _ = writeln!(report, "  {} added", count(booklet.cues, "cue"));
-    }
-    for remark in &booklet.remarks {
-        let (text, is_trouble) = remark_words(remark);
-        complete &= !is_trouble;
-        let _ = writeln!(report, "  {text}");
-    }
-    complete
 }

@@ -14,7 +14,7 @@ use std::time::Instant;
 use arcata_bow::Profile;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{
-    Booklet, BookletRequest, Cutter, Engraver, House, Opening, Slice, SystemSpread, SystemWide,
+    Booklet, BookletRequest, Cutter, Engraver, House, Opening, ShownChanges, Slice, SystemSpread, SystemWide,
 };
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, Tag, open_score};
@@ -145,6 +145,7 @@ fn booklet(
         house: &House::default(),
         turn: House::default().turn(),
         part,
+        shown: &ShownChanges::default(),
     };
     let made = Booklet::make(&request, engraver);
     let written = target.with_extension("part.musicxml");

@@ -22,7 +22,7 @@ mod stage;
 
 pub use booklet::{
     Advice, Booklet, BookletRemark, BookletRequest, FoldedSheets, House, HouseError, Mend, Mending, PageEnd,
-    PageEndKind, PageName, SystemWide, sheet_sides,
+    PageEndKind, PageName, ShownChanges, SystemWide, sheet_sides,
 };
 pub use drawing::{Area, Drawing, NotDrawn};
 pub use engraver::{EngraveError, Engraver, SystemSpread, Width};

@@ -3,7 +3,9 @@
 
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_bow::{Profile, RealTime};
-use arcata_engrave::{Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind, SystemWide, pdf};
+use arcata_engrave::{
+    Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind, ShownChanges, SystemWide, pdf,
+};
 use arcata_xml::{Document, Limits};
 
 fn made(musicxml: &str, house: &str) -> Booklet {
@@ -23,6 +25,7 @@ fn made_of(musicxml: &str, part: usize, house: &str) -> Booklet {
         house: &house,
         turn: RealTime::from_micros(3_000_000),
         part,
+        shown: &ShownChanges::default(),
     };
     Booklet::make(&request, &Engraver::new()).expect("a booklet")
 }

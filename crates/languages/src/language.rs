@@ -67,7 +67,7 @@ impl Language {
     }
 
     /// The Fluent files: `words`, `rules`, `class`, `findings`, `proposals`, `pages`, `commands`, `reasons`, `failures` and `told`.
-    pub(crate) const fn files(self) -> [&'static str; 10] {
+    pub(crate) const fn files(self) -> [&'static str; 11] {
         match self {
             Self::English => [
                 include_str!("../texts/words.en.ftl"),
@@ -79,6 +79,7 @@ impl Language {
                 include_str!("../texts/commands.en.ftl"),
                 include_str!("../texts/reasons.en.ftl"),
                 include_str!("../texts/failures.en.ftl"),
+                include_str!("../texts/parts.en.ftl"),
                 self.told(),
             ],
             Self::Italian => [
@@ -91,6 +92,7 @@ impl Language {
                 include_str!("../texts/commands.it.ftl"),
                 include_str!("../texts/reasons.it.ftl"),
                 include_str!("../texts/failures.it.ftl"),
+                include_str!("../texts/parts.it.ftl"),
                 self.told(),
             ],
             Self::French => [
@@ -103,6 +105,7 @@ impl Language {
                 include_str!("../texts/commands.fr.ftl"),
                 include_str!("../texts/reasons.fr.ftl"),
                 include_str!("../texts/failures.fr.ftl"),
+                include_str!("../texts/parts.fr.ftl"),
                 self.told(),
             ],
             Self::German => [
@@ -115,6 +118,7 @@ impl Language {
                 include_str!("../texts/commands.de.ftl"),
                 include_str!("../texts/reasons.de.ftl"),
                 include_str!("../texts/failures.de.ftl"),
+                include_str!("../texts/parts.de.ftl"),
                 self.told(),
             ],
         }

@@ -44,6 +44,7 @@ fn no_language_lacks_a_key_or_has_one_too_many() {
         "commands",
         "reasons",
         "failures",
+        "parts",
         "told",
     ] {
         let english = keys(file, Language::English);

@@ -17,7 +17,8 @@ use fluent_syntax::ast::{
 use fluent_syntax::parser;
 
 /// The files of sentences; `rules` and `class` are held to by `keys.rs`.
-const FILES: [&str; 7] = ["findings", "proposals", "pages", "commands", "reasons", "failures", "told"];
+const FILES: [&str; 8] =
+    ["findings", "proposals", "pages", "commands", "reasons", "failures", "parts", "told"];
 
 /// Messages that say the same in English and in another language, and why they may.
 const ALIKE: [(&str, &str); 6] = [

@@ -7,6 +7,7 @@
 
 mod aside_view;
 mod csv;
+pub mod handover;
 pub mod html;
 mod json;
 mod lane;

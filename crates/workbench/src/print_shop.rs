@@ -9,11 +9,12 @@ use arcata_desk::{
     Desk, ExportedFile, ExportedFiles, PDF_TYPE, PrintKind, PrintOrder, PrintShop, SCORE_TYPE,
 };
 use arcata_engrave::{
-    BookletRequest, Cutter, Engraver, House, LanePlan, Painter, PictureContent, PictureStyle, SystemWide, pdf,
+    BookletRequest, Cutter, Engraver, House, LanePlan, Painter, PictureContent, PictureStyle, ShownChanges,
+    SystemWide, pdf,
 };
 use arcata_languages::Wording;
 use arcata_layer::{Addresses, Layer};
-use arcata_prepare::{advice_words, page_end_words, part_file_name, part_paper, remark_words};
+use arcata_prepare::{advice_said, page_end_said, part_file_name, part_paper, remark_said};
 use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
 use rayon::prelude::*;
 
@@ -33,7 +34,7 @@ impl PrintShop for PdfShop {
                 let (bytes, told) = sheet((desk, layer), engraver, wording)?;
                 ("changes", bytes, told)
             }
-            PrintKind::Parts { only } => return parts((desk, layer), (stem, only), engraver),
+            PrintKind::Parts { only } => return parts((desk, layer), (stem, only), (engraver, wording)),
         };
         let file = ExportedFile { name: format!("{stem}-{name}.pdf"), kind: PDF_TYPE, bytes };
         Ok(ExportedFiles { folder: None, files: vec![file], told })
@@ -75,7 +76,7 @@ fn sheet(
 fn parts(
     (desk, layer): (&Desk, &Layer),
     (stem, only): (&str, Option<usize>),
-    engraver: &Engraver,
+    (engraver, wording): (&Engraver, &Wording),
 ) -> Result<ExportedFiles, String> {
     let WithLayer { document, left_out, .. } = desk.bowed(layer)?;
     let ground = desk.snapshot().ground();
@@ -84,6 +85,7 @@ fn parts(
     let tempo = TempoMap::new(&score, profile, ground.options.tempo);
     let wide = SystemWide::new(&document, &score);
     let house = House::default();
+    let shown = &ShownChanges::default();
     let chosen: Vec<usize> = (0..score.parts.len())
         .filter(|part| only.map_or(score.parts[*part].instrument.is_bowed(), |only| *part == only))
         .collect();
@@ -95,8 +97,16 @@ fn parts(
         .map(|part| {
             let (document, score, wide) = (&document, &score, &wide);
             let turn = RealTime::from_micros(profile.times.page_turn.value * 1000);
-            let request =
-                BookletRequest { document, score, wide, tempo: &tempo, house: &house, turn, part: *part };
+            let request = BookletRequest {
+                document,
+                score,
+                wide,
+                tempo: &tempo,
+                house: &house,
+                turn,
+                part: *part,
+                shown,
+            };
             part_paper(&request, engraver)
                 .map(|paper| (part_file_name(score, *part), paper))
                 .map_err(|why| format!("{}: {why}", score.parts[*part].name))
@@ -106,10 +116,11 @@ fn parts(
     let mut told: Vec<String> = left_out.iter().map(ToString::to_string).collect();
     for (name, paper) in made? {
         let needed = house.turn().max(RealTime::from_micros(profile.times.page_turn.value * 1000));
-        let turns = paper.booklet.turns.iter().map(|turn| page_end_words(turn, needed));
-        let advice = paper.booklet.advice.iter().flat_map(advice_words);
-        let remarks = paper.booklet.remarks.iter().map(|remark| remark_words(remark).0);
-        told.extend(turns.chain(advice).chain(remarks).map(|words| format!("{}: {words}", paper.name)));
+        let turns = paper.booklet.turns.iter().map(|turn| page_end_said(turn, needed));
+        let advice = paper.booklet.advice.iter().flat_map(advice_said).map(|(_, said)| said);
+        let remarks = paper.booklet.remarks.iter().map(|remark| remark_said(remark).0);
+        let said = turns.chain(advice).chain(remarks);
+        told.extend(said.map(|saying| format!("{}: {}", paper.name, wording.say(&saying))));
         files.push(ExportedFile { name: format!("{name}.pdf"), kind: PDF_TYPE, bytes: paper.pdf });
         if only.is_none() {
             let bytes = paper.booklet.musicxml.into_bytes();

@@ -36,6 +36,20 @@ pub(crate) struct PartsArguments {
     /// Also as a booklet: a PDF of sheets to be folded and stitched, two pages side by side
     #[arg(long)]
     pub(crate) booklet: bool,
+    /// Print what layers and the plan put on (signs for bows, slurs) in a lighter tone, as if in pencil
+    #[arg(long)]
+    pub(crate) pencil: bool,
+    /// A folder with the parts as they were printed last, the same one if you like: lines that have changed since get a mark in the
+    /// margin
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) since: Option<PathBuf>,
+    /// Also everything that goes with the parts: the score with these bowings, the layers, change sheets, a list of what is in the
+    /// folder with pages and copies, sums of all files; and the folder once more as one archive
+    #[arg(long)]
+    pub(crate) handover: bool,
+    /// Copies of each part for the list: stands by section, such as "Vn1=7, Vn2=6", or "symphony"; one each when not given
+    #[arg(long, value_name = "STANDS", requires = "handover")]
+    pub(crate) stands: Option<String>,
     /// Write over parts that lie in the folder already
     #[arg(long)]
     pub(crate) replace: bool,

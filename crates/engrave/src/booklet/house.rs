@@ -172,6 +172,12 @@ impl House {
         super::millimetres(self.staff.height.value)
     }
 
+    /// Width and height of the paper, tenths of a millimetre.
+    #[must_use]
+    pub fn paper_size(&self) -> (i64, i64) {
+        (self.paper.width.value, self.paper.height.value)
+    }
+
     /// Rest that a page turn needs.
     #[must_use]
     pub fn turn(&self) -> RealTime {

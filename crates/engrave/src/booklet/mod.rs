@@ -14,6 +14,7 @@ mod engraving;
 mod house;
 mod imposition;
 mod layout;
+mod lighter;
 mod numbers;
 mod outline;
 mod page_name;
@@ -23,11 +24,14 @@ mod rests;
 mod setter;
 mod wide;
 
+use std::collections::BTreeSet;
+
 use arcata_bow::RealTime;
 use arcata_bow::timing::TempoMap;
 use arcata_bow::turns::TurnTime;
+use arcata_languages::SaidPlace;
 use arcata_score::Score;
-use arcata_xml::{Document, Tag};
+use arcata_xml::{Document, NodeId, Tag};
 
 use crate::engraver::EngraveError;
 use crate::{Engraver, Picture};
@@ -60,6 +64,17 @@ pub struct BookletRequest<'a> {
     pub turn: RealTime,
     /// Index of the part.
     pub part: usize,
+    /// What is shown besides.
+    pub shown: &'a ShownChanges,
+}
+
+/// What is new in a part, to be shown on its pages.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct ShownChanges {
+    /// Signs for bows and slurs (elements of the document) that are printed lighter, as if in pencil.
+    pub lighter: BTreeSet<NodeId>,
+    /// Bars (from 0) whose lines bear a mark in the margin.
+    pub bars: BTreeSet<u32>,
 }
 
 impl BookletRequest<'_> {
@@ -100,8 +115,8 @@ pub struct Booklet {
 pub struct PageEnd {
     /// Its printed number.
     pub page: PageName,
-    /// The bar that begins the next page, as people say it: "bar 17", "II, bar 17".
-    pub bar: String,
+    /// The bar that begins the next page.
+    pub bar: SaidPlace,
     /// The time there is.
     pub time: TurnTime,
     /// Whether the page is turned: its other side faces away.
@@ -130,13 +145,13 @@ pub enum BookletRemark {
     NotesNotDrawn {
         /// How many.
         count: usize,
-        /// The first one's bar, as people say it.
-        bar: String,
+        /// The first one's bar.
+        bar: SaidPlace,
     },
     /// A rest that wants a cue, where nobody plays a line that can be shown.
     NoCue {
-        /// Its first and last bar, as people say them.
-        bars: (String, String),
+        /// Its first and last bar.
+        bars: (SaidPlace, SaidPlace),
         /// How many bars.
         count: u32,
     },
@@ -149,8 +164,8 @@ pub enum BookletRemark {
     },
     /// A line of music that is higher than a page.
     TooHigh {
-        /// Its first bar, as people say it.
-        bar: String,
+        /// Its first bar.
+        bar: SaidPlace,
     },
 }
 
@@ -161,6 +176,19 @@ impl Booklet {
     /// Music that the engraver does not take.
     pub fn make(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<Self, EngraveError> {
         Setter::new(request, engraver).booklet()
+    }
+
+    /// The part as a score of its own, without the pages' breaks: to compare it before anything is engraved.
+    #[must_use]
+    pub fn unpaged(request: &BookletRequest<'_>, engraver: &Engraver) -> String {
+        Setter::new(request, engraver).unpaged()
+    }
+
+    /// What a part is made from, as a sum (SHA-256, hexadecimal): while it stays the same the pages stay the same, whatever has
+    /// changed elsewhere in the score.
+    #[must_use]
+    pub fn content_key(request: &BookletRequest<'_>, engraver: &Engraver) -> String {
+        Setter::new(request, engraver).content_key()
     }
 }
 

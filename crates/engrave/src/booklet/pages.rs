@@ -26,6 +26,8 @@ const TITLE: f64 = 7.0;
 const NAME: f64 = 5.0;
 const RUNNING: f64 = 3.6;
 const SMALL: f64 = 2.6;
+/// How thick the mark in the margin is, mm.
+const MARGIN_MARK: f64 = 0.9;
 /// From staff to staff, staff heights, where nothing asks for more: on last pages lines are not drawn apart.
 const USUAL_PITCH: f64 = 3.0;
 /// The same for pages that end early because of a turn: lines that stand further apart look lost.
@@ -63,6 +65,8 @@ struct Leaf<'a> {
     setter: &'a Setter<'a>,
     /// From 0.
     page: usize,
+    /// Whether its outer margin is the left one.
+    is_left: bool,
     lines: Vec<Placed<'a>>,
 }
 
@@ -73,6 +77,8 @@ struct Placed<'a> {
     /// The heading over it.
     heading: Option<&'a str>,
     is_indented: bool,
+    /// Whether something in it has changed.
+    is_changed: bool,
 }
 
 /// All pages of a part.
@@ -94,9 +100,17 @@ pub(super) fn pages(
             drawings.filter(|((system, _), _)| system.page == page).map(|((system, drawing), outline)| {
                 let bar = setter.units[system.first].first;
                 let movement = setter.movement_at(bar).map(|index| request.score.movements[index].name());
-                Placed { drawing, outline, heading: movement, is_indented: setter.begins(bar) }
+                let units = &setter.units[system.first..system.end];
+                let mut bars = units.iter().flat_map(|unit| unit.first..=unit.last);
+                Placed {
+                    drawing,
+                    outline,
+                    heading: movement,
+                    is_indented: setter.begins(bar),
+                    is_changed: bars.any(|bar| request.shown.bars.contains(&bar)),
+                }
             });
-        let leaf = Leaf { setter, page, lines: lines.collect() };
+        let leaf = Leaf { setter, page, is_left: name.number.is_multiple_of(2), lines: lines.collect() };
         let mut content = leaf.glyphs(drawn);
         content.push_str(r#"<g class="head">"#);
         head(request, (page, *name), &mut content);
@@ -159,6 +173,9 @@ impl Leaf<'_> {
                 text(content, &one_line(heading), (middle, at), MOVEMENT, "middle", "");
                 content.push_str("</g>");
             }
+            if line.is_changed {
+                self.margin_mark(y, (line.drawing.staves.bottom - line.drawing.staves.top) * scale, content);
+            }
             let _ = write!(
                 content,
                 r#"<g class="system" transform="translate({} {})"><g transform="scale({scale:.6})">{}</g></g>"#,
@@ -168,6 +185,20 @@ impl Leaf<'_> {
             );
         }
         (pitch, self.end(pitch))
+    }
+
+    /// An upright line in the outer margin, beside a line of music that has changed.
+    fn margin_mark(&self, y: f64, height: f64, content: &mut String) {
+        let paper = &self.setter.request.house.paper;
+        let sides = millimetres(paper.sides.value);
+        let x = if self.is_left { sides * 0.6 } else { millimetres(paper.width.value) - sides * 0.6 };
+        let _ = write!(
+            content,
+            r#"<g class="changed"><path d="M{0} {1}V{2}" stroke="currentColor" stroke-width="{MARGIN_MARK}"/></g>"#,
+            rounded(x),
+            rounded(y),
+            rounded(y + height)
+        );
     }
 
     fn top(&self) -> f64 {

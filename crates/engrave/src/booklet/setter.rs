@@ -4,8 +4,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_bow::RealTime;
 use arcata_bow::turns::{TurnTime, turn_times};
+use arcata_languages::SaidPlace;
 use arcata_score::{Note, Part};
 use rayon::prelude::*;
+use sha2::{Digest, Sha256};
 
 use super::breaking::{
     Blank, BookletSide, FoldOuts, MeasuredUnit, MovementOpening, MovementPages, PaperRoom, PossibleLine,
@@ -20,7 +22,7 @@ use super::part::{BreakOpens, CopyLayout, PartCopy};
 use super::rests::{BarUnit, units};
 use super::{
     Booklet, BookletRemark, BookletRequest, PageEnd, PageEndKind, UNITS, advice, cuts, hundredths_of,
-    millimetres, numbers, pages,
+    lighter, millimetres, numbers, pages, rights,
 };
 use crate::Engraver;
 use crate::engraver::{EngraveError, LastLine, LineWidth};
@@ -67,6 +69,7 @@ impl<'a> Setter<'a> {
         let part = &score.parts[request.part];
         let mut copy = PartCopy::new(document, score, request.part);
         let entered = request.wide.enter(&mut copy, request.part, part.staves);
+        lighter::lighten(&mut copy, document, &request.shown.lighter);
         copy.take_headings(score);
         copy.take_doubles();
         let wishes =
@@ -93,6 +96,37 @@ impl<'a> Setter<'a> {
             times: turn_times(score, part, request.tempo, (&score.stops(document), pause)),
             copy,
         }
+    }
+
+    /// See [`Booklet::unpaged`].
+    pub(super) fn unpaged(&self) -> String {
+        self.copy.musicxml(CopyLayout { breaks: &[], rests: &self.rests, defaults: "" })
+    }
+
+    /// See [`Booklet::content_key`].
+    pub(super) fn content_key(&self) -> String {
+        let request = self.request;
+        let score = request.score;
+        let mut sum = Sha256::new();
+        let mut take = |text: &str| {
+            // Where one text ends and the next begins counts, too.
+            sum.update(text.len().to_le_bytes());
+            sum.update(text);
+        };
+        take(env!("CARGO_PKG_VERSION"));
+        take(&self.unpaged());
+        for child in self.copy.bars.iter().flat_map(|bar| &bar.children) {
+            take(child.engraved.as_deref().unwrap_or_default());
+        }
+        for text in [score.title.as_deref(), score.composer.as_deref(), rights(request.document).as_deref()] {
+            take(text.unwrap_or_default());
+        }
+        take(&self.part().name);
+        score.bars.iter().for_each(|bar| take(&bar.label));
+        score.movements.iter().for_each(|movement| take(&format!("{:?} {}", movement.bars, movement.name())));
+        let settings = (request.house, request.turn, &self.times, &request.shown.bars);
+        take(&format!("{settings:?} {:?}", self.cues.missing));
+        sum.finalize().iter().fold(String::new(), |text, byte| text + &format!("{byte:02x}"))
     }
 
     pub(super) fn booklet(self) -> Result<Booklet, EngraveError> {
@@ -437,11 +471,13 @@ impl<'a> Setter<'a> {
     }
 
     /// A bar as people say it, with its movement where there are several.
-    fn label(&self, bar: u32) -> String {
-        self.request.score.bar_said("bar", bar)
+    fn label(&self, bar: u32) -> SaidPlace {
+        let score = self.request.score;
+        let label = score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
+        SaidPlace::bar(label).of_movement(score.movement_said(bar))
     }
 
-    fn bar_of(&self, system: &System) -> String {
+    fn bar_of(&self, system: &System) -> SaidPlace {
         self.label(self.units[system.first].first)
     }
 

@@ -1,0 +1,105 @@
+# Parti su carta: come finiscono le pagine, che cosa rimedierebbe, che cosa deve sapere chi suona, che cosa le accompagna.
+
+# Fatto
+
+part-made = { $name }: { pages-counted }, { $lines ->
+    [one] 1 rigo
+   *[other] { $lines } righi
+} ({ $seconds } s)
+part-kept = { $name }: come era già stata fatta, { pages-counted }
+pages-counted = { $pages ->
+    [one] 1 pagina
+   *[other] { $pages } pagine
+}
+part-files = { $pdf } e .musicxml
+part-sheets = { $count ->
+    [one] 1 foglio
+   *[other] { $count } fogli
+}, { $width } x { $height } mm, fronte e retro, girati sul lato corto: piegare e cucire
+part-glued = dopo questi, da incollare: { $pages }
+part-entered = { $count ->
+    [one] aggiunta 1 indicazione di tempo o lettera di prova
+   *[other] aggiunte { $count } indicazioni di tempo o lettere di prova
+}
+part-cues = { $count ->
+    [one] aggiunta 1 guida
+   *[other] aggiunte { $count } guide
+}
+part-not-in-any = In nessuna parte: { $what }
+part-changed = { $count ->
+    [one] 1 battuta cambiata
+   *[other] { $count } battute cambiate
+} da allora, con un segno a margine: { $bars }
+part-changed-and-more = { $bars } e altre { $more }
+part-not-changed = da allora non è cambiato nulla
+part-new = prima non c'era, quindi non è segnato nulla
+
+# Fini di pagina
+
+page-end-facing = la pagina { $page } finisce prima di { $bar }: niente voltata, la pagina seguente le sta di fronte
+page-end-fold = la pagina { $page } finisce prima di { $bar }: niente voltata, la pagina { $page }a si apre verso l'esterno, incollata al suo bordo
+page-end-turned = la pagina { $page } finisce prima di { $bar }: { turn-time } per voltare{ turn-back }
+page-end-rushed = la pagina { $page } finisce prima di { $bar }: solo { turn-time } per voltare{ turn-back }; ne servono { $needed } s
+turn-time = { $rest } s di pausa{ $strings ->
+    [some] { " e" } { $open } s su corda vuota
+   *[none] { "" }
+}
+turn-back = { $returns ->
+    [yes] ; un ritornello torna indietro oltre la voltata con { $back } s di pausa
+   *[no] { "" }
+}
+
+# Voltate rapide
+
+quick-turns = { $count ->
+    [0] nessuna voltata troppo rapida
+    [one] una voltata troppo rapida
+   *[other] { $count } voltate troppo rapide
+}
+quick-turns-cost = { quick-turns }: è l'impaginazione meno cara, { $cost } punti; senza il costo delle voltate ne ha { $without }
+quick-turns-dearer = un'impaginazione senza voltate rapide è permessa, ma più cara
+quick-turns-least = { quick-turns } in ogni impaginazione che la casa permette
+quick-turns-one-stays = nessuna impaginazione che la casa permette la evita
+quick-turns-stay = nessuna impaginazione che la casa permette ne ha meno
+quick-turns-mend = rimedierebbe: { $what ->
+    [emptier] pagine meno piene, finite sulle pause a qualunque costo
+    [side] la prima pagina dall'altro lato ([pages] first)
+    [blank] pagine sinistre che possono restare bianche ([pages] blank = "left pages")
+    [smaller] un pentagramma di 7,0 mm ([staff] smallest = 70)
+    [folds] pagine che si aprono verso l'esterno ([pages] fold_outs = "for turns")
+   *[all] tutto questo insieme: prima pagina da un lato o dall'altro, pagine sinistre bianche, pagine che si aprono, un pentagramma di 7,0 mm
+}: { quick-turns } su { pages-counted }, { $cost } punti
+quick-turns-partner = rimedierebbe: un compagno di leggio che volta, o i primi righi della pagina seguente copiati in piccolo su questa
+
+# Che cosa deve sapere chi suona o chi prepara le parti
+
+part-tacet = niente da suonare: tacet
+part-notes-missing = { $count ->
+    [one] 1 nota non è stampata, a { $bar }
+   *[other] { $count } note non sono stampate, la prima a { $bar }
+}: l'incisione le tralascia; confrontare con la partitura
+part-no-cue = da { $first } a { $last }: { $count } battute di pausa senza guida: prima della fine nessuno suona una linea che si possa mostrare
+part-rests-written-out = su più pentagrammi: le pause di più battute sono scritte battuta per battuta
+part-smaller-staff = un pentagramma di { $height } mm per le voltate: la casa lo permette ([staff] smallest)
+part-too-high = il rigo che comincia con { $bar } è più alto della pagina
+
+# Che cosa accompagna le parti
+
+handover-title = Che cosa c'è qui
+handover-part = parte
+handover-pages = pagine
+handover-copies = copie
+handover-printed = pagine da stampare
+handover-paper = Carta: { $width } x { $height } mm.
+handover-in-all = In tutto
+handover-files = File
+handover-is-part = parte da stampare
+handover-is-part-file = la stessa parte in MusicXML
+handover-is-booklet = la stessa parte in fogli da piegare e cucire
+handover-is-score = la partitura con queste arcate
+handover-is-layer = versione d'arcate
+handover-is-changes = foglio delle modifiche: che cosa si scrive nelle parti già sui leggii
+handover-is-contents = questo elenco, da stampare
+handover-is-sums = somme di tutti i file (SHA-256), per vedere se sono arrivati interi
+handover-look-at = Da guardare prima che partano
+handover-made = Tutto ciò che va sui leggii è in { $folder } e, in un solo file, in { $archive }
