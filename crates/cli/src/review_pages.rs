@@ -64,7 +64,7 @@ fn explanation(rule: &str, texts: &Texts) -> Option<RuleExplanation> {
     if texts.language() == Language::English {
         return None;
     }
-    let page = texts.rule_page(rule)?;
+    let page = texts.rule_page(rule, None)?;
     Some(RuleExplanation {
         language: texts.language().code().to_owned(),
         text: format!("{page}\n{}\n", texts.word("english-only")),

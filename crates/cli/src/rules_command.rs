@@ -26,14 +26,17 @@ pub(crate) fn run(arguments: &RulesArguments) -> Result<ExitCode, Failure> {
     Ok(ExitCode::SUCCESS)
 }
 
-/// A rule's page; in another language what it finds and why, and where the rest is.
+/// A rule's page; in another language without its sources, and where those are.
 fn page(rule: &Registered, texts: &Texts) -> String {
-    match (texts.language(), texts.rule_page(rule.card.id)) {
-        (Language::English, _) | (_, None) => shown(rule),
-        (_, Some(page)) => {
-            format!("{page}\n{}\narcata rules {}\n", texts.word("english-only"), rule.card.id)
-        }
+    let id = rule.card.id;
+    if texts.language() == Language::English {
+        return shown(rule);
     }
+    let example = Example::of_rule(id).map(|example| example.text(id, files::page()));
+    texts.rule_page(id, example.as_deref()).map_or_else(
+        || shown(rule),
+        |page| format!("{page}\n{}\narcata rules {id}\n", texts.word("english-only")),
+    )
 }
 
 /// The English page, its example as the review reads it.

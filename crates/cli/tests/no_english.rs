@@ -12,8 +12,9 @@ use arcata_xml::Document;
 /// So many words in a row are English that was left, and no name.
 const IN_A_ROW: usize = 4;
 
-/// What is typed in every language, as it is listed in messages, names of parts, and a word of three languages.
-const TYPED: [&str; 7] = ["down", "up", "hook", "retake", "violin", "iv", "in"];
+/// What is typed in every language, as it is listed in messages, names of parts, a word of three languages, and what stands in scores.
+const TYPED: [&str; 12] =
+    ["down", "up", "hook", "retake", "violin", "iv", "in", "con", "sordino", "sul", "ponticello", "tasto"];
 
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
@@ -336,6 +337,16 @@ fn bowings_that_are_typed() {
     // What was typed stands below each complaint as it was, with the mark under the place.
     let german = run(at, "de", (enter, "violin 1/1 dwon\n"));
     assert!(german.contains("  violin 1/1 dwon\n             ^^^^"), "{german}");
+}
+
+/// All of a rule's page but its sources, of every fourth rule.
+#[test]
+fn what_rules_say() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let some = arcata_review::REGISTER.iter().step_by(4).map(|rule| vec!["rules", rule.card.id]);
+    let cases: Vec<Vec<&str>> = some.collect();
+    let asks: Vec<(&[&str], &str)> = cases.iter().map(|case| (case.as_slice(), "")).collect();
+    walk(folder.path(), &asks);
 }
 
 #[test]

@@ -1,5 +1,13 @@
 //! Making the English file from the rules' own pages.
 
+/// The sections of a page that are said in every language; the example is made, and the sources stay as they are.
+const SECTIONS: [(&str, &str); 4] = [
+    ("finds", "## What it finds"),
+    ("why", "## Why it matters"),
+    ("proposes", "## What it proposes"),
+    ("limits", "## What it cannot know"),
+];
+
 /// The Fluent file of the rules in English, from each rule's id and its page (Markdown with the headings of the manual).
 ///
 /// ```
@@ -17,9 +25,13 @@ pub fn rules_file<'a>(rules: impl IntoIterator<Item = (&'a str, &'a str)>) -> St
     for (id, page) in rules {
         let title = page.lines().find_map(|line| line.strip_prefix("# ")).unwrap_or(id);
         out.push_str(&format!("\n{id} = {}\n", escaped(title)));
-        for (key, heading) in [("finds", "## What it finds"), ("why", "## Why it matters")] {
+        for (key, heading) in SECTIONS {
+            let lines = section(page, heading);
+            if lines.is_empty() {
+                continue;
+            }
             out.push_str(&format!("    .{key} =\n"));
-            for line in section(page, heading) {
+            for line in lines {
                 if line.is_empty() {
                     out.push('\n');
                 } else {

@@ -22,20 +22,20 @@ const NUMBERS: [&str; 8] = ["line", "column", "count", "number", "limit", "opene
 const DEEPEST: u8 = 6;
 
 /// A sentence in English, taken apart.
-struct Told {
+struct EnglishPattern {
     key: &'static str,
     kind: &'static str,
-    pieces: Vec<Piece>,
+    pieces: Vec<PatternPiece>,
     /// Letters that stand in it whatever is put in: of several that fit, the one with most is meant.
     letters: usize,
 }
 
-enum Piece {
+enum PatternPiece {
     Letters(String),
     Part(&'static str),
 }
 
-static TOLD: LazyLock<Vec<Told>> = LazyLock::new(|| {
+static TOLD: LazyLock<Vec<EnglishPattern>> = LazyLock::new(|| {
     let resource = match parser::parse(Language::English.told()) {
         Ok(resource) | Err((resource, _)) => resource,
     };
@@ -46,37 +46,39 @@ static TOLD: LazyLock<Vec<Told>> = LazyLock::new(|| {
     told.filter_map(|(key, pattern)| taken_apart(key, &pattern)).collect()
 });
 
-fn taken_apart(key: &'static str, pattern: &Pattern<&'static str>) -> Option<Told> {
+fn taken_apart(key: &'static str, pattern: &Pattern<&'static str>) -> Option<EnglishPattern> {
     let kind = key.strip_prefix(BEGINS)?.split('-').next()?;
     let piece = |element: &PatternElement<&'static str>| match element {
-        PatternElement::TextElement { value } => Some(Piece::Letters((*value).to_owned())),
+        PatternElement::TextElement { value } => Some(PatternPiece::Letters((*value).to_owned())),
         PatternElement::Placeable { expression: Expression::Inline(inline) } => match inline {
-            InlineExpression::VariableReference { id } => Some(Piece::Part(id.name)),
-            InlineExpression::StringLiteral { value } => Some(Piece::Letters((*value).to_owned())),
+            InlineExpression::VariableReference { id } => Some(PatternPiece::Part(id.name)),
+            InlineExpression::StringLiteral { value } => Some(PatternPiece::Letters((*value).to_owned())),
             _ => None,
         },
         PatternElement::Placeable { .. } => None,
     };
-    let pieces: Vec<Piece> = pattern.elements.iter().map(piece).collect::<Option<_>>()?;
+    let pieces: Vec<PatternPiece> = pattern.elements.iter().map(piece).collect::<Option<_>>()?;
     let letters = pieces.iter().map(|piece| match piece {
-        Piece::Letters(letters) => letters.len(),
-        Piece::Part(_) => 0,
+        PatternPiece::Letters(letters) => letters.len(),
+        PatternPiece::Part(_) => 0,
     });
-    Some(Told { key, kind, letters: letters.sum(), pieces })
+    Some(EnglishPattern { key, kind, letters: letters.sum(), pieces })
 }
 
 /// The parts of a text by name, where the pieces fit it.
-fn fit<'t>(pieces: &[Piece], text: &'t str, found: &mut Vec<(&'static str, &'t str)>) -> bool {
+fn fit<'t>(pieces: &[PatternPiece], text: &'t str, found: &mut Vec<(&'static str, &'t str)>) -> bool {
     let Some((piece, rest)) = pieces.split_first() else { return text.is_empty() };
     match piece {
-        Piece::Letters(letters) => {
+        PatternPiece::Letters(letters) => {
             text.strip_prefix(letters.as_str()).is_some_and(|after| fit(rest, after, found))
         }
-        Piece::Part(name) => {
+        PatternPiece::Part(name) => {
             let mut ends: Vec<usize> = match rest.first() {
                 None => vec![text.len()],
-                Some(Piece::Letters(next)) => text.match_indices(next.as_str()).map(|(at, _)| at).collect(),
-                Some(Piece::Part(_)) => Vec::new(),
+                Some(PatternPiece::Letters(next)) => {
+                    text.match_indices(next.as_str()).map(|(at, _)| at).collect()
+                }
+                Some(PatternPiece::Part(_)) => Vec::new(),
             };
             ends.retain(|end| may_be(name, &text[..*end], found));
             let known = found.len();
@@ -149,8 +151,8 @@ mod tests {
                 .pieces
                 .iter()
                 .map(|piece| match piece {
-                    Piece::Letters(letters) => letters.as_str(),
-                    Piece::Part(name) => sample(name),
+                    PatternPiece::Letters(letters) => letters.as_str(),
+                    PatternPiece::Part(name) => sample(name),
                 })
                 .collect();
             let found = of_kind(told.kind, &said, 0).unwrap_or_else(|| panic!("{said} is not found again"));
@@ -166,7 +168,7 @@ mod tests {
         let mut asked: BTreeSet<&str> = BTreeSet::from([SENTENCE]);
         for told in TOLD.iter() {
             for piece in &told.pieces {
-                if let Piece::Part(name) = piece {
+                if let PatternPiece::Part(name) = piece {
                     asked.insert(name.split('-').next().unwrap_or(name));
                 }
             }

@@ -31,6 +31,10 @@ pub struct Explanation {
     pub finds: String,
     /// Why that matters to players, a paragraph.
     pub why: String,
+    /// What it proposes, a paragraph.
+    pub proposes: String,
+    /// What it cannot know, a paragraph.
+    pub limits: String,
 }
 
 impl Texts {
@@ -141,15 +145,30 @@ impl Texts {
             title: self.text(rule, None)?,
             finds: self.text(rule, Some("finds"))?,
             why: self.text(rule, Some("why"))?,
+            proposes: self.text(rule, Some("proposes"))?,
+            limits: self.text(rule, Some("limits"))?,
         })
     }
 
-    /// A rule's explanation as a page of Markdown: heading, what it finds, why it matters.
+    /// A rule's explanation as a page of Markdown: heading, what it finds, why it matters, its example where there is one, what it
+    /// proposes, what it cannot know.
     #[must_use]
-    pub fn rule_page(&self, rule: &str) -> Option<String> {
+    pub fn rule_page(&self, rule: &str, example: Option<&str>) -> Option<String> {
         let text = self.rule(rule)?;
-        let (finds, why) = (self.word("finds"), self.word("why"));
-        Some(format!("# {}\n\n## {finds}\n{}\n\n## {why}\n{}\n", text.title, text.finds, text.why))
+        let mut page = format!("# {}\n", text.title);
+        let sections = [
+            ("finds", Some(text.finds.as_str())),
+            ("why", Some(text.why.as_str())),
+            ("example", example),
+            ("proposes", Some(text.proposes.as_str())),
+            ("limits", Some(text.limits.as_str())),
+        ];
+        for (key, section) in sections {
+            if let Some(section) = section {
+                page.push_str(&format!("\n## {}\n{}\n", self.word(key), section.trim_end()));
+            }
+        }
+        Some(page)
     }
 
     fn text(&self, key: &str, attribute: Option<&str>) -> Option<String> {

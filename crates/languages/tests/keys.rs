@@ -77,7 +77,9 @@ fn translations_keep_severities_and_names_of_rules() {
         let texts = Texts::new(language);
         for rule in REGISTER {
             let (from, to) = (english.rule(rule.card.id).unwrap(), texts.rule(rule.card.id).unwrap());
-            let unsaid = [&to.title, &to.finds, &to.why].iter().any(|text| text.contains("[to be said]"));
+            let unsaid = [&to.title, &to.finds, &to.why, &to.proposes, &to.limits]
+                .iter()
+                .any(|text| text.contains("[to be said]"));
             assert!(!unsaid, "{} in {language}: something is still to be said", rule.card.id);
             assert_ne!(
                 (&from.finds, &from.why),
@@ -85,7 +87,14 @@ fn translations_keep_severities_and_names_of_rules() {
                 "{} in {language} is English",
                 rule.card.id
             );
-            for (from, to) in [(&from.finds, &to.finds), (&from.why, &to.why)] {
+            assert!(from.proposes != to.proposes && from.limits != to.limits, "{}: {language}", rule.card.id);
+            let sections = [
+                (&from.finds, &to.finds),
+                (&from.why, &to.why),
+                (&from.proposes, &to.proposes),
+                (&from.limits, &to.limits),
+            ];
+            for (from, to) in sections {
                 assert_eq!(fixed(from), fixed(to), "{} in {language}: {to}", rule.card.id);
             }
         }

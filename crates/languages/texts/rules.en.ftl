@@ -8,6 +8,13 @@ accent-at-tip = An accent where the bow has no weight
     .why =
         At the frog the bow lies on the string with its own weight; at the tip a sixth of that is left, and the
         hand has to make the accent alone. It comes out thin, or late.
+    .proposes =
+        The cheapest way to take the accent on the other bow: to start the passage otherwise, to hook or to lift
+        before it (start, hook, retake, player's choice), with what it costs.
+    .limits =
+        That some accents are wanted light. Soft ones are left alone, and so is the lying accent sign, which speed alone
+        can make: with it, nine quartets had two findings in 100 bars that no player
+        would have stopped for; so are tremolo and strokes shorter than a lift, where a player stays in the middle of the bow. The places in the bow are the plan's, to a tenth of its length.
 
 bar-comes-out-odd = A bar that comes out odd
     .finds =
@@ -20,6 +27,11 @@ bar-comes-out-odd = A bar that comes out odd
     .why =
         The pattern sounds one way from the down-bow and another from the up-bow; what is written as the same comes out in two
         kinds by turns.
+    .proposes =
+        To hook the last two bows of each bar (hook, player's choice); to join two notes, or take one apart (join, writer's
+        choice).
+    .limits =
+        Whether turning about is wanted, as in a fast waltz or a run. Marks that fix the bows are taken as meant.
 
 beat-on-up-bow = A strong beat comes on an up-bow
     .finds =
@@ -29,6 +41,18 @@ beat-on-up-bow = A strong beat comes on an up-bow
     .why =
         The hand has its weight at the frog and gives it on the way down. An accent on an up-bow is played,
         but lighter and later than the writer hears it; a section will ask for the other bow.
+    .proposes =
+        What a player would have to do otherwise to have the beat down, with what it costs: start on the other
+        bow, hook, or retake (player's choice). In the file it is bow marks: on the beat, and where the arm does
+        otherwise, one mark on both strokes of a hook or a retake; none where a retake would lack time. And where
+        one change of the slurs in the bars before brings it of itself, for less than the arm would pay, that
+        change (writer's choice): a slur split, joined, begun or ended one note earlier or later, or a hook.
+    .limits =
+        Whether a lighter accent is wanted, or the line before matters more than the beat. Soft accents, and accents on a long
+        stroke, are made by the bow's speed and left out; so is what players can have down for a point or less: that is theirs to
+        choose, and after a dotted upbeat, which is hooked. Of accents one after the other every second is up: it is told where the first of them is.
+        Within a row of equal strokes the arm makes the accents on either bow. Where a down-bow is printed on a weaker note right
+        after the accent, the accent is down, too: nobody prints what alternation would not give, but for "down again".
 
 bow-drift = A pattern carries the bow to one end
     .finds =
@@ -39,6 +63,12 @@ bow-drift = A pattern carries the bow to one end
         Slurs of three and a single note, over and over: each slur takes more bow than the single note gives
         back. The arm ends up at an end of the bow where the passage does not sound, or every single note
         sticks out because it rushes.
+    .proposes =
+        To hook the single note to the slur, with a stop (hook, player's choice; in the file as one mark on both
+        where the pattern is two strokes); to split the slur so that both directions weigh alike (split, writer's
+        choice). A pattern whose printed marks hook two strokes is left alone.
+    .limits =
+        Whether the player evens the strokes out by playing the slurs near the bridge with little bow.
 
 broken-slur = A slur with one end
     .finds =
@@ -48,6 +78,10 @@ broken-slur = A slur with one end
     .why =
         The player sees a line into nothing and cannot tell where the bow changes. Such ends are mostly left
         over from an edit, and export from one program into another multiplies them.
+    .proposes =
+        To take the loose end out (split, writer's choice): the bow then changes at every note there.
+    .limits =
+        Where the other end was meant to be.
 
 chord-or-divisi = A chord for a section: all of it, or divided?
     .finds =
@@ -56,6 +90,11 @@ chord-or-divisi = A chord for a section: all of it, or divided?
     .why =
         Half the stands will divide and the other half play double stops, with twice the noise on the wrong notes, and the first
         rehearsal question is always the same.
+    .proposes =
+        To write div. at the first chord, or non div. (state, writer's choice).
+    .limits =
+        Chords of three and four strings are broken by everybody and are left out; so are chords that no hand can stop, which say
+        by themselves that the part divides.
 
 chords-too-close = Chords on down-bows too close to each other
     .finds =
@@ -64,6 +103,13 @@ chords-too-close = Chords on down-bows too close to each other
     .why =
         A chord is rolled from the lower strings to the upper ones, and that takes its own time before the bow can leave.
         Where there is none, the upper notes of the first chord are missing, or the second comes late.
+    .proposes =
+        To take the second mark out and alternate (unmark, player's choice). To write fewer notes in the chords, which
+        two strings can hold (hook or lift as you like), for the writer's hand.
+    .limits =
+        How quickly this player breaks a chord. Chords that nothing printed asks to take down-bow are alternated where they
+        come too fast, and not reported. Where even a lift between single notes would lack the time, `no-time-to-retake`
+        tells it.
 
 countable-tremolo = A tremolo slow enough to be counted
     .finds =
@@ -73,6 +119,12 @@ countable-tremolo = A tremolo slow enough to be counted
     .why =
         Three beams are thirty-seconds in a slow tempo and a shimmer in a quick one. Where the thirty-seconds are slow,
         half of a section plays them and the other half shimmers.
+    .proposes =
+        To write trem. where it begins, if a shimmer is meant (word, writer's choice). To write the notes out, or
+        fewer beams, if they are meant to be counted (word, writer's choice), which is for the writer's hand.
+    .limits =
+        Which of the two is meant. One and two beams are taken as measured, a tremolo that the file calls unmeasured
+        as a shimmer, and one that was called trem. once in a part stays so. Tremolo between two notes is left out.
 
 crossing-slurs = Slurs that cross
     .finds =
@@ -80,6 +132,10 @@ crossing-slurs = Slurs that cross
     .why =
         A bow cannot be in two strokes at once: nobody can say where it changes. Every stand decides
         differently, and the section asks.
+    .proposes =
+        To end the first slur where the second begins (shift, writer's choice).
+    .limits =
+        Which of the two was meant as a bow. A dashed or dotted line counts as a phrase mark and is left out.
 
 dots-on-pizzicato = Dots on plucked notes
     .finds =
@@ -87,6 +143,12 @@ dots-on-pizzicato = Dots on plucked notes
     .why =
         A plucked note is short anyway. Dots left over from a bowed version make players look for the arco that
         they may have missed.
+    .proposes =
+        To take the dots out (unmark, writer's choice).
+    .limits =
+        Whether the writer wants the notes damped at once, for which there are words ("damp", "secco"). On a note or chord
+        before a rest a dot is read so, and left out: the string would ring into the silence.
+        Notes plucked by the left hand or snapped against the fingerboard while the bow plays are left out.
 
 dots-under-slur = Dots under a slur that can be read in two ways
     .finds =
@@ -97,6 +159,13 @@ dots-under-slur = Dots under a slur that can be read in two ways
     .why =
         The three strokes share one sign. In one the bow hardly stops, in the next it stops after every note, in
         the third it leaves the string; a section that has not been told plays two of them at once.
+    .proposes =
+        To say it in a word where such slurs begin (word, writer's choice): "staccato" for the stopped bow, "gettato"
+        for the throw. To put dashes in place of the dots where a portato is meant (word, writer's choice).
+    .limits =
+        What a style takes for granted. Slow notes, repeated notes (the old sign of a pulsing bow), wedges, dots with
+        dashes and groups of two are read in one way only and left alone; so is what follows a word about the stroke
+        until the next arco, pizz. or ord.
 
 doubling-bowed-apart = A doubled line bowed in two ways
     .finds =
@@ -105,6 +174,12 @@ doubling-bowed-apart = A doubled line bowed in two ways
     .why =
         Players of one line look at each other's bows. Where most is slurred alike and a few places are not, one of the two parts
         holds a slip, and it costs the time to ask.
+    .proposes =
+        To give the lower part the slurs of the upper one (copy, writer's choice).
+    .limits =
+        Which of the two is meant. A bow that begins otherwise because one part plays a note in between, an upbeat say, that the
+        other has not, is left out. Where a fifth of the bows or more differ, the writer wants two articulations of one line, and
+        nothing is said; nor where one of the two is plucked or plays a tremolo, whose bows are no legato. Opposite bows without marks are no difference in cellos and basses, whose bows go as they come.
 
 doubling-marked-apart = A doubled line marked in two ways
     .finds =
@@ -114,6 +189,12 @@ doubling-marked-apart = A doubled line marked in two ways
     .why =
         Players of one line listen to each other. Where most is marked alike and a few notes are not, one part plays short what
         the other holds, or soft what the other has loud, and somebody will ask which is meant.
+    .proposes =
+        To give the lower part the marks of the upper one (copy, writer's choice): in the file where only signs on notes differ.
+    .limits =
+        Which of the two is meant. Where most of the marks stand in one part alone, or one part has none of a kind, the
+        writer wants two articulations of one line, or marks what the other part need not be told, and nothing is said. Marks over
+        plucked notes and tremolos are left out.
 
 effect-marked-again = An effect that is marked again and again
     .finds =
@@ -123,6 +204,11 @@ effect-marked-again = An effect that is marked again and again
     .why =
         Two instances teach the pattern; players go on with it. What is marked on and on looks like a change each time,
         and crowds the part.
+    .proposes =
+        To take the marks of the later instances out and write sim. where they begin (unmark, player's choice).
+    .limits =
+        Whether the place is so hard that somebody wants every bow written, or whether the marks come from a teaching
+        edition.
 
 ending-on-up-bow = A phrase ends on an up-bow
     .finds =
@@ -133,6 +219,15 @@ ending-on-up-bow = A phrase ends on an up-bow
     .why =
         A down-bow closes: it can ring off and fade. An up-bow ends at the frog, where the tone stops dead or
         swells.
+    .proposes =
+        What a player would do otherwise to end down, with what it costs: start on the other bow, hook or
+        retake (player's choice). In the file it is bow marks, as for an accent on an up-bow. Or the one change of
+        the slurs before it that brings the down-bow of itself for less (writer's choice).
+    .limits =
+        Whether the ending is meant as a question. A last note that grows is left out: an up-bow suits it. So is one after a dotted
+        upbeat, which is hooked, one softer than forte, or that fades under morendo, a hairpin or dim.: there the bow leaves the
+        string either way. A last slur is left out, too: it is heard as a line, not by how its bow began; and so is what a repeat
+        sign sends back, as the music goes on.
 
 entry-without-dynamic = An entry without a dynamic
     .finds =
@@ -141,6 +236,12 @@ entry-without-dynamic = An entry without a dynamic
     .why =
         The player does not know how loud to begin, and the dynamic also decides how much bow a note gets. It
         is the first question of every first rehearsal.
+    .proposes =
+        To write the dynamic that the other parts have at that moment, when they agree (state, writer's
+        choice).
+    .limits =
+        Music that by custom carries no dynamics. A dynamic that comes within a quarter note after the entry
+        counts: programs place them a little late.
 
 landmarks-too-far = Rehearsal marks too far apart
     .finds =
@@ -150,6 +251,11 @@ landmarks-too-far = Rehearsal marks too far apart
         nothing to find the way back by. Bars without numbers (C).
     .why =
         "Forty-one before D" costs a minute each time it is said, and half of the section starts elsewhere.
+    .proposes =
+        A place for a mark between them: a double bar, a change of metre, key or tempo, else the middle (state, writer's
+        choice). Only the writer knows where the music turns.
+    .limits =
+        Chamber players go by bar numbers; without a single mark their scores are left alone.
 
 legato-without-slurs = Legato without a slur
     .finds =
@@ -160,6 +266,11 @@ legato-without-slurs = Legato without a slur
     .why =
         Legato on strings is written with slurs: without them every note has its own bow, and each stand will join notes as it
         likes. Music that is written without a slur looks as if nothing were wrong with its slurs, and leaves the work undone.
+    .proposes =
+        To write the slurs, or to say that every note has its own bow (word, writer's choice): for the writer's hand.
+    .limits =
+        Whether separate bows are meant, as in much old music: a word or a sign anywhere in the movement that speaks of the stroke is
+        taken for an answer. Slurs in the four bars before the word count as a model that goes on.
 
 lift-in-soft-line = A lift that leaves a gap in a soft line
     .finds =
@@ -169,6 +280,11 @@ lift-in-soft-line = A lift that leaves a gap in a soft line
     .why =
         In a soft slurred line a lift is heard: the tone stops, and the next one begins anew. Most leaders rather play such a place
         as it comes, or give one slur another end.
+    .proposes =
+        What a player would do to go on without the lift, with what it costs, or to take out the mark that does not come out
+        (player's choice); and the one change of the slurs before it that brings the bow of itself for less (writer's choice).
+    .limits =
+        Whether a breath is meant there. Two like marks side by side ask for one and are left out, as are joints between phrases.
 
 mark-cannot-be = A bow mark that cannot be
     .finds =
@@ -178,6 +294,12 @@ mark-cannot-be = A bow mark that cannot be
         counts as contradictory.
     .why =
         The mark contradicts the slur, or the pizz., beside it. Each player believes one of the two.
+    .proposes =
+        To take the mark out (unmark, safe where nothing else begins there); of two marks, the one that does
+        not come (unmark, player's choice).
+    .limits =
+        Whether the mark is right and the slur wrong. Several marks of one direction over a slur with dots only
+        spell the stroke out and are left alone.
 
 mark-on-every-note = A bow mark on nearly every stroke
     .finds =
@@ -188,6 +310,11 @@ mark-on-every-note = A bow mark on nearly every stroke
     .why =
         Players read a mark as an exception. Where every note has one, the eye stops reading them, the one that
         matters is missed, and another leader cannot bow the part without erasing it first.
+    .proposes =
+        To take out the marks that would come anyway (unmark, safe), where enough of them would. Else to keep only
+        those that say something (unmark, player's choice), which the writer has to choose.
+    .limits =
+        Whether this is a study or a teaching edition that wants every bow shown.
 
 mark-states-the-obvious = A bow mark that states the obvious
     .finds =
@@ -200,6 +327,11 @@ mark-states-the-obvious = A bow mark that states the obvious
     .why =
         Players read marks as exceptions. Where every second note carries one, the few that matter drown, and
         a leader must take the rest out before bowing the part.
+    .proposes =
+        To take the marks out (unmark, safe: every stroke stays as it is).
+    .limits =
+        Whether a teaching edition wants every bow marked. Marks after rests, at the beginning and beside
+        another mark of the same direction are left alone: there players do differ.
 
 marks-contradict = Marks that contradict each other
     .finds =
@@ -209,6 +341,12 @@ marks-contradict = Marks that contradict each other
         down-bow with every note up-bow. Legato in words over notes with dots and no slur (B).
     .why =
         Each player obeys one of the two, and the section plays both until somebody asks.
+    .proposes =
+        To take either of the two out (unmark for signs, word for words; writer's choice).
+    .limits =
+        Which of the two was meant. A dash with a dot is a sign of its own and left alone; so are dots under a slur
+        with legato (they pulse), two words in one text, which often lead from one to the other, and words for two
+        voices of one staff.
 
 missing-arco = arco is missing
     .finds =
@@ -217,6 +355,14 @@ missing-arco = arco is missing
     .why =
         These signs only make sense with the bow. Half the section will put the finger down and half will pick
         the bow up, and the rehearsal stops.
+    .proposes =
+        To write arco at the first note that shows the bow (state, writer's choice); to take out the second
+        pizz. (state, writer's choice).
+    .limits =
+        Whether the sign is the slip and not the missing word. A slur may well stand over plucked notes: it lets the string
+        ring, shows a phrase, or has the left hand stop the second note. Slurs of two notes are left out for that, and all
+        slurs of a passage that is slurred from the word on. So are notes marked for the left hand, and a pizz. in brackets,
+        which only reminds.
 
 mute-change-too-quick = A mute put on or taken off too quickly
     .finds =
@@ -225,6 +371,12 @@ mute-change-too-quick = A mute put on or taken off too quickly
     .why =
         The mute has to be found, set and pressed while the other hand holds the bow. Players who do not manage play on without
         it, or drop notes.
+    .proposes =
+        To let the players of each stand change one after the other (stagger, player's choice); to give it a longer rest (word,
+        writer's choice).
+    .limits =
+        Mutes that stay on the instrument and slide: they take about half a second, and whoever writes for them sets the
+        profile so. Where the word stands earlier or later in the rest does not matter: the whole rest counts.
 
 nested-slurs = A slur inside a slur
     .finds =
@@ -235,6 +387,10 @@ nested-slurs = A slur inside a slur
     .why =
         One of the two lines must be a phrase mark, but they look alike: the player learns only by trying which of them is
         the bow, and in a section several do.
+    .proposes =
+        To make the outer one a dashed slur, as a phrase mark (mark as phrase, writer's choice).
+    .limits =
+        Whether the inner line is the slip. The bow is planned by the inner slurs.
 
 no-tempo = No tempo
     .finds =
@@ -243,6 +399,10 @@ no-tempo = No tempo
     .why =
         How long a bow lasts, whether a note bounces, whether a lift fits into a rest: everything the bow does
         depends on the tempo. Every number of this review that depends on it is then an assumption.
+    .proposes =
+        To write a tempo (state, writer's choice); only the writer knows which.
+    .limits =
+        The tempo. Where none is written, an assumed one is named beside every number that rests on it.
 
 no-time-to-retake = No time to lift
     .finds =
@@ -255,6 +415,14 @@ no-time-to-retake = No time to lift
         To play two down-bows running the bow must leave the string, travel back and be set down. Where there
         is no time for it, the first note is cut short, or the second comes late, or the section slides back
         on the string and scratches.
+    .proposes =
+        To hook the two (hook, player's choice): nothing to write, since two like marks ask for a hook as well as
+        for a lift. To alternate (unmark, player's choice, where a row is printed).
+    .limits =
+        How quickly this player lifts: 0.15 s on the spot and 0.3 s more for a whole bow are assumed. A lift that
+        nothing printed asks for is not reported, even where the best plan takes one: in nine quartets of the
+        nineteenth and twentieth centuries there were 18 such places in 100 bars, and a player finds another way.
+        Nor are accents in a row taken for down-bows in a row: players alternate them unless marks say otherwise.
 
 note-outlasts-bow = A note lasts longer than one bow
     .finds =
@@ -266,6 +434,13 @@ note-outlasts-bow = A note lasts longer than one bow
         A player alone must change bow inside the note, and a listener may hear where. A section hides the
         change if the players do it at different times; nothing need be written for that, but it should be
         known.
+    .proposes =
+        In a section: players change at different times (stagger, player's choice). That writes nothing: they do
+        it unasked, and a word for it would hold until another ends it. For one player: break the
+        note where a change is least heard (split, writer's choice).
+    .limits =
+        Whether a fermata will be held longer or shorter than twice the note, and whether a soloist wants the
+        change to be heard.
 
 on-or-off-string = On the string or off it?
     .finds =
@@ -275,6 +450,12 @@ on-or-off-string = On the string or off it?
     .why =
         It is the first question of the first rehearsal. The two sound different, lie in different parts of the bow,
         and one section cannot do both.
+    .proposes =
+        To write spicc., or on the string, over the first such place, in every part that has it there (word,
+        writer's choice). The players follow it from there.
+    .limits =
+        What goes without saying in a style, and what the leader will decide. A soloist decides alone and is not asked.
+        Once any word about it stands in the piece, the writer is taken to have thought of it.
 
 out-of-range = A note outside the instrument
     .finds =
@@ -282,6 +463,10 @@ out-of-range = A note outside the instrument
         needed (C); above the end of the fingerboard (B).
     .why =
         It cannot be played, or only by some of the section, and somebody will be asked what to play instead.
+    .proposes =
+        Nothing: another note or another instrument is the writer's to choose.
+    .limits =
+        A string tuned down for the piece, and how high a soloist goes. Harmonics are left out.
 
 page-turn-too-quick = A page turn without a rest
     .finds =
@@ -291,6 +476,10 @@ page-turn-too-quick = A page turn without a rest
         half; between movements players stop, unless "attacca" stands there.
     .why =
         One player of each stand stops to turn, so half the section falls silent; a player alone stops altogether.
+    .proposes =
+        To break the page at a rest (word, writer's choice): `arcata parts` looks for the best places.
+    .limits =
+        How the pages are bound: a title page in front turns everything about.
 
 parallel-bowed-apart = The same bar slurred differently
     .finds =
@@ -299,6 +488,10 @@ parallel-bowed-apart = The same bar slurred differently
     .why =
         What comes back is expected to come back the same. A single other slur is mostly a slip of the copy, and a player who has
         learnt the bar will play it as before or stumble.
+    .proposes =
+        To give the bar the slurs of the others (copy, writer's choice).
+    .limits =
+        Whether the change is meant: the last time before something new is often slurred otherwise, and is left out.
 
 part-differs-from-score = A part that differs from the score
     .finds =
@@ -308,6 +501,12 @@ part-differs-from-score = A part that differs from the score
     .why =
         The conductor says what the score says, and the player has something else before him. Each such place stops a rehearsal, and
         nobody in the room can see both.
+    .proposes =
+        Nothing: which of the two is right, only the writer can say.
+    .limits =
+        Cues, fingerings and page breaks belong to the part and are not looked at. Bars are taken in order: where a bar is missing in
+        the middle, all that follows differs, and the number of bars is told first. In the example a staff named "beside" stands for
+        the file of the part.
 
 phrase-mark-as-slur = A phrase mark drawn as a slur
     .finds =
@@ -318,6 +517,11 @@ phrase-mark-as-slur = A phrase mark drawn as a slur
     .why =
         A slur tells string players "one bow". A phrase line that looks like a slur is bowed as it stands, or discussed; and every
         judgement about the bow that rests on it is wrong.
+    .proposes =
+        To make it a dashed slur, a phrase mark that leaves the bow free (mark as phrase, writer's choice).
+    .limits =
+        What was meant: the signs are weighed, not proved. Whoever knows says so in the file beside the score (`arcata aside` with
+        `--slur phrase` or `--slur bow`), and the bow is planned accordingly.
 
 pizz-change-too-quick = From bow to finger and back too quickly
     .finds =
@@ -326,6 +530,12 @@ pizz-change-too-quick = From bow to finger and back too quickly
     .why =
         Players will drop the last note or come in late with the first. A section solves it by letting half of it stop
         earlier, which somebody has to order.
+    .proposes =
+        To let the stands change over at different times (stagger, player's choice); to give the change a rest, or the last
+        plucked note to the left hand (word, writer's choice).
+    .limits =
+        Whether the bow is in the hand all the while, as many hold it for a single plucked note: from one or two plucked notes
+        the bow comes back as quickly as the finger moves, and they are left out.
 
 pizz-too-fast = Plucked too fast
     .finds =
@@ -333,6 +543,10 @@ pizz-too-fast = Plucked too fast
         the double bass.
     .why =
         The plucking finger tires and the notes come apart; above its speed the passage is simplified by whoever plays it.
+    .proposes =
+        To divide the notes between the players of a stand (state, writer's choice).
+    .limits =
+        Two fingers in turn, the guitar's way, go faster; so does a single player used to it.
 
 reentry-without-dynamic = An entry after a long rest without a dynamic
     .finds =
@@ -341,6 +555,11 @@ reentry-without-dynamic = An entry after a long rest without a dynamic
     .why =
         The dynamic of the last entry may be a page back, and the music has gone on without it. Players who counted that long take
         the dynamic from what they hear, each as he hears it; a part repeats it as a matter of course.
+    .proposes =
+        To write the dynamic that the other parts have at that moment, when they agree (state, writer's choice).
+    .limits =
+        Whether a cue tells how loud it is. How many bars count is the player's to say. First entries belong to
+        `entry-without-dynamic`.
 
 repeat-comes-back-reversed = A repeat comes back on the other bow
     .finds =
@@ -351,6 +570,12 @@ repeat-comes-back-reversed = A repeat comes back on the other bow
     .why =
         The same printing must serve both passes. The player either plays the whole second pass with the bow
         reversed, against every mark in the part, or makes up a bow at the seam, every stand in its own way.
+    .proposes =
+        To hook the last note before the repeat sign to the one before it, with one mark on both (hook, player's
+        choice), or to mark the first stroke of the section so that everyone restarts alike (start, player's
+        choice). The second is left to the pencil: it tells the players what to do, and the time is still missing.
+    .limits =
+        Whether the repeat will be taken.
 
 rushed-return = A short note must win back a long bow
     .finds =
@@ -360,6 +585,13 @@ rushed-return = A short note must win back a long bow
     .why =
         It is the unwanted accent of student scores: a soft upbeat note between two long slurs barks. No
         player wants it, and no marking of the dynamic takes it away.
+    .proposes =
+        To hook the short note to the stroke before it, with one mark on both (hook, player's choice); to split the long slur so that
+        the short note need not carry it all back (split, writer's choice).
+    .limits =
+        How much the player takes back by moving away from the bridge. Travel that may only come from the
+        planner's grid of places is not held against the note. With a dot, in forte or louder, the note is thrown off the string
+        and meant to bark: it is left out.
 
 silent-downbeat = A downbeat that no string section begins
     .finds =
@@ -374,6 +606,12 @@ silent-downbeat = A downbeat that no string section begins
     .why =
         Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
         barline, the new tempo is nobody's, and the ensemble slips until the next stroke.
+    .proposes =
+        To let one section change bow on the downbeat: to break the slur or tie there in the part it costs
+        least, a slur before a tie, an inner part before an outer one (split, writer's choice).
+    .limits =
+        Whether the effect is wanted (a tempo that creeps in, a climax without a beat), and what a conductor will
+        give. Harmony is not read.
 
 slur-covers-beat = A slur over a beat that wants to be spoken
     .finds =
@@ -382,6 +620,13 @@ slur-covers-beat = A slur over a beat that wants to be spoken
     .why =
         The strongest thing a bow can say is its beginning. Where the slur goes on, the new tempo or the accent is left to an
         impulse in the middle of a stroke, softer than the others begin it.
+    .proposes =
+        To split the slur there (split, writer's choice); in words only where that brings the accent on an up-bow, or
+        another trouble into the bars around it: then the slurs before it must be thought over, too.
+    .limits =
+        Whether the impulse inside the bow is the effect that is wanted: where the same part does so in several places it is
+        told once, with their number. A slur that ends on the note leads into it, as a run into its goal, and is left out. So are
+        slurs over the beats of slow syncopation, notes with a breath of silence before them, and ornaments.
 
 slur-misses-tie = A slur that misses the end of a tie
     .finds =
@@ -396,6 +641,12 @@ slur-misses-tie = A slur that misses the end of a tie
     .why =
         The bow takes the tied note whole; a slur drawn to the wrong end of a tie makes the player look for a bow
         change that nobody can make. Engravers draw it to the last tied note, and from the first.
+    .proposes =
+        To take the end of the slur to the last tied note, or its beginning to the first (shift, writer's choice). Where two
+        slurs meet, one slur over both if one bow is meant (join, writer's choice); a bow mark on the tied note says two. In a chain of such slurs it
+        is said in words only.
+    .limits =
+        Nothing hangs on it for the bow: the sound is the same. Where two slurs meet, it does not know what is meant.
 
 slur-outlasts-bow = A slur lasts longer than one bow
     .finds =
@@ -407,6 +658,13 @@ slur-outlasts-bow = A slur lasts longer than one bow
         The sound thins out, or each player changes where the arm happens to run out, and the section
         discusses it in the rehearsal. A slur tells a string player "one bow": whoever means a phrase should
         say so in another way.
+    .proposes =
+        To split the slur on the strongest beats that leave every piece within a bow (split, writer's
+        choice). In a section, also to let players change at different times (stagger, player's choice): that
+        writes nothing, since they do it unasked, and a word for it would hold until another ends it.
+    .limits =
+        Hall, bow and player; whether a section will hide its changes. The time comes from the tempo in the
+        score: if none is written, the assumed one stands beside the number.
 
 slur-over-change = A change of playing (pizz., mute) under a slur
     .finds =
@@ -414,6 +672,12 @@ slur-over-change = A change of playing (pizz., mute) under a slur
     .why =
         A slur is one bow. The bow cannot be put away for a pizzicato, or the mute set, without leaving the
         string, so either the slur or the word stands in the wrong place and the player must guess which.
+    .proposes =
+        To end the slur before pizz., to begin it at arco, to split it at a change of mute (split, writer's
+        choice).
+    .limits =
+        Whether the word only stands too early. Left-hand pizzicato under a slur is no such change and is
+        left out.
 
 slur-over-rest = A rest under a slur
     .finds =
@@ -422,6 +686,12 @@ slur-over-rest = A rest under a slur
         A slur is one bow, a rest takes the bow off the string or stops it. Whether the player lifts and goes on in the
         same direction, stops on the string, or bows anew is anybody's guess; as a phrase mark the line says nothing
         about the bow at all.
+    .proposes =
+        To end the slur before the rest and begin another after it (split, writer's choice); to make it a dashed slur,
+        as a phrase mark (mark, writer's choice).
+    .limits =
+        Whether a stop inside one bow is wanted: beside a short rest (no longer than the longer of its neighbours) a dot, wedge
+        or dash says so, and such hooked strokes are left out.
 
 slur-skips-string = A slur that jumps over a string
     .finds =
@@ -430,6 +700,12 @@ slur-skips-string = A slur that jumps over a string
         that there is time for, open strings.
     .why =
         On the way the bow touches the string between, or has to be lifted in the middle of the slur.
+    .proposes =
+        To split the slur between the two notes, where it happens once; else to slur only what lies on neighbouring
+        strings (split, writer's choice).
+    .limits =
+        Which fingering the player takes. Such leaps are possible: of 490 in thirty played pieces a fifth were
+        bowed in one, so slow ones are left alone.
 
 slurred-stops = Double stops under a slur that cannot be joined
     .finds =
@@ -438,6 +714,10 @@ slurred-stops = Double stops under a slur that cannot be joined
     .why =
         The bow would have to leave both strings and take two others: it can only be lifted, or swept over a
         string that is not meant.
+    .proposes =
+        To split the slur between the two (split, writer's choice).
+    .limits =
+        Which fingering the player takes; it looks for one that joins them and finds none.
 
 slurred-tremolo = A slurred tremolo that can be read in two ways
     .finds =
@@ -445,6 +725,12 @@ slurred-tremolo = A slurred tremolo that can be read in two ways
     .why =
         One or two beams are counted notes. Over them a slur can mean that all are played in one bow, or only that they are one
         phrase and every note has its own bow; in one section both will be played, and it looks and sounds like a mistake.
+    .proposes =
+        To write the first group out with its slurs, and simile after it (word, writer's choice). To take the slurs out, where
+        every note is to have its bow (word, writer's choice). Both are for the writer's hand.
+    .limits =
+        Which is meant. Three beams and more are a shimmer, in which a slur only joins the line, and a slur over two notes that
+        alternate is the sign for both of them in one bow: these are left out, and so is what a word about the stroke explains.
 
 soft-entry-at-frog = A soft entry where the bow is heavy
     .finds =
@@ -453,6 +739,11 @@ soft-entry-at-frog = A soft entry where the bow is heavy
     .why =
         At the frog the whole weight of bow and arm stands on the string, and a pianissimo begins with a bump. Players set
         soft entries in the upper half, where the stick carries itself.
+    .proposes =
+        The cheapest way to take the entry on the other bow (start, player's choice), with what it costs.
+    .limits =
+        That an experienced player sets the bow down silently anywhere. Entries with an accent are left out, and those without
+        a bow mark: out of silence players choose the bow by themselves, and begin up.
 
 stands-contradict = Stands of one section with opposite marks
     .finds =
@@ -460,6 +751,11 @@ stands-contradict = Stands of one section with opposite marks
         opposite bow marks on the same note.
     .why =
         The bows of one section cross in the air, and everybody looks for the mistake in his own part.
+    .proposes =
+        To take the mark out in the lower voice (unmark, writer's choice).
+    .limits =
+        Whether the mirror image is wanted for its even sound: then it is marked throughout, and where more than half of the marks
+        are opposite nothing is said.
 
 state-never-ends = A mute or sul pont. instruction never cancelled, or given twice
     .finds =
@@ -470,6 +766,13 @@ state-never-ends = A mute or sul pont. instruction never cancelled, or given twi
     .why =
         Every such instruction must be cancelled by somebody. Where it is said twice, one word too few stands between the two, and the
         players who believe the first word play otherwise than those who believe the second.
+    .proposes =
+        To take the second word out (state, writer's choice). To write ord. where a place on the string ends, or sempre (state,
+        writer's choice, for the writer's hand).
+    .limits =
+        Which of the two words is the slip. A word in brackets reminds and is left out. Every movement begins plain: a mute
+        that stays on to the end of one needs no word, and is not told; nor a place on the string for a last passage. Divisions
+        are often said anew at every place, and are left out.
 
 stop-held-too-long = Three or four strings asked to sound on
     .finds =
@@ -478,6 +781,11 @@ stop-held-too-long = Three or four strings asked to sound on
     .why =
         A bow lies on two strings. Three sound together for a moment, and only loud; each player then chooses which two
         to hold.
+    .proposes =
+        To write which two strings are held, the lower ones as grace notes or the chord broken (word, writer's
+        choice): in words only, since it changes the notes.
+    .limits =
+        That the chord is meant broken and everybody knows it, as in old music: set the rule aside there.
 
 stop-unplayable = Notes that no hand can stop together
     .finds =
@@ -486,6 +794,12 @@ stop-unplayable = Notes that no hand can stop together
     .why =
         The player has to leave a note out or break the chord, and chooses alone which; a section will ask who
         plays what.
+    .proposes =
+        In a section, to write div. (state, writer's choice). On a solo part nothing: which note can go is the writer's
+        to say.
+    .limits =
+        The size of the hand, which is a setting of the player profile, and a string tuned otherwise. Harmonics are
+        left out, and so are chords with them. That a chord can be stopped does not make it ring.
 
 stroke-out-of-speed = A named stroke at a speed it does not have
     .finds =
@@ -495,6 +809,13 @@ stroke-out-of-speed = A named stroke at a speed it does not have
         bow to bounce by itself.
     .why =
         The players have to give up either the word or the tempo, and a section gives up both.
+    .proposes =
+        For sautillé that is too slow, to write spiccato instead; for martelé that is too fast, to take the word out
+        (word, writer's choice). For what no bow does, fewer strokes: slurs in twos (join, writer's choice).
+    .limits =
+        Where between spiccato and sautillé a bow begins to bounce by itself: spiccato is used for both, and so
+        taken for both. Slow spiccato is a lifted stroke and slow détaché is broad; neither is reported. A word
+        holds until another about the stroke, arco, pizz. or ord. A tenth more than the limit is allowed.
 
 swell-against-bow = A swell against the bow
     .finds =
@@ -505,6 +826,13 @@ swell-against-bow = A swell against the bow
     .why =
         The weight of the bow on the string falls from frog to tip: left alone, a down-bow fades and an up-bow
         grows. Against that the hand must press, and a long swell runs out of bow or of tone.
+    .proposes =
+        To take the stroke on the other bow by a start, hook or retake (player's choice), with what that costs,
+        in the file as bow marks; to change bow inside the swell (split, writer's choice); or the one change of
+        the slurs before it that brings the other bow of itself for less (writer's choice).
+    .limits =
+        Contact point and pressure: good players make any swell on any bow, up to a point. Short swells are
+        left out for that reason.
 
 thrown-count = Too much for one throw
     .finds =
@@ -513,6 +841,12 @@ thrown-count = Too much for one throw
     .why =
         The bow is let fall once and counts by itself. After a few rebounds it lies on the string; slower than it
         rebounds, every note has to be placed, which is another stroke and sounds so.
+    .proposes =
+        To divide a group that is too long (split, writer's choice). To ask for another stroke where the speed is
+        wrong (word, writer's choice): only the writer knows which sound was meant.
+    .limits =
+        What a soloist can do: groups of ten and more are thrown in show pieces. A group without dots under its slur is
+        not looked at; a word holds until another word about the stroke, arco, pizz. or ord.
 
 tie-or-slur = A slur where a tie is meant, or a tie where a slur is
     .finds =
@@ -522,6 +856,13 @@ tie-or-slur = A slur where a tie is meant, or a tie where a slur is
         Both lines look alike on the page. A slur on one pitch without dots can be one held note or two notes
         pulsed in one bow; a tie to another pitch is certainly a slur. Each player decides alone, and the section
         is not together.
+    .proposes =
+        For one pitch: to tie the notes, or to put dashes on both for a pulse in one bow (mark, writer's choice).
+        For two pitches: to write a slur (mark, writer's choice).
+    .limits =
+        Which of the two was meant. Slurs over one pitch with a change of string or finger written on them mean the
+        change, and are left out; so are notes with a tremolo or an ornament, and grace notes. So are two unlike notes that
+        fill a beat, or a plain value, from its beginning: one held note would be written as one, and the two are a rhythm.
 
 winds-phrase-apart = Winds phrased differently from the strings they double
     .finds =
@@ -530,3 +871,8 @@ winds-phrase-apart = Winds phrased differently from the strings they double
     .why =
         A wind's slur is a breath of the tongue, a string's a bow; they need not agree, and often must not. Where nearly all of
         them do, the writer means one phrase by both, and a single other slur is mostly a slip of the copy.
+    .proposes =
+        Nothing: it is said to be looked at.
+    .limits =
+        Which of the two is meant. Where a fifth of the slurs or more differ, the two parts breathe and bow each in its own way, and
+        nothing is said; nor where the strings pluck or play a tremolo, or either part is not slurred at all.

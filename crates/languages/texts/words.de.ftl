@@ -2,7 +2,10 @@
 
 finds = Was gefunden wird
 why = Warum es zählt
-english-only = Der Rest der Seite jeder Regel ist auf Englisch.
+example = Beispiel
+proposes = Was sie vorschlägt
+limits = Was sie nicht wissen kann
+english-only = Die Quellen stehen auf der englischen Seite jeder Regel.
 
 severity-a = nicht spielbar, oder nicht bestimmt
 severity-b = kostet Probenzeit

@@ -2,7 +2,10 @@
 
 finds = What it finds
 why = Why it matters
-english-only = The rest of each rule's page is in English.
+example = Example
+proposes = What it proposes
+limits = What it cannot know
+english-only = The sources are on each rule's page in English.
 
 severity-a = cannot be played, or is not defined
 severity-b = costs rehearsal time

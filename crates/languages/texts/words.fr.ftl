@@ -2,7 +2,10 @@
 
 finds = Ce qui est trouvé
 why = Pourquoi cela compte
-english-only = Le reste de la page de chaque règle est en anglais.
+example = Exemple
+proposes = Ce qu'elle propose
+limits = Ce qu'elle ne peut pas savoir
+english-only = Les sources sont sur la page en anglais de chaque règle.
 
 severity-a = injouable, ou non défini
 severity-b = coûte du temps de répétition

@@ -2,7 +2,10 @@
 
 finds = Che cosa trova
 why = Perché conta
-english-only = Il resto della pagina di ogni regola è in inglese.
+example = Esempio
+proposes = Che cosa propone
+limits = Che cosa non può sapere
+english-only = Le fonti sono nella pagina in inglese di ogni regola.
 
 severity-a = non si può suonare, o non è definito
 severity-b = costa tempo di prova
