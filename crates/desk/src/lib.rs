@@ -22,6 +22,7 @@ mod layers;
 mod place;
 mod request_language;
 mod requests;
+mod review_page;
 mod session;
 mod shared;
 mod shelf;

@@ -311,6 +311,8 @@ pub(crate) enum ExportKind {
     Sheet,
     /// The parts.
     Parts,
+    /// What the review finds, as a page in words.
+    Review,
     /// What is set aside, and what slurs are said to be.
     Aside,
 }
