@@ -128,7 +128,6 @@ fn index(places: &Folders) -> Result<String, String> {
     let policy = format!("<meta http-equiv=\"content-security-policy\" content=\"{POLICY}\">\n  {head}");
     let more = format!(
         "{style}  <link rel=\"stylesheet\" href=\"page/start.css\">\n  <link rel=\"manifest\" href=\"manifest.webmanifest\">\n  \
-         <link rel=\"preload\" href=\"arcata.wasm\" as=\"fetch\" type=\"application/wasm\" crossorigin>\n  \
          <script src=\"page/able.js\"></script>\n"
     );
     Ok(text.replacen(head, &policy, 1).replacen(style, &more, 1))
