@@ -11,6 +11,7 @@ mod command;
 mod fuzz;
 mod new_rule;
 mod places;
+mod site;
 mod steps;
 mod tally;
 mod tools;
@@ -37,6 +38,7 @@ cargo xtask COMMAND
   parts FILES             parts as players get them: pages, turns, signs that touch, what is drawn, time
   learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
+  site [--out FOLDER]     the workbench's page as a folder of files that compute in the browser, $CARGO_TARGET_DIR/arcata-site
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
@@ -69,6 +71,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
+        "site" => site::site(&places, rest),
         "new-rule" => new_rule::run(&places, rest),
         "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played"
         | "joints" | "learn" | "parts" => steps::call_checks(&places, command, rest),

@@ -9,6 +9,7 @@ use crate::api;
 use crate::command::{answer, cargo, run};
 use crate::fuzz;
 use crate::places::Folders;
+use crate::site::{self, BROWSER};
 use crate::tally::{CheckTally, of_cargo_test, of_file, of_nextest, of_node};
 use crate::tools;
 
@@ -110,21 +111,13 @@ fn lints(places: &Folders) -> Result<CheckTally, String> {
 const PURE: [&str; 6] =
     ["arcata-analysis", "arcata-review", "arcata-layer", "arcata-report", "arcata-languages", "arcata-desk"];
 
-/// The system that a browser is.
-const BROWSER: &str = "wasm32-unknown-unknown";
-
 /// Whether the pure crates compile for a browser. Left out, and told, where the standard library for it cannot be had.
 fn wasm(places: &Folders) -> Result<CheckTally, String> {
-    let mut libraries = Command::new("rustc");
-    let there = answer(libraries.args(["--print", "target-libdir", "--target", BROWSER]));
-    if !there.is_some_and(|folder| Path::new(folder.trim()).is_dir()) {
-        let mut add = Command::new("rustup");
-        if answer(add.args(["target", "add", BROWSER])).is_none() {
-            println!(
-                "  left out: this toolchain has no standard library for {BROWSER}, and rustup could not get it"
-            );
-            return Ok(CheckTally { skipped: 1, ..CheckTally::default() });
-        }
+    if !site::can_build() {
+        println!(
+            "  left out: this toolchain has no standard library for {BROWSER}, and rustup could not get it"
+        );
+        return Ok(CheckTally { skipped: 1, ..CheckTally::default() });
     }
     let packages = PURE.iter().flat_map(|package| ["--package", package]);
     let arguments: Vec<&str> =
@@ -182,6 +175,8 @@ fn browser(places: &Folders) -> Result<CheckTally, String> {
     if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
         return Err("the program does not build; see above".to_owned());
     }
+    let site_folder = places.target.join(site::OUT);
+    site::make(places, &site_folder)?;
     // Node.js looks for packages beside the tests: they are run where the packages are.
     let tests = browser.home.join("checkout").join("browser");
     let _ = fs::remove_dir_all(browser.home.join("checkout"));
@@ -197,6 +192,7 @@ fn browser(places: &Folders) -> Result<CheckTally, String> {
         .current_dir(&tests)
         .env("ARCATA_PROGRAM", places.target.join("debug").join("arcata"))
         .env("ARCATA_CHECKOUT", &places.root)
+        .env("ARCATA_SITE", &site_folder)
         .env("ARCATA_BROWSER", &browser.program);
     let ran = run(&mut node, "  ")?;
     Ok(of_node(&ran.lines).of_run(ran.well))

@@ -78,7 +78,7 @@ impl Browser {
 }
 
 /// The folder of the cache with the npm packages. A change of their list makes another one.
-fn packages(places: &Folders) -> Result<PathBuf, String> {
+pub(crate) fn packages(places: &Folders) -> Result<PathBuf, String> {
     let source = places.root.join("browser");
     let list = source.join("package-lock.json");
     let wanted = fs::read(&list).map_err(|problem| format!("{}: {problem}", list.display()))?;

@@ -4,8 +4,20 @@
 use std::path::{Path, PathBuf};
 
 /// Crates whose texts people read.
-const CRATES: [&str; 10] =
-    ["class", "cli", "engrave", "files", "habits", "layer", "prepare", "report", "review", "workbench"];
+const CRATES: [&str; 12] = [
+    "class",
+    "cli",
+    "desk",
+    "engrave",
+    "files",
+    "habits",
+    "layer",
+    "prepare",
+    "report",
+    "review",
+    "web",
+    "workbench",
+];
 
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")

@@ -84,28 +84,41 @@ const ADDRESSES: [(AskedBy, &str, Handling); 27] = [
     (AskedBy::Post, "write", Handling::Does(write)),
 ];
 
+/// The name behind an address that it names; empty where it takes none, nothing where it is another.
+fn named<'p>(address: &str, path: &'p str) -> Option<&'p str> {
+    match address.ends_with('/') {
+        true => path.strip_prefix(address).filter(|rest| !rest.is_empty() && !rest.contains('/')),
+        false => (path == address).then_some(""),
+    }
+}
+
+/// How an address below `/api/` is asked; nothing where there is none.
+///
+/// ```
+/// use arcata_desk::{AskedBy, asked_by};
+///
+/// assert_eq!(asked_by("score"), Some(AskedBy::Get));
+/// assert_eq!(asked_by("keep/layer"), Some(AskedBy::Post));
+/// assert_eq!(asked_by("nowhere"), None);
+/// ```
+#[must_use]
+pub fn asked_by(path: &str) -> Option<AskedBy> {
+    ADDRESSES.iter().find(|(_, address, _)| named(address, path).is_some()).map(|(by, ..)| *by)
+}
+
 /// What is behind an address, and the name behind it.
 ///
 /// # Errors
 /// Where there is nothing, or it is asked in another way.
 pub(crate) fn handling(by: AskedBy, path: &str) -> Result<(Handling, &str), Failed> {
-    let named = |address: &str| match address.ends_with('/') {
-        true => path.strip_prefix(address).filter(|rest| !rest.is_empty() && !rest.contains('/')),
-        false => (path == address).then_some(""),
-    };
-    let mut there = false;
-    for (asked, address, handling) in ADDRESSES {
-        if let Some(rest) = named(address) {
-            if asked == by {
-                return Ok((handling, rest));
-            }
-            there = true;
-        }
+    let found = ADDRESSES
+        .iter()
+        .find_map(|(asked, address, handling)| named(address, path).map(|rest| (*asked, *handling, rest)));
+    match found {
+        Some((asked, handling, rest)) if asked == by => Ok((handling, rest)),
+        Some(_) => Err(Failed::new(Failed::NOT_SO, "this address is asked in another way")),
+        None => Err(Failed::missing("there is nothing at this address")),
     }
-    Err(match there {
-        true => Failed::new(Failed::NOT_SO, "this address is asked in another way"),
-        false => Failed::missing("there is nothing at this address"),
-    })
 }
 
 /// The score as a whole.

@@ -11,6 +11,7 @@ use crate::desk::Desk;
 use crate::failed::Failed;
 use crate::request_language::RequestLanguage;
 use crate::requests::{PartQuery, PictureQuery};
+use crate::review_page::review_page;
 use crate::shared::Shared;
 use crate::{drawing, kept_beside, layers};
 
@@ -42,6 +43,9 @@ pub const SCORE_TYPE: &str = "application/vnd.recordare.musicxml+xml";
 const PACKAGE: &str = "application/vnd.recordare.musicxml";
 /// The media type of pages to print.
 pub const PDF_TYPE: &str = "application/pdf";
+
+/// The media type of a page.
+const HTML_TYPE: &str = "text/html; charset=utf-8";
 
 /// What a print shop makes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -127,6 +131,11 @@ pub(crate) fn leaving(
             let bytes = arcata_layer::write(&one.layer).into_bytes();
             (format!("{name}.bowings.json"), "application/json", bytes)
         }
+        "review" => {
+            let wording = spoken.wording(&desk);
+            let page = review_page((&file_name, &desk, &state), &shared.findings().findings, &wording);
+            (format!("{stem}-review.html"), HTML_TYPE, page.into_bytes())
+        }
         "pdf" => return printed(PrintKind::Pages),
         "picture" => {
             let bars = query.first.unwrap_or(0)..=query.last.or(query.first).unwrap_or(0);
@@ -152,7 +161,9 @@ pub(crate) fn leaving(
             (format!("{stem}.aside.toml"), "application/toml", text.into_bytes())
         }
         _ => {
-            return Err(Failed::missing("what leaves is score, layer, pdf, picture, sheet, parts or aside"));
+            return Err(Failed::missing(
+                "what leaves is score, layer, pdf, picture, sheet, parts, review or aside",
+            ));
         }
     };
     Ok(ExportedFiles { folder: None, files: vec![ExportedFile { name, kind, bytes }], told })

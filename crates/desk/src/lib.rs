@@ -22,6 +22,7 @@ mod layers;
 mod place;
 mod request_language;
 mod requests;
+mod review_page;
 mod session;
 mod shared;
 mod shelf;
@@ -32,7 +33,7 @@ mod ways;
 mod with_marks;
 
 pub use act::{Act, Ask, Asked, ByteEdit, NotePlace, SlurIs};
-pub use addresses::Description;
+pub use addresses::{Description, asked_by};
 pub use answers::{AskedBy, Begun, LARGEST_ACT, PageAnswer, PageRequest};
 pub use desk::Desk;
 pub use export::{ExportedFile, ExportedFiles, PDF_TYPE, PrintKind, PrintOrder, PrintShop, SCORE_TYPE};

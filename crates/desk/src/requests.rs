@@ -11,6 +11,7 @@ use crate::views::DoneView;
 use crate::ways::AskView;
 
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct PictureQuery {
     /// Parts by index, with commas; all string parts where there are none.
     pub(crate) parts: Option<String>,
@@ -46,12 +47,14 @@ impl PictureQuery {
 
 /// Which part leaves.
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct PartQuery {
     /// Of the parts this one alone, index.
     pub(crate) part: Option<usize>,
 }
 
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct PlaceQuery {
     /// The place as typed.
     pub(crate) text: String,
@@ -60,6 +63,7 @@ pub(crate) struct PlaceQuery {
 }
 
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct LineQuery {
     /// The line, index.
     pub(crate) line: usize,
@@ -72,6 +76,7 @@ pub(crate) struct LineQuery {
 }
 
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct StrokeQuery {
     /// The line, index.
     pub(crate) line: usize,
@@ -80,6 +85,7 @@ pub(crate) struct StrokeQuery {
 }
 
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct LanguageQuery {
     /// `en`, `it`, `fr` or `de`.
     pub(crate) language: Option<String>,
@@ -252,6 +258,7 @@ pub(crate) struct RuleView {
 
 /// Two layers on the desk.
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct TwoLayersQuery {
     /// The number of the one.
     pub(crate) one: usize,
@@ -261,6 +268,7 @@ pub(crate) struct TwoLayersQuery {
 
 /// Bars of a line under one layer.
 #[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
 pub(crate) struct LayerPictureQuery {
     /// The number of the layer on the desk.
     pub(crate) layer: usize,
@@ -311,6 +319,8 @@ pub(crate) enum ExportKind {
     Sheet,
     /// The parts.
     Parts,
+    /// What the review finds, as a page in words.
+    Review,
     /// What is set aside, and what slurs are said to be.
     Aside,
 }

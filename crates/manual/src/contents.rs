@@ -20,8 +20,9 @@ pub(crate) struct BookPage {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 20] = [
+const WRITTEN: [&str; 21] = [
     "workbench",
+    "in-the-browser",
     "review",
     "class",
     "plan",

@@ -1,13 +1,18 @@
-// What leaves the desk: files beside the score, pages to print, and the score itself.
+// What leaves the desk: files beside the score, or saved through the browser; pages to print, and the score itself.
 
 import { dialog, make } from "./elements.mjs";
 import { piece } from "./piece.mjs";
 import { look, systemHere } from "./score.mjs";
-import { me, send } from "./server.mjs";
+import { me, save, send } from "./server.mjs";
+import { beside, host } from "./transport.mjs";
 import { word } from "./words.mjs";
 
-/** Writes something beside the score. @param {string} what @param {Record<string, any>} [query] */
+/** Writes something beside the score, or saves it where there is no folder. @param {string} what @param {Record<string, any>} [query] */
 async function keep(what, query = {}) {
+  if (!host.folder) {
+    await save(what, query).catch((problem) => piece.fail(problem));
+    return;
+  }
   const search = new URLSearchParams();
   for (const [name, value] of Object.entries(query)) if (value !== undefined) search.set(name, String(value));
   try {
@@ -36,7 +41,38 @@ const button = (what, name, run) => make("button", { type: "button", "data-keep"
 /** A page of its own, to be printed from there. @param {string} what @param {string} text */
 const page = (what, text) => make("a", { href: `/api/export/${what}`, target: "_blank", rel: "noopener", text });
 
+/** Tenths of a second that printing waits for music that is still being drawn: a rule of thumb. */
+const PATIENCE = 300;
+
+/** Prints the page; the browser makes PDF of it. */
+async function print() {
+  for (const box of document.querySelectorAll("dialog")) box.close();
+  // On the screen music is drawn where it comes into sight; on paper all of it is in sight.
+  const systems = /** @type {any[]} */ ([...document.querySelectorAll("arcata-system")]);
+  await Promise.all(systems.map((system) => system.draw()));
+  // What was being drawn already comes a little later.
+  for (let tries = 0; tries < PATIENCE && systems.some((system) => !system.isDrawn); tries += 1) await new Promise((resolve) => setTimeout(resolve, 100));
+  window.print();
+}
+
+/** In a browser without a folder: what it can save, and what it keeps. */
+function showSaved() {
+  const here = systemHere();
+  dialog(word("files"), word("close"),
+    make("h3", { text: word("siteSave") }),
+    make("div", { class: "filelist" },
+      button("score", "keepScore", () => keep("score")),
+      button("layer", "keepLayer", () => keep("layer")),
+      here ? button("picture", "keepPicture", () => keep("picture", { ...look(), ...here })) : null,
+      button("review", "keepReview", () => keep("review")),
+      button("aside", "keepAside", () => keep("aside"))),
+    make("h3", { text: word("filesPrint") }),
+    make("div", { class: "filelist" }, button("print", "sitePrint", print)),
+    ...beside());
+}
+
 export function show() {
+  if (!host.folder) return showSaved();
   const here = systemHere();
   const parts = piece.score.sections.map((/** @type {any} */ one) => page(`parts?part=${one.part}`, one.name));
   dialog(word("files"), word("close"),
@@ -47,6 +83,7 @@ export function show() {
       button("parts", "keepParts", () => keep("parts")),
       button("sheet", "keepSheet", () => keep("sheet")),
       button("pdf", "keepPdf", () => keep("pdf")),
+      button("review", "keepReview", () => keep("review")),
       here ? button("picture", "keepPicture", () => keep("picture", { ...look(), ...here })) : null,
       button("aside", "keepAside", () => keep("aside"))),
     make("h3", { text: word("filesPrint") }),

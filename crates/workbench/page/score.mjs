@@ -3,14 +3,14 @@
 import { picture } from "./elements.mjs";
 import { piece } from "./piece.mjs";
 import { ask, Refused } from "./server.mjs";
-import { word } from "./words.mjs";
+import { remembered, word } from "./words.mjs";
 
 const music = /** @type {HTMLElement} */ (document.getElementById("music"));
 /** Pixels of a millimetre at the usual size. */
 const PIXELS = 96 / 25.4;
 /** How tall a system is until it has been drawn, pixels. */
 const GUESS = 190;
-let size = Number(localStorage.getItem("arcata-size") ?? "1") || 1;
+let size = Number(remembered(() => localStorage.getItem("arcata-size")) ?? "1") || 1;
 
 const STYLE = new CSSStyleSheet();
 STYLE.replaceSync(`
@@ -286,7 +286,7 @@ export function showBar(bar, how = "smooth") {
 /** @param {number} by */
 export function resize(by) {
   size = Math.min(2.2, Math.max(0.5, size * by));
-  localStorage.setItem("arcata-size", String(size));
+  remembered(() => localStorage.setItem("arcata-size", String(size)));
   layOut();
 }
 

@@ -1,6 +1,9 @@
-// What the page asks of its server, and what the server tells it.
+// What the page asks of the desk, and what it is told.
 
+import { file, request } from "./transport.mjs";
 import { language } from "./words.mjs";
+
+export { listen } from "./transport.mjs";
 
 /** This page's own name among several tabs. */
 export const me = Math.random().toString(36).slice(2);
@@ -14,17 +17,23 @@ export class Refused extends Error {
   }
 }
 
-/** @param {Response} answer */
-async function read(answer) {
-  const text = await answer.text();
-  if (answer.ok) return text === "" ? null : JSON.parse(text);
+/** @param {{ok: boolean, status: number, text: string}} answer */
+function read({ ok, status, text }) {
+  if (ok) return text === "" ? null : JSON.parse(text);
   let why = text;
   try {
     why = JSON.parse(text).why ?? text;
   } catch {
     // The guard answers in plain words.
   }
-  throw new Refused(answer.status, why);
+  throw new Refused(status, why);
+}
+
+/** What stands behind the question mark. @param {Record<string, any>} query */
+function searched(query) {
+  const search = new URLSearchParams();
+  for (const [name, value] of Object.entries(query)) if (value !== undefined && value !== null) search.set(name, value);
+  return String(search);
 }
 
 /**
@@ -32,40 +41,26 @@ async function read(answer) {
  * @param {Record<string, any>} [query]
  */
 export async function ask(path, query = {}) {
-  const search = new URLSearchParams();
-  for (const [name, value] of Object.entries(query)) if (value !== undefined && value !== null) search.set(name, value);
-  const tail = search.size ? `?${search}` : "";
-  return read(await fetch(`/api/${path}${tail}`, { headers: { "accept-language": language() } }));
+  return read(await request({ by: "get", path, query: searched(query), languages: language() }));
 }
 
 /**
- * @param {string} path below /api/
+ * @param {string} path below /api/, with what stands behind a question mark
  * @param {Record<string, any>} body
  * @param {AbortSignal} [signal] gives it up
  */
 export async function send(path, body = {}, signal = undefined) {
-  const answer = await fetch(`/api/${path}`, {
-    method: "POST",
-    headers: { "content-type": "application/json", "accept-language": language() },
-    body: JSON.stringify(body),
-    signal,
-  });
-  return read(answer);
+  const [address, query = ""] = path.split("?");
+  return read(await request({ by: "post", path: address, query, languages: language(), body: JSON.stringify(body), signal }));
 }
 
-/**
- * Listens to what happens in other tabs and to the file.
- * @param {(event: any) => void} heard
- * @param {() => void} missed the connection was lost or too slow: look again
- */
-export function listen(heard, missed) {
-  const events = new EventSource("/api/events");
-  let lost = false;
-  events.addEventListener("message", (event) => heard(JSON.parse(event.data)));
-  events.addEventListener("missed", missed);
-  events.addEventListener("open", () => {
-    if (lost) missed();
-    lost = false;
-  });
-  events.addEventListener("error", () => { lost = true; });
+/** Saves a file through the browser. @param {string} what @param {Record<string, any>} [query] */
+export async function save(what, query = {}) {
+  const { name, kind, bytes } = await file(`export/${what}`, searched(query), language());
+  const address = URL.createObjectURL(new Blob([/** @type {any} */ (bytes)], { type: kind }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

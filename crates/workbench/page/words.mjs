@@ -47,6 +47,13 @@ const ENGLISH = {
   lost: "Some of what was done earlier does not fit the score any more:",
   close: "Close", caution: "Arcata calculates and advises; players decide. Where a bowing strains hand or arm, rest, and ask a teacher or a physician.",
   next: "next finding", previous: "finding before", oneBowing: "1 bowing entered", noBowings: "no bowings entered", bowings: "bowings entered", gone: "The program has stopped. What was done is kept; start it again.",
+  keepReview: "What the review finds, as a page in words (HTML)", siteIntroduction: "Bowings for string parts, worked out in this browser: open a score (MusicXML) and see what it makes the bow do. Nothing you open leaves this machine.",
+  siteChoose: "Choose a score…", siteDrop: "or drop a file here (.musicxml, .mxl, .xml)", siteDemos: "Or try one of these", siteDemoStudy: "A study for violin", siteDemoQuartet: "A string quartet", siteDemoOrchestra: "A string orchestra",
+  siteKept: "Worked on before", siteForget: "Remove", siteForgetAll: "Remove everything kept here", siteForgetSure: "What the browser keeps of it goes for good, the bowings too. Files that you saved stay.",
+  siteHere: "Kept in this browser",
+  siteWhere: "Your work is kept in this browser's own storage, on this machine alone, act by act. It goes when you remove it here or clear the browser's data for this page: save as files what you want to keep.", siteUnkept: "This browser lets the page keep nothing (a private window, or storage is switched off). You can work; save your work as files before you close the page.", siteCannot: "The page works on one core and makes no parts, class sheets or PDF but by printing, and it watches no file: the installed program does. How to get it stands in its README.",
+  siteAnother: "Another score…", siteSave: "Save as files", sitePrint: "Print this page, or make a PDF of it", siteOpening: "Opening…", siteNotice: "Whose work is in this page",
+  siteFull: "The browser has no room left. What was done before is kept. Save your work as files, then make room.", siteTooLarge: "This score is too large for this browser's memory. The installed program can open it.", siteBroke: "The page's worker had stopped and was started again. What was done is kept.", siteElsewhere: "This score is open in another tab. Close it there first.",
 };
 
 const ITALIAN = {
@@ -83,6 +90,13 @@ const ITALIAN = {
   late: "Intanto è cambiato qualcosa; guarda di nuovo.", fileChanged: "Il file è stato cambiato da un altro programma.", close: "Chiudi",
   caution: "Arcata calcola e consiglia; decide chi suona. Dove un'arcata affatica mano o braccio, riposa, e chiedi a un insegnante o a un medico.",
   next: "osservazione seguente", previous: "osservazione precedente", oneBowing: "1 arcata inserita", noBowings: "nessuna arcata inserita", bowings: "arcate inserite",
+  keepReview: "Che cosa osserva la revisione, come pagina di parole (HTML)", siteIntroduction: "Arcate per parti d'archi, calcolate in questo browser: apri una partitura (MusicXML) e vedi che cosa fa fare all'arco. Niente di ciò che apri lascia questa macchina.",
+  siteChoose: "Scegli una partitura…", siteDrop: "o trascina qui un file (.musicxml, .mxl, .xml)", siteDemos: "Oppure prova una di queste", siteDemoStudy: "Uno studio per violino", siteDemoQuartet: "Un quartetto d'archi", siteDemoOrchestra: "Un'orchestra d'archi",
+  siteKept: "Aperte in precedenza", siteForget: "Togli", siteForgetAll: "Togli tutto ciò che è conservato qui", siteForgetSure: "Ciò che il browser ne conserva se ne va per sempre, anche le arcate. I file che hai salvato restano.",
+  siteHere: "Conservato in questo browser",
+  siteWhere: "Il lavoro è conservato nella memoria propria di questo browser, solo su questa macchina, un passo alla volta. Se ne va quando lo togli qui o cancelli i dati del browser per questa pagina: salva come file ciò che vuoi conservare.", siteUnkept: "Questo browser non lascia conservare nulla alla pagina (una finestra privata, o la memoria è disattivata). Puoi lavorare; salva il lavoro come file prima di chiudere la pagina.", siteCannot: "La pagina lavora su un solo nucleo, non fa parti, fogli per una classe né PDF se non con la stampa, e non sorveglia file: lo fa il programma installato. Come averlo sta nel suo README.",
+  siteAnother: "Un'altra partitura…", siteSave: "Salva come file", sitePrint: "Stampa questa pagina, o fanne un PDF", siteOpening: "Si apre…", siteNotice: "Di chi è il lavoro in questa pagina",
+  siteFull: "Il browser non ha più spazio. Ciò che è stato fatto prima è conservato. Salva il lavoro come file, poi fai spazio.", siteTooLarge: "Questa partitura è troppo grande per la memoria di questo browser. Il programma installato può aprirla.", siteBroke: "Una parte della pagina si era fermata ed è stata riavviata. Ciò che è stato fatto è conservato.", siteElsewhere: "Questa partitura è aperta in un'altra scheda. Chiudila prima là.",
 };
 
 const FRENCH = {
@@ -119,6 +133,13 @@ const FRENCH = {
   late: "Quelque chose a changé entre-temps ; regardez de nouveau.", fileChanged: "Le fichier a été modifié par un autre programme.", close: "Fermer",
   caution: "Arcata calcule et conseille ; les musiciens décident. Si un coup d'archet fatigue la main ou le bras, reposez-vous, et demandez à un professeur ou à un médecin.",
   next: "remarque suivante", previous: "remarque précédente", oneBowing: "1 coup d'archet saisi", noBowings: "aucun coup d'archet saisi", bowings: "coups d'archet saisis",
+  keepReview: "Ce que la revue relève, en page de texte (HTML)", siteIntroduction: "Coups d'archet pour parties de cordes, calculés dans ce navigateur : ouvrez une partition (MusicXML) et voyez ce qu'elle fait faire à l'archet. Rien de ce que vous ouvrez ne quitte cette machine.",
+  siteChoose: "Choisir une partition…", siteDrop: "ou déposez un fichier ici (.musicxml, .mxl, .xml)", siteDemos: "Ou essayez l'une de celles-ci", siteDemoStudy: "Une étude pour violon", siteDemoQuartet: "Un quatuor à cordes", siteDemoOrchestra: "Un orchestre à cordes",
+  siteKept: "Ouvertes auparavant", siteForget: "Retirer", siteForgetAll: "Retirer tout ce qui est gardé ici", siteForgetSure: "Ce que le navigateur en garde s'en va pour toujours, coups d'archet compris. Les fichiers enregistrés restent.",
+  siteHere: "Gardé dans ce navigateur",
+  siteWhere: "Votre travail est gardé dans la mémoire propre de ce navigateur, sur cette machine seule, pas à pas. Il s'en va quand vous le retirez ici ou effacez les données du navigateur pour cette page : enregistrez en fichiers ce que vous voulez garder.", siteUnkept: "Ce navigateur ne laisse rien garder à la page (une fenêtre privée, ou le stockage est coupé). Vous pouvez travailler ; enregistrez votre travail en fichiers avant de fermer la page.", siteCannot: "La page travaille sur un seul cœur, ne fait ni parties, ni feuilles de classe, ni PDF autrement qu'en imprimant, et ne surveille aucun fichier : le programme installé le fait. Comment l'obtenir est dit dans son README.",
+  siteAnother: "Une autre partition…", siteSave: "Enregistrer en fichiers", sitePrint: "Imprimer cette page, ou en faire un PDF", siteOpening: "Ouverture…", siteNotice: "De qui est le travail dans cette page",
+  siteFull: "Le navigateur n'a plus de place. Ce qui a été fait avant est gardé. Enregistrez votre travail en fichiers, puis faites de la place.", siteTooLarge: "Cette partition est trop grande pour la mémoire de ce navigateur. Le programme installé peut l'ouvrir.", siteBroke: "Une partie de la page s'était arrêtée et a été relancée. Ce qui a été fait est gardé.", siteElsewhere: "Cette partition est ouverte dans un autre onglet. Fermez-la d'abord là.",
 };
 
 const GERMAN = {
@@ -155,14 +176,30 @@ const GERMAN = {
   late: "Inzwischen ist etwas geschehen; bitte noch einmal ansehen.", fileChanged: "Die Datei wurde von einem anderen Programm geändert.", close: "Schließen",
   caution: "Arcata rechnet und rät; die Spieler entscheiden. Wo ein Strich Hand oder Arm anstrengt: ausruhen und Lehrer oder Arzt fragen.",
   next: "nächster Befund", previous: "voriger Befund", oneBowing: "1 Strich eingetragen", noBowings: "keine Striche eingetragen", bowings: "Striche eingetragen",
+  keepReview: "Was die Durchsicht sagt, als Seite in Worten (HTML)", siteIntroduction: "Striche für Streicherstimmen, in diesem Browser berechnet: eine Partitur (MusicXML) öffnen und sehen, was sie den Bogen tun lässt. Nichts, was Sie öffnen, verlässt diesen Rechner.",
+  siteChoose: "Partitur wählen…", siteDrop: "oder eine Datei hierher ziehen (.musicxml, .mxl, .xml)", siteDemos: "Oder eine von diesen ausprobieren", siteDemoStudy: "Eine Etüde für Violine", siteDemoQuartet: "Ein Streichquartett", siteDemoOrchestra: "Ein Streichorchester",
+  siteKept: "Früher bearbeitet", siteForget: "Entfernen", siteForgetAll: "Alles hier Aufbewahrte entfernen", siteForgetSure: "Was der Browser davon aufbewahrt, ist dann endgültig weg, auch die Striche. Dateien, die Sie gesichert haben, bleiben.",
+  siteHere: "In diesem Browser aufbewahrt",
+  siteWhere: "Ihre Arbeit liegt im eigenen Speicher dieses Browsers, nur auf diesem Rechner, Schritt für Schritt. Sie geht verloren, wenn Sie sie hier entfernen oder die Browserdaten dieser Seite löschen: Sichern Sie als Dateien, was Sie behalten wollen.", siteUnkept: "Dieser Browser lässt die Seite nichts aufbewahren (ein privates Fenster, oder der Speicher ist abgeschaltet). Sie können arbeiten; sichern Sie Ihre Arbeit als Dateien, bevor Sie die Seite schließen.", siteCannot: "Die Seite arbeitet auf einem Kern, macht keine Stimmen, keine Blätter für eine Klasse und kein PDF außer durch Drucken, und sie beobachtet keine Datei: Das tut das installierte Programm. Wie man es bekommt, steht in seinem README.",
+  siteAnother: "Andere Partitur…", siteSave: "Als Dateien sichern", sitePrint: "Diese Seite drucken oder ein PDF daraus machen", siteOpening: "Wird geöffnet…", siteNotice: "Wessen Arbeit in dieser Seite steckt",
+  siteFull: "Der Browser hat keinen Platz mehr. Was vorher getan wurde, ist aufbewahrt. Sichern Sie Ihre Arbeit als Dateien und schaffen Sie dann Platz.", siteTooLarge: "Diese Partitur ist zu groß für den Speicher dieses Browsers. Das installierte Programm kann sie öffnen.", siteBroke: "Ein Teil der Seite war stehen geblieben und wurde neu gestartet. Was getan wurde, ist aufbewahrt.", siteElsewhere: "Diese Partitur ist in einem anderen Tab offen. Schließen Sie sie dort zuerst.",
 };
 
 /** @type {Record<string, Record<string, string>>} */
 export const LANGUAGES = { en: ENGLISH, it: ITALIAN, fr: FRENCH, de: GERMAN };
 export const NAMES = { en: "English", it: "Italiano", fr: "Français", de: "Deutsch" };
 
+/** The browser's memory for such wishes; a private window may refuse it. @param {() => any} job */
+export const remembered = (job) => {
+  try {
+    return job();
+  } catch {
+    return null;
+  }
+};
+
 const wished = () => {
-  const kept = localStorage.getItem("arcata-language");
+  const kept = remembered(() => localStorage.getItem("arcata-language"));
   const spoken = (kept ?? navigator.language ?? "en").slice(0, 2);
   return spoken in LANGUAGES ? spoken : "en";
 };
@@ -176,7 +213,7 @@ export const language = () => now;
 /** @param {string} code */
 export function speak(code) {
   now = code in LANGUAGES ? code : "en";
-  localStorage.setItem("arcata-language", now);
+  remembered(() => localStorage.setItem("arcata-language", now));
   document.documentElement.lang = now;
 }
 

@@ -8,11 +8,12 @@ type PageFile = (&'static str, &'static str, &'static str);
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
-const FILES: [PageFile; 18] = [
+const FILES: [PageFile; 19] = [
     ("style.css", "text/css; charset=utf-8", include_str!("../page/style.css")),
     ("main.mjs", SCRIPT, include_str!("../page/main.mjs")),
     ("piece.mjs", SCRIPT, include_str!("../page/piece.mjs")),
     ("server.mjs", SCRIPT, include_str!("../page/server.mjs")),
+    ("transport.mjs", SCRIPT, include_str!("../page/transport.mjs")),
     ("score.mjs", SCRIPT, include_str!("../page/score.mjs")),
     ("strokes.mjs", SCRIPT, include_str!("../page/strokes.mjs")),
     ("findings.mjs", SCRIPT, include_str!("../page/findings.mjs")),

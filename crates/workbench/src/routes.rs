@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::net::SocketAddr;
 use std::sync::Arc;
 
-use arcata_desk::{AskedBy, Failed, LARGEST_ACT, PDF_TYPE, PageAnswer, PageRequest, Shared};
+use arcata_desk::{AskedBy, Failed, LARGEST_ACT, PDF_TYPE, PageAnswer, PageRequest, Shared, asked_by};
 use arcata_engrave::music_style_sheet;
 use axum::body::{Body, Bytes};
 use axum::extract::{DefaultBodyLimit, Path, State};
@@ -22,7 +22,7 @@ use crate::page;
 use crate::print_shop::PdfShop;
 use crate::refusal::{HttpRefusal, work};
 
-/// So many events wait for a page that is slow to hear them.
+/// A limit: so many events wait for a page that is slow to hear them.
 const WAITING: usize = 64;
 
 /// What all addresses share.
@@ -65,24 +65,30 @@ async fn asked(
     headers: HeaderMap,
     body: Bytes,
 ) -> Result<Response, HttpRefusal> {
+    let path = uri.path().trim_start_matches("/api/").to_owned();
+    let known = asked_by(&path).ok_or_else(|| Failed::missing("there is nothing at this address"))?;
     let by = match method {
-        Method::GET => AskedBy::Get,
-        Method::POST => AskedBy::Post,
-        _ => return Err(Failed::new(Failed::NOT_SO, "this address is asked in another way").into()),
+        Method::GET | Method::HEAD => Some(AskedBy::Get),
+        Method::POST => Some(AskedBy::Post),
+        _ => None,
     };
+    if by != Some(known) {
+        let refused = HttpRefusal::from(Failed::new(Failed::NOT_SO, "this address is asked in another way"));
+        let allowed = if known == AskedBy::Get { "GET,HEAD" } else { "POST" };
+        return Ok(([(header::ALLOW, allowed)], refused).into_response());
+    }
     let said = |name| headers.get(name).and_then(|value| value.to_str().ok()).unwrap_or_default();
-    if by == AskedBy::Post && !said(header::CONTENT_TYPE).starts_with("application/json") {
+    if known == AskedBy::Post && !said(header::CONTENT_TYPE).starts_with("application/json") {
         return Err(Failed::new(Failed::NOT_JSON, "what is sent to this address is JSON").into());
     }
     let request = PageRequest {
-        by,
-        path: uri.path().trim_start_matches("/api/").to_owned(),
+        by: known,
+        path,
         query: uri.query().unwrap_or_default().to_owned(),
         languages: said(header::ACCEPT_LANGUAGE).to_owned(),
         body: body.to_vec(),
     };
-    let answer = work(move || Ok(shared.answer(request))).await?;
-    sent(answer)
+    sent(work(move || Ok(shared.answer(request))).await?)
 }
 
 /// An answer as HTTP has it.
