@@ -3,16 +3,19 @@
 //! A part is left as it is where everything that its pages are made from is as it was, and its files are still the ones that were written.
 
 use std::collections::BTreeMap;
-use std::fs;
 use std::path::{Path, PathBuf};
 
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
+use crate::files;
+
 /// The record's name in the folder of the parts.
 const NAME: &str = "parts.json";
 /// The format's name, which stands in it.
 const FORMAT: &str = "arcata-parts";
+/// A part's file is at most so large, bytes (a limit): a larger one is none that was made here.
+const LARGEST: usize = 256 << 20;
 /// The form of the record that this program writes.
 const VERSION: u32 = 1;
 
@@ -51,7 +54,7 @@ impl Default for PartsRecord {
 impl PartsRecord {
     /// The record of a folder; an empty one where there is none or it is not understood: then all parts are made.
     pub(crate) fn of(folder: &Path) -> Self {
-        let text = fs::read_to_string(folder.join(NAME)).unwrap_or_default();
+        let text = files::read_text(&folder.join(NAME)).unwrap_or_default();
         let record: Option<Self> = serde_json::from_str(&text).ok();
         record.filter(|record| record.format == FORMAT && record.version == VERSION).unwrap_or_default()
     }
@@ -87,5 +90,5 @@ pub(crate) fn sum(bytes: &[u8]) -> String {
 }
 
 fn sum_of(path: &Path) -> Option<String> {
-    fs::read(path).ok().map(|bytes| sum(&bytes))
+    arcata_files::read(path, LARGEST).ok().map(|bytes| sum(&bytes))
 }

@@ -48,7 +48,7 @@ fn rule_page(named: &str, wording: &Wording) -> Option<RulePage> {
     let texts = wording.texts();
     let explanation = match wording.language {
         Language::English => None,
-        language => texts.rule_page(named).map(|page| RuleExplanation {
+        language => texts.rule_page(named, None).map(|page| RuleExplanation {
             language: language.code().to_owned(),
             text: format!("{page}\n{}\n", texts.word("english-only")),
         }),

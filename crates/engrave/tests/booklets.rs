@@ -189,7 +189,9 @@ fn a_movement_begins_a_line_with_its_heading_and_a_page_where_the_house_wants_it
         assert_eq!(booklet.musicxml.matches("new-system=").count() + booklet.pages.len(), systems);
     }
     assert!(
-        own.turns[0].bar.contains("II, bar 1") && own.turns[0].kind == PageEndKind::Turned,
+        own.turns[0].bar.movement.as_deref() == Some("II")
+            && own.turns[0].bar.bar == "1"
+            && own.turns[0].kind == PageEndKind::Turned,
         "{:?}",
         own.turns
     );
