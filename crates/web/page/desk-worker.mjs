@@ -137,7 +137,12 @@ const jobs = {
   /** @param {import("./module.mjs").Asked} asked */
   async ask(asked) {
     if (!desk) throw new Wrong(null, "no score is open");
-    return desk.ask(asked, (order, round) => engravers.engrave(order, round));
+    const answer = await desk.ask(asked, (order, round) => engravers.engrave(order, round));
+    if (store.isFull) {
+      store.isFull = false;
+      throw new Wrong("siteFull", "the browser has no room left");
+    }
+    return answer;
   },
 
   memory: () => desk?.memory() ?? 0,
