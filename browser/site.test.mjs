@@ -204,13 +204,13 @@ test("a browser that keeps nothing is told of, and works", async () => {
 });
 
 test("a full browser refuses the act, says so, and keeps what was done before", async () => {
-  const { page, context } = await opened("?demo=lantern-study", { serviceWorkers: "block" },
-    changed("store.mjs", (text) => text.replace("const at = journal.getSize();", "const at = journal.getSize(); if (at > 150) throw new DOMException('full', 'QuotaExceededError');")));
+  const { page, context } = await opened("?demo=lantern-study", { serviceWorkers: "block", locale: "it-IT" },
+    changed("store.mjs", (text) => text.replace("if (journal.write(text, { at })", "if (at > 150 || journal.write(text, { at })")));
   await drawn(page);
   await askForBow(page);
   await version(page, 1);
   await askForBow(page, "u");
-  await notices(page, "no room left");
+  await notices(page, "Il browser non ha più spazio");
   assert.equal((await score(page)).version, 1);
   await context.close();
 });

@@ -69,10 +69,14 @@ class Engravers {
     if (!this.#all.length) this.#another();
   }
 
-  /** @param {any} order @returns {Promise<string | null>} nothing where it cannot be engraved */
-  engrave(order) {
+  /**
+   * What has waited once goes first: the page shows a whole picture sooner than several halves.
+   * @param {any} order @param {number} round @returns {Promise<string | null>} nothing where it cannot be engraved
+   */
+  engrave(order, round) {
     return new Promise((done) => {
-      this.#waiting.push({ order, done });
+      if (round > 0) this.#waiting.unshift({ order, done });
+      else this.#waiting.push({ order, done });
       this.#next();
     });
   }
@@ -133,7 +137,12 @@ const jobs = {
   /** @param {import("./module.mjs").Asked} asked */
   async ask(asked) {
     if (!desk) throw new Wrong(null, "no score is open");
-    return desk.ask(asked, (order) => engravers.engrave(order));
+    const answer = await desk.ask(asked, (order, round) => engravers.engrave(order, round));
+    if (store.isFull) {
+      store.isFull = false;
+      throw new Wrong("siteFull", "the browser has no room left");
+    }
+    return answer;
   },
 
   memory: () => desk?.memory() ?? 0,

@@ -117,7 +117,7 @@ export class DeskModule {
   /**
    * Answers a request; what has to be drawn for it is asked of `engrave`.
    * @param {Asked} asked
-   * @param {(order: Order) => Promise<string | null> | string | null} engrave
+   * @param {(order: Order, round: number) => Promise<string | null> | string | null} engrave told, too, how often the answer has waited before
    * @returns {Promise<Answer>}
    */
   async ask({ by, path, query, languages, body }, engrave) {
@@ -132,7 +132,7 @@ export class DeskModule {
       }
       const orders = /** @type {Order[]} */ (JSON.parse(decoder.decode(said)));
       await Promise.all(orders.map(async (order) => {
-        const drawing = await engrave(order);
+        const drawing = await engrave(order, round);
         this.#own.hand_in(...this.#written(drawing === null ? [order.key] : [order.key, drawing]));
       }));
     }

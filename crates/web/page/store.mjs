@@ -45,6 +45,7 @@ async function write(folder, name, bytes) {
 
 export class Store {
   /** Whether it stays when the tab is closed. */ lasts = true;
+  /** Whether a step could not be kept; whoever tells of it takes it back. */ isFull = false;
   /** @type {Map<string, {name: string, score: Uint8Array, journal: Uint8Array}>} */ #memory = new Map();
   /** @type {Promise<any>} the folder; nothing where the browser keeps nothing */ #folder = this.#find();
 
@@ -130,8 +131,7 @@ export class Store {
     const spare = before.length ? await handle(folder, `acts-${number}.jsonl`) : null;
     let used = false;
     const keeper = {
-      /** @param {Uint8Array} text */
-      append(text) {
+      append: (/** @type {Uint8Array} */ text) => {
         const at = journal.getSize();
         try {
           if (journal.write(text, { at }) !== text.length) throw new DOMException("no room", "QuotaExceededError");
@@ -139,6 +139,7 @@ export class Store {
         } catch (problem) {
           // Half a line would be taken for a torn one only as long as nothing follows it.
           journal.truncate(at);
+          this.isFull = true;
           throw problem;
         }
       },
