@@ -17,6 +17,7 @@ use crate::export;
 use crate::failed::Failed;
 use crate::happened::Happened;
 use crate::place::{PlaceView, place};
+use crate::request_language::RequestLanguage;
 use crate::requests::{
     ActRequest, BowRequest, ChangeRequest, ExportKind, KeptView, LanguageQuery, LayerPictureQuery, LineQuery,
     LookRequest, PartQuery, PictureQuery, PlaceQuery, ProposalRequest, RuleView, ShorthandRequest,
@@ -46,7 +47,7 @@ pub(crate) enum Handling {
 #[derive(Debug)]
 pub(crate) enum Deed {
     /// An act, or one undone; with the desk after it, and what the page shows.
-    Done { done: DoneView, desk: Desk, shown: Option<ShownRequest> },
+    Done { done: DoneView, desk: Desk, shown: Option<ShownRequest>, spoken: RequestLanguage },
     /// Files were put beside the score.
     Kept(KeptView),
     /// The score was written.
@@ -139,16 +140,17 @@ fn place_read(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAns
 /// Which bars share a line of music.
 #[utoipa::path(get, path = "/api/systems", params(PictureQuery), responses((status = 200, body = Vec<SystemView>), (status = 422, body = Failed), (status = 400, body = Failed)))]
 fn systems(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAnswer, Failed> {
-    let wanted = request.query::<PictureQuery>()?.wanted()?;
-    PageAnswer::json(&drawing::systems(&shared.desk().0, &wanted, &shared.engraver))
+    let (desk, _) = shared.desk();
+    let wanted = request.query::<PictureQuery>()?.wanted(request.spoken().wording(&desk))?;
+    PageAnswer::json(&drawing::systems(&desk, &wanted, &shared.engraver))
 }
 
 /// One line of music, engraved, with the bow under the staves.
 #[utoipa::path(get, path = "/api/system", params(PictureQuery), responses((status = 200, body = PictureView), (status = 422, body = Failed), (status = 400, body = Failed)))]
 fn system(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAnswer, Failed> {
     let query: PictureQuery = request.query()?;
-    let wanted = query.wanted()?;
     let (desk, version) = shared.desk();
+    let wanted = query.wanted(request.spoken().wording(&desk))?;
     let bars = query.first.unwrap_or(0)..=query.last.or(query.first).unwrap_or(0);
     let drawn = drawing::system(&desk, &wanted, bars, (&shared.engraver, version));
     PageAnswer::json(&drawn.map_err(Failed::impossible)?)
@@ -197,7 +199,7 @@ fn other_slurs(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAn
 #[utoipa::path(post, path = "/api/slurs/layer", request_body = ChangeRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 fn slurs_into_layer(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> {
     let ChangeRequest { edits, version, by } = request.json()?;
-    done(shared, (by, None), |session| {
+    done(shared, (request, by, None), |session| {
         let layer = session.desk().base.slurs_for_layer(session.state(), &edits);
         let text = arcata_layer::write(&layer.map_err(Failed::impossible)?);
         acted(session, Act::Slurs { text }, version)
@@ -207,17 +209,18 @@ fn slurs_into_layer(shared: &Shared, request: &PageRequest, _: &str) -> Result<D
 /// Some bars as they would be with one change more in the score; changes nothing.
 #[utoipa::path(post, path = "/api/look", request_body = LookRequest, responses((status = 200, body = PictureView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 fn look(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAnswer, Failed> {
-    let request: LookRequest = request.json()?;
+    let look: LookRequest = request.json()?;
     let (desk, state, version) = {
         let session = shared.session();
         (session.desk(), session.state().clone(), session.version())
     };
-    if version != request.version {
+    if version != look.version {
         return Err(SessionError::Late.into());
     }
-    let bars = (request.line, request.first, request.last);
-    let drawing = (shared.engraver.as_ref(), version);
-    let drawn = comparison::changed_picture(&desk, (&state, &request.edits), bars, drawing);
+    let bars = (look.line, look.first, look.last);
+    let wording = request.spoken().wording(&desk);
+    let drawing = (shared.engraver.as_ref(), version, &wording);
+    let drawn = comparison::changed_picture(&desk, (&state, &look.edits), bars, drawing);
     PageAnswer::json(&drawn.map_err(Failed::impossible)?)
 }
 
@@ -250,7 +253,7 @@ fn rule(_: &Shared, request: &PageRequest, rule: &str) -> Result<PageAnswer, Fai
 /// Does what a page asks for, and tells the others; the lanes that the page shows come with the answer.
 fn done(
     shared: &Shared,
-    (by, shown): (String, Option<ShownRequest>),
+    (request, by, shown): (&PageRequest, String, Option<ShownRequest>),
     job: impl FnOnce(&mut Session) -> Result<DoneView, Failed>,
 ) -> Result<Deed, Failed> {
     let (done, desk) = {
@@ -258,7 +261,7 @@ fn done(
         (job(&mut session)?, session.desk())
     };
     shared.tell(&Happened::Done { done: done.clone(), by });
-    Ok(Deed::Done { done, desk, shown })
+    Ok(Deed::Done { done, desk, shown, spoken: request.spoken() })
 }
 
 fn acted(session: &mut Session, act: Act, version: u64) -> Result<DoneView, Failed> {
@@ -273,14 +276,14 @@ fn act(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> 
     if matches!(act, Act::Carried { .. }) {
         return Err(Failed::impossible("a layer is carried over when the file changes, not before"));
     }
-    done(shared, (by, None), |session| acted(session, act, version))
+    done(shared, (request, by, None), |session| acted(session, act, version))
 }
 
 /// Asks for a bow.
 #[utoipa::path(post, path = "/api/bow", request_body = BowRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 fn bow(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> {
     let BowRequest { line, asks: wanted, goes, version, by, shown } = request.json()?;
-    done(shared, (by, shown), |session| {
+    done(shared, (request, by, shown), |session| {
         let desk = session.desk();
         let mut asks = Vec::new();
         for asked in &wanted {
@@ -311,7 +314,7 @@ fn who_plays_alike(shared: &Shared, request: &PageRequest, _: &str) -> Result<Pa
 #[utoipa::path(post, path = "/api/slur", request_body = SlurRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
 fn slur(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> {
     let SlurRequest { line, stroke, is, version, by } = request.json()?;
-    done(shared, (by, None), |session| {
+    done(shared, (request, by, None), |session| {
         let place = views::slur_place(&session.desk(), line, stroke);
         let place = place.ok_or_else(|| Failed::impossible("no slur begins there"))?;
         acted(session, Act::Slur { place, is }, version)
@@ -323,7 +326,7 @@ fn slur(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed>
 fn proposal(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> {
     let spoken = request.spoken();
     let ProposalRequest { finding, proposal, version, by } = request.json()?;
-    done(shared, (by, None), |session| {
+    done(shared, (request, by, None), |session| {
         if session.version() != version {
             return Err(SessionError::Late.into());
         }
@@ -345,7 +348,7 @@ fn proposal(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Fai
 #[utoipa::path(post, path = "/api/undo", request_body = StepRequest, responses((status = 200, body = DoneView), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
 fn undo(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> {
     let StepRequest { by, shown } = request.json()?;
-    done(shared, (by, shown), |session| {
+    done(shared, (request, by, shown), |session| {
         let moved = session.undo()?;
         Ok(DoneView::new(session, moved, Vec::new()))
     })
@@ -355,7 +358,7 @@ fn undo(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed>
 #[utoipa::path(post, path = "/api/redo", request_body = StepRequest, responses((status = 200, body = DoneView), (status = 400, body = Failed), (status = 422, body = Failed), (status = 415, body = Failed)))]
 fn redo(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> {
     let StepRequest { by, shown } = request.json()?;
-    done(shared, (by, shown), |session| {
+    done(shared, (request, by, shown), |session| {
         let moved = session.redo()?;
         Ok(DoneView::new(session, moved, Vec::new()))
     })
@@ -408,7 +411,8 @@ fn layer_picture(shared: &Shared, request: &PageRequest, _: &str) -> Result<Page
         (session.desk(), session.state().clone(), session.version())
     };
     let bars = (query.line, query.first, query.last);
-    let drawn = comparison::picture(&desk, (&state, &layer), bars, (&shared.engraver, version));
+    let wording = request.spoken().wording(&desk);
+    let drawn = comparison::picture(&desk, (&state, &layer), bars, (&shared.engraver, version, &wording));
     PageAnswer::json(&drawn.map_err(Failed::impossible)?)
 }
 

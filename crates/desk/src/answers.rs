@@ -191,16 +191,17 @@ impl Shared {
 
     /// What a deed came to, with the lanes that the page shows.
     fn said(&self, deed: &Deed) -> Result<PageAnswer, Failed> {
-        let (done, desk, shown) = match deed {
+        let (done, desk, shown, spoken) = match deed {
             Deed::Written(written) => return PageAnswer::json(written),
             Deed::Kept(kept) => return PageAnswer::json(kept),
-            Deed::Done { done, desk, shown } => (done, desk, shown),
+            Deed::Done { done, desk, shown, spoken } => (done, desk, shown, *spoken),
         };
         let Some(shown) = shown.as_ref().filter(|_| !done.everything) else {
             return PageAnswer::json(done);
         };
         let mut done = done.clone();
-        let wanted = Wanted { parts: shown.parts.clone(), width: shown.width, sure: shown.sure };
+        let wording = spoken.wording(desk);
+        let wanted = Wanted { parts: shown.parts.clone(), width: shown.width, sure: shown.sure, wording };
         let moved: Vec<_> = done.moved.iter().map(|moved| (moved.line, moved.first, moved.last)).collect();
         let drawing = (self.engraver.as_ref(), done.version);
         done.drawn = drawing::moved_lanes(desk, (&wanted, &shown.systems), &moved, drawing);

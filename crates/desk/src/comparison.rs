@@ -4,6 +4,7 @@
 use std::ops::RangeInclusive;
 
 use arcata_engrave::{Engraver, LanePlan};
+use arcata_languages::Wording;
 use arcata_layer::{Addresses, Layer, compare};
 use serde::Serialize;
 use utoipa::ToSchema;
@@ -90,6 +91,9 @@ pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageVi
     passages
 }
 
+/// Who draws, which version, and in whose words.
+type DrawnWith<'a> = (&'a Engraver, u64, &'a Wording);
+
 /// Some bars of a line as they are bowed under one layer alone.
 ///
 /// # Errors
@@ -98,7 +102,7 @@ pub(crate) fn picture(
     desk: &Desk,
     (state, layer): (&SessionState, &Layer),
     (line, first, last): (usize, u32, u32),
-    drawing: (&Engraver, u64),
+    drawing: DrawnWith<'_>,
 ) -> Result<PictureView, String> {
     let alone = desk.alone(state, layer, line)?;
     drawn(desk, (&alone, line), first..=last, drawing)
@@ -112,7 +116,7 @@ pub(crate) fn changed_picture(
     desk: &Desk,
     (state, edits): (&SessionState, &[ByteEdit]),
     (line, first, last): (usize, u32, u32),
-    drawing: (&Engraver, u64),
+    drawing: DrawnWith<'_>,
 ) -> Result<PictureView, String> {
     let changed = desk.changed_line(state, edits, line)?;
     drawn(desk, (&changed, line), first..=last, drawing)
@@ -122,7 +126,7 @@ fn drawn(
     desk: &Desk,
     (changed, line): (&ChangedLine, usize),
     bars: RangeInclusive<u32>,
-    drawing: (&Engraver, u64),
+    (engraver, version, wording): DrawnWith<'_>,
 ) -> Result<PictureView, String> {
     let lane = LanePlan {
         line: &changed.line,
@@ -132,5 +136,5 @@ fn drawn(
         name: String::new(),
         open: Vec::new(),
     };
-    drawing::small((&changed.document, &changed.score, desk.base.profile()), lane, bars, drawing)
+    drawing::small((&changed.document, &changed.score, wording), lane, bars, (engraver, version))
 }

@@ -2,11 +2,11 @@
 
 use std::ops::RangeInclusive;
 
-use arcata_bow::Profile;
 use arcata_bow::plan::open_strokes;
 use arcata_engrave::{
     Cutter, Engraver, LanePlan, Opening, Painter, Picture, PictureContent, PictureStyle, Surroundings,
 };
+use arcata_languages::Wording;
 use arcata_score::Score;
 use arcata_xml::Document;
 use serde::{Deserialize, Serialize};
@@ -61,6 +61,8 @@ pub(crate) struct Wanted {
     pub(crate) width: u16,
     /// Whether strokes for which two ways are nearly equal are hollow.
     pub(crate) sure: bool,
+    /// In whose words it is labelled.
+    pub(crate) wording: Wording,
 }
 
 /// Narrower and wider than this nothing is drawn, mm.
@@ -73,18 +75,16 @@ impl Wanted {
         chosen.map(|(index, _)| index).collect()
     }
 
-    fn style(&self, desk: &Desk) -> PictureStyle {
-        let words = &desk.base.profile().words;
-        PictureStyle {
+    fn style(&self) -> PictureStyle {
+        let style = PictureStyle {
             width: f64::from(self.width.clamp(*WIDTHS.start(), *WIDTHS.end())),
             side: 5.0,
             head: 1.0,
             staff: 6.5,
-            frog: words.frog.value.clone(),
-            tip: words.tip.value.clone(),
             surroundings: Surroundings::Bare,
             ..PictureStyle::paper()
-        }
+        };
+        style.in_words(&self.wording)
     }
 
     fn lanes<'d>(&self, lines: &[usize], desk: &'d Desk) -> Vec<LanePlan<'d>> {
@@ -105,7 +105,7 @@ impl Wanted {
 /// # Errors
 /// Bars that there are not, and music that cannot be engraved; in words.
 pub(crate) fn small(
-    (document, score, profile): (&Document, &Score, &Profile),
+    (document, score, wording): (&Document, &Score, &Wording),
     lane: LanePlan<'_>,
     bars: RangeInclusive<u32>,
     (engraver, version): (&Engraver, u64),
@@ -119,11 +119,10 @@ pub(crate) fn small(
         side: 1.0,
         head: 0.5,
         staff: 5.5,
-        frog: profile.words.frog.value.clone(),
-        tip: profile.words.tip.value.clone(),
         surroundings: Surroundings::Bare,
         ..PictureStyle::paper()
     };
+    let style = style.in_words(wording);
     let cutter = Cutter::new(document, score);
     let drawn = Painter::new(&cutter, engraver, &style)
         .draw(&content(bars, &[lane]))
@@ -137,7 +136,7 @@ pub(crate) const MOST_SMALL: u32 = 8;
 
 /// Which bars share a line.
 pub(crate) fn systems(desk: &Desk, wanted: &Wanted, engraver: &Engraver) -> Vec<SystemView> {
-    let (lines, style) = (wanted.lines(desk), wanted.style(desk));
+    let (lines, style) = (wanted.lines(desk), wanted.style());
     let lanes = wanted.lanes(&lines, desk);
     let last = u32::try_from(desk.base.score().bars.len().saturating_sub(1)).unwrap_or(u32::MAX);
     let cutter = Cutter::new(desk.base.document(), desk.base.score());
@@ -186,7 +185,7 @@ pub(crate) fn system_picture(
     if bars.is_empty() || *bars.end() as usize >= desk.base.score().bars.len() {
         return Err("there are no such bars".to_owned());
     }
-    let (lines, style) = (wanted.lines(desk), wanted.style(desk));
+    let (lines, style) = (wanted.lines(desk), wanted.style());
     if lines.is_empty() {
         return Err("no bow moves in these parts".to_owned());
     }

@@ -139,7 +139,7 @@ pub(crate) fn leaving(
         "pdf" => return printed(PrintKind::Pages),
         "picture" => {
             let bars = query.first.unwrap_or(0)..=query.last.or(query.first).unwrap_or(0);
-            let wanted = query.wanted()?;
+            let wanted = query.wanted(spoken.wording(&desk))?;
             let picture =
                 drawing::system_picture(&desk, &wanted, (bars.clone(), Opening::Excerpt), &shared.engraver);
             let picture = picture.map_err(wrong)?;

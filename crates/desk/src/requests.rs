@@ -1,5 +1,6 @@
 //! What the page sends, and the smaller things it is sent.
 
+use arcata_languages::Wording;
 use serde::{Deserialize, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
@@ -30,7 +31,8 @@ pub(crate) struct PictureQuery {
 }
 
 impl PictureQuery {
-    pub(crate) fn wanted(&self) -> Result<Wanted, Failed> {
+    /// What is to be drawn, labelled in words.
+    pub(crate) fn wanted(&self, wording: Wording) -> Result<Wanted, Failed> {
         let parts = self.parts.as_deref().unwrap_or_default().split(',').filter(|part| !part.is_empty());
         let parts: Result<Vec<usize>, _> = parts.map(str::parse).collect();
         let width = self.width.unwrap_or(190);
@@ -41,6 +43,7 @@ impl PictureQuery {
             parts: parts.map_err(|_| Failed::impossible("parts are numbers with commas between"))?,
             width,
             sure: self.sure,
+            wording,
         })
     }
 }

@@ -77,7 +77,7 @@ pub(crate) fn ways(
             name: String::new(),
             open: Vec::new(),
         };
-        let about = (base.document(), base.score(), base.profile());
+        let about = (base.document(), base.score(), wording);
         let picture = small(about, lane, first..=last, (engraver, version)).ok();
         // What differs from the plan in the bars is what has to be asked for.
         let asks = window.clone().filter_map(|stroke| {

@@ -335,6 +335,10 @@ export function start() {
       if (touched && system.isDrawn) system.draw(true);
     }
   });
+  // Frog and tip have their names in each language.
+  piece.addEventListener("language", () => {
+    for (const system of systems()) if (system.isDrawn) system.draw(true);
+  });
   piece.addEventListener("chosen", async () => {
     const chosen = piece.chosen;
     const bar = chosen && (await piece.strokes(chosen.line))[chosen.stroke]?.bar;

@@ -470,3 +470,18 @@ async fn a_package_stays_a_package_when_the_score_itself_is_changed() {
     let (status, told) = post(&bench, "/api/keep/score", &json!({"by": "a test"})).await;
     assert_eq!((status, told["file"].as_str()), (StatusCode::OK, Some("packed-bowed.mxl")), "{told}");
 }
+
+/// The ends of the bow have their names in the language of who asks: in lines of music as everywhere.
+#[tokio::test]
+async fn frog_and_tip_are_named_in_the_language_of_the_page() {
+    let bench = bench();
+    let asking = |method: Method, path: &str, body: String| {
+        let asked = request(method, path).header(header::ACCEPT_LANGUAGE, "de-AT").body(Body::from(body));
+        answer(&bench, asked.expect("a request"))
+    };
+    let (status, picture) = asking(Method::GET, "/api/system?first=0&last=1", String::new()).await;
+    assert_eq!(status, StatusCode::OK, "{picture}");
+    assert!(picture.contains("Frosch") && picture.contains("Spitze"), "{picture}");
+    let (_, english) = get(&bench, "/api/system?first=0&last=1").await;
+    assert!(english.contains("frog") && !english.contains("Frosch"), "{english}");
+}
