@@ -21,7 +21,7 @@ pub(crate) struct PartsScore {
 
 /// Reads the score and puts the bowings on: first the choice, then the layers.
 pub(crate) fn open(arguments: &PartsArguments) -> Result<PartsScore, Failure> {
-    let opened = studio::open_score(&arguments.score)?;
+    let opened = studio::open_score(arguments.score())?;
     let edits = match arguments.bowings {
         Bowings::Score => EditList::default(),
         Bowings::None => remove_marks(opened.document(), &opened.score, |_, _| true).map_err(failed)?,
@@ -31,7 +31,7 @@ pub(crate) fn open(arguments: &PartsArguments) -> Result<PartsScore, Failure> {
     // A score that other bowings were put on or taken off before is no longer the one that the layer knows by its bytes, but
     // its notes are the same.
     let trust = if arguments.bowings == Bowings::Score { Trust::OwnScore } else { Trust::AnyScore };
-    bowed.put_on(&arguments.score, &arguments.layer, trust)?;
+    bowed.put_on(arguments.score(), &arguments.layer, trust)?;
     let fresh = fresh_signs((opened.document(), &opened.score), (&bowed.document, &bowed.score));
     Ok(PartsScore { bowed, fresh })
 }
@@ -39,7 +39,7 @@ pub(crate) fn open(arguments: &PartsArguments) -> Result<PartsScore, Failure> {
 /// The plan's marks as edits of the score as it is.
 fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
     let shared = SharedArguments {
-        scores: vec![arguments.score.clone()],
+        scores: vec![arguments.score().to_owned()],
         part: Vec::new(),
         bars: None,
         movement: None,
@@ -49,7 +49,7 @@ fn planned(arguments: &PartsArguments) -> Result<EditList, Failure> {
         apart: false,
     };
     let player = studio::player(&shared.player)?;
-    let desk = studio::open(&arguments.score, &shared, &player, MarkReading::Law)?;
+    let desk = studio::open(arguments.score(), &shared, &player, MarkReading::Law)?;
     let mut additions = Vec::new();
     for (index, (line, plan)) in desk.lines().iter().zip(desk.plans()).enumerate() {
         let which = if arguments.bowings == Bowings::Plan { PlannedMarks::All } else { PlannedMarks::Least };

@@ -13,7 +13,7 @@ use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{Booklet, BookletRequest, Engraver, House, Picture, ShownChanges, SystemWide, pdf};
 use arcata_files::FileError;
 use arcata_languages::{Argument, Saying};
-use arcata_prepare::{changed_bars, part_file_name, part_paper};
+use arcata_prepare::{changed_bars, house_conflict_said, part_file_name, part_paper};
 use arcata_score::Length;
 use rayon::prelude::*;
 
@@ -70,16 +70,19 @@ struct Workshop<'a> {
 
 pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     let house = house(arguments)?;
+    if arguments.check {
+        return Ok(checked(&house));
+    }
     let PartsScore { bowed, fresh } = parts_bowings::open(arguments)?;
     let parts = bars::parts(&bowed.score, &arguments.part)?;
     let workshop = Workshop::new(arguments, &bowed, &house)?;
     let lighter = if arguments.pencil { fresh } else { BTreeSet::new() };
     let targets: Vec<PartTarget> =
         parts.par_iter().map(|part| workshop.target(*part, &lighter)).collect::<Result<_, _>>()?;
-    let record = PartsRecord::of(&arguments.out);
+    let record = PartsRecord::of(arguments.out());
     check_targets(arguments, &targets, &record)?;
-    std::fs::create_dir_all(&arguments.out)
-        .map_err(|error| FileError::Write { path: arguments.out.clone(), why: error.to_string() })?;
+    std::fs::create_dir_all(arguments.out())
+        .map_err(|error| FileError::Write { path: arguments.out().to_owned(), why: error.to_string() })?;
     let there = workshop.make(&targets, record)?;
     let mut complete = bowed.left_out.is_empty();
     let mut report = String::new();
@@ -99,6 +102,19 @@ pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     Ok(if complete { ExitCode::SUCCESS } else { ExitCode::from(1) })
 }
 
+/// Says what a house profile asks for that cannot be had together.
+fn checked(house: &House) -> ExitCode {
+    let conflicts = house.conflicts();
+    for conflict in &conflicts {
+        files::show(&format!("{}\n", say(&house_conflict_said(conflict))));
+    }
+    if conflicts.is_empty() {
+        files::show(&format!("{}\n", say(&Saying::new("house-good").quoting("name", house.name()))));
+        return ExitCode::SUCCESS;
+    }
+    ExitCode::from(1)
+}
+
 fn house(arguments: &PartsArguments) -> Result<House, Failure> {
     let Some(path) = &arguments.house else { return Ok(House::default()) };
     let failed = |why: String| Failure::House { name: path.display().to_string(), why };
@@ -112,7 +128,7 @@ fn check_targets(
     targets: &[PartTarget],
     record: &PartsRecord,
 ) -> Result<(), Failure> {
-    let folder = &arguments.out;
+    let folder = arguments.out();
     let mut written: Vec<PathBuf> = vec![PartsRecord::path(folder)];
     let mut there: Vec<PathBuf> = Vec::new();
     for target in targets {
@@ -128,7 +144,12 @@ fn check_targets(
         there.extend(more.iter().filter(|file| file.exists()).cloned());
         written.extend(more);
     }
-    let inputs = arguments.layer.iter().chain([&arguments.score]).chain(&arguments.house);
+    let inputs = arguments
+        .layer
+        .iter()
+        .map(PathBuf::as_path)
+        .chain([arguments.score()])
+        .chain(arguments.house.as_deref());
     for input in inputs {
         if let Some(path) = written.iter().find(|file| files::same(file, input)) {
             return Err(Failure::SameFile { path: path.clone() });
@@ -188,7 +209,7 @@ impl<'a> Workshop<'a> {
 
     /// What a part is to become, before anything is engraved.
     fn target(&self, part: usize, lighter: &BTreeSet<arcata_xml::NodeId>) -> Result<PartTarget, Failure> {
-        let stem = part_file_name(&self.bowed.score, part);
+        let stem = part_file_name(&self.bowed.score, part, self.house);
         let mut shown = ShownChanges { lighter: lighter.clone(), bars: BTreeSet::new() };
         let mut changed = None;
         if let Some(folder) = &self.arguments.since {
@@ -218,7 +239,7 @@ impl<'a> Workshop<'a> {
     /// Makes the parts that are not there as they should be. Each is written as soon as it is made, so that who stops has what was done
     /// and goes on from there.
     fn make(&self, targets: &[PartTarget], record: PartsRecord) -> Result<Vec<PartThere>, Failure> {
-        let folder = &self.arguments.out;
+        let folder = self.arguments.out();
         let keeping = Mutex::new(record);
         let locked = || keeping.lock().unwrap_or_else(PoisonError::into_inner);
         let one = |target: &PartTarget| {
@@ -239,7 +260,7 @@ impl<'a> Workshop<'a> {
         let failed = |why: String| Failure::PartNotMade { part: name.clone(), why };
         let request = self.request(target.part, &target.shown);
         let paper = part_paper(&request, &self.engraver).map_err(failed)?;
-        let path = self.arguments.out.join(&target.stem);
+        let path = self.arguments.out().join(&target.stem);
         let sheets = self.arguments.booklet.then(|| sheets(&paper.booklet, ending(&path, FOLDED)));
         let sheets = sheets.transpose().map_err(failed)?;
         let told = PartTold::of(&paper, sheets.as_ref(), request.turn_needed());
@@ -289,7 +310,7 @@ fn tell(workshop: &Workshop<'_>, target: &PartTarget, part: &PartThere, report: 
         None => Saying::new("part-kept"),
     };
     let _ = writeln!(report, "{}", say(&said.quoting("name", name).with("pages", part.record.pages)));
-    let pdf = ending(&workshop.arguments.out.join(&target.stem), "pdf").display().to_string();
+    let pdf = ending(&workshop.arguments.out().join(&target.stem), "pdf").display().to_string();
     let _ = writeln!(report, "  {}", say(&Saying::new("part-files").quoting("pdf", pdf)));
     if let Some(changed) = &target.changed {
         let _ = writeln!(report, "  {}", say(changed));

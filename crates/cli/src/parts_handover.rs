@@ -34,8 +34,8 @@ pub(crate) fn files(arguments: &PartsArguments) -> Vec<PathBuf> {
     let layers = (0..arguments.layer.len())
         .flat_map(|layer| [layer_name(arguments, layer), sheet_name(arguments, layer)]);
     let mut files: Vec<PathBuf> =
-        own.into_iter().chain(layers).map(|name| arguments.out.join(name)).collect();
-    files.push(archive(&arguments.out));
+        own.into_iter().chain(layers).map(|name| arguments.out().join(name)).collect();
+    files.push(archive(arguments.out()));
     files
 }
 
@@ -64,7 +64,7 @@ pub(crate) fn make(
     house: &House,
     (targets, there): (&[PartTarget], &[PartThere]),
 ) -> Result<Saying, Failure> {
-    let folder = &arguments.out;
+    let folder = arguments.out();
     let stands = layer_sheet::stands(&bowed.score, arguments.stands.as_deref())?;
     let paper = house.paper_size();
     let sheet = if paper.0 >= LETTER.0 && paper.1 < LETTER.1 { Paper::Letter } else { Paper::A4 };
@@ -96,7 +96,7 @@ pub(crate) fn make(
     look_at.extend(bowed.left_out.iter().map(ToString::to_string));
     listed.push(HandoverFile { name: SUMS.to_owned(), kind: HandoverKind::Sums });
     let view = HandoverView {
-        work: bowed.score.title.clone().unwrap_or_else(|| stem(&arguments.score)),
+        work: bowed.score.title.clone().unwrap_or_else(|| stem(arguments.score())),
         composer: bowed.score.composer.clone(),
         paper,
         parts,
@@ -137,7 +137,7 @@ fn change_sheet(
     out: &Path,
 ) -> Result<(), Failure> {
     let sheet = SheetArguments {
-        score: arguments.score.clone(),
+        score: arguments.score().to_owned(),
         layer: layer.to_owned(),
         before: None,
         out: Some(out.to_owned()),

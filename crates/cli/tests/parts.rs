@@ -422,3 +422,44 @@ fn a_handover_is_whole_and_its_list_is_true() {
     // Once more: nothing is written over unless asked.
     assert_eq!(parts(&clean, &out, &arguments).status.code(), Some(2));
 }
+
+/// The three profiles that come along can be had, and make parts; what cannot be had together is told, in numbers.
+#[test]
+fn house_profiles_are_checked_and_the_examples_are_good() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let check = |profile: &Path| {
+        let mut command = Command::new(assert_cmd::cargo::cargo_bin!("arcata"));
+        command.args(["parts", "--check", "--house"]).arg(profile).output().expect("runs")
+    };
+    for (name, file) in [
+        ("orchestra", "The-Ferry-Bell-01-Violin-I.pdf"),
+        ("chamber-letter", "01-Violin-I.pdf"),
+        ("large-print", "01-Violin-I.pdf"),
+    ] {
+        let profile = demo("houses").join(format!("{name}.toml"));
+        let said = check(&profile);
+        assert!(said.status.success(), "{name}: {}{}", text(&said.stdout), text(&said.stderr));
+        let out = folder.path().join(name);
+        let profile = profile.to_str().expect("a path");
+        let made =
+            parts(&demo("ferry-bell-quartet.musicxml"), &out, &["--house", profile, "--part", "Violin I"]);
+        assert!(matches!(made.status.code(), Some(0 | 1)), "{name}: {}", text(&made.stderr));
+        assert!(out.join(file).exists(), "{name}: {}", text(&made.stdout));
+    }
+    let wrong = folder.path().join("wrong.toml");
+    let wishes = "[paper]\nsides = 30\n[staff]\nheight = 110\napart = 130\nsmallest = 120\n[rests]\ncue = 4\ncue_bars = 6\n";
+    std::fs::write(&wrong, wishes).expect("written");
+    let said = check(&wrong);
+    assert_eq!(said.status.code(), Some(1));
+    let told = text(&said.stdout);
+    // A4 is 297 mm high; margins of 20 mm and a head of 9 mm leave 268 mm: eleven staves of 11 mm and ten times 13 mm take 251 mm.
+    for wanted in [
+        "12 lines are asked for on a page",
+        "between them 11 fit",
+        "smallest staff is higher",
+        "cue of 6 bars",
+        "margin of 3.0 mm",
+    ] {
+        assert!(told.contains(wanted), "{wanted}: {told}");
+    }
+}

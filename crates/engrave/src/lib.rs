@@ -21,8 +21,8 @@ mod slice;
 mod stage;
 
 pub use booklet::{
-    Advice, Booklet, BookletRemark, BookletRequest, FoldedSheets, House, HouseError, Mend, Mending, PageEnd,
-    PageEndKind, PageName, ShownChanges, SystemWide, sheet_sides,
+    Advice, Booklet, BookletRemark, BookletRequest, FoldedSheets, House, HouseConflict, HouseError, Mend,
+    Mending, PageEnd, PageEndKind, PageName, ShownChanges, SystemWide, sheet_sides,
 };
 pub use drawing::{Area, Drawing, NotDrawn};
 pub use engraver::{EngraveError, Engraver, SystemSpread, Width};

@@ -32,7 +32,7 @@ const SOURCES: [&str; 24] = [
 ];
 
 /// What else the messages are made of.
-const MORE: [&str; 8] = [
+const MORE: [&str; 9] = [
     "analysis/src",
     "class/src",
     "cli/src",
@@ -41,6 +41,7 @@ const MORE: [&str; 8] = [
     "prepare/src/sheet.rs",
     "report/src/paper",
     "workbench/src",
+    "desk/src",
 ];
 
 /// Literals that are no sentences: names, units, lists of words, SQL, what files hold, and what nobody but a programmer reads.

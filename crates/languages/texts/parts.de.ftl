@@ -38,15 +38,17 @@ part-new = vorher nicht da, also ist nichts angestrichen
 
 page-end-facing = Seite { $page } endet vor { $bar }: kein Wenden, die nächste Seite liegt daneben
 page-end-fold = Seite { $page } endet vor { $bar }: kein Wenden, Seite { $page }a klappt heraus, an ihren Rand geklebt
-page-end-turned = Seite { $page } endet vor { $bar }: { turn-time } zum Wenden{ turn-back }
-page-end-rushed = Seite { $page } endet vor { $bar }: nur { turn-time } zum Wenden{ turn-back }; { $needed } s sollten es sein
+page-end-turned = Seite { $page } endet vor { $bar }: { turn-time } zum Wenden{ $returns ->
+    [yes] ; eine Wiederholung führt mit { $back } s Pause darüber zurück
+   *[no] { "" }
+}
+page-end-rushed = Seite { $page } endet vor { $bar }: nur { turn-time } zum Wenden{ $returns ->
+    [yes] ; eine Wiederholung führt mit { $back } s Pause darüber zurück
+   *[no] { "" }
+}; { $needed } s sollten es sein
 turn-time = { $rest } s Pause{ $strings ->
     [some] { " und" } { $open } s auf leerer Saite
    *[none] { "" }
-}
-turn-back = { $returns ->
-    [yes] ; eine Wiederholung führt mit { $back } s Pause darüber zurück
-   *[no] { "" }
 }
 
 # Zu schnelles Wenden
@@ -106,3 +108,15 @@ handover-is-contents = diese Liste, zum Drucken
 handover-is-sums = Prüfsummen aller Dateien (SHA-256), ob sie heil angekommen sind
 handover-look-at = Ansehen, bevor es hinausgeht
 handover-made = Alles für die Pulte liegt in { $folder } und, in einer Datei, in { $archive }
+
+# Hausprofile
+
+house-good = { $name }: alles, was dieses Hausprofil verlangt, geht zusammen.
+house-lines = { $count } Zeilen werden verlangt { $page ->
+    [first] auf der ersten Seite ([pages] systems_first)
+   *[other] auf einer Seite ([pages] systems)
+}; mit Notensystemen von { $staff } mm und { $apart } mm Weiß dazwischen haben { $fit } Platz.
+house-smallest = Das kleinste Notensystem ist höher als das Notensystem selbst: so wird nie eines kleiner ([staff] smallest).
+house-cue = Stichnoten von { $bars } Takten passen nicht in eine Pause von { $rest } ([rests] cue, cue_bars).
+house-indent = { $indent } mm Weiß vor einer ersten Zeile lassen { $left } mm für die Noten ([movements] indent).
+house-margin = Ein Rand von { $margin } mm: die meisten Drucker enden 5 mm vor der Kante ([paper]).

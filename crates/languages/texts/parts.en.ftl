@@ -38,15 +38,17 @@ part-new = not there before, so nothing is marked
 
 page-end-facing = page { $page } ends before { $bar }: no turn, the next page faces it
 page-end-fold = page { $page } ends before { $bar }: no turn, page { $page }a folds out, glued to its edge
-page-end-turned = page { $page } ends before { $bar }: { turn-time } to turn{ turn-back }
-page-end-rushed = page { $page } ends before { $bar }: only { turn-time } to turn{ turn-back }; { $needed } s are wanted
+page-end-turned = page { $page } ends before { $bar }: { turn-time } to turn{ $returns ->
+    [yes] ; a repeat leads back over it with { $back } s of rest
+   *[no] { "" }
+}
+page-end-rushed = page { $page } ends before { $bar }: only { turn-time } to turn{ $returns ->
+    [yes] ; a repeat leads back over it with { $back } s of rest
+   *[no] { "" }
+}; { $needed } s are wanted
 turn-time = { $rest } s of rest{ $strings ->
     [some] { " and" } { $open } s on an open string
    *[none] { "" }
-}
-turn-back = { $returns ->
-    [yes] ; a repeat leads back over it with { $back } s of rest
-   *[no] { "" }
 }
 
 # Quick turns
@@ -103,3 +105,15 @@ handover-is-contents = this list, to print
 handover-is-sums = sums of all files (SHA-256), to see whether they arrived whole
 handover-look-at = Look at these before they go out
 handover-made = Everything for the stands is in { $folder } and, in one file, in { $archive }
+
+# House profiles
+
+house-good = { $name }: everything that this house profile asks for can be had together.
+house-lines = { $count } lines are asked for on { $page ->
+    [first] the first page ([pages] systems_first)
+   *[other] a page ([pages] systems)
+}; with staves of { $staff } mm and { $apart } mm of white between them { $fit } fit.
+house-smallest = The smallest staff is higher than the staff, so that no staff ever shrinks ([staff] smallest).
+house-cue = A cue of { $bars } { $bar-word }s does not fit into a rest of { $rest } ([rests] cue, cue_bars).
+house-indent = { $indent } mm of white in front of a first line leave { $left } mm for the music ([movements] indent).
+house-margin = A margin of { $margin } mm: at 5 mm from the edge most printers end ([paper]).

@@ -38,15 +38,17 @@ part-new = elle n'existait pas, rien n'est donc marqué
 
 page-end-facing = la page { $page } finit avant { $bar } : on ne tourne pas, la page suivante est en face
 page-end-fold = la page { $page } finit avant { $bar } : on ne tourne pas, la page { $page }a se déplie, collée à son bord
-page-end-turned = la page { $page } finit avant { $bar } : { turn-time } pour tourner{ turn-back }
-page-end-rushed = la page { $page } finit avant { $bar } : seulement { turn-time } pour tourner{ turn-back } ; il en faut { $needed } s
+page-end-turned = la page { $page } finit avant { $bar } : { turn-time } pour tourner{ $returns ->
+    [yes] { " ;" } une reprise ramène en arrière avec { $back } s de silence
+   *[no] { "" }
+}
+page-end-rushed = la page { $page } finit avant { $bar } : seulement { turn-time } pour tourner{ $returns ->
+    [yes] { " ;" } une reprise ramène en arrière avec { $back } s de silence
+   *[no] { "" }
+} ; il en faut { $needed } s
 turn-time = { $rest } s de silence{ $strings ->
     [some] { " et" } { $open } s sur une corde à vide
    *[none] { "" }
-}
-turn-back = { $returns ->
-    [yes] { " ;" } une reprise ramène en arrière avec { $back } s de silence
-   *[no] { "" }
 }
 
 # Tournes rapides
@@ -103,3 +105,15 @@ handover-is-contents = cette liste, à imprimer
 handover-is-sums = sommes de tous les fichiers (SHA-256), pour voir s'ils sont arrivés entiers
 handover-look-at = À regarder avant l'envoi
 handover-made = Tout ce qui va sur les lutrins est dans { $folder } et, en un seul fichier, dans { $archive }
+
+# Profils de la maison
+
+house-good = { $name } : tout ce que ce profil demande peut s'avoir ensemble.
+house-lines = { $count } systèmes sont demandés { $page ->
+    [first] sur la première page ([pages] systems_first)
+   *[other] par page ([pages] systems)
+} ; avec des portées de { $staff } mm et { $apart } mm de blanc entre elles il en tient { $fit }.
+house-smallest = La plus petite portée est plus haute que la portée : aucune ne rapetisse donc jamais ([staff] smallest).
+house-cue = Une réplique de { $bars } mesures ne tient pas dans un silence de { $rest } ([rests] cue, cue_bars).
+house-indent = { $indent } mm de blanc devant un premier système laissent { $left } mm à la musique ([movements] indent).
+house-margin = Une marge de { $margin } mm : presque toutes les imprimantes s'arrêtent à 5 mm du bord ([paper]).

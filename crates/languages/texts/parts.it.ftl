@@ -38,15 +38,17 @@ part-new = prima non c'era, quindi non è segnato nulla
 
 page-end-facing = la pagina { $page } finisce prima di { $bar }: niente voltata, la pagina seguente le sta di fronte
 page-end-fold = la pagina { $page } finisce prima di { $bar }: niente voltata, la pagina { $page }a si apre verso l'esterno, incollata al suo bordo
-page-end-turned = la pagina { $page } finisce prima di { $bar }: { turn-time } per voltare{ turn-back }
-page-end-rushed = la pagina { $page } finisce prima di { $bar }: solo { turn-time } per voltare{ turn-back }; ne servono { $needed } s
+page-end-turned = la pagina { $page } finisce prima di { $bar }: { turn-time } per voltare{ $returns ->
+    [yes] ; un ritornello torna indietro oltre la voltata con { $back } s di pausa
+   *[no] { "" }
+}
+page-end-rushed = la pagina { $page } finisce prima di { $bar }: solo { turn-time } per voltare{ $returns ->
+    [yes] ; un ritornello torna indietro oltre la voltata con { $back } s di pausa
+   *[no] { "" }
+}; ne servono { $needed } s
 turn-time = { $rest } s di pausa{ $strings ->
     [some] { " e" } { $open } s su corda vuota
    *[none] { "" }
-}
-turn-back = { $returns ->
-    [yes] ; un ritornello torna indietro oltre la voltata con { $back } s di pausa
-   *[no] { "" }
 }
 
 # Voltate rapide
@@ -103,3 +105,15 @@ handover-is-contents = questo elenco, da stampare
 handover-is-sums = somme di tutti i file (SHA-256), per vedere se sono arrivati interi
 handover-look-at = Da guardare prima che partano
 handover-made = Tutto ciò che va sui leggii è in { $folder } e, in un solo file, in { $archive }
+
+# Profili della casa
+
+house-good = { $name }: tutto ciò che questo profilo chiede si può avere insieme.
+house-lines = Si chiedono { $count } righi { $page ->
+    [first] sulla prima pagina ([pages] systems_first)
+   *[other] per pagina ([pages] systems)
+}; con pentagrammi di { $staff } mm e { $apart } mm di bianco fra l'uno e l'altro ce ne stanno { $fit }.
+house-smallest = Il pentagramma più piccolo è più alto del pentagramma stesso: così nessuno si rimpicciolisce mai ([staff] smallest).
+house-cue = Una guida di { $bars } battute non entra in una pausa di { $rest } ([rests] cue, cue_bars).
+house-indent = { $indent } mm di bianco davanti al primo rigo lasciano { $left } mm alla musica ([movements] indent).
+house-margin = Un margine di { $margin } mm: quasi tutte le stampanti si fermano a 5 mm dal bordo ([paper]).

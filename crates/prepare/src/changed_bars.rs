@@ -29,8 +29,8 @@ const OF_THE_PAGE: [&str; 12] = [
 ///
 /// ```
 /// let part = |music: &str| arcata_testkit::musicxml(music);
-/// let before = part("violin: 4/4 C4 D4 E4 F4 | G4 A4 B4 C5 | D5/1");
-/// let after = part("violin: 4/4 C4 D4 E4 F4 | G4 u A4 B4 C5 | D5/1");
+/// let before = part("violin: 1/4 C4 D4 E4 F4 | G4 A4 B4 C5 | 1/1 D5");
+/// let after = part("violin: 1/4 C4 D4 E4 F4 | G4!up A4 B4 C5 | 1/1 D5");
 /// let changed = arcata_prepare::changed_bars(before.into_bytes(), after.into_bytes());
 /// assert_eq!(changed.map(|bars| bars.into_iter().collect()), Ok(vec![1]));
 /// ```

@@ -15,8 +15,8 @@ use arcata_xml::{Document, Element, NodeId, Tag};
 ///     let score = arcata_score::read(&document);
 ///     (document, score)
 /// };
-/// let (before, before_score) = read("violin: 4/4 C4 d D4 E4 F4");
-/// let (after, after_score) = read("violin: 4/4 C4 d D4 u E4 F4");
+/// let (before, before_score) = read("violin: 1/4 C4!down D4 E4 F4");
+/// let (after, after_score) = read("violin: 1/4 C4!down D4!up E4 F4");
 /// let fresh = arcata_prepare::fresh_signs((&before, &before_score), (&after, &after_score));
 /// let names: Vec<&str> = fresh.iter().filter_map(|node| Some(after.element(*node)?.name())).collect();
 /// assert_eq!(names, ["up-bow"]);

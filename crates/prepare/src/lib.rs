@@ -10,6 +10,6 @@ mod sheet;
 pub use changed_bars::changed_bars;
 pub use fresh::fresh_signs;
 pub use part::{PartPaper, part_file_name, part_paper};
-pub use part_words::{advice_said, page_end_said, remark_said};
+pub use part_words::{advice_said, house_conflict_said, page_end_said, remark_said};
 pub use planned_marks::{PlannedMarks, planned_marks};
 pub use sheet::{engrave_bars, marked, written};

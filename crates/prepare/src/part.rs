@@ -1,6 +1,6 @@
 //! One part on paper: its pages and its file.
 
-use arcata_engrave::{Booklet, BookletRequest, Engraver, pdf};
+use arcata_engrave::{Booklet, BookletRequest, Engraver, House, pdf};
 use arcata_score::Score;
 
 /// A part with its pages.
@@ -25,28 +25,50 @@ pub fn part_paper(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<P
     Ok(PartPaper { name, booklet, pdf })
 }
 
-/// Bytes that the name of a part's file has at most, without its ending.
+/// Bytes of names and words that the name of a part's file has at most, without its ending.
 const LONGEST_NAME: usize = 100;
 
-/// What the files of a part are called, without their endings: its number in the score and its name.
+/// What the files of a part are called, without their endings, by the house's pattern: unless it says otherwise the part's number in the score and
+/// its name.
 ///
 /// ```
+/// use arcata_engrave::House;
+/// use arcata_prepare::part_file_name;
 /// let music = arcata_testkit::musicxml("violin: 1/1 C4").into_bytes();
 /// let document = arcata_xml::Document::parse(music, &Default::default()).expect("well-formed");
-/// assert_eq!(arcata_prepare::part_file_name(&arcata_score::read(&document), 0), "01-violin");
+/// let score = arcata_score::read(&document);
+/// assert_eq!(part_file_name(&score, 0, &House::default()), "01-violin");
+/// let house = House::parse("[files]\nname = \"Spring_{part}_{number}\"").expect("a profile");
+/// assert_eq!(part_file_name(&score, 0, &house), "Spring_violin_01");
 /// ```
 #[must_use]
-pub fn part_file_name(score: &Score, part: usize) -> String {
+pub fn part_file_name(score: &Score, part: usize, house: &House) -> String {
     let name = score.parts.get(part).map_or("", |part| part.name.as_str());
-    let words = name.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty());
-    let mut file = format!("{:02}", part + 1);
-    for word in words {
-        // Names of files end somewhere; the number in front tells the parts apart.
-        if file.len() + word.len() > LONGEST_NAME {
+    let pattern = house.file_name_pattern();
+    // Names of files end somewhere; the number tells the parts apart.
+    let rooms = ["{part}", "{title}", "{composer}"].iter().filter(|field| pattern.contains(**field)).count();
+    let most = LONGEST_NAME / rooms.max(1);
+    let filled = pattern
+        .replace("{part}", &joined(name, most))
+        .replace("{title}", &joined(score.title.as_deref().unwrap_or_default(), most))
+        .replace("{composer}", &joined(score.composer.as_deref().unwrap_or_default(), most))
+        .replace("{number}", &format!("{:02}", part + 1));
+    // What a score does not have leaves no gap behind.
+    let pieces: Vec<&str> = filled.split('-').filter(|piece| !piece.is_empty()).collect();
+    pieces.join("-")
+}
+
+/// The words of a text with a dash between them, as many as there is room for, bytes.
+fn joined(text: &str, most: usize) -> String {
+    let mut joined = String::new();
+    for word in text.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty()) {
+        if joined.len() + word.len() > most {
             break;
         }
-        file.push('-');
-        file.push_str(word);
+        if !joined.is_empty() {
+            joined.push('-');
+        }
+        joined.push_str(word);
     }
-    file
+    joined
 }

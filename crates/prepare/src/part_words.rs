@@ -2,7 +2,7 @@
 
 use arcata_bow::RealTime;
 use arcata_bow::turns::TurnTime;
-use arcata_engrave::{Advice, BookletRemark, Mending, PageEnd, PageEndKind};
+use arcata_engrave::{Advice, BookletRemark, HouseConflict, Mending, PageEnd, PageEndKind};
 use arcata_languages::{Argument, Saying};
 
 /// Microseconds in a tenth of a second (by definition).
@@ -89,5 +89,25 @@ pub fn remark_said(remark: &BookletRemark) -> (Saying, bool) {
             (Saying::new("part-smaller-staff").with("height", Argument::Tenths(*tenths)), false)
         }
         BookletRemark::TooHigh { bar } => (Saying::new("part-too-high").with("bar", bar.clone()), true),
+    }
+}
+
+/// What a house profile asks for that cannot be had together.
+#[must_use]
+pub fn house_conflict_said(conflict: &HouseConflict) -> Saying {
+    let tenths = |length: i64| Argument::Tenths(length);
+    match *conflict {
+        HouseConflict::Lines { first, asked, fit, staff, apart } => Saying::new("house-lines")
+            .choosing("page", if first { "first" } else { "other" })
+            .with("count", asked)
+            .with("fit", fit)
+            .with("staff", tenths(staff))
+            .with("apart", tenths(apart)),
+        HouseConflict::Smallest => Saying::new("house-smallest"),
+        HouseConflict::Cue { bars, rest } => Saying::new("house-cue").with("bars", bars).with("rest", rest),
+        HouseConflict::Indent { indent, left } => {
+            Saying::new("house-indent").with("indent", tenths(indent)).with("left", tenths(left))
+        }
+        HouseConflict::Margin { margin } => Saying::new("house-margin").with("margin", tenths(margin)),
     }
 }

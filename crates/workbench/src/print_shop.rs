@@ -108,7 +108,7 @@ fn parts(
                 shown,
             };
             part_paper(&request, engraver)
-                .map(|paper| (part_file_name(score, *part), paper))
+                .map(|paper| (part_file_name(score, *part, &house), paper))
                 .map_err(|why| format!("{}: {why}", score.parts[*part].name))
         })
         .collect();

@@ -1,6 +1,6 @@
 //! What `arcata parts` is asked.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
 
@@ -9,11 +9,11 @@ use super::shared::PlayerArguments;
 #[derive(Debug, Args)]
 pub(crate) struct PartsArguments {
     /// The score (.musicxml, .xml, .mxl)
-    #[arg(value_name = "SCORE")]
-    pub(crate) score: PathBuf,
+    #[arg(value_name = "SCORE", required_unless_present = "check")]
+    score: Option<PathBuf>,
     /// The folder that the parts go to; made where there is none
-    #[arg(long, value_name = "FOLDER")]
-    pub(crate) out: PathBuf,
+    #[arg(long, value_name = "FOLDER", required_unless_present = "check")]
+    out: Option<PathBuf>,
     /// Only this part: its name, the beginning of it, or its number in the score; all string parts unless said
     #[arg(long, value_name = "PART")]
     pub(crate) part: Vec<String>,
@@ -27,6 +27,9 @@ pub(crate) struct PartsArguments {
     /// shipped profile
     #[arg(long, value_name = "FILE")]
     pub(crate) house: Option<PathBuf>,
+    /// Make nothing: say what the house profile asks for that cannot be had together
+    #[arg(long, requires = "house")]
+    pub(crate) check: bool,
     #[command(flatten)]
     pub(crate) player: PlayerArguments,
     /// Quarter notes a minute at the opening, instead of what the score says: for the plan and for the seconds
@@ -53,6 +56,18 @@ pub(crate) struct PartsArguments {
     /// Write over parts that lie in the folder already
     #[arg(long)]
     pub(crate) replace: bool,
+}
+
+impl PartsArguments {
+    /// The score; nothing where a house profile alone is looked at.
+    pub(crate) fn score(&self) -> &Path {
+        self.score.as_deref().unwrap_or(Path::new(""))
+    }
+
+    /// The folder of the parts; nothing where a house profile alone is looked at.
+    pub(crate) fn out(&self) -> &Path {
+        self.out.as_deref().unwrap_or(Path::new(""))
+    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

@@ -39,6 +39,8 @@ pub struct House {
     pub(crate) rests: RestSettings,
     /// What stands above the music.
     pub(crate) heads: HeadSettings,
+    /// What files are called.
+    pub(crate) files: FileSettings,
 }
 
 /// Size and margins.
@@ -109,6 +111,13 @@ pub(crate) struct HeadSettings {
     pub(crate) page_numbers: HouseChoice,
 }
 
+/// What files are called.
+#[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct FileSettings {
+    pub(crate) name: HouseChoice,
+}
+
 /// Why a house profile cannot be read: the key and what is expected there.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct HouseError(String);
@@ -176,6 +185,12 @@ impl House {
     #[must_use]
     pub fn paper_size(&self) -> (i64, i64) {
         (self.paper.width.value, self.paper.height.value)
+    }
+
+    /// The pattern of the names of files: `{number}`, `{part}`, `{title}` and `{composer}` stand for what a part has.
+    #[must_use]
+    pub fn file_name_pattern(&self) -> &str {
+        &self.files.name.value
     }
 
     /// Rest that a page turn needs.
@@ -271,11 +286,14 @@ fn set(settings: &mut Table, section: &str, name: &str, value: Value) -> Result<
             let (low, high) = range(section, name);
             (low..=high).contains(number)
         }
+        (Value::String(pattern), Some(Value::String(_))) if section == "files" => is_pattern(pattern),
         (Value::String(word), Some(Value::String(_))) => choices(unit).any(|choice| choice == word),
         _ => false,
     };
     if !is_fitting {
-        let expected = if setting.get("value").is_some_and(Value::is_str) {
+        let expected = if section == "files" {
+            format!("{unit}, with {{number}} in it,")
+        } else if setting.get("value").is_some_and(Value::is_str) {
             format!("one of these in quotation marks: {unit}")
         } else {
             let (low, high) = range(section, name);
@@ -286,6 +304,16 @@ fn set(settings: &mut Table, section: &str, name: &str, value: Value) -> Result<
     setting.insert("value".to_owned(), value);
     setting.insert("status".to_owned(), Value::String("yours".to_owned()));
     Ok(())
+}
+
+/// What may be put into the pattern of a file's name.
+const FIELDS: [&str; 4] = ["{number}", "{part}", "{title}", "{composer}"];
+
+/// Whether a pattern makes names that every system takes, no two alike.
+fn is_pattern(pattern: &str) -> bool {
+    let rest = FIELDS.iter().fold(pattern.to_owned(), |rest, field| rest.replace(field, ""));
+    let is_plain = |letter: char| letter.is_alphanumeric() || matches!(letter, '-' | '_');
+    pattern.contains(FIELDS[0]) && rest.chars().all(is_plain)
 }
 
 /// The words that a setting may hold: its unit lists them.
@@ -342,6 +370,9 @@ mod tests {
             ("[bars]\nnumbers = \"some\"", "systems, bars or none"),
             ("[paper]\nsides = 590\nwidth = 1000", "margins"),
             ("[staff\n", "TOML"),
+            ("[files]\nname = \"{part}\"", "with {number} in it"),
+            ("[files]\nname = \"../{number}\"", "with {number} in it"),
+            ("[files]\nname = \"{number}{stand}\"", "with {number} in it"),
         ] {
             let error = House::parse(text).unwrap_err().to_string();
             assert!(error.contains(wanted), "{text}: {error}");

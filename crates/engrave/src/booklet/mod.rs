@@ -12,6 +12,7 @@ mod cues;
 mod cuts;
 mod engraving;
 mod house;
+mod house_conflicts;
 mod imposition;
 mod layout;
 mod lighter;
@@ -38,6 +39,7 @@ use crate::{Engraver, Picture};
 
 pub use advice::{Advice, Mend, Mending};
 pub use house::{House, HouseError};
+pub use house_conflicts::HouseConflict;
 pub use imposition::{FoldedSheets, sheet_sides};
 pub use page_name::PageName;
 use setter::Setter;
