@@ -313,9 +313,19 @@ fn tell(workshop: &Workshop<'_>, target: &PartTarget, part: &PartThere, report: 
     let pdf = ending(&workshop.arguments.out().join(&target.stem), "pdf").display().to_string();
     let _ = writeln!(report, "  {}", say(&Saying::new("part-files").quoting("pdf", pdf)));
     if let Some(changed) = &target.changed {
-        let _ = writeln!(report, "  {}", say(changed));
+        let _ = writeln!(report, "{}", filled(&format!("  {}", say(changed))));
     }
     for line in &part.record.told {
-        let _ = writeln!(report, "{line}");
+        let _ = writeln!(report, "{}", filled(line));
     }
+}
+
+/// A line filled to the page's width, what goes on standing further in; the path of a file stays whole.
+fn filled(line: &str) -> String {
+    if line.ends_with(FOLDED) {
+        return line.to_owned();
+    }
+    let text = line.trim_start();
+    let indent = " ".repeat(line.len() - text.len());
+    files::page().fill(text, &indent, &format!("{indent}  "))
 }
