@@ -75,9 +75,11 @@ export class Store {
           const score = await (await one.getFileHandle(SCORE)).getFile();
           const acts = await one.getFileHandle(JOURNAL).then((/** @type {any} */ file) => file.getFile()).catch(() => score);
           works.push({ work, name, size: score.size, when: acts.lastModified });
-        } catch {
-          // Half a folder: the tab was closed while it was made. It holds no work.
-          await folder.removeEntry(work, { recursive: true }).catch(() => {});
+        } catch (problem) {
+          // Half a folder: the tab was closed while it was made. One with a journal, or that cannot be read now, stays.
+          const isHalf = /** @type {any} */ (problem)?.name === "NotFoundError"
+            && await one.getFileHandle(JOURNAL).then(() => false, (/** @type {any} */ why) => why?.name === "NotFoundError");
+          if (isHalf) await folder.removeEntry(work, { recursive: true }).catch(() => {});
         }
       }
     }
