@@ -101,7 +101,7 @@ pub(crate) fn make(places: &Folders, out: &Path) -> Result<(), String> {
     )?;
     licences(places, out, &folder("licences")?)?;
     offline(places, out)?;
-    sizes(out)
+    sizes(places, out)
 }
 
 /// The module, built.
@@ -213,14 +213,9 @@ fn offline(places: &Folders, out: &Path) -> Result<(), String> {
 }
 
 /// Prints how large the files are, and what of them goes over the wire where a server compresses.
-fn sizes(out: &Path) -> Result<(), String> {
-    let script = "const {readFileSync,readdirSync,statSync}=require('fs');const {gzipSync,brotliCompressSync}=require('zlib');\
-        const {join}=require('path');const all=(f)=>readdirSync(f).flatMap((n)=>statSync(join(f,n)).isDirectory()?all(join(f,n)):[join(f,n)]);\
-        let sum=[0,0,0];const first=[0,0,0];for(const f of all('.')){const b=readFileSync(f);const s=[b.length,gzipSync(b,{level:9}).length,brotliCompressSync(b).length];\
-        s.forEach((v,i)=>{sum[i]+=v;if(!/^(licences|demo)/.test(f))first[i]+=v});if(b.length>100000)console.log(f.padEnd(32)+s.map((v)=>(v/1e6).toFixed(2).padStart(8)).join(''))}\
-        console.log('all for first use'.padEnd(32)+first.map((v)=>(v/1e6).toFixed(2).padStart(8)).join('')+'  MB: as it is, gzip, brotli')";
+fn sizes(places: &Folders, out: &Path) -> Result<(), String> {
     let mut node = Command::new("node");
-    node.args(["--eval", script]).current_dir(out);
+    node.arg(places.root.join("browser").join("site-sizes.mjs")).arg(out);
     run(&mut node, "  ")?;
     Ok(())
 }
