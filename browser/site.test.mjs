@@ -5,7 +5,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { barriers, demo, launch } from "./pages.mjs";
 import { closeAll, offered, packaged } from "./site.mjs";
-import { longQuartet, middle, readFileSync } from "./workbench.mjs";
+import { keysToPictures, longQuartet, middle, readFileSync } from "./workbench.mjs";
 
 let browser;
 let host;
@@ -239,32 +239,7 @@ test("a quartet of 400 bars: from the key to the picture, and memory", async (co
   const started = await page.evaluate(() => performance.now());
   await page.setInputFiles("#start input[type=file]", { name: "long.musicxml", mimeType: "text/xml", buffer: Buffer.from(longQuartet(400)) });
   const first = (await drawn(page)) - Math.round(started);
-  const times = await page.evaluate(async () => {
-    const { piece } = await import("./page/piece.mjs");
-    const music = document.getElementById("music");
-    await piece.goTo(200);
-    await new Promise((resolve) => setTimeout(resolve, 3000));
-    const times = [];
-    for (let number = 0; number < 40; number += 1) {
-      await piece.step(1);
-      const { line, stroke } = piece.chosen;
-      const bar = (await piece.strokes(line))[stroke].bar;
-      const system = [...music.querySelectorAll("arcata-system")].find((one) => bar >= one.first && bar <= one.last);
-      await system.draw();
-      const now = (await piece.strokes(line))[stroke].bow;
-      const lane = () => system.shadowRoot.querySelector(`.lane[data-line="${line}"]`);
-      const old = lane();
-      const pressed = performance.now();
-      music.dispatchEvent(new KeyboardEvent("keydown", { key: now === "down" ? "u" : "d", bubbles: true }));
-      await new Promise((resolve) => {
-        const look = () => (lane() !== old || performance.now() - pressed > 3000 ? resolve() : requestAnimationFrame(look));
-        look();
-      });
-      times.push(performance.now() - pressed);
-      await new Promise((resolve) => setTimeout(resolve, 150));
-    }
-    return times;
-  });
+  const times = await keysToPictures(page, { count: 40, settles: 3000, between: 150 });
   const [half, most] = middle(times);
   const memory = await page.evaluate(async () => (await import("./page/transport.mjs")).memory());
   context.diagnostic(`quartet of 400 bars: first music after ${first} ms; from the key to the picture ${half.toFixed(0)} ms at the median, 95 of 100 within ${most.toFixed(0)} ms (80 and 200 wanted); the module holds ${(memory / 1e6).toFixed(0)} MB`);

@@ -101,3 +101,35 @@ export function middle(values) {
 }
 
 export { basename, existsSync, readFileSync };
+
+/**
+ * Asks for so many bows one after another, each the other way round, and hands back how long each took until it was drawn, ms. The page settles
+ * first.
+ */
+export const keysToPictures = (page, { count, settles, between }) => page.evaluate(async ({ count, settles, between }) => {
+  const { piece } = await import(new URL("page/piece.mjs", document.baseURI).href);
+  const music = document.getElementById("music");
+  const waited = (time) => new Promise((resolve) => setTimeout(resolve, time));
+  await piece.goTo(200);
+  await waited(settles);
+  const times = [];
+  for (let number = 0; number < count; number += 1) {
+    await piece.step(1);
+    const { line, stroke } = piece.chosen;
+    const bar = (await piece.strokes(line))[stroke].bar;
+    const system = [...music.querySelectorAll("arcata-system")].find((one) => bar >= one.first && bar <= one.last);
+    await system.draw();
+    const now = (await piece.strokes(line))[stroke].bow;
+    const lane = () => system.shadowRoot.querySelector(`.lane[data-line="${line}"]`);
+    const old = lane();
+    const pressed = performance.now();
+    music.dispatchEvent(new KeyboardEvent("keydown", { key: now === "down" ? "u" : "d", bubbles: true }));
+    await new Promise((resolve) => {
+      const look = () => (lane() !== old || performance.now() - pressed > 3000 ? resolve() : requestAnimationFrame(look));
+      look();
+    });
+    times.push(performance.now() - pressed);
+    await waited(between);
+  }
+  return times;
+}, { count, settles, between });

@@ -7,7 +7,7 @@ import { after, before, test } from "node:test";
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { barriers, launch, open } from "./pages.mjs";
-import { desk, endAll, existsSync, longQuartet, middle, readFileSync, start } from "./workbench.mjs";
+import { desk, endAll, existsSync, keysToPictures, longQuartet, middle, readFileSync, start } from "./workbench.mjs";
 
 let browser;
 before(async () => { browser = await launch(); });
@@ -488,32 +488,7 @@ test("a quartet of 400 bars: from the key to the picture", async () => {
   console.log(`time to first music, quartet of 400 bars: ${first} ms (at most 2000)`);
   assert.ok(first <= 4000, `${first} ms`);
   await page.focus("#music");
-  const times = await page.evaluate(async () => {
-    const { piece } = await import("/page/piece.mjs");
-    const music = document.getElementById("music");
-    await piece.goTo(200);
-    await new Promise((resolve) => setTimeout(resolve, 1500));
-    const times = [];
-    for (let number = 0; number < 60; number += 1) {
-      await piece.step(1);
-      const { line, stroke } = piece.chosen;
-      const bar = (await piece.strokes(line))[stroke].bar;
-      const system = [...music.querySelectorAll("arcata-system")].find((one) => bar >= one.first && bar <= one.last);
-      await system.draw();
-      const now = (await piece.strokes(line))[stroke].bow;
-      const drawn = () => system.shadowRoot.querySelector(`.lane[data-line="${line}"]`);
-      const old = drawn();
-      const pressed = performance.now();
-      document.getElementById("music").dispatchEvent(new KeyboardEvent("keydown", { key: now === "down" ? "u" : "d", bubbles: true }));
-      await new Promise((resolve) => {
-        const look = () => (drawn() !== old || performance.now() - pressed > 3000 ? resolve() : requestAnimationFrame(look));
-        look();
-      });
-      times.push(performance.now() - pressed);
-      await new Promise((resolve) => setTimeout(resolve, 120));
-    }
-    return times;
-  });
+  const times = await keysToPictures(page, { count: 60, settles: 1500, between: 120 });
   const [half, most] = middle(times);
   console.log(`from the key to the picture: median ${half.toFixed(0)} ms, 95 of 100 within ${most.toFixed(0)} ms (at most 50 at the median)`);
   // What is asked for is printed beside what is there; other programs on the machine, or a slower one, make it slower. These only
