@@ -25,15 +25,15 @@ export async function endAll() {
   await Promise.all([...running].map((bench) => bench.kill("SIGKILL")));
 }
 
-/** Starts the program; `address` opens the page. */
-export async function start(score) {
+/** Starts the program, with a score or without; `address` opens the page. What it remembers goes to a folder of the test's. */
+export async function start(score, state) {
   // The engraver lays its fonts out in a folder for temporary files, which a killed program cannot take away; a disk on which
   // thousands of files have come and gone is slow to give new ones.
   const scratch = mkdtempSync(join(existsSync("/dev/shm") ? "/dev/shm" : tmpdir(), "arcata-"));
   process.on("exit", () => rmSync(scratch, { recursive: true, force: true }));
-  const child = spawn(program(), ["open", score, "--no-browser"], {
+  const child = spawn(program(), ["open", ...(score ? [score] : []), "--no-browser"], {
     stdio: ["ignore", "pipe", "pipe"],
-    env: { ...process.env, TMPDIR: scratch },
+    env: { ...process.env, TMPDIR: scratch, XDG_STATE_HOME: state ?? scratch },
   });
   let said = "";
   child.stderr.on("data", (text) => { said += text; });

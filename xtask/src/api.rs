@@ -46,6 +46,7 @@ fn ask(places: &Folders, python: &std::path::Path, folder: &std::path::Path) -> 
         .arg("open")
         .arg(&score)
         .arg("--no-browser")
+        .env("XDG_STATE_HOME", folder)
         .stdout(Stdio::piped())
         .spawn()
         .map_err(|problem| format!("{}: {problem}", program.display()))?;

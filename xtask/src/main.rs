@@ -10,6 +10,8 @@ mod api;
 mod command;
 mod fuzz;
 mod new_rule;
+mod notice;
+mod package;
 mod places;
 mod site;
 mod steps;
@@ -39,6 +41,8 @@ cargo xtask COMMAND
   learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   site [--out FOLDER]     the workbench's page as a folder of files that compute in the browser, $CARGO_TARGET_DIR/arcata-site
+  package [--try]         packages for people without a compiler: an archive, a Debian package, a Python wheel, an archive for
+                          Windows, $CARGO_TARGET_DIR/arcata-packages; --out FOLDER, --only KIND; --try installs and removes them
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
@@ -71,6 +75,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
+        "package" => package::package(&places, rest),
         "site" => site::site(&places, rest),
         "new-rule" => new_rule::run(&places, rest),
         "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played"

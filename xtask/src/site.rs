@@ -4,7 +4,8 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, ExitCode};
 
-use crate::command::{answer, cargo, run};
+use crate::command::{cargo, run};
+use crate::notice::{self, Engraving};
 use crate::places::{Folders, key};
 use crate::tools;
 
@@ -48,10 +49,7 @@ pub(crate) fn site(places: &Folders, arguments: &[String]) -> Result<ExitCode, S
 
 /// Whether this toolchain can build for a browser; rustup is asked for what is missing.
 pub(crate) fn can_build() -> bool {
-    let mut libraries = Command::new("rustc");
-    let there = answer(libraries.args(["--print", "target-libdir", "--target", BROWSER]));
-    there.is_some_and(|folder| Path::new(folder.trim()).is_dir())
-        || answer(Command::new("rustup").args(["target", "add", BROWSER])).is_some()
+    tools::rust_target(BROWSER).is_ok()
 }
 
 /// Makes the folder anew.
@@ -63,7 +61,7 @@ pub(crate) fn make(places: &Folders, out: &Path) -> Result<(), String> {
     }
     let module = module(places)?;
     let packages = tools::packages(places)?.join("node_modules");
-    if out.exists() && !out.join(MARK).is_file() && list(out)?.next().is_some() {
+    if out.exists() && !out.join(MARK).is_file() && !tools::is_empty(out) {
         return Err(format!("{} holds other files; name a folder that is empty or new", out.display()));
     }
     let _ = fs::remove_dir_all(out);
@@ -73,11 +71,11 @@ pub(crate) fn make(places: &Folders, out: &Path) -> Result<(), String> {
     };
     let page = folder("page")?;
     for source in ["crates/workbench/page", "crates/web/page"] {
-        for path in list(&places.root.join(source))? {
+        for path in tools::list(&places.root.join(source))? {
             let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
             let ends = |ending: &str| name.ends_with(ending);
             match name.as_str() {
-                "locked.html" | "tsconfig.json" | "index.html" => {}
+                "locked.html" | "tsconfig.json" | "index.html" | "entrance.mjs" => {}
                 "manifest.webmanifest" => tools::copy(&path, &out.join(&name))?,
                 _ if ends(".mjs") || ends(".css") || ends(".svg") || name == "able.js" => {
                     tools::copy(&path, &page.join(&name))?;
@@ -96,10 +94,12 @@ pub(crate) fn make(places: &Folders, out: &Path) -> Result<(), String> {
         tools::copy(&places.root.join("demo").join(&name), &demos.join(&name))?;
     }
     tools::copy(
-        &of_package(places, "verovio-data")?.join("data").join("Bravura.css"),
+        &notice::folder_of(places, "verovio-data")?.join("data").join("Bravura.css"),
         &out.join("fonts.css"),
     )?;
-    licences(places, out, &folder("licences")?)?;
+    notice::licences(places, &folder("licences")?)?;
+    let text = notice::of_package(places, "arcata-web", BROWSER, Engraving::InAFile)?;
+    write(&out.join("NOTICE.txt"), text.as_bytes())?;
     offline(places, out)?;
     sizes(places, out)
 }
@@ -133,66 +133,6 @@ fn index(places: &Folders) -> Result<String, String> {
     Ok(text.replacen(head, &policy, 1).replacen(style, &more, 1))
 }
 
-/// The folder of a package from the registry, where cargo has it.
-fn of_package(places: &Folders, name: &str) -> Result<PathBuf, String> {
-    let described = answer(&mut cargo(places, &["metadata", "--format-version", "1", "--locked"]));
-    let described = described.ok_or("cargo does not tell where its packages are")?;
-    let is_it = |path: &Path| {
-        let folder = path.parent().and_then(Path::file_name).unwrap_or_default().to_string_lossy();
-        let version = folder.strip_prefix(name).and_then(|rest| rest.strip_prefix('-'));
-        version.is_some_and(|version| version.starts_with(|first: char| first.is_ascii_digit()))
-    };
-    let paths = described.split("\"manifest_path\":\"").skip(1).filter_map(|rest| rest.split('"').next());
-    let found = paths.map(PathBuf::from).find(|path| is_it(path));
-    let found = found.and_then(|path| path.parent().map(Path::to_owned));
-    found.ok_or_else(|| format!("the package {name} is not among cargo's"))
-}
-
-/// Whose work is in the folder, and under which terms.
-fn licences(places: &Folders, out: &Path, folder: &Path) -> Result<(), String> {
-    for name in ["LICENSE-MIT", "LICENSE-APACHE"] {
-        tools::copy(&places.root.join(name), &folder.join(name))?;
-    }
-    let library = of_package(places, "verovio-sys")?.join("vendor").join("verovio");
-    tools::copy(&library.join("COPYING.LESSER"), &folder.join("LGPL-3.0.txt"))?;
-    tools::copy(&library.join("COPYING"), &folder.join("GPL-3.0.txt"))?;
-    let mut tree = cargo(
-        places,
-        &[
-            "tree",
-            "--quiet",
-            "--package",
-            "arcata-web",
-            "--target",
-            BROWSER,
-            "--edges",
-            "normal",
-            "--prefix",
-            "none",
-        ],
-    );
-    let used = answer(tree.args(["--format", "{p} | {l}"]))
-        .ok_or("cargo does not tell what the module is made of")?;
-    let mut used: Vec<&str> = used
-        .lines()
-        .map(|line| line.trim_end_matches(" (*)"))
-        .filter(|line| !line.starts_with("arcata-") && !line.is_empty())
-        .collect();
-    used.sort_unstable();
-    used.dedup();
-    let text = format!(
-        "Arcata: MIT OR Apache-2.0 (licences/LICENSE-MIT, licences/LICENSE-APACHE).\n\n\
-         verovio/verovio-module.mjs: the engraving library Verovio, version 6.2.0, LGPL-3.0-or-later (licences/LGPL-3.0.txt,\n\
-         licences/GPL-3.0.txt), as its makers publish it on npm, unchanged; its source is at\n\
-         https://github.com/rism-digital/verovio. It is a file of its own: another version can be put in its place.\n\n\
-         fonts.css: the music font Bravura, SIL Open Font License 1.1, as it comes with the engraving library, which also holds\n\
-         Liberation Serif under the same licence.\n\n\
-         arcata.wasm is made from these packages of crates.io, each under its own terms:\n\n{}\n",
-        used.join("\n")
-    );
-    write(&out.join("NOTICE.txt"), text.as_bytes())
-}
-
 /// The service worker, which knows every file of the folder and the sum of all.
 fn offline(places: &Folders, out: &Path) -> Result<(), String> {
     let mut files = Vec::new();
@@ -221,7 +161,7 @@ fn sizes(places: &Folders, out: &Path) -> Result<(), String> {
 }
 
 fn below(root: &Path, folder: &Path, files: &mut Vec<String>) -> Result<(), String> {
-    for path in list(folder)? {
+    for path in tools::list(folder)? {
         if path.is_dir() {
             below(root, &path, files)?;
         } else if let Ok(name) = path.strip_prefix(root) {
@@ -229,11 +169,6 @@ fn below(root: &Path, folder: &Path, files: &mut Vec<String>) -> Result<(), Stri
         }
     }
     Ok(())
-}
-
-fn list(folder: &Path) -> Result<impl Iterator<Item = PathBuf>, String> {
-    let entries = fs::read_dir(folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
-    Ok(entries.filter_map(|entry| Some(entry.ok()?.path())))
 }
 
 fn read(path: &Path) -> Result<String, String> {

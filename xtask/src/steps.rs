@@ -1,7 +1,7 @@
 //! The steps of `cargo xtask test`, in order.
 
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::{Command, ExitCode};
 use std::time::Instant;
 
@@ -84,9 +84,9 @@ const NAMED_BY_A_MACRO: &str = "crates/review/src/rules";
 fn format(places: &Folders) -> Result<CheckTally, String> {
     let found = plain(places, &["fmt", "--all", "--check"])?;
     let mut files = Vec::new();
-    for family in list(&places.root.join(NAMED_BY_A_MACRO))?.into_iter().filter(|path| path.is_dir()) {
+    for family in tools::list(&places.root.join(NAMED_BY_A_MACRO))?.into_iter().filter(|path| path.is_dir()) {
         files.extend(
-            list(&family)?.into_iter().filter(|path| path.extension().is_some_and(|end| end == "rs")),
+            tools::list(&family)?.into_iter().filter(|path| path.extension().is_some_and(|end| end == "rs")),
         );
     }
     if files.is_empty() {
@@ -96,11 +96,6 @@ fn format(places: &Folders) -> Result<CheckTally, String> {
     rustfmt.args(["--check", "--edition", "2024"]).args(files).current_dir(&places.root);
     let rules = CheckTally::default().of_run(run(&mut rustfmt, "  ")?.well);
     Ok(CheckTally { failed: found.failed + rules.failed, ..found })
-}
-
-fn list(folder: &Path) -> Result<Vec<PathBuf>, String> {
-    let entries = fs::read_dir(folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
-    Ok(entries.filter_map(|entry| Some(entry.ok()?.path())).collect())
 }
 
 fn lints(places: &Folders) -> Result<CheckTally, String> {

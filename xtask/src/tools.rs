@@ -55,23 +55,8 @@ impl Browser {
     /// Finds both; installs Debian's packages where they are missing and that is allowed, and the npm packages
     /// into the cache.
     pub(crate) fn find(places: &Folders) -> Result<Self, String> {
-        let missing: Vec<&str> = [("node", "nodejs"), ("npm", "npm"), ("chromium", "chromium")]
-            .into_iter()
-            .filter(|(program, _)| on_path(program).is_none())
-            .map(|(_, package)| package)
-            .collect();
-        if !missing.is_empty() {
-            println!("installing {} from Debian", missing.join(", "));
-            // A first try without the list of packages being fetched anew: it may be fresh enough.
-            let installed = debian(&missing)? || (debian_update()? && debian(&missing)?);
-            if !installed {
-                return Err(format!(
-                    "the pages are opened in a browser; install {} (on Debian: apt-get install {})",
-                    missing.join(", "),
-                    missing.join(" ")
-                ));
-            }
-        }
+        debian_programs(&[("node", "nodejs"), ("npm", "npm"), ("chromium", "chromium")])
+            .map_err(|problem| format!("the pages are opened in a browser; {problem}"))?;
         let program = on_path("chromium").ok_or("Chromium is installed but not on the search path")?;
         Ok(Self { home: packages(places)?, program })
     }
@@ -105,6 +90,67 @@ pub(crate) fn copy(from: &Path, to: &Path) -> Result<(), String> {
     fs::copy(from, to).map(|_| ()).map_err(|problem| format!("{}: {problem}", from.display()))
 }
 
+/// What is in a folder, in order of names.
+pub(crate) fn list(folder: &Path) -> Result<Vec<PathBuf>, String> {
+    let entries = fs::read_dir(folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
+    let mut found: Vec<PathBuf> = entries.filter_map(|entry| Some(entry.ok()?.path())).collect();
+    found.sort();
+    Ok(found)
+}
+
+/// Whether nothing is in a folder.
+pub(crate) fn is_empty(folder: &Path) -> bool {
+    list(folder).is_ok_and(|found| found.is_empty())
+}
+
+/// Makes sure that programs are there, each with the package of Debian that brings it.
+pub(crate) fn debian_programs(wanted: &[(&str, &str)]) -> Result<(), String> {
+    let missing: Vec<&str> = wanted
+        .iter()
+        .filter(|(program, _)| on_path(program).is_none())
+        .map(|(_, package)| *package)
+        .collect();
+    if missing.is_empty() {
+        return Ok(());
+    }
+    println!("installing {} from Debian", missing.join(", "));
+    // A first try without the list of packages being fetched anew: it may be fresh enough.
+    if debian(&missing)? || (debian_update()? && debian(&missing)?) {
+        return Ok(());
+    }
+    let packages = missing.join(" ");
+    Err(format!("install {} (on Debian: apt-get install {packages})", missing.join(", ")))
+}
+
+/// Makes sure that the toolchain has the standard library for a system; rustup is asked for what is missing.
+pub(crate) fn rust_target(system: &str) -> Result<(), String> {
+    let mut libraries = Command::new("rustc");
+    let there = answer(libraries.args(["--print", "target-libdir", "--target", system]));
+    let there = there.is_some_and(|folder| Path::new(folder.trim()).is_dir());
+    if there || answer(Command::new("rustup").args(["target", "add", system])).is_some() {
+        return Ok(());
+    }
+    Err(format!("this toolchain has no standard library for {system}, and rustup could not get it"))
+}
+
+/// Makes sure that a command of cargo is there in the version asked for, in the cache; the folder it is in.
+pub(crate) fn cargo_tool(places: &Folders, name: &str, version: &str) -> Result<PathBuf, String> {
+    let folder = tools_folder(places);
+    let ready = folder.join(format!("{name}-{version}"));
+    if !ready.is_file() {
+        println!("installing {name} {version} into {}", folder.display());
+        let mut install = cargo(places, &["install", "--locked", "--quiet", "--force", "--root"]);
+        install.arg(&folder).args(["--version", version, name]);
+        // Built where no other build waits for it.
+        install.env("CARGO_TARGET_DIR", folder.join("target"));
+        if !run(&mut install, "  ")?.well {
+            return Err(format!("{name} could not be installed; see above"));
+        }
+        fs::write(&ready, "").map_err(|problem| format!("{}: {problem}", ready.display()))?;
+    }
+    Ok(folder)
+}
+
 fn debian(packages: &[&str]) -> Result<bool, String> {
     let mut install = Command::new("apt-get");
     install.args(["install", "--yes", "--no-install-recommends"]).args(packages);
@@ -117,7 +163,7 @@ fn debian_update() -> Result<bool, String> {
 }
 
 /// A program on the search path.
-fn on_path(program: &str) -> Option<PathBuf> {
+pub(crate) fn on_path(program: &str) -> Option<PathBuf> {
     let path = std::env::var_os("PATH")?;
     std::env::split_paths(&path).map(|folder| folder.join(program)).find(|file| file.is_file())
 }
@@ -176,7 +222,7 @@ fn tools_folder(places: &Folders) -> PathBuf {
 }
 
 /// The search path with the programs of the cache at its end.
-fn path_with(tools: &Path) -> std::ffi::OsString {
+pub(crate) fn path_with(tools: &Path) -> std::ffi::OsString {
     let path = std::env::var_os("PATH").unwrap_or_default();
     let folders = std::env::split_paths(&path).chain([tools.join("bin")]);
     std::env::join_paths(folders).unwrap_or(path)

@@ -44,9 +44,9 @@ pub(crate) fn go_through(arguments: &ClassArguments, page: String) -> Result<(),
         line: |text| HandAct::read(text).map(|act| act.line()),
         port: 0,
     };
-    let told = serve_hand(settings, |address, once| {
-        files::show(&format!("{address}\n"));
-        if !arguments.no_browser && open::that_detached(once).is_err() {
+    let told = serve_hand(settings, |begun| {
+        files::show(&format!("{}\n", begun.address));
+        if !arguments.no_browser && open::that_detached(&begun.once).is_err() {
             files::complain(&files::wording().word("failure-no-browser"));
         }
         let kept = Saying::new("open-is-kept-in").quoting("path", journal.display().to_string());

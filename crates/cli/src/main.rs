@@ -20,6 +20,7 @@ mod failure;
 mod files;
 mod habits_command;
 mod habits_file;
+mod help_pages_command;
 mod layer_carry;
 mod layer_command;
 mod layer_enter;
@@ -31,6 +32,7 @@ mod layer_words;
 mod library;
 mod marks_command;
 mod open_command;
+mod own_folder;
 mod parts_bowings;
 mod parts_command;
 mod parts_handover;
@@ -81,6 +83,7 @@ fn main() -> ExitCode {
         Command::Aside(aside) => aside_command::run(aside),
         Command::Habits(habits) => habits_command::run(habits),
         Command::Rules(rules) => rules_command::run(rules),
+        Command::HelpPages(pages) => help_pages_command::run(pages),
         Command::Open(open) => open_command::run(open),
     };
     match done {

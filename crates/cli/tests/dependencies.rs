@@ -84,6 +84,15 @@ fn every_package_of_the_checks_has_its_reason() {
         python.extend(lines.map(|line| line.split("==").next().unwrap_or_default().trim().to_owned()));
     }
     compare("In the outside checks", &python);
+    let makers = text("xtask/src/package/build.rs");
+    let mut packaging: BTreeSet<String> =
+        ["cargo-cyclonedx", "cargo-deb", "cargo-zigbuild"].map(str::to_owned).into();
+    for constant in ["ZIGBUILD", "CARGO_DEB", "CYCLONEDX"] {
+        assert!(makers.contains(&format!("const {constant}: &str")), "{constant}");
+    }
+    let list = text("outside/packaging.txt");
+    packaging.extend(list.lines().map(|line| line.split("==").next().unwrap_or_default().to_owned()));
+    compare("Where packages are made", &packaging);
     let browser: serde_json::Value = serde_json::from_str(&text("browser/package.json")).expect("JSON");
     let mut packages = BTreeSet::new();
     for table in ["dependencies", "devDependencies"] {

@@ -29,6 +29,7 @@ failure-not-a-review = es gibt eine Datei dieses Namens, die keine Durchsicht is
 failure-workbench = Die Werkbank öffnet nicht: { $why }.
 failure-go-through = Die Seite öffnet nicht: { $why }
 failure-no-browser = es ließ sich kein Browser öffnen; die Adresse oben in einem auf diesem Rechner öffnen
+open-by-another = Diese Partitur ist schon in einer Werkbank offen; deren Seite wird gezeigt.
 open-is-kept = Was geschieht, wird gleich neben der Partitur aufgehoben. Beenden mit Strg+C.
 open-is-kept-in = Was geschieht, wird gleich in { $path } aufgehoben. Beenden mit Strg+C.
 

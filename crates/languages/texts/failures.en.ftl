@@ -29,6 +29,7 @@ failure-not-a-review = there is a file of that name that is no review; name anot
 failure-workbench = The workbench does not open: { $why }.
 failure-go-through = The page does not open: { $why }
 failure-no-browser = no browser could be opened; open the address above in one on this machine
+open-by-another = This score is open in a workbench already; its page comes up.
 open-is-kept = What you do is kept beside the score as you do it. Stop with Ctrl+C.
 open-is-kept-in = What you do is kept in { $path } as you do it. Stop with Ctrl+C.
 

@@ -29,6 +29,7 @@ failure-not-a-review = il y a un fichier de ce nom qui n'est pas un examen de pa
 failure-workbench = L'atelier ne s'ouvre pas : { $why }.
 failure-go-through = La page ne s'ouvre pas : { $why }
 failure-no-browser = aucun navigateur n'a pu être ouvert ; ouvrir l'adresse ci-dessus dans un navigateur de cette machine
+open-by-another = Cette partition est déjà ouverte dans un atelier ; sa page s'affiche.
 open-is-kept = Ce que l'on fait est gardé au fur et à mesure à côté de la partition. Ctrl+C pour finir.
 open-is-kept-in = Ce que l'on fait est gardé au fur et à mesure dans { $path }. Ctrl+C pour finir.
 

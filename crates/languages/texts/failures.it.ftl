@@ -29,6 +29,7 @@ failure-not-a-review = c'è un file con quel nome che non è una revisione; indi
 failure-workbench = Il banco di lavoro non si apre: { $why }.
 failure-go-through = La pagina non si apre: { $why }
 failure-no-browser = non si è potuto aprire un browser; aprire l'indirizzo qui sopra in uno di questo computer
+open-by-another = Questa partitura è già aperta in un banco di lavoro; se ne mostra la pagina.
 open-is-kept = Ciò che si fa è conservato man mano accanto alla partitura. Ctrl+C per finire.
 open-is-kept-in = Ciò che si fa è conservato man mano in { $path }. Ctrl+C per finire.
 

@@ -20,8 +20,9 @@ pub(crate) struct BookPage {
 }
 
 /// The pages for users that are written by hand, in the order of reading.
-const WRITTEN: [&str; 21] = [
+const WRITTEN: [&str; 22] = [
     "workbench",
+    "installing",
     "in-the-browser",
     "review",
     "class",

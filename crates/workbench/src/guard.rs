@@ -58,6 +58,16 @@ impl AccessKey {
         self.ticket.lock().unwrap_or_else(PoisonError::into_inner).clone()
     }
 
+    /// A new ticket in the place of the last.
+    ///
+    /// # Errors
+    /// Where the system has no randomness to give.
+    pub(crate) fn fresh_ticket(&self) -> Result<String, String> {
+        let fresh = secret()?;
+        *self.ticket.lock().unwrap_or_else(PoisonError::into_inner) = Some(fresh.clone());
+        Ok(fresh)
+    }
+
     /// As it stands in the first address.
     #[must_use]
     pub fn text(&self) -> &str {

@@ -15,7 +15,7 @@ use crate::guard::{AccessKey, Guard, guard};
 use crate::hand_journal::HandJournal;
 use crate::journal::JournalError;
 use crate::refusal::{HttpRefusal, work};
-use crate::server::{ServeError, listen};
+use crate::server::{Begun, ServeError, listen};
 
 /// A limit: a line of the journal, the state of one sheet with the teacher's sentences.
 const LARGEST_LINE: usize = 1 << 20;
@@ -51,15 +51,12 @@ struct HandShared {
 ///
 /// # Errors
 /// A journal that cannot be opened, a port that is taken.
-pub fn serve_hand(
-    settings: HandServeSettings,
-    ready: impl FnOnce(&str, &str) + Send,
-) -> Result<(), ServeError> {
+pub fn serve_hand(settings: HandServeSettings, ready: impl FnOnce(&Begun) + Send) -> Result<(), ServeError> {
     let said = |problem: JournalError| ServeError::Other(problem.to_string());
     let journal = HandJournal::open(&settings.journal, &settings.head).map_err(said)?;
     let port = settings.port;
     let shared = HandShared { settings: Arc::new(settings), journal: Arc::new(Mutex::new(journal)) };
-    listen(port, |key, address| hand_router(shared, key, address), ready)
+    listen(port, None, |key, address| hand_router(shared, key, address), ready)
 }
 
 fn hand_router(shared: HandShared, key: AccessKey, address: SocketAddr) -> Router {

@@ -8,8 +8,10 @@ type PageFile = (&'static str, &'static str, &'static str);
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
-const FILES: [PageFile; 19] = [
+const FILES: [PageFile; 21] = [
     ("style.css", "text/css; charset=utf-8", include_str!("../page/style.css")),
+    ("start.css", "text/css; charset=utf-8", include_str!("../page/start.css")),
+    ("entrance.mjs", SCRIPT, include_str!("../page/entrance.mjs")),
     ("main.mjs", SCRIPT, include_str!("../page/main.mjs")),
     ("piece.mjs", SCRIPT, include_str!("../page/piece.mjs")),
     ("server.mjs", SCRIPT, include_str!("../page/server.mjs")),

@@ -19,6 +19,7 @@ use utoipa::OpenApi;
 use crate::events;
 use crate::guard::{AccessKey, Guard, guard};
 use crate::page;
+use crate::presence::Presence;
 use crate::print_shop::PdfShop;
 use crate::refusal::{HttpRefusal, work};
 
@@ -30,14 +31,20 @@ const WAITING: usize = 64;
 struct Served {
     shared: Shared,
     happened: broadcast::Sender<arcata_desk::Happened>,
+    presence: Presence,
 }
 
 /// Everything behind the guard, and the desk as it answers there.
 pub fn router(shared: Shared, key: AccessKey, address: SocketAddr) -> Router {
-    serving(shared, key, address).0
+    serving(shared, key, address, Presence::default()).0
 }
 
-pub(crate) fn serving(shared: Shared, key: AccessKey, address: SocketAddr) -> (Router, Shared) {
+pub(crate) fn serving(
+    shared: Shared,
+    key: AccessKey,
+    address: SocketAddr,
+    presence: Presence,
+) -> (Router, Shared) {
     let (happened, _) = broadcast::channel(WAITING);
     let telling = happened.clone();
     let shared = shared.with_print_shop(Arc::new(PdfShop)).telling(move |event| {
@@ -54,7 +61,7 @@ pub(crate) fn serving(shared: Shared, key: AccessKey, address: SocketAddr) -> (R
         .route("/api/{*path}", any(asked))
         .layer(DefaultBodyLimit::max(LARGEST_ACT))
         .layer(middleware::from_fn_with_state(Guard { key, address }, guard))
-        .with_state(Served { shared: shared.clone(), happened });
+        .with_state(Served { shared: shared.clone(), happened, presence });
     (routes, shared)
 }
 
@@ -108,8 +115,8 @@ fn sent(answer: PageAnswer) -> Result<Response, HttpRefusal> {
 
 /// What happens, as server-sent events.
 #[utoipa::path(get, path = "/api/events", responses((status = 200, description = "a stream of events", content_type = "text/event-stream")))]
-async fn listen(State(Served { happened, .. }): State<Served>) -> impl IntoResponse {
-    events::stream(happened.subscribe())
+async fn listen(State(Served { happened, presence, .. }): State<Served>) -> impl IntoResponse {
+    events::stream(happened.subscribe(), presence.enter())
 }
 
 /// What the server has beside the desk, described.

@@ -3,6 +3,7 @@
 mod aside;
 mod class;
 mod habits;
+mod help_pages;
 mod layer;
 mod marks;
 mod open;
@@ -18,6 +19,7 @@ use clap::{Parser, Subcommand, ValueEnum};
 pub(crate) use aside::{AsideArguments, SlurIsArgument};
 pub(crate) use class::ClassArguments;
 pub(crate) use habits::{HabitsArguments, HabitsCommand, LearnArguments};
+pub(crate) use help_pages::HelpPagesArguments;
 pub(crate) use layer::{
     ApplyArguments, CarryArguments, CheckArguments, CompareArguments, EnterArguments, KindArgument,
     LayerArguments, LayerCommand, LiftArguments, ListArguments, MergeArguments, PaperSize, SheetArguments,
@@ -101,4 +103,7 @@ pub(crate) enum Command {
     Rules(RulesArguments),
     /// Open the workbench: the score with its bows in the browser, on this machine only
     Open(OpenArguments),
+    /// Write the man pages, and what shells complete the command by
+    #[command(hide = true)]
+    HelpPages(HelpPagesArguments),
 }

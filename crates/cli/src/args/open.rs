@@ -6,11 +6,11 @@ use clap::Args;
 
 #[derive(Debug, Args)]
 pub(crate) struct OpenArguments {
-    /// The score, a MusicXML file
+    /// The score, a MusicXML file; without one the page offers those opened last, your folders, and demos
     #[arg(value_name = "SCORE")]
-    pub(crate) score: PathBuf,
+    pub(crate) score: Option<PathBuf>,
     /// Layers to lay on the desk with it; they are read, and written only when you keep them
-    #[arg(long, value_name = "LAYER", num_args = 1..)]
+    #[arg(long, value_name = "LAYER", num_args = 1.., requires = "score")]
     pub(crate) layer: Vec<PathBuf>,
     /// Bow as a leader does whose habits stand in this file (arcata habits learn)
     #[arg(long, value_name = "FILE")]
@@ -21,4 +21,7 @@ pub(crate) struct OpenArguments {
     /// Only print the address, and leave the browser alone
     #[arg(long)]
     pub(crate) no_browser: bool,
+    /// Stop when the last page has been closed; where it is opened from a desktop no key can stop it
+    #[arg(long)]
+    pub(crate) until_closed: bool,
 }

@@ -9,6 +9,8 @@ use arcata_score::words::folded_words;
 use rusqlite::{Connection, OptionalExtension as _, Row, params};
 use rustc_hash::FxHashMap;
 
+use crate::own_folder;
+
 use super::look::Looked;
 use super::scan::SeenFile;
 use super::{LibraryQuery, Memory};
@@ -325,12 +327,7 @@ fn forget(path: &Path) {
 
 /// Where the index of a folder lies: in the user's cache folder, named after the folder.
 fn place(root: &Path) -> Option<PathBuf> {
-    let named = |name: &str| std::env::var_os(name).filter(|value| !value.is_empty()).map(PathBuf::from);
-    let cache = named("XDG_CACHE_HOME")
-        .or_else(|| named("LOCALAPPDATA"))
-        .or_else(|| named("HOME").map(|home| home.join(".cache")))
-        .filter(|cache| cache.is_absolute())?
-        .join("arcata");
+    let cache = own_folder::cache()?;
     std::fs::create_dir_all(&cache).ok()?;
     let hash = super::look::digest(root.as_os_str().as_encoded_bytes());
     Some(cache.join(format!("library-{}.sqlite", &hash[..16])))
