@@ -31,6 +31,7 @@ failure-go-through = Die Seite öffnet nicht: { $why }
 failure-no-browser = es ließ sich kein Browser öffnen; die Adresse oben in einem auf diesem Rechner öffnen
 open-is-kept = Was geschieht, wird gleich neben der Partitur aufgehoben. Beenden mit Strg+C.
 open-is-kept-in = Was geschieht, wird gleich in { $path } aufgehoben. Beenden mit Strg+C.
+class-hand-set-beside = { $journal } ist ab Zeile { $line } nicht zu verstehen: Was davor steht, gilt, und alles ist als { $kept } aufgehoben.
 
 # Bilder
 

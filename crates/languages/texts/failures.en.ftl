@@ -31,6 +31,7 @@ failure-go-through = The page does not open: { $why }
 failure-no-browser = no browser could be opened; open the address above in one on this machine
 open-is-kept = What you do is kept beside the score as you do it. Stop with Ctrl+C.
 open-is-kept-in = What you do is kept in { $path } as you do it. Stop with Ctrl+C.
+class-hand-set-beside = { $journal } is not understood from line { $line } on: what stands before it counts, and all of it is kept as { $kept }.
 
 # Pictures
 

@@ -31,6 +31,7 @@ failure-go-through = La page ne s'ouvre pas : { $why }
 failure-no-browser = aucun navigateur n'a pu être ouvert ; ouvrir l'adresse ci-dessus dans un navigateur de cette machine
 open-is-kept = Ce que l'on fait est gardé au fur et à mesure à côté de la partition. Ctrl+C pour finir.
 open-is-kept-in = Ce que l'on fait est gardé au fur et à mesure dans { $path }. Ctrl+C pour finir.
+class-hand-set-beside = { $journal } n'est pas compris à partir de la ligne { $line } : ce qui précède compte, et tout est gardé dans { $kept }.
 
 # Images
 

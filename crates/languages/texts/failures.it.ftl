@@ -31,6 +31,7 @@ failure-go-through = La pagina non si apre: { $why }
 failure-no-browser = non si è potuto aprire un browser; aprire l'indirizzo qui sopra in uno di questo computer
 open-is-kept = Ciò che si fa è conservato man mano accanto alla partitura. Ctrl+C per finire.
 open-is-kept-in = Ciò che si fa è conservato man mano in { $path }. Ctrl+C per finire.
+class-hand-set-beside = { $journal } non si capisce dalla riga { $line } in poi: vale ciò che sta prima, e tutto è conservato in { $kept }.
 
 # Figure
 
