@@ -9,6 +9,7 @@ mod events;
 mod guard;
 mod hand_journal;
 mod hand_server;
+mod in_time;
 mod journal;
 mod page;
 mod print_shop;

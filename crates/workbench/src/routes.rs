@@ -18,6 +18,7 @@ use utoipa::OpenApi;
 
 use crate::events;
 use crate::guard::{AccessKey, Guard, guard};
+use crate::in_time::in_time;
 use crate::page;
 use crate::print_shop::PdfShop;
 use crate::refusal::{HttpRefusal, work};
@@ -53,6 +54,7 @@ pub(crate) fn serving(shared: Shared, key: AccessKey, address: SocketAddr) -> (R
         .route("/api/openapi.json", get(openapi))
         .route("/api/{*path}", any(asked))
         .layer(DefaultBodyLimit::max(LARGEST_ACT))
+        .layer(middleware::from_fn(in_time))
         .layer(middleware::from_fn_with_state(Guard { key, address }, guard))
         .with_state(Served { shared: shared.clone(), happened });
     (routes, shared)
