@@ -15,6 +15,10 @@ mod site;
 mod steps;
 mod tally;
 mod tools;
+mod trust;
+mod trust_faults;
+mod trust_power;
+mod trust_soak;
 
 use std::process::ExitCode;
 
@@ -39,6 +43,8 @@ cargo xtask COMMAND
   learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   site [--out FOLDER]     the workbench's page as a folder of files that compute in the browser, $CARGO_TARGET_DIR/arcata-site
+  trust [faults|soak|supply|fuzz SECONDS]
+                          long runs that try to break it, and the figures in docs/trust.md
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
@@ -71,6 +77,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
     match command {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
+        "trust" => trust::trust(&places, rest),
         "site" => site::site(&places, rest),
         "new-rule" => new_rule::run(&places, rest),
         "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played"

@@ -171,12 +171,12 @@ impl Fuzzer {
     }
 }
 
-fn tools_folder(places: &Folders) -> PathBuf {
+pub(crate) fn tools_folder(places: &Folders) -> PathBuf {
     places.cache.join("tools")
 }
 
 /// The search path with the programs of the cache at its end.
-fn path_with(tools: &Path) -> std::ffi::OsString {
+pub(crate) fn path_with(tools: &Path) -> std::ffi::OsString {
     let path = std::env::var_os("PATH").unwrap_or_default();
     let folders = std::env::split_paths(&path).chain([tools.join("bin")]);
     std::env::join_paths(folders).unwrap_or(path)
