@@ -18,15 +18,15 @@ const SECTION: &str = "## Figures\n";
 
 /// What is to be reached.
 #[derive(Clone, Copy)]
-enum Target {
+enum ToBeReached {
     AtLeast(f64),
     AtMost(f64),
 }
 
 /// A figure: its name in the file, what it counts, its target, the command that measures it.
-struct TrustFigure(&'static str, &'static str, Target, &'static str);
+struct TrustFigure(&'static str, &'static str, ToBeReached, &'static str);
 
-use Target::{AtLeast, AtMost};
+use ToBeReached::{AtLeast, AtMost};
 
 /// All figures that are to be reached (issue of the project; by definition).
 const FIGURES: [TrustFigure; 24] = [
@@ -171,7 +171,7 @@ impl KeptFigure {
     }
 }
 
-impl Target {
+impl ToBeReached {
     fn is_met(self, value: f64) -> bool {
         match self {
             Self::AtLeast(least) => value >= least,

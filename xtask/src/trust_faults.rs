@@ -48,7 +48,7 @@ const COMMANDS: [(&str, &[&str]); 5] = [
 pub(crate) type FolderContent = BTreeMap<PathBuf, Vec<u8>>;
 
 /// A folder in which a command is tried again and again.
-struct Trial {
+struct FaultTrial {
     program: PathBuf,
     folder: PathBuf,
     before: FolderContent,
@@ -89,7 +89,7 @@ pub(crate) fn faults(places: &Folders) -> Result<Vec<(&'static str, f64)>, Strin
 
 fn tried(places: &Folders, folder: &Path) -> Result<FaultCounts, String> {
     let mut trial =
-        Trial { program: built(places)?, folder: folder.to_owned(), before: FolderContent::new() };
+        FaultTrial { program: built(places)?, folder: folder.to_owned(), before: FolderContent::new() };
     trial.prepare(places)?;
     let mut counts = FaultCounts::default();
     for (what, command) in COMMANDS {
@@ -111,7 +111,7 @@ fn tried(places: &Folders, folder: &Path) -> Result<FaultCounts, String> {
     Ok(counts)
 }
 
-impl Trial {
+impl FaultTrial {
     /// A score, a layer and a file of what is set aside, as they are before each command.
     fn prepare(&mut self, places: &Folders) -> Result<(), String> {
         let demo = places.root.join("demo").join("lantern-study.musicxml");
