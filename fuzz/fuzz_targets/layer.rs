@@ -16,7 +16,8 @@ static DEMO: LazyLock<(Document, Score)> = LazyLock::new(|| {
 });
 
 fn edited(document: &Document, edits: &EditList) -> Document {
-    Document::parse(document.apply(edits).unwrap(), &Limits::default()).expect("what was written is well-formed")
+    Document::parse(document.apply(edits).unwrap(), &Limits::default())
+        .expect("what was written is well-formed")
 }
 
 fuzz_target!(|bytes: &[u8]| {
