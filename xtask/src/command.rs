@@ -18,8 +18,19 @@ pub(crate) struct Ran {
 /// A cargo command in the checkout, with the shared target folder.
 pub(crate) fn cargo(places: &Folders, arguments: &[&str]) -> Command {
     let mut command = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
-    command.args(arguments).current_dir(&places.root).env("CARGO_TARGET_DIR", &places.target);
+    command.args(locked(arguments)).current_dir(&places.root).env("CARGO_TARGET_DIR", &places.target);
     command
+}
+
+/// What builds goes by the lockfile, or says that it is not as the manifests want it.
+fn locked<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
+    let mut arguments = arguments.to_vec();
+    match arguments.as_slice() {
+        ["nextest", "run", ..] => arguments.insert(2, "--locked"),
+        ["build" | "check" | "clippy" | "test" | "run", ..] => arguments.insert(1, "--locked"),
+        _ => {}
+    }
+    arguments
 }
 
 /// Runs a program, showing its lines with `prefix` before each.

@@ -18,6 +18,11 @@ const LONGEST_INPUT: u32 = 16384;
 
 /// Builds and runs every target; each counts as one check.
 pub(crate) fn fuzz(places: &Folders) -> Result<CheckTally, String> {
+    fuzz_for(places, SECONDS)
+}
+
+/// The same, so many seconds each.
+pub(crate) fn fuzz_for(places: &Folders, seconds: u32) -> Result<CheckTally, String> {
     if !places.root.join("fuzz").join("Cargo.toml").is_file() {
         return Err("there is no fuzz/Cargo.toml".to_owned());
     }
@@ -35,7 +40,7 @@ pub(crate) fn fuzz(places: &Folders) -> Result<CheckTally, String> {
     let results: Vec<Result<bool, String>> = thread::scope(|scope| {
         let running: Vec<_> = targets
             .iter()
-            .map(|target| scope.spawn(|| run_target(places, &fuzzer, target, &built_in)))
+            .map(|target| scope.spawn(|| run_target(places, &fuzzer, (target, seconds), &built_in)))
             .collect();
         let ended = running.into_iter().map(|thread| thread.join());
         ended.map(|ended| ended.unwrap_or_else(|_| Err("the run was cut off".to_owned()))).collect()
@@ -52,7 +57,12 @@ pub(crate) fn fuzz(places: &Folders) -> Result<CheckTally, String> {
     Ok(tally)
 }
 
-fn run_target(places: &Folders, fuzzer: &Fuzzer, target: &str, built_in: &str) -> Result<bool, String> {
+fn run_target(
+    places: &Folders,
+    fuzzer: &Fuzzer,
+    (target, seconds): (&str, u32),
+    built_in: &str,
+) -> Result<bool, String> {
     let kept = places.cache.join("fuzz").join(target);
     let corpus = kept.join("corpus");
     let artifacts = kept.join("artifacts");
@@ -66,7 +76,7 @@ fn run_target(places: &Folders, fuzzer: &Fuzzer, target: &str, built_in: &str) -
         [Path::new("fuzz").join("seeds").join(target), Path::new("fuzz").join("seeds"), "demo".into()];
     command.args(seeds.iter().filter(|folder| places.root.join(folder).is_dir()));
     command.arg("--").args([
-        format!("-max_total_time={SECONDS}"),
+        format!("-max_total_time={seconds}"),
         format!("-timeout={SECONDS_AN_INPUT}"),
         format!("-rss_limit_mb={MEGABYTES}"),
         format!("-max_len={LONGEST_INPUT}"),

@@ -17,6 +17,10 @@ mod site;
 mod steps;
 mod tally;
 mod tools;
+mod trust;
+mod trust_faults;
+mod trust_power;
+mod trust_soak;
 
 use std::process::ExitCode;
 
@@ -43,6 +47,8 @@ cargo xtask COMMAND
   site [--out FOLDER]     the workbench's page as a folder of files that compute in the browser, $CARGO_TARGET_DIR/arcata-site
   package [--try]         packages for people without a compiler: an archive, a Debian package, a Python wheel, an archive for
                           Windows, $CARGO_TARGET_DIR/arcata-packages; --out FOLDER, --only KIND; --try installs and removes them
+  trust [faults|soak|supply|fuzz SECONDS]
+                          long runs that try to break it, and the figures in docs/trust.md
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
                           as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
@@ -76,6 +82,7 @@ fn run(arguments: &[String]) -> Result<ExitCode, String> {
         "test" => steps::test(&places, rest),
         "docs" => steps::docs(&places, rest),
         "package" => package::package(&places, rest),
+        "trust" => trust::trust(&places, rest),
         "site" => site::site(&places, rest),
         "new-rule" => new_rule::run(&places, rest),
         "outside" | "movements" | "tune" | "bench" | "hidden-marks" | "alarms" | "worse" | "played"

@@ -217,7 +217,7 @@ impl Fuzzer {
     }
 }
 
-fn tools_folder(places: &Folders) -> PathBuf {
+pub(crate) fn tools_folder(places: &Folders) -> PathBuf {
     places.cache.join("tools")
 }
 

@@ -69,6 +69,10 @@ fn pages(setting: &CheckSetting) -> Result<BTreeMap<String, String>> {
         ("marks", arcata_report::marks_schema()),
         ("library", arcata_report::library_schema()),
         ("layer", arcata_layer::schema()),
+        ("parts", arcata_report::parts_made_schema()),
+        ("class-record", arcata_class::record_schema()),
+        ("class-hand", arcata_class::hand_schema()),
+        ("class-hand-act", arcata_class::hand_act_schema()),
     ];
     for (name, schema) in schemas {
         let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;

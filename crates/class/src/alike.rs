@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_score::{ChordRole, Moment, NoteKind, Part, Score};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Rule of thumb: moves from note to note in one trace.
@@ -18,7 +19,7 @@ const SHARE: usize = 40;
 
 /// A trace of a few notes: how they move, whatever key or octave they are in, and however long they last; the bar and the part in
 /// which they stand, by index.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct Trace(pub u64, pub u32, pub usize);
 
 /// Bars of a part.

@@ -4,6 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_review::Finding;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The name that the file gives its format.
@@ -14,10 +15,12 @@ const JOURNAL: &str = "arcata-class-hand-journal";
 const VERSION: u32 = 1;
 
 /// What the teacher has done to the sheets of a class.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct TeachersHand {
+    #[schemars(extend("const" = "arcata-class-hand"))]
     format: String,
+    #[schemars(extend("const" = 1))]
     version: u32,
     /// Sentences to be offered again.
     #[serde(default)]
@@ -28,7 +31,7 @@ pub struct TeachersHand {
 }
 
 /// What the teacher has done to one sheet.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Touch {
     /// Findings that are not to be shown, named by rule, bar and part.
@@ -46,7 +49,7 @@ pub struct Touch {
 }
 
 /// A line of the journal of a hand.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(untagged, deny_unknown_fields)]
 pub enum HandAct {
     /// A sheet is to be so from now on.
@@ -173,6 +176,35 @@ impl TeachersHand {
             hand.phrases.extend(phrase.filter(|phrase| !hand.phrases.contains(phrase)));
         }
         Ok(hand)
+    }
+
+    /// The beginning of a journal that is understood, with its heading, and the first line that is not, counted from 1; nothing
+    /// where all of it is understood, but for a last line that was not written to its end.
+    ///
+    /// ```
+    /// use arcata_class::TeachersHand;
+    ///
+    /// let head = TeachersHand::journal_head();
+    /// let undo = "{\"undo\":true}\n";
+    /// assert_eq!(TeachersHand::understood(&format!("{head}{undo}{{\"und")), None);
+    /// assert_eq!(TeachersHand::understood(&format!("{head}{undo}scribble\n{undo}")), Some((format!("{head}{undo}"), 3)));
+    /// assert_eq!(TeachersHand::understood("notes of mine\n"), Some((head, 1)));
+    /// ```
+    #[must_use]
+    pub fn understood(journal: &str) -> Option<(String, usize)> {
+        let head = Self::journal_head();
+        // A heading that was not written to its end has nothing behind it.
+        if !journal.starts_with(&head) {
+            return (!head.starts_with(journal)).then_some((head, 1));
+        }
+        let mut good = String::new();
+        for (number, line) in journal.split_inclusive('\n').enumerate() {
+            if number > 0 && line.ends_with('\n') && HandAct::read(line).is_none() {
+                return Some((good, number + 1));
+            }
+            good.push_str(line);
+        }
+        None
     }
 
     /// What was done to the sheet of a student.

@@ -3,16 +3,17 @@
 use std::collections::BTreeMap;
 
 use arcata_languages::{Language, Saying, Wording};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::{Concealed, Words};
 
 /// A sentence in several languages, by their two letters. A record of an earlier run has it in English alone, as a plain text.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(from = "KeptSentence")]
 pub struct InLanguages(BTreeMap<String, String>);
 
-#[derive(Deserialize)]
+#[derive(Deserialize, JsonSchema)]
 #[serde(untagged)]
 enum KeptSentence {
     English(String),

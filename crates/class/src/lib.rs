@@ -24,6 +24,7 @@ mod pictures;
 mod record;
 mod runs;
 mod said;
+mod schema;
 mod task;
 mod works;
 
@@ -42,6 +43,7 @@ pub use record::{
     Shown, Work,
 };
 pub use said::{SaidOnSheet, Words};
+pub use schema::{hand_act_schema, hand_schema, record_schema};
 pub use task::{
     Criterion, Expected, Model, NameOf, Repairs, SheetSettings, StudentNaming, Task, TaskError, TaskGiven,
     TaskPlayer, nearest,

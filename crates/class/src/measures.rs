@@ -6,12 +6,13 @@ use arcata_analysis::Snapshot;
 use arcata_bow::stroke::MetricPlace;
 use arcata_languages::{Argument, Wording};
 use arcata_score::{BowDirection, ChordRole, NoteKind};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::Words;
 
 /// Something that is measured.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum ClassMeasure {
     /// Bars of the score.

@@ -1,10 +1,11 @@
 //! Pictures as records keep them.
 
 use arcata_report::DrawnPicture;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// A picture with what it shows in words.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct KeptPicture {
     /// What goes between `<svg>` and `</svg>`, in millimetres.
     pub svg: String,

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::alike::Trace;
@@ -13,9 +14,11 @@ const FORMAT: &str = "arcata-class-record";
 const VERSION: u32 = 1;
 
 /// What is kept of a hand-in.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Record {
+    #[schemars(extend("const" = "arcata-class-record"))]
     format: String,
+    #[schemars(extend("const" = 1))]
     version: u32,
     /// The task, as its title says.
     pub task: String,
@@ -39,7 +42,7 @@ pub struct Record {
 }
 
 /// A task as a later one remembers it.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct RememberedTask {
     /// Its title.
     pub task: String,
@@ -48,7 +51,7 @@ pub struct RememberedTask {
 }
 
 /// What a hand-in shows, or why it cannot be read.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum HandInOutcome {
     /// It was read.
@@ -72,7 +75,7 @@ pub struct HandIn<'a> {
 }
 
 /// What a hand-in shows.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Shown {
     /// What works.
     pub works: Vec<Work>,
@@ -95,7 +98,7 @@ pub struct Shown {
 }
 
 /// Something that works.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct Work {
     /// The sentence.
     pub said: SaidOnSheet,
@@ -106,7 +109,7 @@ pub struct Work {
 }
 
 /// A passage that a sheet shows.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct RecordedPassage {
     /// Id of the rule, or of what is expected.
     pub rule: String,
@@ -136,7 +139,7 @@ pub struct RecordedPassage {
 }
 
 /// Something that was found and that a sheet can show.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct CandidatePassage {
     /// What it is called in the file of the teacher's hand.
     pub id: String,
@@ -153,7 +156,7 @@ pub struct CandidatePassage {
 }
 
 /// One repair to try.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Repair {
     /// Its kind in one word, as in reports.
     pub kind: String,
@@ -164,7 +167,7 @@ pub struct Repair {
 }
 
 /// What is found besides the passages: a rule with its places.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct RestLine {
     /// Id of the rule.
     pub rule: String,

@@ -3,10 +3,11 @@
 use std::collections::BTreeMap;
 
 use arcata_languages::{Language, Texts};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// A sentence: the key of its text, and what is put into it.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct SaidOnSheet {
     /// Key of the text.
     pub key: String,

@@ -303,6 +303,58 @@ fn an_empty_folder_and_a_broken_key_are_told() {
 }
 
 #[test]
+fn a_journal_of_the_hand_that_is_not_understood_is_kept_whole_and_what_stands_before_counts() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let hand_ins = folder_of(folder.path(), &[("A - x.musicxml", &hand_in("Lowen Castrell"))]);
+    let task = folder.path().join("task.toml");
+    std::fs::write(
+        &task,
+        "format = \"arcata-task\"\nversion = 1\ntitle = \"x\"\n[names]\nbefore = \" - \"\n",
+    )
+    .expect("written");
+    let run = || class(&hand_ins, &task, folder.path(), "pages", &[]);
+    assert!(run().status.success());
+    let record = &records(&folder.path().join("pages"))[0];
+    let pseudonym = record["pseudonym"].as_str().expect("a pseudonym").to_owned();
+    let note = |note: &str| {
+        format!("{{\"hand_in\":\"{pseudonym}\",\"touch\":{{\"note\":\"{note}\"}}}}\n").into_bytes()
+    };
+    let head = b"{\"format\":\"arcata-class-hand-journal\",\"version\":1}\n".to_vec();
+    let journal = folder.path().join("task.hand.jsonl");
+    let later = String::from_utf8(head.clone()).expect("text").replace("1}", "2}").into_bytes();
+    let cases = [
+        (
+            [head.clone(), note("Bring it again."), b"scribble\n".to_vec(), note("Lost.")].concat(),
+            "line 3",
+            true,
+        ),
+        ([head.clone(), note("Bring it again."), b"\xff\xfe\n".to_vec()].concat(), "line 3", true),
+        ([later, note("Bring it again.")].concat(), "line 1", false),
+        (b"my notes\n".to_vec(), "line 1", false),
+    ];
+    for (number, (broken, line, counts)) in cases.iter().enumerate() {
+        std::fs::write(&journal, broken).expect("written");
+        let done = run();
+        let kept = match number {
+            0 => "task.hand.jsonl.backup".to_owned(),
+            number => format!("task.hand.jsonl.backup-{}", number + 1),
+        };
+        let told = text(&done.stderr);
+        assert!(done.status.success() && told.contains(line), "{number}: {told}");
+        assert!(told.replace(' ', "").contains(&kept), "{number}: {told}");
+        assert_eq!(&std::fs::read(folder.path().join(kept)).expect("kept"), broken);
+        let note = records(&folder.path().join("pages"))[0]["touch"]["note"].clone();
+        assert_eq!(note == "Bring it again.", *counts, "{number}: {note}");
+        let again = run();
+        assert!(again.status.success() && again.stderr.is_empty(), "{number}: {}", text(&again.stderr));
+    }
+    // A heading that the machine did not write to its end.
+    std::fs::write(&journal, &head[..20]).expect("written");
+    let begun = run();
+    assert!(begun.status.success() && begun.stderr.is_empty(), "{}", text(&begun.stderr));
+}
+
+#[test]
 fn the_teachers_hand_is_in_the_sheet() {
     let folder = tempfile::tempdir().expect("a folder");
     demo_class(folder.path(), "pages", &[]);

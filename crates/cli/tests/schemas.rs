@@ -252,6 +252,71 @@ fn layers_and_their_library() {
 }
 
 #[test]
+fn what_parts_were_made_from() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let score = demo("lantern-study.musicxml");
+    let made =
+        ["parts", score.to_str().expect("text"), "--out", "parts", "--booklet", "--handover", "--pencil"];
+    let done = arcata(made, folder.path());
+    assert!(done.status.code().is_some_and(|code| code < 2), "{}", String::from_utf8_lossy(&done.stderr));
+    let record = std::fs::read(folder.path().join("parts/parts.json")).expect("the record");
+    let record = holds(&schema("parts"), &record, "parts.json");
+    assert!(record["parts"].as_object().is_some_and(|parts| parts.len() == 1), "{record}");
+}
+
+#[test]
+fn what_is_kept_of_a_class() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let here = folder.path();
+    let class = root().join("demo/class");
+    // One that cannot be read, too.
+    std::fs::create_dir(here.join("hand-ins")).expect("a folder");
+    for entry in std::fs::read_dir(class.join("hand-ins")).expect("the hand-ins") {
+        let path = entry.expect("an entry").path();
+        std::fs::copy(&path, here.join("hand-ins").join(path.file_name().expect("a name"))).expect("copied");
+    }
+    std::fs::write(here.join("hand-ins/Ula Broken - harbour melody.musicxml"), "<score-partwise>")
+        .expect("written");
+    let task = class.join("task.toml").display().to_string();
+    let records = || {
+        let entries = std::fs::read_dir(here.join("pages/records")).expect("the records");
+        let paths = entries.map(|entry| entry.expect("an entry").path());
+        let record = |path: PathBuf| {
+            holds(
+                &schema("class-record"),
+                &std::fs::read(&path).expect("a record"),
+                &path.display().to_string(),
+            )
+        };
+        paths.map(record).collect::<Vec<Value>>()
+    };
+    let run = |more: &[&str]| {
+        let asked = ["class", "hand-ins", "--task", &task, "--out", "pages", "--key", "key.toml"];
+        let done = arcata(asked.into_iter().chain(more.iter().copied()), here);
+        assert_eq!(done.status.code(), Some(1), "{}", String::from_utf8_lossy(&done.stderr));
+    };
+    run(&[]);
+    let before = records();
+    assert!(before.iter().any(|record| has(record, "unreadable")));
+    let read = before.iter().find(|record| has(record, "passages")).expect("one that was read");
+    let pseudonym = read["pseudonym"].as_str().expect("a pseudonym");
+    let hand = serde_json::json!({
+        "format": "arcata-class-hand", "version": 1, "phrases": ["Good."],
+        "hand_ins": { pseudonym: { "struck": [], "taken": [], "said": {}, "ticked": [0], "note": "Good.", "marks": "" } }
+    });
+    holds(&schema("class-hand"), hand.to_string().as_bytes(), "the hand that the test writes");
+    std::fs::write(here.join("hand.json"), hand.to_string()).expect("written");
+    run(&["--hand", "hand.json"]);
+    assert!(records().iter().any(|record| record["touch"]["note"] == "Good."));
+    // What the page sends is kept as the schema says, whatever stood in it.
+    let sent = r#"{"hand_in":"Alder Bank","touch":{"note":"Good.\u202e"},"phrase":"Good."}"#;
+    for line in [sent, "{\"undo\":true}"] {
+        let kept = arcata_class::HandAct::read(line).expect("an act").line();
+        holds(&schema("class-hand-act"), kept.as_bytes(), "a line of the hand's journal");
+    }
+}
+
+#[test]
 fn the_schemas_in_the_folder_are_the_programs() {
     let program = [
         ("review", arcata_report::review_schema()),
@@ -259,7 +324,13 @@ fn the_schemas_in_the_folder_are_the_programs() {
         ("marks", arcata_report::marks_schema()),
         ("library", arcata_report::library_schema()),
         ("layer", arcata_layer::schema()),
+        ("parts", arcata_report::parts_made_schema()),
+        ("class-record", arcata_class::record_schema()),
+        ("class-hand", arcata_class::hand_schema()),
+        ("class-hand-act", arcata_class::hand_act_schema()),
     ];
+    let published = std::fs::read_dir(root().join("docs/schema")).expect("the schemas").count();
+    assert_eq!(published, program.len(), "every published schema is held against something here");
     for (name, schema) in program {
         let there = std::fs::read_to_string(root().join(format!("docs/schema/{name}.schema.json")))
             .expect("a schema");

@@ -47,6 +47,8 @@ fn every_row_names_a_test_that_there_is() {
         tests(&root().join(folder), &mut names);
     }
     let page = std::fs::read_to_string(root().join("docs/trust.md")).expect("the page");
+    // The figures are made; their runs are commands.
+    let (page, _) = page.split_once("\n## Figures\n").expect("the figures stand last");
     let rows: Vec<&str> =
         page.lines().filter(|line| line.starts_with("| ") && line.ends_with(" |")).collect();
     let rows: Vec<&&str> = rows.iter().filter(|row| !row.ends_with("the test |")).collect();

@@ -18,4 +18,4 @@ mod write;
 
 pub use error::FileError;
 pub use read::read;
-pub use write::{back_up, is_at, rewrite, write_new, write_private, write_whole};
+pub use write::{back_up, is_at, is_held, rewrite, sync_folder_of, write_new, write_private, write_whole};

@@ -196,7 +196,9 @@ fn write_locked(path: &Path, bytes: &[u8], fault: &dyn WriteFault) -> Result<(),
         return Err(said(&error));
     }
     // Where a folder cannot be put on the disk the file is whole all the same, only later.
-    let _ = fault.at(WriteStep::SyncFolder).and_then(|()| File::open(folder_of(path))?.sync_all());
+    if fault.at(WriteStep::SyncFolder).is_ok() {
+        sync_folder_of(path);
+    }
     let back = fault.at(WriteStep::ReadBack).and_then(|()| std::fs::read(path));
     if back.is_ok_and(|read| read == bytes) {
         if fault.at(WriteStep::Forget).is_ok() {
@@ -260,6 +262,14 @@ pub fn back_up(path: &Path) -> Result<PathBuf, FileError> {
     backup.ok_or_else(|| failed("there is no file to keep".to_owned()))
 }
 
+/// Puts the names in a file's folder on the disk, so that a new file is found there after a power cut. Where a folder cannot be put
+/// on the disk, as on some systems, nothing is done: the names get there later.
+pub fn sync_folder_of(path: &Path) {
+    if let Ok(folder) = File::open(folder_of(path)) {
+        let _ = folder.sync_all();
+    }
+}
+
 fn folder_of(path: &Path) -> &Path {
     path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."))
 }
@@ -317,6 +327,12 @@ impl Lock {
         let _ = std::fs::remove_file(&self.path);
         drop(self.file);
     }
+}
+
+/// Whether another program holds a file for as long as it is open, as a workbench does its journal.
+#[must_use]
+pub fn is_held(path: &Path) -> bool {
+    File::open(path).is_ok_and(|file| matches!(file.try_lock(), Err(TryLockError::WouldBlock)))
 }
 
 /// Whether an open file is the one that a path leads to: another may have been renamed over it.
@@ -478,6 +494,68 @@ mod tests {
                         WriteStep::SyncFolder | WriteStep::BringBack | WriteStep::Forget
                     ))
             );
+        }
+    }
+
+    /// Ends the program at a step, as a kill does: nothing is tidied up.
+    struct KilledAt(WriteStep);
+
+    impl WriteFault for KilledAt {
+        fn at(&self, step: WriteStep) -> std::io::Result<()> {
+            if step == self.0 {
+                // Half of a half is on its way already.
+                std::process::abort();
+            }
+            Ok(())
+        }
+    }
+
+    /// The step at which the child process of the next test ends, by its place in [`STEPS`], and the folder that it writes in.
+    const KILLED: [&str; 2] = ["ARCATA_KILLED_AT", "ARCATA_KILLED_IN"];
+
+    #[test]
+    fn killed_at_any_step_the_old_file_is_there_or_the_new_one_and_the_next_write_goes_on() {
+        let asked: Vec<String> = KILLED.iter().filter_map(|name| std::env::var(name).ok()).collect();
+        if let [step, folder] = &asked[..] {
+            let step: usize = step.parse().unwrap();
+            let path = Path::new(folder).join("tour.json");
+            write_with(&path, MustStand::Whatever, b"a new one", &KilledAt(STEPS[step])).unwrap();
+            return;
+        }
+        for before in [None, Some("old")] {
+            for (index, step) in STEPS.iter().enumerate() {
+                let folder = tempfile::tempdir().unwrap();
+                let path = folder.path().join("tour.json");
+                if let Some(text) = before {
+                    std::fs::write(&path, text).unwrap();
+                }
+                let ended = std::process::Command::new(std::env::current_exe().unwrap())
+                    .args(["--exact", "--test-threads", "1"])
+                    .arg("write::tests::killed_at_any_step_the_old_file_is_there_or_the_new_one_and_the_next_write_goes_on")
+                    .env(KILLED[0], index.to_string())
+                    .env(KILLED[1], folder.path())
+                    .output()
+                    .unwrap();
+                // A file that was written without a trouble is never brought back, and a new one has nothing to forget.
+                let never = *step == WriteStep::BringBack;
+                assert_eq!(ended.status.success(), never, "{step:?}: {ended:?}");
+                let there = std::fs::read_to_string(&path).ok();
+                let renamed = matches!(
+                    step,
+                    WriteStep::SyncFolder | WriteStep::ReadBack | WriteStep::BringBack | WriteStep::Forget
+                );
+                let expected = if renamed { Some("a new one") } else { before };
+                assert_eq!(there.as_deref(), expected, "{step:?}");
+                // The lock of the dead holds nobody up, and what it left behind is not taken for anything.
+                let start = std::time::Instant::now();
+                rewrite(&path, there.unwrap_or_default().as_bytes(), b"the next one")
+                    .ok()
+                    .or_else(|| write_new(&path, b"the next one").ok())
+                    .unwrap();
+                assert!(start.elapsed() < Duration::from_secs(1), "{step:?}: {:?}", start.elapsed());
+                assert_eq!(std::fs::read(&path).unwrap(), b"the next one");
+                assert!(!names(folder.path()).iter().any(|name| name.ends_with(".lock")), "{step:?}");
+            }
         }
     }
 

@@ -32,6 +32,7 @@ failure-no-browser = es ließ sich kein Browser öffnen; die Adresse oben in ein
 open-by-another = Diese Partitur ist schon in einer Werkbank offen; deren Seite wird gezeigt.
 open-is-kept = Was geschieht, wird gleich neben der Partitur aufgehoben. Beenden mit Strg+C.
 open-is-kept-in = Was geschieht, wird gleich in { $path } aufgehoben. Beenden mit Strg+C.
+class-hand-set-beside = { $journal } ist ab Zeile { $line } nicht zu verstehen: Was davor steht, gilt, und alles ist als { $kept } aufgehoben.
 
 # Bilder
 

@@ -32,6 +32,7 @@ failure-no-browser = no browser could be opened; open the address above in one o
 open-by-another = This score is open in a workbench already; its page comes up.
 open-is-kept = What you do is kept beside the score as you do it. Stop with Ctrl+C.
 open-is-kept-in = What you do is kept in { $path } as you do it. Stop with Ctrl+C.
+class-hand-set-beside = { $journal } is not understood from line { $line } on: what stands before it counts, and all of it is kept as { $kept }.
 
 # Pictures
 

@@ -32,6 +32,7 @@ failure-no-browser = aucun navigateur n'a pu être ouvert ; ouvrir l'adresse ci-
 open-by-another = Cette partition est déjà ouverte dans un atelier ; sa page s'affiche.
 open-is-kept = Ce que l'on fait est gardé au fur et à mesure à côté de la partition. Ctrl+C pour finir.
 open-is-kept-in = Ce que l'on fait est gardé au fur et à mesure dans { $path }. Ctrl+C pour finir.
+class-hand-set-beside = { $journal } n'est pas compris à partir de la ligne { $line } : ce qui précède compte, et tout est gardé dans { $kept }.
 
 # Images
 

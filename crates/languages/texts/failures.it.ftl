@@ -32,6 +32,7 @@ failure-no-browser = non si è potuto aprire un browser; aprire l'indirizzo qui 
 open-by-another = Questa partitura è già aperta in un banco di lavoro; se ne mostra la pagina.
 open-is-kept = Ciò che si fa è conservato man mano accanto alla partitura. Ctrl+C per finire.
 open-is-kept-in = Ciò che si fa è conservato man mano in { $path }. Ctrl+C per finire.
+class-hand-set-beside = { $journal } non si capisce dalla riga { $line } in poi: vale ciò che sta prima, e tutto è conservato in { $kept }.
 
 # Figure
 

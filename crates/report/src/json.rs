@@ -4,7 +4,7 @@ use arcata_xml::seen_json;
 use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema};
 
-use crate::{LibraryView, MarksView, PlanView, ReviewView};
+use crate::{LibraryView, MarksView, PartsMade, PlanView, ReviewView};
 
 /// The review as indented JSON with a newline at the end.
 #[must_use]
@@ -52,6 +52,18 @@ pub fn marks_json(views: &[MarksView]) -> String {
 #[must_use]
 pub fn marks_schema() -> Schema {
     written::<Vec<MarksView>>()
+}
+
+/// What the parts in a folder were made from, as indented JSON.
+#[must_use]
+pub fn parts_made_json(made: &PartsMade) -> String {
+    pretty(made)
+}
+
+/// The schema of [`parts_made_json`].
+#[must_use]
+pub fn parts_made_schema() -> Schema {
+    written::<PartsMade>()
 }
 
 /// The schema of what is written: what is left out where there is nothing of it is not required.

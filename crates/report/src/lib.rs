@@ -15,6 +15,7 @@ pub mod library_view;
 mod marks_text;
 pub mod marks_view;
 pub mod paper;
+mod parts_made;
 pub mod plan_view;
 mod repairs_view;
 pub mod review_view;
@@ -36,12 +37,13 @@ pub use html::{
     review_html,
 };
 pub use json::{
-    library_json, library_schema, marks_json, marks_schema, plan_json, plan_schema, review_json,
-    review_schema,
+    library_json, library_schema, marks_json, marks_schema, parts_made_json, parts_made_schema, plan_json,
+    plan_schema, review_json, review_schema,
 };
 pub use library_view::{LibraryView, library_csv, library_text};
 pub use marks_text::marks_text;
 pub use marks_view::MarksView;
+pub use parts_made::{PartMade, PartsMade};
 pub use plan_view::{AlternativeView, PlanView, alternative_name};
 pub use repairs_view::{NotationChangeView, RepairView, RepairsView};
 pub use review_view::{FileView, FindingView, ReviewView};

@@ -17,7 +17,8 @@ pub(crate) struct HandJournal {
 }
 
 impl HandJournal {
-    /// Opens a journal, or begins one with its first line. A torn last line is cut off: it was never confirmed.
+    /// Opens a journal, or begins one with its first line. A torn last line is cut off: it was never confirmed. What is no journal
+    /// is refused: the command line has set it beside before this.
     pub(crate) fn open(path: &Path, head: &str) -> Result<Self, JournalError> {
         let failed = |why: String| JournalError { path: path.to_owned(), why };
         let said = |problem: std::io::Error| failed(problem.to_string());
@@ -33,10 +34,10 @@ impl HandJournal {
             .map_err(said)?;
         if whole == 0 {
             journal.put(head)?;
+            // A new name is on the disk only when its folder is: without it a power cut takes the file with all that was confirmed.
+            arcata_files::sync_folder_of(path);
         } else if !text.starts_with(head) {
-            return Err(failed(
-                "line 1: this is no journal of a class's sheets; take it elsewhere".to_owned(),
-            ));
+            return Err(failed("line 1: this is no journal of a class's sheets".to_owned()));
         }
         Ok(journal)
     }

@@ -13,6 +13,7 @@ use axum::{Router, middleware};
 
 use crate::guard::{AccessKey, Guard, guard};
 use crate::hand_journal::HandJournal;
+use crate::in_time::in_time;
 use crate::journal::JournalError;
 use crate::refusal::{HttpRefusal, work};
 use crate::server::{Begun, ServeError, listen};
@@ -66,6 +67,7 @@ fn hand_router(shared: HandShared, key: AccessKey, address: SocketAddr) -> Route
         .route("/sheets/{file}", get(sheet))
         .route("/journal", get(read).post(put))
         .layer(DefaultBodyLimit::max(LARGEST_LINE))
+        .layer(middleware::from_fn(in_time))
         .layer(middleware::from_fn_with_state(Guard { key, address }, guard))
         .with_state(shared)
 }

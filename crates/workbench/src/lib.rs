@@ -11,6 +11,7 @@ mod events;
 mod guard;
 mod hand_journal;
 mod hand_server;
+mod in_time;
 mod journal;
 mod last_scores;
 mod opener;

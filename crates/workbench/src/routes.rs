@@ -18,6 +18,7 @@ use utoipa::OpenApi;
 
 use crate::events;
 use crate::guard::{AccessKey, Guard, guard};
+use crate::in_time::in_time;
 use crate::page;
 use crate::presence::Presence;
 use crate::print_shop::PdfShop;
@@ -60,6 +61,7 @@ pub(crate) fn serving(
         .route("/api/openapi.json", get(openapi))
         .route("/api/{*path}", any(asked))
         .layer(DefaultBodyLimit::max(LARGEST_ACT))
+        .layer(middleware::from_fn(in_time))
         .layer(middleware::from_fn_with_state(Guard { key, address }, guard))
         .with_state(Served { shared: shared.clone(), happened, presence });
     (routes, shared)

@@ -48,7 +48,8 @@ pub(super) fn build(places: &Folders, system: System, date: u64) -> Result<Built
     let mut command = match system {
         System::Linux => {
             let tools = tools::cargo_tool(places, "cargo-zigbuild", ZIGBUILD)?;
-            let mut command = cargo(places, &["zigbuild", "--target", &format!("{LINUX}.{C_LIBRARY}")]);
+            let mut command =
+                cargo(places, &["zigbuild", "--locked", "--target", &format!("{LINUX}.{C_LIBRARY}")]);
             command.env("PATH", tools::path_with(&tools)).env("CARGO_ZIGBUILD_ZIG_PATH", zig(places)?);
             command.env("RUSTFLAGS", flags(places, ""));
             same_everywhere(places, &mut command, "x86_64_unknown_linux_gnu");
@@ -71,7 +72,7 @@ pub(super) fn build(places: &Folders, system: System, date: u64) -> Result<Built
             command
         }
     };
-    command.args(["--locked", "--quiet", "--profile", PROFILE, "--package", "arcata"]);
+    command.args(["--quiet", "--profile", PROFILE, "--package", "arcata"]);
     command.env("SOURCE_DATE_EPOCH", date.to_string());
     if !run(&mut command, "  ")?.well {
         return Err(format!("the program for {target} does not build; see above"));

@@ -53,7 +53,7 @@ pub(super) fn gather(places: &Folders, folder: &Path, system: System) -> Result<
 /// Pages for `man`, and what shells complete by: the program writes them, built as the tests are, so that one for another system
 /// need not run here.
 fn help(places: &Folders, contents: &Path) -> Result<(), String> {
-    if !run(&mut cargo(places, &["build", "--quiet", "--locked", "--package", "arcata"]), "  ")?.well {
+    if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
         return Err("the program does not build; see above".to_owned());
     }
     let program = places.target.join("debug").join("arcata");
