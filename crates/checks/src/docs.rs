@@ -69,6 +69,7 @@ fn pages(setting: &CheckSetting) -> Result<BTreeMap<String, String>> {
         ("marks", arcata_report::marks_schema()),
         ("library", arcata_report::library_schema()),
         ("layer", arcata_layer::schema()),
+        ("breaks", arcata_layer::breaks_schema()),
     ];
     for (name, schema) in schemas {
         let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;

@@ -6,8 +6,7 @@ use arcata_workbench::{ServeSettings, serve};
 
 use crate::args::OpenArguments;
 use crate::failure::Failure;
-use crate::habits_file;
-use crate::{engraving, files};
+use crate::{engraving, files, habits_file, house_file};
 
 /// Serves the score until the interrupt key is pressed.
 pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
@@ -15,6 +14,7 @@ pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
         score: arguments.score.clone(),
         layers: arguments.layer.clone(),
         habits: arguments.habits.as_deref().map(habits_file::read).transpose()?,
+        house: house_file::of(arguments.house.as_deref())?,
         port: arguments.port,
     };
     let told = serve(&settings, engraving::engraver(), |address, once| {

@@ -259,6 +259,7 @@ fn the_schemas_in_the_folder_are_the_programs() {
         ("marks", arcata_report::marks_schema()),
         ("library", arcata_report::library_schema()),
         ("layer", arcata_layer::schema()),
+        ("breaks", arcata_layer::breaks_schema()),
     ];
     for (name, schema) in program {
         let there = std::fs::read_to_string(root().join(format!("docs/schema/{name}.schema.json")))

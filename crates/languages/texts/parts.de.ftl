@@ -123,6 +123,11 @@ house-margin = Ein Rand von { $margin } mm: die meisten Drucker enden 5 mm vor d
 
 # Gewünschte Seiten und Zeilen
 
+page-left-blank = Diese Seite bleibt zum Wenden leer.
+part-breaks = { $count ->
+    [one] 1 Seite oder Zeile beginnt
+   *[other] { $count } Seiten oder Zeilen beginnen
+}, wo { $file } es wünscht
 break-moved = { break-begins }, für { $bar } gewünscht, beginnt jetzt bei { $now }: dort steht jetzt die Musik darum
 break-first = { break-begins }, für { $bar } gewünscht, wird nicht gemacht: ihre Musik ist jetzt der Anfang der Stimme; der Wunsch bleibt in der Datei
 break-other-music = { break-begins }, für { $bar } gewünscht, wird nicht gemacht: die Musik darum steht nicht mehr in der Stimme; der Wunsch bleibt in der Datei

@@ -120,6 +120,11 @@ house-margin = A margin of { $margin } mm: at 5 mm from the edge most printers e
 
 # Breaks that somebody has asked for
 
+page-left-blank = This page is left blank for the turn.
+part-breaks = { $count ->
+    [one] 1 page or line begins
+   *[other] { $count } pages or lines begin
+} where { $file } asks for it
 break-moved = a new { break-begins } asked for at { $bar } begins at { $now } now: the music around it has moved there
 break-first = a new { break-begins } asked for at { $bar } is not made: its music is the beginning of the part now; it is kept in the file
 break-other-music = a new { break-begins } asked for at { $bar } is not made: the music around it is not in the part any more; it is kept in the file

@@ -120,6 +120,11 @@ house-margin = Une marge de { $margin } mm : presque toutes les imprimantes s'ar
 
 # Pages et systèmes demandés
 
+page-left-blank = Cette page reste blanche pour la tourne.
+part-breaks = { $count ->
+    [one] 1 page ou système commence
+   *[other] { $count } pages ou systèmes commencent
+} où { $file } le demande
 break-moved = { break-begins } à la { $bar } commence maintenant à la { $now } : la musique autour s'y trouve
 break-first = { break-begins } à la { $bar } n'est pas fait : sa musique est maintenant le début de la partie ; cela reste dans le fichier
 break-other-music = { break-begins } à la { $bar } n'est pas fait : la musique autour n'est plus dans la partie ; cela reste dans le fichier

@@ -120,6 +120,11 @@ house-margin = Un margine di { $margin } mm: quasi tutte le stampanti si fermano
 
 # Voltate e righi chiesti
 
+page-left-blank = Questa pagina resta bianca per la voltata.
+part-breaks = { $count ->
+    [one] 1 pagina o rigo comincia
+   *[other] { $count } pagine o righi cominciano
+} dove lo chiede { $file }
 break-moved = { break-begins } a { $bar } comincia ora a { $now }: la musica intorno si è spostata lì
 break-first = { break-begins } a { $bar } non c'è: la sua musica è ora l'inizio della parte; resta nel file
 break-other-music = { break-begins } a { $bar } non c'è: la musica intorno non è più nella parte; resta nel file

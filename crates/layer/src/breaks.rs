@@ -3,7 +3,7 @@
 //! They are kept apart from the score and from every layer, so that they outlive both: a break knows its part, its bar and what
 //! sounds around it. In another version of the score it is found where most of that sounds again.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use arcata_languages::{SaidPlace, Saying};
 use arcata_score::{Length, NoteKind, Score};
@@ -63,6 +63,23 @@ pub enum BreakPlace {
     NoPart,
 }
 
+/// The breaks of one part in a score; bars are indices.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct PartBreaks {
+    /// Bars that are to begin a page.
+    pub pages: BTreeSet<u32>,
+    /// Bars that are to begin a line.
+    pub lines: BTreeSet<u32>,
+}
+
+impl PartBreaks {
+    /// How many there are.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.pages.len() + self.lines.len()
+    }
+}
+
 /// Breaks that somebody has asked for, by part and bar.
 ///
 /// ```
@@ -118,7 +135,7 @@ impl AskedBreaks {
             return Err("a part begins with its first bar: there is nothing to break before it".to_owned());
         }
         let before = self.breaks.len();
-        let finder = BreakFinder::of(self, addresses);
+        let finder = BreakFinder::of(self, addresses, Some(part));
         let there = |asked: &AskedBreak| finder.bar(asked) == Some((part, bar));
         self.breaks.retain(|asked| !there(asked));
         let Some(begins) = begins else {
@@ -145,35 +162,40 @@ impl AskedBreaks {
     /// Where each break is in a score.
     #[must_use]
     pub fn places(&self, addresses: &Addresses<'_>) -> Vec<(&AskedBreak, BreakPlace)> {
-        let finder = BreakFinder::of(self, addresses);
+        let finder = BreakFinder::of(self, addresses, None);
         self.breaks.iter().map(|asked| (asked, finder.place(asked))).collect()
     }
 
     /// The bars of a part (indices) that are to begin a line or a page; of two breaks that have come to one bar the page counts.
     #[must_use]
-    pub fn in_part(&self, addresses: &Addresses<'_>, part: usize) -> Vec<(u32, BreakOpening)> {
-        let finder = BreakFinder::of(self, addresses);
-        let there = self.breaks.iter().filter_map(|asked| Some((finder.bar(asked)?, asked.begins)));
-        let of_part = there.filter(|((of, _), _)| *of == part);
-        let mut found: Vec<(u32, BreakOpening)> = of_part.map(|((_, bar), begins)| (bar, begins)).collect();
-        found.sort_by_key(|(bar, begins)| (*bar, std::cmp::Reverse(*begins)));
-        found.dedup_by_key(|(bar, _)| *bar);
+    pub fn in_part(&self, addresses: &Addresses<'_>, part: usize) -> PartBreaks {
+        let finder = BreakFinder::of(self, addresses, Some(part));
+        let mut found = PartBreaks::default();
+        for asked in &self.breaks {
+            let Some((_, bar)) = finder.bar(asked).filter(|(of, _)| *of == part) else { continue };
+            match asked.begins {
+                BreakOpening::Page => found.pages.insert(bar),
+                BreakOpening::Line => found.lines.insert(bar),
+            };
+        }
+        found.lines.retain(|bar| !found.pages.contains(bar));
         found
     }
 
     /// What is to be told of the breaks of a part in a score, or, without a part, of those in parts that it does not have: which
-    /// stand at another bar, and which cannot be made.
+    /// stand at another bar, and which cannot be made (these with `true`).
     #[must_use]
-    pub fn told(&self, addresses: &Addresses<'_>, part: Option<usize>) -> Vec<Saying> {
-        let finder = BreakFinder::of(self, addresses);
+    pub fn told(&self, addresses: &Addresses<'_>, part: Option<usize>) -> Vec<(Saying, bool)> {
+        let finder = BreakFinder::of(self, addresses, part);
         let of_part = self.breaks.iter().filter(|asked| addresses.part(&asked.part) == part);
-        of_part.filter_map(|asked| finder.said(asked)).collect()
+        let told = of_part.filter_map(|asked| Some((finder.said(asked)?, finder.bar(asked).is_none())));
+        told.collect()
     }
 
     /// The same breaks by the bars of another version of the score. What is not found stays as it was asked for.
     #[must_use]
     pub fn carried(&self, addresses: &Addresses<'_>) -> Self {
-        let finder = BreakFinder::of(self, addresses);
+        let finder = BreakFinder::of(self, addresses, None);
         let carry = |asked: &AskedBreak| match finder.bar(asked) {
             Some((part, bar)) => AskedBreak {
                 bar: addresses.score().bar_label(bar).to_owned(),
@@ -197,9 +219,11 @@ struct BreakFinder<'a> {
 }
 
 impl<'a> BreakFinder<'a> {
-    fn of(asked: &AskedBreaks, addresses: &'a Addresses<'a>) -> Self {
+    /// For the breaks of one part, or of all.
+    fn of(asked: &AskedBreaks, addresses: &'a Addresses<'a>, only: Option<usize>) -> Self {
         let mut sums = BTreeMap::new();
-        for part in asked.breaks.iter().filter_map(|asked| addresses.part(&asked.part)) {
+        let parts = asked.breaks.iter().filter_map(|asked| addresses.part(&asked.part));
+        for part in parts.filter(|part| only.is_none_or(|only| only == *part)) {
             sums.entry(part).or_insert_with(|| BarSums::of(addresses.score(), part));
         }
         Self { addresses, sums }

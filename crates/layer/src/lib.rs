@@ -46,7 +46,7 @@ mod wipe;
 
 pub use address::{Addresses, NamedNote, NotFound};
 pub use apply::{Applied, LayerError, LeftOut, Trust, apply, apply_told};
-pub use breaks::{AskedBreak, AskedBreaks, BreakOpening, BreakPlace};
+pub use breaks::{AskedBreak, AskedBreaks, BreakOpening, BreakPlace, PartBreaks};
 pub use carry::{Carried, Doubt, Doubtful, Orphan, carry};
 pub use check::{LayerRemark, LayerRemarkKind, check};
 pub use compare::{LayerDifference, compare};

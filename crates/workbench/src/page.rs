@@ -8,7 +8,7 @@ type PageFile = (&'static str, &'static str, &'static str);
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
-const FILES: [PageFile; 19] = [
+const FILES: [PageFile; 20] = [
     ("style.css", "text/css; charset=utf-8", include_str!("../page/style.css")),
     ("main.mjs", SCRIPT, include_str!("../page/main.mjs")),
     ("piece.mjs", SCRIPT, include_str!("../page/piece.mjs")),
@@ -21,6 +21,7 @@ const FILES: [PageFile; 19] = [
     ("layers.mjs", SCRIPT, include_str!("../page/layers.mjs")),
     ("files.mjs", SCRIPT, include_str!("../page/files.mjs")),
     ("keys.mjs", SCRIPT, include_str!("../page/keys.mjs")),
+    ("pages.mjs", SCRIPT, include_str!("../page/pages.mjs")),
     ("pencil.mjs", SCRIPT, include_str!("../page/pencil.mjs")),
     ("overview.mjs", SCRIPT, include_str!("../page/overview.mjs")),
     ("downbeats.mjs", SCRIPT, include_str!("../page/downbeats.mjs")),

@@ -7,7 +7,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use arcata_desk::{SessionError, Shared};
-use arcata_engrave::Engraver;
+use arcata_engrave::{Engraver, House};
 use arcata_habits::Habits;
 use axum::Router;
 use tokio::net::TcpListener;
@@ -26,6 +26,8 @@ pub struct ServeSettings {
     pub layers: Vec<PathBuf>,
     /// A leader's habits, to bow by.
     pub habits: Option<Habits>,
+    /// How the house wants its parts.
+    pub house: House,
     /// The port; 0 for any that is free.
     pub port: u16,
 }
@@ -74,7 +76,7 @@ pub fn serve(
     engraver: Engraver,
     ready: impl FnOnce(&str, &str) + Send,
 ) -> Result<(), ServeError> {
-    let engraver = Arc::new(engraver);
+    let engraver = Arc::new(engraver.keeping_parts());
     let preparing = engraver.clone();
     // While the score is read and the browser opens, the engraver lays out its fonts.
     std::thread::spawn(move || preparing.prepare());
@@ -82,7 +84,7 @@ pub fn serve(
     for layer in &settings.layers {
         put_layer_on_desk(&mut session, layer).map_err(ServeError::Session)?;
     }
-    let shared = Shared::new(session, engraver);
+    let shared = Shared::new(session, engraver).in_house(settings.house.clone());
     let score = settings.score.clone();
     listen(
         settings.port,
