@@ -48,7 +48,7 @@ test("pages are seen as they are printed; a page and a line begin where somebody
   // To bar 14, and a new page there; then a new line at bar 17.
   await page.keyboard.press("Home");
   for (let step = 0; step < 13; step += 1) await page.keyboard.press("ArrowRight");
-  assert.equal(await page.locator(".bar[aria-selected=true]").getAttribute("aria-label"), "bar 14");
+  assert.equal(await page.locator(".bar[aria-pressed=true]").getAttribute("aria-label"), "bar 14");
   await page.keyboard.press("x");
   await page.waitForFunction(() => document.querySelector('.bar[data-asked="page"]'), undefined, { timeout: 120_000 });
   await made(page);

@@ -23,7 +23,7 @@ let made = null;
 /** What was asked for last: an answer to something before it is not shown. */
 let asked = 0;
 
-const sheets = make("div", { class: "sheets", role: "listbox", tabindex: "0" });
+const sheets = make("div", { class: "sheets", role: "application", tabindex: "0" });
 const status = make("p", { class: "note", role: "status" });
 const told = make("ul", { class: "note" });
 /** Which bar is chosen, in words. */
@@ -46,7 +46,7 @@ function overlay(one, index, page) {
   const more = 3;
   const style = `left: ${across(one.left)}; width: ${across(one.right - one.left)}; top: ${down(one.top - more)}; height: ${down(one.bottom - one.top + 2 * more)}`;
   return make("div", {
-    class: "bar", role: "option", id: `page-bar-${index}`, style, "data-asked": one.asked, "aria-label": [piece.barsSaid(one.first, one.last), asks(one)].filter(Boolean).join(": "),
+    class: "bar", role: "button", tabindex: "-1", "aria-pressed": "false", id: `page-bar-${index}`, style, "data-asked": one.asked, "aria-label": [piece.barsSaid(one.first, one.last), asks(one)].filter(Boolean).join(": "),
     onclick: () => choose(index),
   }, one.asked ? make("span", { text: word(one.asked === "page" ? "signPage" : "signLine") }) : null);
 }
@@ -79,12 +79,12 @@ function step(by) {
 }
 
 function mark() {
-  for (const old of sheets.querySelectorAll("[aria-selected=true]")) old.setAttribute("aria-selected", "false");
+  for (const old of sheets.querySelectorAll("[aria-pressed=true]")) old.setAttribute("aria-pressed", "false");
   const at = chosen();
   here.textContent = made ? piece.barSaid(bar) : "";
   const one = sheets.querySelector(`#page-bar-${at}`);
   sheets.setAttribute("aria-activedescendant", one ? one.id : "");
-  one?.setAttribute("aria-selected", "true");
+  one?.setAttribute("aria-pressed", "true");
   one?.scrollIntoView({ block: "nearest", inline: "nearest" });
 }
 
