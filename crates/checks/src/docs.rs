@@ -73,6 +73,7 @@ fn pages(setting: &CheckSetting) -> Result<BTreeMap<String, String>> {
         ("class-record", arcata_class::record_schema()),
         ("class-hand", arcata_class::hand_schema()),
         ("class-hand-act", arcata_class::hand_act_schema()),
+        ("breaks", arcata_layer::breaks_schema()),
     ];
     for (name, schema) in schemas {
         let text = serde_json::to_string_pretty(&schema).map_err(|problem| problem.to_string())?;

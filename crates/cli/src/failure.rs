@@ -57,6 +57,10 @@ pub(crate) enum Failure {
     Picture {
         why: String,
     },
+    Breaks {
+        path: PathBuf,
+        why: String,
+    },
     House {
         name: String,
         why: String,
@@ -171,7 +175,7 @@ impl Failure {
             Self::PartNotMade { part, why } => because("failure-part-not-made", why).quoting("part", part),
             Self::Exists { paths } => exists(paths),
             Self::Aside { path, why } => of("failure-aside-file", path, &ended(why)),
-            Self::Task { path, why } => of("failure-in", path, &ended(why)),
+            Self::Task { path, why } | Self::Breaks { path, why } => of("failure-in", path, &ended(why)),
             Self::Key { path, why } => of("failure-key", path, &ended(why)),
             Self::NoHandIns { path } => Saying::new("failure-no-hand-ins").quoting("path", named(path)),
             Self::Habits { path, why } | Self::Layer { path, why } => of("failure-of-ended", path, why),

@@ -7,7 +7,7 @@ use arcata_workbench::{DemoScore, ServeSettings, serve};
 
 use crate::args::OpenArguments;
 use crate::failure::Failure;
-use crate::{engraving, files, habits_file, own_folder};
+use crate::{engraving, files, habits_file, house_file, own_folder};
 
 /// What may be tried without a score, as the page calls them.
 const DEMOS: &[DemoScore] = &[
@@ -25,6 +25,7 @@ pub(crate) fn run(arguments: &OpenArguments) -> Result<ExitCode, Failure> {
         score: arguments.score.clone(),
         layers: arguments.layer.clone(),
         habits: arguments.habits.as_deref().map(habits_file::read).transpose()?,
+        house: house_file::of(arguments.house.as_deref())?,
         port: arguments.port,
         until_closed: arguments.until_closed,
         own_folder: own_folder::state(),

@@ -10,11 +10,16 @@ use std::time::Instant;
 
 use arcata_bow::RealTime;
 use arcata_bow::timing::{TempoChoice, TempoMap};
-use arcata_engrave::{Booklet, BookletRequest, Engraver, House, Picture, ShownChanges, SystemWide, pdf};
+use arcata_engrave::{
+    AskedStarts, Booklet, BookletRequest, Engraver, House, Picture, ShownChanges, SystemWide,
+    house_conflict_said, pdf,
+};
 use arcata_files::FileError;
-use arcata_languages::{Argument, Saying};
-use arcata_prepare::{changed_bars, house_conflict_said, part_file_name, part_paper};
+use arcata_languages::{Argument, Saying, Wording};
+use arcata_layer::{Addresses, AskedBreaks};
+use arcata_prepare::{changed_bars, part_file_name, part_paper};
 use arcata_score::Length;
+use indicatif::{ParallelProgressIterator as _, ProgressBar, ProgressFinish, ProgressStyle};
 use rayon::prelude::*;
 
 use crate::args::PartsArguments;
@@ -24,7 +29,7 @@ use crate::layer_words::say;
 use crate::parts_bowings::{self, PartsScore};
 use crate::parts_record::{PartRecord, PartsRecord, sum};
 use crate::parts_words::{PartTold, changed_said};
-use crate::{bars, engraving, files, parts_handover, studio};
+use crate::{bars, breaks_file, engraving, files, house_file, parts_handover, studio};
 
 /// The sheets of a part that is to be folded and stitched.
 pub(crate) struct StitchedSheets {
@@ -46,6 +51,10 @@ pub(crate) struct PartTarget {
     /// What it is made from, as a sum.
     made_from: String,
     shown: ShownChanges,
+    /// Where somebody wants pages and lines to begin.
+    asked: AskedStarts,
+    /// What is to be told of that, and whether it wants a look.
+    asked_told: Vec<(Saying, bool)>,
     /// What has changed since it was printed; nothing where that is not asked.
     changed: Option<Saying>,
 }
@@ -62,14 +71,17 @@ struct Workshop<'a> {
     arguments: &'a PartsArguments,
     bowed: &'a BowedScore,
     house: &'a House,
+    /// Breaks that somebody has asked for, and the file that says so.
+    breaks: Option<(PathBuf, AskedBreaks)>,
     tempo: TempoMap,
+    wording: Wording,
     wide: SystemWide,
     turn: RealTime,
     engraver: Engraver,
 }
 
 pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
-    let house = house(arguments)?;
+    let house = house_file::of(arguments.house.as_deref())?;
     if arguments.check {
         return Ok(checked(&house));
     }
@@ -80,15 +92,19 @@ pub(crate) fn run(arguments: &PartsArguments) -> Result<ExitCode, Failure> {
     let targets: Vec<PartTarget> =
         parts.par_iter().map(|part| workshop.target(*part, &lighter)).collect::<Result<_, _>>()?;
     let record = PartsRecord::of(arguments.out());
-    check_targets(arguments, &targets, &record)?;
+    check_targets(&workshop, &targets, &record)?;
     std::fs::create_dir_all(arguments.out())
         .map_err(|error| FileError::Write { path: arguments.out().to_owned(), why: error.to_string() })?;
     let there = workshop.make(&targets, record)?;
     let mut complete = bowed.left_out.is_empty();
     let mut report = String::new();
     for (target, part) in targets.iter().zip(&there) {
-        complete &= part.record.complete;
+        complete &= part.record.complete && target.asked_told.iter().all(|(_, is_lost)| !is_lost);
         tell(&workshop, target, part, &mut report);
+    }
+    for (saying, _) in workshop.breaks_of_no_part() {
+        complete = false;
+        let _ = writeln!(report, "{}", filled(&say(&saying)));
     }
     for entry in &bowed.left_out {
         let what = entry.to_string();
@@ -115,19 +131,13 @@ fn checked(house: &House) -> ExitCode {
     ExitCode::from(1)
 }
 
-fn house(arguments: &PartsArguments) -> Result<House, Failure> {
-    let Some(path) = &arguments.house else { return Ok(House::default()) };
-    let failed = |why: String| Failure::House { name: path.display().to_string(), why };
-    let text = files::read_text(path).map_err(failed)?;
-    House::parse(&text).map_err(|error| failed(error.to_string()))
-}
-
 /// Nothing is written over: neither the score nor, unless asked, parts made before. Parts that stay as they are are not in the way.
 fn check_targets(
-    arguments: &PartsArguments,
+    workshop: &Workshop<'_>,
     targets: &[PartTarget],
     record: &PartsRecord,
 ) -> Result<(), Failure> {
+    let arguments = workshop.arguments;
     let folder = arguments.out();
     let mut written: Vec<PathBuf> = vec![PartsRecord::path(folder)];
     let mut there: Vec<PathBuf> = Vec::new();
@@ -149,7 +159,8 @@ fn check_targets(
         .iter()
         .map(PathBuf::as_path)
         .chain([arguments.score()])
-        .chain(arguments.house.as_deref());
+        .chain(arguments.house.as_deref())
+        .chain(workshop.breaks.as_ref().map(|(path, _)| path.as_path()));
     for input in inputs {
         if let Some(path) = written.iter().find(|file| files::same(file, input)) {
             return Err(Failure::SameFile { path: path.clone() });
@@ -187,14 +198,40 @@ impl<'a> Workshop<'a> {
             arguments,
             bowed,
             house,
+            breaks: breaks_file::of(arguments.score(), arguments.breaks.as_deref())?,
             tempo: TempoMap::new(&bowed.score, &profile, tempo),
             wide: SystemWide::new(&bowed.document, &bowed.score),
             turn: RealTime::from_micros(profile.times.page_turn.value * 1000),
+            wording: files::wording(),
             engraver: engraving::engraver(),
         })
     }
 
-    fn request<'r>(&'r self, part: usize, shown: &'r ShownChanges) -> BookletRequest<'r> {
+    /// What is to be told of breaks in parts that the score does not have.
+    fn breaks_of_no_part(&self) -> Vec<(Saying, bool)> {
+        let addresses = Addresses::new(&self.bowed.score);
+        self.breaks.as_ref().map_or_else(Vec::new, |(_, asked)| asked.told(&addresses, None))
+    }
+
+    /// Where somebody wants pages and lines of a part to begin, and what is to be told of that.
+    fn asked(&self, part: usize) -> (AskedStarts, Vec<(Saying, bool)>) {
+        let Some((path, asked)) = &self.breaks else { return Default::default() };
+        let addresses = Addresses::new(&self.bowed.score);
+        let found = asked.in_part(&addresses, part);
+        let mut told = asked.told(&addresses, Some(part));
+        if found.count() > 0 {
+            let name = path.file_name().unwrap_or_default().to_string_lossy();
+            let said = Saying::new("part-breaks").with("count", found.count()).quoting("file", name);
+            told.insert(0, (said, false));
+        }
+        (AskedStarts { pages: found.pages, lines: found.lines }, told)
+    }
+
+    fn request<'r>(
+        &'r self,
+        part: usize,
+        (shown, asked): (&'r ShownChanges, &'r AskedStarts),
+    ) -> BookletRequest<'r> {
         BookletRequest {
             document: &self.bowed.document,
             score: &self.bowed.score,
@@ -204,6 +241,8 @@ impl<'a> Workshop<'a> {
             turn: self.turn,
             part,
             shown,
+            asked,
+            wording: &self.wording,
         }
     }
 
@@ -218,16 +257,17 @@ impl<'a> Workshop<'a> {
             changed = Some(changed_said(bars.as_ref().map(|bars| bars.iter().map(label).collect())));
             shown.bars = bars.unwrap_or_default();
         }
-        let key = Booklet::content_key(&self.request(part, &shown), &self.engraver);
+        let (asked, asked_told) = self.asked(part);
+        let key = Booklet::content_key(&self.request(part, (&shown, &asked)), &self.engraver);
         // What is told is kept with the part, so its language counts, too.
         let made_from = sum(format!("{key} {} {:?}", self.arguments.booklet, files::wording()).as_bytes());
-        Ok(PartTarget { part, stem, made_from, shown, changed })
+        Ok(PartTarget { part, stem, made_from, shown, asked, asked_told, changed })
     }
 
     /// The bars that are not as in an earlier file of the part; nothing where there is none.
     fn changed(&self, before: &Path, part: usize) -> Result<Option<BTreeSet<u32>>, Failure> {
-        let none = ShownChanges::default();
-        let now = Booklet::unpaged(&self.request(part, &none), &self.engraver);
+        let (none, free) = (ShownChanges::default(), AskedStarts::default());
+        let now = Booklet::unpaged(&self.request(part, (&none, &free)), &self.engraver);
         if !before.exists() {
             return Ok(None);
         }
@@ -251,14 +291,19 @@ impl<'a> Workshop<'a> {
             locked().keep(folder, &target.stem, made.record.clone())?;
             Ok(made)
         };
-        targets.par_iter().map(one).collect()
+        // To a terminal's error stream only: what is printed stays what it is.
+        let style = ProgressStyle::with_template("{bar:30} {pos}/{len}");
+        let bar = ProgressBar::new(targets.len() as u64)
+            .with_style(style.unwrap_or_else(|_| ProgressStyle::default_bar()))
+            .with_finish(ProgressFinish::AndClear);
+        targets.par_iter().progress_with(bar).map(one).collect()
     }
 
     fn made(&self, target: &PartTarget) -> Result<PartThere, Failure> {
         let started = Instant::now();
         let name = self.bowed.score.parts[target.part].name.clone();
         let failed = |why: String| Failure::PartNotMade { part: name.clone(), why };
-        let request = self.request(target.part, &target.shown);
+        let request = self.request(target.part, (&target.shown, &target.asked));
         let paper = part_paper(&request, &self.engraver).map_err(failed)?;
         let path = self.arguments.out().join(&target.stem);
         let sheets = self.arguments.booklet.then(|| sheets(&paper.booklet, ending(&path, FOLDED)));
@@ -314,6 +359,9 @@ fn tell(workshop: &Workshop<'_>, target: &PartTarget, part: &PartThere, report: 
     let _ = writeln!(report, "  {}", say(&Saying::new("part-files").quoting("pdf", pdf)));
     if let Some(changed) = &target.changed {
         let _ = writeln!(report, "{}", filled(&format!("  {}", say(changed))));
+    }
+    for (saying, _) in &target.asked_told {
+        let _ = writeln!(report, "{}", filled(&format!("  {}", say(saying))));
     }
     for line in &part.record.told {
         let _ = writeln!(report, "{}", filled(line));

@@ -1,9 +1,9 @@
 //! What the command about parts says when it has made them.
 
 use arcata_bow::RealTime;
-use arcata_engrave::PageEndKind;
+use arcata_engrave::{PageEndKind, advice_said, page_end_said, remark_said};
 use arcata_languages::{Argument, Saying};
-use arcata_prepare::{PartPaper, advice_said, page_end_said, remark_said};
+use arcata_prepare::PartPaper;
 
 use crate::layer_words::say;
 use crate::parts_command::StitchedSheets;

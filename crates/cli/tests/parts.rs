@@ -325,6 +325,60 @@ fn only_parts_that_changed_are_made_again() {
     assert_eq!(made_again(&["--replace"]), ["Violoncello"]);
 }
 
+/// The file beside the score says where a page begins; what it asks for in vain is told, and the file stays.
+#[test]
+fn pages_and_lines_begin_where_the_file_beside_the_score_asks_for_it() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let (score, out) = (folder.path().join("score.musicxml"), folder.path().join("parts"));
+    std::fs::copy(demo("ferry-bell-quartet.musicxml"), &score).expect("copied");
+    let music = std::fs::read(&score).expect("a score");
+    let document = arcata_xml::Document::parse(music, &arcata_xml::Limits::default()).expect("well-formed");
+    let read = arcata_score::read(&document);
+    let addresses = arcata_layer::Addresses::new(&read);
+    let mut asked = arcata_layer::AskedBreaks::default();
+    asked.ask(&addresses, (2, 16), Some(arcata_layer::BreakOpening::Page)).expect("asked");
+    asked.ask(&addresses, (2, 5), Some(arcata_layer::BreakOpening::Line)).expect("asked");
+    let file = folder.path().join("score.breaks.json");
+    let wanted = arcata_layer::write_breaks(&asked);
+    std::fs::write(&file, &wanted).expect("written");
+    let said = text(&parts(&score, &out, &[]).stdout);
+    assert_eq!(
+        said.matches("2 pages or lines begin where score.breaks.json asks for it").count(),
+        1,
+        "{said}"
+    );
+    let viola = std::fs::read_to_string(out.join("03-Viola.musicxml")).expect("a part");
+    let opened = |bar: u32| {
+        let (_, bar) = viola.split_once(&format!("<measure number=\"{bar}\"")).expect("the bar");
+        bar.split("</measure>").next().unwrap_or_default().to_owned()
+    };
+    assert!(opened(17).contains("new-page=\"yes\""), "{}", opened(17));
+    assert!(opened(6).contains("new-system=\"yes\""), "{}", opened(6));
+    // The score says when it was written: archives can take its parts (PDF/A-2b, ISO 19005-2, 6.6.4 and 6.2.3).
+    let pdf = std::fs::read(out.join("03-Viola.pdf")).expect("a PDF");
+    let says = |what: &str| pdf.windows(what.len()).any(|bytes| bytes == what.as_bytes());
+    assert!(says("<pdfaid:part>2</pdfaid:part>") && says("<pdfaid:conformance>B</pdfaid:conformance>"));
+    let catalog = Document::load_mem(&pdf).expect("a PDF");
+    let intents = catalog.catalog().and_then(|catalog| catalog.get(b"OutputIntents"));
+    assert!(intents.is_ok(), "it says which colours it means");
+    // Of the parts only the one that is asked for otherwise is made again; a part that is not there is told.
+    let other = wanted.replace("\"page\"", "\"line\"");
+    let gone = other.replacen("{\"part\":\"Viola\"", "{\"part\":\"Viola da caccia\"", 1);
+    std::fs::write(&file, &gone).expect("written");
+    let again = parts(&score, &out, &["--replace"]);
+    let said = text(&again.stdout);
+    assert_eq!(said.matches("as it was made before").count(), 3, "{said}");
+    assert!(said.contains("no part is called") && said.contains("Viola da caccia"), "{said}");
+    assert_eq!(again.status.code(), Some(1));
+    assert_eq!(std::fs::read_to_string(&file).expect("the file"), gone, "nothing is lost");
+    // Another file can be named; one that is none is told.
+    std::fs::write(folder.path().join("none.json"), "[]").expect("written");
+    let named = folder.path().join("none.json");
+    let wrong = parts(&score, &out, &["--breaks", named.to_str().expect("a name"), "--replace"]);
+    assert_eq!(wrong.status.code(), Some(2));
+    assert!(text(&wrong.stderr).contains("none.json"), "{}", text(&wrong.stderr));
+}
+
 /// A line in which a bar changed bears an upright line in the outer margin, and the bars are named.
 #[test]
 fn what_changed_since_it_was_printed_is_marked_in_the_margin() {

@@ -328,6 +328,7 @@ fn the_schemas_in_the_folder_are_the_programs() {
         ("class-record", arcata_class::record_schema()),
         ("class-hand", arcata_class::hand_schema()),
         ("class-hand-act", arcata_class::hand_act_schema()),
+        ("breaks", arcata_layer::breaks_schema()),
     ];
     let published = std::fs::read_dir(root().join("docs/schema")).expect("the schemas").count();
     assert_eq!(published, program.len(), "every published schema is held against something here");

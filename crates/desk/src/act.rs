@@ -116,10 +116,31 @@ pub enum Act {
         /// `professional`, `amateur` or `student`.
         profile: String,
     },
+    /// A page or a line of a part is to begin with a bar.
+    Break {
+        /// The part, as layers name it.
+        part: String,
+        /// The bar as printed.
+        bar: String,
+        /// The bar by position in the file, from 1.
+        #[schema(value_type = u64)]
+        bar_ordinal: u32,
+        /// What begins; without it what was asked for there is taken back.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        begins: Option<Begins>,
+    },
+    /// Breaks as the file beside the score has them: another program has written it.
+    Breaks {
+        /// The breaks, in their file format.
+        text: String,
+    },
     /// The file was changed by another program: what the layers are after they were carried over.
     Carried {
         /// The layers on the desk, in their order and file format.
         layers: Vec<String>,
+        /// The breaks asked for in the parts, in their file format; those that there were where it says nothing.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        breaks: Option<String>,
         /// What moved, is in doubt, or found no note any more.
         told: Vec<String>,
     },
@@ -153,6 +174,16 @@ pub enum Ask {
     Retake,
     /// Nothing: as it comes.
     Free,
+}
+
+/// What is asked to begin with a bar of a part.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Begins {
+    /// A line of music.
+    Line,
+    /// A page.
+    Page,
 }
 
 /// What a slur is.

@@ -7,7 +7,7 @@ use arcata_languages::{Language, Texts};
 use arcata_layer::{Addresses, shorthand};
 use utoipa::OpenApi;
 
-use crate::act::{Act, Ask, Asked, ByteEdit, NotePlace, SlurIs};
+use crate::act::{Act, Ask, Asked, Begins, ByteEdit, NotePlace, SlurIs};
 use crate::alike::{AlikeView, StrokeAt, alike, is_there};
 use crate::answers::{AskedBy, PageAnswer, PageRequest};
 use crate::comparison::{self, PassageView};
@@ -16,13 +16,14 @@ use crate::drawing::{self, PictureView, SystemView};
 use crate::export;
 use crate::failed::Failed;
 use crate::happened::Happened;
+use crate::part_pages::{PartPagesView, PrintedPart, part_pages};
 use crate::place::{PlaceView, place};
 use crate::request_language::RequestLanguage;
 use crate::requests::{
-    ActRequest, BowRequest, ChangeRequest, ExportKind, KeptView, LanguageQuery, LayerPictureQuery, LineQuery,
-    LookRequest, PartQuery, PictureQuery, PlaceQuery, ProposalRequest, RuleView, ShorthandRequest,
-    ShorthandView, ShownRequest, SlurRequest, StepRequest, StrokeQuery, TextView, TwoLayersQuery,
-    WrittenView,
+    ActRequest, BowRequest, BreakRequest, ChangeRequest, ExportKind, KeptView, LanguageQuery,
+    LayerPictureQuery, LineQuery, LookRequest, PagesQuery, PartQuery, PictureQuery, PlaceQuery,
+    ProposalRequest, RuleView, ShorthandRequest, ShorthandView, ShownRequest, SlurRequest, StepRequest,
+    StrokeQuery, TextView, TwoLayersQuery, WrittenView,
 };
 use crate::session::{Session, SessionError};
 use crate::shared::Shared;
@@ -55,11 +56,13 @@ pub(crate) enum Deed {
 }
 
 /// All addresses. One that ends in `/` has a name behind it.
-const ADDRESSES: [(AskedBy, &str, Handling); 27] = [
+const ADDRESSES: [(AskedBy, &str, Handling); 29] = [
     (AskedBy::Get, "score", Handling::Looks(score)),
     (AskedBy::Get, "place", Handling::Looks(place_read)),
     (AskedBy::Get, "systems", Handling::Looks(systems)),
     (AskedBy::Get, "system", Handling::Looks(system)),
+    (AskedBy::Get, "pages", Handling::Looks(pages)),
+    (AskedBy::Post, "break", Handling::Does(ask_break)),
     (AskedBy::Get, "strokes", Handling::Looks(strokes)),
     (AskedBy::Get, "findings", Handling::Looks(findings)),
     (AskedBy::Get, "ways", Handling::Looks(other_ways)),
@@ -154,6 +157,42 @@ fn system(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAnswer,
     let bars = query.first.unwrap_or(0)..=query.last.or(query.first).unwrap_or(0);
     let drawn = drawing::system(&desk, &wanted, bars, (&shared.engraver, version));
     PageAnswer::json(&drawn.map_err(Failed::impossible)?)
+}
+
+/// The pages of a part as they would be printed; making them takes seconds.
+#[utoipa::path(get, path = "/api/pages", params(PagesQuery, ("accept-language" = Option<String>, Header, description = "The language of the sentences: en, it, fr or de.")), responses((status = 200, body = PartPagesView), (status = 422, body = Failed), (status = 400, body = Failed)))]
+fn pages(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAnswer, Failed> {
+    let PagesQuery { part } = request.query()?;
+    let (desk, state, version) = {
+        let session = shared.session();
+        (session.desk(), session.state().clone(), session.version())
+    };
+    let printed = PrintedPart {
+        desk: &desk,
+        layer: &state.layers.together(),
+        breaks: &state.breaks,
+        house: &shared.house,
+        part,
+    };
+    let wording = request.spoken().wording(&desk);
+    let made = part_pages(&printed, (&shared.engraver, &shared.made_parts, version), &wording);
+    PageAnswer::json(&made.map_err(Failed::impossible)?)
+}
+
+/// Asks for a page or a line of a part to begin with a bar, or takes that back.
+#[utoipa::path(post, path = "/api/break", request_body = BreakRequest, responses((status = 200, body = DoneView), (status = 409, body = Failed), (status = 422, body = Failed), (status = 400, body = Failed), (status = 415, body = Failed)))]
+fn ask_break(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed> {
+    let BreakRequest { part, bar, begins, version, by } = request.json()?;
+    done(shared, (request, by, None), |session| {
+        let desk = session.desk();
+        let score = desk.base.score();
+        let addresses = Addresses::new(score);
+        let name = addresses.part_keys().get(part).cloned();
+        let name = name.ok_or_else(|| Failed::impossible("there is no such part"))?;
+        let there = score.bars.get(bar as usize).ok_or_else(|| Failed::impossible("there is no such bar"))?;
+        let act = Act::Break { part: name, bar: there.label.clone(), bar_ordinal: bar + 1, begins };
+        acted(session, act, version)
+    })
 }
 
 /// The strokes of a line.
@@ -460,6 +499,8 @@ fn write(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed
         place_read,
         systems,
         system,
+        pages,
+        ask_break,
         strokes,
         findings,
         other_ways,
@@ -484,6 +525,6 @@ fn write(shared: &Shared, request: &PageRequest, _: &str) -> Result<Deed, Failed
         kept,
         write
     ),
-    components(schemas(ExportKind, Act, Ask, Asked, NotePlace, SlurIs, ByteEdit, Happened))
+    components(schemas(ExportKind, Act, Ask, Asked, Begins, NotePlace, SlurIs, ByteEdit, Happened))
 )]
 pub struct Description;

@@ -2,9 +2,9 @@
 
 use std::fmt;
 
-use arcata_engrave::{Engraver, Opening};
+use arcata_engrave::{Engraver, House, Opening};
 use arcata_languages::Wording;
-use arcata_layer::Layer;
+use arcata_layer::{AskedBreaks, Layer};
 use arcata_xml::Input;
 
 use crate::desk::Desk;
@@ -70,6 +70,10 @@ pub struct PrintOrder<'a> {
     pub desk: &'a Desk,
     /// What the shown layers say together.
     pub layer: &'a Layer,
+    /// Where pages and lines of parts are to begin.
+    pub breaks: &'a AskedBreaks,
+    /// How the house wants its parts.
+    pub house: &'a House,
     /// The name of the score's file without its ending.
     pub stem: &'a str,
     /// Who engraves.
@@ -103,6 +107,8 @@ pub(crate) fn leaving(
             kind,
             desk: &desk,
             layer: &state.layers.together(),
+            breaks: &state.breaks,
+            house: &shared.house,
             stem: &stem,
             engraver: &shared.engraver,
             wording: &spoken.wording(&desk),
@@ -151,6 +157,10 @@ pub(crate) fn leaving(
         }
         "sheet" => return printed(PrintKind::Sheet),
         "parts" => return printed(PrintKind::Parts { only: part.part }),
+        "breaks" => {
+            let text = arcata_layer::write_breaks(&state.breaks);
+            (format!("{stem}.breaks.json"), "application/json", text.into_bytes())
+        }
         "aside" => {
             let (name, text) = {
                 let session = shared.session();
@@ -162,7 +172,7 @@ pub(crate) fn leaving(
         }
         _ => {
             return Err(Failed::missing(
-                "what leaves is score, layer, pdf, picture, sheet, parts, review or aside",
+                "what leaves is score, layer, pdf, picture, sheet, parts, review, breaks or aside",
             ));
         }
     };

@@ -19,6 +19,7 @@ mod history;
 mod journal;
 mod kept_beside;
 mod layers;
+mod part_pages;
 mod place;
 mod request_language;
 mod requests;
@@ -32,7 +33,7 @@ mod views;
 mod ways;
 mod with_marks;
 
-pub use act::{Act, Ask, Asked, ByteEdit, NotePlace, SlurIs};
+pub use act::{Act, Ask, Asked, Begins, ByteEdit, NotePlace, SlurIs};
 pub use addresses::{Description, asked_by};
 pub use answers::{AskedBy, Begun, LARGEST_ACT, PageAnswer, PageRequest};
 pub use desk::Desk;

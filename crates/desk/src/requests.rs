@@ -4,7 +4,7 @@ use arcata_languages::Wording;
 use serde::{Deserialize, Serialize};
 use utoipa::{IntoParams, ToSchema};
 
-use crate::act::{Act, ByteEdit, SlurIs};
+use crate::act::{Act, Begins, ByteEdit, SlurIs};
 use crate::alike::Goes;
 use crate::drawing::{SystemView, WIDTHS, Wanted};
 use crate::failed::Failed;
@@ -146,6 +146,33 @@ pub(crate) struct SlurRequest {
     /// The page.
     #[serde(default)]
     pub(crate) by: String,
+}
+
+/// Where a page or a line of a part is to begin.
+#[derive(Debug, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct BreakRequest {
+    /// The part, index.
+    pub(crate) part: usize,
+    /// The bar, index.
+    #[schema(value_type = u64)]
+    pub(crate) bar: u32,
+    /// What begins; without it what was asked for there is taken back.
+    #[serde(default)]
+    pub(crate) begins: Option<Begins>,
+    /// The version that the user sees.
+    pub(crate) version: u64,
+    /// The page.
+    #[serde(default)]
+    pub(crate) by: String,
+}
+
+/// Which part is looked at.
+#[derive(Deserialize, IntoParams)]
+#[into_params(parameter_in = Query)]
+pub(crate) struct PagesQuery {
+    /// The part, index.
+    pub(crate) part: usize,
 }
 
 /// A proposal that is taken into the score.
@@ -324,6 +351,8 @@ pub(crate) enum ExportKind {
     Parts,
     /// What the review finds, as a page in words.
     Review,
+    /// Where pages and lines of the parts are to begin.
+    Breaks,
     /// What is set aside, and what slurs are said to be.
     Aside,
 }

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use arcata_analysis::Source;
 use arcata_habits::Habits;
-use arcata_layer::{Addresses, carry};
+use arcata_layer::{Addresses, AskedBreaks, carry, read_breaks, write_breaks};
 use arcata_review::Aside;
 
 use crate::act::{Act, NotePlace};
@@ -116,7 +116,30 @@ impl Session {
         let (history, mut lost) =
             History::of((&bytes, start.source), acts, counting, given).map_err(SessionError::Score)?;
         lost.extend(start.journal_told);
-        Ok(Self { name: start.name, bytes, shelf, history, version: 0, lost })
+        let mut session = Self { name: start.name, bytes, shelf, history, version: 0, lost };
+        session.take_up_breaks()?;
+        session.version = 0;
+        Ok(session)
+    }
+
+    /// What the file beside the score says of breaks counts: whoever wrote it did so after this session, or on another machine.
+    fn take_up_breaks(&mut self) -> Result<(), SessionError> {
+        let now = &self.state().breaks;
+        let Some(text) = self.shelf.breaks().map_err(SessionError::Score)? else {
+            // The journal alone has them: the file was left behind.
+            let text = write_breaks(now);
+            let wanted = !now.is_empty();
+            return if wanted {
+                self.shelf.put_breaks("", &text).map_err(SessionError::Score)
+            } else {
+                Ok(())
+            };
+        };
+        let named = |why: String| SessionError::Score(format!("{}: {why}", self.shelf.breaks_name()));
+        if read_breaks(&text).map_err(named)? != *now {
+            self.act(Act::Breaks { text }, None)?;
+        }
+        Ok(())
     }
 
     /// Does an act: writes it to the journal, then confirms it. `seen` is the version that the user looked at.
@@ -126,6 +149,9 @@ impl Session {
     pub(crate) fn act(&mut self, act: Act, seen: Option<u64>) -> Result<Moved, SessionError> {
         if seen.is_some_and(|seen| seen != self.version) {
             return Err(SessionError::Late);
+        }
+        if matches!(act, Act::Break { .. }) {
+            self.take_up_breaks()?;
         }
         let act = match act {
             Act::Change { sentence, edits, .. } => {
@@ -183,7 +209,7 @@ impl Session {
 
     fn go(&mut self, counting: usize, step: &JournalLine) -> Result<Moved, SessionError> {
         let there = self.history.moment(&self.bytes, counting)?;
-        self.put(step)?;
+        self.keep(step, &there.state.breaks)?;
         let before = self.history.go(counting, there);
         Ok(self.show(&before))
     }
@@ -247,9 +273,14 @@ impl Session {
             layers.push(arcata_layer::write(&carried.layer));
         }
         told.extend(more);
-        let act = Act::Carried { layers, told: told.clone() };
         let mut state = self.state().clone();
         let addresses = Addresses::new(base.score());
+        let parts = (0..addresses.part_keys().len()).map(Some).chain([None]);
+        told.extend(
+            parts.flat_map(|part| state.breaks.told(&addresses, part)).map(|(said, _)| said.to_string()),
+        );
+        let breaks = (!state.breaks.is_empty()).then(|| write_breaks(&state.breaks.carried(&addresses)));
+        let act = Act::Carried { layers, breaks, told: told.clone() };
         state.act(&act, || &addresses).map_err(SessionError::Act)?;
         let desk = Desk::new(Arc::new(base), &state.layers.together(), None);
         let moved = self.did(act, ActMoment { state: Arc::new(state), desk })?;
@@ -276,13 +307,25 @@ impl Session {
         self.act(Act::Layer { name: name.to_owned(), text: Some(text) }, None).map(|_| ())
     }
 
-    fn put(&mut self, step: &JournalLine) -> Result<(), SessionError> {
-        self.shelf.put(step).map_err(SessionError::Journal)
+    /// Puts a step into the journal, and the breaks that it leaves into their file. The file comes first: what it says counts when the
+    /// session is opened again, and a program that ends between the two has lost nothing.
+    fn keep(&mut self, step: &JournalLine, breaks: &AskedBreaks) -> Result<(), SessionError> {
+        let (was, text) = (write_breaks(&self.state().breaks), write_breaks(breaks));
+        let another = was != text;
+        if another {
+            self.shelf.put_breaks(&was, &text).map_err(SessionError::Journal)?;
+        }
+        let put = self.shelf.put(step).map_err(SessionError::Journal);
+        if put.is_err() && another {
+            // Nothing was done: the file says so again. Where that fails, too, the next opening takes up what it says.
+            let _ = self.shelf.put_breaks(&text, &was);
+        }
+        put
     }
 
     /// Writes an act down and goes to what it has made.
     fn did(&mut self, act: Act, made: ActMoment) -> Result<Moved, SessionError> {
-        self.put(&JournalLine::Did(act.clone()))?;
+        self.keep(&JournalLine::Did(act.clone()), &made.state.breaks)?;
         let before = self.history.did(act, made);
         Ok(self.show(&before))
     }

@@ -3,7 +3,7 @@
 use std::fmt;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
-use arcata_engrave::Engraver;
+use arcata_engrave::{Engraver, House};
 use arcata_layer::Layer;
 use arcata_review::Finding;
 
@@ -12,6 +12,7 @@ use crate::export::PrintShop;
 use crate::failed::Failed;
 use crate::happened::Happened;
 use crate::kept_beside;
+use crate::part_pages::MadeParts;
 use crate::session::Session;
 use crate::views::{self, DoneView};
 
@@ -32,6 +33,8 @@ pub struct Shared {
     session: Arc<Mutex<Session>>,
     pub(crate) engraver: Arc<Engraver>,
     print_shop: Option<Arc<dyn PrintShop>>,
+    pub(crate) house: Arc<House>,
+    pub(crate) made_parts: MadeParts,
     listener: Option<Listener>,
     /// The findings of the newest version that was asked for.
     found: Arc<Mutex<Option<ReviewFound>>>,
@@ -55,6 +58,8 @@ impl Shared {
             session: Arc::new(Mutex::new(session)),
             engraver,
             print_shop: None,
+            house: Arc::default(),
+            made_parts: MadeParts::default(),
             listener: None,
             found: Arc::default(),
         }
@@ -64,6 +69,12 @@ impl Shared {
     #[must_use]
     pub fn with_print_shop(self, shop: Arc<dyn PrintShop>) -> Self {
         Self { print_shop: Some(shop), ..self }
+    }
+
+    /// The same with a house that wants its parts in its own way.
+    #[must_use]
+    pub fn in_house(self, house: House) -> Self {
+        Self { house: Arc::new(house), ..self }
     }
 
     /// The same with somebody who is told what happens; he must not wait.

@@ -35,6 +35,21 @@ pub trait Shelf: fmt::Debug + Send {
     /// Where it cannot be read, in words.
     fn aside(&self) -> Result<Option<String>, String>;
 
+    /// What the file on pages and lines of parts that are to begin somewhere is called, for what is wrong with it.
+    fn breaks_name(&self) -> String;
+
+    /// What that file says; nothing where there is none.
+    ///
+    /// # Errors
+    /// Where it cannot be read, in words.
+    fn breaks(&self) -> Result<Option<String>, String>;
+
+    /// Writes that file whole; one that holds something else than `was` is kept under another name.
+    ///
+    /// # Errors
+    /// Where it cannot be written, in words; it is as it was then.
+    fn put_breaks(&mut self, was: &str, text: &str) -> Result<(), String>;
+
     /// Puts files beside the score; what somebody else wrote there is kept.
     ///
     /// # Errors
@@ -56,13 +71,14 @@ pub trait Shelf: fmt::Debug + Send {
 pub struct MemoryShelf {
     score: Vec<u8>,
     steps: Vec<JournalLine>,
+    breaks: Option<String>,
 }
 
 impl MemoryShelf {
     /// With a score on it.
     #[must_use]
     pub const fn new(score: Vec<u8>) -> Self {
-        Self { score, steps: Vec::new() }
+        Self { score, steps: Vec::new(), breaks: None }
     }
 
     /// The steps that were put there.
@@ -92,6 +108,19 @@ impl Shelf for MemoryShelf {
 
     fn aside(&self) -> Result<Option<String>, String> {
         Ok(None)
+    }
+
+    fn breaks_name(&self) -> String {
+        "what is asked for in the parts".to_owned()
+    }
+
+    fn breaks(&self) -> Result<Option<String>, String> {
+        Ok(self.breaks.clone())
+    }
+
+    fn put_breaks(&mut self, _: &str, text: &str) -> Result<(), String> {
+        self.breaks = Some(text.to_owned());
+        Ok(())
     }
 
     fn keep(&self, _: ExportedFiles) -> Result<KeptView, String> {

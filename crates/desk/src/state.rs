@@ -5,11 +5,14 @@ use std::sync::Arc;
 use arcata_analysis::read_entries;
 use arcata_bow::Style;
 use arcata_habits::Habits;
-use arcata_layer::{Address, Addresses, Entry, HookSign, Layer, Mark, Question, Spot, shorthand};
+use arcata_layer::{
+    Address, Addresses, AskedBreaks, BreakOpening, Entry, HookSign, Layer, Mark, Question, Spot, read_breaks,
+    shorthand,
+};
 use arcata_review::SlurEntry;
 use arcata_score::{Length, places};
 
-use crate::act::{Act, Ask, ByteEdit, NotePlace, SlurIs};
+use crate::act::{Act, Ask, Begins, ByteEdit, NotePlace, SlurIs};
 use crate::layers::Layers;
 
 /// How much softer or louder than written everything can be played, steps of the dynamics (p to mp is one).
@@ -21,6 +24,8 @@ pub(crate) struct SessionState {
     pub(crate) layers: Layers,
     pub(crate) slurs: Vec<(NotePlace, SlurIs)>,
     pub(crate) asides: Vec<FindingAside>,
+    /// Where pages and lines of parts are to begin.
+    pub(crate) breaks: AskedBreaks,
     /// Changes of the score, each on top of the one before.
     pub(crate) edits: Vec<Vec<ByteEdit>>,
     pub(crate) tempo: Option<u32>,
@@ -59,6 +64,7 @@ impl SessionState {
             layers: Layers::new(layer),
             slurs: Vec::new(),
             asides: Vec::new(),
+            breaks: AskedBreaks::default(),
             edits: Vec::new(),
             tempo: None,
             louder: 0,
@@ -174,13 +180,38 @@ impl SessionState {
                 self.profile.clone_from(profile);
                 Ok(())
             }
-            Act::Carried { layers, .. } => {
+            Act::Break { part, bar, bar_ordinal, begins } => {
+                self.ask_break((part, bar, *bar_ordinal), *begins, addresses())
+            }
+            Act::Breaks { text } => {
+                self.breaks = read_breaks(text)?;
+                Ok(())
+            }
+            Act::Carried { layers, breaks, .. } => {
+                let breaks = breaks.as_deref().map(read_breaks).transpose()?;
                 self.layers.replace(layers)?;
+                self.breaks = breaks.unwrap_or_else(|| self.breaks.clone());
                 // Changes and words about slurs were for the file as it was.
                 self.edits.clear();
                 Ok(())
             }
         }
+    }
+
+    fn ask_break(
+        &mut self,
+        (part, bar, ordinal): (&str, &str, u32),
+        begins: Option<Begins>,
+        addresses: &Addresses<'_>,
+    ) -> Result<(), String> {
+        let part = addresses.part(part).ok_or_else(|| format!("no part is called \"{part}\""))?;
+        let spot = Spot { bar_ordinal: Some(ordinal), ..Spot::new(bar, Length::ZERO) };
+        let bar = addresses.bar(&spot).map_err(|why| why.to_string())?;
+        let begins = begins.map(|begins| match begins {
+            Begins::Line => BreakOpening::Line,
+            Begins::Page => BreakOpening::Page,
+        });
+        self.breaks.ask(addresses, (part, bar), begins)
     }
 
     fn bow(&mut self, place: &NotePlace, ask: Ask, addresses: &Addresses<'_>) -> Result<(), String> {

@@ -1,9 +1,11 @@
 //! What the page is told, as JSON.
 
+use std::collections::BTreeMap;
+
 use arcata_bow::Link;
 use arcata_bow::plan::Sureness;
 use arcata_languages::{Argument, Wording};
-use arcata_layer::{Addresses, Mark};
+use arcata_layer::{Addresses, BreakOpening, BreakPlace, Mark};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::{Aside, Finding, ReviewSettings, reviewed, slur_offers};
 use arcata_score::beats::beat_in_bar;
@@ -67,6 +69,8 @@ pub(crate) struct ScoreView {
     pub(crate) bowings: usize,
     /// The layers on the desk, the lowest first.
     pub(crate) layers: Vec<LayerView>,
+    /// Where pages and lines of parts are asked to begin.
+    pub(crate) breaks: Vec<BreakView>,
     /// Whether the score itself is changed, and could be written.
     pub(crate) changed: bool,
     /// What the ends of the bow are called.
@@ -209,6 +213,8 @@ pub struct DoneView {
     pub(crate) bowings: usize,
     /// The layers on the desk.
     pub(crate) layers: Vec<LayerView>,
+    /// Where pages and lines of parts are asked to begin.
+    pub(crate) breaks: Vec<BreakView>,
     /// Strokes that go the other way now, are joined otherwise, or are new.
     pub(crate) turned: usize,
     /// The bars they are in, indices.
@@ -219,6 +225,50 @@ pub struct DoneView {
     pub(crate) told: Vec<String>,
     /// Lanes that were asked for with the act, drawn anew.
     pub(crate) drawn: Vec<LanesView>,
+}
+
+/// Where a page or a line of a part is asked to begin.
+#[derive(Clone, Debug, Serialize, ToSchema)]
+pub(crate) struct BreakView {
+    /// The part, index.
+    pub(crate) part: usize,
+    /// The bar, index.
+    #[schema(value_type = u64)]
+    pub(crate) bar: u32,
+    /// `line` or `page`.
+    pub(crate) begins: &'static str,
+}
+
+impl BreakView {
+    /// Those that have a place in the score as it is now.
+    fn all(session: &Session) -> Vec<Self> {
+        let breaks = &session.state().breaks;
+        if breaks.is_empty() {
+            return Vec::new();
+        }
+        let desk = session.desk();
+        let addresses = Addresses::new(desk.base.score());
+        let found = breaks.places(&addresses).into_iter().filter_map(|(asked, place)| match place {
+            BreakPlace::Here(bar) | BreakPlace::Moved(bar) => {
+                Some(((addresses.part(&asked.part)?, bar), asked.begins))
+            }
+            _ => None,
+        });
+        // Of two that have come to one bar the page counts.
+        let mut of_bars = BTreeMap::new();
+        for (there, begins) in found {
+            of_bars
+                .entry(there)
+                .and_modify(|now: &mut BreakOpening| *now = (*now).max(begins))
+                .or_insert(begins);
+        }
+        let view = |((part, bar), begins)| Self {
+            part,
+            bar,
+            begins: if begins == BreakOpening::Page { "page" } else { "line" },
+        };
+        of_bars.into_iter().map(view).collect()
+    }
 }
 
 /// Bars of a line whose bows are others now.
@@ -307,6 +357,7 @@ impl ScoreView {
             louder: state.louder,
             bowings: state.layers.together().entries.len(),
             layers: LayerView::all(state),
+            breaks: BreakView::all(session),
             changed: !state.edits.is_empty(),
             frog: base.profile().words.frog.value.clone(),
             tip: base.profile().words.tip.value.clone(),
@@ -377,6 +428,7 @@ impl DoneView {
             redo,
             bowings: session.state().layers.together().entries.len(),
             layers: LayerView::all(session.state()),
+            breaks: BreakView::all(session),
             turned: strokes.turned,
             turned_bars: strokes.bars,
             elsewhere: strokes.elsewhere,

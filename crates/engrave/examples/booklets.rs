@@ -14,8 +14,8 @@ use std::time::Instant;
 use arcata_bow::Profile;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{
-    Advice, Area, Booklet, BookletRequest, DrawnMark, Engraver, House, PageEndKind, Picture, ShownChanges,
-    SystemWide, pdf,
+    Advice, Area, AskedStarts, Booklet, BookletRequest, DrawnMark, Engraver, House, PageEndKind, Picture,
+    ShownChanges, SystemWide, pdf,
 };
 use arcata_xml::{Limits, open_score};
 use rayon::prelude::*;
@@ -65,6 +65,8 @@ fn work(path: &Path, folder: &Path, house: &House, engraver: &Engraver) -> Resul
                 turn: house.turn(),
                 part: *part,
                 shown: &ShownChanges::default(),
+                asked: &AskedStarts::default(),
+                wording: &arcata_languages::Wording::default(),
             };
             let named =
                 |problem: String| format!("{}, {}: {problem}", path.display(), score.parts[*part].name);

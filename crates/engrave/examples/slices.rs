@@ -14,7 +14,8 @@ use std::time::Instant;
 use arcata_bow::Profile;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{
-    Booklet, BookletRequest, Cutter, Engraver, House, Opening, ShownChanges, Slice, SystemSpread, SystemWide,
+    AskedStarts, Booklet, BookletRequest, Cutter, Engraver, House, Opening, ShownChanges, Slice,
+    SystemSpread, SystemWide,
 };
 use arcata_score::Score;
 use arcata_xml::{Document, Limits, Tag, open_score};
@@ -146,6 +147,8 @@ fn booklet(
         turn: House::default().turn(),
         part,
         shown: &ShownChanges::default(),
+        asked: &AskedStarts::default(),
+        wording: &arcata_languages::Wording::default(),
     };
     let made = Booklet::make(&request, engraver);
     let written = target.with_extension("part.musicxml");

@@ -142,6 +142,16 @@ fn counted((first, last): (u32, u32)) -> String {
 pub struct Engraver {
     press: Box<dyn Press>,
     done: Mutex<DoneDrawings>,
+    /// Pieces of parts as the library drew them; nothing where they are not kept.
+    pieces: Option<Mutex<DonePieces>>,
+}
+
+/// Pieces of parts by the hash of what they were made from.
+#[derive(Debug, Default)]
+struct DonePieces {
+    pieces: BTreeMap<[u8; 32], Arc<String>>,
+    /// Bytes of all of them.
+    bytes: usize,
 }
 
 /// Drawings by the hash of what they were made from.
@@ -156,8 +166,21 @@ struct DoneDrawings {
 const SECONDS: u64 = 20;
 const SECONDS_OF_A_PART: u64 = 900;
 
-/// More than this is not kept: a program that runs for an afternoon does not grow. A symphony's pages fit.
+/// More than this, bytes, is not kept: a program that runs for an afternoon does not grow. A symphony's pages fit (a limit).
 const MOST_KEPT: usize = 192 << 20;
+
+/// The same for pieces of parts, bytes: those of several long parts fit (a limit).
+const MOST_PIECES: usize = 128 << 20;
+
+impl DonePieces {
+    fn put(&mut self, key: [u8; 32], piece: &Arc<String>) {
+        if self.bytes > MOST_PIECES {
+            *self = Self::default();
+        }
+        self.bytes += piece.len();
+        self.pieces.insert(key, Arc::clone(piece));
+    }
+}
 
 impl DoneDrawings {
     fn put(&mut self, key: [u8; 32], drawing: &Arc<Drawing>) {
@@ -188,7 +211,14 @@ impl Engraver {
     /// An engraver whose library works elsewhere.
     #[must_use]
     pub fn with(press: Box<dyn Press>) -> Self {
-        Self { press, done: Mutex::default() }
+        Self { press, done: Mutex::default(), pieces: None }
+    }
+
+    /// The same, keeping the pieces of parts that it has set: of a part whose pages are looked at while breaks are asked for most
+    /// pieces stay as they are.
+    #[must_use]
+    pub fn keeping_parts(self) -> Self {
+        Self { pieces: Some(Mutex::default()), ..self }
     }
 
     /// Does what the first drawing would have to wait for. Where that fails the first drawing says why.
@@ -218,7 +248,7 @@ impl Engraver {
     }
 
     /// Engraves a piece of a part and gives the library's own picture.
-    pub(crate) fn set_part(&self, musicxml: &str, setting: LineWidth) -> Result<String, EngraveError> {
+    pub(crate) fn set_part(&self, musicxml: &str, setting: LineWidth) -> Result<Arc<String>, EngraveError> {
         let sized = match setting {
             LineWidth::Natural => r#""noJustification":true,"pageWidth":90000"#.to_owned(),
             LineWidth::Stretched { hundredths, last } => {
@@ -232,8 +262,14 @@ impl Engraver {
         let options = format!(
             r#"{OPTIONS}{sized},"breaks":"encoded","adjustPageWidth":false,"mnumInterval":0,"spacingStaff":12,"spacingLinear":0.16}}"#
         );
+        let mut key = Sha256::new_with_prefix(options.as_bytes());
+        key.update(musicxml.as_bytes());
+        let key = key.finalize().into();
+        if let Some(piece) = self.pieces.as_ref().and_then(|pieces| kept(pieces).pieces.get(&key).cloned()) {
+            return Ok(piece);
+        }
         let order = EngravingOrder { options, musicxml: musicxml.to_owned(), seconds: SECONDS_OF_A_PART };
-        self.press.fill(&order).map_err(|problem| match problem {
+        let drawn = self.press.fill(&order).map_err(|problem| match problem {
             PressError::NoFonts => EngraveError::NoFonts,
             PressError::Refused => {
                 EngraveError::Unreadable { why: "the engraver refused the part".to_owned() }
@@ -242,7 +278,12 @@ impl Engraver {
                 why: format!("the part was not engraved within {seconds} s and given up"),
             },
             PressError::NotStarted => EngraveError::NotStarted,
-        })
+        })?;
+        let piece = Arc::new(drawn);
+        if let Some(pieces) = &self.pieces {
+            kept(pieces).put(key, &piece);
+        }
+        Ok(piece)
     }
 
     /// Engraves many slices on all cores, in the order in which they are given.

@@ -21,8 +21,9 @@ mod slice;
 mod stage;
 
 pub use booklet::{
-    Advice, Booklet, BookletRemark, BookletRequest, FoldedSheets, House, HouseConflict, HouseError, Mend,
-    Mending, PageEnd, PageEndKind, PageName, ShownChanges, SystemWide, sheet_sides,
+    Advice, AskedStart, AskedStarts, BarOnPage, Booklet, BookletRemark, BookletRequest, FoldedSheets, House,
+    HouseConflict, HouseError, Mend, Mending, PageEnd, PageEndKind, PageName, ShownChanges, SystemWide,
+    advice_said, house_conflict_said, page_end_said, remark_said, sheet_sides,
 };
 pub use drawing::{Area, Drawing, NotDrawn};
 pub use engraver::{EngraveError, Engraver, SystemSpread, Width};
@@ -37,7 +38,7 @@ pub use picture::{Caption, DrawError, LanePlan, Painter, PictureContent, Picture
 #[cfg(feature = "native")]
 pub use press::InProcess;
 pub use press::{EngravingOrder, Press, PressError};
-#[cfg(feature = "native")]
-pub use sheet::pdf;
 pub use sheet::{Picture, PictureError};
+#[cfg(feature = "native")]
+pub use sheet::{archival_pdf, pdf};
 pub use slice::{Cutter, Opening, Slice, note_name};

@@ -1,11 +1,13 @@
 //! A finished picture and its three forms: SVG, PNG, PDF.
 
 #[cfg(feature = "native")]
-use krilla::Document;
+use krilla::configure::{Archival, ConfigurationBuilder};
 #[cfg(feature = "native")]
-use krilla::metadata::Metadata;
+use krilla::metadata::{DateTime, Metadata};
 #[cfg(feature = "native")]
 use krilla::page::PageSettings;
+#[cfg(feature = "native")]
+use krilla::{Document, SerializeSettings};
 #[cfg(feature = "native")]
 use krilla_svg::{SurfaceExt, SvgSettings};
 #[cfg(feature = "native")]
@@ -123,9 +125,37 @@ impl Picture {
 /// # Errors
 /// No picture at all, or where the library that writes PDF refuses.
 pub fn pdf(pictures: &[Picture]) -> Result<Vec<u8>, PictureError> {
+    written(pictures, SerializeSettings::default(), None)
+}
+
+#[cfg(feature = "native")]
+/// The same as PDF/A-2b (ISO 19005-2), which archives ask for; it must bear a date: year, month, day.
+///
+/// # Errors
+/// The same, and where something in it may not be in such a file: a letter that no font has.
+pub fn archival_pdf(
+    pictures: &[Picture],
+    (year, month, day): (u16, u8, u8),
+) -> Result<Vec<u8>, PictureError> {
+    let strict = ConfigurationBuilder::new().with_archival_validator(Archival::A2_B).finish();
+    let configuration = strict.map_err(|error| PictureError(format!("{error:?}")))?;
+    let settings = SerializeSettings { configuration, ..SerializeSettings::default() };
+    written(pictures, settings, Some(DateTime::new(year).month(month).day(day)))
+}
+
+#[cfg(feature = "native")]
+fn written(
+    pictures: &[Picture],
+    settings: SerializeSettings,
+    date: Option<DateTime>,
+) -> Result<Vec<u8>, PictureError> {
     let first = pictures.first().ok_or_else(|| PictureError("there is nothing to draw".to_owned()))?;
-    let mut document = Document::new();
-    document.set_metadata(Metadata::new().title(first.title.clone()).creator("Arcata".to_owned()));
+    let mut document = Document::new_with(settings);
+    let metadata = Metadata::new().title(first.title.clone()).creator("Arcata".to_owned());
+    document.set_metadata(match date {
+        Some(date) => metadata.creation_date(date),
+        None => metadata,
+    });
     for picture in pictures {
         let tree = picture.tree()?;
         #[expect(clippy::cast_possible_truncation, reason = "points of a page")]

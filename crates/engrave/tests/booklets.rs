@@ -4,7 +4,8 @@
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_bow::{Profile, RealTime};
 use arcata_engrave::{
-    Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind, ShownChanges, SystemWide, pdf,
+    AskedStart, AskedStarts, Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind,
+    ShownChanges, SystemWide, pdf,
 };
 use arcata_xml::{Document, Limits};
 
@@ -14,6 +15,10 @@ fn made(musicxml: &str, house: &str) -> Booklet {
 
 /// The booklet of one part of several.
 fn made_of(musicxml: &str, part: usize, house: &str) -> Booklet {
+    made_with(musicxml, part, house, &AskedStarts::default())
+}
+
+fn made_with(musicxml: &str, part: usize, house: &str, asked: &AskedStarts) -> Booklet {
     let document = Document::parse(musicxml.as_bytes().to_vec(), &Limits::default()).expect("well-formed");
     let score = arcata_score::read(&document);
     let house = House::parse(house).expect("a house profile");
@@ -26,6 +31,8 @@ fn made_of(musicxml: &str, part: usize, house: &str) -> Booklet {
         turn: RealTime::from_micros(3_000_000),
         part,
         shown: &ShownChanges::default(),
+        asked,
+        wording: &arcata_languages::Wording::default(),
     };
     Booklet::make(&request, &Engraver::new()).expect("a booklet")
 }
@@ -69,6 +76,37 @@ fn three_thousand_bars_become_pages_with_every_note() {
     assert!(booklet.systems.iter().all(|lines| (2..=12).contains(lines)), "{:?}", booklet.systems);
     assert_eq!(booklet.turns.len() + 1, booklet.pages.len());
     assert!(pdf(&booklet.pages).expect("a PDF").len() > 10_000);
+}
+
+#[test]
+fn where_somebody_wants_a_page_or_a_line_to_begin_it_does_and_a_long_rest_gives_way() {
+    let bar = |bar: usize| if (20..40).contains(&bar) { "1/1 rest" } else { "1/4 C5 D5 E5 F5" }.to_owned();
+    let music = music(&(0..60).map(bar).collect::<Vec<_>>());
+    let asked = AskedStarts { pages: [9, 30].into(), lines: [5, 47].into() };
+    let booklet = made_with(&music, 0, "", &asked);
+    let at = |bar: u32| booklet.bars.iter().find(|one| one.bars.0 == bar).expect("a bar begins there");
+    for (bar, before, kind) in [
+        (9, 8, AskedStart::Page),
+        (30, 20, AskedStart::Page),
+        (5, 4, AskedStart::Line),
+        (47, 46, AskedStart::Line),
+    ] {
+        let (one, before) = (at(bar), at(before));
+        assert_eq!(one.asked, kind);
+        assert_eq!(one.page > before.page, kind == AskedStart::Page, "{bar}: {before:?} {one:?}");
+        assert!(one.across.0 < before.across.0 && one.down != before.down, "{before:?} {one:?}");
+    }
+    // The rest of twenty bars is counted in two: ten before the turn, ten after it.
+    assert_eq!((at(20).bars, at(30).bars), ((20, 29), (30, 39)));
+    assert_eq!(notes_drawn(&booklet), 40 * 4);
+    let pages = booklet.musicxml.matches("new-page=\"yes\"").count();
+    assert!(
+        pages >= 2
+            && booklet
+                .turns
+                .iter()
+                .all(|turn| turn.kind != PageEndKind::Rushed || turn.time.rest.micros < 3_000_000)
+    );
 }
 
 #[test]

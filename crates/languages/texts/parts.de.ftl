@@ -120,3 +120,19 @@ house-smallest = Das kleinste Notensystem ist höher als das Notensystem selbst:
 house-cue = Stichnoten von { $bars } Takten passen nicht in eine Pause von { $rest } ([rests] cue, cue_bars).
 house-indent = { $indent } mm Weiß vor einer ersten Zeile lassen { $left } mm für die Noten ([movements] indent).
 house-margin = Ein Rand von { $margin } mm: die meisten Drucker enden 5 mm vor der Kante ([paper]).
+
+# Gewünschte Seiten und Zeilen
+
+page-left-blank = Diese Seite bleibt zum Wenden leer.
+part-breaks = { $count ->
+    [one] 1 Seite oder Zeile beginnt
+   *[other] { $count } Seiten oder Zeilen beginnen
+}, wo { $file } es wünscht
+break-moved = { break-begins }, für { $bar } gewünscht, beginnt jetzt bei { $now }: dort steht jetzt die Musik darum
+break-first = { break-begins }, für { $bar } gewünscht, wird nicht gemacht: ihre Musik ist jetzt der Anfang der Stimme; der Wunsch bleibt in der Datei
+break-other-music = { break-begins }, für { $bar } gewünscht, wird nicht gemacht: die Musik darum steht nicht mehr in der Stimme; der Wunsch bleibt in der Datei
+break-no-part = { break-begins }, für { $bar } gewünscht, wird nicht gemacht: keine Stimme heißt { $part }; der Wunsch bleibt in der Datei
+break-begins = { $begins ->
+    [page] eine neue Seite
+   *[line] eine neue Zeile
+}

@@ -117,3 +117,19 @@ house-smallest = The smallest staff is higher than the staff, so that no staff e
 house-cue = A cue of { $bars } { $bar-word }s does not fit into a rest of { $rest } ([rests] cue, cue_bars).
 house-indent = { $indent } mm of white in front of a first line leave { $left } mm for the music ([movements] indent).
 house-margin = A margin of { $margin } mm: at 5 mm from the edge most printers end ([paper]).
+
+# Breaks that somebody has asked for
+
+page-left-blank = This page is left blank for the turn.
+part-breaks = { $count ->
+    [one] 1 page or line begins
+   *[other] { $count } pages or lines begin
+} where { $file } asks for it
+break-moved = a new { break-begins } asked for at { $bar } begins at { $now } now: the music around it has moved there
+break-first = a new { break-begins } asked for at { $bar } is not made: its music is the beginning of the part now; it is kept in the file
+break-other-music = a new { break-begins } asked for at { $bar } is not made: the music around it is not in the part any more; it is kept in the file
+break-no-part = a new { break-begins } asked for at { $bar } is not made: no part is called { $part }; it is kept in the file
+break-begins = { $begins ->
+    [page] page
+   *[line] line
+}

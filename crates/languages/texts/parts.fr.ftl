@@ -117,3 +117,19 @@ house-smallest = La plus petite portée est plus haute que la portée : aucune n
 house-cue = Une réplique de { $bars } mesures ne tient pas dans un silence de { $rest } ([rests] cue, cue_bars).
 house-indent = { $indent } mm de blanc devant un premier système laissent { $left } mm à la musique ([movements] indent).
 house-margin = Une marge de { $margin } mm : presque toutes les imprimantes s'arrêtent à 5 mm du bord ([paper]).
+
+# Pages et systèmes demandés
+
+page-left-blank = Cette page reste blanche pour la tourne.
+part-breaks = { $count ->
+    [one] 1 page ou système commence
+   *[other] { $count } pages ou systèmes commencent
+} où { $file } le demande
+break-moved = { break-begins } à la { $bar } commence maintenant à la { $now } : la musique autour s'y trouve
+break-first = { break-begins } à la { $bar } n'est pas fait : sa musique est maintenant le début de la partie ; cela reste dans le fichier
+break-other-music = { break-begins } à la { $bar } n'est pas fait : la musique autour n'est plus dans la partie ; cela reste dans le fichier
+break-no-part = { break-begins } à la { $bar } n'est pas fait : aucune partie ne s'appelle { $part } ; cela reste dans le fichier
+break-begins = { $begins ->
+    [page] le début de page demandé
+   *[line] le début de système demandé
+}

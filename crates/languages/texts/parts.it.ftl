@@ -117,3 +117,19 @@ house-smallest = Il pentagramma più piccolo è più alto del pentagramma stesso
 house-cue = Una guida di { $bars } battute non entra in una pausa di { $rest } ([rests] cue, cue_bars).
 house-indent = { $indent } mm di bianco davanti al primo rigo lasciano { $left } mm alla musica ([movements] indent).
 house-margin = Un margine di { $margin } mm: quasi tutte le stampanti si fermano a 5 mm dal bordo ([paper]).
+
+# Voltate e righi chiesti
+
+page-left-blank = Questa pagina resta bianca per la voltata.
+part-breaks = { $count ->
+    [one] 1 pagina o rigo comincia
+   *[other] { $count } pagine o righi cominciano
+} dove lo chiede { $file }
+break-moved = { break-begins } a { $bar } comincia ora a { $now }: la musica intorno si è spostata lì
+break-first = { break-begins } a { $bar } non c'è: la sua musica è ora l'inizio della parte; resta nel file
+break-other-music = { break-begins } a { $bar } non c'è: la musica intorno non è più nella parte; resta nel file
+break-no-part = { break-begins } a { $bar } non c'è: nessuna parte si chiama { $part }; resta nel file
+break-begins = { $begins ->
+    [page] la nuova pagina chiesta
+   *[line] il nuovo rigo chiesto
+}

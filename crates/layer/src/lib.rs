@@ -23,6 +23,7 @@
 
 mod address;
 mod apply;
+mod breaks;
 mod carry;
 mod check;
 mod compare;
@@ -45,10 +46,11 @@ mod wipe;
 
 pub use address::{Addresses, NamedNote, NotFound};
 pub use apply::{Applied, LayerError, LeftOut, Trust, apply, apply_told};
+pub use breaks::{AskedBreak, AskedBreaks, BreakOpening, BreakPlace, PartBreaks};
 pub use carry::{Carried, Doubt, Doubtful, Orphan, carry};
 pub use check::{LayerRemark, LayerRemarkKind, check};
 pub use compare::{LayerDifference, compare};
-pub use format::{ReadError, ReadErrorKind, read, schema, write};
+pub use format::{ReadError, ReadErrorKind, breaks_schema, read, read_breaks, schema, write, write_breaks};
 pub use lift::{LiftChoice, LiftKind, Lifted, Staying, lift};
 pub use marks::{BowAddition, add_marks, remove_marks};
 pub use merge::{MergeRule, Merged, merge, settle};

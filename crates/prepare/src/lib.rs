@@ -3,13 +3,11 @@
 mod changed_bars;
 mod fresh;
 mod part;
-mod part_words;
 mod planned_marks;
 mod sheet;
 
 pub use changed_bars::changed_bars;
 pub use fresh::fresh_signs;
 pub use part::{PartPaper, part_file_name, part_paper};
-pub use part_words::{advice_said, house_conflict_said, page_end_said, remark_said};
 pub use planned_marks::{PlannedMarks, planned_marks};
 pub use sheet::{engrave_bars, marked, written};

@@ -1,7 +1,8 @@
 //! One part on paper: its pages and its file.
 
-use arcata_engrave::{Booklet, BookletRequest, Engraver, House, pdf};
+use arcata_engrave::{Booklet, BookletRequest, Engraver, House, archival_pdf, pdf};
 use arcata_score::Score;
+use arcata_xml::{Document, Element, Tag};
 
 /// A part with its pages.
 #[derive(Debug)]
@@ -10,7 +11,7 @@ pub struct PartPaper {
     pub name: String,
     /// Its pages, its MusicXML, its page turns.
     pub booklet: Booklet,
-    /// The pages as a PDF.
+    /// The pages as a PDF; as PDF/A-2b where the score's file says when it was written and its fonts have all letters.
     pub pdf: Vec<u8>,
 }
 
@@ -21,8 +22,23 @@ pub struct PartPaper {
 pub fn part_paper(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<PartPaper, String> {
     let name = request.score.parts.get(request.part).ok_or("there is no such part")?.name.clone();
     let booklet = Booklet::make(request, engraver).map_err(|problem| problem.to_string())?;
-    let pdf = pdf(&booklet.pages).map_err(|problem| problem.to_string())?;
+    let archival = written_on(request.document).and_then(|date| archival_pdf(&booklet.pages, date).ok());
+    let pdf = match archival {
+        Some(pdf) => pdf,
+        None => pdf(&booklet.pages).map_err(|problem| problem.to_string())?,
+    };
     Ok(PartPaper { name, booklet, pdf })
+}
+
+/// The day on which a score's file says that it was written: the same score makes the same pages on every day.
+fn written_on(document: &Document) -> Option<(u16, u8, u8)> {
+    let encoding = document.root().child(Tag::IDENTIFICATION)?.child(Tag::ENCODING)?;
+    let date = encoding.children().find(|child| child.tag() == Tag::ENCODING_DATE).map(Element::text)?;
+    let mut pieces = date.trim().splitn(3, '-');
+    let year = pieces.next()?.parse().ok()?;
+    let month = pieces.next()?.parse().ok().filter(|month| (1..=12).contains(month))?;
+    let day = pieces.next()?.parse().ok().filter(|day| (1..=31).contains(day))?;
+    Some((year, month, day))
 }
 
 /// Bytes of names and words that the name of a part's file has at most, without its ending.

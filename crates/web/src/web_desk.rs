@@ -61,7 +61,7 @@ impl WebDesk {
         };
         let session = Session::new(start, Box::new(shelf)).map_err(|why| named(why.to_string()))?;
         let mailroom = Mailroom::default();
-        let engraver = Arc::new(Engraver::with(Box::new(mailroom.clone())));
+        let engraver = Arc::new(Engraver::with(Box::new(mailroom.clone())).keeping_parts());
         Ok(Self { shared: Shared::new(session, engraver), mailroom, begun: BTreeMap::new(), next: 0 })
     }
 

@@ -98,6 +98,19 @@ impl Shelf for WebShelf {
         Ok(None)
     }
 
+    fn breaks_name(&self) -> String {
+        "what is asked for in the parts".to_owned()
+    }
+
+    /// The journal keeps what is asked for; a page has no folder for a file of it.
+    fn breaks(&self) -> Result<Option<String>, String> {
+        Ok(None)
+    }
+
+    fn put_breaks(&mut self, _: &str, _: &str) -> Result<(), String> {
+        Ok(())
+    }
+
     fn keep(&self, _: ExportedFiles) -> Result<KeptView, String> {
         Err("a page has no folder to write into: save the file".to_owned())
     }

@@ -113,6 +113,8 @@ fn what_is_wanting_is_ordered_and_the_answer_is_the_servers() {
         PageRequest::get("ways", "line=0&first=0&last=1"),
         PageRequest::get("strokes", "line=0"),
         PageRequest::get("nowhere", ""),
+        PageRequest::post("break", r#"{"part":0,"bar":2,"begins":"page","version":1}"#),
+        PageRequest::get("pages", "part=0"),
     ];
     let mut rounds = Vec::new();
     for request in requests {
@@ -122,6 +124,7 @@ fn what_is_wanting_is_ordered_and_the_answer_is_the_servers() {
     }
     assert!(rounds[0] > 0, "a picture is drawn elsewhere");
     assert_eq!(rounds[1], 0, "the lanes go over music that is drawn already");
+    assert_eq!(rounds[6], 2, "the pages of a part are measured, then set");
     let number = desk.begin(PageRequest::get("system", "width=150&first=0&last=3"));
     let WebAnswer::Answer(answer) = desk.finish(number, AsItIs::Yes).unwrap() else { panic!("an answer") };
     assert_eq!(answer.status, 422, "without an engraver it says so");

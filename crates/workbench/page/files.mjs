@@ -65,6 +65,7 @@ function showSaved() {
       button("layer", "keepLayer", () => keep("layer")),
       here ? button("picture", "keepPicture", () => keep("picture", { ...look(), ...here })) : null,
       button("review", "keepReview", () => keep("review")),
+      piece.score.breaks.length ? button("breaks", "keepBreaks", () => keep("breaks")) : null,
       button("aside", "keepAside", () => keep("aside"))),
     make("h3", { text: word("filesPrint") }),
     make("div", { class: "filelist" }, button("print", "sitePrint", print)),

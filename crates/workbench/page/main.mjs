@@ -7,6 +7,7 @@ import * as findings from "./findings.mjs";
 import * as keys from "./keys.mjs";
 import * as layers from "./layers.mjs";
 import * as overview from "./overview.mjs";
+import * as pages from "./pages.mjs";
 import * as pencil from "./pencil.mjs";
 import { piece } from "./piece.mjs";
 import * as score from "./score.mjs";
@@ -91,6 +92,7 @@ function showHead() {
     button("pencil", "t", () => pencil.show()),
     button("downbeats", "b", () => downbeats.show()),
     button("layers", "y", () => layers.open()),
+    button("partPages", "g", () => pages.show()),
     button("files", "s", () => files.show()),
     button("doWhat", "Control+K", () => keys.find()),
     button("keys", "?", () => keys.page()));
@@ -127,6 +129,7 @@ strokes.start(margin);
 const other = ways.start(margin);
 layers.start(margin);
 findings.start(margin);
+pages.start();
 
 keys.start([
   { key: "ArrowRight", name: "nextStroke", run: () => piece.step(1) },
@@ -157,6 +160,9 @@ keys.start([
   { key: "y", name: "layers", run: () => layers.open() },
   { key: "", name: "layerFromFile", run: () => layers.fromFile() },
   { key: "c", name: "layersCompare", run: () => layers.compare() },
+  { key: "g", name: "partPages", run: () => pages.show() },
+  { key: "x", name: "breakPageHere", run: () => piece.breakHere("page") },
+  { key: "X", name: "breakLineHere", run: () => piece.breakHere("line") },
   { key: "s", name: "files", run: () => files.show() },
   { key: "v", name: "sections", run: () => sections() },
   { key: "+ =", name: "larger", run: () => score.resize(1.15) },

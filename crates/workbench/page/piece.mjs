@@ -281,6 +281,26 @@ class Piece extends EventTarget {
     if (this.chosen && await this.#act("slur", { ...this.chosen, is })) this.did(`${word(is === "phrase" ? "phrase" : "isBow")}. ${word("slurTold")}`);
   }
 
+  /**
+   * Asks for a page or a line of a part to begin with a bar; where that is asked for already, takes it back.
+   * @param {number} part @param {number} bar @param {"page" | "line"} begins
+   */
+  async breakAt(part, bar, begins) {
+    const now = this.score.breaks.find((/** @type {{part: number, bar: number}} */ one) => one.part === part && one.bar === bar);
+    const wanted = now?.begins === begins ? null : begins;
+    const name = this.score.sections.find((/** @type {{part: number}} */ one) => one.part === part)?.name ?? "";
+    const what = wanted === null ? "didNoBreak" : wanted === "page" ? "didPage" : "didLine";
+    if (await this.#act("break", { part, bar, begins: wanted })) this.did(`${name}, ${this.barSaid(bar)}: ${word(what)}`);
+  }
+
+  /** The same at the chosen stroke. @param {"page" | "line"} begins */
+  async breakHere(begins) {
+    const chosen = this.chosen;
+    if (!chosen) return this.say(word("noStroke"));
+    const bar = (await this.strokes(chosen.line))[chosen.stroke]?.bar;
+    if (bar !== undefined) await this.breakAt(this.score.lines[chosen.line].part, bar, begins);
+  }
+
   async undo() {
     const had = this.score.undo;
     if (await this.#step("undo")) this.did(word(had ? "undone" : "nothingToUndo"));
@@ -358,7 +378,7 @@ class Piece extends EventTarget {
     if (done.version < this.version) return;
     const skipped = done.version > this.version + 1;
     this.version = done.version;
-    Object.assign(this.score, { undo: done.undo, redo: done.redo, bowings: done.bowings, layers: done.layers, version: done.version });
+    Object.assign(this.score, { undo: done.undo, redo: done.redo, bowings: done.bowings, layers: done.layers, breaks: done.breaks, version: done.version });
     this.moved = { turned: done.turned, bars: done.turned_bars, elsewhere: done.elsewhere };
     for (const told of done.told) this.notice(told);
     if (done.everything || skipped) {

@@ -17,6 +17,8 @@ use crate::journal::Journal;
 
 /// A limit: the file on findings set aside is read up to this size.
 const LARGEST_ASIDE: usize = 4 << 20;
+/// A limit: the file on breaks in the parts is read up to this size.
+const LARGEST_BREAKS: usize = 16 << 20;
 /// A limit: a layer is read up to this size.
 const LARGEST_LAYER: usize = 64 << 20;
 
@@ -104,6 +106,29 @@ impl Shelf for DiskShelf {
         aside(&self.path)
     }
 
+    fn breaks_name(&self) -> String {
+        breaks_path(&self.path).display().to_string()
+    }
+
+    fn breaks(&self) -> Result<Option<String>, String> {
+        text_of(&breaks_path(&self.path), LARGEST_BREAKS)
+    }
+
+    fn put_breaks(&mut self, was: &str, text: &str) -> Result<(), String> {
+        let path = breaks_path(&self.path);
+        if !path.exists() {
+            return arcata_files::write_new(&path, text.as_bytes()).map_err(words);
+        }
+        let now = arcata_files::read(&path, usize::MAX).map_err(words)?;
+        if now == text.as_bytes() {
+            return Ok(());
+        }
+        if now != was.as_bytes() {
+            arcata_files::back_up(&path).map_err(words)?;
+        }
+        arcata_files::rewrite(&path, &now, text.as_bytes()).map_err(words)
+    }
+
     /// A file that is there and is not what this program as it runs wrote is kept under another name.
     fn keep(&self, parcel: ExportedFiles) -> Result<KeptView, String> {
         let folder = match &parcel.folder {
@@ -144,13 +169,24 @@ fn aside_path(score: &Path) -> PathBuf {
     score.with_file_name(name)
 }
 
-/// Its text; nothing where there is no such file.
+/// `study.breaks.json` beside `study.musicxml`; `arcata parts` reads it, too.
+fn breaks_path(score: &Path) -> PathBuf {
+    let mut name = score.file_stem().unwrap_or_default().to_owned();
+    name.push(".breaks.json");
+    score.with_file_name(name)
+}
+
+/// What stands in the file on what is set aside; nothing where there is no such file.
 fn aside(score: &Path) -> Result<Option<String>, String> {
-    let path = aside_path(score);
+    text_of(&aside_path(score), LARGEST_ASIDE)
+}
+
+/// The text of a file; nothing where there is none.
+fn text_of(path: &Path, most: usize) -> Result<Option<String>, String> {
     if !path.exists() {
         return Ok(None);
     }
-    let bytes = arcata_files::read(&path, LARGEST_ASIDE).map_err(words)?;
+    let bytes = arcata_files::read(path, most).map_err(words)?;
     String::from_utf8(bytes).map(Some).map_err(|_| format!("{}: it is not UTF-8 text", path.display()))
 }
 

@@ -281,7 +281,10 @@ mod tests {
             assert_eq!(steps.len(), old.len());
             assert_eq!(steps[1], JournalLine::Did(Act::TakeUpText { text: layer.clone() }));
             let told = vec!["1 bowing is kept as it was".to_owned()];
-            assert_eq!(steps[4], JournalLine::Did(Act::Carried { layers: vec![layer.clone()], told }));
+            assert_eq!(
+                steps[4],
+                JournalLine::Did(Act::Carried { layers: vec![layer.clone()], breaks: None, told })
+            );
         }
         let anew = arcata_files::read(&path, LARGEST).unwrap();
         assert!(anew.starts_with(HEADING.as_bytes()));

@@ -6,7 +6,7 @@ use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Duration;
 
 use arcata_desk::{Failed, Session, SessionError, Shared};
-use arcata_engrave::Engraver;
+use arcata_engrave::{Engraver, House};
 use arcata_habits::Habits;
 use axum::Router;
 
@@ -26,6 +26,8 @@ const QUIET: Duration = Duration::from_millis(150);
 pub(crate) struct Opener {
     pub(crate) engraver: Arc<Engraver>,
     pub(crate) habits: Option<Habits>,
+    /// How the house wants its parts.
+    pub(crate) house: House,
     /// The user's own folder for what is remembered.
     pub(crate) own_folder: Option<PathBuf>,
     /// Where the entrance begins to look for scores.
@@ -63,7 +65,7 @@ impl Opener {
 
     /// Serves a score that was read. Called where tasks can be begun.
     pub(crate) fn serve(&self, session: Session, score: &Path) -> Router {
-        let shared = Shared::new(session, self.engraver.clone());
+        let shared = Shared::new(session, self.engraver.clone()).in_house(self.house.clone());
         let (routes, shared) = serving(shared, self.key.clone(), self.address, self.presence.clone());
         follow(score, shared);
         if let Some(own) = &self.own_folder {

@@ -8,7 +8,7 @@ type PageFile = (&'static str, &'static str, &'static str);
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
-const FILES: [PageFile; 21] = [
+const FILES: [PageFile; 22] = [
     ("style.css", "text/css; charset=utf-8", include_str!("../page/style.css")),
     ("start.css", "text/css; charset=utf-8", include_str!("../page/start.css")),
     ("entrance.mjs", SCRIPT, include_str!("../page/entrance.mjs")),
@@ -23,6 +23,7 @@ const FILES: [PageFile; 21] = [
     ("layers.mjs", SCRIPT, include_str!("../page/layers.mjs")),
     ("files.mjs", SCRIPT, include_str!("../page/files.mjs")),
     ("keys.mjs", SCRIPT, include_str!("../page/keys.mjs")),
+    ("pages.mjs", SCRIPT, include_str!("../page/pages.mjs")),
     ("pencil.mjs", SCRIPT, include_str!("../page/pencil.mjs")),
     ("overview.mjs", SCRIPT, include_str!("../page/overview.mjs")),
     ("downbeats.mjs", SCRIPT, include_str!("../page/downbeats.mjs")),

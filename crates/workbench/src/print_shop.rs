@@ -9,12 +9,12 @@ use arcata_desk::{
     Desk, ExportedFile, ExportedFiles, PDF_TYPE, PrintKind, PrintOrder, PrintShop, SCORE_TYPE,
 };
 use arcata_engrave::{
-    BookletRequest, Cutter, Engraver, House, LanePlan, Painter, PictureContent, PictureStyle, ShownChanges,
-    SystemWide, pdf,
+    AskedStarts, BookletRequest, Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle,
+    ShownChanges, SystemWide, advice_said, page_end_said, pdf, remark_said,
 };
 use arcata_languages::Wording;
 use arcata_layer::{Addresses, Layer};
-use arcata_prepare::{advice_said, page_end_said, part_file_name, part_paper, remark_said};
+use arcata_prepare::{part_file_name, part_paper};
 use arcata_report::sheet::{CopyingSettings, Paper, SheetInput, SheetView, sheet_pdf};
 use rayon::prelude::*;
 
@@ -24,7 +24,7 @@ pub(crate) struct PdfShop;
 
 impl PrintShop for PdfShop {
     fn print(&self, order: &PrintOrder<'_>) -> Result<ExportedFiles, String> {
-        let PrintOrder { kind, desk, layer, stem, engraver, wording } = *order;
+        let PrintOrder { kind, desk, layer, stem, engraver, wording, .. } = *order;
         let (name, bytes, told) = match kind {
             PrintKind::Pages => {
                 let title = desk.snapshot().ground().source.score.title.as_deref().unwrap_or(stem);
@@ -34,7 +34,7 @@ impl PrintShop for PdfShop {
                 let (bytes, told) = sheet((desk, layer), engraver, wording)?;
                 ("changes", bytes, told)
             }
-            PrintKind::Parts { only } => return parts((desk, layer), (stem, only), (engraver, wording)),
+            PrintKind::Parts { only } => return parts(order, only),
         };
         let file = ExportedFile { name: format!("{stem}-{name}.pdf"), kind: PDF_TYPE, bytes };
         Ok(ExportedFiles { folder: None, files: vec![file], told })
@@ -73,18 +73,15 @@ fn sheet(
 }
 
 /// Parts with the bowings on them, a PDF and a MusicXML file each; of one part the PDF alone.
-fn parts(
-    (desk, layer): (&Desk, &Layer),
-    (stem, only): (&str, Option<usize>),
-    (engraver, wording): (&Engraver, &Wording),
-) -> Result<ExportedFiles, String> {
+fn parts(order: &PrintOrder<'_>, only: Option<usize>) -> Result<ExportedFiles, String> {
+    let PrintOrder { desk, layer, stem, engraver, wording, house, breaks, .. } = *order;
     let WithLayer { document, left_out, .. } = desk.bowed(layer)?;
     let ground = desk.snapshot().ground();
     let profile = &ground.config.player.profile;
     let score = arcata_score::read(&document);
     let tempo = TempoMap::new(&score, profile, ground.options.tempo);
     let wide = SystemWide::new(&document, &score);
-    let house = House::default();
+    let addresses = Addresses::new(&score);
     let shown = &ShownChanges::default();
     let chosen: Vec<usize> = (0..score.parts.len())
         .filter(|part| only.map_or(score.parts[*part].instrument.is_bowed(), |only| *part == only))
@@ -96,30 +93,37 @@ fn parts(
         .par_iter()
         .map(|part| {
             let (document, score, wide) = (&document, &score, &wide);
+            let found = breaks.in_part(&addresses, *part);
+            let asked = &AskedStarts { pages: found.pages, lines: found.lines };
             let turn = RealTime::from_micros(profile.times.page_turn.value * 1000);
             let request = BookletRequest {
                 document,
                 score,
                 wide,
                 tempo: &tempo,
-                house: &house,
+                house,
                 turn,
                 part: *part,
                 shown,
+                asked,
+                wording,
             };
             part_paper(&request, engraver)
-                .map(|paper| (part_file_name(score, *part, &house), paper))
+                .map(|paper| (part_file_name(score, *part, house), *part, paper))
                 .map_err(|why| format!("{}: {why}", score.parts[*part].name))
         })
         .collect();
     let mut files = Vec::new();
     let mut told: Vec<String> = left_out.iter().map(ToString::to_string).collect();
-    for (name, paper) in made? {
+    let lost = breaks.told(&addresses, None).into_iter();
+    told.extend(lost.map(|(saying, _)| wording.say(&saying)));
+    for (name, part, paper) in made? {
         let needed = house.turn().max(RealTime::from_micros(profile.times.page_turn.value * 1000));
         let turns = paper.booklet.turns.iter().map(|turn| page_end_said(turn, needed));
         let advice = paper.booklet.advice.iter().flat_map(advice_said).map(|(_, said)| said);
         let remarks = paper.booklet.remarks.iter().map(|remark| remark_said(remark).0);
-        let said = turns.chain(advice).chain(remarks);
+        let broken = breaks.told(&addresses, Some(part)).into_iter().map(|(saying, _)| saying);
+        let said = turns.chain(broken).chain(advice).chain(remarks);
         told.extend(said.map(|saying| format!("{}: {}", paper.name, wording.say(&saying))));
         files.push(ExportedFile { name: format!("{name}.pdf"), kind: PDF_TYPE, bytes: paper.pdf });
         if only.is_none() {

@@ -7,7 +7,7 @@ use std::sync::{Arc, Mutex};
 use std::time::Duration;
 
 use arcata_desk::{Session, SessionError};
-use arcata_engrave::Engraver;
+use arcata_engrave::{Engraver, House};
 use arcata_habits::Habits;
 use axum::Router;
 use tokio::net::TcpListener;
@@ -28,6 +28,8 @@ pub struct ServeSettings {
     pub layers: Vec<PathBuf>,
     /// A leader's habits, to bow by.
     pub habits: Option<Habits>,
+    /// How the house wants its parts.
+    pub house: House,
     /// The port; 0 for any that is free.
     pub port: u16,
     /// Whether the server stops when the last page has been closed.
@@ -96,7 +98,7 @@ pub fn serve(
         ready(&Begun { address: once.clone(), once, by_another: true });
         return Ok(());
     }
-    let engraver = Arc::new(engraver);
+    let engraver = Arc::new(engraver.keeping_parts());
     let preparing = engraver.clone();
     // While the score is read and the browser opens, the engraver lays out its fonts.
     std::thread::spawn(move || preparing.prepare());
@@ -113,6 +115,7 @@ pub fn serve(
             let opener = Opener {
                 engraver,
                 habits: settings.habits.clone(),
+                house: settings.house.clone(),
                 own_folder: settings.own_folder.clone(),
                 looks_in: settings.looks_in.clone(),
                 demos: settings.demos,

@@ -23,6 +23,7 @@ fn changing() -> Vec<(&'static str, Value)> {
         ("/api/bow", bow),
         ("/api/slur", json!({"line": 0, "stroke": 4, "is": "phrase", "version": 0})),
         ("/api/proposal", json!({"finding": 0, "proposal": 0, "version": 0})),
+        ("/api/break", json!({"part": 0, "bar": 2, "begins": "page", "version": 0})),
         ("/api/undo", json!({"by": "a test"})),
         ("/api/redo", json!({"by": "a test"})),
         ("/api/shorthand", json!({"text": "violin 1/1 up"})),

@@ -15,6 +15,9 @@ pub(crate) struct OpenArguments {
     /// Bow as a leader does whose habits stand in this file (arcata habits learn)
     #[arg(long, value_name = "FILE")]
     pub(crate) habits: Option<PathBuf>,
+    /// How the house wants its parts, for their pages; a file of what differs from the shipped profile
+    #[arg(long, value_name = "FILE")]
+    pub(crate) house: Option<PathBuf>,
     /// The port on this machine's own address; 0 for any that is free
     #[arg(long, value_name = "PORT", default_value_t = 0)]
     pub(crate) port: u16,

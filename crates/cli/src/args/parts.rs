@@ -23,6 +23,9 @@ pub(crate) struct PartsArguments {
     /// A bowing layer to put on; several in the order in which they lie over each other
     #[arg(long, value_name = "LAYER")]
     pub(crate) layer: Vec<PathBuf>,
+    /// Where pages and lines are to begin, a file that the workbench writes; the one beside the score unless said
+    #[arg(long, value_name = "FILE")]
+    pub(crate) breaks: Option<PathBuf>,
     /// How the house wants its parts: staff, paper, margins, numbers, heads; a file of what differs from the
     /// shipped profile
     #[arg(long, value_name = "FILE")]

@@ -13,6 +13,8 @@
 use arcata_bow::RealTime;
 use arcata_bow::turns::TurnTime;
 
+use super::AskedStart;
+
 /// A bar, or a rest over several, as wide as the engraver makes it. Lengths are hundredths of a millimetre.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub(super) struct MeasuredUnit {
@@ -28,6 +30,8 @@ pub(super) struct MeasuredUnit {
     pub(super) turn: TurnTime,
     /// Where it begins a movement: what that takes.
     pub(super) opens: Option<MovementOpening>,
+    /// What somebody wants to begin with it.
+    pub(super) asked: AskedStart,
 }
 
 /// What the first line of a movement takes, hundredths of a millimetre.
@@ -174,11 +178,19 @@ pub(super) struct PossibleLine {
     pub(super) below: i64,
     /// Whether it begins a movement that is not the first.
     pub(super) movement: LineBegins,
+    /// Whether somebody wants it to begin a page.
+    pub(super) asked: AskedStart,
 }
 
 impl PossibleLine {
     pub(super) fn is_movement(&self) -> bool {
         self.movement == LineBegins::Movement
+    }
+
+    /// Whether a page begins with it that is not the first one.
+    fn owns_page(&self, movements: MovementPages) -> bool {
+        self.first > 0 && self.asked == AskedStart::Page
+            || self.is_movement() && movements == MovementPages::NewPage
     }
 }
 
@@ -260,7 +272,7 @@ fn lines_from(units: &[MeasuredUnit], room: &PaperRoom, first: usize) -> Vec<Pos
     let (mut above, mut below) = (0, 0);
     let mut lines = Vec::new();
     for (index, unit) in units.iter().enumerate().skip(first) {
-        if index > first && unit.opens.is_some() {
+        if index > first && (unit.opens.is_some() || unit.asked != AskedStart::Nothing) {
             break;
         }
         natural += unit.width;
@@ -280,6 +292,7 @@ fn lines_from(units: &[MeasuredUnit], room: &PaperRoom, first: usize) -> Vec<Pos
             above: rounded_up(above + opening.heading),
             below,
             movement: begins(first, is_movement),
+            asked: units[first].asked,
         });
     }
     lines
@@ -490,7 +503,7 @@ impl PaperRoom {
         apart: i64,
     ) -> Option<BreakingStep> {
         let line = &all[next];
-        if line.is_movement() && self.movements == MovementPages::NewPage {
+        if line.owns_page(self.movements) {
             return None;
         }
         let most = self.most(step.page);
@@ -514,8 +527,7 @@ impl PaperRoom {
         let turn = turns.get(line.first).copied().unwrap_or_default();
         let turned = self.turn_cost(turn)
             + if rushed == Rushed::Fewest && turn.is_rushed(self.turn) { costs::ANY_RUSHED } else { 0 };
-        let owns_page = line.is_movement() && self.movements == MovementPages::NewPage;
-        let empty = if owns_page { self.last_empty(step) } else { self.empty(step) };
+        let empty = if line.owns_page(self.movements) { self.last_empty(step) } else { self.empty(step) };
         let cost = step.cost + line.cost + costs::PAGE + empty + self.lines_cost(step, before);
         let foot = line.above + self.staff;
         let opened = move |side, number, more| BreakingStep {

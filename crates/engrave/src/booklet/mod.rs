@@ -22,6 +22,7 @@ mod page_name;
 mod pages;
 mod part;
 mod rests;
+mod said;
 mod setter;
 mod wide;
 
@@ -30,7 +31,7 @@ use std::collections::BTreeSet;
 use arcata_bow::RealTime;
 use arcata_bow::timing::TempoMap;
 use arcata_bow::turns::TurnTime;
-use arcata_languages::SaidPlace;
+use arcata_languages::{SaidPlace, Wording};
 use arcata_score::Score;
 use arcata_xml::{Document, NodeId, Tag};
 
@@ -42,6 +43,7 @@ pub use house::{House, HouseError};
 pub use house_conflicts::HouseConflict;
 pub use imposition::{FoldedSheets, sheet_sides};
 pub use page_name::PageName;
+pub use said::{advice_said, house_conflict_said, page_end_said, remark_said};
 use setter::Setter;
 pub use wide::SystemWide;
 pub(crate) use wide::closed;
@@ -68,6 +70,32 @@ pub struct BookletRequest<'a> {
     pub part: usize,
     /// What is shown besides.
     pub shown: &'a ShownChanges,
+    /// Where somebody wants pages and lines to begin.
+    pub asked: &'a AskedStarts,
+    /// In whose words a page says that it is left blank.
+    pub wording: &'a Wording,
+}
+
+/// Bars (from 0) that somebody wants to begin a page or a line of music.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct AskedStarts {
+    /// That begin a page.
+    pub pages: BTreeSet<u32>,
+    /// That begin a line.
+    pub lines: BTreeSet<u32>,
+}
+
+impl AskedStarts {
+    /// What is asked to begin with a bar; of both the page.
+    fn at(&self, bar: u32) -> AskedStart {
+        if self.pages.contains(&bar) {
+            AskedStart::Page
+        } else if self.lines.contains(&bar) {
+            AskedStart::Line
+        } else {
+            AskedStart::Nothing
+        }
+    }
 }
 
 /// What is new in a part, to be shown on its pages.
@@ -98,6 +126,8 @@ pub struct Booklet {
     pub musicxml: String,
     /// What each page is called; it is printed where the house wants numbers.
     pub names: Vec<PageName>,
+    /// Where each bar stands on its page.
+    pub bars: Vec<BarOnPage>,
     /// Lines of music on each page; none on one that is left blank.
     pub systems: Vec<usize>,
     /// The ends of all pages but the last and blank ones.
@@ -110,6 +140,33 @@ pub struct Booklet {
     pub cues: usize,
     /// What a player or librarian should know.
     pub remarks: Vec<BookletRemark>,
+}
+
+/// Where a bar, or a rest over several, stands; lengths are millimetres.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BarOnPage {
+    /// The page, from 0.
+    pub page: usize,
+    /// First and last bar, indices.
+    pub bars: (u32, u32),
+    /// From the left edge of the page to its left end and to its right end.
+    pub across: (f64, f64),
+    /// From the upper edge of the page to the first line of its first staff and to the last line of its last one.
+    pub down: (f64, f64),
+    /// What somebody has asked to begin with it.
+    pub asked: AskedStart,
+}
+
+/// What is asked to begin with a bar.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum AskedStart {
+    /// Nothing.
+    #[default]
+    Nothing,
+    /// A line of music.
+    Line,
+    /// A page.
+    Page,
 }
 
 /// The end of a page.

@@ -9,8 +9,9 @@ use super::engraving::SystemDrawing;
 use super::house::{House, HouseChoice};
 use super::outline::StaffOutline;
 use super::page_name::PageName;
+use super::rests::BarUnit;
 use super::setter::{DrawnPart, Setter};
-use super::{BookletRequest, PageEnd, PageEndKind, UNITS, millimetres, rights};
+use super::{BarOnPage, BookletRequest, PageEnd, PageEndKind, UNITS, millimetres, rights};
 use crate::Picture;
 use crate::fonts::WORDS;
 use crate::picture::wrapped;
@@ -74,6 +75,8 @@ struct Leaf<'a> {
 struct Placed<'a> {
     drawing: &'a SystemDrawing,
     outline: &'a StaffOutline,
+    /// The bars in it.
+    units: &'a [BarUnit],
     /// The heading over it.
     heading: Option<&'a str>,
     is_indented: bool,
@@ -88,12 +91,12 @@ pub(super) fn pages(
     outlines: &[StaffOutline],
     systems: &[System],
     (turns, names): (&[PageEnd], &[PageName]),
-) -> Vec<Picture> {
+) -> (Vec<Picture>, Vec<BarOnPage>) {
     let request = setter.request;
     let house = request.house;
     let last = names.len().saturating_sub(1);
     let mut usual = USUAL_PITCH * millimetres(house.staff.height.value);
-    let mut pages = Vec::new();
+    let (mut pages, mut bars) = (Vec::new(), Vec::new());
     for (page, name) in names.iter().enumerate() {
         let drawings = systems.iter().zip(&drawn.systems).zip(outlines);
         let lines =
@@ -105,6 +108,7 @@ pub(super) fn pages(
                 Placed {
                     drawing,
                     outline,
+                    units: &setter.units[system.first..system.end],
                     heading: movement,
                     is_indented: setter.begins(bar),
                     is_changed: bars.any(|bar| request.shown.bars.contains(&bar)),
@@ -120,7 +124,7 @@ pub(super) fn pages(
         } else {
             let most =
                 if page == last { usual } else { WIDEST_PITCH * millimetres(house.staff.height.value) };
-            let (pitch, foot) = leaf.place(most, &mut content);
+            let (pitch, foot) = leaf.place(most, &mut content, &mut bars);
             usual = usual.max(pitch.min(most));
             if let Some(turn) = turns.iter().find(|turn| turn.page == *name) {
                 leaf.turn_word(turn, foot, &mut content);
@@ -133,7 +137,22 @@ pub(super) fn pages(
             height: millimetres(house.paper.height.value),
         });
     }
-    pages
+    (pages, bars)
+}
+
+impl Placed<'_> {
+    /// Where its bars stand on a page: the left edge of the drawing and the first line of its first staff are at a point, mm.
+    fn bars(&self, scale: f64, (x, y): (f64, f64), leaf: &Leaf<'_>) -> Vec<BarOnPage> {
+        let mut left = self.drawing.staves.left;
+        let height = (self.drawing.staves.bottom - self.drawing.staves.top) * scale;
+        let bars = self.units.iter().zip(&self.drawing.bars).map(|(unit, bar)| {
+            let across = (x + left * scale, x + bar.staves.right * scale);
+            left = bar.staves.right;
+            let asked = leaf.setter.request.asked.at(unit.first);
+            BarOnPage { page: leaf.page, bars: (unit.first, unit.last), across, down: (y, y + height), asked }
+        });
+        bars.collect()
+    }
 }
 
 impl Leaf<'_> {
@@ -152,7 +171,7 @@ impl Leaf<'_> {
 
     /// Puts the lines one below the other, their staves as evenly as their signs allow, and not further apart than
     /// `most`; returns the distance from staff to staff and where the last line ends, mm.
-    fn place(&self, most: f64, content: &mut String) -> (f64, f64) {
+    fn place(&self, most: f64, content: &mut String, bars: &mut Vec<BarOnPage>) -> (f64, f64) {
         let house = self.setter.request.house;
         let scale = millimetres(house.staff.height.value) / UNITS;
         let bottom = millimetres(house.paper.height.value - house.paper.foot.value);
@@ -176,10 +195,12 @@ impl Leaf<'_> {
             if line.is_changed {
                 self.margin_mark(y, (line.drawing.staves.bottom - line.drawing.staves.top) * scale, content);
             }
+            let side = millimetres(house.paper.sides.value) - left * scale;
+            bars.extend(line.bars(scale, (side, y), self));
             let _ = write!(
                 content,
                 r#"<g class="system" transform="translate({} {})"><g transform="scale({scale:.6})">{}</g></g>"#,
-                rounded(millimetres(house.paper.sides.value) - left * scale),
+                rounded(side),
                 rounded(y - line.drawing.staves.top * scale),
                 line.drawing.content
             );
@@ -268,7 +289,7 @@ impl Leaf<'_> {
         let middle = (millimetres(paper.width.value) / 2.0, millimetres(paper.height.value) / 2.0);
         text(
             content,
-            "This page is left blank for the turn.",
+            &self.setter.request.wording.word("page-left-blank"),
             middle,
             RUNNING,
             "middle",

@@ -4,6 +4,7 @@ use arcata_score::{Fermata, Part, Score};
 use arcata_xml::Tag;
 
 use super::part::{BarCopy, PartCopy};
+use super::{AskedStart, AskedStarts};
 
 /// Bars that are engraved as one: a single bar, or a rest over several.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -13,8 +14,14 @@ pub(super) struct BarUnit {
 }
 
 /// The bars of a part, rests of at least `shortest` bars taken together. A rest ends before and after
-/// everything that a player must see: a sign, a new metre or key, a bar line that is more than a line.
-pub(super) fn units(score: &Score, part: &Part, copy: &PartCopy, shortest: i64) -> Vec<BarUnit> {
+/// everything that a player must see: a sign, a new metre or key, a bar line that is more than a line; and where somebody wants a
+/// line or a page to begin.
+pub(super) fn units(
+    (score, part): (&Score, &Part),
+    copy: &PartCopy,
+    shortest: i64,
+    asked: &AskedStarts,
+) -> Vec<BarUnit> {
     let mut units: Vec<BarUnit> = Vec::new();
     let mut run: Option<BarUnit> = None;
     let end = |run: &mut Option<BarUnit>, units: &mut Vec<BarUnit>| {
@@ -27,7 +34,7 @@ pub(super) fn units(score: &Score, part: &Part, copy: &PartCopy, shortest: i64) 
     };
     for (number, bar) in (0_u32..).zip(&copy.bars) {
         let is_rest = part.staves <= 1 && is_silent(score, part, number) && bar.is_plain() && !bar.is_cued;
-        if !is_rest || bar.says_something() {
+        if !is_rest || bar.says_something() || asked.at(number) != AskedStart::Nothing {
             end(&mut run, &mut units);
         }
         if is_rest {

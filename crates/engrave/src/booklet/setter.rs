@@ -80,7 +80,7 @@ impl<'a> Setter<'a> {
         for (first, last) in &cues.made {
             free[*first as usize + 1..=*last as usize].fill(false);
         }
-        let units = units(score, part, &copy, request.house.rests.shortest.value);
+        let units = units((score, part), &copy, request.house.rests.shortest.value, request.asked);
         let rests =
             units.iter().filter(|unit| unit.last > unit.first).map(|unit| (unit.first, unit.last)).collect();
         let pause = RealTime::from_micros(request.house.movements.pause.value * 1000);
@@ -122,9 +122,10 @@ impl<'a> Setter<'a> {
             take(text.unwrap_or_default());
         }
         take(&self.part().name);
+        take(&request.wording.word("page-left-blank"));
         score.bars.iter().for_each(|bar| take(&bar.label));
         score.movements.iter().for_each(|movement| take(&format!("{:?} {}", movement.bars, movement.name())));
-        let settings = (request.house, request.turn, &self.times, &request.shown.bars);
+        let settings = (request.house, request.turn, &self.times, &request.shown.bars, request.asked);
         take(&format!("{settings:?} {:?}", self.cues.missing));
         sum.finalize().iter().fold(String::new(), |text, byte| text + &format!("{byte:02x}"))
     }
@@ -169,10 +170,12 @@ impl<'a> Setter<'a> {
             remarks.push(BookletRemark::SmallerStaff { tenths: staff });
         }
         let turns = self.turns(&systems, room, &names);
+        let (pages, bars) = pages::pages(self, &drawn, &outlines, &systems, (&turns, &names));
         Ok(Booklet {
             advice: advice::advice(natural, (layout, limits), &turns),
             cover: (room.first == BookletSide::Left).then(|| pages::cover(self.request)),
-            pages: pages::pages(self, &drawn, &outlines, &systems, (&turns, &names)),
+            pages,
+            bars,
             musicxml: self.copy.musicxml(layout_of_file),
             systems: (0..names.len()).map(on_page).collect(),
             names,
@@ -259,7 +262,9 @@ impl<'a> Setter<'a> {
             let svg = self.engraver.set_part(&source(&self.copy, piece, layout), setting)?;
             read(&svg, if setting == LineWidth::Natural { f64::MAX } else { width })
         };
-        pieces.par_iter().map(one).collect()
+        // All are ordered before any is looked at: where drawings come from another worker they come together.
+        let drawn: Vec<Result<PartDrawing, EngraveError>> = pieces.par_iter().map(one).collect();
+        drawn.into_iter().collect()
     }
 
     fn natural(&self) -> Result<NaturalPart, EngraveError> {
@@ -304,6 +309,7 @@ impl<'a> Setter<'a> {
                     above: self.hundredths(bar.staves.top - bar.all.top),
                     below: self.hundredths(bar.all.bottom - bar.staves.bottom),
                     turn: self.time(unit.first),
+                    asked: self.request.asked.at(unit.first),
                     opens: begins.then(|| MovementOpening {
                         indent: self.hundredths(system.staves.left),
                         heading: self.movement_at(unit.first).map_or(0, |_| hundredths_of(pages::HEADING)),
@@ -378,6 +384,7 @@ impl<'a> Setter<'a> {
                 above: self.hundredths(outline.above()) + heading,
                 below: self.hundredths(outline.below()),
                 movement: begins(system.first, movement.is_some()),
+                asked: self.request.asked.at(self.units[system.first].first),
             }
         };
         let lines = PossibleLines::new(systems.iter().zip(outlines).map(line).collect());

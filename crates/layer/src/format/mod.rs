@@ -2,10 +2,12 @@
 //!
 //! This module and its children are the crate's only edge: nothing else serialises.
 
+mod breaks;
 mod document;
 mod read;
 mod write;
 
+pub use breaks::{breaks_schema, read_breaks, write_breaks};
 pub use read::{ReadError, ReadErrorKind, read};
 pub use write::write;
 

@@ -7,7 +7,8 @@ fn rest(millis: i64) -> TurnTime {
 }
 
 fn unit(width: i64, rest_before: i64) -> MeasuredUnit {
-    MeasuredUnit { width, front: 500, above: 400, below: 400, turn: rest(rest_before), opens: None }
+    let turn = rest(rest_before);
+    MeasuredUnit { width, front: 500, above: 400, below: 400, turn, opens: None, asked: AskedStart::Nothing }
 }
 
 fn room() -> PaperRoom {
@@ -107,6 +108,22 @@ fn a_movement_begins_a_line_and_a_page_where_the_house_wants_it() {
 }
 
 #[test]
+fn what_is_asked_to_begin_a_line_or_a_page_does() {
+    let asked = |bar| match bar {
+        13 | 40 => AskedStart::Page,
+        17 | 77 => AskedStart::Line,
+        _ => AskedStart::Nothing,
+    };
+    let units: Vec<MeasuredUnit> =
+        (0..110).map(|bar| MeasuredUnit { asked: asked(bar), ..unit(2700, 0) }).collect();
+    let found = systems(&units, &room());
+    for bar in [13, 40, 17, 77] {
+        let at = found.iter().position(|system| system.first == bar).expect("it begins a line");
+        assert_eq!(found[at].page > found[at - 1].page, asked(bar) == AskedStart::Page, "{found:?}");
+    }
+}
+
+#[test]
 fn a_blank_left_page_puts_the_turn_off() {
     // The only rest stands before bar 170: three pages on, after a left page.
     let units: Vec<MeasuredUnit> =
@@ -194,7 +211,17 @@ fn cost_of(way: &[(Opens, Vec<PossibleLine>)], units: &[MeasuredUnit], room: &Pa
         if lines.len() > 1 && used > height || lines.len() > most {
             return None;
         }
-        let new_page = |line: &PossibleLine| line.is_movement() && room.movements == MovementPages::NewPage;
+        let new_page = |line: &PossibleLine| {
+            line.is_movement() && room.movements == MovementPages::NewPage
+                || line.first > 0 && units[line.first].asked == AskedStart::Page
+        };
+        let wanted = |line: &PossibleLine| {
+            let inside = &units[line.first + 1..line.end];
+            inside.iter().all(|unit| unit.asked == AskedStart::Nothing)
+        };
+        if !lines.iter().all(wanted) {
+            return None;
+        }
         if lines[1..].iter().any(new_page) {
             return None;
         }
@@ -272,6 +299,11 @@ fn nothing_is_cheaper_than_what_is_chosen() {
                 },
                 opens: (index == 0 || random.chance(15))
                     .then_some(MovementOpening { indent: 1500, heading: 800 }),
+                asked: match random.below(8) {
+                    0 => AskedStart::Page,
+                    1 => AskedStart::Line,
+                    _ => AskedStart::Nothing,
+                },
             })
             .collect();
         let room = PaperRoom {

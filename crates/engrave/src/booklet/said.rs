@@ -2,8 +2,9 @@
 
 use arcata_bow::RealTime;
 use arcata_bow::turns::TurnTime;
-use arcata_engrave::{Advice, BookletRemark, HouseConflict, Mending, PageEnd, PageEndKind};
 use arcata_languages::{Argument, Saying};
+
+use super::{Advice, BookletRemark, HouseConflict, Mending, PageEnd, PageEndKind};
 
 /// Microseconds in a tenth of a second (by definition).
 const TENTH: i64 = 100_000;
