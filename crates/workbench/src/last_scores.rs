@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 const MOST: usize = 12;
 /// A limit: the list is shorter.
 const LARGEST: usize = 1 << 20;
-/// By definition: the version of the file.
+/// The version of the file (by definition).
 const VERSION: u32 = 1;
 /// The file.
 const NAME: &str = "last-scores.json";

@@ -35,7 +35,7 @@ struct RunNote {
     key: String,
 }
 
-/// By definition: the version of that note.
+/// The version of that note (by definition).
 const VERSION: u32 = 1;
 
 /// The entry of this run; it goes with it.

@@ -8,7 +8,7 @@ use crate::breaks::{AskedBreak, AskedBreaks, BreakOpening};
 
 /// What the file calls its format.
 const FORMAT: &str = "arcata-breaks";
-/// The version that is written and read.
+/// The version that is written and read (by definition).
 const VERSION: u64 = 1;
 /// Largest file that is read, bytes: a hundred thousand breaks (a limit).
 const LARGEST: usize = 16 << 20;
