@@ -45,8 +45,9 @@ cargo xtask COMMAND
   learn ARGUMENT...       prices learned from what was played (played FOLDER) or printed (ryan), pieces left out
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   site [--out FOLDER]     the workbench's page as a folder of files that compute in the browser, $CARGO_TARGET_DIR/arcata-site
-  package [--try]         packages for people without a compiler: an archive, a Debian package, a Python wheel, an archive for
-                          Windows, $CARGO_TARGET_DIR/arcata-packages; --out FOLDER, --only KIND; --try installs and removes them
+  package [--try]         packages for people without a compiler: an archive, a Debian package, a Python wheel,
+                          $CARGO_TARGET_DIR/arcata-packages; --out FOLDER, --only KIND (windows, too: not tried yet); --try
+                          installs and removes them
   trust [faults|soak|supply|fuzz SECONDS]
                           long runs that try to break it, and the figures in docs/trust.md
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for

@@ -61,7 +61,7 @@ fn help(places: &Folders, contents: &Path) -> Result<(), String> {
         return Err("the program does not write its help; see above".to_owned());
     }
     for path in tools::list(&contents.join("man"))? {
-        let packed = run(Command::new("gzip").args(["--best", "--no-name", "--keep"]).arg(&path), "  ")?.well;
+        let packed = run(Command::new("gzip").args(["--best", "--no-name"]).arg(&path), "  ")?.well;
         if !packed {
             return Err("gzip could not pack the man pages; see above".to_owned());
         }

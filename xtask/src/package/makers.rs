@@ -1,13 +1,15 @@
-//! Packages for systems of packages: Debian's, made by cargo-deb, and Python's, made by maturin.
+//! Packages for systems of packages: Debian's, made by cargo-deb, and Python's, made by hatchling.
 
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::process::Command;
 
 use crate::command::{cargo, run};
 use crate::places::Folders;
 use crate::tools;
 
-use super::build::{self, Built, CARGO_DEB, LINUX, PROFILE};
+use super::build::{Built, C_LIBRARY, CARGO_DEB, LINUX, PROFILE};
+use super::version;
 
 /// A Debian package; what it holds stands in `crates/cli/Cargo.toml`.
 pub(super) fn debian(places: &Folders, built: &Built, out: &Path, date: u64) -> Result<PathBuf, String> {
@@ -21,49 +23,51 @@ pub(super) fn debian(places: &Folders, built: &Built, out: &Path, date: u64) -> 
     made(&mut make, out, "deb")
 }
 
-/// A Python wheel that brings the command.
+/// A Python wheel that brings the command: the program of the other packages, not built once more.
 pub(super) fn wheel(places: &Folders, built: &Built, out: &Path, date: u64) -> Result<PathBuf, String> {
     let folder = built.contents.with_file_name("wheel");
     let _ = fs::remove_dir_all(&folder);
-    fs::create_dir_all(folder.join("licences"))
-        .map_err(|problem| format!("{}: {problem}", folder.display()))?;
+    let said = |path: &Path, problem: std::io::Error| format!("{}: {problem}", path.display());
+    fs::create_dir_all(folder.join("licences")).map_err(|problem| said(&folder, problem))?;
     let source = places.root.join("packaging").join("wheel");
-    let text = fs::read_to_string(source.join("pyproject.toml"))
-        .map_err(|problem| format!("pyproject.toml: {problem}"))?;
-    let manifest = places.root.join("crates").join("cli").join("Cargo.toml");
-    let text = text.replace("../../crates/cli/Cargo.toml", &manifest.display().to_string());
-    fs::write(folder.join("pyproject.toml"), text).map_err(|problem| format!("pyproject.toml: {problem}"))?;
+    let described = source.join("pyproject.toml");
+    let text = fs::read_to_string(&described).map_err(|problem| said(&described, problem))?;
+    let text = text.replace("version = \"0.0.0\"", &format!("version = \"{}\"", version(places)?));
+    let described = folder.join("pyproject.toml");
+    fs::write(&described, text).map_err(|problem| said(&described, problem))?;
     tools::copy(&source.join("READ-ME.md"), &folder.join("READ-ME.md"))?;
     tools::copy(&built.contents.join("NOTICE.txt"), &folder.join("NOTICE.txt"))?;
+    tools::copy(&built.program, &folder.join("arcata"))?;
     for path in tools::list(&built.contents.join("licences"))? {
         tools::copy(&path, &folder.join("licences").join(path.file_name().unwrap_or_default()))?;
     }
     let python = tools::python_with(places, "packaging.txt")?;
-    let mut make = std::process::Command::new(python);
-    make.args([
+    let mut make = Command::new(&python);
+    make.args(["-m", "hatchling", "build", "--target", "wheel", "--directory"]).arg(&folder);
+    make.current_dir(&folder).env("SOURCE_DATE_EPOCH", date.to_string());
+    let plain = made(&mut make, &folder, "whl")?;
+    let mut tag = Command::new(&python);
+    let system = format!("manylinux_{}_x86_64", C_LIBRARY.replace('.', "_"));
+    tag.args([
         "-m",
-        "maturin",
-        "build",
-        "--quiet",
-        "--locked",
-        "--zig",
-        "--profile",
-        PROFILE,
-        "--target",
-        LINUX,
+        "wheel",
+        "tags",
+        "--remove",
+        "--python-tag",
+        "py3",
+        "--abi-tag",
+        "none",
+        "--platform-tag",
     ]);
-    make.args(["--compatibility", &format!("manylinux_{}", build::C_LIBRARY.replace('.', "_")), "--out"])
-        .arg(out);
-    make.current_dir(&folder)
-        .env("CARGO_TARGET_DIR", &places.target)
-        .env("SOURCE_DATE_EPOCH", date.to_string());
-    make.env("CARGO_ZIGBUILD_ZIG_PATH", build::zig(places)?).env("RUSTFLAGS", build::flags(places, ""));
-    build::same_everywhere(places, &mut make, "x86_64_unknown_linux_gnu");
-    made(&mut make, out, "whl")
+    tag.arg(system).arg(&plain).env("SOURCE_DATE_EPOCH", date.to_string());
+    let tagged = made(&mut tag, &folder, "whl")?;
+    let path = out.join(tagged.file_name().unwrap_or_default());
+    tools::copy(&tagged, &path)?;
+    Ok(path)
 }
 
 /// Runs what makes a package, and finds it.
-fn made(make: &mut std::process::Command, out: &Path, ending: &str) -> Result<PathBuf, String> {
+fn made(make: &mut Command, out: &Path, ending: &str) -> Result<PathBuf, String> {
     if !run(make, "  ")?.well {
         return Err(format!("the package (.{ending}) could not be made; see above"));
     }

@@ -4,6 +4,7 @@ use std::fs;
 use std::io::{BufRead as _, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
 
 use crate::command::{answer, run};
 use crate::places::Folders;
@@ -159,9 +160,25 @@ pub(super) fn is_opened(places: &Folders, start: &mut Command) -> Result<(), Str
         node.arg(&test).arg(&address).env("ARCATA_BROWSER", &browser.program);
         ran(&mut node, "the page in Chromium", 0).map(|_| ())
     });
+    stop(&mut child);
+    seen
+}
+
+/// So long a workbench has to put away what it had laid out.
+const TO_STOP: Duration = Duration::from_secs(10);
+
+/// Stops a workbench as a system does that shuts down.
+fn stop(child: &mut Child) {
+    let _ = answer(Command::new("kill").args(["-TERM", &child.id().to_string()]));
+    let asked = Instant::now();
+    while asked.elapsed() < TO_STOP {
+        if !matches!(child.try_wait(), Ok(None)) {
+            return;
+        }
+        std::thread::sleep(Duration::from_millis(50));
+    }
     let _ = child.kill();
     let _ = child.wait();
-    seen
 }
 
 /// The first line that a workbench prints.
@@ -250,7 +267,9 @@ fn used_in(places: &Folders, root: &BareRoot, program: &str, demo: &str) -> Resu
     }
     is_opened(
         places,
-        &mut root.command(&format!("cd /tmp/use && HOME=/tmp/use exec {program} open {score} --no-browser")),
+        &mut root.command(&format!(
+            "cd /tmp/use && HOME=/tmp/use TMPDIR=/tmp/use exec {program} open {score} --no-browser"
+        )),
     )?;
     let _ = fs::remove_dir_all(&used);
     Ok(format!(
