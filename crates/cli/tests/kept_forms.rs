@@ -74,6 +74,14 @@ fn records_of_parts_are_read() {
     assert_eq!(made.parts["lantern-study-violin"].pages, 2);
 }
 
+#[test]
+fn breaks_that_were_asked_for_are_read() {
+    let text = kept("breaks-1.json");
+    let asked = arcata_layer::read_breaks(&text).expect("breaks");
+    assert_eq!(asked.all().len(), 2);
+    assert_eq!(arcata_layer::write_breaks(&asked), text);
+}
+
 /// Sources below a folder.
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
     for entry in std::fs::read_dir(folder).expect("a folder") {
