@@ -17,7 +17,7 @@ use tower::ServiceExt as _;
 use crate::events;
 use crate::guard::{Guard, guard};
 use crate::last_scores;
-use crate::opener::{Opened, Opener};
+use crate::opener::{OpenedScore, Opener};
 use crate::page;
 use crate::refusal::{HttpRefusal, work};
 use crate::running::AGAIN;
@@ -40,12 +40,12 @@ pub struct DemoScore {
 
 /// What answers now: the entrance, or a score once it is chosen.
 #[derive(Clone)]
-pub(crate) struct Front {
+pub(crate) struct FrontDoor {
     now: Arc<RwLock<Router>>,
     opener: Arc<Opener>,
 }
 
-impl Front {
+impl FrontDoor {
     /// The entrance.
     pub(crate) fn at_the_entrance(opener: Opener) -> Self {
         let front = Self { now: Arc::default(), opener: Arc::new(opener) };
@@ -73,17 +73,17 @@ impl Front {
     }
 }
 
-async fn pass_on(State(front): State<Front>, request: Request) -> Response {
+async fn pass_on(State(front): State<FrontDoor>, request: Request) -> Response {
     let now = front.now.read().unwrap_or_else(PoisonError::into_inner).clone();
     now.oneshot(request).await.unwrap_or_else(|never| match never {})
 }
 
 /// A ticket for a second start with the same score.
-async fn again(State(front): State<Front>) -> Result<String, HttpRefusal> {
+async fn again(State(front): State<FrontDoor>) -> Result<String, HttpRefusal> {
     front.opener.key.fresh_ticket().map_err(|why| Failed::new(Failed::BROKEN, why).into())
 }
 
-fn entrance(front: &Front) -> Router {
+fn entrance(front: &FrontDoor) -> Router {
     let guarded = Guard { key: front.opener.key.clone(), address: front.opener.address };
     let style = || async { ([(header::CONTENT_TYPE, "text/css; charset=utf-8")], music_style_sheet()) };
     Router::new()
@@ -126,7 +126,7 @@ fn name(path: &Path) -> String {
     path.file_name().unwrap_or_default().to_string_lossy().into_owned()
 }
 
-async fn offer(State(front): State<Front>) -> Result<Json<EntranceOffer>, HttpRefusal> {
+async fn offer(State(front): State<FrontDoor>) -> Result<Json<EntranceOffer>, HttpRefusal> {
     work(move || {
         let own = front.opener.own_folder.as_deref();
         let last = own.map(last_scores::read).unwrap_or_default();
@@ -194,7 +194,7 @@ fn look(at: &Path) -> Result<FolderView, Failed> {
 /// What was chosen: a file, or a demo by its name.
 #[derive(Debug, Deserialize)]
 #[serde(rename_all = "snake_case", deny_unknown_fields)]
-enum Choice {
+enum EntranceChoice {
     Score(PathBuf),
     Demo(String),
 }
@@ -206,25 +206,28 @@ struct GoTo {
     address: Option<String>,
 }
 
-async fn open(State(front): State<Front>, Json(choice): Json<Choice>) -> Result<Json<GoTo>, HttpRefusal> {
+async fn open(
+    State(front): State<FrontDoor>,
+    Json(choice): Json<EntranceChoice>,
+) -> Result<Json<GoTo>, HttpRefusal> {
     let score = match choice {
-        Choice::Score(score) => score,
-        Choice::Demo(name) => {
+        EntranceChoice::Score(score) => score,
+        EntranceChoice::Demo(name) => {
             let opener = front.opener.clone();
             work(move || opener.demo(&name)).await?
         }
     };
     let opened = front.opener.open(score).await?;
     Ok(Json(match opened {
-        Opened::Here(router) => {
+        OpenedScore::Here(router) => {
             front.show(router);
             GoTo { address: None }
         }
-        Opened::Elsewhere(address) => GoTo { address: Some(address) },
+        OpenedScore::Elsewhere(address) => GoTo { address: Some(address) },
     }))
 }
 
-async fn forget(State(front): State<Front>) -> Result<(), HttpRefusal> {
+async fn forget(State(front): State<FrontDoor>) -> Result<(), HttpRefusal> {
     work(move || {
         if let Some(own) = &front.opener.own_folder {
             last_scores::forget(own);
@@ -235,6 +238,6 @@ async fn forget(State(front): State<Front>) -> Result<(), HttpRefusal> {
 }
 
 /// Says that the page is open, and nothing else.
-async fn here(State(front): State<Front>) -> impl IntoResponse {
+async fn here(State(front): State<FrontDoor>) -> impl IntoResponse {
     events::silent(front.opener.presence.enter())
 }

@@ -16,7 +16,7 @@ use crate::hand_journal::HandJournal;
 use crate::in_time::in_time;
 use crate::journal::JournalError;
 use crate::refusal::{HttpRefusal, work};
-use crate::server::{Begun, ServeError, listen};
+use crate::server::{ServeError, WorkbenchAddress, listen};
 
 /// A limit: a line of the journal, the state of one sheet with the teacher's sentences.
 const LARGEST_LINE: usize = 1 << 20;
@@ -52,7 +52,10 @@ struct HandShared {
 ///
 /// # Errors
 /// A journal that cannot be opened, a port that is taken.
-pub fn serve_hand(settings: HandServeSettings, ready: impl FnOnce(&Begun) + Send) -> Result<(), ServeError> {
+pub fn serve_hand(
+    settings: HandServeSettings,
+    ready: impl FnOnce(&WorkbenchAddress) + Send,
+) -> Result<(), ServeError> {
     let said = |problem: JournalError| ServeError::Other(problem.to_string());
     let journal = HandJournal::open(&settings.journal, &settings.head).map_err(said)?;
     let port = settings.port;

@@ -30,4 +30,4 @@ pub use guard::AccessKey;
 pub use hand_server::{HandServeSettings, serve_hand};
 pub use journal::{Journal, JournalError};
 pub use routes::router;
-pub use server::{Begun, ServeError, ServeSettings, serve};
+pub use server::{ServeError, ServeSettings, WorkbenchAddress, serve};

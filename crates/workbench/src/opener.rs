@@ -16,7 +16,7 @@ use crate::guard::AccessKey;
 use crate::presence::Presence;
 use crate::refusal::{HttpRefusal, work};
 use crate::routes::serving;
-use crate::running::{self, Running};
+use crate::running::{self, RunningEntry};
 use crate::{last_scores, watch};
 
 /// A changed file is read when it has been quiet for so long: programs write in several steps.
@@ -37,11 +37,11 @@ pub(crate) struct Opener {
     pub(crate) key: AccessKey,
     pub(crate) address: SocketAddr,
     /// That the score is open, for other runs; it goes with this one.
-    pub(crate) running: Mutex<Option<Running>>,
+    pub(crate) running: Mutex<Option<RunningEntry>>,
 }
 
 /// What became of a score that was to be opened.
-pub(crate) enum Opened {
+pub(crate) enum OpenedScore {
     /// It is served here.
     Here(Router),
     /// Another run has it; the address opens its page, once.
@@ -50,17 +50,17 @@ pub(crate) enum Opened {
 
 impl Opener {
     /// Opens a score chosen at the entrance.
-    pub(crate) async fn open(self: &Arc<Self>, score: PathBuf) -> Result<Opened, HttpRefusal> {
+    pub(crate) async fn open(self: &Arc<Self>, score: PathBuf) -> Result<OpenedScore, HttpRefusal> {
         if let Some(own) = &self.own_folder
             && let Some(address) = running::again(own, &score).await
         {
-            return Ok(Opened::Elsewhere(address));
+            return Ok(OpenedScore::Elsewhere(address));
         }
         let opener = self.clone();
         let path = score.clone();
         let said = |problem: SessionError| Failed::impossible(problem.to_string());
         let session = work(move || open_session(&path, opener.habits.clone()).map_err(said)).await?;
-        Ok(Opened::Here(self.serve(session, &score)))
+        Ok(OpenedScore::Here(self.serve(session, &score)))
     }
 
     /// Serves a score that was read. Called where tasks can be begun.

@@ -40,13 +40,13 @@ const VERSION: u32 = 1;
 
 /// The entry of this run; it goes with it.
 #[derive(Debug)]
-pub(crate) struct Running {
+pub(crate) struct RunningEntry {
     note: PathBuf,
     lock: PathBuf,
     _held: File,
 }
 
-impl Drop for Running {
+impl Drop for RunningEntry {
     fn drop(&mut self) {
         // A leftover is known by its lock; that it cannot be removed does not matter.
         let _ = std::fs::remove_file(&self.note);
@@ -68,7 +68,12 @@ fn lock_file(path: &Path) -> Option<File> {
 }
 
 /// Says that this run has a score open. Nothing where the folder cannot be written: the workbench works as well without.
-pub(crate) fn register(folder: &Path, score: &Path, address: SocketAddr, key: &AccessKey) -> Option<Running> {
+pub(crate) fn register(
+    folder: &Path,
+    score: &Path,
+    address: SocketAddr,
+    key: &AccessKey,
+) -> Option<RunningEntry> {
     let (note, lock) = files(folder, score)?;
     std::fs::create_dir_all(note.parent()?).ok()?;
     let held = lock_file(&lock)?;
@@ -78,7 +83,7 @@ pub(crate) fn register(folder: &Path, score: &Path, address: SocketAddr, key: &A
     // A private file is new: what a killed run left is taken away first.
     let _ = std::fs::remove_file(&note);
     arcata_files::write_private(&note, text.as_bytes()).ok()?;
-    Some(Running { note, lock, _held: held })
+    Some(RunningEntry { note, lock, _held: held })
 }
 
 /// Asks the run that has a score open for an address that opens its page, once. Nothing where none has.

@@ -13,7 +13,7 @@ use axum::Router;
 use tokio::net::TcpListener;
 
 use crate::disk_shelf::{open_session, put_layer_on_desk};
-use crate::entrance::{DemoScore, Front};
+use crate::entrance::{DemoScore, FrontDoor};
 use crate::guard::AccessKey;
 use crate::opener::Opener;
 use crate::presence::Presence;
@@ -44,7 +44,7 @@ pub struct ServeSettings {
 
 /// A page that can be opened.
 #[derive(Clone, Debug)]
-pub struct Begun {
+pub struct WorkbenchAddress {
     /// The address that opens it, again and again.
     pub address: String,
     /// One that opens it once, for the arguments of a browser, which other users of the machine can read.
@@ -92,10 +92,10 @@ impl std::error::Error for ServeError {}
 pub fn serve(
     settings: &ServeSettings,
     engraver: Engraver,
-    ready: impl FnOnce(&Begun) + Send,
+    ready: impl FnOnce(&WorkbenchAddress) + Send,
 ) -> Result<(), ServeError> {
     if let Some(once) = elsewhere(settings)? {
-        ready(&Begun { address: once.clone(), once, by_another: true });
+        ready(&WorkbenchAddress { address: once.clone(), once, by_another: true });
         return Ok(());
     }
     let engraver = Arc::new(engraver.keeping_parts());
@@ -127,9 +127,9 @@ pub fn serve(
             let front = match session {
                 Some((score, session)) => {
                     let routes = opener.serve(session, &score);
-                    Front::with_score(opener, routes)
+                    FrontDoor::with_score(opener, routes)
                 }
-                None => Front::at_the_entrance(opener),
+                None => FrontDoor::at_the_entrance(opener),
             };
             front.router()
         },
@@ -158,7 +158,7 @@ pub(crate) fn listen(
     port: u16,
     ends: Option<Presence>,
     routes: impl FnOnce(AccessKey, SocketAddr) -> Router + Send,
-    ready: impl FnOnce(&Begun) + Send,
+    ready: impl FnOnce(&WorkbenchAddress) + Send,
 ) -> Result<(), ServeError> {
     let key = AccessKey::random().map_err(ServeError::Other)?;
     let runtime = tokio::runtime::Builder::new_multi_thread()
@@ -177,7 +177,7 @@ async fn run(
     key: AccessKey,
     ends: Option<Presence>,
     routes: impl FnOnce(AccessKey, SocketAddr) -> Router + Send,
-    ready: impl FnOnce(&Begun) + Send,
+    ready: impl FnOnce(&WorkbenchAddress) + Send,
 ) -> Result<(), ServeError> {
     let said = |problem: std::io::Error| ServeError::Other(problem.to_string());
     let wanted = SocketAddr::from((Ipv4Addr::LOCALHOST, port));
@@ -192,7 +192,7 @@ async fn run(
     let routes = routes(key.clone(), address);
     let at = |secret: &str| format!("http://127.0.0.1:{}/?key={secret}", address.port());
     let once = at(&key.ticket().unwrap_or_default());
-    ready(&Begun { address: at(key.text()), once, by_another: false });
+    ready(&WorkbenchAddress { address: at(key.text()), once, by_another: false });
     let serving = axum::serve(listener, routes);
     tokio::select! {
         served = async { serving.await } => served.map_err(said),
