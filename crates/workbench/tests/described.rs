@@ -113,6 +113,9 @@ async fn acts(bench: &Bench) {
     version = act(bench, version, json!({"act": "take-away", "name": "guest"})).await;
     let (_, text) = get(bench, "/api/export/layer").await;
     version = act(bench, version, json!({"act": "take-up-text", "text": text})).await;
+    well(bench, "/api/pages?part=0").await;
+    let asked = json!({"part": 0, "bar": 1, "begins": "page", "version": version});
+    version = done(bench, "/api/break", asked).await;
     for text in ["all 1/1 up", "all 1/1 sideways", ""] {
         done(bench, "/api/shorthand", json!({"text": text})).await;
     }

@@ -27,7 +27,7 @@ pub(super) const CYCLONEDX: &str = "0.5.9";
 
 /// What a program is built for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum System {
+pub(super) enum PackageSystem {
     Linux,
     Windows,
 }
@@ -40,13 +40,13 @@ pub(super) struct Built {
 }
 
 /// Builds it.
-pub(super) fn build(places: &Folders, system: System, date: u64) -> Result<Built, String> {
+pub(super) fn build(places: &Folders, system: PackageSystem, date: u64) -> Result<Built, String> {
     let (target, program) = match system {
-        System::Linux => (LINUX, "arcata"),
-        System::Windows => (WINDOWS, "arcata.exe"),
+        PackageSystem::Linux => (LINUX, "arcata"),
+        PackageSystem::Windows => (WINDOWS, "arcata.exe"),
     };
     let mut command = match system {
-        System::Linux => {
+        PackageSystem::Linux => {
             let tools = tools::cargo_tool(places, "cargo-zigbuild", ZIGBUILD)?;
             let mut command =
                 cargo(places, &["zigbuild", "--locked", "--target", &format!("{LINUX}.{C_LIBRARY}")]);
@@ -55,7 +55,7 @@ pub(super) fn build(places: &Folders, system: System, date: u64) -> Result<Built
             same_everywhere(places, &mut command, "x86_64_unknown_linux_gnu");
             command
         }
-        System::Windows => {
+        PackageSystem::Windows => {
             tools::debian_programs(&[
                 ("x86_64-w64-mingw32-g++-posix", "g++-mingw-w64-x86-64-posix"),
                 ("x86_64-w64-mingw32-gcc-posix", "gcc-mingw-w64-x86-64-posix"),

@@ -9,10 +9,10 @@ use crate::notice::{self, Engraving};
 use crate::places::Folders;
 use crate::tools;
 
-use super::build::{LINUX, System, WINDOWS};
+use super::build::{LINUX, PackageSystem, WINDOWS};
 
 /// Puts it together in a folder beside the built program.
-pub(super) fn gather(places: &Folders, folder: &Path, system: System) -> Result<PathBuf, String> {
+pub(super) fn gather(places: &Folders, folder: &Path, system: PackageSystem) -> Result<PathBuf, String> {
     let contents = folder.join("contents");
     let _ = fs::remove_dir_all(&contents);
     help(places, &contents)?;
@@ -22,7 +22,7 @@ pub(super) fn gather(places: &Folders, folder: &Path, system: System) -> Result<
         fs::create_dir_all(made).map_err(|problem| format!("{}: {problem}", made.display()))?;
     }
     notice::licences(places, &licences)?;
-    let target = if system == System::Linux { LINUX } else { WINDOWS };
+    let target = if system == PackageSystem::Linux { LINUX } else { WINDOWS };
     let text = notice::of_package(places, "arcata", target, Engraving::InTheProgram)?;
     write(&contents.join("NOTICE.txt"), &text)?;
     let mut copyright = text;

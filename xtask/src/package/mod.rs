@@ -19,7 +19,7 @@ use crate::command::{answer, cargo, run};
 use crate::places::Folders;
 use crate::tools;
 
-use build::{Built, System};
+use build::{Built, PackageSystem};
 
 /// Where the packages go unless --out says otherwise, among the built files.
 const OUT: &str = "arcata-packages";
@@ -28,17 +28,17 @@ const OUT: &str = "arcata-packages";
 const SUMS: &str = "SHA256SUMS";
 
 /// A kind of package: what it is called on the command line, and for which system it is.
-const KINDS: [(&str, System); 4] = [
-    ("archive", System::Linux),
-    ("deb", System::Linux),
-    ("wheel", System::Linux),
-    ("windows", System::Windows),
+const KINDS: [(&str, PackageSystem); 4] = [
+    ("archive", PackageSystem::Linux),
+    ("deb", PackageSystem::Linux),
+    ("wheel", PackageSystem::Linux),
+    ("windows", PackageSystem::Windows),
 ];
 
 /// What is made, where, and whether it is tried.
 struct Order {
     out: PathBuf,
-    kinds: Vec<(&'static str, System)>,
+    kinds: Vec<(&'static str, PackageSystem)>,
     tried: bool,
 }
 
@@ -57,10 +57,10 @@ pub(crate) fn package(places: &Folders, arguments: &[String]) -> Result<ExitCode
     for (kind, system) in &order.kinds {
         println!("== {kind}");
         let built = match (system, &linux) {
-            (System::Linux, Some(_)) => None,
+            (PackageSystem::Linux, Some(_)) => None,
             (system, _) => Some(build::build(places, *system, date)?),
         };
-        if *system == System::Linux && linux.is_none() {
+        if *system == PackageSystem::Linux && linux.is_none() {
             linux = built;
             made.push(make(places, kind, linux.as_ref().ok_or("nothing was built")?, &order, date)?);
             continue;
@@ -104,7 +104,7 @@ fn order(places: &Folders, arguments: &[String]) -> Result<Order, String> {
     }
     if order.kinds.is_empty() {
         // The one for Windows has not been built to its end yet: it is made where it is asked for.
-        order.kinds = KINDS.into_iter().filter(|(_, system)| *system == System::Linux).collect();
+        order.kinds = KINDS.into_iter().filter(|(_, system)| *system == PackageSystem::Linux).collect();
     }
     Ok(order)
 }
