@@ -4,21 +4,11 @@
 
 import { connect } from "node:net";
 import { readFileSync, renameSync, writeFileSync } from "node:fs";
-import { desk, start } from "./workbench.mjs";
+import { desk, random, start } from "./workbench.mjs";
 
 const [ACTS, TABS, RELOADS, CHANGES, KILLS, PARALLEL, SLOW] = [20_000, 3, 200, 20, 20, 200, 20];
 const ASKS = ["down", "up", "hook", "retake"];
 
-/** xorshift: the same afternoon on every run. */
-function random(seed) {
-  let state = seed;
-  return (end) => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return Math.abs(state) % end;
-  };
-}
 const pick = random(20261201);
 const figure = (name, value) => console.log(`figure ${name} ${value}`);
 const waited = (time) => new Promise((resolve) => setTimeout(resolve, time));

@@ -3,20 +3,9 @@
 
 import assert from "node:assert/strict";
 import { after, test } from "node:test";
-import { desk, endAll, start } from "./workbench.mjs";
+import { desk, endAll, random, start } from "./workbench.mjs";
 
 after(endAll);
-
-/** xorshift: the same moments on every run. */
-function random(seed) {
-  let state = seed;
-  return (end) => {
-    state ^= state << 13;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    return Math.abs(state) % end;
-  };
-}
 
 const KILLS = 200;
 const ASKS = ["down", "up", "hook", "retake"];

@@ -133,3 +133,14 @@ export const keysToPictures = (page, { count, settles, between }) => page.evalua
   }
   return times;
 }, { count, settles, between });
+
+/** xorshift: the same numbers on every run. */
+export function random(seed) {
+  let state = seed;
+  return (end) => {
+    state ^= state << 13;
+    state ^= state >>> 17;
+    state ^= state << 5;
+    return Math.abs(state) % end;
+  };
+}

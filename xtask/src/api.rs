@@ -2,10 +2,12 @@
 
 use std::fs;
 use std::io::{BufRead as _, BufReader};
+use std::path::Path;
 use std::process::{Child, Command, Stdio};
 
-use crate::command::{cargo, run};
+use crate::command::run;
 use crate::places::Folders;
+use crate::steps;
 use crate::tally::CheckTally;
 use crate::tools;
 
@@ -27,22 +29,19 @@ impl Drop for Running {
 /// Starts the workbench on a copy of a demo score and asks it everything.
 pub(crate) fn api(places: &Folders) -> Result<CheckTally, String> {
     let python = tools::python_with(places, "requirements-api.txt")?;
-    if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
-        return Err("the program does not build; see above".to_owned());
-    }
+    let program = steps::program(places)?;
     let folder = places.cache.join(format!("api-{}", std::process::id()));
     fs::create_dir_all(&folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
-    let asked = ask(places, &python, &folder);
+    let asked = ask(places, &program, &python, &folder);
     // Only a leftover of this run.
     let _ = fs::remove_dir_all(&folder);
     asked
 }
 
-fn ask(places: &Folders, python: &std::path::Path, folder: &std::path::Path) -> Result<CheckTally, String> {
+fn ask(places: &Folders, program: &Path, python: &Path, folder: &Path) -> Result<CheckTally, String> {
     let score = folder.join("lantern-study.musicxml");
     tools::copy(&places.root.join("demo").join("lantern-study.musicxml"), &score)?;
-    let program = places.target.join("debug").join("arcata");
-    let mut started = Command::new(&program)
+    let mut started = Command::new(program)
         .arg("open")
         .arg(&score)
         .arg("--no-browser")

@@ -167,9 +167,7 @@ pub(crate) fn docs(places: &Folders, arguments: &[String]) -> Result<ExitCode, S
 /// The pages that the program makes, opened in a browser.
 fn browser(places: &Folders) -> Result<CheckTally, String> {
     let browser = tools::Browser::find(places)?;
-    if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
-        return Err("the program does not build; see above".to_owned());
-    }
+    let program = program(places)?;
     let site_folder = places.target.join(site::OUT);
     site::make(places, &site_folder)?;
     // Node.js looks for packages beside the tests: they are run where the packages are.
@@ -185,7 +183,7 @@ fn browser(places: &Folders) -> Result<CheckTally, String> {
     // One file after another: some of them take times.
     node.args(["--test", "--test-concurrency", "1", "--test-reporter", "spec"])
         .current_dir(&tests)
-        .env("ARCATA_PROGRAM", places.target.join("debug").join("arcata"))
+        .env("ARCATA_PROGRAM", program)
         .env("ARCATA_CHECKOUT", &places.root)
         .env("ARCATA_SITE", &site_folder)
         .env("ARCATA_BROWSER", &browser.program);
@@ -225,7 +223,7 @@ pub(crate) fn call_checks(places: &Folders, command: &str, arguments: &[String])
 }
 
 /// The program itself, built as the tests are.
-fn program(places: &Folders) -> Result<PathBuf, String> {
+pub(crate) fn program(places: &Folders) -> Result<PathBuf, String> {
     if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
         return Err("the program does not build; see above".to_owned());
     }

@@ -2,7 +2,7 @@
 //! last figures into a small file, and the page is made from that. A figure that gets worse is shown with the one before.
 
 use std::fs;
-use std::process::{Command, ExitCode};
+use std::process::ExitCode;
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use crate::command::{answer, cargo, run};
@@ -28,7 +28,7 @@ struct TrustFigure(&'static str, &'static str, ToBeReached, &'static str);
 
 use ToBeReached::{AtLeast, AtMost};
 
-/// All figures that are to be reached (issue of the project; by definition).
+/// All figures that are to be reached (by definition).
 const FIGURES: [TrustFigure; 24] = [
     TrustFigure(
         "kill-points",
@@ -316,20 +316,6 @@ fn fuzzed(places: &Folders, seconds: &str) -> Result<Vec<(&'static str, f64)>, S
     let busy = (tally.passed as usize).min(cores) as f64;
     let hours = before + busy * f64::from(seconds) / 3600.0;
     Ok(vec![("fuzz-targets", tally.passed as f64), ("fuzz-hours", (hours * 100.0).round() / 100.0)])
-}
-
-/// The program that is tried, built as the tests are.
-pub(crate) fn built(places: &Folders) -> Result<std::path::PathBuf, String> {
-    if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
-        return Err("the program does not build; see above".to_owned());
-    }
-    Ok(places.target.join("debug").join("arcata"))
-}
-
-/// What is installed where it is missing, said in words.
-pub(crate) fn needs(program: &str) -> Result<(), String> {
-    let there = answer(Command::new(program).arg("--version")).is_some();
-    if there { Ok(()) } else { Err(format!("{program} is needed (on Debian: apt-get install {program})")) }
 }
 
 #[cfg(test)]

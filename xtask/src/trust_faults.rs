@@ -7,8 +7,9 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Output, Stdio};
 
 use crate::places::Folders;
-use crate::tools::copy;
-use crate::trust::{built, needs};
+use crate::steps;
+use crate::tools::{self, copy};
+
 use crate::trust_power::cuts;
 
 /// Calls at which the program is killed.
@@ -66,7 +67,7 @@ struct FaultCounts {
 }
 
 pub(crate) fn faults(places: &Folders) -> Result<Vec<(&'static str, f64)>, String> {
-    needs("strace")?;
+    tools::debian_programs(&[("strace", "strace")])?;
     let folder = places.cache.join(format!("faults-{}", std::process::id()));
     fs::create_dir_all(&folder).map_err(|problem| problem.to_string())?;
     let folder = folder.canonicalize().map_err(|problem| problem.to_string())?;
@@ -88,8 +89,11 @@ pub(crate) fn faults(places: &Folders) -> Result<Vec<(&'static str, f64)>, Strin
 }
 
 fn tried(places: &Folders, folder: &Path) -> Result<FaultCounts, String> {
-    let mut trial =
-        FaultTrial { program: built(places)?, folder: folder.to_owned(), before: FolderContent::new() };
+    let mut trial = FaultTrial {
+        program: steps::program(places)?,
+        folder: folder.to_owned(),
+        before: FolderContent::new(),
+    };
     trial.prepare(places)?;
     let mut counts = FaultCounts::default();
     for (what, command) in COMMANDS {

@@ -5,8 +5,8 @@ use std::process::Command;
 
 use crate::command::run;
 use crate::places::Folders;
+use crate::steps;
 use crate::tools;
-use crate::trust::{built, needs};
 
 /// The figures that the script prints, each as `figure NAME VALUE`.
 const NAMES: [&str; 9] = [
@@ -22,8 +22,8 @@ const NAMES: [&str; 9] = [
 ];
 
 pub(crate) fn soak(places: &Folders) -> Result<Vec<(&'static str, f64)>, String> {
-    needs("node")?;
-    let program = built(places)?;
+    tools::debian_programs(&[("node", "nodejs")])?;
+    let program = steps::program(places)?;
     let mut node = Command::new("node");
     // Node.js looks for packages beside the script.
     let home = tools::packages(places)?.join("soak");

@@ -11,21 +11,8 @@ use crate::tools;
 use super::build::Built;
 use super::version;
 
-/// What an archive for Linux holds beside the program: the Debian package has the rest.
-const IN_TAR: [&str; 9] = [
-    "READ-ME.txt",
-    "NOTICE.txt",
-    "CHANGELOG.md",
-    "SECURITY.md",
-    "UNSUPPORTED.md",
-    "licences",
-    "demo",
-    "man",
-    "completions",
-];
-
-/// What one for Windows holds.
-const IN_ZIP: [&str; 8] = [
+/// What archives hold beside the program and what shells complete by: the Debian package has the rest.
+const EVERYWHERE: [&str; 8] = [
     "READ-ME.txt",
     "NOTICE.txt",
     "CHANGELOG.md",
@@ -38,7 +25,7 @@ const IN_ZIP: [&str; 8] = [
 
 /// An archive for Linux.
 pub(super) fn tar(places: &Folders, built: &Built, out: &Path, date: u64) -> Result<PathBuf, String> {
-    let (name, folder) = unpacked(places, built, "linux-x86_64", &IN_TAR)?;
+    let (name, folder) = unpacked(places, built, "linux-x86_64", &["man"])?;
     let path = out.join(format!("{name}.tar.xz"));
     let mut pack = Command::new("tar");
     pack.args([
@@ -60,7 +47,7 @@ pub(super) fn tar(places: &Folders, built: &Built, out: &Path, date: u64) -> Res
 
 /// An archive for Windows.
 pub(super) fn zip(places: &Folders, built: &Built, out: &Path, date: u64) -> Result<PathBuf, String> {
-    let (name, folder) = unpacked(places, built, "windows-x86_64", &IN_ZIP)?;
+    let (name, folder) = unpacked(places, built, "windows-x86_64", &[])?;
     let path = out.join(format!("{name}.zip"));
     let python = tools::python_with(places, "packaging.txt")?;
     let mut pack = Command::new(python);
@@ -81,13 +68,13 @@ fn unpacked(
     places: &Folders,
     built: &Built,
     system: &str,
-    chosen: &[&str],
+    more: &[&str],
 ) -> Result<(String, PathBuf), String> {
     let name = format!("arcata-{}-{system}", version(places)?);
     let folder = built.contents.with_file_name("unpacked").join(&name);
     let _ = fs::remove_dir_all(&folder);
     copy_all(&built.program, &folder.join(built.program.file_name().unwrap_or_default()))?;
-    for what in chosen {
+    for what in EVERYWHERE.iter().chain(more) {
         copy_all(&built.contents.join(what), &folder.join(what))?;
     }
     Ok((name, folder))

@@ -81,7 +81,7 @@ pub(super) fn build(places: &Folders, system: PackageSystem, date: u64) -> Resul
     let program = folder.join(program);
     let bytes = std::fs::metadata(&program).map_err(|problem| format!("{}: {problem}", program.display()))?;
     println!("  the program has {:.1} MB", megabytes(bytes.len()));
-    let contents = contents::gather(places, &folder, system)?;
+    let contents = contents::gather(places, &folder, system, &program)?;
     Ok(Built { program, contents })
 }
 

@@ -4,18 +4,28 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use crate::command::{cargo, run};
+use crate::command::run;
 use crate::notice::{self, Engraving};
 use crate::places::Folders;
+use crate::steps;
 use crate::tools;
 
 use super::build::{LINUX, PackageSystem, WINDOWS};
 
 /// Puts it together in a folder beside the built program.
-pub(super) fn gather(places: &Folders, folder: &Path, system: PackageSystem) -> Result<PathBuf, String> {
+pub(super) fn gather(
+    places: &Folders,
+    folder: &Path,
+    system: PackageSystem,
+    program: &Path,
+) -> Result<PathBuf, String> {
     let contents = folder.join("contents");
     let _ = fs::remove_dir_all(&contents);
-    help(places, &contents)?;
+    match system {
+        PackageSystem::Linux => help(program, &contents)?,
+        // One for Windows cannot run here.
+        PackageSystem::Windows => help(&steps::program(places)?, &contents)?,
+    }
     let licences = contents.join("licences");
     let demo = contents.join("demo");
     for made in [&licences, &demo] {
@@ -50,13 +60,8 @@ pub(super) fn gather(places: &Folders, folder: &Path, system: PackageSystem) -> 
     Ok(contents)
 }
 
-/// Pages for `man`, and what shells complete by: the program writes them, built as the tests are, so that one for another system
-/// need not run here.
-fn help(places: &Folders, contents: &Path) -> Result<(), String> {
-    if !run(&mut cargo(places, &["build", "--quiet", "--package", "arcata"]), "  ")?.well {
-        return Err("the program does not build; see above".to_owned());
-    }
-    let program = places.target.join("debug").join("arcata");
+/// Pages for `man`, and what shells complete by: the program writes them.
+fn help(program: &Path, contents: &Path) -> Result<(), String> {
     if !run(Command::new(program).arg("help-pages").arg(contents), "  ")?.well {
         return Err("the program does not write its help; see above".to_owned());
     }

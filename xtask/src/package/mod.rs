@@ -111,7 +111,7 @@ fn order(places: &Folders, arguments: &[String]) -> Result<Order, String> {
 
 fn make(places: &Folders, kind: &str, built: &Built, order: &Order, date: u64) -> Result<PathBuf, String> {
     match kind {
-        "deb" => makers::debian(places, built, &order.out, date),
+        "deb" => makers::debian(places, &order.out, date),
         "wheel" => makers::wheel(places, built, &order.out, date),
         "windows" => archive::zip(places, built, &order.out, date),
         _ => archive::tar(places, built, &order.out, date),
