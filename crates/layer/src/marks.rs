@@ -129,6 +129,8 @@ fn emptied<'d>(document: &'d Document, marks: &[NodeId]) -> Vec<Element<'d>> {
             let shell = element.parent().filter(|parent| {
                 matches!(parent.tag(), Tag::TECHNICAL | Tag::NOTATIONS)
                     && parent.children().all(|child| ids.contains(&child.id()))
+                    // Text that strayed into it is not ours to take.
+                    && parent.text().is_empty()
             });
             let next = shell.unwrap_or(*element);
             if !shells.iter().any(|kept| kept.id() == next.id()) {

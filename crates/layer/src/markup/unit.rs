@@ -187,7 +187,8 @@ fn candidates<'m>(mini: &'m Mini, piece: &MarkupPiece) -> Vec<Element<'m>> {
 fn cut(mini: &Mini, element: Element<'_>) -> Option<(Range<usize>, Exact)> {
     let mut going = element;
     while let Some(parent) = going.parent().filter(|parent| SHELLS.contains(&parent.tag())) {
-        if parent.children().count() > 1 {
+        // Text that strayed into it is not ours to take.
+        if parent.children().count() > 1 || !parent.text().is_empty() {
             break;
         }
         going = parent;

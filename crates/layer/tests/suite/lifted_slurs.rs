@@ -69,6 +69,22 @@ fn a_slur_written_twice_is_lifted_with_both_its_elements() {
     }
 }
 
+/// Text between notations is no MusicXML (they hold elements alone), and it is the file's all the same. Found by fuzzing.
+#[test]
+fn text_that_strayed_among_notations_stays_where_it_was() {
+    for (start, stop) in [
+        (START.to_owned(), format!("{STOP}P")),
+        (format!(" x {START}"), format!("{STOP} <![CDATA[P]]>\n")),
+        (format!("{START}&amp;"), format!("P\n  {STOP}\n  Q")),
+    ] {
+        let score = slurred(&start, "", &stop);
+        let (lifted, clean) = lifted(&score);
+        assert_eq!(lifted.layer.entries.len(), 1);
+        assert!(clean.text().contains('P') && !clean.text().contains("<slur"), "{}", clean.text());
+        there_and_back(&score);
+    }
+}
+
 #[test]
 fn every_half_of_a_slur_stays_and_is_told() {
     let never_ends = slurred(START, "", "<dynamics><f/></dynamics>");
