@@ -61,11 +61,11 @@ const FIGURES: [TrustFigure; 24] = [
     TrustFigure("soak-tabs", "tabs that acted at once", AtLeast(3.0), "soak"),
     TrustFigure("soak-reloads", "reloads of the page's data in it", AtLeast(200.0), "soak"),
     TrustFigure("soak-changes", "changes of the score on the disk in it", AtLeast(20.0), "soak"),
-    TrustFigure("soak-kills", "times that the program was killed in it", AtLeast(20.0), "soak"),
+    TrustFigure("soak-kills", "times that the program was killed in it", AtLeast(200.0), "soak"),
     TrustFigure("soak-lost", "confirmed acts that were lost", AtMost(0.0), "soak"),
     TrustFigure(
         "soak-memory",
-        "growth of memory from the first quarter of a run to its end, %",
+        "growth of memory within a round of 1,000 acts, from its first quarter to its end, %",
         AtMost(15.0),
         "soak",
     ),
