@@ -215,6 +215,9 @@ proptest! {
         let mut lines = all_lines(&score, &Profile::default(), &LineOptions::default());
         for line in &mut lines {
             line.repeats.clear();
+            // Near printed marks an asked bow costs less than one that nobody asked for: what is forced by anchors would
+            // be told at another price than the same bow planned.
+            line.strokes.iter_mut().for_each(|stroke| stroke.phrase.marked = false);
         }
         prop_assume!(!lines.is_empty());
         let settings = settings(&lines, Grid::Coarse);

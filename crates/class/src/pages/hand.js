@@ -38,23 +38,37 @@ function inBrowser() {
   addEventListener("beforeunload", (event) => {
     if (!works && acts.length > saved) event.preventDefault();
   });
+  const read = () => {
+    try {
+      const found = JSON.parse(localStorage.getItem(name) || "{}");
+      acts = found.acts || [];
+      saved = found.saved || 0;
+    } catch {
+      acts = [];
+      saved = 0;
+    }
+  };
+  // What is done in another tab is done here too: else the tab that acts last would put the other's acts away.
+  addEventListener("storage", (event) => {
+    if (event.key !== name) return;
+    read();
+    tell();
+    if (!main.querySelector("form")) draw();
+  });
   return {
     async load() {
-      try {
-        const read = JSON.parse(localStorage.getItem(name) || "{}");
-        acts = read.acts || [];
-        saved = read.saved || 0;
-      } catch {
-        acts = [];
-      }
+      read();
       // What the sheets were made with need not be done again, and must not undo what came later from elsewhere.
       const last = new Map(acts.slice(0, saved).map((one) => [one.hand_in, one.touch]));
       const same = ([who, touch]) => JSON.stringify(touch) === JSON.stringify({ ...empty(), ...given.hand.hand_ins[who] });
       if ([...last].every(same)) {
         acts = acts.slice(saved);
-        saved = 0;
+        if (saved) {
+          saved = 0;
+          keep();
+        }
       }
-      keep();
+      tell();
     },
     done: keep,
     undone() {
