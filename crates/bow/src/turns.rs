@@ -1,6 +1,6 @@
 //! The time a player has to turn a page.
 
-use arcata_score::{Instrument, Moment, NoteKind, Part, RepeatSign, Score};
+use arcata_score::{Instrument, Jump, Moment, NoteKind, Part, RepeatSign, Score};
 
 use crate::RealTime;
 use crate::timing::TempoMap;
@@ -14,7 +14,7 @@ pub struct TurnTime {
     pub rest_after: RealTime,
     /// How long open strings sound right before and right after the rest: the left hand is free, and the bow goes on.
     pub open: RealTime,
-    /// Where a repeat leads back over the barline: the rest there is for turning back.
+    /// Where a repeat, a da capo or a dal segno leads back over the barline: the rest there is for turning back.
     pub back: Option<RealTime>,
 }
 
@@ -152,24 +152,42 @@ impl Around<'_> {
     }
 }
 
-/// At every barline inside a repeated stretch, what there is to turn back at its end.
+/// At every barline inside a stretch that is played again, what there is to turn back at its end.
 fn turn_back(score: &Score, times: &mut [TurnTime]) {
-    let mut start = 0;
+    let mut movement = 0;
+    let (mut start, mut segno) = (0, None);
     for (number, bar) in score.bars.iter().enumerate() {
-        let begins_movement =
-            score.movements.iter().any(|movement| *movement.bars.start() as usize == number);
-        if begins_movement || bar.left.repeat == Some(RepeatSign::Begin) {
+        if score.movements.iter().any(|movement| *movement.bars.start() as usize == number) {
+            (movement, start, segno) = (number, number, None);
+        }
+        if bar.left.repeat == Some(RepeatSign::Begin) {
             start = number;
         }
+        if bar.jumps.contains(&Jump::Segno) {
+            segno = Some(number);
+        }
         if let Some(RepeatSign::End { .. }) = bar.right.repeat {
-            let ends = times[number + 1];
-            let before = ends.rest.micros - ends.rest_after.micros;
-            let back = RealTime::from_micros(before + times[start].rest_after.micros);
-            for time in &mut times[start + 1..=number] {
-                time.back = Some(time.back.map_or(back, |known| known.min(back)));
-            }
+            lead_back(times, start, number);
             start = number + 1;
         }
+        let again = if bar.jumps.contains(&Jump::DaCapo) {
+            Some(movement)
+        } else {
+            segno.filter(|_| bar.jumps.contains(&Jump::DalSegno))
+        };
+        if let Some(first) = again {
+            lead_back(times, first, number);
+        }
+    }
+}
+
+/// The end of bar `last` leads back to the beginning of bar `first`.
+fn lead_back(times: &mut [TurnTime], first: usize, last: usize) {
+    let ends = times[last + 1];
+    let before = ends.rest.micros - ends.rest_after.micros;
+    let back = RealTime::from_micros(before + times[first].rest_after.micros);
+    for time in &mut times[first + 1..=last] {
+        time.back = Some(time.back.map_or(back, |known| known.min(back)));
     }
 }
 
@@ -212,5 +230,16 @@ mod tests {
         assert_eq!(found[1].back.map(|back| back.micros), Some(2 * SECOND));
         assert!(found[1].is_rushed(RealTime::from_micros(SECOND)));
         assert_eq!(found[3].back, None);
+    }
+
+    #[test]
+    fn a_da_capo_and_a_dal_segno_lead_back_over_the_turn() {
+        let found =
+            times(r#"violin: 1/1 C5 | 1/1 D5 "Fine" | 1/1 E5 | 1/4 F5 rest rest rest "D.C. al Fine" |||"#);
+        let back: Vec<Option<i64>> = found.iter().map(|time| time.back.map(|back| back.micros)).collect();
+        assert_eq!(back, [None, Some(3 * SECOND), Some(3 * SECOND), Some(3 * SECOND), None]);
+        let found = times(r#"violin: 1/1 C5 | "segno" 1/1 D5 | 1/1 E5 | 1/1 F5 "D.S." | 1/1 G5 |||"#);
+        let back: Vec<Option<i64>> = found.iter().map(|time| time.back.map(|back| back.micros)).collect();
+        assert_eq!(back, [None, None, Some(0), Some(0), None, None]);
     }
 }

@@ -133,6 +133,8 @@ fn look(row: &mut PartFigures) -> Result<()> {
         row.notes.drawn += svg.matches(r#" class="note""#).count();
         // Of a slur over several lines the first piece bears the plain name.
         row.slurs.drawn += svg.matches(r#" class="slur""#).count();
+        // A note that is slurred into a rest rings on.
+        row.slurs.drawn += svg.matches(r#" class="lv""#).count();
         row.bows.drawn += ["E610", "E611", "E612", "E613"]
             .iter()
             .map(|glyph| svg.matches(&format!("href=\"#glyph-{glyph}\"")).count())
@@ -160,8 +162,12 @@ fn look(row: &mut PartFigures) -> Result<()> {
 /// Notes that the file hides; the reader takes them for rests, the engraver keeps a place for them.
 fn hidden(document: &Document) -> usize {
     let notes = document.root().descendants().filter(|element| element.tag() == Tag::NOTE);
+    let is_none =
+        |note: &Element<'_>, part| note.child(part).is_some_and(|child| child.text().trim() == "none");
     let is_hidden = |note: &Element<'_>| {
-        note.attribute("print-object").is_some_and(|print| print == "no") && note.child(Tag::REST).is_none()
+        let printed = note.attribute("print-object").is_none_or(|print| print != "no");
+        (!printed || is_none(note, Tag::NOTEHEAD) && is_none(note, Tag::STEM))
+            && note.child(Tag::REST).is_none()
     };
     notes.filter(is_hidden).count()
 }

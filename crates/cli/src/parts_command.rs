@@ -11,8 +11,8 @@ use std::time::Instant;
 use arcata_bow::RealTime;
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_engrave::{
-    AskedStarts, Booklet, BookletRequest, Engraver, House, Picture, ShownChanges, SystemWide,
-    house_conflict_said, pdf,
+    AskedStarts, Booklet, BookletRequest, Engraver, House, Picture, PrintForm, ShownChanges, SystemWide,
+    house_conflict_said, print_pdf,
 };
 use arcata_files::FileError;
 use arcata_languages::{Argument, Saying, Wording};
@@ -306,7 +306,8 @@ impl<'a> Workshop<'a> {
         let request = self.request(target.part, (&target.shown, &target.asked));
         let paper = part_paper(&request, &self.engraver).map_err(failed)?;
         let path = self.arguments.out().join(&target.stem);
-        let sheets = self.arguments.booklet.then(|| sheets(&paper.booklet, ending(&path, FOLDED)));
+        let sheets =
+            self.arguments.booklet.then(|| sheets(&paper.booklet, self.house.bleed(), ending(&path, FOLDED)));
         let sheets = sheets.transpose().map_err(failed)?;
         let told = PartTold::of(&paper, sheets.as_ref(), request.turn_needed());
         let file = paper.booklet.musicxml.as_bytes();
@@ -332,14 +333,15 @@ impl<'a> Workshop<'a> {
 }
 
 /// Two pages side by side on each side of a sheet, pages that fold out behind them.
-fn sheets(booklet: &Booklet, path: PathBuf) -> Result<StitchedSheets, String> {
+fn sheets(booklet: &Booklet, bleed: f64, path: PathBuf) -> Result<StitchedSheets, String> {
     let folded = booklet.folded_sheets();
     let size = folded.sides.first().map_or((0.0, 0.0), |side| (side.width, side.height));
     let count = folded.sides.len() / 2;
     let folding_out = folded.folding_out.iter().map(|(name, _)| name.to_string()).collect();
     let pages: Vec<Picture> =
         folded.sides.into_iter().chain(folded.folding_out.into_iter().map(|(_, page)| page)).collect();
-    let pdf = pdf(&pages).map_err(|problem| problem.to_string())?;
+    let pdf =
+        print_pdf(&pages, PrintForm { archived: None, bleed }).map_err(|problem| problem.to_string())?;
     Ok(StitchedSheets { path, pdf, count, size, folding_out })
 }
 

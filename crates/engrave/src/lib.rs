@@ -40,5 +40,5 @@ pub use press::InProcess;
 pub use press::{EngravingOrder, Press, PressError};
 pub use sheet::{Picture, PictureError};
 #[cfg(feature = "native")]
-pub use sheet::{archival_pdf, pdf};
+pub use sheet::{PrintForm, pdf, print_pdf};
 pub use slice::{Cutter, Opening, Slice, note_name};

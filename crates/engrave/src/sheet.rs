@@ -120,48 +120,60 @@ impl Picture {
 }
 
 #[cfg(feature = "native")]
+/// How pages are to be printed and kept.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct PrintForm {
+    /// PDF/A-2b (ISO 19005-2), which archives ask for; such a file must bear a date: year, month, day.
+    pub archived: Option<(u16, u8, u8)>,
+    /// What is printed beyond the edge and cut off, mm, with marks for the knife; none: a page is as large as its sheet.
+    pub bleed: f64,
+}
+
+#[cfg(feature = "native")]
+/// How long the marks for the knife are, mm (common practice).
+const CUT_MARK: f64 = 5.0;
+
+#[cfg(feature = "native")]
 /// Pictures as the pages of one PDF.
 ///
 /// # Errors
 /// No picture at all, or where the library that writes PDF refuses.
 pub fn pdf(pictures: &[Picture]) -> Result<Vec<u8>, PictureError> {
-    written(pictures, SerializeSettings::default(), None)
+    print_pdf(pictures, PrintForm::default())
 }
 
 #[cfg(feature = "native")]
-/// The same as PDF/A-2b (ISO 19005-2), which archives ask for; it must bear a date: year, month, day.
+/// The same for an archive, for a printer who cuts, or both. Every page says what is left of it when it is cut (ISO 32000,
+/// `TrimBox`) and how far its bleed reaches (`BleedBox`).
 ///
 /// # Errors
-/// The same, and where something in it may not be in such a file: a letter that no font has.
-pub fn archival_pdf(
-    pictures: &[Picture],
-    (year, month, day): (u16, u8, u8),
-) -> Result<Vec<u8>, PictureError> {
-    let strict = ConfigurationBuilder::new().with_archival_validator(Archival::A2_B).finish();
-    let configuration = strict.map_err(|error| PictureError(format!("{error:?}")))?;
-    let settings = SerializeSettings { configuration, ..SerializeSettings::default() };
-    written(pictures, settings, Some(DateTime::new(year).month(month).day(day)))
-}
-
-#[cfg(feature = "native")]
-fn written(
-    pictures: &[Picture],
-    settings: SerializeSettings,
-    date: Option<DateTime>,
-) -> Result<Vec<u8>, PictureError> {
+/// The same; of a file for an archive also where something in it may not be in such a file: a letter that no font has.
+pub fn print_pdf(pictures: &[Picture], form: PrintForm) -> Result<Vec<u8>, PictureError> {
     let first = pictures.first().ok_or_else(|| PictureError("there is nothing to draw".to_owned()))?;
+    let mut settings = SerializeSettings::default();
+    let mut metadata = Metadata::new().title(first.title.clone()).creator("Arcata".to_owned());
+    if let Some((year, month, day)) = form.archived {
+        let strict = ConfigurationBuilder::new().with_archival_validator(Archival::A2_B).finish();
+        settings.configuration = strict.map_err(|error| PictureError(format!("{error:?}")))?;
+        metadata = metadata.creation_date(DateTime::new(year).month(month).day(day));
+    }
     let mut document = Document::new_with(settings);
-    let metadata = Metadata::new().title(first.title.clone()).creator("Arcata".to_owned());
-    document.set_metadata(match date {
-        Some(date) => metadata.creation_date(date),
-        None => metadata,
-    });
+    document.set_metadata(metadata);
     for picture in pictures {
-        let tree = picture.tree()?;
-        #[expect(clippy::cast_possible_truncation, reason = "points of a page")]
-        let (width, height) = ((picture.width * POINTS) as f32, (picture.height * POINTS) as f32);
+        let sheet = picture.on_sheet(form.bleed);
+        let tree = sheet.tree()?;
         let no_size = || PictureError("it has no size".to_owned());
-        let mut page = document.start_page_with(PageSettings::from_wh(width, height).ok_or_else(no_size)?);
+        let (width, height) = (points(sheet.width), points(sheet.height));
+        // A box that far from the edges of the sheet.
+        let inside = |edge: f64| {
+            let (near, right, below) =
+                (points(edge), points(sheet.width - edge), points(sheet.height - edge));
+            krilla::geom::Rect::from_ltrb(near, near, right, below)
+        };
+        let edge = (sheet.width - picture.width) / 2.0;
+        let settings = PageSettings::from_wh(width, height).ok_or_else(no_size)?;
+        let settings = settings.with_trim_box(inside(edge)).with_bleed_box(inside(edge - form.bleed));
+        let mut page = document.start_page_with(settings);
         let mut surface = page.surface();
         let size = krilla::geom::Size::from_wh(width, height).ok_or_else(no_size)?;
         let drawn = surface.draw_svg(&tree, size, SvgSettings::default());
@@ -170,6 +182,49 @@ fn written(
         page.finish();
     }
     document.finish().map_err(|error| PictureError(format!("{error:?}")))
+}
+
+#[cfg(feature = "native")]
+#[expect(clippy::cast_possible_truncation, reason = "points of a page")]
+fn points(millimetres: f64) -> f32 {
+    (millimetres * POINTS) as f32
+}
+
+#[cfg(feature = "native")]
+impl Picture {
+    /// The page on a larger sheet with room for its bleed and marks for the knife; where nothing is cut, the page itself.
+    fn on_sheet(&self, bleed: f64) -> std::borrow::Cow<'_, Self> {
+        if bleed <= 0.0 {
+            return std::borrow::Cow::Borrowed(self);
+        }
+        let edge = bleed + CUT_MARK;
+        let (width, height) = (self.width + 2.0 * edge, self.height + 2.0 * edge);
+        let mut marks = String::new();
+        let mut mark = |x1: f64, y1: f64, x2: f64, y2: f64| {
+            marks.push_str(&format!(
+                r#"<line x1="{}" y1="{}" x2="{}" y2="{}" stroke="black" stroke-width="0.1"/>"#,
+                rounded(x1),
+                rounded(y1),
+                rounded(x2),
+                rounded(y2)
+            ));
+        };
+        for x in [edge, edge + self.width] {
+            mark(x, 0.0, x, CUT_MARK);
+            mark(x, height - CUT_MARK, x, height);
+        }
+        for y in [edge, edge + self.height] {
+            mark(0.0, y, CUT_MARK, y);
+            mark(width - CUT_MARK, y, width, y);
+        }
+        let edge = rounded(edge);
+        std::borrow::Cow::Owned(Self {
+            title: self.title.clone(),
+            content: format!(r#"<g transform="translate({edge} {edge})">{}</g>{marks}"#, self.content),
+            width,
+            height,
+        })
+    }
 }
 
 /// Numbers of pictures: a hundredth of a millimetre is finer than any printer.

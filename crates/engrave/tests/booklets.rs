@@ -4,8 +4,8 @@
 use arcata_bow::timing::{TempoChoice, TempoMap};
 use arcata_bow::{Profile, RealTime};
 use arcata_engrave::{
-    AskedStart, AskedStarts, Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind,
-    ShownChanges, SystemWide, pdf,
+    Area, AskedStart, AskedStarts, Booklet, BookletRemark, BookletRequest, Engraver, House, PageEndKind,
+    PrintForm, ShownChanges, SystemWide, pdf, print_pdf,
 };
 use arcata_xml::{Document, Limits};
 
@@ -344,6 +344,72 @@ fn where_nobody_plays_before_the_entry_there_is_no_cue_and_it_is_told() {
 
 /// Folded and stitched, the pages lie in the order of their numbers: through the right halves of the fronts and the left
 /// halves of the backs to the innermost sheet, and back again (by definition of a saddle-stitched booklet).
+/// ISO 32000-1, 14.11.2: the media box holds the bleed box, which holds the trim box. A printer cuts at the trim box.
+#[test]
+fn a_page_that_is_cut_says_where() {
+    let booklet = made(&music(&["1/4 C5 D5 E5 F5".to_owned()]), "");
+    let form = |bleed| PrintForm { archived: Some((2026, 5, 4)), bleed };
+    let boxes = |bleed: f64| {
+        let bytes = print_pdf(&booklet.pages, form(bleed)).expect("a PDF");
+        let text = String::from_utf8_lossy(&bytes).into_owned();
+        let of = |name: &str| -> Vec<f64> {
+            let (_, rest) = text
+                .split_once(&format!("/{name} ["))
+                .or_else(|| text.split_once(&format!("/{name}[")))
+                .expect(name);
+            let (numbers, _) = rest.split_once(']').expect("an array");
+            numbers
+                .split_whitespace()
+                .map(|number| number.parse::<f64>().expect("a number") / 72.0 * 25.4)
+                .collect()
+        };
+        ["MediaBox", "BleedBox", "TrimBox"].map(of)
+    };
+    let near = |found: &[f64], wanted: [f64; 4]| {
+        assert!(
+            found.iter().zip(wanted).all(|(one, other)| (one - other).abs() < 0.01),
+            "{found:?} {wanted:?}"
+        );
+    };
+    for found in boxes(0.0) {
+        near(&found, [0.0, 0.0, 210.0, 297.0]);
+    }
+    let [media, bleed, trim] = boxes(3.0);
+    near(&media, [0.0, 0.0, 226.0, 313.0]);
+    near(&bleed, [5.0, 5.0, 221.0, 308.0]);
+    near(&trim, [8.0, 8.0, 218.0, 305.0]);
+}
+
+/// The engraver gives the rest of a bar no width, and draws no slur that ends on a rest.
+#[test]
+fn a_rest_stands_in_a_bar_that_can_be_seen_and_a_note_slurred_into_it_rings() {
+    let plain = music(&["1/4 C5 D5 E5 F5".to_owned(), "bar-rest".to_owned(), "1/4 C5 D5 E5 F5".to_owned()]);
+    let areas = |booklet: &Booklet, class: &str| -> Vec<Area> {
+        let marks = booklet.pages[0].marks().expect("marks");
+        marks.into_iter().filter(|mark| mark.kind == class).map(|mark| mark.area).collect()
+    };
+    let booklet = made(&plain, "");
+    let rest = areas(&booklet, "mRest");
+    let [rest] = rest[..] else { panic!("{rest:?}") };
+    let lines = areas(&booklet, "barLine");
+    let before = lines.iter().map(|line| line.left).filter(|left| *left < rest.left).fold(0.0, f64::max);
+    let behind = lines.iter().map(|line| line.left).filter(|left| *left > rest.left).fold(f64::MAX, f64::min);
+    assert!(behind - before > 9.0, "the bar is {} mm wide", behind - before);
+    let middle = f64::midpoint(before, behind);
+    assert!((f64::midpoint(rest.left, rest.right) - middle).abs() < 1.0, "{rest:?} in {before} to {behind}");
+    let slur = |kind: &str| format!(r#"<notations><slur type="{kind}"/></notations></note>"#);
+    let (head, tail) = plain.split_once("<rest measure=\"yes\"/>").expect("a rest");
+    let before = head.rfind("</note>").expect("a note");
+    let slurred = format!(
+        "{}{}{}<rest measure=\"yes\"/>{}",
+        &head[..before],
+        slur("start"),
+        &head[before + "</note>".len()..],
+        tail.replacen("</note>", &slur("stop"), 1)
+    );
+    assert_eq!(made(&slurred, "").pages[0].content.matches(r#" class="lv""#).count(), 1);
+}
+
 #[test]
 fn folded_sheets_are_read_in_the_order_of_the_pages() {
     let booklet = made(&rests_three_pages_apart(), "[pages]\nfirst = \"left\"\n");

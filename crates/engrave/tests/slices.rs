@@ -177,3 +177,37 @@ fn nothing_is_said_again_from_the_movement_before() {
         assert!(!slice.musicxml().contains("[f]"), "{}", slice.musicxml());
     }
 }
+
+/// Two notes of a bar, and the rest behind them, where a file has the slur's end.
+fn slurred_into_a_rest(from: &str) -> String {
+    let music = arcata_testkit::musicxml("violin: 1/4 C5 D5 rest rest |||");
+    let slur = |kind: &str| format!(r#"<notations><slur type="{kind}" number="1"/></notations></note>"#);
+    let mut notes: Vec<String> = music.split("</note>").map(str::to_owned).collect();
+    let begins = usize::from(from == "D");
+    notes[begins].push_str(&slur("start"));
+    notes[2].push_str(&slur("stop"));
+    let last = notes.len() - 1;
+    let closed = notes.into_iter().enumerate().map(|(index, note)| {
+        if index == last || note.ends_with("</note>") { note } else { note + "</note>" }
+    });
+    closed.collect()
+}
+
+/// Slurs of open scores end on rests; the engraver draws none of them. Common practice: a slur ends on a note, and a short
+/// curve behind a note lets it ring.
+#[test]
+fn a_slur_that_ends_on_a_rest_is_drawn_to_the_last_note_before_it() {
+    let slice = |from: &str| {
+        let (file, score) = opened(slurred_into_a_rest(from).as_bytes());
+        assert_eq!(score.parts[0].slurs.len(), 1);
+        Cutter::new(file.document(), &score).cut(&[0], 0..=0, Opening::Excerpt).musicxml().to_owned()
+    };
+    let notes = |text: &str| text.split("</note>").map(str::to_owned).collect::<Vec<_>>();
+    let text = slice("C");
+    let found = notes(&text);
+    assert!(found[0].contains("slur type=\"start\"") && found[1].contains("slur type=\"stop\""), "{text}");
+    assert!(!found[2].contains("<slur"), "{text}");
+    let text = slice("D");
+    let found = notes(&text);
+    assert!(found[1].contains("let-ring") && !text.contains("<slur"), "{text}");
+}

@@ -39,11 +39,11 @@ part-new = vorher nicht da, also ist nichts angestrichen
 page-end-facing = Seite { $page } endet vor { $bar }: kein Wenden, die nächste Seite liegt daneben
 page-end-fold = Seite { $page } endet vor { $bar }: kein Wenden, Seite { $page }a klappt heraus, an ihren Rand geklebt
 page-end-turned = Seite { $page } endet vor { $bar }: { turn-time } zum Wenden{ $returns ->
-    [yes] ; eine Wiederholung führt mit { $back } s Pause darüber zurück
+    [yes] ; die Musik springt darüber zurück (Wiederholung, da capo oder dal segno), mit { $back } s Pause
    *[no] { "" }
 }
 page-end-rushed = Seite { $page } endet vor { $bar }: nur { turn-time } zum Wenden{ $returns ->
-    [yes] ; eine Wiederholung führt mit { $back } s Pause darüber zurück
+    [yes] ; die Musik springt darüber zurück (Wiederholung, da capo oder dal segno), mit { $back } s Pause
    *[no] { "" }
 }; { $needed } s sollten es sein
 turn-time = { $rest } s Pause{ $strings ->

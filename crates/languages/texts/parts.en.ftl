@@ -39,11 +39,11 @@ part-new = not there before, so nothing is marked
 page-end-facing = page { $page } ends before { $bar }: no turn, the next page faces it
 page-end-fold = page { $page } ends before { $bar }: no turn, page { $page }a folds out, glued to its edge
 page-end-turned = page { $page } ends before { $bar }: { turn-time } to turn{ $returns ->
-    [yes] ; a repeat leads back over it with { $back } s of rest
+    [yes] ; the music goes back over it (repeat, da capo or dal segno) with { $back } s of rest
    *[no] { "" }
 }
 page-end-rushed = page { $page } ends before { $bar }: only { turn-time } to turn{ $returns ->
-    [yes] ; a repeat leads back over it with { $back } s of rest
+    [yes] ; the music goes back over it (repeat, da capo or dal segno) with { $back } s of rest
    *[no] { "" }
 }; { $needed } s are wanted
 turn-time = { $rest } s of rest{ $strings ->

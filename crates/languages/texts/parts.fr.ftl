@@ -39,11 +39,11 @@ part-new = elle n'existait pas, rien n'est donc marqué
 page-end-facing = la page { $page } finit avant { $bar } : on ne tourne pas, la page suivante est en face
 page-end-fold = la page { $page } finit avant { $bar } : on ne tourne pas, la page { $page }a se déplie, collée à son bord
 page-end-turned = la page { $page } finit avant { $bar } : { turn-time } pour tourner{ $returns ->
-    [yes] { " ;" } une reprise ramène en arrière avec { $back } s de silence
+    [yes] { " ;" } la musique revient en arrière (reprise, da capo ou dal segno) avec { $back } s de silence
    *[no] { "" }
 }
 page-end-rushed = la page { $page } finit avant { $bar } : seulement { turn-time } pour tourner{ $returns ->
-    [yes] { " ;" } une reprise ramène en arrière avec { $back } s de silence
+    [yes] { " ;" } la musique revient en arrière (reprise, da capo ou dal segno) avec { $back } s de silence
    *[no] { "" }
 } ; il en faut { $needed } s
 turn-time = { $rest } s de silence{ $strings ->

@@ -39,11 +39,11 @@ part-new = prima non c'era, quindi non è segnato nulla
 page-end-facing = la pagina { $page } finisce prima di { $bar }: niente voltata, la pagina seguente le sta di fronte
 page-end-fold = la pagina { $page } finisce prima di { $bar }: niente voltata, la pagina { $page }a si apre verso l'esterno, incollata al suo bordo
 page-end-turned = la pagina { $page } finisce prima di { $bar }: { turn-time } per voltare{ $returns ->
-    [yes] ; un ritornello torna indietro oltre la voltata con { $back } s di pausa
+    [yes] ; si torna indietro oltre la voltata (ritornello, da capo o dal segno) con { $back } s di pausa
    *[no] { "" }
 }
 page-end-rushed = la pagina { $page } finisce prima di { $bar }: solo { turn-time } per voltare{ $returns ->
-    [yes] ; un ritornello torna indietro oltre la voltata con { $back } s di pausa
+    [yes] ; si torna indietro oltre la voltata (ritornello, da capo o dal segno) con { $back } s di pausa
    *[no] { "" }
 }; ne servono { $needed } s
 turn-time = { $rest } s di pausa{ $strings ->

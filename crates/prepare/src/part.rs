@@ -1,6 +1,6 @@
 //! One part on paper: its pages and its file.
 
-use arcata_engrave::{Booklet, BookletRequest, Engraver, House, archival_pdf, pdf};
+use arcata_engrave::{Booklet, BookletRequest, Engraver, House, PrintForm, print_pdf};
 use arcata_score::Score;
 use arcata_xml::{Document, Element, Tag};
 
@@ -22,10 +22,12 @@ pub struct PartPaper {
 pub fn part_paper(request: &BookletRequest<'_>, engraver: &Engraver) -> Result<PartPaper, String> {
     let name = request.score.parts.get(request.part).ok_or("there is no such part")?.name.clone();
     let booklet = Booklet::make(request, engraver).map_err(|problem| problem.to_string())?;
-    let archival = written_on(request.document).and_then(|date| archival_pdf(&booklet.pages, date).ok());
+    let form = |archived| PrintForm { archived, bleed: request.house.bleed() };
+    let archival =
+        written_on(request.document).and_then(|date| print_pdf(&booklet.pages, form(Some(date))).ok());
     let pdf = match archival {
         Some(pdf) => pdf,
-        None => pdf(&booklet.pages).map_err(|problem| problem.to_string())?,
+        None => print_pdf(&booklet.pages, form(None)).map_err(|problem| problem.to_string())?,
     };
     Ok(PartPaper { name, booklet, pdf })
 }

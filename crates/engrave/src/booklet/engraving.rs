@@ -83,22 +83,50 @@ pub(super) fn source(copy: &PartCopy, piece: &PartPiece, layout: CopyLayout<'_>)
         let children: Vec<&Child> = children.map(|(_, child)| child).collect();
         match layout.rest_from(number) {
             Some(bars) => rest(&mut out, &children, bars),
-            None => children.iter().for_each(|child| {
-                let source = child.engraved.as_ref().unwrap_or(&child.source);
-                match (child.tag, child.node) {
-                    (Tag::NOTE, Some(node)) => {
-                        let _ = write!(out, r#"<note id="{}""#, note_name(node));
-                        out.push_str(&without_id(source.trim_start_matches("<note")));
-                    }
-                    (Tag::DIRECTION, _) => out.push_str(&spaced(source)),
-                    _ => out.push_str(source),
-                }
-            }),
+            None => {
+                written(&mut out, &children);
+                let next = copy.bars.get(number as usize + 1).filter(|_| number + 1 < piece.bars.end);
+                out.push_str(&breadth(&children, next));
+            }
         }
         out.push_str("</measure>");
     }
     out.push_str("</part></score-partwise>");
     out
+}
+
+/// The children of a bar, ids on the notes, directions where the engraver reads them.
+fn written(out: &mut String, children: &[&Child]) {
+    for child in children {
+        let source = child.engraved.as_ref().unwrap_or(&child.source);
+        match (child.tag, child.node) {
+            (Tag::NOTE, Some(node)) => {
+                let _ = write!(out, r#"<note id="{}""#, note_name(node));
+                out.push_str(&without_id(source.trim_start_matches("<note")));
+            }
+            (Tag::DIRECTION, _) => out.push_str(&spaced(source)),
+            _ => out.push_str(source),
+        }
+    }
+}
+
+/// The engraver gives the rest of a whole bar no more width than its sign has. A note that is not drawn makes the bar as wide as
+/// one of a half note (common practice: a bar's rest stands in a bar that can be seen); a clef that announces itself at its end
+/// wants as much on both sides of the rest.
+fn breadth(children: &[&Child], next: Option<&BarCopy>) -> String {
+    let mut notes = children.iter().filter(|child| child.tag == Tag::NOTE);
+    let (Some(rest), None) = (notes.next(), notes.next()) else { return String::new() };
+    let duration = rest.source.split_once("<duration>").and_then(|(_, rest)| rest.split_once("</duration>"));
+    let is_clef = |child: &Child| child.tag == Tag::ATTRIBUTES && child.source.contains("<clef");
+    let announces = next.is_some_and(|bar| bar.children.iter().take(bar.leading()).any(is_clef));
+    let width = if announces { "<type>whole</type><dot/>" } else { "<type>half</type>" };
+    match duration {
+        Some((lasts, _)) if rest.source.contains(r#"measure="yes""#) => format!(
+            "<backup><duration>{lasts}</duration></backup><note print-object=\"no\"><rest/><duration>{lasts}</duration>\
+             <voice>unseen</voice>{width}</note>"
+        ),
+        _ => String::new(),
+    }
 }
 
 /// A direction with white between tempo words and the note value behind them, where the engraver leaves none.

@@ -52,6 +52,7 @@ pub(crate) struct PaperSettings {
     pub(crate) sides: Number,
     pub(crate) head: Number,
     pub(crate) foot: Number,
+    pub(crate) bleed: Number,
 }
 
 /// The staff.
@@ -185,6 +186,12 @@ impl House {
     #[must_use]
     pub fn paper_size(&self) -> (i64, i64) {
         (self.paper.width.value, self.paper.height.value)
+    }
+
+    /// What is printed beyond the edge of the paper and cut off, mm.
+    #[must_use]
+    pub fn bleed(&self) -> f64 {
+        super::millimetres(self.paper.bleed.value)
     }
 
     /// The pattern of the names of files: `{number}`, `{part}`, `{title}` and `{composer}` stand for what a part has.
@@ -325,6 +332,7 @@ fn choices(unit: &str) -> impl Iterator<Item = &str> {
 fn range(section: &str, name: &str) -> (i64, i64) {
     match (section, name) {
         ("paper", "width" | "height") => (1000, 6000),
+        ("paper", "bleed") => (0, 100),
         ("paper", _) => (0, 600),
         ("staff", "height" | "smallest") => (40, 120),
         ("staff", _) => (0, 300),

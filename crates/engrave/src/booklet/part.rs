@@ -7,6 +7,7 @@
 use std::fmt::Write as _;
 
 use super::page_name::PageName;
+use crate::slice::rest_slurs::DrawnSlurs;
 use crate::slice::tamed;
 use arcata_score::{Length, Score};
 use arcata_xml::{Document, Element, NodeId, Tag, escape};
@@ -232,10 +233,20 @@ fn line(out: &mut String, depth: usize, text: &str) {
 
 fn bars(document: &Document, score: &Score, part: usize) -> Vec<BarCopy> {
     let mut divisions = 1;
+    let slurs = DrawnSlurs::new(&score.parts[part]);
+    // What the engraver gets where it draws nothing for the source, or breaks off over it.
+    let engraved = |child: Element<'_>| {
+        if child.tag() != Tag::NOTE {
+            return tamed::child(child, of_the_page);
+        }
+        let text = child.raw_text();
+        let drawn = slurs.note(document, child.id(), tamed::note(child, || false));
+        (drawn != text).then(|| child.source().replacen(text, &drawn, 1))
+    };
     let mut bars = Vec::with_capacity(score.bars.len());
     for (number, measure) in score.parts[part].measures.iter().enumerate() {
         let bar = match measure.and_then(|id| document.element(id)) {
-            Some(measure) => copied(measure, &mut divisions),
+            Some(measure) => copied(measure, &mut divisions, engraved),
             None => silent(score, number, divisions),
         };
         bars.push(bar);
@@ -246,7 +257,11 @@ fn bars(document: &Document, score: &Score, part: usize) -> Vec<BarCopy> {
     bars
 }
 
-fn copied(measure: Element<'_>, divisions: &mut i64) -> BarCopy {
+fn copied(
+    measure: Element<'_>,
+    divisions: &mut i64,
+    engraved: impl Fn(Element<'_>) -> Option<String>,
+) -> BarCopy {
     // In a timewise score the music stands in a `<part>` inside the `<measure>`.
     let header = if measure.tag() == Tag::MEASURE { Some(measure) } else { measure.parent() };
     let mut bar = BarCopy { divisions: *divisions, ..BarCopy::default() };
@@ -269,7 +284,7 @@ fn copied(measure: Element<'_>, divisions: &mut i64) -> BarCopy {
             _ => child.source().to_owned(),
         };
         if !source.is_empty() {
-            let engraved = tamed::child(child, of_the_page);
+            let engraved = engraved(child);
             bar.children.push(Child { tag: child.tag(), source, engraved, node: Some(child.id()), at });
         }
     });

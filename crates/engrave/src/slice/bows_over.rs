@@ -11,6 +11,8 @@ use std::ops::RangeInclusive;
 use arcata_score::{ChordRole, NoteId, NoteKind, Part, Pitch, SlurLine, TieEnd};
 use arcata_xml::{Document, Element, NodeId, Tag};
 
+use super::rest_slurs::DrawnSlurs;
+
 /// What crosses one end of the slice in one voice.
 #[derive(Clone, Debug, Default)]
 struct CrossingBow {
@@ -35,12 +37,17 @@ pub(super) struct Carriers {
 }
 
 /// The carriers that a part needs for a slice.
-pub(super) fn carriers(document: &Document, part: &Part, bars: &RangeInclusive<u32>) -> Carriers {
+pub(super) fn carriers(
+    document: &Document,
+    part: &Part,
+    drawn: &DrawnSlurs,
+    bars: &RangeInclusive<u32>,
+) -> Carriers {
     let bar = |note: NoteId| part.note(note).bar;
     let (first, last) = (*bars.start(), *bars.end());
     let mut before: BTreeMap<u16, CrossingBow> = BTreeMap::new();
     let mut after: BTreeMap<u16, CrossingBow> = BTreeMap::new();
-    for slur in &part.slurs {
+    for slur in &drawn.slurs {
         let voice = part.note(slur.start).voice;
         if bar(slur.start) < first && bar(slur.end) >= first {
             before.entry(voice).or_default().slurs.push((slur.number, slur.line));

@@ -6,6 +6,7 @@
 
 mod bows_over;
 mod reminders;
+pub(crate) mod rest_slurs;
 mod spaced;
 pub(crate) mod state;
 pub(crate) mod tamed;
@@ -18,6 +19,7 @@ use arcata_xml::{Document, Element, NodeId, Tag, escape};
 
 use bows_over::{Carriers, carriers};
 use reminders::Reminders;
+use rest_slurs::DrawnSlurs;
 use state::{BarlineState, DirectionSpan};
 
 use crate::booklet::{SystemWide, closed};
@@ -191,7 +193,8 @@ impl<'d> Cutter<'d> {
         notes: &mut Vec<NodeId>,
     ) {
         let part = &self.score.parts[index];
-        let carriers = carriers(self.document, part, bars);
+        let slurs = DrawnSlurs::new(part);
+        let carriers = carriers(self.document, part, &slurs, bars);
         let mut state = self.states[index].get(*bars.start() as usize).cloned().unwrap_or_default();
         if opening == Opening::NextLine {
             state.leave_metre();
@@ -205,10 +208,10 @@ impl<'d> Cutter<'d> {
                 musicxml.push_str(r#"<print new-page="yes"/>"#);
             }
             let measure = part.measures.get(bar as usize).copied().flatten();
-            let (document, carriers) = (self.document, &carriers);
+            let (document, carriers, slurs) = (self.document, &carriers, &slurs);
             let (shared, staves) = (unsaid(bar), part.staves);
             let mut writer =
-                BarWriter { document, carriers, state: &mut state, musicxml, notes, shared, staves };
+                BarWriter { document, carriers, slurs, state: &mut state, musicxml, notes, shared, staves };
             match measure.and_then(|id| self.document.element(id)) {
                 Some(measure) if bar == *bars.start() => {
                     let reminders = match opening {
@@ -271,6 +274,7 @@ type SharedDirections<'w> = Vec<(Length, &'w str)>;
 struct BarWriter<'w> {
     document: &'w Document,
     carriers: &'w Carriers,
+    slurs: &'w DrawnSlurs,
     state: &'w mut BarlineState,
     musicxml: &'w mut String,
     notes: &'w mut Vec<NodeId>,
@@ -343,6 +347,7 @@ impl BarWriter<'_> {
             let _ = write!(self.musicxml, " {}={quote}{}{quote}", attribute.name(), attribute.raw_value());
         }
         let text = tamed::note(note, || self.state.is_tablature(self.document));
+        let text = self.slurs.note(self.document, note.id(), text);
         let _ = write!(self.musicxml, ">{text}</note>");
         self.notes.push(note.id());
         if let Some(text) = self.carriers.after.get(&note.id()) {

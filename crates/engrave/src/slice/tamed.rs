@@ -50,19 +50,10 @@ pub(crate) fn attribute<'d>(child: Element<'d>) -> Cow<'d, str> {
     }
 }
 
-/// A child of a bar as the library takes it, where that is otherwise than as written.
+/// A child of a bar other than a note as the library takes it, where that is otherwise than as written.
 pub(crate) fn child(child: Element<'_>, left_out: impl Fn(&Element<'_>) -> bool) -> Option<String> {
-    match child.name() {
-        "attributes" => {
-            let tame = |inner: Element<'_>| attribute(inner) == inner.source();
-            (!child.children().all(tame)).then(|| attributes(child, left_out))
-        }
-        "note" => {
-            let (text, tamed) = (child.raw_text(), note(child, || false));
-            (tamed != text).then(|| child.source().replacen(text, &tamed, 1))
-        }
-        _ => None,
-    }
+    let is_tame = |inner: Element<'_>| attribute(inner) == inner.source();
+    (child.name() == "attributes" && !child.children().all(is_tame)).then(|| attributes(child, left_out))
 }
 
 /// An `<attributes>` as the library takes it, without the children that `left_out` names.

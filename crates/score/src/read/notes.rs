@@ -37,7 +37,9 @@ enum RestKind {
 impl PartReader {
     pub(super) fn read_note(&mut self, element: Element<'_>) {
         let mut facts = self.note_facts(element);
-        let on_page = element.attribute("print-object").is_none_or(|print| print != "no");
+        let is_printed = element.attribute("print-object").is_none_or(|print| print != "no");
+        // Neither head nor stem: there is nothing to see.
+        let on_page = is_printed && !(is_none(element, Tag::NOTEHEAD) && is_none(element, Tag::STEM));
         let is_hidden = !on_page && !facts.pitch.is_some_and(Pitch::is_rest);
         if is_hidden {
             if facts.chord == ChordRole::Member
@@ -332,6 +334,11 @@ pub(super) fn mark_tie(tie: &mut Tie, element: Element<'_>) {
         Some("continue") => *tie = Tie { from_before: TieEnd::Open, to_after: TieEnd::Open },
         _ => {}
     }
+}
+
+/// Whether the note says that it has no such part.
+fn is_none(note: Element<'_>, part: Tag) -> bool {
+    note.child(part).is_some_and(|child| child.text().trim() == "none")
 }
 
 fn notehead(text: &str) -> Notehead {

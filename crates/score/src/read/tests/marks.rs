@@ -87,6 +87,18 @@ fn slurs_on_hidden_notes_stay_slurs() {
     assert_eq!(only_part(&score).slurs.len(), 1);
 }
 
+/// MusicXML 4.0: a notehead and a stem may be "none"; where both are, nothing of the note is printed.
+#[test]
+fn a_note_without_head_and_stem_is_read_by_nobody() {
+    let of = |signs: &str| {
+        let score = violin(&[&[note("C5", 8, signs), note("D5", 8, "")].concat()]);
+        assert_sound(&score);
+        only_part(&score).notes[0].pitch.is_rest()
+    };
+    assert!(of("<stem>none</stem><notehead>none</notehead>"));
+    assert!(!of("<notehead>none</notehead>") && !of("<stem>none</stem>"));
+}
+
 #[test]
 fn technical_marks() {
     assert_eq!(with("<technical><harmonic/></technical>").technical.harmonic, Harmonic::Natural);
