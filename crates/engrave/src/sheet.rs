@@ -7,6 +7,8 @@ use krilla::metadata::{DateTime, Metadata};
 #[cfg(feature = "native")]
 use krilla::page::PageSettings;
 #[cfg(feature = "native")]
+use krilla::tagging::{ContentTag, Tag, TagGroup, TagTree};
+#[cfg(feature = "native")]
 use krilla::{Document, SerializeSettings};
 #[cfg(feature = "native")]
 use krilla_svg::{SurfaceExt, SvgSettings};
@@ -159,7 +161,9 @@ pub fn print_pdf(pictures: &[Picture], form: PrintForm) -> Result<Vec<u8>, Pictu
     }
     let mut document = Document::new_with(settings);
     document.set_metadata(metadata);
-    for picture in pictures {
+    // Who has the page read aloud hears what it is (ISO 32000-1, 14.8: tagged PDF).
+    let mut tags = TagTree::new();
+    for (number, picture) in (1..).zip(pictures) {
         let sheet = picture.on_sheet(form.bleed);
         let tree = sheet.tree()?;
         let no_size = || PictureError("it has no size".to_owned());
@@ -176,11 +180,18 @@ pub fn print_pdf(pictures: &[Picture], form: PrintForm) -> Result<Vec<u8>, Pictu
         let mut page = document.start_page_with(settings);
         let mut surface = page.surface();
         let size = krilla::geom::Size::from_wh(width, height).ok_or_else(no_size)?;
+        let drawing = surface.start_tagged(ContentTag::Other);
         let drawn = surface.draw_svg(&tree, size, SvgSettings::default());
+        surface.end_tagged();
         drawn.ok_or_else(|| PictureError("the PDF does not take the drawing".to_owned()))?;
         surface.finish();
+        let said = format!("{} ({number}/{})", picture.title, pictures.len());
+        let mut figure = TagGroup::new(Tag::Figure(Some(said)));
+        figure.push(drawing);
+        tags.push(figure);
         page.finish();
     }
+    document.set_tag_tree(tags);
     document.finish().map_err(|error| PictureError(format!("{error:?}")))
 }
 

@@ -374,6 +374,10 @@ fn a_page_that_is_cut_says_where() {
     for found in boxes(0.0) {
         near(&found, [0.0, 0.0, 210.0, 297.0]);
     }
+    // ISO 32000-1, 14.8.4.5: a figure with words in its place.
+    let bytes = print_pdf(&booklet.pages, form(0.0)).expect("a PDF");
+    let says = |what: &str| bytes.windows(what.len()).any(|found| found == what.as_bytes());
+    assert!(says("/MarkInfo") && (says("/S/Figure") || says("/S /Figure")) && says("/Alt"));
     let [media, bleed, trim] = boxes(3.0);
     near(&media, [0.0, 0.0, 226.0, 313.0]);
     near(&bleed, [5.0, 5.0, 221.0, 308.0]);
