@@ -344,6 +344,33 @@ fn where_nobody_plays_before_the_entry_there_is_no_cue_and_it_is_told() {
 
 /// Folded and stitched, the pages lie in the order of their numbers: through the right halves of the fronts and the left
 /// halves of the backs to the innermost sheet, and back again (by definition of a saddle-stitched booklet).
+/// Common practice: every part says where it ends and where it goes back to. The score says it once, over the top part.
+#[test]
+fn the_signs_of_the_road_and_headings_within_a_movement_stand_in_every_part() {
+    let score = arcata_testkit::musicxml(
+        "quarter=96\nviolin: 1/1 C5 | 1/1 D5 \"Fine\" |: \"Trio\" 1/1 E5 | 1/1 F5 \"D.C. al Fine\" :|\n\
+         cello: 1/1 C3 | 1/1 D3 |: 1/1 E3 | 1/1 F3 :|",
+    );
+    let page = |part| made_of(&score, part, "").pages[0].clone();
+    for part in [0, 1] {
+        let page = page(part);
+        for word in ["Fine", "Trio", "D.C. al Fine"] {
+            assert!(
+                page.content.contains(&format!(">{word}<")),
+                "{word} is not in part {part}: {}",
+                page.content
+            );
+        }
+        // The words behind the last note end at its bar line.
+        let marks = page.marks().expect("marks");
+        let right = |kind: &str| {
+            let these = marks.iter().filter(|mark| mark.kind == kind).map(|mark| mark.area.right);
+            these.fold(0.0, f64::max)
+        };
+        assert!(right("dir") < right("barLine") + 1.0, "{marks:?}");
+    }
+}
+
 /// ISO 32000-1, 14.11.2: the media box holds the bleed box, which holds the trim box. A printer cuts at the trim box.
 #[test]
 fn a_page_that_is_cut_says_where() {

@@ -97,16 +97,28 @@ pub(super) fn source(copy: &PartCopy, piece: &PartPiece, layout: CopyLayout<'_>)
 
 /// The children of a bar, ids on the notes, directions where the engraver reads them.
 fn written(out: &mut String, children: &[&Child]) {
-    for child in children {
+    let last_note = children.iter().rposition(|child| child.tag == Tag::NOTE).unwrap_or(children.len());
+    for (index, child) in children.iter().enumerate() {
         let source = child.engraved.as_ref().unwrap_or(&child.source);
         match (child.tag, child.node) {
             (Tag::NOTE, Some(node)) => {
                 let _ = write!(out, r#"<note id="{}""#, note_name(node));
                 out.push_str(&without_id(source.trim_start_matches("<note")));
             }
+            (Tag::DIRECTION, _) if index > last_note => out.push_str(&ending(&spaced(source))),
             (Tag::DIRECTION, _) => out.push_str(&spaced(source)),
             _ => out.push_str(source),
         }
+    }
+}
+
+/// Words behind the last note of a bar end at its bar line (common practice for "Fine" and "D.C."): begun there they would
+/// stand over the next bar, or over a staff without music.
+fn ending(direction: &str) -> Cow<'_, str> {
+    if direction.contains("<words") && !direction.contains("halign=") && !direction.contains("<metronome") {
+        Cow::Owned(direction.replace("<words", r#"<words halign="right""#))
+    } else {
+        Cow::Borrowed(direction)
     }
 }
 

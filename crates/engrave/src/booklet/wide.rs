@@ -2,13 +2,14 @@
 //!
 //! A score prints them over its top part (or wherever its engraver put them); every part needs them. They are
 //! recognised by what they are: tempo marks and tempo words, rehearsal marks, segno, coda and the words that
-//! send the player there, and what the file itself calls a matter of the system (`system` of a `<direction>`,
-//! MusicXML 4.0). A part that says the same in the same bar already keeps its own.
+//! send the player there, headings within a movement ("Trio"), and what the file itself calls a matter of the system (`system` of a
+//! `<direction>`, MusicXML 4.0). A part that says the same in the same bar already keeps its own.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 use std::ops::RangeInclusive;
 
+use arcata_score::words::{Heading, WordMeaning, heading, meanings};
 use arcata_score::{Length, Score};
 use arcata_xml::{Document, Element, NodeId, Tag};
 
@@ -92,7 +93,11 @@ impl SystemWide {
         let is_road = has(&[Tag::SEGNO, Tag::CODA])
             || direction
                 .child(Tag::SOUND)
-                .is_some_and(|sound| ROAD.iter().any(|name| sound.attribute(name).is_some()));
+                .is_some_and(|sound| ROAD.iter().any(|name| sound.attribute(name).is_some()))
+            || direction
+                .descendants()
+                .filter(|inner| inner.tag() == Tag::WORDS)
+                .any(|words| leads(&words.text(), at));
         let by_name = matches!(direction.attribute("system").as_deref(), Some("only-top" | "also-top"));
         let is_rehearsal = has(&[Tag::REHEARSAL]);
         if !(is_tempo || is_road || by_name || is_rehearsal || has(&[Tag::METRONOME])) {
@@ -193,6 +198,13 @@ impl SystemWide {
     }
 }
 
+/// Whether words at a place of the bar send all players somewhere, or are a heading within the movement.
+fn leads(words: &str, at: Length) -> bool {
+    let meanings = meanings(words);
+    meanings.iter().any(|meaning| matches!(meaning, WordMeaning::Jump(_)))
+        || at == Length::ZERO && heading(words) == Some(Heading::Within)
+}
+
 /// A direction made whole: offset and staff stand before its sound.
 pub(crate) fn closed(open: &str, inside: &str) -> String {
     match open.find("<sound") {
@@ -209,17 +221,28 @@ fn side(barline: Element<'_>) -> &'static str {
     }
 }
 
-/// Before the first note that comes at the moment, or with an offset before the first of the bar.
+/// Before the first note that comes at the moment, behind the last one of the bar, or with an offset before the first.
 fn place(children: &[Child], at: Length, divisions: i64) -> (usize, String) {
     let is_note = |child: &&Child| child.tag == Tag::NOTE && !child.source.contains("<chord");
     let found = children.iter().position(|child| is_note(&child) && child.at == at);
     if let Some(found) = found {
         return (found, String::new());
     }
+    let last = children.iter().rposition(|child| child.tag == Tag::NOTE);
+    if let Some(last) = last.filter(|last| ends(&children[*last], divisions) == Some(at)) {
+        return (last + 1, String::new());
+    }
     let first = children.iter().position(|child| is_note(&child)).unwrap_or(children.len());
     let offset = at.scaled(4 * divisions, 1);
     let offset = offset.numerator() / offset.denominator();
     (first, if offset > 0 { format!("<offset>{offset}</offset>") } else { String::new() })
+}
+
+/// When a note ends, from the beginning of its bar.
+fn ends(note: &Child, divisions: i64) -> Option<Length> {
+    let (_, rest) = note.source.split_once("<duration>")?;
+    let lasts = rest.split_once('<')?.0.trim().parse().ok()?;
+    Some(note.at + Length::new(lasts, divisions.max(1).saturating_mul(4)))
 }
 
 /// The start of copies of a direction: the shared kinds only, rehearsal marks apart from the rest (the engraver
