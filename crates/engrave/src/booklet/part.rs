@@ -163,11 +163,12 @@ impl PartCopy {
         for bar in &mut self.bars {
             let mut said: Vec<(Length, String)> = Vec::new();
             for child in bar.children.iter_mut().filter(|child| child.tag == Tag::DIRECTION) {
-                // What goes on to somewhere else is no word: its two ends belong together.
-                if LINES.iter().any(|line| child.source.contains(line)) || child.source.contains("<offset") {
-                    continue;
-                }
-                let says = (child.at, names_and_text(&child.source));
+                // What goes on to somewhere else is no word: its two ends belong together. Only what is there twice letter for letter is
+                // a slip.
+                let leads_on =
+                    LINES.iter().any(|line| child.source.contains(line)) || child.source.contains("<offset");
+                let says =
+                    (child.at, if leads_on { child.source.clone() } else { names_and_text(&child.source) });
                 if said.contains(&says) {
                     child.engraved = Some(String::new());
                 } else {
