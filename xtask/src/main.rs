@@ -18,6 +18,7 @@ mod steps;
 mod tally;
 mod tools;
 mod trust;
+mod trust_coverage;
 mod trust_faults;
 mod trust_power;
 mod trust_soak;
@@ -48,7 +49,7 @@ cargo xtask COMMAND
   package [--try]         packages for people without a compiler: an archive, a Debian package, a Python wheel,
                           $CARGO_TARGET_DIR/arcata-packages; --out FOLDER, --only KIND (windows, too: not tried yet); --try
                           installs and removes them
-  trust [faults|soak|supply|fuzz SECONDS]
+  trust [faults|soak|supply|coverage|fuzz SECONDS]
                           long runs that try to break it, and the figures in docs/trust.md
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
   docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual

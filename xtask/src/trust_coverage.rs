@@ -1,0 +1,128 @@
+//! How many lines the tests of the core run through: cargo-llvm-cov over the crates that read, plan and write. Test code itself
+//! does not count.
+
+use std::collections::BTreeMap;
+
+use crate::command::{answer, cargo, run};
+use crate::places::Folders;
+use crate::tools;
+
+/// The crates whose least is told, by their folders.
+const CORE: [&str; 5] = ["xml", "score", "bow", "layer", "files"];
+/// So many files that lack most are listed (rule of thumb).
+const LISTED: usize = 20;
+
+/// Lines: how many there are, and how many were run through.
+#[derive(Clone, Copy, Debug, Default)]
+struct LineCoverage {
+    all: u64,
+    covered: u64,
+}
+
+impl LineCoverage {
+    fn percent(self) -> f64 {
+        if self.all == 0 { 100.0 } else { (self.covered as f64 * 1000.0 / self.all as f64).floor() / 10.0 }
+    }
+}
+
+/// Runs the tests of the core with counters in it; the least of its crates.
+pub(crate) fn coverage(places: &Folders) -> Result<Vec<(&'static str, f64)>, String> {
+    let path = with_counters(places)?;
+    let report = places.target.join("coverage.info");
+    // Counters change every crate that is built in: those have a folder of their own, beside the tests'.
+    let mut tests = cargo(places, &["llvm-cov", "nextest", "--locked", "--lcov", "--output-path"]);
+    tests.arg(&report).env("PATH", &path);
+    tests.args(CORE.iter().flat_map(|name| ["--package".to_owned(), format!("arcata-{name}")]));
+    if !run(&mut tests, "  ")?.well {
+        return Err("the tests failed with counters in them; see above".to_owned());
+    }
+    let text =
+        std::fs::read_to_string(&report).map_err(|problem| format!("{}: {problem}", report.display()))?;
+    let files = read(&text).ok_or("the report of cargo-llvm-cov is not understood")?;
+    let mut crates: BTreeMap<&str, LineCoverage> = BTreeMap::new();
+    let mut lacking: Vec<(u64, &str, LineCoverage)> = Vec::new();
+    for (file, lines) in &files {
+        let Some((name, inside)) = of_the_core(file) else { continue };
+        let whole = crates.entry(name).or_default();
+        *whole = LineCoverage { all: whole.all + lines.all, covered: whole.covered + lines.covered };
+        lacking.push((lines.all - lines.covered, inside, *lines));
+    }
+    lacking.sort_by(|one, other| other.0.cmp(&one.0).then(one.1.cmp(other.1)));
+    println!("| crate | lines | covered, % |\n|---|--:|--:|");
+    for (name, lines) in &crates {
+        println!("| {name} | {} | {} |", lines.all, lines.percent());
+    }
+    println!("\n| files that lack most | lines not run through | covered, % |\n|---|--:|--:|");
+    for (missing, file, lines) in lacking.iter().take(LISTED) {
+        println!("| {file} | {missing} | {} |", lines.percent());
+    }
+    let least = crates.values().map(|lines| lines.percent()).fold(f64::INFINITY, f64::min);
+    if crates.len() < CORE.len() {
+        return Err("the report lacks a crate of the core".to_owned());
+    }
+    Ok(vec![("coverage-core", least)])
+}
+
+/// The crate of a source file of the core, and the file from its crate on; nothing for code of tests.
+fn of_the_core(file: &str) -> Option<(&'static str, &str)> {
+    let (_, inside) = file.rsplit_once("/crates/")?;
+    let name = CORE
+        .into_iter()
+        .find(|name| inside.strip_prefix(name).is_some_and(|rest| rest.starts_with("/src/")))?;
+    let is_test = inside.split('/').any(|piece| matches!(piece, "tests" | "tests.rs"));
+    (!is_test).then_some((name, inside))
+}
+
+/// Files and their lines in a report in the form of lcov: `SF` names a file, `LF` and `LH` say how many lines it has and how many
+/// were run through, `end_of_record` ends it.
+fn read(text: &str) -> Option<Vec<(String, LineCoverage)>> {
+    let mut files = Vec::new();
+    let (mut name, mut lines) = (None, LineCoverage::default());
+    for line in text.lines() {
+        match line.split_once(':') {
+            Some(("SF", file)) => name = Some(file.replace('\\', "/")),
+            Some(("LF", count)) => lines.all = count.trim().parse().ok()?,
+            Some(("LH", count)) => lines.covered = count.trim().parse().ok()?,
+            _ if line == "end_of_record" => files.push((name.take()?, std::mem::take(&mut lines))),
+            _ => {}
+        }
+    }
+    (!files.is_empty()).then_some(files)
+}
+
+/// The search path with cargo-llvm-cov on it, which is installed into the cache where there is none.
+fn with_counters(places: &Folders) -> Result<std::ffi::OsString, String> {
+    let home = tools::tools_folder(places);
+    let path = tools::path_with(&home);
+    if answer(cargo(places, &["llvm-cov", "--version"]).env("PATH", &path)).is_none() {
+        println!("installing cargo-llvm-cov into {}", home.display());
+        let mut install = cargo(places, &["install", "cargo-llvm-cov", "--locked", "--quiet", "--root"]);
+        if !run(install.arg(&home), "  ")?.well {
+            return Err("cargo-llvm-cov could not be installed; see above".to_owned());
+        }
+    }
+    Ok(path)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn code_of_tests_does_not_count() {
+        assert_eq!(of_the_core("/a/crates/bow/src/plan/mod.rs"), Some(("bow", "bow/src/plan/mod.rs")));
+        assert_eq!(of_the_core("/a/crates/bow/src/plan/tests.rs"), None);
+        assert_eq!(of_the_core("/a/crates/bow/src/plan/tests/rows.rs"), None);
+        assert_eq!(of_the_core("/a/crates/review/src/lib.rs"), None);
+        assert_eq!(of_the_core("/a/crates/xml/tests/laws.rs"), None);
+    }
+
+    #[test]
+    fn lines_are_read_from_a_report() {
+        let text = "TN:\nSF:/a/b.rs\nDA:1,4\nLF:8\nLH:7\nend_of_record\n";
+        let found = read(text).expect("a report");
+        assert_eq!((found[0].1.all, found[0].1.covered), (8, 7));
+        assert!((found[0].1.percent() - 87.5).abs() < 0.01);
+        assert!(read("").is_none() && read("LF:many").is_none());
+    }
+}
