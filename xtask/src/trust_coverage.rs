@@ -1,5 +1,5 @@
-//! How many lines the tests of the core run through: cargo-llvm-cov over the crates that read, plan and write. Test code itself
-//! does not count.
+//! How many lines of the core the tests run through: cargo-llvm-cov over the crates that read, plan and write, and over those that use
+//! them most. Test code itself does not count, and examples in documents run without counters.
 
 use std::collections::BTreeMap;
 
@@ -9,6 +9,8 @@ use crate::tools;
 
 /// The crates whose least is told, by their folders.
 const CORE: [&str; 5] = ["xml", "score", "bow", "layer", "files"];
+/// Crates whose tests run through the core, too, and that build without the engraving library.
+const USERS: [&str; 3] = ["review", "analysis", "habits"];
 /// So many files that lack most are listed (rule of thumb).
 const LISTED: usize = 20;
 
@@ -32,7 +34,8 @@ pub(crate) fn coverage(places: &Folders) -> Result<Vec<(&'static str, f64)>, Str
     // Counters change every crate that is built in: those have a folder of their own, beside the tests'.
     let mut tests = cargo(places, &["llvm-cov", "nextest", "--locked", "--lcov", "--output-path"]);
     tests.arg(&report).env("PATH", &path);
-    tests.args(CORE.iter().flat_map(|name| ["--package".to_owned(), format!("arcata-{name}")]));
+    let tested = CORE.iter().chain(&USERS);
+    tests.args(tested.flat_map(|name| ["--package".to_owned(), format!("arcata-{name}")]));
     if !run(&mut tests, "  ")?.well {
         return Err("the tests failed with counters in them; see above".to_owned());
     }

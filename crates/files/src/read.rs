@@ -30,3 +30,21 @@ pub fn read(path: &Path, most: usize) -> Result<Vec<u8>, FileError> {
     }
     Ok(bytes)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_cannot_be_read_says_why_and_what_to_do() {
+        let folder = tempfile::tempdir().unwrap();
+        let why = |path: &Path, most: usize| read(path, most).unwrap_err().to_string();
+        let missing = why(&folder.path().join("study.musicxml"), 10);
+        assert!(missing.contains("study.musicxml") && missing.contains("check the name"), "{missing}");
+        assert!(why(folder.path(), 10).contains("this is a folder"));
+        let file = folder.path().join("long.txt");
+        std::fs::write(&file, "eleven byte").unwrap();
+        assert_eq!(read(&file, 11).unwrap(), b"eleven byte");
+        assert!(why(&file, 10).contains("larger than the limit of 10 bytes"));
+    }
+}

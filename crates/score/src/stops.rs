@@ -12,12 +12,16 @@ impl Score {
     /// the one before, in any part. `document` is what the score was read from.
     #[must_use]
     pub fn stops(&self, document: &Document) -> Vec<u32> {
-        let starts = self.movements.iter().skip(1).map(|movement| *movement.bars.start());
-        starts.filter(|start| !self.says_attacca(document, *start)).collect()
+        let pairs = self.movements.windows(2).map(|pair| (*pair[0].bars.start(), *pair[1].bars.start()));
+        pairs
+            .filter(|(before, start)| !self.says_attacca(document, *before, *start))
+            .map(|(_, start)| start)
+            .collect()
     }
 
-    fn says_attacca(&self, document: &Document, start: u32) -> bool {
-        (start.saturating_sub(LAST_BARS)..start).any(|bar| {
+    /// Whether "attacca" stands near the end of the movement that begins at bar `before` and ends where another `start`s.
+    fn says_attacca(&self, document: &Document, before: u32, start: u32) -> bool {
+        (start.saturating_sub(LAST_BARS).max(before)..start).any(|bar| {
             self.parts.iter().any(|part| {
                 let measure = part.measures.get(bar as usize).copied().flatten();
                 let directions = measure

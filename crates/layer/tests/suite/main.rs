@@ -5,6 +5,7 @@ mod bows;
 mod hook_slurs;
 mod laws;
 mod lifted_slurs;
+mod marks;
 mod slur_words;
 mod small;
 mod support;

@@ -9,6 +9,10 @@ use crate::{Length, Moment, NoteId, Score, TieEnd};
 /// A bar in a word: its number, and behind it what is printed: `=` a final barline, `:` a repeat's end, `#` a new page,
 /// `[text]` words above its beginning.
 fn score(bars: &str) -> Score {
+    crate::read(&document(bars))
+}
+
+fn document(bars: &str) -> Document {
     let mut xml = String::from(
         "<score-partwise><part-list><score-part id=\"P1\"><part-name>Viola</part-name></score-part></part-list><part id=\"P1\">",
     );
@@ -38,7 +42,7 @@ fn score(bars: &str) -> Score {
         xml.push_str("</measure>");
     }
     xml.push_str("</part></score-partwise>");
-    crate::read(&Document::parse(xml.into_bytes(), &Limits::default()).unwrap())
+    Document::parse(xml.into_bytes(), &Limits::default()).unwrap()
 }
 
 /// Number, heading and bars (by index) of each movement.
@@ -148,4 +152,19 @@ fn nothing_is_joined_across_movements() {
     assert_eq!((part.slurs.len(), part.open_slurs.len()), (0, 2));
     assert_eq!(part.notes[1].tie.to_after, TieEnd::Open);
     assert_eq!(part.swells[0].end, None);
+}
+
+/// Common practice: players stop between movements, unless "attacca" stands at the end of the one before.
+#[test]
+fn players_stop_before_a_movement_unless_attacca_stands_there() {
+    let stops = |bars: &str| {
+        let document = document(bars);
+        crate::read(&document).stops(&document)
+    };
+    assert_eq!(stops("1[I.] | 2= | 1[II.] | 2="), [2]);
+    assert_eq!(stops("1[I.] | 2=[attacca] | 1[II.] | 2= | 1[III.] | 2="), [4]);
+    assert_eq!(stops("1[I.] | 2=[Attaca il seguente] | 1[II.] | 2="), [] as [u32; 0]);
+    // Said too long before the end it is about something else.
+    let long: Vec<String> = (2..12).map(|bar| bar.to_string()).collect();
+    assert_eq!(stops(&format!("1[attacca] | {}= | 1[II.] | 2=", long.join(" | "))), [11]);
 }
