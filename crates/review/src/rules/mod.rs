@@ -1,5 +1,6 @@
 //! The rules, one file each, by chapter.
 
+use crate::register::{page_length, page_of};
 use crate::{Registered, Rule};
 
 /// Declares the rule files of each chapter and the register, in the order of the manual.
@@ -16,7 +17,15 @@ macro_rules! register {
                 (<$family::$file::$rule as Rule>::CARD, <$family::$file::$rule as Rule>::SEES),
                 <$family::$file::$rule as Rule>::check,
                 concat!(stringify!($file), ".rs"),
-                include_str!(concat!(stringify!($family), "/", stringify!($file), ".rs")),
+                {
+                    const SOURCE: &str =
+                        include_str!(concat!(stringify!($family), "/", stringify!($file), ".rs"));
+                    const PAGE: [u8; page_length(SOURCE)] = page_of(SOURCE);
+                    match str::from_utf8(&PAGE) {
+                        Ok(page) => page,
+                        Err(_) => panic!("a page ends between two letters"),
+                    }
+                },
             ),
         )*)*];
     };
