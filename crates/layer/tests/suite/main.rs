@@ -2,6 +2,7 @@
 #![allow(clippy::expect_used, reason = "a fixture that is wrong must stop its test")]
 
 mod bows;
+mod carried;
 mod hook_slurs;
 mod laws;
 mod lifted_slurs;
