@@ -617,7 +617,8 @@ silent-downbeat = Ein Taktanfang, den keine Streichergruppe beginnt
         auf der Eins pausiert, auf einem anderen Schlag einsetzt, gibt den Puls und unterbricht die Reihe. Ebenso ein Strich,
         der in jedem Takt oder in jedem zweiten auf dieselbe Stelle fällt: eine Synkope, die weitergeht, hört man als solche.
         Ein Bogen, der weniger als einen Schlag vor der Eins beginnt und auf ihr endet, führt hin. Eine Metronomzahl, die nur
-        einen Takt lang gilt, ist ein Breiterwerden in Zahlen und kein neues Tempo.
+        einen Takt lang gilt, ist ein Breiterwerden in Zahlen und kein neues Tempo; auch eine nicht, zu der ein accelerando oder
+        ritardando geführt hat: sie sagt, wie weit man gekommen ist.
     .why =
         Streicher zeigen einander den Schlag, indem sie darauf wechseln. Ist jede Gruppe über den Taktstrich gebunden, so gehört
         das neue Tempo niemandem, und das Ensemble rutscht bis zum nächsten Strich.

@@ -602,7 +602,8 @@ silent-downbeat = A downbeat that no string section begins
         stroke that falls on the same place of every bar, or of every other: a syncopation that goes on is heard as one, and
         players count from it.
         A slur that begins less than a beat before the downbeat and ends there leads into it, and is no silence. A metronome
-        figure that holds for no longer than a bar is a broadening in figures, and no new tempo.
+        figure that holds for no longer than a bar is a broadening in figures, and no new tempo; nor is one to which an accelerando or
+        ritardando has led: it says how far that has come.
     .why =
         Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
         barline, the new tempo is nobody's, and the ensemble slips until the next stroke.

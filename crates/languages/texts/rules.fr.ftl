@@ -609,7 +609,8 @@ silent-downbeat = Un premier temps qu'aucun pupitre de cordes n'attaque
         en silence sur le premier temps, entre sur un autre donne le pouls et rompt la série. De même un coup qui tombe au même
         endroit de chaque mesure, ou d'une sur deux : une syncope qui continue s'entend comme telle. Une liaison qui commence
         moins d'un temps avant le premier temps et y finit y conduit. Un chiffre de métronome qui ne vaut qu'une mesure est un
-        élargissement en chiffres, non un nouveau tempo.
+        élargissement en chiffres, non un nouveau tempo ; de même celui où mène un accelerando ou un ritardando : il dit jusqu'où
+        l'on est arrivé.
     .why =
         Les cordes montrent le temps en changeant d'archet. Si chaque pupitre est lié par-dessus la barre, le nouveau tempo n'est à
         personne, et l'ensemble glisse jusqu'au coup suivant.

@@ -595,7 +595,7 @@ silent-downbeat = Un battere che nessuna fila di archi attacca
         sul battere, entra su un altro tempo dà il polso e interrompe la serie. Lo stesso fa un'arcata che cade sullo stesso
         punto di ogni battuta, o di una su due: una sincope che continua si sente come tale. Una legatura che comincia meno di
         un tempo prima del battere e vi finisce vi conduce. Una cifra di metronomo che vale una sola battuta è un allargando in
-        cifre, non un nuovo tempo.
+        cifre, non un nuovo tempo; neppure quella a cui ha condotto un accelerando o un ritardando: dice fin dove si è arrivati.
     .why =
         Gli archi mostrano il tempo cambiando arco. Se ogni fila è legata oltre la stanghetta, il nuovo tempo non è di nessuno,
         e l'insieme scivola fino alla prossima arcata.

@@ -8,7 +8,8 @@
 //! stroke that falls on the same place of every bar, or of every other: a syncopation that goes on is heard as one, and
 //! players count from it.
 //! A slur that begins less than a beat before the downbeat and ends there leads into it, and is no silence. A metronome
-//! figure that holds for no longer than a bar is a broadening in figures, and no new tempo.
+//! figure that holds for no longer than a bar is a broadening in figures, and no new tempo; nor is one to which an accelerando or
+//! ritardando has led: it says how far that has come.
 //!
 //! ## Why it matters
 //! Strings show a section the beat by changing bow on it. If every section is tied or slurred over the
@@ -209,7 +210,26 @@ fn new_tempo(piece: &Piece<'_>, bar: &Bar) -> bool {
         matches!(figure, TempoKind::Marked(_))
             && read().any(|next| next.place.at > bar.start && next.place.at <= end)
     };
-    read().any(|tempo| tempo.place.at == bar.start && !passes(&tempo.kind))
+    read().any(|tempo| {
+        tempo.place.at == bar.start && !passes(&tempo.kind) && !is_led_to(piece, bar.start, &tempo.kind)
+    })
+}
+
+/// Whether a metronome figure is where an accelerando or ritardando has led to: faster or slower than before it, and nothing else
+/// stands in between.
+fn is_led_to(piece: &Piece<'_>, at: Moment, figure: &TempoKind) -> bool {
+    let TempoKind::Marked(reached) = figure else { return false };
+    let mut before = piece.score.tempos.iter().rev().skip_while(|tempo| tempo.place.at >= at);
+    let Some(gradual) = before.next() else { return false };
+    let from = before.find_map(|tempo| match tempo.kind {
+        TempoKind::Marked(speed) | TempoKind::Word(speed) => Some(speed),
+        _ => None,
+    });
+    match (&gradual.kind, from) {
+        (TempoKind::Quickening, Some(from)) => *reached > from,
+        (TempoKind::Slowing, Some(from)) => *reached < from,
+        _ => false,
+    }
 }
 
 fn new_meter(piece: &Piece<'_>, index: usize) -> bool {
