@@ -50,10 +50,16 @@ fn what_stayed_lands_and_nothing_is_said() {
 #[test]
 fn what_lands_in_doubt_says_what_is_other() {
     for (new, why) in [
-        ("violin: 1/4 C5 D5 E5 F5 | 1/4 G5 Ab5 B5 C6 | 1/4 B5 G5 D5 B4 | 1/1 C5", "the note has another pitch"),
+        (
+            "violin: 1/4 C5 D5 E5 F5 | 1/4 G5 Ab5 B5 C6 | 1/4 B5 G5 D5 B4 | 1/1 C5",
+            "the note has another pitch",
+        ),
         ("violin: 1/4 C5 D5 E5 F5 | 1/4 G5 1/8 A5 A5 1/4 B5 C6 | 1/4 B5 G5 D5 B4 | 1/1 C5", "length"),
         ("violin: 1/4 C5 D5 E5 F5 | 1/4 G5 rest A5 C6 | 1/4 B5 G5 D5 B4 | 1/1 C5", "elsewhere"),
-        ("violin: 1/4 C5 D5 E5 F5 | 1/4 G5 A5+D5 B5 C6 | 1/4 B5 G5 D5 B4 | 1/1 C5", "other notes stand together with it"),
+        (
+            "violin: 1/4 C5 D5 E5 F5 | 1/4 G5 A5+D5 B5 C6 | 1/4 B5 G5 D5 B4 | 1/1 C5",
+            "other notes stand together with it",
+        ),
         ("violin: 1/4 C5 D5 E5 F5 | 1/8 E5 F5 G5 F5 E5 D5 1/4 A5 | 1/4 B5 G5 D5 B4 | 1/1 C5", "rewritten"),
     ] {
         let (carried, said) = carried(OLD, 5, new);

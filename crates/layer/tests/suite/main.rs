@@ -3,6 +3,7 @@
 
 mod bows;
 mod carried;
+mod checked;
 mod hook_slurs;
 mod laws;
 mod lifted_slurs;
