@@ -91,7 +91,7 @@ impl Score {
     }
 
     /// The movement that somebody names: by its number (`"II"`, in small letters too), by its place in the file (`"2"`),
-    /// or by its heading or the beginning of it.
+    /// or by its heading or the beginning of it, where one alone is called so without the number, too.
     ///
     /// ```
     /// # use arcata_score::{Movement, Score};
@@ -102,7 +102,7 @@ impl Score {
     /// };
     /// let movements = vec![named("I", "I. Prelude"), named("III", "III. Air")];
     /// let score = Score { movements, ..Score::default() };
-    /// assert_eq!(["iii", "2", "III. Air", "II"].map(|name| score.movement_named(name)), [Some(1), Some(1), Some(1), None]);
+    /// assert_eq!(["iii", "2", "III. Air", "air", "II"].map(|name| score.movement_named(name)), [Some(1), Some(1), Some(1), Some(1), None]);
     /// ```
     #[must_use]
     pub fn movement_named(&self, asked: &str) -> Option<usize> {
@@ -125,6 +125,20 @@ impl Score {
                     rest.is_some_and(|rest| !rest.starts_with(char::is_alphanumeric))
                 })
             })
+            .or_else(|| self.movement_headed(&asked))
+    }
+
+    /// The one movement whose heading begins so behind its number: "romanze" for "II. Romanze".
+    fn movement_headed(&self, asked: &str) -> Option<usize> {
+        let is_so = |movement: &Movement| {
+            let heading = movement.heading.as_deref().unwrap_or_default().to_lowercase();
+            let (_, name) = heading.split_once(|letter: char| !letter.is_alphanumeric()).unwrap_or_default();
+            let name = name.trim_start_matches(|letter: char| !letter.is_alphanumeric());
+            name.strip_prefix(asked).is_some_and(|rest| !rest.starts_with(char::is_alphanumeric))
+        };
+        let mut named = (0..).zip(&self.movements).filter(|(_, movement)| is_so(movement));
+        let (found, _) = named.next()?;
+        named.next().is_none().then_some(found)
     }
 
     /// The last printed number of each movement, in a sentence: `"the last one is 84"`, `"the last ones are 260 (I), 96

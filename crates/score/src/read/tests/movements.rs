@@ -168,3 +168,49 @@ fn players_stop_before_a_movement_unless_attacca_stands_there() {
     let long: Vec<String> = (2..12).map(|bar| bar.to_string()).collect();
     assert_eq!(stops(&format!("1[attacca] | {}= | 1[II.] | 2=", long.join(" | "))), [11]);
 }
+
+/// Places as people type them, in a score of two movements; what is not there is told with what is.
+#[test]
+fn places_are_found_in_the_movement_that_is_meant() {
+    let score = score("1[I.] | 2 | 3= | 1[II. Romanze] | 2 | 2 | X1=");
+    let bars =
+        |text: &str| score.bars_of(&score.passage(text).unwrap(), None).map_err(|error| error.to_string());
+    for (text, first, last) in [
+        ("2", 1, 1),
+        ("1-3", 0, 2),
+        ("II 2", 4, 5),
+        ("II 2(2)", 5, 5),
+        ("II, bar 1-2", 3, 5),
+        ("Romanze 1", 3, 3),
+        ("x1", 6, 6),
+    ] {
+        assert_eq!(bars(text), Ok(first..=last), "{text}");
+    }
+    for (text, why) in [
+        ("IV 1", "there is no movement \"IV\"; the file has I, II. Romanze"),
+        ("9", "the score has no bar 9"),
+        ("II 3", "II. Romanze has no bar 3; the last one is 2"),
+        ("3-2", "the second bar comes before the first"),
+        ("I 2(2)", "no bar 2(2)"),
+    ] {
+        let told = bars(text).unwrap_err();
+        assert!(told.contains(why), "{text}: {told}");
+    }
+    // The second movement alone is looked through where it is said which.
+    let second = score.bars_of(&score.passage("2").unwrap(), Some(1));
+    assert_eq!(second, Ok(4..=5));
+}
+
+/// A bar of 4/4 has beats 1 to 4; between them and behind them there is none.
+#[test]
+fn beats_lie_where_the_metre_says() {
+    use crate::places::Within;
+    let score = score("1 | 2=");
+    let at = |within| score.offset_of(0, 1, within);
+    assert_eq!(at(Within::Bar), Ok(None));
+    assert_eq!(at(Within::After(Length::new(1, 8))), Ok(Some(Length::new(1, 8))));
+    let beat = |number| at(Within::Beat(Length::new(number, 1)));
+    assert_eq!(beat(1), Ok(Some(Length::ZERO)));
+    assert_eq!(beat(4), Ok(Some(Length::new(3, 4))));
+    assert_eq!(beat(5).unwrap_err().to_string(), "4 beats");
+}
