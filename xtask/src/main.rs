@@ -52,8 +52,9 @@ cargo xtask COMMAND
   trust [faults|soak|supply|coverage|fuzz SECONDS]
                           long runs that try to break it, and the figures in docs/trust.md
   new-rule CHAPTER/NAME   the skeleton of a rule, such as slurs/slur-looks-odd: every file that the gate asks for
-  docs [--check]          writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
-                          as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date
+  docs [--check | --try]  writes docs/rules, docs/profiles.md, docs/schema and the English explanations, and the manual
+                          as a book to $CARGO_TARGET_DIR/manual; or only says what is out of date; --try puts the page
+                          that computes in the browser into the book, to be tried from its front page
 
 Kept outside the checkout: built files in $CARGO_TARGET_DIR, the rest in $XDG_CACHE_HOME/arcata
 (~/.cache/arcata).

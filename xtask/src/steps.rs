@@ -1,7 +1,7 @@
 //! The steps of `cargo xtask test`, in order.
 
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::{Command, ExitCode};
 use std::time::Instant;
 
@@ -140,7 +140,7 @@ fn doc_tests(places: &Folders) -> Result<CheckTally, String> {
 /// The made pages are up to date, and the manual can be made from them: every example engraved, no link into nothing.
 fn pages(places: &Folders) -> Result<CheckTally, String> {
     let mut tally = counted_checks(places, "docs", &["--check".to_owned()])?;
-    tally += if book(places)? {
+    tally += if book(places, None)? {
         CheckTally { passed: 1, ..CheckTally::default() }
     } else {
         CheckTally { failed: 1, ..CheckTally::default() }
@@ -148,20 +148,25 @@ fn pages(places: &Folders) -> Result<CheckTally, String> {
     Ok(tally)
 }
 
-/// Makes the manual as a book, beside the built programs.
-fn book(places: &Folders) -> Result<bool, String> {
+/// Makes the manual as a book, beside the built programs; with the page that needs no server in it, where one is given.
+fn book(places: &Folders, site: Option<&Path>) -> Result<bool, String> {
     let mut make = cargo(places, &["run", "--quiet", "--package", "arcata-manual", "--"]);
-    make.arg(places.target.join("manual")).env("ARCATA_ROOT", &places.root);
+    make.arg(places.target.join("manual")).args(site).env("ARCATA_ROOT", &places.root);
     Ok(run(&mut make, "  ")?.well)
 }
 
-/// Writes the made pages and the manual, or says what is out of date.
+/// Writes the made pages and the manual, or says what is out of date; `--try` puts the page that needs no server into the manual.
 pub(crate) fn docs(places: &Folders, arguments: &[String]) -> Result<ExitCode, String> {
-    let made = call_checks(places, "docs", arguments)?;
-    if !arguments.is_empty() || made != ExitCode::SUCCESS {
+    let is_tried = arguments == ["--try"];
+    let made = call_checks(places, "docs", if is_tried { &[] } else { arguments })?;
+    if made != ExitCode::SUCCESS || !(is_tried || arguments.is_empty()) {
         return Ok(made);
     }
-    Ok(if book(places)? { ExitCode::SUCCESS } else { ExitCode::FAILURE })
+    let site = is_tried.then(|| places.target.join(site::OUT));
+    if let Some(site) = &site {
+        site::make(places, site)?;
+    }
+    Ok(if book(places, site.as_deref())? { ExitCode::SUCCESS } else { ExitCode::FAILURE })
 }
 
 /// The pages that the program makes, opened in a browser.

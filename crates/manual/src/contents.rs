@@ -46,9 +46,9 @@ const WRITTEN: [&str; 22] = [
 ];
 
 /// All pages: what is written by hand, then the rules by chapter, then the tables.
-pub(crate) fn pages(root: &Path) -> Result<Vec<BookPage>, String> {
+pub(crate) fn pages(root: &Path, site: Option<&Path>) -> Result<Vec<BookPage>, String> {
     let docs = root.join("docs");
-    let mut pages = vec![front()];
+    let mut pages = vec![front(site.is_some())];
     for name in WRITTEN {
         pages.push(page(&docs, &format!("manual/{name}.md"), None)?);
     }
@@ -72,17 +72,36 @@ pub(crate) fn pages(root: &Path) -> Result<Vec<BookPage>, String> {
 }
 
 /// The first page.
-fn front() -> BookPage {
-    let text = "# Arcata\n\nWhat a score makes the players' bows do: down or up, where in the bow, how much of it; what will \
-                not work and why; and bowings as layers that go onto clean parts and come off without a trace.\n\nThe tool \
-                advises; players decide. Where a technique strains a hand or arm, rest, and ask a teacher or a physician about \
-                pain.\n";
+/// Where the page that one can try stands in the book.
+pub(crate) const TRIED: &str = "try";
+
+fn front(can_be_tried: bool) -> BookPage {
+    let mut text = "# Arcata\n\nWhat a score makes the players' bows do: down or up, where in the bow, how much of it; what will \
+                    not work and why; and bowings as layers that go onto clean parts and come off without a trace.\n\n"
+        .to_owned();
+    if can_be_tried {
+        let demo = |name: &str, what: &str| format!("[{what}]({TRIED}/index.html?demo={name})");
+        let demos = [
+            demo("lantern-study", "a study for solo violin"),
+            demo("ferry-bell-quartet", "a string quartet"),
+            demo("slipway-strings", "a piece for string orchestra"),
+        ];
+        text.push_str(&format!(
+            "Try it right here, in this browser, with {}, or with [a score of your own]({TRIED}/index.html). Nothing leaves your \
+             machine ([how that works](manual/in-the-browser.md)).\n\n",
+            demos.join(", ")
+        ));
+    }
+    text.push_str(
+        "The tool advises; players decide. Where a technique strains a hand or arm, rest, and ask a teacher or a physician about \
+         pain.\n",
+    );
     BookPage {
         path: PathBuf::from("index.md"),
         name: "index".to_owned(),
         title: "Arcata".to_owned(),
         chapter: None,
-        text: text.to_owned(),
+        text,
     }
 }
 

@@ -1,4 +1,5 @@
-//! `arcata-manual FOLDER`: the manual as a book of HTML pages, its examples engraved. The pages are those of `docs/`.
+//! `arcata-manual FOLDER [SITE]`: the manual as a book of HTML pages, its examples engraved. The pages are those of `docs/`. With the
+//! folder of the page that needs no server one can try it from the book's front page.
 #![allow(
     clippy::disallowed_macros,
     clippy::disallowed_methods,
@@ -40,18 +41,22 @@ const STYLE: &str =
     "img[src$='.svg'], img[src$='.png'] { background: #fff; border-radius: 4px; max-width: 100%; }\n";
 
 fn main() -> Result<(), String> {
-    let out = std::env::args().nth(1).map(PathBuf::from).ok_or("arcata-manual FOLDER")?;
+    let out = std::env::args().nth(1).map(PathBuf::from).ok_or("arcata-manual FOLDER [SITE]")?;
+    let site = std::env::args().nth(2).map(PathBuf::from);
     let root = std::env::var_os("ARCATA_ROOT").map_or_else(|| PathBuf::from("."), PathBuf::from);
     let source = out.with_extension("source");
     remove(&source)?;
     remove(&out)?;
-    let pages = contents::pages(&root)?;
+    let pages = contents::pages(&root, site.as_deref())?;
     let pictures = write_source(&root, &source, &pages)?;
     let mut config: Config = SETTINGS.parse().map_err(|problem| format!("the book's settings: {problem}"))?;
     config.build.build_dir.clone_from(&out);
     let book = MDBook::load_with_config(&source, config).map_err(|problem| format!("{problem:#}"))?;
     book.build().map_err(|problem| format!("{problem:#}"))?;
     remove(&source)?;
+    if let Some(site) = site {
+        copy(&site, &out.join(contents::TRIED))?;
+    }
     let broken = links::broken(&out)?;
     for link in &broken {
         println!("{link}");
@@ -95,6 +100,16 @@ fn write_source(root: &Path, source: &Path, pages: &[BookPage]) -> Result<usize,
 
 fn read(path: &Path) -> Result<Vec<u8>, String> {
     fs::read(path).map_err(|problem| format!("{}: {problem}", path.display()))
+}
+
+/// A folder with all that is in it.
+fn copy(from: &Path, to: &Path) -> Result<(), String> {
+    let entries = fs::read_dir(from).map_err(|problem| format!("{}: {problem}", from.display()))?;
+    for path in entries.filter_map(|entry| Some(entry.ok()?.path())) {
+        let to = to.join(path.file_name().ok_or("a file without a name")?);
+        if path.is_dir() { copy(&path, &to)? } else { write(&to, &read(&path)?)? }
+    }
+    Ok(())
 }
 
 /// The files of a folder by name.
