@@ -4,11 +4,12 @@ use std::borrow::Cow;
 use std::fmt::Write as _;
 use std::ops::Range;
 
+use arcata_score::words::{WordMeaning, folded_words, meanings};
 use arcata_xml::Tag;
 use roxmltree::{Document as Tree, Node};
 
 use super::clearing::cleared;
-use super::part::{BarCopy, Child, CopyLayout, PartCopy, rest_style};
+use super::part::{BarCopy, Child, CopyLayout, PartCopy, rest_style, text_of};
 use crate::drawing::{Area, boxes, is_class, lines, rectangle};
 use crate::engraver::EngraveError;
 use crate::note_name;
@@ -112,10 +113,16 @@ fn written(out: &mut String, children: &[&Child]) {
     }
 }
 
-/// Words behind the last note of a bar end at its bar line (common practice for "Fine" and "D.C."): begun there they would
-/// stand over the next bar, or over a staff without music.
+/// What sends players on from the end of a bar, behind its last note, ends at the bar line (common practice for "Fine", "D.C." and
+/// "attacca"): begun there it would stand over the next bar, or over a staff without music.
 fn ending(direction: &str) -> Cow<'_, str> {
-    if direction.contains("<words") && !direction.contains("halign=") && !direction.contains("<metronome") {
+    let words = text_of(direction);
+    let sends_on = || {
+        meanings(&words).iter().any(|meaning| matches!(meaning, WordMeaning::Jump(_)))
+            || folded_words(&words).iter().any(|word| ["attacca", "attaca", "segue"].contains(&word.as_str()))
+    };
+    let is_placed = ["halign=", "<offset", "<metronome"].iter().any(|name| direction.contains(name));
+    if direction.contains("<words") && !is_placed && sends_on() {
         Cow::Owned(direction.replace("<words", r#"<words halign="right""#))
     } else {
         Cow::Borrowed(direction)
