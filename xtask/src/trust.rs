@@ -16,6 +16,9 @@ const PAGE: &str = "docs/trust.md";
 /// The section that is made; it is the last one of the page.
 const SECTION: &str = "## Figures\n";
 
+/// What reads `deny.toml` (a version that was tried).
+const DENY: &str = "0.20.2";
+
 /// What is to be reached.
 #[derive(Clone, Copy)]
 enum ToBeReached {
@@ -266,7 +269,7 @@ fn day_of(days: u64) -> String {
 
 /// Licences, bans and sources by cargo-deny; advisories where their database can be had; lockfiles.
 fn supply(places: &Folders) -> Result<Vec<(&'static str, f64)>, String> {
-    let path = with_deny(places)?;
+    let path = tools::path_with(&tools::cargo_tool(places, "cargo-deny", DENY)?);
     let deny = |what: &[&str], manifest: &str| {
         let mut deny = cargo(places, &["deny", "--manifest-path", manifest, "check"]);
         deny.args(what).env("PATH", &path);
@@ -292,20 +295,6 @@ fn supply(places: &Folders) -> Result<Vec<(&'static str, f64)>, String> {
     });
     measured.push(("lockfiles", stale.count() as f64));
     Ok(measured)
-}
-
-/// The search path with cargo-deny on it, which is installed into the cache where there is none.
-fn with_deny(places: &Folders) -> Result<std::ffi::OsString, String> {
-    let home = tools::tools_folder(places);
-    let path = tools::path_with(&home);
-    if answer(cargo(places, &["deny", "--version"]).env("PATH", &path)).is_none() {
-        println!("installing cargo-deny into {}", home.display());
-        let mut install = cargo(places, &["install", "cargo-deny", "--locked", "--quiet", "--root"]);
-        if !run(install.arg(&home), "  ")?.well {
-            return Err("cargo-deny could not be installed; see above".to_owned());
-        }
-    }
-    Ok(path)
 }
 
 /// Every fuzz target for so many seconds; what they took together is added to what is kept.

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::command::{answer, cargo, run};
+use crate::command::{cargo, run};
 use crate::places::Folders;
 use crate::tools;
 
@@ -11,6 +11,8 @@ use crate::tools;
 const CORE: [&str; 5] = ["xml", "score", "bow", "layer", "files"];
 /// Crates whose tests run through the core, too, and that build without the engraving library.
 const USERS: [&str; 3] = ["review", "analysis", "habits"];
+/// What counts (a version that was tried).
+const LLVM_COV: &str = "0.9.1";
 /// So many files that lack most are listed (rule of thumb).
 const LISTED: usize = 20;
 
@@ -29,7 +31,7 @@ impl LineCoverage {
 
 /// Runs the tests of the core with counters in it; the least of its crates.
 pub(crate) fn coverage(places: &Folders) -> Result<Vec<(&'static str, f64)>, String> {
-    let path = with_counters(places)?;
+    let path = tools::path_with(&tools::cargo_tool(places, "cargo-llvm-cov", LLVM_COV)?);
     let report = places.target.join("coverage.info");
     // Counters change every crate that is built in: those have a folder of their own, beside the tests'.
     let mut tests = cargo(places, &["llvm-cov", "nextest", "--locked", "--lcov", "--output-path"]);
@@ -41,7 +43,8 @@ pub(crate) fn coverage(places: &Folders) -> Result<Vec<(&'static str, f64)>, Str
     }
     let text =
         std::fs::read_to_string(&report).map_err(|problem| format!("{}: {problem}", report.display()))?;
-    let files = read(&text).ok_or("the report of cargo-llvm-cov is not understood")?;
+    let code = |file: &str| std::fs::read_to_string(file).map_or(0, |source| before_tests(&source));
+    let files = read(&text, code).ok_or("the report of cargo-llvm-cov is not understood")?;
     let mut crates: BTreeMap<&str, LineCoverage> = BTreeMap::new();
     let mut lacking: Vec<(u64, &str, LineCoverage)> = Vec::new();
     for (file, lines) in &files {
@@ -76,16 +79,25 @@ fn of_the_core(file: &str) -> Option<(&'static str, &str)> {
     (!is_test).then_some((name, inside))
 }
 
-/// Files and their lines in a report in the form of lcov: `SF` names a file, `LF` and `LH` say how many lines it has and how many
-/// were run through, `end_of_record` ends it.
-fn read(text: &str) -> Option<Vec<(String, LineCoverage)>> {
+/// Files and their lines in a report in the form of lcov: `SF` names a file, `DA` a line of it and how often that was run through,
+/// `end_of_record` ends it. `code` says how many lines of a file come before its own tests.
+fn read(text: &str, code: impl Fn(&str) -> usize) -> Option<Vec<(String, LineCoverage)>> {
     let mut files = Vec::new();
-    let (mut name, mut lines) = (None, LineCoverage::default());
+    let (mut name, mut end, mut lines) = (None, 0, LineCoverage::default());
     for line in text.lines() {
         match line.split_once(':') {
-            Some(("SF", file)) => name = Some(file.replace('\\', "/")),
-            Some(("LF", count)) => lines.all = count.trim().parse().ok()?,
-            Some(("LH", count)) => lines.covered = count.trim().parse().ok()?,
+            Some(("SF", file)) => {
+                end = code(file);
+                name = Some(file.replace('\\', "/"));
+            }
+            Some(("DA", counted)) => {
+                let (number, count) = counted.split_once(',')?;
+                let count = count.split(',').next()?;
+                if number.parse::<usize>().ok()? <= end {
+                    lines.all += 1;
+                    lines.covered += u64::from(count.parse::<u64>().ok()? > 0);
+                }
+            }
             _ if line == "end_of_record" => files.push((name.take()?, std::mem::take(&mut lines))),
             _ => {}
         }
@@ -93,18 +105,16 @@ fn read(text: &str) -> Option<Vec<(String, LineCoverage)>> {
     (!files.is_empty()).then_some(files)
 }
 
-/// The search path with cargo-llvm-cov on it, which is installed into the cache where there is none.
-fn with_counters(places: &Folders) -> Result<std::ffi::OsString, String> {
-    let home = tools::tools_folder(places);
-    let path = tools::path_with(&home);
-    if answer(cargo(places, &["llvm-cov", "--version"]).env("PATH", &path)).is_none() {
-        println!("installing cargo-llvm-cov into {}", home.display());
-        let mut install = cargo(places, &["install", "cargo-llvm-cov", "--locked", "--quiet", "--root"]);
-        if !run(install.arg(&home), "  ")?.well {
-            return Err("cargo-llvm-cov could not be installed; see above".to_owned());
+/// How many lines of a source come before the tests at its end.
+fn before_tests(source: &str) -> usize {
+    let mut code = 0;
+    for line in source.lines() {
+        if line == "#[cfg(test)]" {
+            break;
         }
+        code += 1;
     }
-    Ok(path)
+    code
 }
 
 #[cfg(test)]
@@ -122,10 +132,16 @@ mod tests {
 
     #[test]
     fn lines_are_read_from_a_report() {
-        let text = "TN:\nSF:/a/b.rs\nDA:1,4\nLF:8\nLH:7\nend_of_record\n";
-        let found = read(text).expect("a report");
-        assert_eq!((found[0].1.all, found[0].1.covered), (8, 7));
-        assert!((found[0].1.percent() - 87.5).abs() < 0.01);
-        assert!(read("").is_none() && read("LF:many").is_none());
+        let text = "TN:\nSF:/a/b.rs\nDA:1,4\nDA:2,0\nDA:9,1\nLF:3\nLH:2\nend_of_record\n";
+        let found = read(text, |_| 8).expect("a report");
+        assert_eq!((found[0].1.all, found[0].1.covered), (2, 1));
+        assert!((found[0].1.percent() - 50.0).abs() < 0.01);
+        assert!(read("", |_| 8).is_none() && read("DA:many", |_| 8).is_none());
+    }
+
+    #[test]
+    fn the_tests_at_the_end_of_a_file_are_none_of_its_code() {
+        assert_eq!(before_tests("one\ntwo\n\n#[cfg(test)]\nmod tests {\n}\n"), 3);
+        assert_eq!(before_tests("one\n    #[cfg(test)]\n    hidden();\n"), 3);
     }
 }
