@@ -1,8 +1,9 @@
 //! The time a player has to turn a page.
 
-use arcata_score::{Instrument, Jump, Moment, NoteKind, Part, RepeatSign, Score};
+use arcata_score::{Instrument, Moment, NoteKind, Part, Score};
 
 use crate::RealTime;
+use crate::lines::road::sections;
 use crate::timing::TempoMap;
 
 /// What a player does around a barline at which a page may be turned.
@@ -152,47 +153,25 @@ impl Around<'_> {
     }
 }
 
-/// At every barline inside a stretch that is played again, what there is to turn back at its end.
+/// At every barline inside a section that is played again, what there is to turn back at its end.
 fn turn_back(score: &Score, times: &mut [TurnTime]) {
-    let mut movement = 0;
-    let (mut start, mut segno) = (0, None);
-    for (number, bar) in score.bars.iter().enumerate() {
-        if score.movements.iter().any(|movement| *movement.bars.start() as usize == number) {
-            (movement, start, segno) = (number, number, None);
+    let barline = |at: Moment| score.bars.partition_point(|bar| bar.start < at);
+    for section in sections(score) {
+        let begin = barline(section.begin);
+        for end in section.turns.into_iter().map(barline) {
+            let before = times[end].rest.micros - times[end].rest_after.micros;
+            let back = RealTime::from_micros(before + times[begin].rest_after.micros);
+            for time in times.get_mut(begin + 1..end).into_iter().flatten() {
+                time.back = Some(time.back.map_or(back, |known| known.min(back)));
+            }
         }
-        if bar.left.repeat == Some(RepeatSign::Begin) {
-            start = number;
-        }
-        if bar.jumps.contains(&Jump::Segno) {
-            segno = Some(number);
-        }
-        if let Some(RepeatSign::End { .. }) = bar.right.repeat {
-            lead_back(times, start, number);
-            start = number + 1;
-        }
-        let again = if bar.jumps.contains(&Jump::DaCapo) {
-            Some(movement)
-        } else {
-            segno.filter(|_| bar.jumps.contains(&Jump::DalSegno))
-        };
-        if let Some(first) = again {
-            lead_back(times, first, number);
-        }
-    }
-}
-
-/// The end of bar `last` leads back to the beginning of bar `first`.
-fn lead_back(times: &mut [TurnTime], first: usize, last: usize) {
-    let ends = times[last + 1];
-    let before = ends.rest.micros - ends.rest_after.micros;
-    let back = RealTime::from_micros(before + times[first].rest_after.micros);
-    for time in &mut times[first + 1..=last] {
-        time.back = Some(time.back.map_or(back, |known| known.min(back)));
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use arcata_score::Movement;
+
     use super::*;
     use crate::Profile;
     use crate::timing::TempoChoice;
@@ -241,5 +220,19 @@ mod tests {
         let found = times(r#"violin: 1/1 C5 | "segno" 1/1 D5 | 1/1 E5 | 1/1 F5 "D.S." | 1/1 G5 |||"#);
         let back: Vec<Option<i64>> = found.iter().map(|time| time.back.map(|back| back.micros)).collect();
         assert_eq!(back, [None, None, Some(0), Some(0), None, None]);
+    }
+
+    #[test]
+    fn a_da_capo_leads_back_to_the_beginning_of_its_movement() {
+        let music = r#"violin: 1/1 C5 | 1/1 D5 | 1/1 E5 | 1/1 F5 | 1/1 G5 "D.C." |||"#;
+        let music = arcata_testkit::musicxml(&format!("quarter=60\n{music}"));
+        let document = arcata_xml::Document::parse(music.into_bytes(), &Default::default()).unwrap();
+        let mut score = arcata_score::read(&document);
+        let first = score.movements[0].clone();
+        score.movements = [(0..=1), (2..=4)].map(|bars| Movement { bars, ..first.clone() }).to_vec();
+        let tempo = TempoMap::new(&score, &Profile::default(), TempoChoice::Written);
+        let found = turn_times(&score, &score.parts[0], &tempo, (&[], RealTime::default()));
+        let back: Vec<bool> = found.iter().map(|time| time.back.is_some()).collect();
+        assert_eq!(back, [false, false, false, true, true, false]);
     }
 }

@@ -24,7 +24,7 @@
 mod bows;
 mod events;
 mod repeats;
-mod road;
+pub(crate) mod road;
 mod source;
 mod strokes;
 mod voices;

@@ -1,4 +1,4 @@
-//! The sections of a movement that are played again: repeat signs, endings, da capo and dal segno.
+//! The sections that are played again: repeat signs, endings, da capo and dal segno. None leads out of its movement.
 
 use arcata_score::{Bar, EndingEdge, Jump, Moment, RepeatSign, Score};
 
@@ -6,20 +6,23 @@ use crate::{Onward, Road};
 
 /// Bars that are played again.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) struct Section {
-    pub(super) begin: Moment,
+pub(crate) struct Section {
+    pub(crate) begin: Moment,
     /// Where the first ending begins; the end of the section when there is none.
     pub(super) body_end: Moment,
     /// Where each way back leaves: the ends of the endings that lead back, or the section's end.
-    pub(super) turns: Vec<Moment>,
+    pub(crate) turns: Vec<Moment>,
     pub(super) road: Road,
     pub(super) onward: Onward,
 }
 
 /// All sections, in the order in which they end; those between repeat signs first.
-pub(super) fn sections(score: &Score) -> Vec<Section> {
+pub(crate) fn sections(score: &Score) -> Vec<Section> {
     let mut reader = RoadReader::default();
-    for bar in &score.bars {
+    for (index, bar) in score.bars.iter().enumerate() {
+        if index == movement_start(score, index) {
+            reader = RoadReader { sections: reader.sections, begin: bar.start, ..RoadReader::default() };
+        }
         reader.bar(bar);
     }
     let mut sections = reader.sections;
@@ -99,15 +102,15 @@ impl RoadReader {
 
 /// The section that a da capo or dal segno at the end of a bar sends back over.
 ///
-/// Da capo leads to the beginning of the movement, which is all that the score holds here. Dal segno leads to the last segno before it. Where a bar before says "to coda" and the
+/// Da capo leads to the beginning of the movement, dal segno to the last segno before it. Where a bar before says "to coda" and the
 /// coda is printed right behind, the last pass leaves there; else the piece ends with the last pass.
 fn sent_back(score: &Score, at: usize) -> Option<Section> {
     let bars = &score.bars;
     let has = |bar: usize, jump: Jump| bars[bar].jumps.contains(&jump);
     let (road, first) = if has(at, Jump::DaCapo) {
-        (Road::DaCapo, 0)
+        (Road::DaCapo, movement_start(score, at))
     } else if has(at, Jump::DalSegno) {
-        (Road::DalSegno, (0..=at).rev().find(|bar| has(*bar, Jump::Segno))?)
+        (Road::DalSegno, (movement_start(score, at)..=at).rev().find(|bar| has(*bar, Jump::Segno))?)
     } else {
         return None;
     };
@@ -119,6 +122,12 @@ fn sent_back(score: &Score, at: usize) -> Option<Section> {
         None => (end, Onward::Anew),
     };
     Some(Section { begin: bars[first].start, body_end, turns: vec![end], road, onward })
+}
+
+/// The first bar (index) of the movement that a bar is in.
+fn movement_start(score: &Score, bar: usize) -> usize {
+    let number = u32::try_from(bar).unwrap_or(u32::MAX);
+    score.movements.get(score.movement_of(number)).map_or(0, |movement| *movement.bars.start() as usize)
 }
 
 fn end_of(bar: &Bar) -> Moment {
