@@ -159,12 +159,13 @@ pub fn print_pdf(pictures: &[Picture], form: PrintForm) -> Result<Vec<u8>, Pictu
         settings.configuration = strict.map_err(|error| PictureError(format!("{error:?}")))?;
         metadata = metadata.creation_date(DateTime::new(year).month(month).day(day));
     }
+    let bleed = form.bleed.max(0.0);
     let mut document = Document::new_with(settings);
     document.set_metadata(metadata);
     // Who has the page read aloud hears what it is (ISO 32000-1, 14.8: tagged PDF).
     let mut tags = TagTree::new();
     for (number, picture) in (1..).zip(pictures) {
-        let sheet = picture.on_sheet(form.bleed);
+        let sheet = picture.on_sheet(bleed);
         let tree = sheet.tree()?;
         let no_size = || PictureError("it has no size".to_owned());
         let (width, height) = (points(sheet.width), points(sheet.height));
@@ -176,7 +177,7 @@ pub fn print_pdf(pictures: &[Picture], form: PrintForm) -> Result<Vec<u8>, Pictu
         };
         let edge = (sheet.width - picture.width) / 2.0;
         let settings = PageSettings::from_wh(width, height).ok_or_else(no_size)?;
-        let settings = settings.with_trim_box(inside(edge)).with_bleed_box(inside(edge - form.bleed));
+        let settings = settings.with_trim_box(inside(edge)).with_bleed_box(inside(edge - bleed));
         let mut page = document.start_page_with(settings);
         let mut surface = page.surface();
         let size = krilla::geom::Size::from_wh(width, height).ok_or_else(no_size)?;

@@ -3,6 +3,7 @@
 use arcata_xml::{Document, Tag};
 
 use crate::Score;
+use crate::words::is_attacca;
 
 /// Bars before the end of a movement in which "attacca" may stand (rule of thumb).
 const LAST_BARS: u32 = 8;
@@ -31,8 +32,7 @@ impl Score {
                 let mut words = directions
                     .flat_map(|direction| direction.descendants())
                     .filter(|inner| inner.tag() == Tag::WORDS);
-                // "attaca" is a common slip.
-                words.any(|words| words.text().to_lowercase().contains("attac"))
+                words.any(|words| is_attacca(&words.text()))
             })
         })
     }

@@ -4,12 +4,13 @@ use std::borrow::Cow;
 use std::fmt::Write as _;
 use std::ops::Range;
 
-use arcata_score::words::{WordMeaning, folded_words, meanings};
+use arcata_score::words::is_attacca;
 use arcata_xml::Tag;
 use roxmltree::{Document as Tree, Node};
 
 use super::clearing::cleared;
 use super::part::{BarCopy, Child, CopyLayout, PartCopy, rest_style, text_of};
+use super::wide::sends_on;
 use crate::drawing::{Area, boxes, is_class, lines, rectangle};
 use crate::engraver::EngraveError;
 use crate::note_name;
@@ -117,12 +118,8 @@ fn written(out: &mut String, children: &[&Child]) {
 /// "attacca"): begun there it would stand over the next bar, or over a staff without music.
 fn ending(direction: &str) -> Cow<'_, str> {
     let words = text_of(direction);
-    let sends_on = || {
-        meanings(&words).iter().any(|meaning| matches!(meaning, WordMeaning::Jump(_)))
-            || folded_words(&words).iter().any(|word| ["attacca", "attaca", "segue"].contains(&word.as_str()))
-    };
     let is_placed = ["halign=", "<offset", "<metronome"].iter().any(|name| direction.contains(name));
-    if direction.contains("<words") && !is_placed && sends_on() {
+    if direction.contains("<words") && !is_placed && (sends_on(&words) || is_attacca(&words)) {
         Cow::Owned(direction.replace("<words", r#"<words halign="right""#))
     } else {
         Cow::Borrowed(direction)
@@ -135,12 +132,11 @@ fn ending(direction: &str) -> Cow<'_, str> {
 fn breadth(children: &[&Child], next: Option<&BarCopy>) -> String {
     let mut notes = children.iter().filter(|child| child.tag == Tag::NOTE);
     let (Some(rest), None) = (notes.next(), notes.next()) else { return String::new() };
-    let duration = rest.source.split_once("<duration>").and_then(|(_, rest)| rest.split_once("</duration>"));
     let is_clef = |child: &Child| child.tag == Tag::ATTRIBUTES && child.source.contains("<clef");
     let announces = next.is_some_and(|bar| bar.children.iter().take(bar.leading()).any(is_clef));
     let width = if announces { "<type>whole</type><dot/>" } else { "<type>half</type>" };
-    match duration {
-        Some((lasts, _)) if rest.source.contains(r#"measure="yes""#) => format!(
+    match rest.duration() {
+        Some(lasts) if rest.source.contains(r#"measure="yes""#) => format!(
             "<backup><duration>{lasts}</duration></backup><note print-object=\"no\"><rest/><duration>{lasts}</duration>\
              <voice>unseen</voice>{width}</note>"
         ),

@@ -123,6 +123,14 @@ impl PartCopy {
     }
 }
 
+impl Child {
+    /// How many divisions a note lasts, as it is written; grace notes say nothing.
+    pub(super) fn duration(&self) -> Option<i64> {
+        let (_, rest) = self.source.split_once("<duration>")?;
+        rest.split_once('<')?.0.trim().parse().ok()
+    }
+}
+
 impl BarCopy {
     /// How many of its children come before its music.
     pub(super) fn leading(&self) -> usize {

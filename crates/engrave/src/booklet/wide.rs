@@ -94,10 +94,9 @@ impl SystemWide {
             || direction
                 .child(Tag::SOUND)
                 .is_some_and(|sound| ROAD.iter().any(|name| sound.attribute(name).is_some()))
-            || direction
-                .descendants()
-                .filter(|inner| inner.tag() == Tag::WORDS)
-                .any(|words| leads(&words.text(), at));
+            || direction.descendants().filter(|inner| inner.tag() == Tag::WORDS).any(|words| {
+                sends_on(&words.text()) || part == 0 && at == Length::ZERO && heads(&words.text())
+            });
         let by_name = matches!(direction.attribute("system").as_deref(), Some("only-top" | "also-top"));
         let is_rehearsal = has(&[Tag::REHEARSAL]);
         if !(is_tempo || is_road || by_name || is_rehearsal || has(&[Tag::METRONOME])) {
@@ -198,11 +197,15 @@ impl SystemWide {
     }
 }
 
-/// Whether words at a place of the bar send all players somewhere, or are a heading within the movement.
-fn leads(words: &str, at: Length) -> bool {
-    let meanings = meanings(words);
-    meanings.iter().any(|meaning| matches!(meaning, WordMeaning::Jump(_)))
-        || at == Length::ZERO && heading(words) == Some(Heading::Within)
+/// Whether words send all players somewhere: "Fine", "D.C.".
+pub(super) fn sends_on(words: &str) -> bool {
+    meanings(words).iter().any(|meaning| matches!(meaning, WordMeaning::Jump(_)))
+}
+
+/// Whether words are a heading within a movement, such as "Trio". Lower down in the score such a word may be about one voice
+/// ("Thema").
+fn heads(words: &str) -> bool {
+    heading(words) == Some(Heading::Within)
 }
 
 /// A direction made whole: offset and staff stand before its sound.
@@ -229,20 +232,17 @@ fn place(children: &[Child], at: Length, divisions: i64) -> (usize, String) {
         return (found, String::new());
     }
     let last = children.iter().rposition(|child| child.tag == Tag::NOTE);
-    if let Some(last) = last.filter(|last| ends(&children[*last], divisions) == Some(at)) {
+    let ends = |note: &Child| {
+        let lasts = Length::new(note.duration()?, divisions.max(1).saturating_mul(4));
+        Some(note.at + lasts)
+    };
+    if let Some(last) = last.filter(|last| ends(&children[*last]) == Some(at)) {
         return (last + 1, String::new());
     }
     let first = children.iter().position(|child| is_note(&child)).unwrap_or(children.len());
     let offset = at.scaled(4 * divisions, 1);
     let offset = offset.numerator() / offset.denominator();
     (first, if offset > 0 { format!("<offset>{offset}</offset>") } else { String::new() })
-}
-
-/// When a note ends, from the beginning of its bar.
-fn ends(note: &Child, divisions: i64) -> Option<Length> {
-    let (_, rest) = note.source.split_once("<duration>")?;
-    let lasts = rest.split_once('<')?.0.trim().parse().ok()?;
-    Some(note.at + Length::new(lasts, divisions.max(1).saturating_mul(4)))
 }
 
 /// The start of copies of a direction: the shared kinds only, rehearsal marks apart from the rest (the engraver

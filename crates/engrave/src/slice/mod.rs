@@ -53,6 +53,8 @@ pub struct Cutter<'d> {
     score: &'d Score,
     /// For each part, what holds at each of its barlines.
     states: Vec<Vec<BarlineState>>,
+    /// For each part, its slurs as they are drawn.
+    slurs: Vec<DrawnSlurs>,
 }
 
 /// A few bars as MusicXML, and the notes in them.
@@ -123,7 +125,8 @@ impl<'d> Cutter<'d> {
     pub fn new(document: &'d Document, score: &'d Score) -> Self {
         let states =
             score.parts.iter().map(|part| BarlineState::at_barlines(document, score, part)).collect();
-        Self { document, score, states }
+        let slurs = score.parts.iter().map(DrawnSlurs::new).collect();
+        Self { document, score, states, slurs }
     }
 
     /// The document that is cut.
@@ -193,8 +196,8 @@ impl<'d> Cutter<'d> {
         notes: &mut Vec<NodeId>,
     ) {
         let part = &self.score.parts[index];
-        let slurs = DrawnSlurs::new(part);
-        let carriers = carriers(self.document, part, &slurs, bars);
+        let slurs = &self.slurs[index];
+        let carriers = carriers(self.document, part, slurs, bars);
         let mut state = self.states[index].get(*bars.start() as usize).cloned().unwrap_or_default();
         if opening == Opening::NextLine {
             state.leave_metre();
@@ -208,7 +211,7 @@ impl<'d> Cutter<'d> {
                 musicxml.push_str(r#"<print new-page="yes"/>"#);
             }
             let measure = part.measures.get(bar as usize).copied().flatten();
-            let (document, carriers, slurs) = (self.document, &carriers, &slurs);
+            let (document, carriers) = (self.document, &carriers);
             let (shared, staves) = (unsaid(bar), part.staves);
             let mut writer =
                 BarWriter { document, carriers, slurs, state: &mut state, musicxml, notes, shared, staves };

@@ -132,9 +132,11 @@ impl Score {
     fn movement_headed(&self, asked: &str) -> Option<usize> {
         let is_so = |movement: &Movement| {
             let heading = movement.heading.as_deref().unwrap_or_default().to_lowercase();
-            let (_, name) = heading.split_once(|letter: char| !letter.is_alphanumeric()).unwrap_or_default();
+            let (first, name) =
+                heading.split_once(|letter: char| !letter.is_alphanumeric()).unwrap_or_default();
+            let is_number = from_roman(&first.to_uppercase()).is_some() || first.parse::<u32>().is_ok();
             let name = name.trim_start_matches(|letter: char| !letter.is_alphanumeric());
-            name.strip_prefix(asked).is_some_and(|rest| !rest.starts_with(char::is_alphanumeric))
+            is_number && name.strip_prefix(asked).is_some_and(|rest| !rest.starts_with(char::is_alphanumeric))
         };
         let mut named = (0..).zip(&self.movements).filter(|(_, movement)| is_so(movement));
         let (found, _) = named.next()?;

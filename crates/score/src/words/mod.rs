@@ -70,6 +70,18 @@ pub fn folded_words(text: &str) -> Vec<String> {
     tokens(text).into_iter().map(|token| token.text).collect()
 }
 
+/// Whether a text says that the next movement begins at once. "Attaca" is a common slip.
+///
+/// ```
+/// use arcata_score::words::is_attacca;
+/// assert!(is_attacca("attacca subito") && is_attacca("Attaca"));
+/// assert!(!is_attacca("attack"));
+/// ```
+#[must_use]
+pub fn is_attacca(text: &str) -> bool {
+    folded_words(text).iter().any(|word| word.starts_with("attacc") || word == "attaca")
+}
+
 /// Whether a single word belongs to music: one of the table's, or of the names of instruments, in any of the four languages.
 ///
 /// ```
