@@ -46,9 +46,9 @@ const WRITTEN: [&str; 22] = [
 ];
 
 /// All pages: what is written by hand, then the rules by chapter, then the tables.
-pub(crate) fn pages(root: &Path, site: Option<&Path>) -> Result<Vec<BookPage>, String> {
+pub(crate) fn pages(root: &Path, tried: Option<&TriedPage>) -> Result<Vec<BookPage>, String> {
     let docs = root.join("docs");
-    let mut pages = vec![front(site.is_some())];
+    let mut pages = vec![front(tried)];
     for name in WRITTEN {
         pages.push(page(&docs, &format!("manual/{name}.md"), None)?);
     }
@@ -72,22 +72,25 @@ pub(crate) fn pages(root: &Path, site: Option<&Path>) -> Result<Vec<BookPage>, S
 }
 
 /// The first page.
-/// Where the page that one can try stands in the book.
+/// The page that needs no server, where it is in the book to be tried.
+#[derive(Clone, Debug)]
+pub(crate) struct TriedPage {
+    /// Its demos: the names of their files without endings, and what the pieces are called.
+    pub(crate) demos: Vec<(String, String)>,
+}
+
+/// Where it stands in the book.
 pub(crate) const TRIED: &str = "try";
 
-fn front(can_be_tried: bool) -> BookPage {
+fn front(tried: Option<&TriedPage>) -> BookPage {
     let mut text = "# Arcata\n\nWhat a score makes the players' bows do: down or up, where in the bow, how much of it; what will \
                     not work and why; and bowings as layers that go onto clean parts and come off without a trace.\n\n"
         .to_owned();
-    if can_be_tried {
-        let demo = |name: &str, what: &str| format!("[{what}]({TRIED}/index.html?demo={name})");
-        let demos = [
-            demo("lantern-study", "a study for solo violin"),
-            demo("ferry-bell-quartet", "a string quartet"),
-            demo("slipway-strings", "a piece for string orchestra"),
-        ];
+    if let Some(tried) = tried {
+        let demo = |(name, title): &(String, String)| format!("[{title}]({TRIED}/index.html?demo={name})");
+        let demos: Vec<String> = tried.demos.iter().map(demo).collect();
         text.push_str(&format!(
-            "Try it right here, in this browser, with {}, or with [a score of your own]({TRIED}/index.html). Nothing leaves your \
+            "Try it right here, in this browser, with {}, or [a score of your own]({TRIED}/index.html). Nothing leaves your \
              machine ([how that works](manual/in-the-browser.md)).\n\n",
             demos.join(", ")
         ));

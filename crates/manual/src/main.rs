@@ -14,11 +14,12 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use arcata_engrave::Engraver;
+use arcata_xml::{Limits, open_score};
 use mdbook_driver::MDBook;
 use mdbook_driver::config::Config;
 use rayon::prelude::*;
 
-use contents::BookPage;
+use contents::{BookPage, TriedPage};
 
 /// What the book is called, in its language, where its pages stand.
 const SETTINGS: &str = r#"
@@ -47,7 +48,8 @@ fn main() -> Result<(), String> {
     let source = out.with_extension("source");
     remove(&source)?;
     remove(&out)?;
-    let pages = contents::pages(&root, site.as_deref())?;
+    let tried = site.as_deref().map(tried).transpose()?;
+    let pages = contents::pages(&root, tried.as_ref())?;
     let pictures = write_source(&root, &source, &pages)?;
     let mut config: Config = SETTINGS.parse().map_err(|problem| format!("the book's settings: {problem}"))?;
     config.build.build_dir.clone_from(&out);
@@ -100,6 +102,18 @@ fn write_source(root: &Path, source: &Path, pages: &[BookPage]) -> Result<usize,
 
 fn read(path: &Path) -> Result<Vec<u8>, String> {
     fs::read(path).map_err(|problem| format!("{}: {problem}", path.display()))
+}
+
+/// What there is to try on the page in a folder.
+fn tried(site: &Path) -> Result<TriedPage, String> {
+    let demo = |path: &PathBuf| {
+        let file = open_score(read(path)?, &Limits::default()).map_err(|problem| problem.to_string())?;
+        let name = path.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+        let title = arcata_score::read(file.document()).title.unwrap_or_else(|| name.clone());
+        Ok((name, title))
+    };
+    let demos: Result<Vec<(String, String)>, String> = list(&site.join("demo"))?.iter().map(demo).collect();
+    Ok(TriedPage { demos: demos? })
 }
 
 /// A folder with all that is in it.
