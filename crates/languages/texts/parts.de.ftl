@@ -18,8 +18,8 @@ part-sheets = { $count ->
 }, { $width } x { $height } mm, beidseitig, über die kurze Kante gewendet: falten, heften
 part-glued = dahinter, zum Einkleben: { $pages }
 part-entered = { $count ->
-    [one] 1 Tempo- oder Studierzeichen
-   *[other] { $count } Tempo- oder Studierzeichen
+    [one] 1 Angabe, die einmal für alle steht,
+   *[other] { $count } Angaben, die einmal für alle stehen,
 } ergänzt
 part-cues = { $count ->
     [one] 1 Stichnote

@@ -18,8 +18,8 @@ part-sheets = { $count ->
 }, { $width } x { $height } mm, both sides, turned on the short edge: fold, stitch
 part-glued = behind them, to be glued in: { $pages }
 part-entered = { $count ->
-    [one] 1 tempo or rehearsal mark
-   *[other] { $count } tempo or rehearsal marks
+    [one] 1 mark that stands once for all players
+   *[other] { $count } marks that stand once for all players
 } added
 part-cues = { $count ->
     [one] 1 cue

@@ -18,8 +18,8 @@ part-sheets = { $count ->
 }, { $width } x { $height } mm, recto verso, retournées sur le petit côté : plier, agrafer
 part-glued = ensuite, à coller : { $pages }
 part-entered = { $count ->
-    [one] 1 indication de tempo ou repère ajouté
-   *[other] { $count } indications de tempo ou repères ajoutés
+    [one] 1 indication écrite une fois pour tous ajoutée
+   *[other] { $count } indications écrites une fois pour tous ajoutées
 }
 part-cues = { $count ->
     [one] 1 réplique ajoutée

@@ -18,8 +18,8 @@ part-sheets = { $count ->
 }, { $width } x { $height } mm, fronte e retro, girati sul lato corto: piegare e cucire
 part-glued = dopo questi, da incollare: { $pages }
 part-entered = { $count ->
-    [one] aggiunta 1 indicazione di tempo o lettera di prova
-   *[other] aggiunte { $count } indicazioni di tempo o lettere di prova
+    [one] aggiunta 1 indicazione scritta una volta per tutti
+   *[other] aggiunte { $count } indicazioni scritte una volta per tutti
 }
 part-cues = { $count ->
     [one] aggiunta 1 guida
