@@ -11,6 +11,7 @@ use arcata_class::{
     TeachersHand, Touch, Words, generic_names,
 };
 use arcata_engrave::{Engraver, Picture, music_style_sheet};
+use arcata_export::Scenes;
 use arcata_languages::Wording;
 use arcata_xml::open_score;
 use sha2::{Digest, Sha256};
@@ -18,7 +19,6 @@ use sha2::{Digest, Sha256};
 use crate::class_hand_ins::{HandedIn, limits};
 use crate::failure::Failure;
 use crate::files;
-use crate::review_pictures::Scenes;
 use crate::studio::StudioScore;
 
 /// What is asked of every hand-in.
@@ -257,7 +257,8 @@ fn look(bytes: Vec<u8>, touch: &Touch, request: &SheetRequest<'_>) -> Result<Sho
     let (desk, concealed) = bowed(bytes, request)?;
     let look = LookAtHandIn::new(desk.snapshot(), request.task);
     let chosen = look.chosen(touch);
-    let pictures = Scenes::new(&desk, request.engraver, &request.pictures_wording()).narrow().draw(&chosen);
+    let wording = request.pictures_wording();
+    let pictures = Scenes::new(desk.snapshot(), request.engraver, &wording).narrow().draw(&chosen);
     Ok(look.shown((&chosen, touch), pictures, request.material, &concealed))
 }
 

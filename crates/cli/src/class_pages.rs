@@ -9,13 +9,13 @@ use arcata_class::pages::{
 };
 use arcata_class::{ClassView, HandIn, KeptPicture, LEAST_GROUP, TeachersHand};
 use arcata_engrave::music_style_sheet;
+use arcata_export::Scenes;
 use arcata_review::{Finding, FindingPlace, Severity};
 use arcata_score::{Length, NoteId};
 
 use crate::class_one::{MadeSheet, SheetRequest, StudentNames, Whose, bowed, outlined, said, writes_music};
 use crate::failure::Failure;
 use crate::files;
-use crate::review_pictures::Scenes;
 
 /// Pairs that the page about hand-ins that are alike shows.
 const PAIRS: usize = 20;
@@ -180,7 +180,8 @@ fn engraved(
     };
     // Pictures are drawn of what a review finds; here of what it finds nothing in.
     let finding = Finding::at("", Severity::D, place);
-    let drawn = Scenes::new(&desk, request.engraver, &request.pictures_wording())
+    let wording = request.pictures_wording();
+    let drawn = Scenes::new(desk.snapshot(), request.engraver, &wording)
         .narrow()
         .draw(std::slice::from_ref(&finding));
     let kept = drawn.into_iter().next().and_then(|pictures| pictures.now).map(|drawn| KeptPicture {

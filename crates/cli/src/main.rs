@@ -44,8 +44,6 @@ mod plan_command;
 mod plan_picture;
 mod review_command;
 mod review_pages;
-mod review_pictures;
-mod review_waves;
 mod rules_command;
 mod score_file;
 mod studio;

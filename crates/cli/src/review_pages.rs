@@ -3,20 +3,18 @@
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
-use arcata_bow::together::downbeats;
 use arcata_bow::{Line, Plan};
-use arcata_engrave::{Engraver, music_style_sheet};
+use arcata_engrave::Engraver;
+use arcata_examples::Example;
+use arcata_export::{ReviewExport, drawn_with_words};
 use arcata_files::FileError;
-use arcata_languages::{Language, Saying, Texts, Wording};
-use arcata_report::{
-    FileView, ReportPage, RuleExplanation, RulePage, Strip, SummaryRow, folder_html, review_html,
-};
-use arcata_review::{Finding, rule};
+use arcata_languages::{Saying, Wording};
+use arcata_report::{FileView, RuleExample, SummaryRow, folder_html};
+use arcata_review::Finding;
 
 use crate::args::SharedArguments;
 use crate::failure::Failure;
 use crate::files;
-use crate::review_pictures::{Scenes, example};
 use crate::studio::StudioScore;
 
 /// What every page that this program makes says of itself: only such files are written over.
@@ -30,45 +28,29 @@ pub(crate) fn page(
     shared: &SharedArguments,
     engraver: &Engraver,
 ) -> String {
-    let scenes = Scenes::new(desk, engraver, &files::wording());
-    let pictures = scenes.draw(findings);
-    let music_in_text = pictures.iter().any(|pictures| {
-        let all = pictures.now.iter().chain(pictures.proposals.iter().flatten());
-        all.into_iter().any(|drawn| drawn.svg.contains(r#"font-family="Bravura""#))
-    });
     let wording = files::wording();
-    let texts = wording.texts();
-    let rules: BTreeSet<&str> = findings.iter().flat_map(Finding::rules).collect();
-    let rules = rules.into_iter().filter_map(rule).map(|rule| RulePage {
-        rule: rule.card.id.to_owned(),
-        title: texts.rule(rule.card.id).map_or(rule.card.title.to_owned(), |text| text.title),
-        page: rule.page(),
-        example: example(rule.card.id, engraver),
-        explanation: explanation(rule.card.id, texts),
-    });
-    let (lines, plans): (Vec<Line>, Vec<&Plan>) =
-        desk.shown().map(|(line, plan)| (line.clone(), plan)).unzip();
-    review_html(&ReportPage {
+    let export = ReviewExport {
+        snapshot: desk.snapshot(),
         view,
-        strip: Strip::new(desk.score(), &lines, &downbeats(desk.score(), &lines, &plans)),
+        findings,
+        shown: &desk.shown,
         settings: settings(shared, &wording),
-        yardstick: desk.snapshot().ground().config.player.profile.weight("downbeat").unwrap_or_default(),
-        rules: rules.collect(),
-        pictures,
+        engraver,
+        examples: &|rule| example(rule, engraver, &wording),
         wording: &wording,
-        fonts: if music_in_text { music_style_sheet().to_owned() } else { String::new() },
-    })
+    };
+    export.html()
 }
 
-fn explanation(rule: &str, texts: &Texts) -> Option<RuleExplanation> {
-    if texts.language() == Language::English {
-        return None;
-    }
-    let page = texts.rule_page(rule, None)?;
-    Some(RuleExplanation {
-        language: texts.language().code().to_owned(),
-        text: format!("{page}\n{}\n", texts.word("english-only")),
-    })
+/// A rule's example, engraved, and what the review says of it.
+fn example(rule: &str, engraver: &Engraver, wording: &Wording) -> Option<RuleExample> {
+    let example = Example::of_rule(rule)?;
+    let picture = example.picture(engraver).ok()?;
+    let bowed: Vec<(&Line, &Plan)> =
+        example.lines.iter().zip(example.plans.iter().map(AsRef::as_ref)).collect();
+    let drawn = drawn_with_words(&picture, (&example.score, wording), &bowed);
+    let sentence = example.finding(rule).map_or_else(String::new, |found| wording.say(&found.sentence));
+    Some(RuleExample { sentence, drawn })
 }
 
 fn settings(shared: &SharedArguments, wording: &Wording) -> Vec<String> {

@@ -139,7 +139,9 @@ pub(crate) fn leaving(
         }
         "review" => {
             let wording = spoken.wording(&desk);
-            let page = review_page((&file_name, &desk, &state), &shared.findings().findings, &wording);
+            let found = shared.findings();
+            let drawn_in = (shared.engraver.as_ref(), &wording);
+            let page = review_page((&file_name, &desk, &state), &found.findings, drawn_in);
             (format!("{stem}-review.html"), HTML_TYPE, page.into_bytes())
         }
         "pdf" => return printed(PrintKind::Pages),

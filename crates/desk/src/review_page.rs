@@ -1,11 +1,10 @@
-//! The review as a page of its own, in words; with pictures of each place it is made by `arcata review --format html`.
+//! The review as a page of its own, with the pictures of each place.
 
-use std::collections::BTreeSet;
-
-use arcata_bow::together::downbeats;
+use arcata_engrave::Engraver;
+use arcata_export::ReviewExport;
 use arcata_languages::{Language, Saying, Wording};
-use arcata_report::{BarWord, FileView, ReportPage, RuleExplanation, RulePage, Strip, review_html};
-use arcata_review::{Finding, rule};
+use arcata_report::{BarWord, FileView};
+use arcata_review::Finding;
 
 use crate::desk::Desk;
 use crate::state::SessionState;
@@ -14,7 +13,7 @@ use crate::state::SessionState;
 pub(crate) fn review_page(
     (file, desk, state): (&str, &Desk, &SessionState),
     findings: &[Finding],
-    wording: &Wording,
+    (engraver, wording): (&Engraver, &Wording),
 ) -> String {
     let (score, lines) = (desk.base.score(), desk.base.lines());
     let assumptions = desk.base.assumptions(wording);
@@ -25,39 +24,22 @@ pub(crate) fn review_page(
         _ => "calculated-professional",
     };
     let style = Saying::new("calculated-style").quoting("style", state.style.name());
-    let rules: BTreeSet<&str> = findings.iter().flat_map(Finding::rules).collect();
-    let html = review_html(&ReportPage {
+    let shown: Vec<usize> = (0..lines.len()).collect();
+    let export = ReviewExport {
+        snapshot: &desk.snapshot,
         view: &view,
-        strip: Strip::new(score, lines, &downbeats(score, lines, desk.plans())),
+        findings,
+        shown: &shown,
         settings: vec![wording.say(&Saying::new(calculated)), wording.say(&style)],
-        yardstick: desk.base.profile().weight("downbeat").unwrap_or_default(),
-        rules: rules.into_iter().filter_map(|named| rule_page(named, wording)).collect(),
-        pictures: Vec::new(),
-        fonts: String::new(),
+        engraver,
+        // The examples of all rules would make the browser's module half as large again.
+        examples: &|_| None,
         wording,
-    });
+    };
+    let html = export.html();
     let word = match wording.language {
         Language::English => BarWord::named(&wording.words.bar),
         _ => BarWord::Bar,
     };
     word.said(&html).into_owned()
-}
-
-fn rule_page(named: &str, wording: &Wording) -> Option<RulePage> {
-    let rule = rule(named)?;
-    let texts = wording.texts();
-    let explanation = match wording.language {
-        Language::English => None,
-        language => texts.rule_page(named, None).map(|page| RuleExplanation {
-            language: language.code().to_owned(),
-            text: format!("{page}\n{}\n", texts.word("english-only")),
-        }),
-    };
-    Some(RulePage {
-        rule: named.to_owned(),
-        title: texts.rule(named).map_or_else(|| rule.card.title.to_owned(), |text| text.title),
-        page: rule.page(),
-        example: None,
-        explanation,
-    })
 }

@@ -3,12 +3,12 @@
 use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
+use arcata_analysis::Snapshot;
 use arcata_bow::plan::Anchor;
 use arcata_bow::{Join, Line, LineOptions, Link, Plan, Profile, Reading, plan};
-use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, PictureContent, PictureStyle, note_name};
-use arcata_examples::Example;
+use arcata_engrave::{Cutter, Engraver, LanePlan, Painter, Picture, PictureContent, PictureStyle, note_name};
 use arcata_languages::{Saying, Wording};
-use arcata_report::{DrawnPicture, FindingPictures, RuleExample};
+use arcata_report::{DrawnPicture, FindingPictures};
 use arcata_review::Finding;
 use arcata_review::repair_words::place;
 use arcata_review::words::bow;
@@ -16,9 +16,7 @@ use arcata_score::Score;
 use arcata_xml::{Document, Limits};
 use rayon::prelude::*;
 
-use crate::files;
-use crate::review_waves::{Bars, Job, Wave, jobs, waves};
-use crate::studio::StudioScore;
+use crate::waves::{Bars, Job, Wave, jobs, waves};
 
 /// Bars that one picture shows at most: more are too small on a phone.
 const MOST_BARS: u32 = 6;
@@ -32,11 +30,13 @@ const NARROW_HOLDS: (u32, usize) = (3, 2);
 const TOLD: usize = 24;
 
 /// What all pictures of one score share.
-pub(crate) struct Scenes<'a> {
-    desk: &'a StudioScore,
+#[derive(Debug)]
+pub struct Scenes<'a> {
+    snapshot: &'a Snapshot,
     profile: &'a Profile,
     options: &'a LineOptions,
     engraver: &'a Engraver,
+    wording: &'a Wording,
     style: PictureStyle,
     most_bars: u32,
     most_parts: usize,
@@ -52,27 +52,32 @@ struct Staged<'a> {
 }
 
 impl<'a> Scenes<'a> {
-    pub(crate) fn new(desk: &'a StudioScore, engraver: &'a Engraver, wording: &Wording) -> Self {
-        let ground = desk.snapshot().ground();
+    /// Pictures of places in a score that was looked at, as wide as a column of text; who engraves, and in whose words.
+    #[must_use]
+    pub fn new(snapshot: &'a Snapshot, engraver: &'a Engraver, wording: &'a Wording) -> Self {
+        let ground = snapshot.ground();
         let (profile, options) = (&ground.config.player.profile, &ground.options);
         let style = PictureStyle::column().in_words(wording);
-        Self { desk, profile, options, engraver, style, most_bars: MOST_BARS, most_parts: MOST_PARTS }
+        let (most_bars, most_parts) = (MOST_BARS, MOST_PARTS);
+        Self { snapshot, profile, options, engraver, wording, style, most_bars, most_parts }
     }
 
     /// The same in narrower pictures, for sheets that have two of them beside each other on paper.
-    pub(crate) fn narrow(mut self) -> Self {
+    #[must_use]
+    pub fn narrow(mut self) -> Self {
         self.style.width = NARROW;
         (self.most_bars, self.most_parts) = NARROW_HOLDS;
         self
     }
 
     /// The pictures of all findings, on all cores. What cannot be drawn is left out: the words stand.
-    pub(crate) fn draw(&self, findings: &[Finding]) -> Vec<FindingPictures> {
-        let document = self.desk.file().document();
-        let cutter = Cutter::new(document, self.desk.score());
+    #[must_use]
+    pub fn draw(&self, findings: &[Finding]) -> Vec<FindingPictures> {
+        let document = self.document();
+        let cutter = Cutter::new(document, self.snapshot.score());
         let mut pictures: Vec<FindingPictures> =
             findings.par_iter().map(|finding| self.as_it_stands(&cutter, finding)).collect();
-        let bars = Bars::new(document, self.desk.score());
+        let bars = Bars::new(document, self.snapshot.score());
         let jobs = jobs(findings, &bars, |finding| (self.parts(finding), self.bars(finding)));
         let drawn: Vec<_> = waves(jobs).par_iter().flat_map(|wave| self.with_proposals(wave)).collect();
         for ((finding, proposal), drawn) in drawn {
@@ -81,16 +86,20 @@ impl<'a> Scenes<'a> {
         pictures
     }
 
+    fn document(&self) -> &'a Document {
+        self.snapshot.ground().source.file().document()
+    }
+
     fn as_it_stands(&self, cutter: &Cutter<'_>, finding: &Finding) -> FindingPictures {
         let parts = self.parts(finding);
-        let desk = self.desk;
+        let snapshot = self.snapshot;
         let staged = Staged {
-            document: desk.file().document(),
-            score: desk.score(),
-            bowed: desk
+            document: self.document(),
+            score: snapshot.score(),
+            bowed: snapshot
                 .lines()
                 .iter()
-                .zip(desk.plans().iter().map(AsRef::as_ref))
+                .zip(snapshot.plans().iter().map(AsRef::as_ref))
                 .filter(|(line, _)| parts.contains(&line.part))
                 .collect(),
             about: self.about(finding),
@@ -104,7 +113,7 @@ impl<'a> Scenes<'a> {
     fn parts(&self, finding: &Finding) -> Vec<usize> {
         finding.place.part.map_or_else(
             || {
-                let mut parts: Vec<usize> = self.desk.lines().iter().map(|line| line.part).collect();
+                let mut parts: Vec<usize> = self.snapshot.lines().iter().map(|line| line.part).collect();
                 parts.dedup();
                 parts.truncate(self.most_parts);
                 parts
@@ -116,13 +125,13 @@ impl<'a> Scenes<'a> {
     /// The bars of the finding's notes, with a bar before; where that is little, with a bar after. All of one movement.
     fn bars(&self, finding: &Finding) -> RangeInclusive<u32> {
         let place = &finding.place;
-        let part = place.part.and_then(|part| self.desk.score().parts.get(part));
+        let part = place.part.and_then(|part| self.snapshot.score().parts.get(part));
         let notes = part.into_iter().flat_map(|part| {
             place.notes.iter().filter_map(|note| part.notes.get(note.0 as usize)).map(|note| note.bar)
         });
         let (first, last) =
             notes.fold((place.bar, place.bar), |(first, last), bar| (first.min(bar), last.max(bar)));
-        let score = self.desk.score();
+        let score = self.snapshot.score();
         let Some(movement) = score.movements.get(score.movement_of(place.bar)) else { return first..=last };
         let start = first.saturating_sub(1).max(*movement.bars.start());
         let last = last.max(start + 2).min(start + self.most_bars - 1).min(*movement.bars.end());
@@ -130,7 +139,7 @@ impl<'a> Scenes<'a> {
     }
 
     fn about(&self, finding: &Finding) -> BTreeSet<String> {
-        let part = finding.place.part.and_then(|part| self.desk.score().parts.get(part));
+        let part = finding.place.part.and_then(|part| self.snapshot.score().parts.get(part));
         part.into_iter()
             .flat_map(|part| finding.place.notes.iter().filter_map(|note| part.notes.get(note.0 as usize)))
             .map(|note| note_name(note.node))
@@ -167,11 +176,11 @@ impl<'a> Scenes<'a> {
     }
 
     fn changed(&self, wave: &Wave<'_>) -> Option<(Document, Score)> {
-        let bytes = self.desk.file().document().apply(&wave.edits()?).ok()?;
+        let bytes = self.document().apply(&wave.edits()?).ok()?;
         let document = Document::parse(bytes, &Limits::default()).ok()?;
         let mut score = arcata_score::read(&document);
         // Parts are called as on the desk, where they may be called otherwise than in the file.
-        for (part, known) in score.parts.iter_mut().zip(&self.desk.score().parts) {
+        for (part, known) in score.parts.iter_mut().zip(&self.snapshot.score().parts) {
             part.name.clone_from(&known.name);
         }
         Some((document, score))
@@ -179,16 +188,16 @@ impl<'a> Scenes<'a> {
 
     fn planned_around(&self, line: &Line, near: &[RangeInclusive<u32>]) -> Plan {
         let mut settings = self.profile.plan_settings(line.instrument);
-        let desk = self.desk;
-        let before = desk.lines().iter().position(|before| before.is_of(line));
+        let snapshot = self.snapshot;
+        let before = snapshot.lines().iter().position(|before| before.is_of(line));
         if let Some(before) = before {
             let is_far = |bar: u32| !near.iter().any(|near| near.contains(&bar));
             let far = line.strokes.iter().enumerate().filter(|(_, stroke)| is_far(stroke.bar));
-            let strokes = &desk.lines()[before].strokes;
+            let strokes = &snapshot.lines()[before].strokes;
             settings.anchors = far
                 .filter_map(|(index, stroke)| {
                     let old = strokes.binary_search_by_key(&stroke.onset, |old| old.onset).ok()?;
-                    let planned = desk.plans()[before].strokes.get(old)?;
+                    let planned = snapshot.plans()[before].strokes.get(old)?;
                     Some(Anchor {
                         stroke: index,
                         direction: Some(planned.direction),
@@ -233,7 +242,7 @@ impl<'a> Scenes<'a> {
             svg: pointed(&picture.content, &staged.about),
             width: picture.width,
             height: picture.height,
-            text: told(staged.score, &staged.bowed, bars),
+            text: told((staged.score, self.wording), &staged.bowed, bars),
         })
     }
 }
@@ -253,27 +262,28 @@ fn pointed(content: &str, about: &BTreeSet<String>) -> String {
     out
 }
 
-/// A rule's example, engraved, and what the review says of it.
-pub(crate) fn example(rule: &str, engraver: &Engraver) -> Option<RuleExample> {
-    let example = Example::of_rule(rule)?;
-    let picture = example.picture(engraver).ok()?;
-    let last = u32::try_from(example.score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
-    let bowed: Vec<(&Line, &Plan)> =
-        example.lines.iter().zip(example.plans.iter().map(AsRef::as_ref)).collect();
-    let drawn = DrawnPicture {
+/// A picture that was drawn elsewhere, with what the bows do in it in words.
+#[must_use]
+pub fn drawn_with_words(
+    picture: &Picture,
+    (score, wording): (&Score, &Wording),
+    bowed: &[(&Line, &Plan)],
+) -> DrawnPicture {
+    let last = u32::try_from(score.bars.len()).unwrap_or(u32::MAX).saturating_sub(1);
+    DrawnPicture {
         svg: pointed(&picture.content, &BTreeSet::new()),
         width: picture.width,
         height: picture.height,
-        text: told(&example.score, &bowed, &(0..=last)),
-    };
-    let sentence =
-        example.finding(rule).map_or_else(String::new, |found| files::wording().say(&found.sentence));
-    Some(RuleExample { sentence, drawn })
+        text: told((score, wording), bowed, &(0..=last)),
+    }
 }
 
 /// What the bows do in the bars, in words.
-fn told(score: &Score, bowed: &[(&Line, &Plan)], bars: &RangeInclusive<u32>) -> String {
-    let wording = files::wording();
+fn told(
+    (score, wording): (&Score, &Wording),
+    bowed: &[(&Line, &Plan)],
+    bars: &RangeInclusive<u32>,
+) -> String {
     let label = |bar: u32| score.bars.get(bar as usize).map_or("", |bar| bar.label.as_str());
     let stretch =
         Saying::new("told-bars").quoting("first", label(*bars.start())).quoting("last", label(*bars.end()));
