@@ -115,6 +115,7 @@ test("files of one's own are opened by choosing and by dropping, packages too; w
   const [review, html] = await saved("review");
   assert.equal(review, "study-review.html");
   assert.match(html.toString(), /^<!doctype html>/i);
+  assert.ok(html.toString().includes('data-about=""'), "the notes that a finding is about are drawn");
   const [picture, svg] = await saved("picture");
   assert.match(picture, /^study-bars-.*\.svg$/);
   assert.match(svg.toString(), /^<svg /);
@@ -182,6 +183,46 @@ test("what is kept is listed, and goes when it is told to", async () => {
   await page.click('dialog [data-name="sure"]');
   await page.waitForSelector("#start");
   assert.equal(await page.locator("#start [data-work]").count(), 0);
+  await context.close();
+});
+
+test("bowings are carried over to a newer version of a score, and the older one stays", async () => {
+  const study = readFileSync(demo("lantern-study.musicxml"), "utf8");
+  // One bar more before the first: what was in bar 1 is in bar 2.
+  const newer = study.replace(/<measure number="1"[\s\S]*?<\/measure>/, (bar) => bar + bar.replace('number="1"', 'number="1a"').replace(/<attributes>[\s\S]*?<\/attributes>/, ""));
+  assert.notEqual(newer, study);
+  const { page, context } = await opened();
+  const choose = (text) => page.setInputFiles("#start input[type=file]", { name: "study.musicxml", mimeType: "text/xml", buffer: Buffer.from(text) });
+  const drop = (text) => page.evaluate((text) => {
+    const data = new DataTransfer();
+    data.items.add(new File([text], "study.musicxml"));
+    document.body.dispatchEvent(new DragEvent("drop", { dataTransfer: data, bubbles: true, cancelable: true }));
+  }, text);
+  await page.waitForSelector("#start");
+  await choose(study);
+  await drawn(page);
+  await askForBow(page, "u");
+  await version(page, 1);
+  const [bars, address] = [(await score(page)).bars.length, page.url()];
+  // The page that shows the score asks what the file is; what is closed unanswered does nothing.
+  await drop(newer);
+  await page.waitForSelector('dialog [data-name="carry"]');
+  await page.keyboard.press("Escape");
+  await page.waitForSelector("dialog", { state: "detached" });
+  assert.equal(page.url(), address);
+  await drop(newer);
+  await page.click('dialog [data-name="carry"]');
+  await notices(page, "1 bowing is kept as it was");
+  await drawn(page);
+  const now = await score(page);
+  assert.deepEqual([now.bars.length, now.bowings, now.lost], [bars + 1, 1, []]);
+  assert.notEqual(page.url(), address);
+  // The older one is there as it was.
+  await page.goto("about:blank");
+  await page.goto(address);
+  await drawn(page);
+  const older = await score(page);
+  assert.deepEqual([older.bars.length, older.bowings, older.undo], [bars, 1, 1]);
   await context.close();
 });
 

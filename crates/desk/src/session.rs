@@ -264,8 +264,10 @@ impl Session {
             let of =
                 if self.state().layers.all().len() > 1 { format!("{}: ", one.name) } else { String::new() };
             let count = carried.exactly;
-            let are = if count == 1 { "bowing is" } else { "bowings are" };
-            told.push(format!("{of}{count} {are} kept as they were"));
+            told.push(match count {
+                1 => format!("{of}1 bowing is kept as it was"),
+                _ => format!("{of}{count} bowings are kept as they were"),
+            });
             told.extend(
                 carried.doubtful.iter().map(|one| format!("{of}{} is now {}: have a look", one.from, one.to)),
             );

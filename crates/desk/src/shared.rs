@@ -139,17 +139,21 @@ impl Shared {
 
     /// Reads the score anew after another program has written it, and tells who listens.
     pub fn reload(&self) {
-        let happened = {
-            let mut session = self.session();
-            match session.reload() {
-                Ok(None) => return,
-                Ok(Some((moved, told))) => Happened::Done {
-                    done: DoneView::new(&session, Some(moved), told),
-                    by: "the file".to_owned(),
-                },
-                Err(why) => Happened::Unreadable { why: why.to_string() },
-            }
-        };
-        self.tell(&happened);
+        if let Some(happened) = self.taken_in() {
+            self.tell(&happened);
+        }
+    }
+
+    /// Reads the score anew; nothing where it is the same. Who listens is told nothing.
+    pub fn taken_in(&self) -> Option<Happened> {
+        let mut session = self.session();
+        match session.reload() {
+            Ok(None) => None,
+            Ok(Some((moved, told))) => Some(Happened::Done {
+                done: DoneView::new(&session, Some(moved), told),
+                by: "the file".to_owned(),
+            }),
+            Err(why) => Some(Happened::Unreadable { why: why.to_string() }),
+        }
     }
 }

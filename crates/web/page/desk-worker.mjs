@@ -2,7 +2,7 @@
 // It asks nothing of any network: what it needs comes with its own folder before the first score is opened.
 
 import { DeskModule } from "./module.mjs";
-import { Store } from "./store.mjs";
+import { Store, joined } from "./store.mjs";
 
 /** @type {any} this is a worker */
 const worker = self;
@@ -89,6 +89,8 @@ const store = new Store();
 let desk = null;
 /** What lies on it. @type {import("./store.mjs").Kept | null} */
 let held = null;
+/** Its work, as the store calls it. @type {string | null} */
+let heldWork = null;
 
 /** What is wrong, by a key of the page's dictionary where there is one. */
 class Wrong extends Error {
@@ -126,12 +128,43 @@ const jobs = {
       const module = await DeskModule.of(await files.module, kept.keeper);
       const why = module.open({ name: kept.name, score: kept.score, journal: kept.journal, style: await files.style });
       if (why) throw new Wrong(null, why);
-      [desk, held] = [module, kept];
+      [desk, held, heldWork] = [module, kept, work];
     } finally {
       await kept.opened();
       if (held !== kept) kept.close();
     }
     return { name: kept.name, lasts: store.lasts };
+  },
+
+  /** The last work on a score of this name, of which this may be a newer version. @param {{name: string, bytes: ArrayBuffer}} file */
+  older: ({ name, bytes }) => store.older(name, new Uint8Array(bytes)),
+
+  /**
+   * Carries the bowings of a work over to a newer version of its score, as a work of its own: the older one stays as it is.
+   * @param {{from: string, name: string, bytes: ArrayBuffer}} wanted
+   */
+  async carry({ from, name, bytes }) {
+    const score = new Uint8Array(bytes);
+    const open = held && heldWork === from;
+    const kept = open ? held : await store.open(from);
+    if (!kept) throw new Wrong("siteElsewhere", "the score is open in another tab");
+    let [journal, was] = [kept.now(), kept.score];
+    if (!open) {
+      await kept.opened();
+      kept.close();
+    }
+    // In a module of its own, whose steps go nowhere else.
+    const keeper = {
+      append: (/** @type {Uint8Array} */ text) => { journal = joined(journal, text); },
+      cut: (/** @type {number} */ after) => { journal = journal.slice(0, after); },
+      keepBroken: () => { journal = new Uint8Array(); return 1; },
+    };
+    const module = await DeskModule.of(await files.module, keeper);
+    const why = module.open({ name: kept.name, score: was, journal, style: await files.style });
+    if (why) throw new Wrong(null, why);
+    const happened = module.carry(score);
+    if (happened?.event === "unreadable") throw new Wrong(null, happened.why ?? "");
+    return { work: await store.put(name, score, happened ? journal : undefined), told: happened?.done?.told ?? [] };
   },
 
   /** @param {import("./module.mjs").Asked} asked */

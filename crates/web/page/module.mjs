@@ -115,6 +115,17 @@ export class DeskModule {
   }
 
   /**
+   * Carries what is open over to a newer version of the score; what became of it, as the server's event, or nothing where it is the
+   * same file.
+   * @param {Uint8Array} score
+   * @returns {{event: string, why?: string, done?: {told: string[]}} | null}
+   */
+  carry(score) {
+    this.#own.carry(...this.#written([score]));
+    return JSON.parse(decoder.decode(this.#said()));
+  }
+
+  /**
    * Answers a request; what has to be drawn for it is asked of `engrave`.
    * @param {Asked} asked
    * @param {(order: Order, round: number) => Promise<string | null> | string | null} engrave told, too, how often the answer has waited before

@@ -66,6 +66,11 @@ function busy(job) {
   void job;
 }
 
+export function hideBusy() {
+  document.getElementById("start")?.removeAttribute("aria-busy");
+  document.getElementById("start-busy")?.remove();
+}
+
 export function hideStart() {
   document.getElementById("start")?.remove();
   document.body.classList.remove("closed");

@@ -3,7 +3,7 @@
 
 /**
  * @typedef {{work: string, name: string, size: number, when: number}} Work
- * @typedef {{name: string, score: Uint8Array, journal: Uint8Array, keeper: import("./module.mjs").Keeper, opened: () => Promise<void>, close: () => void}} Kept
+ * @typedef {{name: string, score: Uint8Array, journal: Uint8Array, keeper: import("./module.mjs").Keeper, now: () => Uint8Array, opened: () => Promise<void>, close: () => void}} Kept
  */
 
 const FOLDER = "arcata";
@@ -29,6 +29,14 @@ function all(access) {
   const bytes = new Uint8Array(access.getSize());
   access.read(bytes, { at: 0 });
   return bytes;
+}
+
+/** Two texts as one. @param {Uint8Array} one @param {Uint8Array} other */
+export function joined(one, other) {
+  const both = new Uint8Array(one.length + other.length);
+  both.set(one);
+  both.set(other, one.length);
+  return both;
 }
 
 /** Writes a file whole. @param {any} folder @param {string} name @param {Uint8Array} bytes */
@@ -86,20 +94,37 @@ export class Store {
     return { lasts: this.lasts, works: works.sort((one, other) => other.when - one.when) };
   }
 
-  /** Puts a score there; what was done on the same bytes before stays. @param {string} name @param {Uint8Array} bytes */
-  async put(name, bytes) {
+  /** The last work on a score of this name with other bytes, if there is one. @param {string} name @param {Uint8Array} bytes */
+  async older(name, bytes) {
+    const work = await workOf(name, bytes);
+    const { works } = await this.works();
+    if (works.some((one) => one.work === work)) return null;
+    return works.find((one) => one.name === name)?.work ?? null;
+  }
+
+  /**
+   * Puts a score there; what was done on the same bytes before stays.
+   * @param {string} name @param {Uint8Array} bytes
+   * @param {Uint8Array} [journal] what was carried over to it: it is put beside what was done on the same bytes before
+   */
+  async put(name, bytes, journal) {
     const folder = await this.#folder;
     if (!folder) {
       const work = `${name}-${this.#memory.size}`;
-      this.#memory.set(work, { name, score: bytes, journal: new Uint8Array() });
+      this.#memory.set(work, { name, score: bytes, journal: journal ?? new Uint8Array() });
       return work;
     }
-    const work = await workOf(name, bytes);
+    let work = await workOf(name, bytes);
+    const isThere = async () => {
+      const own = await folder.getDirectoryHandle(work).catch(() => null);
+      return Boolean(await own?.getFileHandle(NAME).catch(() => null));
+    };
+    if (!journal && await isThere()) return work;
+    for (let number = 2; journal && await isThere(); number += 1) work = `${await workOf(name, bytes)}-${number}`;
     const own = await folder.getDirectoryHandle(work, { create: true });
-    const there = await own.getFileHandle(NAME).catch(() => null);
-    if (there) return work;
     try {
       await write(own, SCORE, bytes);
+      if (journal) await write(own, JOURNAL, journal);
       // The name last: a folder without one holds no work.
       await write(own, NAME, new TextEncoder().encode(name));
     } catch (problem) {
@@ -113,8 +138,12 @@ export class Store {
   async open(work) {
     const known = this.#memory.get(work);
     if (known) {
-      const keeper = { append() {}, cut() {}, keepBroken: () => 1 };
-      return { ...known, keeper, async opened() {}, close() {} };
+      const keeper = {
+        append: (/** @type {Uint8Array} */ text) => { known.journal = joined(known.journal, text); },
+        cut: (/** @type {number} */ after) => { known.journal = known.journal.slice(0, after); },
+        keepBroken: () => 1,
+      };
+      return { ...known, keeper, now: () => known.journal, async opened() {}, close() {} };
     }
     const folder = await (await this.#folder).getDirectoryHandle(work);
     let journal;
@@ -164,7 +193,7 @@ export class Store {
       spare?.close();
       if (spare && !used) await folder.removeEntry(`acts-${number}.jsonl`).catch(() => {});
     };
-    return { name, score, journal: before, keeper, opened, close: () => journal.close() };
+    return { name, score, journal: before, keeper, now: () => all(journal), opened, close: () => journal.close() };
   }
 
   /** @param {string} work */

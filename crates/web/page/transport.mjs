@@ -1,8 +1,8 @@
 // How the page reaches the desk where there is no server: a worker of the page holds it, and what is done is kept in the browser's
 // own storage. This file stands in the place of the workbench's file of the same name.
 
-import { make } from "./elements.mjs";
-import { hideStart, shownStart, sure } from "./start.mjs";
+import { dialog, make } from "./elements.mjs";
+import { hideBusy, hideStart, shownStart, sure } from "./start.mjs";
 import { word } from "./words.mjs";
 
 /** What is around the desk: no folder. */
@@ -93,6 +93,9 @@ async function open(work) {
     hideStart();
     opened(null);
     if (!lasts) tell(word("siteUnkept"));
+    const told = sessionStorage.getItem(CARRIED);
+    sessionStorage.removeItem(CARRIED);
+    if (told) sayCarried(JSON.parse(told));
   } catch (problem) {
     await offer(/** @type {Error} */ (problem).message);
   }
@@ -105,6 +108,10 @@ const LARGEST = 256 << 20;
 async function take(name, bytes) {
   if (bytes.byteLength > LARGEST) return offer(word("siteTooLarge"));
   try {
+    const older = await asked("older", { name, bytes });
+    const wanted = older ? await chosen(name) : "apart";
+    if (wanted === "nothing") return hideBusy();
+    if (older && wanted === "carry") return await carry(older, name, bytes);
     const anew = named() !== "" && lasts;
     const work = await asked("put", { name, bytes }, [bytes]);
     if (anew) {
@@ -120,6 +127,43 @@ async function take(name, bytes) {
     await offer(/** @type {Error} */ (problem).message);
   }
 }
+
+/**
+ * Carries the bowings over to a newer version of a score, and opens it.
+ * @param {string} older @param {string} name @param {ArrayBuffer} bytes
+ */
+async function carry(older, name, bytes) {
+  const { work, told } = await asked("carry", { from: older, name, bytes });
+  if (named() && lasts) {
+    // A page that showed another score begins afresh, and says it then.
+    sessionStorage.setItem(CARRIED, JSON.stringify(told));
+    location.hash = encodeURIComponent(work);
+    return location.reload();
+  }
+  await open(work);
+  lookAgain();
+  sayCarried(told);
+}
+
+/** Where a page leaves what was carried over for the one that comes after it. */
+const CARRIED = "arcata-carried";
+
+/** @param {string[]} told */
+const sayCarried = (told) => dialog(word("siteCarried"), word("close"), make("p", { text: word("siteCarriedNote") }),
+  make("ul", { lang: "en" }, ...told.map((text) => make("li", { text }))));
+
+/** Whether a file of a known name is a newer version of that score. @param {string} name @returns {Promise<"carry" | "apart" | "nothing">} */
+const chosen = (name) => new Promise((done) => {
+  /** @type {"carry" | "apart" | "nothing"} */
+  let choice = "nothing";
+  const choose = (/** @type {"carry" | "apart"} */ what) => () => { choice = what; box.close(); };
+  const box = dialog(name, word("close"),
+    make("p", { text: word("siteNewer") }),
+    make("div", { class: "asks" },
+      make("button", { type: "button", "data-name": "carry", text: word("siteCarry"), onclick: choose("carry") }),
+      make("button", { type: "button", "data-name": "apart", text: word("siteApart"), onclick: choose("apart") })));
+  box.addEventListener("close", () => done(choice));
+});
 
 /** @param {File} file */
 const takeFile = async (file) => take(file.name, await file.arrayBuffer());

@@ -122,6 +122,17 @@ pub(crate) extern "C" fn open(place: *mut u8, length: usize) {
     }
 }
 
+/// Carries what is open over to a newer version of the score, its bytes. Says the event as JSON, `null` where nothing is open or it
+/// is the same file.
+#[unsafe(no_mangle)]
+pub(crate) extern "C" fn carry(place: *mut u8, length: usize) {
+    let bytes = written(place, length);
+    let score =
+        unpack(&bytes).and_then(|pieces| pieces.first().map(|piece| piece.to_vec())).unwrap_or_default();
+    let happened = DESK.with(|own| own.borrow_mut().as_mut().and_then(|desk| desk.carry_to(score)));
+    say(serde_json::to_vec(&happened).unwrap_or_default());
+}
+
 /// Begins a request: `get` or `post`, address, query, languages, body. Hands back its number.
 #[unsafe(no_mangle)]
 pub(crate) extern "C" fn begin(place: *mut u8, length: usize) -> u32 {

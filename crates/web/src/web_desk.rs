@@ -4,11 +4,11 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use arcata_analysis::Source;
-use arcata_desk::{Begun, PageAnswer, PageRequest, Session, SessionStart, Shared};
+use arcata_desk::{Begun, Happened, PageAnswer, PageRequest, Session, SessionStart, Shared};
 use arcata_engrave::{Engraver, PressError};
 
 use crate::mailroom::{Mailroom, WrittenOrder};
-use crate::web_shelf::{JournalKeeper, TakenUp, WebShelf};
+use crate::web_shelf::{JournalKeeper, ScoreNow, TakenUp, WebShelf};
 
 /// A score, and what is kept of the work on it.
 #[derive(Debug)]
@@ -34,6 +34,7 @@ pub enum WebAnswer {
 #[derive(Debug)]
 pub struct WebDesk {
     shared: Shared,
+    score: ScoreNow,
     mailroom: Mailroom,
     begun: BTreeMap<u32, Begun>,
     next: u32,
@@ -50,6 +51,7 @@ impl WebDesk {
         // The score first: for one that is none no journal is begun.
         let source = Source::open(bytes.clone()).map_err(named)?;
         let TakenUp { shelf, steps, told } = WebShelf::take_up(keeper, bytes.clone(), opened.journal)?;
+        let score = shelf.score_now();
         let start = SessionStart {
             name: opened.name.to_owned(),
             bytes,
@@ -62,7 +64,20 @@ impl WebDesk {
         let session = Session::new(start, Box::new(shelf)).map_err(|why| named(why.to_string()))?;
         let mailroom = Mailroom::default();
         let engraver = Arc::new(Engraver::with(Box::new(mailroom.clone())).keeping_parts());
-        Ok(Self { shared: Shared::new(session, engraver), mailroom, begun: BTreeMap::new(), next: 0 })
+        let shared = Shared::new(session, engraver);
+        Ok(Self { shared, score, mailroom, begun: BTreeMap::new(), next: 0 })
+    }
+
+    /// Carries the bowings over to a newer version of the score: what became of them, as an event of the page; nothing where it is
+    /// the same file. The journal gets the step, as the workbench's does when another program writes the file.
+    pub fn carry_to(&mut self, score: Vec<u8>) -> Option<Happened> {
+        let before = self.score.bytes();
+        self.score.put(score);
+        let happened = self.shared.taken_in();
+        if matches!(happened, Some(Happened::Unreadable { .. })) {
+            self.score.put(before);
+        }
+        happened
     }
 
     /// Does what a request changes; hands back the number that it is finished by.

@@ -1,6 +1,7 @@
 //! A session kept in a browser's own storage.
 
 use std::fmt;
+use std::sync::{Arc, Mutex, PoisonError};
 
 use arcata_desk::{
     ExportedFiles, HEADING, JournalContent, JournalEnd, JournalLine, KeptView, Shelf, journal_line,
@@ -27,11 +28,31 @@ pub trait JournalKeeper: fmt::Debug + Send {
     fn keep_broken(&mut self) -> Result<String, String>;
 }
 
-/// The journal, and the score as it was opened.
+/// The score as it is now: as it was opened, or a newer version that was handed in.
+#[derive(Clone, Debug)]
+pub(crate) struct ScoreNow(Arc<Mutex<Vec<u8>>>);
+
+impl ScoreNow {
+    fn new(bytes: Vec<u8>) -> Self {
+        Self(Arc::new(Mutex::new(bytes)))
+    }
+
+    /// What it is.
+    pub(crate) fn bytes(&self) -> Vec<u8> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner).clone()
+    }
+
+    /// Puts other bytes there.
+    pub(crate) fn put(&self, bytes: Vec<u8>) {
+        *self.0.lock().unwrap_or_else(PoisonError::into_inner) = bytes;
+    }
+}
+
+/// The journal, and the score.
 #[derive(Debug)]
 pub(crate) struct WebShelf {
     keeper: Box<dyn JournalKeeper>,
-    score: Vec<u8>,
+    score: ScoreNow,
     number: u64,
 }
 
@@ -69,8 +90,13 @@ impl WebShelf {
             let lines = lines.collect::<Result<String, String>>()?;
             keeper.append(&format!("{HEADING}\n{lines}"))?;
         }
-        let number = steps.len() as u64;
+        let (number, score) = (steps.len() as u64, ScoreNow::new(score));
         Ok(TakenUp { shelf: Self { keeper, score, number }, steps, told })
+    }
+
+    /// The score as it is now, which another may be put in the place of.
+    pub(crate) fn score_now(&self) -> ScoreNow {
+        self.score.clone()
     }
 }
 
@@ -82,7 +108,7 @@ impl Shelf for WebShelf {
     }
 
     fn score(&self) -> Result<Vec<u8>, String> {
-        Ok(self.score.clone())
+        Ok(self.score.bytes())
     }
 
     fn write_score(&mut self, _: &[u8], _: &[u8]) -> Result<String, String> {

@@ -4,7 +4,7 @@
 use std::sync::{Arc, Mutex};
 
 use arcata_analysis::Source;
-use arcata_desk::{HEADING, MemoryShelf, PageAnswer, PageRequest, Session, SessionStart, Shared};
+use arcata_desk::{HEADING, Happened, MemoryShelf, PageAnswer, PageRequest, Session, SessionStart, Shared};
 use arcata_engrave::{Engraver, EngravingOrder, InProcess, Press as _};
 use arcata_web::{AsItIs, JournalKeeper, Opened, WebAnswer, WebDesk};
 
@@ -187,4 +187,30 @@ fn what_is_no_score_begins_no_journal() {
     let why = WebDesk::open(&opened, Box::new(drawer.clone())).unwrap_err();
     assert!(why.starts_with("letter.txt: "), "{why}");
     assert_eq!(drawer.text(), "");
+}
+
+#[test]
+fn bowings_are_carried_over_to_a_newer_version_and_stay_there() {
+    let (press, drawer) = (InProcess::default(), Drawer::default());
+    let mut desk = open(&drawer).unwrap();
+    let bow = r#"{"line":0,"asks":[{"stroke":2,"ask":"up"}],"version":0}"#;
+    assert_eq!(asked(&mut desk, &press, PageRequest::post("bow", bow)).0.status, 200);
+    let before = drawer.text();
+    let told = |happened: Option<Happened>| serde_json::to_value(happened).unwrap();
+    let same = arcata_testkit::musicxml(MUSIC).into_bytes();
+    assert_eq!(told(desk.carry_to(same)), serde_json::Value::Null, "the same file is no newer version");
+    let unreadable = told(desk.carry_to(b"Dear player,".to_vec()));
+    assert_eq!(unreadable["event"], "unreadable", "{unreadable}");
+    assert_eq!(drawer.text(), before, "nothing was done");
+
+    let newer = arcata_testkit::musicxml(&format!("{MUSIC} | 1/1 C5")).into_bytes();
+    let carried = told(desk.carry_to(newer.clone()));
+    assert_eq!(carried["done"]["told"], serde_json::json!(["1 bowing is kept as it was"]));
+    let journal = drawer.text().into_bytes();
+    assert!(drawer.text().starts_with(&before), "the journal goes on");
+    let opened = Opened { name: "study.musicxml", score: &newer, journal: &journal };
+    let mut again = WebDesk::open(&opened, Box::new(drawer.clone())).unwrap();
+    let (answer, _) = asked(&mut again, &press, PageRequest::get("score", ""));
+    let score: serde_json::Value = serde_json::from_slice(&answer.bytes).unwrap();
+    assert_eq!((&score["bowings"], &score["lost"]), (&serde_json::json!(1), &serde_json::json!([])));
 }
