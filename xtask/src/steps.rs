@@ -103,8 +103,15 @@ fn lints(places: &Folders) -> Result<CheckTally, String> {
 }
 
 /// The crates that compute and nothing else, with all that they use: they compile where there are no files, clocks or threads.
-const PURE: [&str; 6] =
-    ["arcata-analysis", "arcata-review", "arcata-layer", "arcata-report", "arcata-languages", "arcata-desk"];
+const PURE: [&str; 7] = [
+    "arcata-analysis",
+    "arcata-review",
+    "arcata-layer",
+    "arcata-report",
+    "arcata-languages",
+    "arcata-export",
+    "arcata-desk",
+];
 
 /// Whether the pure crates compile for a browser. Left out, and told, where the standard library for it cannot be had.
 fn wasm(places: &Folders) -> Result<CheckTally, String> {
@@ -191,7 +198,8 @@ fn browser(places: &Folders) -> Result<CheckTally, String> {
         .env("ARCATA_PROGRAM", program)
         .env("ARCATA_CHECKOUT", &places.root)
         .env("ARCATA_SITE", &site_folder)
-        .env("ARCATA_BROWSER", &browser.program);
+        .env("ARCATA_BROWSER", &browser.program)
+        .env("ARCATA_FIREFOX", &browser.firefox);
     let ran = run(&mut node, "  ")?;
     Ok(of_node(&ran.lines).of_run(ran.well))
 }

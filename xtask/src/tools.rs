@@ -43,22 +43,30 @@ pub(crate) fn python_with(places: &Folders, list: &str) -> Result<PathBuf, Strin
     Ok(program)
 }
 
-/// What opens pages: Node.js with the packages of `browser/package-lock.json`, and Chromium.
+/// What opens pages: Node.js with the packages of `browser/package-lock.json`, Chromium, and Firefox.
 pub(crate) struct Browser {
     /// A copy of `browser` with its packages beside it.
     pub(crate) home: PathBuf,
     /// Chromium.
     pub(crate) program: PathBuf,
+    /// Firefox, by the name that Debian gives it or by its own.
+    pub(crate) firefox: PathBuf,
 }
 
 impl Browser {
-    /// Finds both; installs Debian's packages where they are missing and that is allowed, and the npm packages
+    /// Finds them; installs Debian's packages where they are missing and that is allowed, and the npm packages
     /// into the cache.
     pub(crate) fn find(places: &Folders) -> Result<Self, String> {
-        debian_programs(&[("node", "nodejs"), ("npm", "npm"), ("chromium", "chromium")])
-            .map_err(|problem| format!("the pages are opened in a browser; {problem}"))?;
+        let mut wanted = vec![("node", "nodejs"), ("npm", "npm"), ("chromium", "chromium")];
+        let firefox = || on_path("firefox-esr").or_else(|| on_path("firefox"));
+        if firefox().is_none() {
+            wanted.push(("firefox-esr", "firefox-esr"));
+        }
+        debian_programs(&wanted)
+            .map_err(|problem| format!("the pages are opened in two browsers; {problem}"))?;
         let program = on_path("chromium").ok_or("Chromium is installed but not on the search path")?;
-        Ok(Self { home: packages(places)?, program })
+        let firefox = firefox().ok_or("Firefox is installed but not on the search path")?;
+        Ok(Self { home: packages(places)?, program, firefox })
     }
 }
 
