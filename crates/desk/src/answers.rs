@@ -9,7 +9,7 @@ use serde::de::DeserializeOwned;
 
 use crate::addresses::{Deed, Handling, LookMaker, handling};
 use crate::drawing::{self, Wanted};
-use crate::failed::Failed;
+use crate::failed::{Failed, told};
 use crate::request_language::RequestLanguage;
 use crate::shared::Shared;
 
@@ -131,7 +131,9 @@ impl Shared {
     /// Does what a request changes.
     #[must_use]
     pub fn begin(&self, request: PageRequest) -> Begun {
-        Begun(self.step(request).unwrap_or_else(|failed| AnswerStep::Answered(failed.into())))
+        let language = request.spoken().0;
+        let step = self.step(request);
+        Begun(step.unwrap_or_else(|failed| AnswerStep::Answered(failed.said_in(language).into())))
     }
 
     fn step(&self, request: PageRequest) -> Result<AnswerStep, Failed> {
@@ -151,7 +153,9 @@ impl Shared {
     pub fn finish(&self, begun: &Begun) -> PageAnswer {
         let answer = match &begun.0 {
             AnswerStep::Answered(answer) => return answer.clone(),
-            AnswerStep::Looks { look, request, rest } => look(self, request, rest),
+            AnswerStep::Looks { look, request, rest } => {
+                look(self, request, rest).map_err(|failed| failed.said_in(request.spoken().0))
+            }
             AnswerStep::Done(deed) => self.said(deed),
         };
         answer.unwrap_or_else(PageAnswer::from)
@@ -196,10 +200,11 @@ impl Shared {
             Deed::Kept(kept) => return PageAnswer::json(kept),
             Deed::Done { done, desk, shown, spoken } => (done, desk, shown, *spoken),
         };
-        let Some(shown) = shown.as_ref().filter(|_| !done.everything) else {
-            return PageAnswer::json(done);
-        };
         let mut done = done.clone();
+        done.told = done.told.into_iter().map(|one| told(one, spoken.0)).collect();
+        let Some(shown) = shown.as_ref().filter(|_| !done.everything) else {
+            return PageAnswer::json(&done);
+        };
         let wording = spoken.wording(desk);
         let wanted = Wanted { parts: shown.parts.clone(), width: shown.width, sure: shown.sure, wording };
         let moved: Vec<_> = done.moved.iter().map(|moved| (moved.line, moved.first, moved.last)).collect();

@@ -1,5 +1,6 @@
 //! Why there is no answer.
 
+use arcata_languages::{Language, Wording, retold};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -48,10 +49,25 @@ impl Failed {
         Self::new(Self::IMPOSSIBLE, why)
     }
 
+    /// The same in the language that is asked for.
+    #[must_use]
+    pub fn said_in(self, language: Language) -> Self {
+        let why = told(self.why, language);
+        Self { why, ..self }
+    }
+
     /// The status of HTTP.
     #[must_use]
     pub const fn status(&self) -> u16 {
         self.status
+    }
+}
+
+/// What is said in English below, in the language that is asked for.
+pub(crate) fn told(english: String, language: Language) -> String {
+    match language {
+        Language::English => english,
+        _ => Wording { language, ..Wording::default() }.say(&retold(&english)),
     }
 }
 

@@ -66,6 +66,11 @@ impl Language {
         }
     }
 
+    /// The English Fluent file of reasons, which crates below give as sentences in part.
+    pub(crate) const fn english_reasons() -> &'static str {
+        include_str!("../texts/reasons.en.ftl")
+    }
+
     /// The Fluent files: `words`, `rules`, `class`, `findings`, `proposals`, `pages`, `commands`, `reasons`, `failures` and `told`.
     pub(crate) const fn files(self) -> [&'static str; 11] {
         match self {

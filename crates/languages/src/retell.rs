@@ -3,7 +3,8 @@
 //! Readers of files and of places stand below this crate and know no language: what they have to say of a file they say in English.
 //! The file `told` holds every such sentence as a message. Here a sentence is matched with them, its parts are taken out by name, and
 //! the message says it again. A part whose name is a kind (`$why`, `$bar`, `$expected-first`) is a sentence or a clause by itself:
-//! the messages of that kind, `told-bar-…`, are looked through for it. What no message fits stays as it is.
+//! the messages of that kind, `told-bar-…`, are looked through for it. Reasons, `why-…`, which are sayings where they are given, are
+//! sentences, too: some are handed on as English. What no message fits stays as it is.
 
 use std::sync::LazyLock;
 
@@ -14,6 +15,8 @@ use crate::{Argument, Language, Saying};
 
 /// With what the keys of the file begin.
 const BEGINS: &str = "told-";
+/// With what the keys of reasons begin.
+const REASONS: &str = "why-";
 /// The kind of whole sentences.
 const SENTENCE: &str = "why";
 /// Names of parts that are whole numbers; by them messages choose a plural.
@@ -36,18 +39,25 @@ enum PatternPiece {
 }
 
 static TOLD: LazyLock<Vec<EnglishPattern>> = LazyLock::new(|| {
-    let resource = match parser::parse(Language::English.told()) {
-        Ok(resource) | Err((resource, _)) => resource,
+    let messages = |file: &'static str| {
+        let resource = match parser::parse(file) {
+            Ok(resource) | Err((resource, _)) => resource,
+        };
+        resource.body.into_iter().filter_map(|entry| match entry {
+            Entry::Message(message) => Some((message.id.name, message.value?)),
+            _ => None,
+        })
     };
-    let told = resource.body.into_iter().filter_map(|entry| match entry {
-        Entry::Message(message) => Some((message.id.name, message.value?)),
-        _ => None,
-    });
-    told.filter_map(|(key, pattern)| taken_apart(key, &pattern)).collect()
+    let told = messages(Language::English.told());
+    let reasons = messages(Language::english_reasons()).filter(|(key, _)| key.starts_with(REASONS));
+    told.chain(reasons).filter_map(|(key, pattern)| taken_apart(key, &pattern)).collect()
 });
 
 fn taken_apart(key: &'static str, pattern: &Pattern<&'static str>) -> Option<EnglishPattern> {
-    let kind = key.strip_prefix(BEGINS)?.split('-').next()?;
+    let kind = match key.strip_prefix(BEGINS) {
+        Some(rest) => rest.split('-').next()?,
+        None => SENTENCE,
+    };
     let piece = |element: &PatternElement<&'static str>| match element {
         PatternElement::TextElement { value } => Some(PatternPiece::Letters((*value).to_owned())),
         PatternElement::Placeable { expression: Expression::Inline(inline) } => match inline {
@@ -144,7 +154,8 @@ mod tests {
     fn every_message_is_found_again_by_what_it_says() {
         assert!(TOLD.len() > 200, "{} messages", TOLD.len());
         let messages = Language::English.told().lines().filter(|line| line.starts_with(BEGINS)).count();
-        assert_eq!(TOLD.len(), messages, "a message in English holds more than letters and parts");
+        let ours = TOLD.iter().filter(|told| told.key.starts_with(BEGINS));
+        assert_eq!(ours.count(), messages, "a message in English holds more than letters and parts");
         for told in TOLD.iter() {
             let sample = |name: &str| if NUMBERS.contains(&name) { "7" } else { "Xy" };
             let said: String = told
