@@ -148,6 +148,14 @@ fn said(error: &std::io::Error) -> String {
         std::io::ErrorKind::StorageFull | std::io::ErrorKind::QuotaExceeded => {
             "the disk is full; make room and do it again".to_owned()
         }
+        // Windows: a file that another program has open, or a stretch of it that is locked.
+        _ if cfg!(windows) && matches!(error.raw_os_error(), Some(32 | 33)) => {
+            "another program has the file open; close it there and do it again".to_owned()
+        }
+        std::io::ErrorKind::PermissionDenied if cfg!(windows) => {
+            "you may not write there, or another program has the file open; close it there, or name another place"
+                .to_owned()
+        }
         std::io::ErrorKind::PermissionDenied => {
             "you may not write in this folder; check its permissions, or name another place".to_owned()
         }
@@ -309,8 +317,14 @@ impl Lock {
         let failed = |error: std::io::Error| FileError::Write { path: named.to_owned(), why: said(&error) };
         let (steps, pause) = PATIENCE;
         for _ in 0..steps {
-            let file =
-                OpenOptions::new().create(true).truncate(false).write(true).open(&path).map_err(failed)?;
+            let file = match OpenOptions::new().create(true).truncate(false).write(true).open(&path) {
+                // Windows: whoever held it has removed it, and has not closed it yet.
+                Err(error) if cfg!(windows) && error.kind() == std::io::ErrorKind::PermissionDenied => {
+                    std::thread::sleep(pause);
+                    continue;
+                }
+                file => file.map_err(failed)?,
+            };
             match file.try_lock() {
                 // Whoever held it may have removed the file: then the lock is on nothing.
                 Ok(()) if is_at(&file, &path) => return Ok(Self { file, path }),

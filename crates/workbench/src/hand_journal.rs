@@ -1,7 +1,7 @@
 //! The journal of a teacher's hand: lines that the page sends, in a file before they are confirmed.
 
 use std::fs::{File, OpenOptions};
-use std::io::{Seek as _, SeekFrom, Write as _};
+use std::io::{Read as _, Seek as _, SeekFrom, Write as _};
 use std::path::{Path, PathBuf};
 
 use crate::journal::JournalError;
@@ -22,7 +22,8 @@ impl HandJournal {
     pub(crate) fn open(path: &Path, head: &str) -> Result<Self, JournalError> {
         let failed = |why: String| JournalError { path: path.to_owned(), why };
         let said = |problem: std::io::Error| failed(problem.to_string());
-        let file = OpenOptions::new().create(true).truncate(false).write(true).open(path).map_err(said)?;
+        let mut open = OpenOptions::new();
+        let file = open.create(true).truncate(false).read(true).write(true).open(path).map_err(said)?;
         file.try_lock().map_err(|_| failed("another program goes through this class".to_owned()))?;
         let mut journal = Self { path: path.to_owned(), file };
         let text = journal.text()?;
@@ -59,7 +60,15 @@ impl HandJournal {
     /// All lines.
     pub(crate) fn text(&self) -> Result<String, JournalError> {
         let failed = |why: String| JournalError { path: self.path.clone(), why };
-        let bytes = arcata_files::read(&self.path, LARGEST).map_err(|problem| failed(problem.why()))?;
+        let said = |problem: std::io::Error| failed(problem.to_string());
+        // Through the file that is held: some systems let nobody read by another way what is locked.
+        let (mut held, mut bytes) = (&self.file, Vec::new());
+        held.rewind().map_err(said)?;
+        held.take(LARGEST as u64 + 1).read_to_end(&mut bytes).map_err(said)?;
+        held.seek(SeekFrom::End(0)).map_err(said)?;
+        if bytes.len() > LARGEST {
+            return Err(failed("it is larger than any journal".to_owned()));
+        }
         String::from_utf8(bytes).map_err(|_| failed("it is not UTF-8 text".to_owned()))
     }
 }

@@ -7,7 +7,7 @@
 
 use std::fmt;
 use std::fs::{File, OpenOptions};
-use std::io::{Seek as _, SeekFrom, Write as _};
+use std::io::{Read as _, Seek as _, SeekFrom, Write as _};
 use std::path::{Path, PathBuf};
 
 use arcata_desk::{HEADING, JournalContent, JournalEnd, JournalLine, journal_line};
@@ -69,7 +69,10 @@ impl Journal {
                 ..JournalContent::default()
             }
         } else {
-            JournalContent::read(&arcata_files::read(path, LARGEST).map_err(file_said)?)
+            // Through the file that is held: some systems let nobody read by another way what is locked.
+            let mut bytes = Vec::new();
+            file.read_to_end(&mut bytes).map_err(said)?;
+            JournalContent::read(&bytes)
         };
         let told = match &lines.end {
             JournalEnd::Whole | JournalEnd::Torn => None,
@@ -85,8 +88,19 @@ impl Journal {
         };
         if lines.headed && told.is_none() {
             file.set_len(lines.good as u64).map_err(said)?;
+        } else if lines.steps.is_empty() && told.is_none() {
+            // Nothing is in it that could be lost: half a heading is none, and is written again.
+            file.set_len(0).map_err(said)?;
+            file.rewind().map_err(said)?;
+            file.write_all(format!("{HEADING}\n").as_bytes())
+                .and_then(|()| file.sync_data())
+                .map_err(said)?;
+            arcata_files::sync_folder_of(path);
         } else {
-            // In one go, so that a kill leaves the old form or the new one. The old file stays locked until the new one is.
+            // In one go, so that a kill leaves the old form or the new one. The old file stays locked until the new one is, where the
+            // system lets a file be replaced that is open.
+            #[cfg(windows)]
+            drop(file);
             let text = lines.steps.iter().zip(0..).map(|(step, number)| journal_line(number, step));
             let text = text.collect::<Result<String, String>>().map_err(failed)?;
             arcata_files::write_whole(path, format!("{HEADING}\n{text}").as_bytes()).map_err(file_said)?;
@@ -135,7 +149,7 @@ fn locked(path: &Path) -> Result<File, String> {
     // Whoever held it may have written it anew meanwhile: then the lock is on a file that nobody finds any more.
     const TRIES: u32 = 10;
     for _ in 0..TRIES {
-        let file = OpenOptions::new().create(true).truncate(false).write(true).open(path);
+        let file = OpenOptions::new().create(true).truncate(false).read(true).write(true).open(path);
         let file = file.map_err(|problem| problem.to_string())?;
         file.try_lock().map_err(|_| "another workbench has this score open".to_owned())?;
         if arcata_files::is_at(&file, path) {
