@@ -61,11 +61,17 @@ pub(super) fn build(places: &Folders, system: PackageSystem, date: u64) -> Resul
                 ("x86_64-w64-mingw32-gcc-posix", "gcc-mingw-w64-x86-64-posix"),
             ])?;
             tools::rust_target(WINDOWS)?;
-            let mut command = cargo(places, &["build", "--target", WINDOWS]);
+            let mut command = cargo(places, &["rustc", "--target", WINDOWS, "--bin", "arcata"]);
             command.env("CXX_x86_64_pc_windows_gnu", "x86_64-w64-mingw32-g++-posix");
             command.env("CC_x86_64_pc_windows_gnu", "x86_64-w64-mingw32-gcc-posix");
             command.env("CARGO_TARGET_X86_64_PC_WINDOWS_GNU_LINKER", "x86_64-w64-mingw32-g++-posix");
-            same_everywhere(places, &mut command, "x86_64_pc_windows_gnu");
+            let headers = windows_headers(places)?;
+            compiler_flags(
+                places,
+                &mut command,
+                "x86_64_pc_windows_gnu",
+                &format!("-I{}", headers.display()),
+            );
             // The libraries of the compiler go into the program: nobody has them.
             command
                 .env("RUSTFLAGS", flags(places, "-Clink-arg=-static -Clink-arg=-Wl,--no-insert-timestamp"));
@@ -73,6 +79,10 @@ pub(super) fn build(places: &Folders, system: PackageSystem, date: u64) -> Resul
         }
     };
     command.args(["--quiet", "--profile", PROFILE, "--package", "arcata"]);
+    if system == PackageSystem::Windows {
+        let libraries = windows_libraries(places)?;
+        command.args(["--", &format!("-Clink-arg=-L{}", libraries.display())]);
+    }
     command.env("SOURCE_DATE_EPOCH", date.to_string());
     if !run(&mut command, "  ")?.well {
         return Err(format!("the program for {target} does not build; see above"));
@@ -121,10 +131,42 @@ pub(super) fn flags(places: &Folders, more: &str) -> String {
 
 /// The same for the compilers of C and C++, by the variables that their build scripts read.
 pub(super) fn same_everywhere(places: &Folders, command: &mut std::process::Command, target: &str) {
-    let flags: Vec<String> = stand_ins(places)
+    compiler_flags(places, command, target, "");
+}
+
+/// What the engraving library asks for by names of its own when it is built for Windows: its own headers of these names are for
+/// another compiler, and with them its build script looks at the system that builds, not at the one that is built for. The compiler
+/// that is used here has both things under their usual names.
+fn windows_headers(places: &Folders) -> Result<PathBuf, String> {
+    let folder = places.target.join("windows-headers");
+    let failed = |problem: std::io::Error| format!("{}: {problem}", folder.display());
+    std::fs::create_dir_all(&folder).map_err(failed)?;
+    for (name, usual) in [("win_dirent.h", "dirent.h"), ("win_time.h", "sys/time.h")] {
+        std::fs::write(folder.join(name), format!("#include <{usual}>\n")).map_err(failed)?;
+    }
+    Ok(folder)
+}
+
+/// A folder with the library of C++ as it goes into a program, and in no other form: the engraving library's build script asks for
+/// the form that is a file of its own, which a linker takes where it finds both.
+fn windows_libraries(places: &Folders) -> Result<PathBuf, String> {
+    let name = "libstdc++.a";
+    let mut compiler = std::process::Command::new("x86_64-w64-mingw32-g++-posix");
+    let found = crate::command::answer(compiler.arg(format!("-print-file-name={name}")));
+    let found = found.map(|path| PathBuf::from(path.trim())).filter(|path| path.is_absolute());
+    let found = found.ok_or_else(|| format!("the compiler for Windows has no {name}"))?;
+    let folder = places.target.join("windows-libraries");
+    std::fs::create_dir_all(&folder).map_err(|problem| format!("{}: {problem}", folder.display()))?;
+    tools::copy(&found, &folder.join(name))?;
+    Ok(folder)
+}
+
+fn compiler_flags(places: &Folders, command: &mut std::process::Command, target: &str, more: &str) {
+    let mut flags: Vec<String> = stand_ins(places)
         .iter()
         .map(|(place, stands)| format!("-ffile-prefix-map={}={stands}", place.display()))
         .collect();
+    flags.extend(Some(more.to_owned()).filter(|more| !more.is_empty()));
     for variable in ["CFLAGS", "CXXFLAGS"] {
         command.env(format!("{variable}_{target}"), flags.join(" "));
     }

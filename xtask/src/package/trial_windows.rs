@@ -23,6 +23,7 @@ pub(super) fn zip(places: &Folders, path: &Path) -> Result<String, String> {
     ran(Command::new("python3").args(["-m", "zipfile", "-e"]).arg(path).arg(&home), "unpacking", 0)?;
     let folder = tools::list(&home)?.pop().ok_or("the archive is empty")?;
     let program = folder.join("arcata.exe");
+    random_numbers(&folder)?;
     let prefix = home.join("wine");
     let command = || {
         let mut command = Command::new(&wine);
@@ -46,6 +47,21 @@ pub(super) fn zip(places: &Folders, path: &Path) -> Result<String, String> {
     let _ = answer(stop.arg("--kill").env("WINEPREFIX", &prefix));
     let _ = fs::remove_dir_all(&home);
     Ok(format!("{} in Wine: review, plan, the page in Chromium", version.trim()))
+}
+
+/// Every Windows since 7 has a library for random numbers that Debian's Wine has not: one of our own stands in for it, in the folder of
+/// the trial alone, and asks the older library that both have.
+fn random_numbers(folder: &Path) -> Result<(), String> {
+    const SOURCE: &str = "#include <windows.h>
+BOOLEAN NTAPI SystemFunction036(PVOID, ULONG);
+__declspec(dllexport) BOOL WINAPI ProcessPrng(PBYTE data, SIZE_T length) { return SystemFunction036(data, (ULONG)length); }
+";
+    let source = folder.join("random.c");
+    fs::write(&source, SOURCE).map_err(|problem| format!("{}: {problem}", source.display()))?;
+    let mut compiler = Command::new("x86_64-w64-mingw32-gcc-posix");
+    compiler.arg("-shared").arg("-o").arg(folder.join("bcryptprimitives.dll")).arg(&source).arg("-ladvapi32");
+    ran(&mut compiler, "what Wine lacks", 0)?;
+    fs::remove_file(&source).map_err(|problem| format!("{}: {problem}", source.display()))
 }
 
 fn wine() -> Result<PathBuf, String> {
