@@ -437,7 +437,9 @@ fn differences(shared: &Shared, request: &PageRequest, _: &str) -> Result<PageAn
     let query: TwoLayersQuery = request.query()?;
     let one = shared.layer(query.one)?;
     let other = shared.layer(query.other)?;
-    PageAnswer::json(&comparison::passages(&shared.desk().0, &one, &other))
+    let (desk, _) = shared.desk();
+    let wording = request.spoken().wording(&desk);
+    PageAnswer::json(&comparison::passages(&desk, (&one, &other), &wording))
 }
 
 /// Some bars of a line as they are bowed under one layer alone.

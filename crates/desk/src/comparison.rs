@@ -6,6 +6,7 @@ use std::ops::RangeInclusive;
 use arcata_engrave::{Engraver, LanePlan};
 use arcata_languages::Wording;
 use arcata_layer::{Addresses, Layer, compare};
+use arcata_report::sheet::{mark_said, place_said};
 use serde::Serialize;
 use utoipa::ToSchema;
 
@@ -13,7 +14,6 @@ use crate::act::ByteEdit;
 use crate::desk::{ChangedLine, Desk};
 use crate::drawing::{self, PictureView};
 use crate::state::SessionState;
-use crate::views::mark_words;
 
 /// A passage holds no more bars than this.
 const MOST_BARS: u32 = 4;
@@ -45,7 +45,7 @@ pub(crate) struct DifferenceView {
 }
 
 /// Where two layers differ, passage by passage.
-pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageView> {
+pub(crate) fn passages(desk: &Desk, (one, other): (&Layer, &Layer), wording: &Wording) -> Vec<PassageView> {
     let addresses = Addresses::new(desk.base.score());
     let mut passages: Vec<PassageView> = Vec::new();
     for difference in compare(one, other) {
@@ -61,9 +61,12 @@ pub(crate) fn passages(desk: &Desk, one: &Layer, other: &Layer) -> Vec<PassageVi
                 |line: &arcata_bow::Line| line.part == found.part && Some(line.movement) == movement;
             at.or_else(|| desk.base.lines().iter().position(of_part))
         });
-        let said = |entries: &[arcata_layer::Entry]| entries.first().map(|entry| mark_words(&entry.mark));
+        let said = |entries: &[arcata_layer::Entry]| {
+            let entry = entries.first()?;
+            Some(mark_said(&entry.mark, &difference.place.part, Some(&addresses), wording))
+        };
         let view = DifferenceView {
-            place: addresses.said(&difference.place),
+            place: place_said(&difference.place, Some(&addresses), wording),
             one: said(&difference.before),
             other: said(&difference.after),
         };

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use arcata_bow::Link;
 use arcata_bow::plan::Sureness;
 use arcata_languages::{Argument, Wording};
-use arcata_layer::{Addresses, BreakOpening, BreakPlace, Mark};
+use arcata_layer::{Addresses, BreakOpening, BreakPlace};
 use arcata_report::{DownbeatsView, FindingView, gains_and_losses};
 use arcata_review::{Aside, Finding, ReviewSettings, reviewed, slur_offers};
 use arcata_score::beats::beat_in_bar;
@@ -566,29 +566,4 @@ pub(crate) fn slur_place(desk: &Desk, line: usize, stroke: usize) -> Option<Note
     let slur = part.slurs.iter().find(|slur| notes.contains(&slur.start))?;
     let addresses = Addresses::new(base.score());
     NotePlace::of(&addresses, arcata_layer::NamedNote { part: of.part, note: slur.start })
-}
-
-/// What a bowing says, in words.
-pub(crate) fn mark_words(mark: &Mark) -> String {
-    let with = |what: &str, bow: Option<BowDirection>| match bow {
-        Some(bow) => format!("{what}, {}-bow", bow_name(bow)),
-        None => what.to_owned(),
-    };
-    match mark {
-        Mark::Down => "down-bow".to_owned(),
-        Mark::Up => "up-bow".to_owned(),
-        Mark::Double { .. } => mark.words(),
-        Mark::Hook { bow, sign } => {
-            let sign = sign.word().map_or(String::new(), |sign| format!(" by a slur with {sign}"));
-            with(&format!("hooked{sign}"), *bow)
-        }
-        Mark::Retake { bow } => with("retaken", *bow),
-        Mark::AsItComes => "as it comes".to_owned(),
-        Mark::Lift => "lift after it".to_owned(),
-        Mark::InBow { .. } => "a place in the bow".to_owned(),
-        Mark::Text { text } => format!("\"{text}\""),
-        Mark::SlurAdded { to } => format!("a slur to {to}"),
-        Mark::SlurRemoved { to } => format!("no slur to {to}"),
-        Mark::SlurMoved { to, .. } => format!("the slur to {to} moved"),
-    }
 }

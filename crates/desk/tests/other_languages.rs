@@ -55,7 +55,6 @@ fn what_could_not_be_done_is_said_in_the_language_asked_for() {
     for request in asked {
         let english = said(&shared, request.clone(), "en");
         let others = ["it", "fr", "de"].map(|language| said(&shared, request.clone(), language));
-        println!("{english} | {}", others.join(" | "));
         for (at, other) in others.iter().enumerate() {
             assert_ne!(*other, english, "{request:?}");
             assert!(!others[at + 1..].contains(other), "two languages say the same: {other}");
