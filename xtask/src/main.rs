@@ -47,7 +47,7 @@ cargo xtask COMMAND
   hidden-marks FILE       the planner against the bow marks of a score that has many, most of them hidden
   site [--out FOLDER]     the workbench's page as a folder of files that compute in the browser, $CARGO_TARGET_DIR/arcata-site
   package [--try]         packages for people without a compiler: an archive, a Debian package, a Python wheel,
-                          $CARGO_TARGET_DIR/arcata-packages; --out FOLDER, --only KIND (windows, too: not tried yet); --try
+                          $CARGO_TARGET_DIR/arcata-packages; --out FOLDER, --only KIND (windows, too: tried in Wine); --try
                           installs and removes them
   trust [faults|soak|supply|coverage|fuzz SECONDS]
                           long runs that try to break it, and the figures in docs/trust.md

@@ -103,7 +103,7 @@ fn order(places: &Folders, arguments: &[String]) -> Result<Order, String> {
         }
     }
     if order.kinds.is_empty() {
-        // The one for Windows has not been built to its end yet: it is made where it is asked for.
+        // The one for Windows is made where it is asked for: the engraving library is compiled once more for it.
         order.kinds = KINDS.into_iter().filter(|(_, system)| *system == PackageSystem::Linux).collect();
     }
     Ok(order)
